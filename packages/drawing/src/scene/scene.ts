@@ -1,0 +1,155 @@
+import type { Ref } from '@cribwright/engine';
+
+/** Names one way of looking at a plan. A view is one file in `views/`. */
+export type ViewId =
+  | 'plan'
+  | 'side'
+  | 'end'
+  | 'crib'
+  | 'strut'
+  | 'push'
+  | 'height limits'
+  | 'use'
+  | 'timeline'
+  | 'ground'
+  | 'space';
+
+/** What the reader chose to see. Plain data, so a picture can be made again byte for byte. */
+export interface ViewChoice {
+  readonly view: ViewId;
+  /** The support shown in a close-up, or lit in a layout. */
+  readonly subject: string | undefined;
+  /** Index into `Analysis.stages`; `undefined` is the finished work. */
+  readonly stage: number | undefined;
+  /** Id of a load case of that stage: what has given way. */
+  readonly lost: string | undefined;
+}
+
+/**
+ * A drawing as plain data: shapes on a sheet, in millimetres, x right and y down. One renderer turns it into
+ * SVG for the panel, the command line and the page, so all three show the same.
+ */
+export interface Scene {
+  readonly choice: ViewChoice;
+  readonly title: string;
+  /** The same in words, for a reader who does not see the drawing. */
+  readonly words: string;
+  readonly width: number;
+  readonly height: number;
+  /** How sheet and plan belong together, where the view is to scale. Lets a drag be turned into feet. */
+  readonly frame: Frame | undefined;
+  readonly items: readonly Item[];
+  /** Always shown. Never empty. */
+  readonly caution: string;
+}
+
+/** sheet = origin + scale × plan, axis by axis. Scales are mm per metre and may be negative. */
+export interface Frame {
+  readonly across: { readonly axis: 'x' | 'y' | 'z'; readonly origin: number; readonly scale: number };
+  readonly down: { readonly axis: 'x' | 'y' | 'z'; readonly origin: number; readonly scale: number };
+}
+
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** How a shape is meant, never what colour it has. The theme decides that. */
+export type Tone =
+  | 'ground'
+  | 'vehicle'
+  | 'part'
+  | 'timber'
+  | 'timber end'
+  | 'wedge'
+  | 'strut'
+  | 'tie'
+  | 'chock'
+  | 'pad'
+  | 'egress'
+  | 'cargo'
+  | 'dimension'
+  | 'label'
+  | 'faint'
+  | 'load'
+  | 'good'
+  | 'warning'
+  | 'danger'
+  | 'note'
+  | 'ghost'
+  | 'scale';
+
+export type Item =
+  | {
+      readonly kind: 'group';
+      readonly key: string;
+      /** What the group stands for: a click goes to its line. */
+      readonly ref: Ref | undefined;
+      /** Spoken name: `crib A, 38.5 in, four contacts, 45 % of capacity`. */
+      readonly name: string | undefined;
+      readonly worst?: 'danger' | 'warning' | 'note';
+      /** Where it may be dragged to, and what that changes. */
+      readonly drag?: Drag;
+      readonly items: readonly Item[];
+    }
+  | {
+      readonly kind: 'line';
+      readonly key: string;
+      readonly tone: Tone;
+      readonly from: Point;
+      readonly to: Point;
+      readonly width?: number;
+      readonly dash?: 'dashed' | 'dotted' | 'chain';
+      readonly head?: 'arrow' | 'tick' | 'both arrows' | 'both ticks';
+    }
+  | {
+      readonly kind: 'polygon';
+      readonly key: string;
+      readonly tone: Tone;
+      readonly points: readonly Point[];
+      readonly fill: 'solid' | 'light' | 'hatch' | 'cross' | 'none';
+      readonly width?: number;
+      readonly dash?: 'dashed' | 'dotted';
+    }
+  | {
+      readonly kind: 'path';
+      readonly key: string;
+      readonly tone: Tone;
+      readonly points: readonly Point[];
+      readonly closed: boolean;
+      readonly smooth: boolean;
+      readonly fill: 'solid' | 'light' | 'none';
+      readonly width?: number;
+    }
+  | {
+      readonly kind: 'circle';
+      readonly key: string;
+      readonly tone: Tone;
+      readonly centre: Point;
+      readonly radius: number;
+      readonly fill: 'solid' | 'light' | 'hatch' | 'none';
+      readonly width?: number;
+    }
+  | {
+      readonly kind: 'text';
+      readonly key: string;
+      readonly tone: Tone;
+      readonly at: Point;
+      readonly text: string;
+      readonly size: number;
+      readonly anchor: 'start' | 'middle' | 'end';
+      readonly weight?: 'normal' | 'bold';
+      readonly turn?: number;
+      readonly halo?: boolean;
+    };
+
+/** A handle: dragging it proposes new values for properties of an element, snapped as said. */
+export interface Drag {
+  readonly element: string;
+  readonly moves: 'centre' | 'foot' | 'head' | 'vehicle';
+  readonly axes: readonly ('x' | 'y' | 'z')[];
+  /** Values, in plan metres, that attract the drag. */
+  readonly snaps: Readonly<Partial<Record<'x' | 'y' | 'z', readonly number[]>>>;
+  /** Why it cannot be dragged: the place is worked out from something else. */
+  readonly fixed?: string;
+}

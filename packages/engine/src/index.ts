@@ -1,0 +1,11 @@
+export type * from './analysis/analysis.js';
+export type * from './figure/figure.js';
+export type * from './finding/finding.js';
+export * from './finding/message.js';
+export * from './model/interval.js';
+export type * from './model/plan.js';
+export type * from './model/policy.js';
+export type * from './model/ref.js';
+export type * from './model/source-note.js';
+export type * from './model/support.js';
+export type * from './model/vehicle.js';

@@ -1,0 +1,96 @@
+import type { Analysis, Plan, PlanEdit, Ref } from '@cribwright/engine';
+import type { Range, WorkspaceEdit } from 'vscode-languageserver-types';
+
+/** Requests of our own, beside those of the Language Server Protocol. All data is plain. */
+
+/** Client to server: everything known of the plans in one file. */
+export const AnalysisRequest = 'cribwright/analysis';
+export interface AnalysisParams {
+  readonly uri: string;
+}
+export interface AnalysisReply {
+  readonly uri: string;
+  /** Version of the text that the reply speaks of. */
+  readonly version: number;
+  /** `errors`: the text has errors; plans that could still be read are given, as far as they were read. */
+  readonly state: 'good' | 'errors' | 'no plan';
+  readonly plans: readonly PlanReply[];
+}
+export interface PlanReply {
+  readonly plan: Plan;
+  readonly analysis: Analysis;
+  /** Where each element and property stands. Key: `element` or `element#property`. */
+  readonly places: Readonly<Record<string, Place>>;
+  /** The text of this plan could not be read whole. */
+  readonly partial: boolean;
+}
+export interface Place {
+  readonly uri: string;
+  readonly range: Range;
+}
+
+/** Server to client: the analysis of a file changed; ask again if you show it. */
+export const AnalysisChanged = 'cribwright/analysisChanged';
+export interface AnalysisChangedParams {
+  readonly uri: string;
+  readonly version: number;
+  readonly danger: number;
+  readonly warning: number;
+  readonly note: number;
+  /** Checks that could not run. Never shown as good. */
+  readonly notRun: number;
+}
+
+/** Client to server: turn edits of the plan into edits of the text. Used by drags, keys and quick fixes. */
+export const EditRequest = 'cribwright/edit';
+export interface EditParams {
+  readonly uri: string;
+  readonly version: number;
+  readonly edits: readonly PlanEdit[];
+}
+export type EditReply =
+  | { readonly edit: WorkspaceEdit }
+  /** Why not, in words: the text has moved on, or the value is worked out from something else. */
+  | { readonly refused: string };
+
+/** Client to server: new place of something dragged, plan metres. Units and style of the text are kept. */
+export const MoveRequest = 'cribwright/move';
+export interface MoveParams {
+  readonly uri: string;
+  readonly version: number;
+  readonly element: string;
+  readonly moves: 'centre' | 'foot' | 'head' | 'vehicle';
+  readonly to: { readonly x?: number; readonly y?: number; readonly z?: number };
+}
+
+/** Client to server: the page of a rule, as Markdown. */
+export const RulePageRequest = 'cribwright/rulePage';
+export interface RulePageParams {
+  readonly rule: string;
+}
+export interface RulePageReply {
+  readonly markdown: string | undefined;
+}
+
+/** Client to server: which element stands at a place in the text. */
+export const ElementAtRequest = 'cribwright/elementAt';
+export interface ElementAtParams {
+  readonly uri: string;
+  readonly offset: number;
+}
+export interface ElementAtReply {
+  readonly ref: Ref | undefined;
+}
+
+/** Client to server: run the expectations of a file, for the Testing view. */
+export const ExpectationsRequest = 'cribwright/expectations';
+export interface ExpectationsReply {
+  readonly items: readonly {
+    readonly id: string;
+    readonly label: string;
+    readonly plan: string;
+    readonly range: Range;
+    readonly held: boolean;
+    readonly why: string;
+  }[];
+}

@@ -1,0 +1,68 @@
+import type { Scene, ViewChoice } from '@cribwright/drawing';
+
+/** Everything the panel and its host say to each other. Each message names the file it speaks of. */
+
+export type ToPanel =
+  | {
+      readonly kind: 'show';
+      readonly uri: string;
+      readonly version: number;
+      /** Plans in the file, in order; which one is shown. */
+      readonly plans: readonly { readonly title: string }[];
+      readonly shown: number;
+      readonly scenes: readonly Scene[];
+      readonly stages: readonly { readonly id: string; readonly title: string }[];
+      readonly losses: readonly { readonly id: string; readonly title: string }[];
+      readonly subjects: readonly { readonly id: string; readonly name: string; readonly kind: string }[];
+      readonly tally: {
+        readonly danger: number;
+        readonly warning: number;
+        readonly note: number;
+        readonly notRun: number;
+      };
+      /** The text has errors: this is the last drawing that could be made. */
+      readonly stale: string | undefined;
+    }
+  | { readonly kind: 'light'; readonly uri: string; readonly element: string | undefined }
+  | { readonly kind: 'say'; readonly uri: string; readonly text: string };
+
+export type FromPanel =
+  | { readonly kind: 'ready' }
+  | { readonly kind: 'choose'; readonly uri: string; readonly plan: number; readonly choice: ViewChoice }
+  | {
+      readonly kind: 'go to';
+      readonly uri: string;
+      readonly element: string;
+      readonly property: string | undefined;
+    }
+  | {
+      readonly kind: 'move';
+      readonly uri: string;
+      readonly version: number;
+      readonly element: string;
+      readonly moves: 'centre' | 'foot' | 'head' | 'vehicle';
+      readonly to: { readonly x?: number; readonly y?: number; readonly z?: number };
+    }
+  | {
+      readonly kind: 'courses';
+      readonly uri: string;
+      readonly version: number;
+      readonly element: string;
+      readonly by: 1 | -1;
+    }
+  | {
+      readonly kind: 'export';
+      readonly uri: string;
+      readonly format: 'svg' | 'png' | 'pdf';
+      readonly data: string | undefined;
+    }
+  | { readonly kind: 'keep'; readonly uri: string; readonly state: PanelState };
+
+/** Survives a reload of the window. */
+export interface PanelState {
+  readonly uri: string;
+  readonly plan: number;
+  readonly choice: ViewChoice;
+  readonly zoom: number;
+  readonly pan: { readonly x: number; readonly y: number };
+}

@@ -1,0 +1,1 @@
+export type { Dimension } from './dimension.js';

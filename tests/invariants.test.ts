@@ -1,0 +1,101 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+/** Who may import whom. DEVELOPERS.md prints this table; what is absent is absent on purpose. */
+const allowed: Readonly<Record<string, readonly string[]>> = {
+  units: [],
+  engine: ['@cribwright/units', 'yalps'],
+  drawing: ['@cribwright/engine', '@cribwright/units', 'preact', 'preact-render-to-string', 'pdf-lib'],
+  language: [
+    '@cribwright/engine',
+    '@cribwright/units',
+    'langium',
+    'vscode-languageserver',
+    'vscode-languageserver-types',
+    'vscode-uri',
+    'fastest-levenshtein',
+    'node:*',
+  ],
+  preview: ['@cribwright/drawing', '@cribwright/engine', '@cribwright/units', 'preact', 'three'],
+  extension: [
+    'vscode',
+    'vscode-languageclient',
+    'vscode-uri',
+    '@cribwright/drawing',
+    '@cribwright/language',
+    '@cribwright/engine',
+    '@cribwright/units',
+    '@cribwright/preview',
+    'node:*',
+  ],
+  cli: [
+    '@cribwright/drawing',
+    '@cribwright/language',
+    '@cribwright/engine',
+    '@cribwright/units',
+    'commander',
+    'node-sarif-builder',
+    'node:*',
+  ],
+};
+
+/** A package whose files may only name another's types. */
+const typesOnly = [
+  { who: 'preview', whom: '@cribwright/engine' },
+  { who: 'extension', whom: '@cribwright/preview' },
+];
+
+const packages = new URL('../packages/', import.meta.url).pathname;
+
+const sources = (folder: string): string[] =>
+  readdirSync(folder, { withFileTypes: true, recursive: true })
+    .filter((f) => f.isFile() && /\.tsx?$/.test(f.name) && !/\.test\.tsx?$/.test(f.name))
+    .map((f) => join(f.parentPath, f.name));
+
+const imports = (text: string) =>
+  [
+    ...text.matchAll(
+      /^\s*(?:import|export)\b(?<head>[^'";]*?)from\s*['"](?<from>[^'"]+)['"]|\bimport\(['"](?<lazy>[^'"]+)['"]\)|^\s*import\s*['"](?<bare>[^'"]+)['"]/gm,
+    ),
+  ].map((m) => ({
+    from: m.groups?.from ?? m.groups?.lazy ?? m.groups?.bare ?? '',
+    typeOnly: /^\s*type\b/.test(m.groups?.head ?? ''),
+  }));
+
+const fits = (from: string, list: readonly string[]) =>
+  list.some((a) =>
+    a.endsWith('*') ? from.startsWith(a.slice(0, -1)) : from === a || from.startsWith(`${a}/`),
+  );
+
+describe.each(Object.keys(allowed))('imports of %s', (name) => {
+  const files = sources(join(packages, name, 'src'));
+  it('has source files', () => expect(files.length).toBeGreaterThan(0));
+  it('stay on the road', () => {
+    const strays = files.flatMap((file) =>
+      imports(readFileSync(file, 'utf8'))
+        .filter(({ from }) => !from.startsWith('.') && !fits(from, allowed[name] ?? []))
+        .map(({ from }) => `${file.slice(packages.length)} imports ${from}`),
+    );
+    expect(strays).toEqual([]);
+  });
+  it('names only types where it may know no more', () => {
+    const strays = files.flatMap((file) =>
+      imports(readFileSync(file, 'utf8'))
+        .filter((i) => !i.typeOnly && typesOnly.some((t) => t.who === name && fits(i.from, [t.whom])))
+        .map(({ from }) => `${file.slice(packages.length)} imports more than types from ${from}`),
+    );
+    expect(strays).toEqual([]);
+  });
+});
+
+it('keeps the engine and the drawing free of files, clocks and chance', () => {
+  const strays = ['units', 'engine', 'drawing'].flatMap((name) =>
+    sources(join(packages, name, 'src')).filter((file) =>
+      /\bDate\.now|new Date\(|Math\.random|process\.|performance\.now|toLocale/.test(
+        readFileSync(file, 'utf8'),
+      ),
+    ),
+  );
+  expect(strays).toEqual([]);
+});
