@@ -28,6 +28,8 @@ export type ToPanel =
 
 export type FromPanel =
   | { readonly kind: 'ready' }
+  /** A `show` has been painted. `words` is what the drawing says to a reader who does not see it. */
+  | { readonly kind: 'drawn'; readonly uri: string; readonly version: number; readonly words: string }
   | { readonly kind: 'choose'; readonly uri: string; readonly plan: number; readonly choice: ViewChoice }
   | {
       readonly kind: 'go to';

@@ -94,3 +94,37 @@ export interface ExpectationsReply {
     readonly why: string;
   }[];
 }
+
+/** Client to server: a file that ships with the tool, `cribwright:/library/timber.crib`. Read-only for the reader. */
+export const BundledFileRequest = 'cribwright/bundledFile';
+export interface BundledFileParams {
+  readonly uri: string;
+}
+export interface BundledFileReply {
+  /** `undefined` where there is no such file. */
+  readonly text: string | undefined;
+}
+
+/** Client to server: the names of all files that ship with the tool. */
+export const BundledFilesRequest = 'cribwright/bundledFiles';
+export interface BundledFilesReply {
+  readonly uris: readonly string[];
+}
+
+/** Server to client: read a file. In a browser the server has no files of its own. */
+export const ReadFileRequest = 'cribwright/readFile';
+export interface ReadFileParams {
+  readonly uri: string;
+}
+export interface ReadFileReply {
+  readonly text: string | undefined;
+}
+
+/** Server to client: what a folder holds. In a browser the server has no files of its own. */
+export const ListFolderRequest = 'cribwright/listFolder';
+export interface ListFolderParams {
+  readonly uri: string;
+}
+export interface ListFolderReply {
+  readonly entries: readonly { readonly uri: string; readonly kind: 'file' | 'folder' }[];
+}
