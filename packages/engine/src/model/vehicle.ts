@@ -83,7 +83,13 @@ export interface Part {
   /** N, where the part has a rating. */
   readonly rating?: number;
   /** Holds the vehicle up before the crew came: landing leg, kingpin on a fifth wheel. */
-  readonly carries?: { readonly stiffness: number; readonly down: boolean };
+  readonly carries?: {
+    /** Of one point, N/m. */
+    readonly stiffness: number;
+    readonly down: boolean;
+    /** All points of the part together, empty, N. With it a trailer's weight follows from axles and kingpin. */
+    readonly emptyLoad?: Interval;
+  };
   readonly ref: Ref;
 }
 
@@ -91,7 +97,10 @@ export interface Cargo {
   readonly id: string;
   readonly name: string;
   readonly weight: Interval;
-  /** Lengthwise extent, from the vehicle's front. The centre lies between unless `centre` is given. */
+  /**
+   * Lengthwise extent, from the vehicle's front. Unless `centre` is given, the centre lies in the middle third:
+   * a load that fills its length and thins out evenly from one end to nothing at the other has it at a third.
+   */
   readonly from: number;
   readonly to: number;
   readonly centre?: Interval;
