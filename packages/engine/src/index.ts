@@ -1,4 +1,5 @@
 export type * from './analysis/analysis.js';
+export * from './caution.js';
 export type * from './figure/figure.js';
 export type * from './finding/finding.js';
 export * from './finding/message.js';
