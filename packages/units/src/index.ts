@@ -1,1 +1,16 @@
-export type { Dimension } from './dimension.js';
+export * from './closest.js';
+export * from './compare.js';
+export * from './compound.js';
+export * from './dimension.js';
+export * from './find-unit.js';
+export * from './gravity.js';
+export * from './parse-number.js';
+export * from './quantity.js';
+export * from './read-quantity.js';
+export * from './show.js';
+export * from './show-pair.js';
+export * from './show-range.js';
+export * from './system.js';
+export type * from './unit.js';
+export * from './units.js';
+export * from './vector.js';

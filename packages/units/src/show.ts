@@ -1,0 +1,84 @@
+import type { Dimension } from './dimension.js';
+import { findUnit } from './find-unit.js';
+import { fromSI, toSI } from './quantity.js';
+import { type Rounding, roundTo } from './rounding.js';
+import { inSystem, usualUnit } from './system.js';
+import type { Unit } from './unit.js';
+
+export type { Rounding } from './rounding.js';
+
+export interface ShowOptions {
+  /**
+   * Which way the last digit may move: a demand or a height `up`, a capacity or a limit `down`, so that rounding
+   * never goes toward danger. `nearest` only where neither way is.
+   */
+  readonly rounding: Rounding;
+  /** Digits after the point; left out, as many as the unit is worth (0.1 in, 1 lb). */
+  readonly digits?: number;
+  /** The reader's system. The unit is changed to its counterpart where it belongs to the other one. */
+  readonly system?: 'us' | 'si';
+}
+
+/**
+ * A number in SI as a reader sees it: `49 in`, `38.5 in`, `3 ft 4 in`, `24,000 lb`, `60 deg`, `12 %`.
+ *
+ * @param unit a unit id, `ft in` for feet with inches, or `us` or `si` for the reader's usual unit.
+ *   A unit of another dimension falls back to the usual one, so that a wrong unit never labels a number.
+ * @returns `not known` where the value is not a finite number: unknown is never shown as zero.
+ */
+export function show(value: number, dimension: Dimension, unit: string, options: ShowOptions): string {
+  if (!Number.isFinite(value)) return 'not known';
+  const id = displayUnit(unit, dimension, options.system);
+  if (id === 'ft in') return feetAndInches(value, options);
+  const found = findUnit(id);
+  if (found === undefined) return group(roundTo(value, stepOf(found, value, options), options.rounding));
+  const shown = fromSI(value, found);
+  const text = group(roundTo(shown, stepOf(found, shown, options), options.rounding));
+  return `${text} ${found.id}`;
+}
+
+/** The unit id that a number is shown in, given the one asked for. */
+export function displayUnit(unit: string, dimension: Dimension, system?: 'us' | 'si'): string {
+  if (unit === 'us' || unit === 'si') return usualUnit(dimension, unit);
+  const id = system === undefined ? unit : inSystem(unit, system);
+  if (id === 'ft in' && dimension === 'length') return id;
+  if (id === '' && (dimension === 'ratio' || dimension === 'count')) return id;
+  return findUnit(id)?.dimension === dimension ? id : usualUnit(dimension, system ?? 'us');
+}
+
+/** The printed number alone, in the unit, as a number: what a reader would copy down. */
+export function shownValue(value: number, dimension: Dimension, unit: string, options: ShowOptions): number {
+  const id = displayUnit(unit, dimension, options.system);
+  const found = findUnit(id === 'ft in' ? 'in' : id);
+  const shown = found === undefined ? value : fromSI(value, found);
+  return roundTo(shown, stepOf(found, shown, options), options.rounding);
+}
+
+/** A per cent from 10 up is worth no decimals; below, one. */
+function stepOf(unit: Unit | undefined, shown: number, { digits }: ShowOptions): number {
+  if (digits !== undefined) return 10 ** -digits;
+  if (unit === undefined) return 0.01;
+  return unit.id === '%' && Math.abs(shown) >= 10 ? 1 : unit.step;
+}
+
+function feetAndInches(value: number, options: ShowOptions): string {
+  const inch = findUnit('in');
+  const foot = findUnit('ft');
+  if (inch === undefined || foot === undefined) return 'not known';
+  const inches = roundTo(fromSI(value, inch), stepOf(inch, 0, options), options.rounding);
+  const size = Math.abs(inches);
+  const perFoot = Math.round(fromSI(toSI(1, foot), inch));
+  const feet = Math.floor(size / perFoot);
+  const rest = roundTo(size - feet * perFoot, stepOf(inch, 0, options), 'nearest');
+  const words = [feet === 0 ? '' : `${group(feet)} ft`, rest === 0 && feet > 0 ? '' : `${group(rest)} in`];
+  return `${inches < 0 ? '-' : ''}${words.filter((w) => w !== '').join(' ')}`;
+}
+
+/** Digits in groups of three: `24,000`. No trailing zeros, no exponent, no minus zero. */
+export function group(value: number): string {
+  if (!Number.isFinite(value)) return 'not known';
+  const fixed = Math.abs(value) >= 1e-9 ? value.toFixed(12) : '0';
+  const [whole = '0', decimals = ''] = fixed.replace(/(\.\d*?)0+$/, '$1').split('.');
+  const grouped = whole.replace(/\B(?=(?:\d{3})+$)/g, ',');
+  return decimals === '' ? grouped : `${grouped}.${decimals}`;
+}
