@@ -1,0 +1,80 @@
+import type { Span, SyntaxStatement, Term } from '../grammar/syntax.js';
+import type { Match } from '../phrase/match.js';
+import type { LanguageProblem } from '../problems/problem.js';
+import type { BlockSchema, PropertySchema } from '../schema/block-schema.js';
+import type { Declaration, Reference } from './declaration.js';
+
+/** One file, read, matched against the schema and with its names resolved. Plain data; never changes. */
+export interface BoundFile {
+  readonly uri: string;
+  readonly version: number;
+  readonly text: string;
+  readonly statements: readonly SyntaxStatement[];
+  readonly uses: readonly BoundUse[];
+  readonly blocks: readonly BoundBlock[];
+  /** `let` lines at the top of the file. */
+  readonly lets: readonly BoundProperty[];
+  /** Everything named in this file, in order. */
+  readonly declarations: readonly Declaration[];
+  /** Every name used in this file, in order. */
+  readonly references: readonly Reference[];
+  readonly problems: readonly LanguageProblem[];
+  /** Braces or comments that do not close, or text that is no word: a formatter must leave the file alone. */
+  readonly brokenLayout: boolean;
+}
+
+export interface BoundUse {
+  readonly path: string;
+  /** Without the quotes. */
+  readonly pathSpan: Span;
+  readonly span: Span;
+  /** The file meant. `undefined` where it may not be used or is not there: a problem says so. */
+  readonly target: string | undefined;
+}
+
+export interface BoundBlock {
+  readonly schema: BlockSchema;
+  readonly uri: string;
+  readonly keywordSpan: Span;
+  readonly name: string | undefined;
+  readonly nameSpan: Span | undefined;
+  /** The text in quotes, without them. */
+  readonly title: string | undefined;
+  readonly titleSpan: Span | undefined;
+  /** After the colon: the type it is of, or the one it extends. */
+  readonly type: Reference | undefined;
+  readonly declaration: Declaration | undefined;
+  /** Of a `pattern`. */
+  readonly parameters: readonly BoundParameter[];
+  /** From the keyword to the last word before the brace. */
+  readonly headSpan: Span;
+  /** All of it. */
+  readonly span: Span;
+  /** From `{` to past `}`. */
+  readonly bodySpan: Span | undefined;
+  readonly properties: readonly BoundProperty[];
+  readonly blocks: readonly BoundBlock[];
+  readonly parent: BoundBlock | undefined;
+  /** The element of the engine's plan that it makes: `crib/A`. */
+  readonly elementId: string | undefined;
+}
+
+export interface BoundParameter {
+  readonly name: string;
+  readonly declaration: Declaration;
+  readonly typeWord: string;
+  readonly typeSpan: Span | undefined;
+}
+
+/** One line of a block. */
+export interface BoundProperty {
+  readonly schema: PropertySchema;
+  readonly block: BoundBlock | undefined;
+  /** As written: `courses`, `surface`. Of a step, its number. */
+  readonly key: string;
+  readonly keySpan: Span;
+  readonly span: Span;
+  readonly terms: readonly Term[];
+  /** `undefined` where the line could not be read: a problem says why. */
+  readonly match: Match | undefined;
+}

@@ -1,0 +1,130 @@
+/** The little that the layout pass needs to know of a token. */
+export interface LayoutToken {
+  readonly kind: 'open' | 'close' | 'end' | 'comma' | 'other';
+  readonly start: number;
+  readonly end: number;
+  /** Of its line, 0 for a token that starts at the margin. */
+  readonly column: number;
+  readonly line: number;
+}
+
+/** What the layout pass had to mend, so that the rest of the text could still be read. */
+export type LayoutIssue =
+  | { readonly kind: 'not closed'; readonly start: number; readonly end: number }
+  | { readonly kind: 'stray close'; readonly start: number; readonly end: number }
+  | { readonly kind: 'too deep'; readonly start: number; readonly end: number }
+  | { readonly kind: 'too long'; readonly start: number; readonly end: number };
+
+/** Deeper than any plan needs; a file of braces alone must not exhaust the parser. */
+export const deepest = 16;
+/** About 20,000 lines. */
+export const longest = 200_000;
+
+type Made<T> = { readonly token: T } | { readonly make: 'end' | 'close'; readonly at: number };
+
+interface Opened {
+  readonly start: number;
+  readonly end: number;
+  readonly indent: number;
+}
+
+/**
+ * Ends every statement and balances the braces, so that any text can be parsed. A line break after a comma, after
+ * `{` or before `{` ends nothing. Where braces do not balance, a block that was never closed ends at the first
+ * line that starts no further in than the line which opened it.
+ */
+export function layOut<T extends LayoutToken>(
+  tokens: readonly T[],
+): { readonly made: readonly Made<T>[]; readonly issues: readonly LayoutIssue[] } {
+  const made: Made<T>[] = [];
+  const issues: LayoutIssue[] = [];
+  const kept = tokens.length > longest ? tokens.slice(0, longest) : tokens;
+  const cut = tokens[longest];
+  if (cut) issues.push({ kind: 'too long', start: cut.start, end: cut.end });
+
+  const byIndent = surplus(kept) > 0;
+  const open: Opened[] = [];
+  let last: 'start' | 'open' | 'end' | 'comma' | 'closed' | 'other' = 'start';
+  let line = -1;
+  let indent = 0;
+  let tooDeep = 0;
+
+  const end = (at: number) => {
+    if (last === 'start' || last === 'end' || last === 'open') return;
+    made.push({ make: 'end', at });
+    last = 'end';
+  };
+  const close = (at: number) => {
+    end(at);
+    made.push({ make: 'close', at });
+    open.pop();
+    last = 'closed';
+  };
+
+  for (const [index, token] of kept.entries()) {
+    if (token.kind !== 'end' && token.line !== line) {
+      line = token.line;
+      indent = token.column;
+      while (byIndent && token.kind !== 'close') {
+        const inner = open.at(-1);
+        if (!inner || inner.indent < indent) break;
+        issues.push({ kind: 'not closed', start: inner.start, end: inner.end });
+        close(token.start);
+      }
+    }
+    if (last === 'closed' && token.kind !== 'end') end(token.start);
+    switch (token.kind) {
+      case 'end': {
+        const next = nextOnward(kept, index);
+        if (last === 'start' || last === 'end' || last === 'open') break;
+        if (last === 'comma' && next?.kind !== 'close') break;
+        if (last !== 'closed' && next?.kind === 'open') break;
+        made.push({ token });
+        last = 'end';
+        break;
+      }
+      case 'open':
+        if (open.length >= deepest) {
+          if (tooDeep === 0) issues.push({ kind: 'too deep', start: token.start, end: token.end });
+          tooDeep++;
+          break;
+        }
+        open.push({ start: token.start, end: token.end, indent });
+        made.push({ token });
+        last = 'open';
+        break;
+      case 'close':
+        if (tooDeep > 0) {
+          tooDeep--;
+          break;
+        }
+        if (open.length === 0) {
+          issues.push({ kind: 'stray close', start: token.start, end: token.end });
+          break;
+        }
+        end(token.start);
+        open.pop();
+        made.push({ token });
+        last = 'closed';
+        break;
+      default:
+        made.push({ token });
+        last = token.kind;
+    }
+  }
+  const finish = kept.at(-1)?.end ?? 0;
+  for (const left of [...open].reverse()) {
+    issues.push({ kind: 'not closed', start: left.start, end: left.end });
+    close(finish);
+  }
+  end(finish);
+  return { made, issues };
+}
+
+const surplus = (tokens: readonly LayoutToken[]): number =>
+  tokens.reduce((sum, t) => sum + (t.kind === 'open' ? 1 : t.kind === 'close' ? -1 : 0), 0);
+
+const nextOnward = <T extends LayoutToken>(tokens: readonly T[], from: number): T | undefined => {
+  for (let i = from + 1; i < tokens.length; i++) if (tokens[i]?.kind !== 'end') return tokens[i];
+  return undefined;
+};

@@ -1,0 +1,160 @@
+import type { Dimension } from '@cribwright/units';
+import type { Kind, Reference } from '../binding/declaration.js';
+import type { Span } from '../grammar/syntax.js';
+import type { Expression } from './expression.js';
+
+/** A word or text with its place. */
+export interface Written {
+  readonly text: string;
+  readonly span: Span;
+}
+
+/** A quantity as written, with what was due there. */
+export interface WrittenQuantity {
+  readonly expression: Expression;
+  readonly dimension: Dimension;
+  readonly span: Span;
+}
+
+export interface QuantityRule {
+  /** More than one where either is right: `45 deg` or `12 %`. */
+  readonly dimensions: readonly Dimension[];
+  /** `36,000 to 42,000 lb` and `± 8 %` may stand here. */
+  readonly range: boolean;
+  /** A whole number, when the dimension is `count`. */
+  readonly atLeast?: number;
+  readonly atMost?: number;
+}
+
+/** The shape of a phrase. Built by the combinators below; read by the matcher, completion, and the docs. */
+export type Shape =
+  | { readonly kind: 'word'; readonly words: readonly string[]; readonly flag?: string }
+  | { readonly kind: 'symbol'; readonly symbol: string }
+  | { readonly kind: 'sequence'; readonly items: readonly Pattern[] }
+  | { readonly kind: 'optional'; readonly item: Pattern }
+  | { readonly kind: 'either'; readonly items: readonly Pattern[] }
+  /** Each at most once, in any order. */
+  | { readonly kind: 'any order'; readonly items: readonly Pattern[] }
+  | { readonly kind: 'list'; readonly slot: string; readonly item: Pattern }
+  | { readonly kind: 'quantity'; readonly slot: string; readonly rule: QuantityRule }
+  | { readonly kind: 'choice'; readonly slot: string; readonly words: readonly string[] }
+  | { readonly kind: 'reference'; readonly slot: string; readonly kinds: readonly Kind[] }
+  /** A part of a vehicle. Of the one named just before it in the same phrase, or of the main vehicle. */
+  | { readonly kind: 'part'; readonly slot: string; readonly of: string | undefined }
+  /** A new name. */
+  | { readonly kind: 'name'; readonly slot: string; readonly label: string }
+  | { readonly kind: 'text'; readonly slot: string; readonly label: string }
+  | { readonly kind: 'date'; readonly slot: string }
+  | { readonly kind: 'size'; readonly slot: string }
+  /** The id of a rule. */
+  | { readonly kind: 'rule'; readonly slot: string }
+  /** A calculation of any dimension. */
+  | { readonly kind: 'expression'; readonly slot: string }
+  /** `PairUnder(rail = trailer rail, reach = 24 in)` after the name. */
+  | { readonly kind: 'arguments'; readonly slot: string };
+
+/** A phrase that yields `T`. The type parameter is for the compiler alone. */
+export type Pattern<T = unknown> = Shape & { readonly yields?: (value: T) => T };
+
+type Of<P> = P extends Pattern<infer T> ? T : never;
+type All<L extends readonly Pattern[]> = L extends readonly [infer First, ...infer Rest extends Pattern[]]
+  ? Of<First> & All<Rest>
+  : unknown;
+type Slot<Name extends string, T> = { readonly [K in Name]: T };
+type Some<T> = { readonly [K in keyof T]?: T[K] | undefined };
+
+/** A fixed word, or several in a row: `driver side`. With `also`, other spellings of the same. */
+export const word = (text: string, ...also: readonly string[]): Pattern => ({
+  kind: 'word',
+  words: [text, ...also],
+});
+/** A fixed word whose standing there is what counts. */
+export const flag = <N extends string>(slot: N, text: string): Pattern<Slot<N, true>> => ({
+  kind: 'word',
+  words: [text],
+  flag: slot,
+});
+export const symbol = (text: string): Pattern => ({ kind: 'symbol', symbol: text });
+export const sequence = <const L extends readonly Pattern[]>(...items: L): Pattern<All<L>> => ({
+  kind: 'sequence',
+  items,
+});
+export const optional = <T>(item: Pattern<T>): Pattern<Some<T>> => ({
+  kind: 'optional',
+  item: item as Pattern,
+});
+export const either = <const L extends readonly Pattern[]>(...items: L): Pattern<Some<All<L>>> => ({
+  kind: 'either',
+  items,
+});
+export const anyOrder = <const L extends readonly Pattern[]>(...items: L): Pattern<Some<All<L>>> => ({
+  kind: 'any order',
+  items,
+});
+/** One or more, with commas between. */
+export const list = <N extends string, T>(slot: N, item: Pattern<T>): Pattern<Slot<N, readonly T[]>> => ({
+  kind: 'list',
+  slot,
+  item: item as Pattern,
+});
+export const quantity = <N extends string>(
+  slot: N,
+  dimension: Dimension | readonly Dimension[],
+  rule: Partial<Omit<QuantityRule, 'dimensions'>> = {},
+): Pattern<Slot<N, WrittenQuantity>> => ({
+  kind: 'quantity',
+  slot,
+  rule: { range: false, ...rule, dimensions: typeof dimension === 'string' ? [dimension] : dimension },
+});
+/** A whole number. */
+export const count = <N extends string>(slot: N, rule: { atLeast?: number; atMost?: number } = {}) =>
+  quantity(slot, 'count', { atLeast: 0, ...rule });
+export const choice = <N extends string, const W extends string>(
+  slot: N,
+  ...words: readonly W[]
+): Pattern<Slot<N, Written & { readonly text: W }>> => ({ kind: 'choice', slot, words });
+export const reference = <N extends string>(
+  slot: N,
+  ...kinds: readonly Kind[]
+): Pattern<Slot<N, Reference>> => ({
+  kind: 'reference',
+  slot,
+  kinds,
+});
+export const part = <N extends string>(slot: N, of?: string): Pattern<Slot<N, Reference>> => ({
+  kind: 'part',
+  slot,
+  of,
+});
+export const name = <N extends string>(slot: N, label: string): Pattern<Slot<N, Written>> => ({
+  kind: 'name',
+  slot,
+  label,
+});
+export const text = <N extends string>(slot: N, label: string): Pattern<Slot<N, Written>> => ({
+  kind: 'text',
+  slot,
+  label,
+});
+export const date = <N extends string>(slot: N): Pattern<Slot<N, Written>> => ({ kind: 'date', slot });
+export const size = <N extends string>(slot: N): Pattern<Slot<N, Written>> => ({ kind: 'size', slot });
+export const rule = <N extends string>(slot: N): Pattern<Slot<N, Written>> => ({ kind: 'rule', slot });
+export const expression = <N extends string>(slot: N): Pattern<Slot<N, Expression>> => ({
+  kind: 'expression',
+  slot,
+});
+export interface Argument {
+  readonly name: Reference;
+  readonly value: ArgumentValue;
+  readonly span: Span;
+}
+export type ArgumentValue =
+  | { readonly kind: 'quantity'; readonly expression: Expression }
+  | { readonly kind: 'reference'; readonly reference: Reference; readonly part: Reference | undefined }
+  | { readonly kind: 'unreadable' };
+export const argumentList = <N extends string>(slot: N): Pattern<Slot<N, readonly Argument[]>> => ({
+  kind: 'arguments',
+  slot,
+});
+/** Nothing at all: the key alone says it. */
+export const nothing: Pattern<Record<never, never>> = { kind: 'sequence', items: [] };
