@@ -1,0 +1,74 @@
+import type { Figure, Finding, Message } from '@cribwright/engine';
+import type { Place, PlanReply } from '@cribwright/language';
+
+/** Where something stands in a text: lines and characters from 0, as editors count. */
+export type Range = Place['range'];
+
+/** All that was found in the files of one run, before any format is chosen. Plain data. */
+export interface Report {
+  readonly files: readonly FileReport[];
+  /** Paths that could not be read or held no plan files. Each makes the run end as "could not run". */
+  readonly unreadable: readonly { readonly path: string; readonly why: string }[];
+}
+
+export interface FileReport {
+  /** As a person would type it: relative to the folder the command runs in. */
+  readonly path: string;
+  readonly text: string;
+  /** What is wrong with the text itself: names, units, missing lines. */
+  readonly problems: readonly LocatedProblem[];
+  readonly plans: readonly PlanReport[];
+}
+
+export interface LocatedProblem {
+  readonly code: string;
+  readonly severity: 'danger' | 'warning' | 'note';
+  readonly message: Message;
+  readonly place: Location;
+  readonly related: readonly RelatedPlace[];
+  readonly fixes: readonly TextFix[];
+}
+
+export interface PlanReport {
+  readonly title: string;
+  readonly reply: PlanReply;
+  readonly findings: readonly LocatedFinding[];
+}
+
+export interface LocatedFinding {
+  readonly finding: Finding;
+  /** `crib A`, `plan`. */
+  readonly subject: string;
+  readonly place: Location;
+  readonly related: readonly RelatedPlace[];
+  readonly fixes: readonly TextFix[];
+}
+
+/** A place in a file, with that file's text so that the line can be quoted. */
+export interface Location {
+  readonly path: string;
+  readonly range: Range;
+}
+
+export interface RelatedPlace {
+  readonly message: Message;
+  readonly place: Location;
+}
+
+/** What would make it right. `edits` is `undefined` where the change cannot be written as text. */
+export interface TextFix {
+  readonly title: Message;
+  readonly safe: boolean;
+  readonly edits: readonly TextChange[] | undefined;
+}
+
+export interface TextChange {
+  readonly path: string;
+  readonly range: Range;
+  readonly text: string;
+}
+
+/** The figures that the report's reader is owed for every support. */
+export const supportKeys = ['height', 'heightLimit', 'capacity', 'load', 'use'] as const;
+export type SupportKey = (typeof supportKeys)[number];
+export type FiguresByKey = Readonly<Record<string, Figure>>;

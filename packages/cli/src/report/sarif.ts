@@ -1,0 +1,145 @@
+import { createHash } from 'node:crypto';
+import { SarifBuilder, SarifResultBuilder, SarifRuleBuilder, SarifRunBuilder } from 'node-sarif-builder';
+import { version } from '../version.js';
+import { figureText, formulaText } from './figure-text.js';
+import type { LocatedFinding, LocatedProblem, Location, Report, TextFix } from './report.js';
+import { sourceInWords } from './source.js';
+
+type Result = SarifResultBuilder['result'];
+type PhysicalLocation = NonNullable<NonNullable<Result['locations']>[number]['physicalLocation']>;
+
+/** What the log says of a rule: its name, and what it protects against. */
+export interface RuleNote {
+  readonly id: string;
+  readonly title: string;
+  readonly protects: string;
+}
+
+/** The address of a rule's page, which `cribwright explain` and the editor open without a network. */
+export const rulePageUri = (rule: string): string => `cribwright:/rules/${rule}.md`;
+
+/** The report as SARIF 2.1.0 (OASIS standard), for review tools. `rules` names those that the log speaks of. */
+export function sarifReport(report: Report, rules: readonly RuleNote[]): string {
+  const run = new SarifRunBuilder().initSimple({
+    toolDriverName: 'cribwright',
+    toolDriverVersion: version,
+  });
+  const results = resultsOf(report);
+  for (const id of new Set(results.map((r) => r.ruleId ?? ''))) run.addRule(ruleEntry(id, rules));
+  for (const result of results) run.addResult(new SarifResultBuilder(result));
+  const notRun = results.filter((r) => r.properties?.couldNotRun === true);
+  run.run.columnKind = 'utf16CodeUnits';
+  run.run.invocations = [
+    {
+      executionSuccessful: report.unreadable.length === 0 && notRun.length === 0,
+      toolExecutionNotifications: [
+        ...report.unreadable.map((u) => ({
+          level: 'error' as const,
+          message: { text: `${u.path} could not be read: ${u.why}` },
+        })),
+        ...notRun.map((r) => ({ level: 'error' as const, message: { text: r.message.text ?? '' } })),
+      ],
+    },
+  ];
+  const log = new SarifBuilder();
+  log.addRun(run);
+  return `${JSON.stringify(log.buildSarifOutput(), null, 2)}\n`;
+}
+
+const resultsOf = (report: Report): readonly Result[] =>
+  report.files.flatMap((file) => [
+    ...file.problems.map((p) => problemResult(p, file.text)),
+    ...file.plans.flatMap((plan) => plan.findings.map((f) => findingResult(f, plan.title))),
+  ]);
+
+function ruleEntry(id: string, rules: readonly RuleNote[]): SarifRuleBuilder {
+  const note = rules.find((r) => r.id === id);
+  return new SarifRuleBuilder().initSimple({
+    ruleId: id,
+    shortDescriptionText: note?.title ?? id.replaceAll('-', ' '),
+    ...(note === undefined ? {} : { fullDescriptionText: note.protects, helpUri: rulePageUri(id) }),
+  });
+}
+
+const levels = { danger: 'error', warning: 'warning', note: 'note' } as const;
+
+function findingResult(found: LocatedFinding, plan: string): Result {
+  const { finding } = found;
+  return {
+    ruleId: finding.rule,
+    level: levels[finding.severity],
+    message: { text: [finding.message.text, ...finding.figures.map(sum)].join('\n') },
+    locations: [{ physicalLocation: physical(found.place) }],
+    relatedLocations: found.related.map((r, id) => ({
+      id,
+      message: { text: r.message.text },
+      physicalLocation: physical(r.place),
+    })),
+    partialFingerprints: {
+      'cribwrightFinding/v1': fingerprint([finding.rule, plan, finding.subject.element, finding.message.id]),
+    },
+    ...fixesOf(found.fixes),
+    ...(finding.accepted === undefined
+      ? {}
+      : {
+          suppressions: [
+            {
+              kind: 'inSource' as const,
+              status: 'accepted' as const,
+              justification: `${finding.accepted.by}, until ${finding.accepted.until}: ${finding.accepted.reason}`,
+            },
+          ],
+        }),
+    properties: { subject: found.subject, plan, couldNotRun: finding.couldNotRun ?? false },
+  };
+}
+
+function problemResult(problem: LocatedProblem, text: string): Result {
+  const line = text.split(/\r?\n/)[problem.place.range.start.line] ?? '';
+  return {
+    ruleId: problem.code,
+    level: levels[problem.severity],
+    message: { text: problem.message.text },
+    locations: [{ physicalLocation: physical(problem.place) }],
+    partialFingerprints: {
+      'cribwrightFinding/v1': fingerprint([problem.code, problem.place.path, line.trim()]),
+    },
+    ...fixesOf(problem.fixes),
+  };
+}
+
+const sum = (f: LocatedFinding['finding']['figures'][number]): string =>
+  `${f.label}: ${figureText(f)} (${formulaText(f)}; ${sourceInWords(f.source)})`;
+
+const fixesOf = (fixes: readonly TextFix[]): Pick<Result, 'fixes'> => {
+  const written = fixes.flatMap((fix) => (fix.edits === undefined ? [] : [{ fix, edits: fix.edits }]));
+  return written.length === 0
+    ? {}
+    : {
+        fixes: written.map(({ fix, edits }) => ({
+          description: { text: fix.title.text },
+          artifactChanges: [...new Set(edits.map((e) => e.path))].map((path) => ({
+            artifactLocation: { uri: encodeURI(path) },
+            replacements: edits
+              .filter((e) => e.path === path)
+              .map((e) => ({ deletedRegion: region(e.range), insertedContent: { text: e.text } })),
+          })),
+        })),
+      };
+};
+
+const physical = (place: Location): PhysicalLocation => ({
+  artifactLocation: { uri: encodeURI(place.path) },
+  region: region(place.range),
+});
+
+const region = ({ start, end }: Location['range']) => ({
+  startLine: start.line + 1,
+  startColumn: start.character + 1,
+  endLine: end.line + 1,
+  endColumn: end.character + 1,
+});
+
+/** The same finding keeps its mark when lines move: no line number goes into it. */
+const fingerprint = (parts: readonly string[]): string =>
+  createHash('sha256').update(JSON.stringify(parts)).digest('hex').slice(0, 32);

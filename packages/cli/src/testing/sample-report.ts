@@ -1,0 +1,131 @@
+import type { Analysis, Figure, Finding, Plan } from '@cribwright/engine';
+import { trailerOnCar } from '@cribwright/engine/testing';
+import { locatePlan } from '../report/locate.js';
+import type { Report } from '../report/report.js';
+
+const inch = 0.0254;
+
+export const sampleText = 'plan "Tall" {\n  crib A {\n    courses   14\n    captures  rail\n  }\n}\n';
+
+export const height: Figure = {
+  key: 'height',
+  label: 'height',
+  value: { low: 49 * inch, high: 49 * inch },
+  dimension: 'length',
+  unit: 'in',
+  rounding: 'up',
+  formula: { names: 'courses × dressed depth', numbers: '14 × 3.5 in' },
+  inputs: [],
+  source: { kind: 'computed' },
+};
+
+export const limit: Figure = {
+  key: 'heightLimit',
+  label: 'may stand',
+  value: { low: 24 * inch, high: 24 * inch },
+  dimension: 'length',
+  unit: 'in',
+  rounding: 'down',
+  formula: { names: 'ratio × width outside to outside of contacts', numbers: '1.5 × 16 in' },
+  inputs: [],
+  source: {
+    kind: 'policy',
+    policy: 'CountyPolicy',
+    limit: 'height ratio some contacts',
+    of: { kind: 'common practice' },
+  },
+};
+
+const message = (id: string, text: string) => ({ id, text, holes: {} });
+
+export const tooHigh: Finding = {
+  rule: 'crib-height',
+  severity: 'danger',
+  subject: { element: 'crib/A' },
+  at: { element: 'crib/A', property: 'courses' },
+  message: message('crib-height.too-high', 'crib A stands 49 in. With 2 contacts loaded it may stand 24 in.'),
+  figures: [height, limit],
+  related: [
+    {
+      at: { element: 'crib/A', property: 'captures' },
+      message: message('crib-height.captures', 'only the rail is captured here'),
+    },
+  ],
+  fixes: [
+    {
+      title: message('crib-height.fix', 'Use 6 courses'),
+      edits: [{ kind: 'set', at: { element: 'crib/A', property: 'courses' }, text: '6' }],
+      safe: true,
+    },
+  ],
+};
+
+const analysisOf = (findings: readonly Finding[]): Analysis => ({
+  plan: { title: 'Tall', ref: { element: 'plan' } },
+  bodies: [],
+  supports: [
+    {
+      id: 'crib/A',
+      name: 'A',
+      kind: 'crib',
+      figures: {
+        height,
+        heightLimit: limit,
+        load: { ...limit, key: 'load', label: 'load', value: undefined },
+      },
+      contacts: [
+        {
+          number: 1,
+          at: { x: 0, y: 0, z: 0 },
+          meets: undefined,
+          loaded: false,
+          load: undefined,
+          capacity: undefined,
+          use: undefined,
+        },
+      ],
+      worst: findings[0]?.severity,
+    },
+  ],
+  stages: [],
+  push: undefined,
+  ground: [],
+  timeline: undefined,
+  materials: undefined,
+  findings,
+  expectations: [],
+  assumptions: ['Frames are rigid.'],
+});
+
+const on = (line: number, from: number, to: number) => ({
+  uri: 'file:///plans/tall.crib',
+  range: { start: { line, character: from }, end: { line, character: to } },
+});
+
+/** A report of one file with one plan and these findings, as if it had been read from a text. */
+export function sampleReport(findings: readonly Finding[], plan: Plan = trailerOnCar): Report {
+  const reply = {
+    plan: { ...plan, title: 'Tall' },
+    analysis: analysisOf(findings),
+    places: {
+      plan: on(0, 0, 11),
+      'crib/A': on(1, 2, 8),
+      'crib/A#courses': on(2, 4, 16),
+      'crib/A#captures': on(3, 4, 18),
+    },
+    partial: false,
+  };
+  const located = locatePlan(reply, {
+    pathOf: () => 'plans/tall.crib',
+    home: 'plans/tall.crib',
+    fix: (fix) => ({
+      title: fix.title,
+      safe: fix.safe,
+      edits: [{ path: 'plans/tall.crib', range: on(2, 14, 16).range, text: '6' }],
+    }),
+  });
+  return {
+    files: [{ path: 'plans/tall.crib', text: sampleText, problems: [], plans: [located] }],
+    unreadable: [],
+  };
+}
