@@ -77,7 +77,9 @@ function feetAndInches(value: number, options: ShowOptions): string {
 /** Digits in groups of three: `24,000`. No trailing zeros, no exponent, no minus zero. */
 export function group(value: number): string {
   if (!Number.isFinite(value)) return 'not known';
-  const fixed = Math.abs(value) >= 1e-9 ? value.toFixed(12) : '0';
+  // Fifteen digits are what a number holds; more would print its dust.
+  const spare = 14 - Math.max(0, Math.floor(Math.log10(Math.max(Math.abs(value), 1))));
+  const fixed = Math.abs(value) >= 1e-9 ? value.toFixed(Math.max(0, Math.min(12, spare))) : '0';
   const [whole = '0', decimals = ''] = fixed.replace(/(\.\d*?)0+$/, '$1').split('.');
   const grouped = whole.replace(/\B(?=(?:\d{3})+$)/g, ',');
   return decimals === '' ? grouped : `${grouped}.${decimals}`;
