@@ -1,0 +1,49 @@
+// Puts the bundled library and the rules' pages into modules, so that a bundle and a browser worker hold them.
+// With `--check`, writes nothing and fails where a module is out of date.
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+
+const at = (path) => fileURLToPath(new URL(path, import.meta.url));
+const libraryFolder = at('../src/library/');
+const rulesFolder = at('../../engine/src/rules/');
+
+const library = readdirSync(libraryFolder)
+  .filter((name) => name.endsWith('.crib'))
+  .sort()
+  .map((name) => [name, readFileSync(libraryFolder + name, 'utf8')]);
+
+const pages = (existsSync(rulesFolder) ? readdirSync(rulesFolder, { withFileTypes: true }) : [])
+  .filter((entry) => entry.isDirectory() && existsSync(`${rulesFolder}${entry.name}/rule.md`))
+  .map((entry) => entry.name)
+  .sort()
+  .map((id) => [id, readFileSync(`${rulesFolder}${id}/rule.md`, 'utf8')]);
+
+const quote = (text) =>
+  `\`${text.replaceAll('\\', '\\\\').replaceAll('`', '\\`').replaceAll('${', '\\${')}\``;
+
+const module = (name, doc, entries) =>
+  [
+    `// Written by build/embed.mjs. Do not edit.`,
+    `/** ${doc} */`,
+    `export const ${name}: Readonly<Record<string, string>> = {`,
+    ...entries.map(([key, text]) => `  '${key}': ${quote(text)},`),
+    '};',
+    '',
+  ].join('\n');
+
+const modules = [
+  ['../src/generated/library.ts', module('library', 'The bundled library: file name to text.', library)],
+  ['../src/generated/rule-pages.ts', module('rulePages', "Every rule's page: rule id to Markdown.", pages)],
+];
+
+let stale = 0;
+for (const [path, text] of modules) {
+  const file = at(path);
+  const now = existsSync(file) ? readFileSync(file, 'utf8') : '';
+  if (now === text) continue;
+  stale += 1;
+  if (process.argv.includes('--check'))
+    console.error(`${file} is out of date: node packages/language/build/embed.mjs`);
+  else writeFileSync(file, text);
+}
+process.exitCode = process.argv.includes('--check') && stale > 0 ? 1 : 0;
