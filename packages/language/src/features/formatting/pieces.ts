@@ -1,0 +1,46 @@
+import type { Span, SyntaxStatement, Term } from '../../grammar/syntax.js';
+
+/** All that a text holds beside white space, in order. */
+export interface Piece extends Span {
+  readonly kind: Term['kind'] | 'open' | 'close' | 'semicolon' | 'line comment' | 'block comment';
+  readonly text: string;
+  /** The statement that a term belongs to. */
+  readonly of?: SyntaxStatement;
+}
+
+/** Takes a text apart into terms, braces, semicolons and comments. Nothing but white space lies between them. */
+export function pieces(text: string, statements: readonly SyntaxStatement[]): readonly Piece[] {
+  const terms: Piece[] = [];
+  const visit = (of: SyntaxStatement): void => {
+    for (const term of of.terms) terms.push({ ...term, of });
+    of.body?.statements.forEach(visit);
+  };
+  statements.forEach(visit);
+  const found: Piece[] = [];
+  let from = 0;
+  for (const term of terms) {
+    found.push(...between(text, from, term.start), term);
+    from = term.end;
+  }
+  found.push(...between(text, from, text.length));
+  return found;
+}
+
+const betweenTerms = /\/\/[^\r\n]*|\/\*(?:[^*]|\*+[^*/])*(?:\*+\/)?|[{};]|[^\s]/g;
+
+function between(text: string, from: number, to: number): Piece[] {
+  return [...text.slice(from, to).matchAll(betweenTerms)].map(({ 0: found, index }) => {
+    const start = from + index;
+    return { kind: kindOf(found), text: found, start, end: start + found.length };
+  });
+}
+
+function kindOf(found: string): Piece['kind'] {
+  if (found === '{') return 'open';
+  if (found === '}') return 'close';
+  if (found === ';') return 'semicolon';
+  if (found.startsWith('//')) return 'line comment';
+  if (found.startsWith('/*')) return 'block comment';
+  // A character that the parser passed over: kept where it stands.
+  return 'other';
+}

@@ -1,0 +1,41 @@
+import { expect, it } from 'vitest';
+import { quiet, type Turn } from './quiet.js';
+
+/** An event loop that is turned by hand. */
+function loop() {
+  const queue: (() => void)[] = [];
+  const turn: Turn = (run) => queue.push(run);
+  return { turn, step: () => queue.splice(0).forEach((run) => run()), waiting: () => queue.length };
+}
+
+it('answers one edit once, without waiting for the clock', () => {
+  const { turn, step, waiting } = loop();
+  let runs = 0;
+  quiet(turn, () => runs++).stir();
+  while (waiting()) step();
+  expect(runs).toBe(1);
+});
+
+it('answers a burst of a thousand edits once, after the last', () => {
+  const { turn, step, waiting } = loop();
+  let runs = 0;
+  const calm = quiet(turn, () => runs++);
+  for (let i = 0; i < 1000; i++) {
+    calm.stir();
+    step();
+    expect(runs).toBe(0);
+  }
+  while (waiting()) step();
+  expect(runs).toBe(1);
+});
+
+it('starts again for an edit that comes after the answer', () => {
+  const { turn, step, waiting } = loop();
+  let runs = 0;
+  const calm = quiet(turn, () => runs++);
+  calm.stir();
+  while (waiting()) step();
+  calm.stir();
+  while (waiting()) step();
+  expect(runs).toBe(2);
+});
