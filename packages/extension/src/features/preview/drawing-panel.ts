@@ -1,0 +1,170 @@
+import type { FromPanel, PanelState, ToPanel } from '@cribwright/preview';
+import * as vscode from 'vscode';
+import type { Session } from '../../session/session.js';
+import { changeText } from './change-text.js';
+import { coursesEdit } from './courses-edit.js';
+import { goTo } from './go-to.js';
+import { type Drawable, joined } from './last-good.js';
+import { loadPage } from './load-page.js';
+import { firstLook, type Looking, showMessage } from './show-message.js';
+import { staleWords } from './stale-words.js';
+
+/** One panel and the file it draws. The text is the only truth: a drag or a key here asks for an edit of it. */
+export class DrawingPanel {
+  /** A locked panel stays with its file; one that is not follows the editor. */
+  locked = false;
+  private uri: vscode.Uri | undefined;
+  private drawable: Drawable | undefined;
+  private readonly looks = new Map<string, Looking>();
+  private lit: string | undefined;
+  private asked = 0;
+  private pageIsUp = false;
+  private readonly up = new vscode.EventEmitter<void>();
+
+  constructor(
+    readonly panel: vscode.WebviewPanel,
+    private readonly session: Session,
+  ) {
+    panel.webview.onDidReceiveMessage((message: FromPanel) => void this.hear(message));
+    panel.onDidDispose(() => this.up.dispose());
+    loadPage(panel.webview, session.context.extensionUri);
+  }
+
+  get shows(): string | undefined {
+    return this.uri?.toString();
+  }
+
+  /** Draws a file. Resolves once the page is up and has been given the drawing. */
+  async show(uri: vscode.Uri, look?: Looking): Promise<void> {
+    if (look) this.looks.set(uri.toString(), look);
+    this.uri = uri;
+    this.lit = undefined;
+    this.name();
+    await Promise.all([this.refresh(), this.whenUp()]);
+  }
+
+  /** Asks for the analysis again. An answer that is overtaken by a later question is dropped. */
+  async refresh(): Promise<void> {
+    const { uri } = this;
+    if (!uri) return;
+    const question = ++this.asked;
+    try {
+      await vscode.workspace.openTextDocument(uri);
+      const reply = await this.session.server.analysis({ uri: uri.toString() });
+      if (question !== this.asked) return;
+      this.drawable = joined(this.drawable, { ...reply, uri: uri.toString() });
+      this.post();
+    } catch (error) {
+      if (question === this.asked) this.say(error instanceof Error ? error.message : String(error));
+    }
+  }
+
+  /** Lights the shape of an element, and makes it the one that close-ups show. */
+  light(element: string | undefined): void {
+    const { uri } = this;
+    if (!uri || element === this.lit) return;
+    this.lit = element;
+    this.send({ kind: 'light', uri: uri.toString(), element });
+    const supports = this.plan()?.analysis.supports ?? [];
+    if (element !== undefined && supports.some(({ id }) => id === element)) {
+      this.look({ ...this.looking(), choice: { ...this.looking().choice, subject: element } });
+    }
+  }
+
+  say(text: string): void {
+    if (this.uri) this.send({ kind: 'say', uri: this.uri.toString(), text });
+  }
+
+  lock(locked: boolean): void {
+    this.locked = locked;
+    this.name();
+  }
+
+  /** What is looked at now, so that an export saves what is seen. */
+  seen() {
+    const plan = this.plan();
+    return plan && this.uri ? { plan, looking: this.looking(), uri: this.uri } : undefined;
+  }
+
+  private async hear(message: FromPanel): Promise<void> {
+    if (message.kind === 'ready') {
+      this.pageIsUp = true;
+      this.up.fire();
+      return this.post();
+    }
+    if (!this.uri || message.uri !== this.uri.toString()) return;
+    switch (message.kind) {
+      case 'drawn':
+        return this.session.drawn.fire(message);
+      case 'choose':
+        return this.look(message);
+      case 'keep':
+        return void this.looks.set(message.uri, message.state);
+      case 'go to':
+        return goTo(this.plan()?.places ?? {}, message.element, message.property);
+      case 'move':
+        return this.change(message.version, () => this.session.server.move(message));
+      case 'courses': {
+        const edit = coursesEdit(this.plan()?.plan, message.element, message.by);
+        if ('refused' in edit) return this.say(edit.refused);
+        return this.change(message.version, () =>
+          this.session.server.edit({ uri: message.uri, version: message.version, edits: [edit] }),
+        );
+      }
+      case 'export':
+        await vscode.commands.executeCommand('cribwright.saveDrawing', message.format, message.data);
+    }
+  }
+
+  private async change(version: number, ask: Parameters<typeof changeText>[3]): Promise<void> {
+    if (!this.uri) return;
+    const refused = await changeText(this.session.client, this.uri, version, ask);
+    if (refused === undefined) return;
+    this.say(refused);
+    this.post();
+  }
+
+  private look({ plan, choice }: Looking): void {
+    if (!this.uri) return;
+    this.looks.set(this.uri.toString(), { plan, choice });
+    this.post();
+  }
+
+  private looking(): Looking {
+    return this.looks.get(this.uri?.toString() ?? '') ?? firstLook;
+  }
+
+  private plan() {
+    return this.drawable?.plans[Math.min(this.looking().plan, this.drawable.plans.length - 1)];
+  }
+
+  private post(): void {
+    if (this.drawable && this.drawable.uri === this.uri?.toString()) {
+      this.send(showMessage(this.drawable, this.looking(), staleWords(this.drawable)));
+    }
+  }
+
+  private send(message: ToPanel): void {
+    if (this.pageIsUp) void this.panel.webview.postMessage(message);
+  }
+
+  private name(): void {
+    const file = this.uri?.path.split('/').pop() ?? '';
+    this.panel.title = this.locked
+      ? vscode.l10n.t('Drawing of {0}, locked', file)
+      : vscode.l10n.t('Drawing of {0}', file);
+  }
+
+  private whenUp(): Promise<void> {
+    return this.pageIsUp ? Promise.resolve() : new Promise((up) => this.up.event(() => up()));
+  }
+}
+
+/** What a panel of an earlier window kept of itself; `undefined` where it cannot be read. */
+export const keptState = (state: unknown): PanelState | undefined => {
+  if (typeof state !== 'object' || state === null) return undefined;
+  const { uri, plan, choice } = state as Partial<PanelState>;
+  return typeof uri === 'string' && typeof plan === 'number' && typeof choice === 'object'
+    ? (state as PanelState)
+    : undefined;
+};

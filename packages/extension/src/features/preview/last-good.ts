@@ -1,0 +1,41 @@
+import type { AnalysisReply, PlanReply } from '@cribwright/language/protocol';
+
+/** What a panel can draw of a file. The panel is never blank because the text has an error. */
+export interface Drawable {
+  readonly uri: string;
+  /** Version of the text as it is now, which an edit must name. */
+  readonly version: number;
+  readonly plans: readonly PlanReply[];
+  /** Why what is drawn is not all that is written. */
+  readonly stale: 'last good' | 'as far as read' | undefined;
+}
+
+/**
+ * Keeps the last whole reading of a file and joins each new reading to it: a plan that cannot be read whole is
+ * shown as it was last read whole.
+ */
+export const joined = (before: Drawable | undefined, reply: AnalysisReply): Drawable => {
+  const { uri, version, plans } = reply;
+  const kept = before?.uri === uri ? before.plans : [];
+  if (reply.state !== 'errors') return { uri, version, plans, stale: undefined };
+  if (plans.length === 0) {
+    return { uri, version, plans: kept, stale: kept.length > 0 ? 'last good' : undefined };
+  }
+  const pairs = plans.map((plan, index) => ({ plan, good: plan.partial ? twin(kept, plan, index) : plan }));
+  const drawn = pairs.map(({ plan, good }) => good ?? plan);
+  if (drawn.every(({ partial }) => !partial) && pairs.some(({ plan }) => plan.partial)) {
+    return { uri, version, plans: drawn, stale: 'last good' };
+  }
+  return {
+    uri,
+    version,
+    plans: drawn,
+    stale: pairs.some(({ plan }) => plan.partial) ? 'as far as read' : undefined,
+  };
+};
+
+/** The same plan as it was last read whole: by title, else by its place in the file. */
+const twin = (kept: readonly PlanReply[], plan: PlanReply, index: number): PlanReply | undefined => {
+  const found = kept.find((k) => k.plan.title === plan.plan.title) ?? kept[index];
+  return found?.partial ? undefined : found;
+};

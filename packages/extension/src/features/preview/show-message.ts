@@ -1,0 +1,64 @@
+import { scenesFor, type ViewChoice } from '@cribwright/drawing';
+import type { PlanReply } from '@cribwright/language/protocol';
+import type { ToPanel } from '@cribwright/preview';
+import type { Drawable } from './last-good.js';
+
+export type Show = Extract<ToPanel, { readonly kind: 'show' }>;
+
+/** What is looked at: a plan of the file, and how. */
+export interface Looking {
+  readonly plan: number;
+  readonly choice: ViewChoice;
+}
+
+export const firstLook: Looking = {
+  plan: 0,
+  choice: { view: 'plan', subject: undefined, stage: undefined, lost: undefined },
+};
+
+/** The message that makes the panel draw a file. Choices that the plan no longer has are let go. */
+export const showMessage = (drawable: Drawable, looking: Looking, stale: string | undefined): Show => {
+  const { uri, version, plans } = drawable;
+  const shown = Math.min(looking.plan, Math.max(0, plans.length - 1));
+  const reply = plans[shown];
+  const choice = reply ? within(reply, looking.choice) : looking.choice;
+  const stages = reply?.analysis.stages ?? [];
+  const stage = stages[choice.stage ?? stages.length - 1];
+  return {
+    kind: 'show',
+    uri,
+    version,
+    plans: plans.map(({ plan }) => ({ title: plan.title })),
+    shown,
+    scenes: reply ? scenesFor(reply.plan, reply.analysis, choice) : [],
+    stages: stages.map(({ id, title }) => ({ id, title })),
+    losses: (stage?.losses ?? []).map(({ id, title }) => ({ id, title })),
+    subjects: (reply?.analysis.supports ?? []).map(({ id, name, kind }) => ({ id, name, kind })),
+    tally: tally(reply),
+    stale,
+  };
+};
+
+const within = ({ analysis }: PlanReply, choice: ViewChoice): ViewChoice => {
+  const stage =
+    choice.stage !== undefined && choice.stage < analysis.stages.length ? choice.stage : undefined;
+  const losses = analysis.stages[stage ?? analysis.stages.length - 1]?.losses ?? [];
+  return {
+    view: choice.view,
+    subject: analysis.supports.some(({ id }) => id === choice.subject) ? choice.subject : undefined,
+    stage,
+    lost: losses.some(({ id }) => id === choice.lost) ? choice.lost : undefined,
+  };
+};
+
+const tally = (reply: PlanReply | undefined): Show['tally'] => {
+  const findings = (reply?.analysis.findings ?? []).filter(({ accepted }) => accepted === undefined);
+  const of = (severity: string) =>
+    findings.filter((f) => f.severity === severity && f.couldNotRun !== true).length;
+  return {
+    danger: of('danger'),
+    warning: of('warning'),
+    note: of('note'),
+    notRun: findings.filter(({ couldNotRun }) => couldNotRun === true).length,
+  };
+};

@@ -1,0 +1,37 @@
+/** How a plan stands, said in one line. */
+export interface Standing {
+  readonly kind: 'danger' | 'not run' | 'warning' | 'unread' | 'waiting' | 'clear';
+  readonly count: number;
+  /** The worst finding, in its own words. */
+  readonly worst: string | undefined;
+}
+
+interface Counts {
+  readonly danger: number;
+  readonly warning: number;
+  readonly note: number;
+  readonly notRun: number;
+}
+
+/**
+ * The worst thing known of a file. Good is only said when every check ran and none found anything: not before
+ * the first answer, and not while the text cannot be read.
+ *
+ * @param counts of the engine's findings; `undefined` before the first answer
+ * @param seen what the editor underlines; severity 0 is an error, 1 a warning
+ */
+export const standingOf = (
+  counts: Counts | undefined,
+  seen: readonly { readonly severity: number; readonly message: string }[],
+): Standing => {
+  const errors = seen.filter((d) => d.severity === 0);
+  const warnings = seen.filter((d) => d.severity === 1);
+  const worst = [...seen].sort((a, b) => a.severity - b.severity)[0]?.message;
+  if (counts && counts.danger > 0) return { kind: 'danger', count: counts.danger, worst };
+  if (errors.length > 0) return { kind: 'unread', count: errors.length, worst };
+  if (!counts) return { kind: 'waiting', count: 0, worst };
+  if (counts.notRun > 0) return { kind: 'not run', count: counts.notRun, worst };
+  const toLookAt = Math.max(counts.warning, warnings.length);
+  if (toLookAt > 0) return { kind: 'warning', count: toLookAt, worst };
+  return { kind: 'clear', count: 0, worst };
+};

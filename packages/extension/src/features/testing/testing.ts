@@ -1,0 +1,80 @@
+import * as vscode from 'vscode';
+import type { Feature } from '../../session/session.js';
+
+/** What plans expect of themselves (`expect safe`, `expect crib-height on A`), in the Testing view. */
+export const testing: Feature = ({ context, server }) => {
+  const controller = vscode.tests.createTestController('cribwright', vscode.l10n.t('Plans'));
+  context.subscriptions.push(controller);
+
+  const fileItem = (uri: vscode.Uri): vscode.TestItem => {
+    const known = controller.items.get(uri.toString());
+    if (known) return known;
+    const item = controller.createTestItem(uri.toString(), vscode.workspace.asRelativePath(uri), uri);
+    item.canResolveChildren = true;
+    controller.items.add(item);
+    return item;
+  };
+
+  /** Lists what a file expects, and gives back each with its answer. A file that expects nothing is not shown. */
+  const read = async (file: vscode.TestItem) => {
+    const { items } = await server.expectations({ uri: file.id });
+    const answers = items.map((expectation) => {
+      const child = controller.createTestItem(`${file.id}#${expectation.id}`, expectation.label, file.uri);
+      const { start, end } = expectation.range;
+      child.range = new vscode.Range(start.line, start.character, end.line, end.character);
+      child.description = expectation.plan;
+      return { child, expectation };
+    });
+    file.children.replace(answers.map(({ child }) => child));
+    if (answers.length === 0) controller.items.delete(file.id);
+    return answers;
+  };
+
+  const discover = async (): Promise<void> => {
+    const uris = await vscode.workspace.findFiles('**/*.crib', '**/node_modules/**');
+    await Promise.all(uris.map((uri) => read(fileItem(uri))));
+  };
+
+  controller.resolveHandler = async (item) => {
+    await (item ? read(item) : discover());
+  };
+  controller.refreshHandler = discover;
+
+  const run = async (request: vscode.TestRunRequest): Promise<void> => {
+    if (!request.include && controller.items.size === 0) await discover();
+    const asked = request.include ?? [...controller.items].map(([, item]) => item);
+    const left = new Set(request.exclude?.map(({ id }) => id));
+    const files = new Map(asked.map((item) => item.parent ?? item).map((file) => [file.id, file]));
+    const wanted = (child: vscode.TestItem, file: vscode.TestItem): boolean =>
+      !left.has(child.id) && asked.some(({ id }) => id === child.id || id === file.id);
+
+    const record = controller.createTestRun(request);
+    for (const file of files.values()) {
+      try {
+        for (const { child, expectation } of await read(file)) {
+          if (!wanted(child, file)) continue;
+          record.started(child);
+          if (expectation.held) record.passed(child);
+          else record.failed(child, failure(expectation.why, child));
+        }
+      } catch (error) {
+        record.errored(file, new vscode.TestMessage(error instanceof Error ? error.message : String(error)));
+      }
+    }
+    record.end();
+  };
+
+  controller.createRunProfile(vscode.l10n.t('Check'), vscode.TestRunProfileKind.Run, run, true);
+  context.subscriptions.push(
+    server.onAnalysis(({ uri }) => {
+      const file = controller.items.get(vscode.Uri.parse(uri).toString());
+      if (file) void read(file);
+    }),
+  );
+};
+
+const failure = (why: string, { uri, range }: vscode.TestItem): vscode.TestMessage => {
+  const message = new vscode.TestMessage(why);
+  if (uri && range) message.location = new vscode.Location(uri, range);
+  return message;
+};

@@ -1,0 +1,72 @@
+import type {
+  AnalysisChangedParams,
+  AnalysisParams,
+  AnalysisReply,
+  BundledFileParams,
+  BundledFileReply,
+  BundledFilesReply,
+  EditParams,
+  EditReply,
+  ElementAtParams,
+  ElementAtReply,
+  ExpectationsReply,
+  MoveParams,
+  RulePageParams,
+  RulePageReply,
+} from '@cribwright/language';
+import {
+  AnalysisChanged,
+  AnalysisRequest,
+  BundledFileRequest,
+  BundledFilesRequest,
+  EditRequest,
+  ElementAtRequest,
+  ExpectationsRequest,
+  MoveRequest,
+  RulePageRequest,
+} from '@cribwright/language/protocol';
+import * as vscode from 'vscode';
+import type { BaseLanguageClient } from 'vscode-languageclient';
+
+/** The language server's own requests, typed. Each waits for the server to be up and rejects when it is gone. */
+export interface Server {
+  readonly analysis: (params: AnalysisParams) => Promise<AnalysisReply>;
+  readonly edit: (params: EditParams) => Promise<EditReply>;
+  readonly move: (params: MoveParams) => Promise<EditReply>;
+  readonly rulePage: (params: RulePageParams) => Promise<RulePageReply>;
+  readonly elementAt: (params: ElementAtParams) => Promise<ElementAtReply>;
+  readonly expectations: (params: AnalysisParams) => Promise<ExpectationsReply>;
+  readonly bundledFile: (params: BundledFileParams) => Promise<BundledFileReply>;
+  readonly bundledFiles: () => Promise<BundledFilesReply>;
+  /** The analysis of a file changed. */
+  readonly onAnalysis: vscode.Event<AnalysisChangedParams>;
+}
+
+export const serverOf = (
+  client: BaseLanguageClient,
+  started: Promise<void>,
+  context: vscode.ExtensionContext,
+): Server => {
+  const changed = new vscode.EventEmitter<AnalysisChangedParams>();
+  context.subscriptions.push(
+    changed,
+    client.onNotification(AnalysisChanged, (params: AnalysisChangedParams) => changed.fire(params)),
+  );
+  const ask =
+    <Params, Reply>(method: string) =>
+    async (params: Params): Promise<Reply> => {
+      await started;
+      return client.sendRequest<Reply>(method, params);
+    };
+  return {
+    analysis: ask(AnalysisRequest),
+    edit: ask(EditRequest),
+    move: ask(MoveRequest),
+    rulePage: ask(RulePageRequest),
+    elementAt: ask(ElementAtRequest),
+    expectations: ask(ExpectationsRequest),
+    bundledFile: ask(BundledFileRequest),
+    bundledFiles: () => ask<object, BundledFilesReply>(BundledFilesRequest)({}),
+    onAnalysis: changed.event,
+  };
+};

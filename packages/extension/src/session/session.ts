@@ -1,0 +1,18 @@
+import type * as vscode from 'vscode';
+import type { BaseLanguageClient } from 'vscode-languageclient';
+import type { Drawn } from './drawn.js';
+import type { Server } from './server.js';
+
+/** What every feature is given when the extension starts. */
+export interface Session {
+  readonly context: vscode.ExtensionContext;
+  readonly client: BaseLanguageClient;
+  readonly server: Server;
+  /** True in the browser, where there are no processes and no local files. */
+  readonly web: boolean;
+  /** Fired by the panel when it has painted. */
+  readonly drawn: vscode.EventEmitter<Drawn>;
+}
+
+/** Registers one thing the extension does. Whatever must end with it goes into `context.subscriptions`. */
+export type Feature = (session: Session) => void;
