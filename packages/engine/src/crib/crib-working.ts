@@ -1,0 +1,188 @@
+import { computed, given } from '../figure/compute.js';
+import type { Figure } from '../figure/figure.js';
+import { minus, plus, times } from '../figure/interval-math.js';
+import { count, type Display, force, length, place } from '../figure/units-of.js';
+import { exactly, hull, type Interval } from '../model/interval.js';
+import type { Plan } from '../model/plan.js';
+import type { PolicyKey } from '../model/policy.js';
+import type { ElementId } from '../model/ref.js';
+import type { Crib } from '../model/support.js';
+import type { Vehicle } from '../model/vehicle.js';
+import { limitFigure } from '../policy/limit.js';
+import { crossingCapacity } from '../timber/crossing.js';
+import { underside } from '../vehicle/underside.js';
+import { type Contact, contactsOf } from './contacts.js';
+import { narrowWidth, stackHeight } from './layout.js';
+
+/** A crib with all that follows from its text, its place and the policy. */
+export interface CribWorking {
+  readonly crib: Crib;
+  readonly contacts: readonly Contact[];
+  readonly loaded: number;
+  readonly height: Figure;
+  readonly width: Figure;
+  readonly heightLimit: Figure;
+  /** The limit if every contact were loaded. */
+  readonly heightLimitAll: Figure;
+  readonly contactCapacity: Figure;
+  readonly capacity: Figure;
+  /** From the top course and shims to the captured part. */
+  readonly gap: Figure;
+  /** What the stated wedges close; zero without. */
+  readonly closes: Figure;
+  readonly overhang: Figure;
+}
+
+type Vehicles = ReadonlyMap<ElementId, Vehicle>;
+
+export function cribWorking(crib: Crib, plan: Plan, vehicles: Vehicles): CribWorking {
+  const { policy, display } = plan;
+  const limit = (key: PolicyKey) => limitFigure(policy, key, display);
+  const contacts = contactsOf(crib, vehicles, limit('joist reach').value?.low ?? 0);
+  const loaded = contacts.filter((c) => c.loaded).length;
+  const height = heightFigure(crib, display);
+  const width = widthFigure(crib, display);
+  const ratio = limit(
+    loaded === contacts.length && loaded > 0
+      ? 'height ratio all contacts'
+      : loaded > 1
+        ? 'height ratio some contacts'
+        : 'height ratio one contact',
+  );
+  const contactCapacity = crossingCapacity(crib, policy, display);
+  const contactsLoaded = given(
+    count(display, 'loaded', 'contacts loaded', 'down', {
+      ref: { element: crib.id, property: 'captures' },
+    }),
+    exactly(loaded),
+    { kind: 'computed' },
+  );
+  return {
+    crib,
+    contacts,
+    loaded,
+    height,
+    width,
+    heightLimit: limitOn(width, ratio, crib, display, loadedWords(loaded, contacts.length)),
+    heightLimitAll: limitOn(width, limit('height ratio all contacts'), crib, display, undefined),
+    contactCapacity,
+    capacity: computed(
+      force(display, 'capacity', 'capacity', 'down', {
+        assumes: ['the load rests on every contact that is counted, evenly, wedged tight'],
+      }),
+      times(contactsLoaded.value, contactCapacity.value),
+      '{contactsLoaded} × {contactCapacity}',
+      { contactsLoaded, contactCapacity },
+    ),
+    gap: gapFigure(crib, contacts, height, display),
+    closes: closesFigure(crib, display),
+    overhang: given(
+      length(display, 'overhang', 'overhang', 'down', { ref: { element: crib.id, property: 'overhang' } }),
+      exactly(crib.overhang),
+      { kind: 'stated' },
+    ),
+  };
+}
+
+/** `all 4 contacts loaded`, `2 of 4 contacts loaded`. */
+export const loadedWords = (loaded: number, all: number): string =>
+  loaded === all ? `all ${all} contacts loaded` : `${loaded} of ${all} contacts loaded`;
+
+function heightFigure(crib: Crib, display: Display): Figure {
+  const courses = given(
+    count(display, 'courses', 'courses', 'up', { ref: { element: crib.id, property: 'courses' } }),
+    exactly(crib.courses),
+    { kind: 'stated' },
+  );
+  const depth = given(
+    length(display, 'dressedDepth', 'dressed depth', 'up', { ref: crib.timber.ref }),
+    exactly(crib.timber.depth),
+    crib.timber.source,
+  );
+  return computed(
+    length(display, 'height', 'height', 'up', { ref: { element: crib.id, property: 'courses' } }),
+    exactly(stackHeight(crib)),
+    '{courses} × {depth}',
+    { courses, depth },
+  );
+}
+
+function widthFigure(crib: Crib, display: Display): Figure {
+  const timber = given(
+    length(display, 'timberLength', 'timber length', 'down', {
+      ref: { element: crib.id, property: 'timber' },
+    }),
+    exactly(crib.timber.length),
+    { kind: 'stated' },
+  );
+  const overhang = given(
+    length(display, 'overhang', 'overhang', 'up', { ref: { element: crib.id, property: 'overhang' } }),
+    exactly(crib.overhang),
+    { kind: 'stated' },
+  );
+  const head = length(display, 'width', 'width outside to outside of contacts', 'down');
+  const width = narrowWidth(crib);
+  const single = Math.min(crib.layout.lengthwise, crib.layout.crosswise) <= 1;
+  return single
+    ? given(head, exactly(width), crib.timber.source)
+    : computed(head, exactly(width), '{timber} − 2 × {overhang}', { timber, overhang });
+}
+
+const limitOn = (width: Figure, ratio: Figure, crib: Crib, display: Display, governs: string | undefined) =>
+  computed(
+    length(display, 'heightLimit', 'height limit', 'down', { ref: { element: crib.id }, governs }),
+    times(ratio.value, width.value),
+    '{ratio} × {width}',
+    { ratio, width },
+  );
+
+/** What the crib stands on, above the ground. */
+export const baseHeight = ({ standsOn }: Crib, pads: Plan['pads'] = []): Interval => {
+  switch (standsOn.kind) {
+    case 'ground':
+      return exactly(0);
+    case 'vehicle':
+      return standsOn.height;
+    case 'pad':
+      return exactly(pads.find((p) => p.id === standsOn.pad)?.thickness ?? 0);
+  }
+};
+
+function gapFigure(crib: Crib, contacts: readonly Contact[], height: Figure, display: Display): Figure {
+  const met = contacts.flatMap((c) => (c.given[0] === undefined ? [] : [c.meets ?? c.given[0]]));
+  const heights = met.map((m) => underside(m.vehicle, m.part, m.place.at));
+  const first = met[0];
+  const part = given(
+    place(display, 'partHeight', `underside of ${first?.part.name ?? 'the captured part'}`, 'nearest', {
+      ref: first?.part.ref,
+    }),
+    heights.every((h) => h !== undefined) && heights.length > 0 ? heights.reduce(hull) : undefined,
+    first?.vehicle.source ?? { kind: 'unknown' },
+  );
+  const base = given(
+    length(display, 'base', 'what it stands on', 'nearest', {
+      ref: { element: crib.id, property: 'stands on' },
+    }),
+    baseHeight(crib),
+    { kind: 'stated' },
+  );
+  const shims = given(
+    length(display, 'shims', 'shims', 'down', { ref: { element: crib.id, property: 'shims' } }),
+    exactly(crib.shims),
+    { kind: 'stated' },
+  );
+  return computed(
+    length(display, 'gap', 'gap to close', 'up', { ref: { element: crib.id, property: 'courses' } }),
+    minus(part.value, plus(plus(base.value, height.value), shims.value)),
+    '{part} − {base} − {height} − {shims}',
+    { part, base, height, shims },
+  );
+}
+
+function closesFigure(crib: Crib, display: Display): Figure {
+  const head = length(display, 'closes', 'gap that the wedges close', 'down', {
+    ref: { element: crib.id, property: 'wedges' },
+  });
+  if (crib.wedges === undefined || crib.wedges.pairs <= 0) return given(head, exactly(0), { kind: 'stated' });
+  return given(head, crib.wedges.travel, { kind: 'stated' });
+}

@@ -1,0 +1,157 @@
+import { computed, given } from '../figure/compute.js';
+import type { Figure } from '../figure/figure.js';
+import { type Display, force, place } from '../figure/units-of.js';
+import { add, exactly, type Interval } from '../model/interval.js';
+import type { Cargo, Vehicle } from '../model/vehicle.js';
+import { type Weighed, weightedMean } from './weighted-mean.js';
+
+/** Weight and centre of gravity of a whole vehicle, cargo included; cab too. Vehicle axes. */
+export interface BodyMass {
+  readonly weight: Figure;
+  readonly x: Figure;
+  readonly y: Figure;
+  readonly z: Figure;
+}
+
+interface Share extends Weighed {
+  readonly figure: Figure;
+}
+
+const thirds = 'cargo fills its length and thins out evenly at most: its centre lies in the middle third';
+
+/** Where the centre of a load lies along the vehicle: as stated, else within the middle third of its length. */
+export const cargoCentre = ({ centre, from, to }: Cargo): Interval =>
+  centre ?? { low: from + (to - from) / 3, high: to - (to - from) / 3 };
+
+/** What carries the empty vehicle, with the load it carries: axles, a kingpin, landing legs. */
+function emptyShares(vehicle: Vehicle, display: Display): readonly Share[] {
+  const figure = (key: string, load: Interval, ref: Vehicle['axles'][number]['ref']) =>
+    given(force(display, key, `${key} empty`, 'up', { ref }), load, vehicle.source);
+  const axles = vehicle.axles.map((a) => ({
+    weight: a.emptyLoad,
+    at: exactly(a.x),
+    figure: figure(a.name, a.emptyLoad, a.ref),
+  }));
+  const parts = vehicle.parts.flatMap((p) => {
+    const load = p.carries?.emptyLoad;
+    return load === undefined
+      ? []
+      : [
+          {
+            weight: load,
+            at: exactly(p.form === 'points' ? p.from : (p.from + p.to) / 2),
+            figure: figure(p.name, load, p.ref),
+          },
+        ];
+  });
+  return [...axles, ...parts];
+}
+
+const total = (items: readonly { readonly weight: Interval }[]): Interval | undefined =>
+  items.length === 0 ? undefined : items.map((i) => i.weight).reduce(add);
+
+const sumOf = (figures: readonly Figure[]) => ({
+  formula: figures.map((_, i) => `{i${i}}`).join(' + '),
+  inputs: Object.fromEntries(figures.map((f, i) => [`i${i}`, f])),
+});
+
+/** The empty vehicle's weight: as stated, else the sum of what its axles (and kingpin) carry. */
+export function emptyWeight(vehicle: Vehicle, display: Display): Figure {
+  const head = force(display, 'emptyWeight', 'empty weight', 'up');
+  if (vehicle.statedWeight !== undefined)
+    return given({ ...head, ref: { element: vehicle.id, property: 'weight' } }, vehicle.statedWeight, {
+      kind: 'stated',
+    });
+  const shares = emptyShares(vehicle, display);
+  const { formula, inputs } = sumOf(shares.map((s) => s.figure));
+  return computed(head, total(shares), formula, inputs);
+}
+
+/** Weight and centre of gravity with all cargo, over the box of weights and places. */
+export function bodyMass(vehicle: Vehicle, display: Display): BodyMass {
+  const empty = emptyWeight(vehicle, display);
+  const cargo = vehicle.cargo.map((c) =>
+    given(force(display, 'cargo', c.name, 'up', { ref: c.ref }), c.weight, { kind: 'stated' }),
+  );
+  const all = [empty, ...cargo];
+  const { formula, inputs } = sumOf(all);
+  const weight = computed(
+    force(display, 'weight', 'weight', 'up', { governs: governsWeight(all) }),
+    all.every((f) => f.value !== undefined)
+      ? total(all.flatMap((f) => (f.value === undefined ? [] : [{ weight: f.value }])))
+      : undefined,
+    formula,
+    inputs,
+  );
+  const shares = emptyShares(vehicle, display);
+  const axis = (name: 'x' | 'y' | 'z', label: string, own: Interval | undefined, at: (c: Cargo) => Known) =>
+    centreFigure(vehicle, display, { name, label, own, at, empty, cargo });
+  const stated = vehicle.statedCentre;
+  return {
+    weight,
+    x: axis('x', 'centre of gravity back from the front', stated?.x ?? weightedMean(shares), cargoCentre),
+    y: axis('y', 'centre of gravity toward the passenger side', stated?.y ?? exactly(0), (c) => c.offset),
+    z: axis(
+      'z',
+      'centre of gravity above the ground',
+      stated?.z ?? vehicle.emptyCentreHeight,
+      (c) => c.height,
+    ),
+  };
+}
+
+type Known = Interval | undefined;
+
+const governsWeight = (all: readonly Figure[]) =>
+  all.some((f) => f.value !== undefined && f.value.low !== f.value.high) ? 'the heavy end' : undefined;
+
+function centreFigure(
+  vehicle: Vehicle,
+  display: Display,
+  spec: {
+    readonly name: 'x' | 'y' | 'z';
+    readonly label: string;
+    readonly own: Known;
+    readonly at: (c: Cargo) => Known;
+    readonly empty: Figure;
+    readonly cargo: readonly Figure[];
+  },
+): Figure {
+  const { name, label, own, at, empty, cargo } = spec;
+  const items: (Weighed | undefined)[] = [
+    empty.value === undefined || own === undefined ? undefined : { weight: empty.value, at: own },
+    ...vehicle.cargo.map((c) => {
+      const where = at(c);
+      return where === undefined ? undefined : { weight: c.weight, at: where };
+    }),
+  ];
+  const known = items.filter((i) => i !== undefined);
+  const value = known.length === items.length ? weightedMean(known) : undefined;
+  const inputs: Record<string, Figure> = { w0: empty };
+  inputs.a0 = given(place(display, 'place', 'centre of the empty vehicle', 'nearest'), own, {
+    kind: vehicle.statedCentre === undefined ? 'computed' : 'stated',
+  });
+  vehicle.cargo.forEach((c, i) => {
+    const figure = cargo[i];
+    if (figure === undefined) return;
+    inputs[`w${i + 1}`] = figure;
+    inputs[`a${i + 1}`] = given(
+      place(display, 'place', `centre of ${c.name}`, 'nearest', {
+        ref: c.ref,
+        ...(name === 'x' && c.centre === undefined ? { assumes: [thirds] } : {}),
+      }),
+      at(c),
+      { kind: name === 'x' && c.centre === undefined ? 'computed' : 'stated' },
+    );
+  });
+  const n = Array.from({ length: vehicle.cargo.length + 1 }, (_, i) => i);
+  const formula = `(${n.map((i) => `{w${i}} × {a${i}}`).join(' + ')}) ÷ (${n.map((i) => `{w${i}}`).join(' + ')})`;
+  return computed(
+    place(display, name, label, 'nearest', {
+      assumes: name === 'x' && vehicle.cargo.some((c) => c.centre === undefined) ? [thirds] : undefined,
+    }),
+    value,
+    formula,
+    inputs,
+  );
+}
