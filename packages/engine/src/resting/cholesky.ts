@@ -1,0 +1,44 @@
+import { at } from './at.js';
+
+/**
+ * Solves `(H + shift · D) s = r` in place of `r`, H symmetric and not negative, D its diagonal.
+ * The work is done on the matrix scaled to a unit diagonal, so that soft and stiff directions keep their digits.
+ *
+ * @returns how many directions H does not hold (pivots that vanish at `tolerance`).
+ */
+export function solveShifted(
+  h: Float64Array,
+  r: Float64Array,
+  n: number,
+  shift: number,
+  tolerance = 1e-9,
+): number {
+  const scale = new Float64Array(n);
+  for (let i = 0; i < n; i++) scale[i] = at(h, i * n + i) > 0 ? 1 / Math.sqrt(at(h, i * n + i)) : 1;
+  const l = new Float64Array(n * n);
+  let free = 0;
+  for (let i = 0; i < n; i++) {
+    for (let j = 0; j <= i; j++) {
+      let sum = at(h, i * n + j) * at(scale, i) * at(scale, j);
+      if (i === j) sum += shift;
+      for (let k = 0; k < j; k++) sum -= at(l, i * n + k) * at(l, j * n + k);
+      if (i !== j) l[i * n + j] = sum / at(l, j * n + j);
+      else {
+        if (sum - shift <= tolerance) free++;
+        l[i * n + i] = Math.sqrt(Math.max(sum, shift * 0.5, 1e-300));
+      }
+    }
+  }
+  for (let i = 0; i < n; i++) {
+    let sum = at(r, i) * at(scale, i);
+    for (let k = 0; k < i; k++) sum -= at(l, i * n + k) * at(r, k);
+    r[i] = sum / at(l, i * n + i);
+  }
+  for (let i = n - 1; i >= 0; i--) {
+    let sum = at(r, i);
+    for (let k = i + 1; k < n; k++) sum -= at(l, k * n + i) * at(r, k);
+    r[i] = sum / at(l, i * n + i);
+  }
+  for (let i = 0; i < n; i++) r[i] = at(r, i) * at(scale, i);
+  return free;
+}

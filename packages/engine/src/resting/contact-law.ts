@@ -1,0 +1,54 @@
+import { at } from './at.js';
+import type { ScaledSystem } from './scaled-system.js';
+
+/** What each spring is at one moment, scaled. `present` 0 means lost, removed or not yet placed. */
+export interface ContactState {
+  readonly present: Uint8Array;
+  readonly preload: Float64Array;
+  readonly placedAt: Float64Array;
+}
+
+/** Closing of spring `i` when the bodies have moved by `q` (sinking and two slopes a body). */
+export function closingOf(s: ScaledSystem, i: number, q: Float64Array): number {
+  const u = at(s.upper, i);
+  const l = at(s.lower, i);
+  let d = 0;
+  if (u >= 0)
+    d +=
+      at(q, 3 * u) + at(s.levers, 6 * i + 1) * at(q, 3 * u + 1) + at(s.levers, 6 * i + 2) * at(q, 3 * u + 2);
+  if (l >= 0)
+    d -=
+      at(q, 3 * l) + at(s.levers, 6 * i + 4) * at(q, 3 * l + 1) + at(s.levers, 6 * i + 5) * at(q, 3 * l + 2);
+  return d;
+}
+
+/** preload + stiffness × (closing − closing at placing), before it is cut off at zero. */
+export const springForce = (s: ScaledSystem, c: ContactState, i: number, closing: number): number =>
+  at(c.preload, i) + at(s.stiffness, i) * (closing - at(c.placedAt, i));
+
+/** Adds `factor × lever` of spring `i` to a vector over the bodies. */
+export function addAlong(s: ScaledSystem, i: number, factor: number, to: Float64Array): void {
+  const u = at(s.upper, i);
+  const l = at(s.lower, i);
+  for (let a = 0; a < 3; a++) {
+    if (u >= 0) to[3 * u + a] = at(to, 3 * u + a) + factor * at(s.levers, 6 * i + a);
+    if (l >= 0) to[3 * l + a] = at(to, 3 * l + a) - factor * at(s.levers, 6 * i + 3 + a);
+  }
+}
+
+/** Adds `k · lever · leverᵀ` of spring `i` to the stiffness matrix over the bodies (n = 3 × bodies). */
+export function addStiffness(s: ScaledSystem, i: number, h: Float64Array, n: number): void {
+  const k = at(s.stiffness, i);
+  for (let p = 0; p < 6; p++) {
+    const bodyP = p < 3 ? at(s.upper, i) : at(s.lower, i);
+    if (bodyP < 0) continue;
+    const row = 3 * bodyP + (p % 3);
+    const left = (p < 3 ? k : -k) * at(s.levers, 6 * i + p);
+    for (let r = 0; r < 6; r++) {
+      const bodyR = r < 3 ? at(s.upper, i) : at(s.lower, i);
+      if (bodyR < 0) continue;
+      const column = 3 * bodyR + (r % 3);
+      h[row * n + column] = at(h, row * n + column) + left * (r < 3 ? 1 : -1) * at(s.levers, 6 * i + r);
+    }
+  }
+}

@@ -1,0 +1,84 @@
+import { at } from './at.js';
+import { type ContactState, closingOf, springForce } from './contact-law.js';
+import { descend } from './newton.js';
+import { isFalling, motionThatFalls } from './proof-of-falling.js';
+import { type ScaledSystem, scaledSystem } from './scaled-system.js';
+import type { Memory, Motion, Rest, RestingSystem } from './system.js';
+
+/**
+ * How the bodies come to rest: the least of Σ f²/2k − Σ W (z + a x + b y) over the closed contacts, where
+ * f = preload + k (closing − closing at placing).
+ *
+ * Says that a body falls only with a proof that was checked by substitution: a motion along which its weight
+ * sinks and no contact closes.
+ *
+ * @param memory one for each spring; left out, everything carried from the start.
+ * @param lost springs that are not there.
+ */
+export function rest(
+  system: RestingSystem,
+  memory: readonly (Memory | undefined)[] = [],
+  lost: ReadonlySet<string> = new Set(),
+): Rest {
+  const scaled = scaledSystem(system);
+  const state = contactState(scaled, memory);
+  system.springs.forEach((s, i) => {
+    if (lost.has(s.id)) state.present[i] = 0;
+  });
+  return restScaled(scaled, state, scaled.load, new Float64Array(scaled.load.length));
+}
+
+export function contactState(s: ScaledSystem, memory: readonly (Memory | undefined)[]): ContactState {
+  return {
+    present: new Uint8Array(s.count).fill(1),
+    preload: Float64Array.from({ length: s.count }, (_, i) => (memory[i]?.preload ?? 0) / s.force),
+    placedAt: Float64Array.from({ length: s.count }, (_, i) => (memory[i]?.closing ?? 0) / s.length),
+  };
+}
+
+/** The same on a system scaled once, from a start near the answer. */
+export function restScaled(
+  s: ScaledSystem,
+  state: ContactState,
+  load: Float64Array,
+  start: Float64Array,
+): Rest {
+  const quick = descend(s, state, load, start, { shift: 1e-12, steps: 40 });
+  if (quick.kind === 'settled') return resting(s, state, quick, 'newton');
+  if (quick.kind === 'falling' && isFalling(s, state.present, load, quick.along))
+    return { kind: 'falls', motions: motionsOf(s, quick.along) };
+  const falling = motionThatFalls(s, state.present, load);
+  if (falling !== undefined) return { kind: 'falls', motions: motionsOf(s, falling) };
+  for (const shift of [1e-8, 1e-5, 1e-3]) {
+    const slow = descend(s, state, load, new Float64Array(load.length), { shift, steps: 3000 });
+    if (slow.kind === 'settled') return resting(s, state, slow, 'small steps');
+  }
+  return { kind: 'unsolved' };
+}
+
+function resting(
+  s: ScaledSystem,
+  state: ContactState,
+  found: { readonly q: Float64Array; readonly residual: number; readonly free: number },
+  method: 'newton' | 'small steps',
+): Rest {
+  const forces = new Float64Array(s.count);
+  const closings = new Float64Array(s.count);
+  for (let i = 0; i < s.count; i++) {
+    const d = closingOf(s, i, found.q);
+    closings[i] = d * s.length;
+    if (state.present[i] === 1) forces[i] = Math.max(0, springForce(s, state, i, d)) * s.force;
+  }
+  return { kind: 'rests', forces, closings, balanced: found.free > 0, method, residual: found.residual };
+}
+
+function motionsOf(s: ScaledSystem, along: Float64Array): readonly Motion[] {
+  return s.bodies.flatMap((body, b) => {
+    const frame = s.frames[b];
+    if (frame === undefined) return [];
+    const alongX = at(along, 3 * b + 1) / frame.reach;
+    const alongY = at(along, 3 * b + 2) / frame.reach;
+    const sinking = at(along, 3 * b) - alongX * frame.x - alongY * frame.y;
+    return sinking === 0 && alongX === 0 && alongY === 0 ? [] : [{ body, sinking, alongX, alongY }];
+  });
+}
