@@ -1,16 +1,5 @@
-import type { Figure } from '@cribwright/engine';
-import { show, showRange } from '@cribwright/units';
+import { type Figure, print, sourceInWords } from '@cribwright/engine';
 import { type Paint, printable } from '../terminal/paint.js';
-import { sourceInWords } from './source.js';
-
-/** `38.5 in`, `36,000 to 42,000 lb`, `not known`. */
-export function figureText(figure: Figure): string {
-  const { value, dimension, unit, rounding } = figure;
-  if (value === undefined) return 'not known';
-  return value.low === value.high
-    ? show(value.low, dimension, unit, { rounding })
-    : showRange(value, dimension, unit, { rounding });
-}
 
 /** The sum in names and numbers, as one line. */
 export const formulaText = (figure: Figure): string =>
@@ -23,7 +12,7 @@ export const formulaText = (figure: Figure): string =>
 /** The figures of a finding, one a line: name, value, sum, source. Columns line up. */
 export function sumLines(figures: readonly Figure[], paint: Paint): readonly string[] {
   const labels = figures.map((f) => printable(f.label));
-  const values = figures.map((f) => printable(figureText(f)));
+  const values = figures.map((f) => printable(print(f)));
   const widest = (list: readonly string[]) => Math.max(0, ...list.map((s) => s.length));
   return figures.map((f, i) => {
     const label = (labels[i] ?? '').padEnd(widest(labels));

@@ -3,14 +3,15 @@ import {
   type ContactResult,
   caution,
   type Figure,
+  print,
   type SupportResult,
+  sourceInWords,
 } from '@cribwright/engine';
 import { displayUnit, findUnit, fromSI } from '@cribwright/units';
 import { version } from '../version.js';
-import { figureText, formulaText } from './figure-text.js';
+import { formulaText } from './figure-text.js';
 import { exitCode, tally } from './outcome.js';
 import type { FileReport, LocatedFinding, LocatedProblem, Location, PlanReport, Report } from './report.js';
-import { sourceInWords } from './source.js';
 
 export const schemaId = 'urn:cribwright:check:1';
 
@@ -96,7 +97,7 @@ export const figureValue = (figure: Figure) => ({
   known: figure.value !== undefined,
   ...valueIn(figure),
   unit: plainUnit(figure),
-  text: figureText(figure),
+  text: print(figure),
   formula: formulaText(figure),
   source: sourceInWords(figure.source),
   ...(figure.governs === undefined ? {} : { governs: figure.governs }),

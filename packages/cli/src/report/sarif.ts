@@ -1,9 +1,9 @@
 import { createHash } from 'node:crypto';
+import { print, sourceInWords } from '@cribwright/engine';
 import { SarifBuilder, SarifResultBuilder, SarifRuleBuilder, SarifRunBuilder } from 'node-sarif-builder';
 import { version } from '../version.js';
-import { figureText, formulaText } from './figure-text.js';
+import { formulaText } from './figure-text.js';
 import type { LocatedFinding, LocatedProblem, Location, Report, TextFix } from './report.js';
-import { sourceInWords } from './source.js';
 
 type Result = SarifResultBuilder['result'];
 type PhysicalLocation = NonNullable<NonNullable<Result['locations']>[number]['physicalLocation']>;
@@ -109,7 +109,7 @@ function problemResult(problem: LocatedProblem, text: string): Result {
 }
 
 const sum = (f: LocatedFinding['finding']['figures'][number]): string =>
-  `${f.label}: ${figureText(f)} (${formulaText(f)}; ${sourceInWords(f.source)})`;
+  `${f.label}: ${print(f)} (${formulaText(f)}; ${sourceInWords(f.source)})`;
 
 const fixesOf = (fixes: readonly TextFix[]): Pick<Result, 'fixes'> => {
   const written = fixes.flatMap((fix) => (fix.edits === undefined ? [] : [{ fix, edits: fix.edits }]));

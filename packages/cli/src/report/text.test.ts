@@ -15,7 +15,7 @@ it('gives the line, the sum, the source, the fix, and the caution last', () => {
     '  3 |     courses   14',
     '    |     ^^^^^^^^^^^^',
     '  height     49 in  courses × dressed depth = 14 × 3.5 in  [worked out]',
-    '  may stand  24 in  ratio × width outside to outside of contacts = 1.5 × 16 in  [policy CountyPolicy: height ratio some contacts (common practice, no source)]',
+    '  may stand  24 in  ratio × width outside to outside of contacts = 1.5 × 16 in  [policy CountyPolicy, height ratio some contacts: common practice, no source]',
     '  see        only the rail is captured here plans/tall.crib:4:5',
     '  fix        Use 6 courses',
     '',

@@ -1,0 +1,42 @@
+import { Option } from 'commander';
+import { readReport } from '../files/read-report.js';
+import type { Io } from '../io.js';
+import { jsonReport } from '../report/json.js';
+import { exitCode } from '../report/outcome.js';
+import type { Report } from '../report/report.js';
+import { ruleNotes } from '../report/rule-notes.js';
+import { sarifReport } from '../report/sarif.js';
+import { textReport } from '../report/text.js';
+import { paintFor } from '../terminal/paint.js';
+import type { CommandPart } from './command.js';
+
+/** `cribwright check PATH…`: is anything in these plans unsafe? */
+export const check: CommandPart = {
+  add: (program, io, ends) =>
+    program
+      .command('check')
+      .summary('say what is unsafe in the plans, and why')
+      .description(
+        'Reads plan files, or every .crib file in a folder, and says what is unsafe, with the sum and what would ' +
+          'make it right. `-` reads a plan from the standard input.\n\n' +
+          'Ends with 0 when nothing unsafe was found, 1 when something was, 2 when a file could not be read or ' +
+          'a check could not run.',
+      )
+      .argument('<path...>', 'files or folders')
+      .addOption(formatOption())
+      .action(async (paths: string[], options: { format: Format }) => {
+        const report = await readReport(io, paths);
+        io.out(formats[options.format](report, io));
+        ends(exitCode(report));
+      }),
+};
+
+type Format = keyof typeof formats;
+const formats = {
+  text: (report: Report, io: Io) => textReport(report, paintFor(io, io.env)),
+  json: (report: Report) => jsonReport(report),
+  sarif: (report: Report) => sarifReport(report, ruleNotes()),
+} as const;
+
+const formatOption = () =>
+  new Option('-f, --format <format>', 'how to print it').choices(Object.keys(formats)).default('text');

@@ -1,0 +1,42 @@
+import { caution } from '@cribwright/engine';
+import { Command, CommanderError } from 'commander';
+import { check } from './commands/check.js';
+import type { CommandPart } from './commands/command.js';
+import { explain } from './commands/explain.js';
+import { test } from './commands/test.js';
+import type { Io } from './io.js';
+import { printable } from './terminal/paint.js';
+import { version } from './version.js';
+
+const parts: readonly CommandPart[] = [check, test, explain];
+
+/**
+ * Runs one command line.
+ *
+ * @param args what follows the program's name
+ * @returns the exit code. 2 also where the command line itself was not understood, or something broke.
+ */
+export async function run(args: readonly string[], io: Io): Promise<number> {
+  let code = 0;
+  const program = new Command('cribwright')
+    .version(version)
+    .addHelpText('after', `\nCaution.\n${caution}`)
+    .configureOutput({ writeOut: io.out, writeErr: io.err })
+    .showHelpAfterError('See what can be said with: cribwright --help')
+    .exitOverride();
+  for (const part of parts) {
+    part.add(program, io, (ended) => {
+      code = ended;
+    });
+  }
+  for (const command of program.commands) command.copyInheritedSettings(program);
+  try {
+    await program.parseAsync([...args], { from: 'user' });
+    return code;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
+    const why = error instanceof Error ? error.message : String(error);
+    io.err(`Something broke, so nothing was checked: ${printable(why)}\n`);
+    return 2;
+  }
+}

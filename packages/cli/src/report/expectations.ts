@@ -1,0 +1,65 @@
+import { caution } from '@cribwright/engine';
+import { type Paint, printable } from '../terminal/paint.js';
+import type { ExitCode } from './outcome.js';
+import type { LocatedFinding, PlanReport, Report } from './report.js';
+
+/** Dangers of a plan that none of its `expect` lines names, and nobody accepted. */
+export function surprises(plan: PlanReport): readonly LocatedFinding[] {
+  const named = plan.reply.plan.expectations.flatMap((e) => (e.kind === 'finding' ? [e] : []));
+  return plan.findings.filter(
+    ({ finding: f }) =>
+      f.severity === 'danger' &&
+      !f.accepted &&
+      !f.couldNotRun &&
+      f.rule !== 'expectation-unmet' &&
+      !named.some((e) => e.rule === f.rule && (e.on === undefined || e.on === f.subject.element)),
+  );
+}
+
+/** 0: as expected. 1: not. 2: a file could not be read, or a check could not run. */
+export function expectationsHeld(report: Report): ExitCode {
+  if (report.unreadable.length > 0) return 2;
+  const plans = report.files.flatMap((f) => f.plans);
+  const missed = plans.some(
+    (p) => p.reply.partial || p.reply.analysis.expectations.some((e) => !e.held) || surprises(p).length > 0,
+  );
+  const broken = report.files.some((f) => f.problems.some((p) => p.severity === 'danger'));
+  if (missed || broken) return 1;
+  return plans.some((p) => p.findings.some((f) => f.finding.couldNotRun)) ? 2 : 0;
+}
+
+/** One line for each expectation, the misses with their reason. */
+export function expectationReport(report: Report, paint: Paint): string {
+  const lines = report.files.flatMap((file) =>
+    file.plans.flatMap((plan) => [
+      `${paint('strong', printable(plan.title))}  ${paint('quiet', printable(file.path))}`,
+      ...expected(plan, paint),
+      ...surprises(plan).map(
+        (s) =>
+          `  ${paint('danger', 'NOT EXPECTED')}  ${s.finding.rule} on ${printable(s.subject)}: ${printable(s.finding.message.text)}`,
+      ),
+      ...plan.findings
+        .filter((f) => f.finding.couldNotRun)
+        .map((f) => `  ${paint('danger', 'COULD NOT RUN')}  ${printable(f.finding.message.text)}`),
+    ]),
+  );
+  return `${lines.join('\n')}\n\n${total(report, paint)}\n\n${paint('strong', 'Caution.')}\n${caution}\n`;
+}
+
+function expected(plan: PlanReport, paint: Paint): readonly string[] {
+  const { expectations } = plan.reply.analysis;
+  if (expectations.length === 0) return [paint('warning', '  nothing was expected: add an `expect` line')];
+  return expectations.map((e) =>
+    e.held
+      ? `  ${paint('good', 'as expected')}  ${printable(e.text)}`
+      : `  ${paint('danger', 'NOT AS EXPECTED')}  ${printable(e.text)}: ${printable(e.why)}`,
+  );
+}
+
+function total(report: Report, paint: Paint): string {
+  const all = report.files.flatMap((f) => f.plans.flatMap((p) => p.reply.analysis.expectations));
+  const held = all.filter((e) => e.held).length;
+  const odd = report.files.flatMap((f) => f.plans.flatMap(surprises)).length;
+  const words = `${held} of ${all.length} expectations held; ${odd} ${odd === 1 ? 'danger' : 'dangers'} not expected`;
+  return expectationsHeld(report) === 0 ? paint('good', words) : paint('danger', words);
+}
