@@ -36,6 +36,8 @@ export type Shape =
   /** Each at most once, in any order. */
   | { readonly kind: 'any order'; readonly items: readonly Pattern[] }
   | { readonly kind: 'list'; readonly slot: string; readonly item: Pattern }
+  /** What the item yields, under one slot of its own. */
+  | { readonly kind: 'group'; readonly slot: string; readonly item: Pattern }
   | { readonly kind: 'quantity'; readonly slot: string; readonly rule: QuantityRule }
   | { readonly kind: 'choice'; readonly slot: string; readonly words: readonly string[] }
   | { readonly kind: 'reference'; readonly slot: string; readonly kinds: readonly Kind[] }
@@ -54,7 +56,7 @@ export type Shape =
   | { readonly kind: 'arguments'; readonly slot: string };
 
 /** A phrase that yields `T`. The type parameter is for the compiler alone. */
-export type Pattern<T = unknown> = Shape & { readonly yields?: (value: T) => T };
+export type Pattern<T = unknown> = Shape & { readonly yields?: (() => T) | undefined };
 
 type Of<P> = P extends Pattern<infer T> ? T : never;
 type All<L extends readonly Pattern[]> = L extends readonly [infer First, ...infer Rest extends Pattern[]]
@@ -81,7 +83,7 @@ export const sequence = <const L extends readonly Pattern[]>(...items: L): Patte
 });
 export const optional = <T>(item: Pattern<T>): Pattern<Some<T>> => ({
   kind: 'optional',
-  item: item as Pattern,
+  item,
 });
 export const either = <const L extends readonly Pattern[]>(...items: L): Pattern<Some<All<L>>> => ({
   kind: 'either',
@@ -95,7 +97,13 @@ export const anyOrder = <const L extends readonly Pattern[]>(...items: L): Patte
 export const list = <N extends string, T>(slot: N, item: Pattern<T>): Pattern<Slot<N, readonly T[]>> => ({
   kind: 'list',
   slot,
-  item: item as Pattern,
+  item,
+});
+/** Keeps what a phrase yields under one name, so that the same phrase may stand twice in a line. */
+export const group = <N extends string, T>(slot: N, item: Pattern<T>): Pattern<Slot<N, T>> => ({
+  kind: 'group',
+  slot,
+  item,
 });
 export const quantity = <N extends string>(
   slot: N,

@@ -1,0 +1,24 @@
+import { date, reference, rule, sequence, text, word } from '../phrase/pattern.js';
+import { property } from './block-schema.js';
+import { supportKinds } from './expect.js';
+
+export const accept = property(
+  'accept',
+  sequence(
+    rule('rule'),
+    word('on'),
+    reference('on', ...supportKinds, 'vehicle', 'step', 'way out'),
+    word('because'),
+    text('reason', 'reason'),
+    word('by'),
+    text('by', 'name'),
+    word('until'),
+    date('until'),
+  ),
+  {
+    doc: 'A reviewer accepts one finding on one support, with a reason, a name and a date to look again. Every sheet lists it. After the date it is a finding itself.',
+    example:
+      'accept strut-one-sided on S1 because "wall on the other side" by "Capt. Reyes" until 2027-03-01',
+    repeatable: true,
+  },
+);

@@ -1,0 +1,54 @@
+import { anyOrder, choice, name, optional, quantity, sequence, symbol, word } from '../phrase/pattern.js';
+import { type BlockSchema, property } from './block-schema.js';
+import { centre, source } from './phrases.js';
+
+export const cabProperties = {
+  runs: property('runs', sequence(quantity('extent', 'length', { range: true }), source), {
+    doc: 'From where to where along the vehicle.',
+    example: 'runs 2 ft to 10 ft',
+    required: true,
+  }),
+  weight: property('weight', sequence(quantity('weight', ['force', 'mass'], { range: true }), source), {
+    doc: 'Weight of the cab alone.',
+    example: 'weight 3,000 to 3,600 lb',
+    required: true,
+  }),
+  centre: property('centre', sequence(centre, source), {
+    doc: 'Centre of the cab’s weight.',
+    example: 'centre 6 ft back, 5 ft 6 in high',
+    required: true,
+  }),
+  mount: property(
+    'mount',
+    sequence(
+      name('name', 'mount'),
+      word('at'),
+      quantity('back', 'length'),
+      optional(symbol(',')),
+      word('offset'),
+      quantity('offset', 'length'),
+      optional(symbol(',')),
+      choice('spring', 'air', 'spring', 'rigid'),
+      anyOrder(sequence(word('stiffness'), quantity('stiffness', 'stiffness'))),
+      source,
+    ),
+    {
+      doc: 'A pair of mounts between cab and frame, one to each side.',
+      example: 'mount rear at 9 ft, offset 1 ft 6 in, air stiffness 300 lb per in',
+      required: true,
+      repeatable: true,
+    },
+  ),
+};
+
+export const cab: BlockSchema = {
+  keyword: 'cab',
+  within: ['vehicle type', 'vehicle'],
+  doc: 'A cab that sits on mounts of its own. On air springs it is unsteady while tools work.',
+  example:
+    'cab {\n  runs 2 ft to 10 ft\n  weight 3,000 to 3,600 lb\n  centre 6 ft back, 5 ft 6 in high\n  mount front at 3 ft, offset 1 ft 6 in, rigid\n  mount rear at 9 ft, offset 1 ft 6 in, air\n}',
+  head: { name: 'none' },
+  declares: undefined,
+  bodyOptional: false,
+  properties: Object.values(cabProperties),
+};

@@ -1,0 +1,60 @@
+import {
+  count,
+  either,
+  flag,
+  group,
+  optional,
+  quantity,
+  reference,
+  sequence,
+  word,
+} from '../phrase/pattern.js';
+import { type BlockSchema, property } from './block-schema.js';
+
+export const stockLine = property(
+  'stock',
+  sequence(
+    either(
+      group(
+        'timber',
+        sequence(reference('timber', 'timber'), quantity('length', 'length'), optional(word('long'))),
+      ),
+      group(
+        'gear',
+        reference('type', 'strut type', 'strap type', 'chain type', 'wire rope type', 'step chock type'),
+      ),
+      flag('wedges', 'wedge pairs'),
+      flag('chocks', 'wheel chocks'),
+      flag('shims', 'shims'),
+      group(
+        'pad',
+        sequence(word('pads', 'pad'), quantity('length', 'length'), word('by'), quantity('width', 'length')),
+      ),
+    ),
+  ),
+  {
+    doc: 'How many of what. Timber is counted by length.',
+    example: '48 Fir4x4 24 in long',
+    repeatable: true,
+  },
+);
+
+export const cacheProperties = {
+  people: property('people', count('people', { atLeast: 0 }), {
+    doc: 'How many people ride on it.',
+    example: 'people 4',
+  }),
+};
+
+export const cache: BlockSchema = {
+  keyword: 'cache',
+  within: ['file'],
+  doc: 'What a unit carries, by kind, size and count.',
+  example: 'cache Rescue12 "Rescue 12" {\n  people 4\n  48 Fir4x4 24 in long\n  24 wedge pairs\n}',
+  head: { name: 'required', title: 'optional' },
+  declares: 'cache',
+  element: 'cache',
+  bodyOptional: false,
+  properties: Object.values(cacheProperties),
+  numbered: stockLine,
+};

@@ -1,0 +1,122 @@
+import type { Kind } from '../binding/declaration.js';
+import {
+  count,
+  either,
+  flag,
+  list,
+  optional,
+  quantity,
+  reference,
+  sequence,
+  word,
+} from '../phrase/pattern.js';
+import { type BlockSchema, property } from './block-schema.js';
+import { source } from './phrases.js';
+import { sourceLine } from './source.js';
+
+const rating = property(
+  'rating',
+  sequence(either(flag('unknown', 'unknown'), quantity('rating', ['force', 'mass'])), source),
+  {
+    doc: 'Working load limit. Unknown is never taken as anything.',
+    example: 'rating 3,300 lb',
+    required: true,
+  },
+);
+
+export const strutTypeProperties = {
+  length: property('length', sequence(quantity('extent', 'length', { range: true }), source), {
+    doc: 'From its shortest to its longest.',
+    example: 'length 6 ft to 10 ft',
+  }),
+  rating: property(
+    'rating',
+    sequence(
+      either(
+        flag('unknown', 'unknown'),
+        sequence(quantity('load', ['force', 'mass']), word('at'), quantity('length', 'length')),
+      ),
+      source,
+    ),
+    {
+      doc: 'What it carries at a length, as rated. One line for each length; between two lines the lower one counts.',
+      example: 'rating 10,000 lb at 8 ft',
+      repeatable: true,
+    },
+  ),
+  post: property(
+    'post',
+    sequence(
+      reference('timber', 'timber'),
+      optional(sequence(count('plies', { atLeast: 1, atMost: 6 }), word('side by side'))),
+    ),
+    {
+      doc: 'A plain timber post instead of a rated strut.',
+      example: 'post Fir6x6',
+    },
+  ),
+  source: sourceLine,
+};
+
+const type = (
+  keyword: Kind & string,
+  doc: string,
+  example: string,
+  properties: BlockSchema['properties'],
+): BlockSchema => ({
+  keyword,
+  within: ['file'],
+  doc,
+  example,
+  head: { name: 'required', title: 'optional' },
+  declares: keyword,
+  element: keyword,
+  bodyOptional: false,
+  properties,
+});
+
+export const strutType = type(
+  'strut type',
+  'A kind of strut: its lengths and what it carries at each, or a timber post.',
+  'strut type YardStrut {\n  length 5 ft to 8 ft\n  rating 12,000 lb at 5 ft\n  rating 8,000 lb at 8 ft\n}',
+  Object.values(strutTypeProperties),
+);
+
+export const tieTypeProperties = { rating, source: sourceLine };
+
+const tieType = (keyword: 'strap type' | 'chain type' | 'wire rope type', what: string) =>
+  type(
+    keyword,
+    `A kind of ${what}, with its working load limit.`,
+    `${keyword} Example {\n  rating 3,300 lb\n}`,
+    Object.values(tieTypeProperties),
+  );
+
+export const strapType = tieType('strap type', 'strap');
+export const chainType = tieType('chain type', 'chain');
+export const wireRopeType = tieType('wire rope type', 'wire rope');
+
+export const stepChockTypeProperties = {
+  heights: property('heights', sequence(list('heights', quantity('height', 'length')), source), {
+    doc: 'The heights of its steps.',
+    example: 'heights 3 in, 6 in, 9 in',
+    required: true,
+  }),
+  rating,
+  source: sourceLine,
+};
+
+export const stepChockType = type(
+  'step chock type',
+  'A kind of stepped block.',
+  'step chock type YardStep {\n  heights 3 in, 6 in, 9 in\n  rating 8,000 lb\n}',
+  Object.values(stepChockTypeProperties),
+);
+
+export const gearBlocks: readonly BlockSchema[] = [
+  strutType,
+  strapType,
+  chainType,
+  wireRopeType,
+  stepChockType,
+];

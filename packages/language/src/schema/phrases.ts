@@ -1,0 +1,94 @@
+import {
+  choice,
+  either,
+  flag,
+  optional,
+  part,
+  quantity,
+  reference,
+  sequence,
+  symbol,
+  text,
+  word,
+} from '../phrase/pattern.js';
+
+/** Phrases that several kinds of line share. */
+
+export const sides = ['driver side', 'passenger side'] as const;
+
+/** `source published "title" "section"`, `source common practice`, `source from memory`, … at the end of a line. */
+export const sourcePhrase = either(
+  sequence(
+    flag('published', 'published'),
+    text('sourceTitle', 'title'),
+    optional(text('locator', 'table or section')),
+  ),
+  flag('commonPractice', 'common practice'),
+  sequence(flag('fromMemory', 'from memory'), optional(text('memoryOf', 'what is remembered'))),
+  flag('invented', 'invented'),
+  flag('stated', 'stated'),
+  flag('unknownSource', 'unknown'),
+);
+export const source = optional(sequence(word('source'), sourcePhrase));
+
+/** `24 ft, driver side 2 ft`; `26 ft, passenger side`; `26 ft, centre` */
+export const across = either(
+  sequence(choice('side', ...sides), optional(quantity('offset', 'length'))),
+  flag('centred', 'centre'),
+);
+export const place = sequence(
+  optional(flag('near', 'near')),
+  quantity('back', 'length'),
+  optional(sequence(optional(symbol(',')), across)),
+);
+
+/** A place that may also be said by a part: `near joist 14, driver side 2 ft`, `under trailer rail near 20 ft` */
+export const supportPlace = either(
+  sequence(
+    word('near'),
+    part('member'),
+    quantity('memberNumber', 'count', { atLeast: 1 }),
+    optional(sequence(optional(symbol(',')), across)),
+  ),
+  sequence(
+    word('under'),
+    optional(reference('underVehicle', 'vehicle')),
+    part('underPart', 'underVehicle'),
+    optional(word('near', 'at')),
+    quantity('back', 'length'),
+    optional(sequence(optional(symbol(',')), choice('side', ...sides))),
+  ),
+  place,
+);
+
+/** Centre of weight: `18 ft to 20 ft back, 4 ft high` */
+export const centre = either(
+  sequence(
+    quantity('back', 'length', { range: true }),
+    word('back'),
+    optional(sequence(optional(symbol(',')), across)),
+    optional(sequence(optional(symbol(',')), quantity('high', 'length', { range: true }), word('high'))),
+  ),
+  sequence(quantity('high', 'length', { range: true }), word('high')),
+);
+
+/** Where a strap or chain is made fast. */
+export const anchor = either(
+  sequence(reference('strut', 'strut'), choice('end', 'foot', 'head')),
+  sequence(reference('vehicle', 'vehicle'), part('part', 'vehicle'), optional(place)),
+  reference('anchor', 'anchor'),
+);
+
+/** What a support stands on. */
+export const footing = either(
+  flag('ground', 'ground'),
+  sequence(word('pad'), reference('pad', 'pad')),
+  sequence(reference('vehicle', 'vehicle'), part('part', 'vehicle')),
+);
+
+/** `rail outer pair`, `car roof`, `joists` */
+export const capture = sequence(
+  optional(reference('vehicle', 'vehicle')),
+  part('part', 'vehicle'),
+  optional(choice('contacts', 'all', 'outer pair', 'inner pair', 'front pair', 'rear pair')),
+);

@@ -1,0 +1,168 @@
+import { either, flag, nothing, quantity, reference, sequence, size, word } from '../phrase/pattern.js';
+import { type BlockSchema, property } from './block-schema.js';
+import { source } from './phrases.js';
+import { sourceLine } from './source.js';
+
+export const timberProperties = {
+  size: property('size', size('size'), {
+    doc: 'Nominal size.',
+    example: 'size 4x4',
+    required: true,
+  }),
+  dressed: property(
+    'dressed',
+    sequence(quantity('width', 'length'), word('by'), quantity('depth', 'length'), source),
+    {
+      doc: 'Real size after planing: width by depth.',
+      example: 'dressed 3.5 in by 3.5 in',
+      required: true,
+    },
+  ),
+  species: property('species', reference('species', 'species'), {
+    doc: 'What wood it is.',
+    example: 'species DouglasFir',
+    required: true,
+  }),
+  wet: property('wet', nothing, {
+    doc: 'Wet in use: softer across the grain.',
+    example: 'wet',
+  }),
+  source: sourceLine,
+};
+
+export const timber: BlockSchema = {
+  keyword: 'timber',
+  within: ['file'],
+  doc: 'A timber that cribs and posts are built of.',
+  example: 'timber Fir4x4 {\n  size 4x4\n  dressed 3.5 in by 3.5 in\n  species DouglasFir\n}',
+  head: { name: 'required', title: 'optional' },
+  declares: 'timber',
+  element: 'timber',
+  bodyOptional: false,
+  properties: Object.values(timberProperties),
+};
+
+const value = <N extends 'pressure' | 'density'>(
+  key: string,
+  dimension: N | readonly ('density' | 'unit weight')[],
+  doc: string,
+  example: string,
+) => property(key, sequence(quantity('value', dimension), source), { doc, example, required: true });
+
+export const speciesProperties = {
+  acrossGrain: value(
+    'across grain',
+    'pressure',
+    'Reference design value across the grain.',
+    'across grain 625 psi',
+  ),
+  alongGrain: value(
+    'along grain',
+    'pressure',
+    'Reference design value along the grain.',
+    'along grain 1,000 psi',
+  ),
+  modulusAcross: value(
+    'modulus across',
+    'pressure',
+    'How stiff it is across the grain.',
+    'modulus across 65 ksi',
+  ),
+  modulusAlong: value(
+    'modulus along',
+    'pressure',
+    'How stiff it is along the grain.',
+    'modulus along 1,600 ksi',
+  ),
+  modulusMin: value(
+    'modulus least',
+    'pressure',
+    'The modulus that columns are worked out with.',
+    'modulus least 580 ksi',
+  ),
+  density: value('density', ['density', 'unit weight'], 'How heavy it is.', 'density 32 pcf'),
+  source: sourceLine,
+};
+
+export const species: BlockSchema = {
+  keyword: 'species',
+  within: ['file'],
+  doc: 'A wood, with its design values.',
+  example: 'species DouglasFir {\n  across grain 625 psi source published "…" "…"\n}',
+  head: { name: 'required', title: 'optional' },
+  declares: 'species',
+  element: 'species',
+  bodyOptional: false,
+  properties: Object.values(speciesProperties),
+};
+
+export const surfaceProperties = {
+  bearing: property(
+    'bearing',
+    sequence(either(flag('unknown', 'unknown'), quantity('bearing', 'pressure')), source),
+    {
+      doc: 'What the surface may carry. Unknown is never taken as enough.',
+      example: 'bearing 3,000 psf',
+      required: true,
+    },
+  ),
+  tyreFriction: property('tyre friction', sequence(quantity('friction', 'ratio', { range: true }), source), {
+    doc: 'Grip of a tyre on it.',
+    example: 'tyre friction 0.6 to 0.8',
+    required: true,
+  }),
+  timberFriction: property(
+    'timber friction',
+    sequence(quantity('friction', 'ratio', { range: true }), source),
+    {
+      doc: 'Grip of timber on it.',
+      example: 'timber friction 0.4 to 0.6',
+      required: true,
+    },
+  ),
+  source: sourceLine,
+};
+
+export const surface: BlockSchema = {
+  keyword: 'surface',
+  within: ['file'],
+  doc: 'A kind of ground.',
+  example:
+    'surface gravel {\n  bearing 3,000 psf\n  tyre friction 0.5 to 0.7\n  timber friction 0.4 to 0.6\n}',
+  head: { name: 'required', title: 'optional' },
+  declares: 'surface',
+  element: 'surface',
+  bodyOptional: false,
+  properties: Object.values(surfaceProperties),
+};
+
+export const cargoTypeProperties = {
+  density: property(
+    'density',
+    sequence(quantity('density', ['density', 'unit weight'], { range: true }), source),
+    {
+      doc: 'How heavy it is as loaded.',
+      example: 'density 95 to 110 pcf',
+      required: true,
+    },
+  ),
+  shifts: property('shifts', nothing, {
+    doc: 'It may move: liquid, loose or hung.',
+    example: 'shifts',
+  }),
+  source: sourceLine,
+};
+
+export const cargoType: BlockSchema = {
+  keyword: 'cargo type',
+  within: ['file'],
+  doc: 'A kind of cargo.',
+  example: 'cargo type Gravel {\n  density 95 to 110 pcf\n  shifts\n}',
+  head: { name: 'required', title: 'optional' },
+  declares: 'cargo type',
+  element: 'cargo type',
+  bodyOptional: false,
+  properties: Object.values(cargoTypeProperties),
+};
+
+export const materialBlocks: readonly BlockSchema[] = [timber, species, surface, cargoType];

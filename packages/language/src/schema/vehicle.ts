@@ -1,0 +1,190 @@
+import {
+  anyOrder,
+  choice,
+  either,
+  flag,
+  optional,
+  part,
+  quantity,
+  reference,
+  sequence,
+  symbol,
+  text,
+  word,
+} from '../phrase/pattern.js';
+import { axle } from './axle.js';
+import { type BlockSchema, property } from './block-schema.js';
+import { cab } from './cab.js';
+import { partBlocks } from './part.js';
+import { across, centre, place, sides, source } from './phrases.js';
+import { sourceLine } from './source.js';
+
+/** What is said of a vehicle wherever it is described. */
+export const vehicleTypeProperties = {
+  length: property('length', sequence(quantity('length', 'length'), source), {
+    doc: 'Overall length.',
+    example: 'length 53 ft',
+  }),
+  width: property('width', sequence(quantity('width', 'length'), source), {
+    doc: 'Overall width.',
+    example: 'width 8 ft 6 in',
+  }),
+  height: property('height', sequence(quantity('height', 'length'), source), {
+    doc: 'Overall height as it stands upright.',
+    example: 'height 13 ft 6 in',
+  }),
+  weight: property('weight', sequence(quantity('weight', ['force', 'mass'], { range: true }), source), {
+    doc: 'Empty weight, where it is known as a whole. Otherwise it follows from the axle loads.',
+    example: 'weight 14,000 to 15,500 lb',
+  }),
+  centre: property('centre', sequence(centre, source), {
+    doc: 'Centre of the empty weight: how far back from the front, and how high.',
+    example: 'centre 28 ft back, 4 ft high',
+  }),
+  source: sourceLine,
+};
+
+export const cargoLine = property(
+  'cargo',
+  sequence(
+    optional(text('label', 'what it is')),
+    either(
+      sequence(
+        quantity('weight', ['force', 'mass'], { range: true }),
+        optional(sequence(word('of'), reference('type', 'cargo type'))),
+      ),
+      sequence(quantity('volume', 'volume', { range: true }), word('of'), reference('type', 'cargo type')),
+    ),
+    word('from'),
+    quantity('from', 'length'),
+    word('to'),
+    quantity('to', 'length'),
+    anyOrder(
+      sequence(word('centre'), quantity('centre', 'length', { range: true })),
+      sequence(word('height'), quantity('height', 'length', { range: true })),
+      sequence(word('offset'), choice('offsetSide', ...sides), quantity('offset', 'length', { range: true })),
+      flag('shifts', 'shifts'),
+    ),
+  ),
+  {
+    doc: 'What the vehicle carries, from where to where along it. Weight and place may be ranges: the worst case is checked.',
+    example: 'cargo 36,000 to 42,000 lb from 4 ft to 48 ft',
+    repeatable: true,
+  },
+);
+
+export const vehicleType: BlockSchema = {
+  keyword: 'vehicle type',
+  within: ['file'],
+  doc: 'A kind of vehicle, described once and used by many plans. A type may extend another and change what differs.',
+  example: 'vehicle type FlatTrailer : SemiTrailer {\n  length 48 ft\n}',
+  head: {
+    name: 'required',
+    title: 'optional',
+    type: { kinds: ['vehicle type'], required: false, extends: true },
+  },
+  declares: 'vehicle type',
+  element: 'vehicle type',
+  bodyOptional: false,
+  properties: [...Object.values(vehicleTypeProperties), cargoLine],
+};
+
+export const vehicleProperties = {
+  at: property('at', place, {
+    doc: 'Where the middle of its front stands: back from the front of the main vehicle, and to which side. The main vehicle needs none.',
+    example: 'at 24 ft, driver side 2 ft',
+  }),
+  heading: property(
+    'heading',
+    either(
+      flag('same', 'same way'),
+      flag('facing', 'facing'),
+      flag('acrossDriver', 'across to driver side'),
+      flag('acrossPassenger', 'across to passenger side'),
+      quantity('angle', 'angle'),
+    ),
+    {
+      doc: 'Which way it points, against the main vehicle. An angle turns its front toward the driver side of the main vehicle.',
+      example: 'heading facing',
+    },
+  ),
+  posture: property(
+    'posture',
+    either(
+      flag('upright', 'upright'),
+      sequence(word('pitched'), quantity('angle', 'angle'), choice('nose', 'nose down', 'nose up')),
+      sequence(word('on its'), choice('side', ...sides)),
+      flag('roof', 'on its roof'),
+    ),
+    { doc: 'How it lies.', example: 'posture on its driver side' },
+  ),
+  rests: property(
+    'rests on',
+    either(
+      flag('ground', 'ground'),
+      sequence(
+        word('dock'),
+        quantity('dockHeight', 'length'),
+        word('from'),
+        quantity('from', 'length'),
+        word('to'),
+        quantity('to', 'length'),
+      ),
+    ),
+    {
+      doc: 'What it stands on, where that is not the ground: the height of a dock, and which stretch of the vehicle is on it.',
+      example: 'rests on dock 48 in from 0 ft to 20 ft',
+    },
+  ),
+  bears: property(
+    'bears',
+    sequence(
+      reference('upper', 'vehicle'),
+      word('at'),
+      part('part', 'upper'),
+      optional(
+        either(
+          sequence(word('near'), quantity('back', 'length'), optional(sequence(symbol(','), across))),
+          sequence(word('from'), quantity('from', 'length'), word('to'), quantity('to', 'length')),
+        ),
+      ),
+    ),
+    {
+      doc: 'The other vehicle rests on this one, at that part. This one is then the lower and is stabilized first.',
+      example: 'bears trailer at rail',
+      repeatable: true,
+    },
+  ),
+  coupled: property('coupled to', reference('to', 'vehicle'), {
+    doc: 'Its kingpin sits on the fifth wheel of that vehicle.',
+    example: 'coupled to tractor',
+  }),
+  brakes: property('brakes', choice('brakes', 'set', 'released', 'unknown'), {
+    doc: 'Parking brakes.',
+    example: 'brakes set',
+  }),
+  tyre: property(
+    'no tyre at',
+    sequence(reference('axle', 'axle'), optional(sequence(optional(symbol(',')), choice('side', ...sides)))),
+    {
+      doc: 'A wheel that is lost, flat or off the ground. Without a side, both.',
+      example: 'no tyre at axle 2, driver side',
+      repeatable: true,
+    },
+  ),
+  cargo: cargoLine,
+};
+
+export const vehicle: BlockSchema = {
+  keyword: 'vehicle',
+  within: ['plan'],
+  doc: 'A vehicle as found. The first one in the plan is the main vehicle: places are said from its front.',
+  example: 'vehicle trailer : VanTrailer53 {\n  cargo 36,000 to 42,000 lb from 4 ft to 48 ft\n}',
+  head: { name: 'required', type: { kinds: ['vehicle type'], required: false, extends: false } },
+  declares: 'vehicle',
+  element: 'vehicle',
+  bodyOptional: true,
+  properties: [...Object.values(vehicleProperties), ...Object.values(vehicleTypeProperties)],
+};
+
+export const vehicleBlocks: readonly BlockSchema[] = [vehicleType, vehicle, axle, ...partBlocks, cab];
