@@ -1,5 +1,6 @@
 import * as vscode from 'vscode';
 import type { Feature } from '../../session/session.js';
+import { planFiles } from './plan-files.js';
 
 /** What plans expect of themselves (`expect safe`, `expect crib-height on A`), in the Testing view. */
 export const testing: Feature = ({ context, server }) => {
@@ -31,8 +32,7 @@ export const testing: Feature = ({ context, server }) => {
   };
 
   const discover = async (): Promise<void> => {
-    const uris = await vscode.workspace.findFiles('**/*.crib', '**/node_modules/**');
-    await Promise.all(uris.map((uri) => read(fileItem(uri))));
+    for (const uri of await planFiles()) await read(fileItem(uri));
   };
 
   controller.resolveHandler = async (item) => {

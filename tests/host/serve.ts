@@ -1,0 +1,66 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtempSync } from 'node:fs';
+import { createServer } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { vscodeServer } from './vscode-server.js';
+
+export interface Served {
+  /** `127.0.0.1:8123` */
+  readonly origin: string;
+  readonly stop: () => void;
+}
+
+/** Starts a VS Code server on a free loopback port. Nothing outside this machine can reach it. */
+export const serve = async (
+  options: { readonly port?: number; readonly data?: string } = {},
+): Promise<Served> => {
+  const folder = vscodeServer();
+  const port = options.port ?? (await freePort());
+  const data = options.data ?? mkdtempSync(join(tmpdir(), 'cribwright-vscode-'));
+  const child = spawn(
+    process.execPath,
+    [
+      join(folder, 'out/server-main.js'),
+      ...['--host', '127.0.0.1', '--port', String(port)],
+      ...['--without-connection-token', '--accept-server-license-terms'],
+      ...['--telemetry-level', 'off', '--disable-workspace-trust', '--enable-smoke-test-driver'],
+      ...['--server-data-dir', data],
+    ],
+    { stdio: ['ignore', 'pipe', 'pipe'] },
+  );
+  const log: string[] = [];
+  for (const stream of [child.stdout, child.stderr]) stream.on('data', (chunk) => log.push(String(chunk)));
+  const origin = `127.0.0.1:${port}`;
+  await answering(origin, child, log);
+  return { origin, stop: () => child.kill() };
+};
+
+const answering = async (origin: string, child: ChildProcess, log: readonly string[]): Promise<void> => {
+  const deadline = Date.now() + 60_000;
+  while (Date.now() < deadline) {
+    if (child.exitCode !== null) break;
+    if (
+      await fetch(`http://${origin}/`).then(
+        (r) => r.status < 500,
+        () => false,
+      )
+    )
+      return;
+    await new Promise((again) => setTimeout(again, 200));
+  }
+  child.kill();
+  throw new Error(`The VS Code server did not come up.\n${log.join('')}`);
+};
+
+const freePort = (): Promise<number> =>
+  new Promise((found, failed) => {
+    const probe = createServer();
+    probe.once('error', failed);
+    probe.listen(0, '127.0.0.1', () => {
+      const address = probe.address();
+      probe.close(() =>
+        typeof address === 'object' && address ? found(address.port) : failed(new Error('no port')),
+      );
+    });
+  });
