@@ -25,5 +25,3 @@ export * from './timber/crossing.js';
 export * from './vehicle/frame.js';
 export { crossings as crossmemberPlaces, partNamed, pieces } from './vehicle/part-place.js';
 export type { AnalyzeOptions } from './workings/workings.js';
-export * from './plausibility/bridge-formula.js';
-export * from './timber/column.js';
