@@ -4,6 +4,7 @@ import { angle, type Display, force, length } from '../figure/units-of.js';
 import { between, exactly, type Interval } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { Strut } from '../model/support.js';
+import { postFigures } from '../timber/post-capacity.js';
 
 /** A strut with what follows from where its head and foot are. */
 export interface StrutWorking {
@@ -16,6 +17,8 @@ export interface StrutWorking {
   readonly angle: Figure;
   /** Along the strut, at that length. Unknown where no rating covers it. */
   readonly capacity: Figure;
+  /** Of a timber post: length over least depth. */
+  readonly slenderness: Figure | undefined;
 }
 
 export function strutWorking(strut: Strut, plan: Plan): StrutWorking {
@@ -37,6 +40,7 @@ export function strutWorking(strut: Strut, plan: Plan): StrutWorking {
     '√({run}² + {rise}²)',
     { run, rise },
   );
+  const post = strut.gear.kind === 'timber post' ? postFigures(strut.gear, reach, display) : undefined;
   return {
     strut,
     run,
@@ -48,7 +52,8 @@ export function strutWorking(strut: Strut, plan: Plan): StrutWorking {
       'atan({rise} ÷ {run})',
       { rise, run },
     ),
-    capacity: capacityFigure(strut, reach, display),
+    capacity: post?.capacity ?? ratedCapacity(strut, reach, display),
+    slenderness: post?.slenderness,
   };
 }
 
@@ -63,7 +68,7 @@ export function ratedLoad(
   return ratings.filter((r) => r.length >= at - 1e-9).sort((a, b) => a.length - b.length)[0]?.load;
 }
 
-function capacityFigure(strut: Strut, reach: Figure, display: Display): Figure {
+function ratedCapacity(strut: Strut, reach: Figure, display: Display): Figure {
   const head = force(display, 'capacity', 'rated load at that length', 'down', { ref: strut.gear.ref });
   if (strut.gear.kind === 'timber post') return given(head, undefined, { kind: 'unknown' });
   const { ratings, source, shortest, longest } = strut.gear;

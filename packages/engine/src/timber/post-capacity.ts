@@ -1,0 +1,120 @@
+/**
+ * A timber post pressed along its length: straight, pinned at both ends, loaded through its middle. NDS 3.7.1,
+ * and 15.3 for one built up of plies. Load duration counts as normal (CD = 1): a crew may wait beside it for hours.
+ */
+import { computed, given } from '../figure/compute.js';
+import type { Figure } from '../figure/figure.js';
+import { each, lesser, times } from '../figure/interval-math.js';
+import { area, type Display, force, length, ratio, stress } from '../figure/units-of.js';
+import { exactly, type Interval } from '../model/interval.js';
+import type { SourceNote } from '../model/source-note.js';
+import type { StrutGear } from '../model/support.js';
+import { columnStability, slenderness } from './column.js';
+
+export type Post = Extract<StrutGear, { readonly kind: 'timber post' }>;
+
+export interface PostFigures {
+  readonly slenderness: Figure;
+  /** Along the post. Unknown where the length is. */
+  readonly capacity: Figure;
+}
+
+/** Kf of nailed plies that bend across the nails. NDS 15.3.2. Bolted ones may count 0.75. */
+const NAILED = 0.6;
+/** Wet service factors: along the grain, and on the modulus. NDS Supplement Table 4A, from memory. */
+const WET_ALONG = 0.8;
+const WET_MODULUS = 0.9;
+
+const nds = (locator: string): SourceNote => ({ kind: 'published', title: 'NDS 2018', locator });
+
+/** The two ways in which a post may bend: across its plies and along them. */
+function bendings({ timber, plies }: Post) {
+  const thin = Math.min(timber.width, timber.depth);
+  const wide = Math.max(timber.width, timber.depth);
+  return [
+    { depth: thin * plies, factor: plies > 1 ? NAILED : 1 },
+    { depth: wide, factor: 1 },
+  ];
+}
+
+/** Slenderness and capacity of a post at the length that its head and foot give. */
+export function postFigures(post: Post, reach: Figure, display: Display): PostFigures {
+  const { timber, plies, ref } = post;
+  const depths = bendings(post);
+  const depth = given(
+    length(display, 'leastDepth', plies > 1 ? 'least depth of the plies together' : 'least depth', 'down', {
+      ref,
+    }),
+    exactly(Math.min(...depths.map((d) => d.depth))),
+    timber.source,
+  );
+  const slender = computed(
+    ratio(display, 'slenderness', 'slenderness', 'up', { ref }),
+    each(reach.value, (l) => slenderness(l, depth.value?.low ?? Number.NaN)),
+    '{reach} ÷ {depth}',
+    { reach, depth },
+    nds('3.7.1.3'),
+  );
+  const wet = timber.wet;
+  const along = given(
+    stress(
+      display,
+      'alongGrain',
+      wet ? 'stress along the grain, wet (× 0.8)' : 'stress along the grain',
+      'down',
+      {
+        ref: timber.ref,
+      },
+    ),
+    exactly(timber.alongGrain * (wet ? WET_ALONG : 1)),
+    timber.source,
+  );
+  const modulus = given(
+    stress(display, 'modulusMin', wet ? 'least modulus, wet (× 0.9)' : 'least modulus', 'down', {
+      ref: timber.ref,
+    }),
+    exactly(timber.modulusMin * (wet ? WET_MODULUS : 1)),
+    timber.source,
+  );
+  const stability = computed(
+    ratio(display, 'stability', 'what buckling leaves (Cp)', 'down'),
+    depths
+      .map(({ depth: d, factor }) => stabilityOver(reach.value, along.value, modulus.value, d, factor))
+      .reduce(lesser),
+    '(1 + r) ÷ 1.6 − √(((1 + r) ÷ 1.6)² − r ÷ 0.8), r = 0.822 × {modulus} ÷ {slender}² ÷ {along}',
+    { modulus, slender, along },
+    nds(plies > 1 ? '3.7.1.5; 15.3.2, nailed plies' : '3.7.1.5'),
+  );
+  const section = given(
+    area(display, 'section', 'section', 'down', { ref: timber.ref }),
+    exactly(timber.width * timber.depth * plies),
+    timber.source,
+  );
+  return {
+    slenderness: slender,
+    capacity: computed(
+      force(display, 'capacity', 'capacity along the post', 'down', {
+        ref,
+        governs:
+          reach.value !== undefined && reach.value.low !== reach.value.high
+            ? 'the longest it may be'
+            : undefined,
+        assumes: ['the post is straight, its ends are cut square and it is loaded through the middle'],
+      }),
+      times(times(section.value, along.value), stability.value),
+      '{section} × {along} × {stability}',
+      { section, along, stability },
+    ),
+  };
+}
+
+const stabilityOver = (
+  reach: Interval | undefined,
+  along: Interval | undefined,
+  modulus: Interval | undefined,
+  depth: number,
+  factor: number,
+): Interval | undefined =>
+  along === undefined || modulus === undefined
+    ? undefined
+    : each(reach, (l) => columnStability(along.low, modulus.low, slenderness(l, depth), factor));
