@@ -1,6 +1,186 @@
 // Written by build/embed.mjs. Do not edit.
 /** The bundled library: file name to text. */
 export const library: Readonly<Record<string, string>> = {
+  'cargo.crib': `// What cargo weighs for its volume, as loaded where the source says so. \`solid\` is the stuff itself, without the gaps
+// between pieces. What may move on its own is marked: liquid in a part-full tank, grain, loose stone.
+//
+//   cargo 1,200 ft3 of Gravel from 6 ft to 30 ft
+
+cargo type Water "water" {
+  density  62.4 pcf  source published "Densities of common materials (residential design guide)" "table"
+  shifts
+}
+
+cargo type Milk "milk" {
+  density  64.3 pcf  source from memory "8.6 lb a gallon"
+  shifts
+}
+
+cargo type Gasoline "gasoline" {
+  density  42 to 46.4 pcf  source published "ASCE 7" "Table C3-2, 42.0; 6.2 lb a gallon is printed elsewhere"
+  shifts
+}
+
+cargo type Diesel "diesel fuel" {
+  density  52 to 53.2 pcf  source published "Weights and measures table" "7.1 lb a gallon; lower end from memory"
+  shifts
+}
+
+cargo type CrudeOil "crude oil" {
+  density  55 pcf  source published "ASCE 7" "Table C3-2"
+  shifts
+}
+
+cargo type Asphaltum "liquid asphalt" {
+  density  81 pcf  source published "ASCE 7" "Table C3-2"
+  shifts
+}
+
+cargo type Gravel "gravel, dry" {
+  density  105 pcf  source published "Densities of common materials (residential design guide)" "table"
+  shifts
+}
+
+cargo type Sand "sand, dry" {
+  density  90 pcf  source published "Densities of common materials (residential design guide)" "table"
+  shifts
+}
+
+cargo type Cement "portland cement, loose" {
+  density  90 to 94 pcf  source published "ASCE 7" "Table C3-2, 90; 94 in bags"
+  shifts
+}
+
+cargo type Coal "coal, piled" {
+  density  47 pcf  source published "ASCE 7" "Table C3-2"
+  shifts
+}
+
+cargo type Barley "barley" {
+  density  38 pcf  source published "Bulk density data sheet" "table"
+  shifts
+}
+
+cargo type Apples "apples" {
+  density  40 pcf  source published "Bulk density data sheet" "table"
+}
+
+cargo type Butter "butter" {
+  density  54 pcf  source published "Bulk density data sheet" "table"
+}
+
+cargo type Cardboard "cardboard" {
+  density  43 pcf  source published "Bulk density data sheet" "table"
+}
+
+cargo type PaperRolls "paper in rolls" {
+  density  40 to 55 pcf  source from memory
+  shifts
+}
+
+cargo type Steel "steel, solid" {
+  density  492 pcf  source published "Densities of common materials (residential design guide)" "table"
+}
+
+cargo type Aluminum "aluminum, solid" {
+  density  168.6 to 170 pcf  source published "Densities of common materials (residential design guide)" "table, 170; OpenStax University Physics 1, Table 14.1, 168.6"
+}
+
+cargo type Concrete "concrete" {
+  density  145 to 150 pcf  source published "Densities of common materials (residential design guide)" "table"
+}
+
+cargo type GranitePiled "granite, piled" {
+  density  96 pcf  source published "Densities of common materials (residential design guide)" "table, stone in bulk"
+  shifts
+}
+
+cargo type GraniteSolid "granite, solid" {
+  density  168.6 pcf  source published "OpenStax University Physics, volume 1" "Table 14.1"
+}
+
+cargo type Brick "brick" {
+  density  120 pcf  source published "Bulk density data sheet" "table"
+}
+
+cargo type GypsumBoard "gypsum board" {
+  density  48 pcf  source published "Densities of common materials (residential design guide)" "table"
+}
+
+cargo type Plywood "plywood" {
+  density  36 pcf  source published "Densities of common materials (residential design guide)" "table"
+}
+
+cargo type FirLumber "Douglas fir lumber" {
+  density  34 pcf  source published "Densities of common materials (residential design guide)" "table, 10 % moisture"
+}
+
+cargo type SpruceLumber "spruce-pine-fir lumber" {
+  density  29 pcf  source published "Densities of common materials (residential design guide)" "table, 10 % moisture"
+}
+
+cargo type Glass "glass, solid" {
+  density  160 pcf  source published "Densities of common materials (residential design guide)" "table"
+}
+
+cargo type MixedFreight "mixed freight" {
+  density  7.5 to 18.5 pcf  source published "FHWA, Comprehensive Truck Size and Weight Limits Study" "figure D1, payload blocks"
+}
+`,
+  'gear.crib': `// Struts and stepped blocks. The rated ones are INVENTED, to learn and to teach with. Yours have a table of their own:
+// copy one of these into your fleet's file and write in what the maker's table says, line by line. Between two lines
+// the lower one counts.
+
+strut type ShortStrut "invented short strut" {
+  source invented
+  length  3 ft to 5 ft
+  rating  14,000 lb at 3 ft
+  rating  12,000 lb at 4 ft
+  rating  10,000 lb at 5 ft
+}
+
+strut type LongStrut "invented long strut" {
+  source invented
+  length  4 ft to 8 ft
+  rating  12,000 lb at 4 ft
+  rating  10,000 lb at 6 ft
+  rating  7,000 lb at 8 ft
+}
+
+strut type TallStrut "invented tall strut" {
+  source invented
+  length  7 ft to 12 ft
+  rating  8,000 lb at 7 ft
+  rating  6,000 lb at 9 ft
+  rating  4,000 lb at 12 ft
+}
+
+// A strut that nobody has a table for. Its load cannot be checked, and the plan says so.
+strut type UnratedStrut "strut without a table" {
+  length  4 ft to 8 ft
+  rating  unknown  source unknown
+}
+
+// Timber posts carry by the column formula of the NDS, 3.7.1.
+strut type Post4x4 "4x4 timber post" {
+  post Fir4x4
+}
+
+strut type Post6x6 "6x6 timber post" {
+  post Fir6x6
+}
+
+step chock type StepChock "stepped block" {
+  heights  3 in, 6 in, 9 in, 12 in  source invented
+  rating   unknown  source unknown
+}
+
+step chock type RatedStepChock "invented rated stepped block" {
+  source invented
+  heights  3 in, 6 in, 9 in, 12 in
+  rating   8,000 lb
+}
+`,
   'policy.crib': `// The limits that ship. A department writes its own policy over these:
 //
 //   policy CountyPolicy : Shipped {
@@ -71,61 +251,152 @@ policy Shipped {
 // elasticity are from memory unless they name a table: they matter for posts and for how a load is shared, not for
 // the capacity of a crib. The modulus across the grain is a twentieth of that along it (from memory).
 
-species DouglasFirLarch {
-  title           "Douglas fir-larch"
+species DouglasFir "Douglas fir-larch" {
   across grain    625 psi        source published "NDS Supplement 2018" "Table 4A"
   along grain     1,350 psi      source from memory "NDS Supplement, Table 4A, No. 2"
-  modulus         1,600,000 psi  source from memory "NDS Supplement, Table 4A, No. 2"
-  least modulus   580,000 psi    source from memory "NDS Supplement, Table 4A, No. 2"
+  modulus along   1,600,000 psi  source from memory "NDS Supplement, Table 4A, No. 2"
+  modulus least   580,000 psi    source from memory "NDS Supplement, Table 4A, No. 2"
   modulus across  80,000 psi     source from memory "Wood Handbook, Table 5-1: 0.05 of the modulus along the grain"
   density         33.6 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
 }
 
-species SouthernPine {
-  title           "southern pine"
+species SouthernPine "southern pine" {
   across grain    565 psi        source published "NDS Supplement" "Table 4A (4B in older editions)"
   along grain     1,450 psi      source from memory "NDS Supplement, Table 4B, No. 2, 4 in wide"
-  modulus         1,400,000 psi  source from memory "NDS Supplement, Table 4B, No. 2"
-  least modulus   510,000 psi    source from memory "NDS Supplement, Table 4B, No. 2"
+  modulus along   1,400,000 psi  source from memory "NDS Supplement, Table 4B, No. 2"
+  modulus least   510,000 psi    source from memory "NDS Supplement, Table 4B, No. 2"
   modulus across  70,000 psi     source from memory "a twentieth of the modulus along the grain"
   density         36.7 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
 }
 
 // 5 in and larger, southern pine is graded wet and its value across the grain is far lower.
-species SouthernPineTimbers : SouthernPine {
-  title           "southern pine, 5 in and larger"
+species SouthernPineTimbers "southern pine, 5 in and larger" {
   across grain    375 psi        source from memory "NDS Supplement, Table 4D"
+  along grain     525 psi        source from memory "NDS Supplement, Table 4D, No. 2"
+  modulus along   1,200,000 psi  source from memory "NDS Supplement, Table 4D, No. 2"
+  modulus least   440,000 psi    source from memory "NDS Supplement, Table 4D, No. 2"
+  modulus across  60,000 psi     source from memory "a twentieth of the modulus along the grain"
+  density         36.7 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
 }
 
-species HemFir {
-  title           "hem-fir"
+species HemFir "hem-fir" {
   across grain    405 psi        source published "NDS Supplement" "Table 4A"
   along grain     1,300 psi      source from memory "NDS Supplement, Table 4A, No. 2"
-  modulus         1,300,000 psi  source from memory "NDS Supplement, Table 4A, No. 2"
-  least modulus   470,000 psi    source from memory "NDS Supplement, Table 4A, No. 2"
+  modulus along   1,300,000 psi  source from memory "NDS Supplement, Table 4A, No. 2"
+  modulus least   470,000 psi    source from memory "NDS Supplement, Table 4A, No. 2"
   modulus across  65,000 psi     source from memory "a twentieth of the modulus along the grain"
   density         29.2 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
 }
 
-species SprucePineFir {
-  title           "spruce-pine-fir"
+species SprucePineFir "spruce-pine-fir" {
   across grain    425 psi        source published "NDS Supplement 2018" "Table 4A"
   along grain     1,150 psi      source published "HUD Residential Structural Design Guide, 2nd edition" "Example 5.6, No. 2"
-  modulus         1,400,000 psi  source from memory "NDS Supplement, Table 4A, No. 2"
-  least modulus   510,000 psi    source published "HUD Residential Structural Design Guide, 2nd edition" "Example 5.6, No. 2"
+  modulus along   1,400,000 psi  source from memory "NDS Supplement, Table 4A, No. 2"
+  modulus least   510,000 psi    source published "HUD Residential Structural Design Guide, 2nd edition" "Example 5.6, No. 2"
   modulus across  70,000 psi     source from memory "a twentieth of the modulus along the grain"
   density         28.5 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
 }
 
 // Oak carries more and warns less: hardwood can fail without the slow, noisy crushing of softwood.
-species MixedOak {
-  title           "mixed oak"
+species MixedOak "mixed oak" {
   across grain    800 psi        source from memory "NDS Supplement, Table 4A"
   along grain     825 psi        source from memory "NDS Supplement, Table 4A, No. 2"
-  modulus         1,100,000 psi  source from memory "NDS Supplement, Table 4A, No. 2"
-  least modulus   400,000 psi    source from memory "NDS Supplement, Table 4A, No. 2"
+  modulus along   1,100,000 psi  source from memory "NDS Supplement, Table 4A, No. 2"
+  modulus least   400,000 psi    source from memory "NDS Supplement, Table 4A, No. 2"
   modulus across  55,000 psi     source from memory "a twentieth of the modulus along the grain"
   density         44.7 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
+}
+`,
+  'surfaces.crib': `// Ground. What it can carry is the least certain number in a plan, and published sources disagree by a factor of two
+// to eight. Where they do, the lowest stands under the plain name, and the others have names of their own, so that a
+// plan says which one it believes. Building codes speak of footings that stand for years; crane crews of floats that
+// stand for a day.
+//
+// Friction of tyres: traction tables of Noon (1994), wet to dry. Friction of timber on ground is from memory unless
+// a line says otherwise.
+
+surface asphalt {
+  bearing          29 psi        source published "Crane-support ground table, OSHA Alliance Program" "asphalt"
+  tyre friction    0.50 to 0.65  source published "Noon, traction coefficients, 1994" "wet and dry asphalt"
+  timber friction  0.40 to 0.60  source from memory
+}
+
+surface concrete "concrete paving" {
+  bearing          1,000 psi     source published "Crane-support ground table, OSHA Alliance Program" "concrete"
+  tyre friction    0.60 to 0.75  source published "Noon, traction coefficients, 1994" "wet and dry concrete"
+  timber friction  0.45 to 0.70  source published "CTU Code (IMO, ILO, UNECE)" "appendix 2, rough concrete on sawn wood 0.70; lower end from memory"
+}
+
+// Gravel: 2,000 psf here; 3,000 in the IBC; 6,000 in Chicago's old code; 8,352 to 15,696 in crane practice.
+surface gravel {
+  bearing          2,000 psf     source published "24 CFR 3285.202" "class 2, gravel and dense sand"
+  tyre friction    0.35          source published "Noon, traction coefficients, 1994" "gravel and dirt"
+  timber friction  0.30 to 0.50  source from memory
+}
+
+surface gravel-by-building-code "gravel, as the building code has it" {
+  bearing          3,000 psf     source published "International Building Code 2012" "Table 1806.2, sandy gravel and gravel"
+  tyre friction    0.35          source published "Noon, traction coefficients, 1994" "gravel and dirt"
+  timber friction  0.30 to 0.50  source from memory
+}
+
+surface firm-gravel "firm compacted gravel, as crane crews have it" {
+  bearing          58 psi        source published "Crane-support ground table, OSHA Alliance Program" "firm compacted gravel, low"
+  tyre friction    0.35          source published "Noon, traction coefficients, 1994" "gravel and dirt"
+  timber friction  0.30 to 0.50  source from memory
+}
+
+surface crushed-stone "compressed crushed stone" {
+  bearing          36 psi        source published "Crane-support ground table, OSHA Alliance Program" "compressed crushed stone"
+  tyre friction    0.35          source published "Noon, traction coefficients, 1994" "gravel and dirt"
+  timber friction  0.30 to 0.50  source from memory
+}
+
+// Sand: 1,500 psf here; 2,000 in the IBC; 5,000 compact and clean in Chicago's old code.
+surface sand {
+  bearing          1,500 psf     source published "24 CFR 3285.202" "class 3, sand"
+  tyre friction    0.25 to 0.35  source from memory
+  timber friction  0.25 to 0.45  source from memory
+}
+
+// Clay: 1,500 psf in the IBC and in 24 CFR 3285; 500 very soft to 6,000 hard in Chicago's old code; 6,192 firm in
+// crane practice.
+surface clay "clay or silt" {
+  bearing          1,500 psf     source published "International Building Code 2012" "Table 1806.2, clay and silt"
+  tyre friction    0.20 to 0.35  source from memory
+  timber friction  0.25 to 0.45  source from memory
+}
+
+surface soft-clay "very soft clay" {
+  bearing          500 psf       source published "Chicago Building Code 13-132-060 (archived)" "table (a), clay, very soft"
+  tyre friction    0.10 to 0.25  source from memory
+  timber friction  0.20 to 0.35  source from memory
+}
+
+surface lawn "grass" {
+  bearing          1,500 psf     source published "International Building Code 2012" "Table 1806.2, clay and silt: take no more under sod"
+  tyre friction    0.20 to 0.35  source published "Noon, traction coefficients, 1994" "wet grass 0.20; upper end from memory"
+  timber friction  0.20 to 0.40  source from memory
+}
+
+// No value is presumed for mud, peat, organic silt or unprepared fill (IBC 1806.2). The check of the ground cannot run
+// on them: look at it, test it, or spread the load until you believe it.
+surface fill "mud, peat or unprepared fill" {
+  bearing          unknown       source published "International Building Code 2012" "1806.2: no presumptive value"
+  tyre friction    0.10 to 0.35  source from memory
+  timber friction  0.20 to 0.40  source from memory
+}
+
+surface snow "packed snow over paving" {
+  bearing          unknown       source unknown
+  tyre friction    0.20 to 0.25  source published "Noon, traction coefficients, 1994" "snow"
+  timber friction  0.10 to 0.30  source from memory
+}
+
+surface ice "ice over paving" {
+  bearing          unknown       source unknown
+  tyre friction    0.10 to 0.15  source published "Noon, traction coefficients, 1994" "ice"
+  timber friction  0.05 to 0.15  source from memory
 }
 `,
   'ties.crib': `// Straps, chains and wire rope: working load limits.
@@ -297,6 +568,439 @@ wire rope type WireRope_3_4in {
 
 strap type UnmarkedStrap {
   rating  unknown  source unknown
+}
+`,
+  'timber.crib': `// Timbers. A 4x4 is dressed to 3.5 in, a 6x6 to 5.5 in, dry or green. Of an 8x8 two dressed sizes are published: 7.25 in
+// dry and 7.5 in green, 6.6 % apart in area. The smaller one stands here, and the policy says which one counts.
+//
+// Give the length where a timber is used: \`timber Fir4x4 24 in long\`. Crews of heavy rescue mostly carry 24 in.
+// Wet timber carries a third less across the grain: write a timber of your own with the line \`wet\`.
+
+timber Fir4x4 "4x4 Douglas fir" {
+  size     4x4
+  dressed  3.5 in by 3.5 in  source published "NDS Supplement 2018" "Table 1A, dry"
+  species  DouglasFir
+}
+
+timber Fir6x6 "6x6 Douglas fir" {
+  size     6x6
+  dressed  5.5 in by 5.5 in  source published "PS 20 American Softwood Lumber Standard" "timbers of 5 and 6 in: 1/2 in off, dry or green"
+  species  DouglasFir
+}
+
+timber Fir8x8 "8x8 Douglas fir" {
+  size     8x8
+  dressed  7.25 in by 7.25 in  source published "PS 20 American Softwood Lumber Standard" "timbers of 7 in and more: 3/4 in off, dry (1/2 in green)"
+  species  DouglasFir
+}
+
+timber Pine4x4 "4x4 southern pine" {
+  size     4x4
+  dressed  3.5 in by 3.5 in  source published "NDS Supplement 2018" "Table 1A, dry"
+  species  SouthernPine
+}
+
+timber Pine6x6 "6x6 southern pine" {
+  size     6x6
+  dressed  5.5 in by 5.5 in  source published "PS 20 American Softwood Lumber Standard" "timbers of 5 and 6 in: 1/2 in off, dry or green"
+  species  SouthernPineTimbers
+}
+
+timber Spruce4x4 "4x4 spruce-pine-fir" {
+  size     4x4
+  dressed  3.5 in by 3.5 in  source published "NDS Supplement 2018" "Table 1A, dry"
+  species  SprucePineFir
+}
+
+timber Spruce6x6 "6x6 spruce-pine-fir" {
+  size     6x6
+  dressed  5.5 in by 5.5 in  source published "PS 20 American Softwood Lumber Standard" "timbers of 5 and 6 in: 1/2 in off, dry or green"
+  species  SprucePineFir
+}
+
+timber HemFir4x4 "4x4 hem-fir" {
+  size     4x4
+  dressed  3.5 in by 3.5 in  source published "NDS Supplement 2018" "Table 1A, dry"
+  species  HemFir
+}
+
+timber Oak4x4 "4x4 mixed oak" {
+  size     4x4
+  dressed  3.5 in by 3.5 in  source published "NDS Supplement 2018" "Table 1A, dry"
+  species  MixedOak
+}
+
+// A 4x4 that has lain in the rain.
+timber WetFir4x4 "4x4 Douglas fir, wet" {
+  size     4x4
+  dressed  3.5 in by 3.5 in  source published "NDS Supplement 2018" "Table 1A, dry"
+  species  DouglasFir
+  wet
+}
+
+// Metric cribbing. No standard for rescue timber was found; the sizes are heard of (from memory).
+timber Spruce100 "100 by 100 mm spruce" {
+  size     4x4
+  dressed  100 mm by 100 mm  source from memory "sizes in use in Europe"
+  species  SprucePineFir
+}
+
+timber Spruce150 "150 by 150 mm spruce" {
+  size     6x6
+  dressed  150 mm by 150 mm  source from memory "sizes in use in Europe"
+  species  SprucePineFir
+}
+`,
+  'vehicles.crib': `// Vehicles to start from. Lengths, widths and axle places of the heavy ones are those of design vehicles in the
+// AASHTO Green Book, which highway engineers lay roads out by. Heights of rails and frames, what a part weighs and how
+// springy it is are from memory unless a line names its source: measure yours, and write a type over these:
+//
+//   vehicle type OurTrailer : VanTrailer53 {
+//     rails rail { height 41 in  source stated }
+//   }
+//
+// Distances are back from the vehicle's own front. Heights are to the underside of a part.
+
+// ---------------------------------------------------------------- semi-trailers
+
+vehicle type SemiTrailer "semi-trailer" {
+  width   8 ft 6 in         source published "AASHTO Green Book 2018" "Table 2-4a, WB vehicles"
+  height  13 ft 6 in        source published "AASHTO Green Book 2018" "Table 2-4a, WB vehicles"
+  centre  45 to 60 in high  source from memory "height of the empty trailer's centre"
+
+  rails rail "side rail" {
+    runs    0 ft to 53 ft
+    offset  49 in          source from memory "102 in wide, less the rail"
+    height  40 in          source from memory "floor at 48 in (dock height), less floor and rail"
+    width   3 in           source from memory
+    depth   8 in           source from memory
+    may bear "Clear bolts, lights, mud flaps and hoses first. Rivets show where the joists are."
+  }
+
+  crossmembers joists "floor joists" {
+    runs     1 ft to 52 ft
+    spacing  12 in         source common practice
+    offset   47 in         source from memory
+    height   40 in         source from memory "as the rail's lower edge"
+    width    2.25 in       source from memory
+    depth    4 in          source from memory
+    may bear "Only under a joist: the floor between them does not carry."
+  }
+}
+
+vehicle type VanTrailer53 : SemiTrailer "53 ft van trailer" {
+  length  53 ft             source published "AASHTO Green Book 2018" "design vehicle WB-67"
+
+  // 13,000 to 16,000 lb empty is published for vans of this length; how it splits is from memory.
+  axle 1 {
+    at          46 ft 6 in       source published "AASHTO Green Book 2018" "design vehicle WB-67: tandem centre 45.5 ft behind the kingpin"
+    empty       4,000 to 4,800 lb source from memory
+    track       6 ft 5 in        source from memory "middle of the duals"
+    tyres       2 each side
+    suspension  air
+    stiffness   3,000 lb per in each side  source from memory
+  }
+  axle 2 {
+    at          50 ft 6 in       source published "AASHTO Green Book 2018" "design vehicle WB-67, axles 4.0 ft apart as in WB-62"
+    empty       4,000 to 4,800 lb source from memory
+    track       6 ft 5 in        source from memory "middle of the duals"
+    tyres       2 each side
+    suspension  air
+    stiffness   3,000 lb per in each side  source from memory
+  }
+
+  points kingpin {
+    at      3 ft               source published "AASHTO Green Book 2018" "design vehicle WB-67: 3.0 ft behind the trailer's front"
+    offset  centre
+    height  47 in              source from memory "fifth wheel height, laden"
+    may not bear "It sits in the fifth wheel."
+    carries 5,000 to 6,400 lb empty stiffness 20,000 lb per in  source from memory
+  }
+
+  points legs "landing legs" {
+    at      9 ft               source from memory
+    offset  3 ft               source from memory
+    height  12 in              source from memory "raised"
+    may not bear "They hold the trailer up only when they are down and pinned."
+    carries stiffness 20,000 lb per in raised  source from memory
+  }
+}
+
+vehicle type VanTrailer48 : SemiTrailer "48 ft van trailer" {
+  length  48 ft             source published "AASHTO Green Book 2018" "design vehicle WB-62"
+
+  rails rail {
+    runs    0 ft to 48 ft
+  }
+  crossmembers joists {
+    runs    1 ft to 47 ft
+  }
+  axle 1 {
+    at          41 ft 6 in       source published "AASHTO Green Book 2018" "design vehicle WB-62: tandem centre 41.0 ft behind the kingpin"
+    empty       3,700 to 4,500 lb source from memory
+    track       6 ft 5 in        source from memory "middle of the duals"
+    tyres       2 each side
+    suspension  air
+    stiffness   3,000 lb per in each side  source from memory
+  }
+  axle 2 {
+    at          45 ft 6 in       source published "AASHTO Green Book 2018" "design vehicle WB-62: axles 4.0 ft apart"
+    empty       3,700 to 4,500 lb source from memory
+    track       6 ft 5 in        source from memory "middle of the duals"
+    tyres       2 each side
+    suspension  air
+    stiffness   3,000 lb per in each side  source from memory
+  }
+  points kingpin {
+    at      2 ft 6 in          source published "AASHTO Green Book 2018" "design vehicle WB-62: 2.5 ft behind the trailer's front"
+    offset  centre
+    height  47 in              source from memory "fifth wheel height, laden"
+    may not bear "It sits in the fifth wheel."
+    carries 4,600 to 5,800 lb empty stiffness 20,000 lb per in  source from memory
+  }
+  points legs "landing legs" {
+    at      8 ft 6 in          source from memory
+    offset  3 ft               source from memory
+    height  12 in              source from memory "raised"
+    may not bear "They hold the trailer up only when they are down and pinned."
+    carries stiffness 20,000 lb per in raised  source from memory
+  }
+}
+
+vehicle type FlatTrailer48 : VanTrailer48 "48 ft flat trailer" {
+  height  5 ft              source from memory "deck"
+  centre  36 to 48 in high  source from memory "height of the empty trailer's centre"
+
+  rails frame "main beams" {
+    runs    1 ft to 47 ft
+    offset  19 in           source from memory
+    height  34 in           source from memory
+    width   6 in            source from memory
+    depth   18 in           source from memory
+    may bear
+  }
+}
+
+// ---------------------------------------------------------------- tractors
+
+vehicle type Tractor "tractor" {
+  width   8 ft              source from memory
+  height  13 ft             source from memory
+  centre  38 to 46 in high  source from memory "height of the empty tractor's centre"
+
+  rails frame "frame rails" {
+    runs    1 ft 6 in to 27 ft
+    offset  17 in           source from memory "rails 34 in apart"
+    height  30 in           source from memory "top at 40 in, rails 10 in deep"
+    width   3 in            source from memory
+    depth   10 in           source from memory
+    may bear "Clear brackets, air lines and the fuel tank's straps."
+  }
+}
+
+// A cab on rubber mounts in front and air springs behind: it rides on air until it rests on timber.
+vehicle type SleeperTractor : Tractor "three-axle tractor, sleeper cab on air springs" {
+  length  28 ft             source from memory
+
+  axle 1 {
+    at          4 ft             source published "AASHTO Green Book 2018" "design vehicle WB-67: front overhang 4.0 ft"
+    empty       10,000 to 11,000 lb source from memory
+    track       6 ft 8 in        source from memory
+    tyres       1 each side
+    suspension  spring
+    stiffness   2,500 lb per in each side  source from memory
+  }
+  axle 2 {
+    at          21 ft 5 in       source published "AASHTO Green Book 2018" "design vehicle WB-62: first drive axle 17.4 ft behind the steer axle"
+    empty       4,000 to 4,700 lb source from memory
+    track       6 ft             source from memory "middle of the duals"
+    tyres       2 each side
+    suspension  air
+    stiffness   2,500 lb per in each side  source from memory
+  }
+  axle 3 {
+    at          25 ft 7 in       source published "AASHTO Green Book 2018" "design vehicle WB-62: tractor tandem 4.2 ft apart"
+    empty       4,000 to 4,700 lb source from memory
+    track       6 ft             source from memory "middle of the duals"
+    tyres       2 each side
+    suspension  air
+    stiffness   2,500 lb per in each side  source from memory
+  }
+
+  cab {
+    runs    5 ft to 15 ft              source from memory
+    weight  3,500 to 4,500 lb          source from memory
+    centre  9 ft to 11 ft back, 75 to 85 in high  source from memory
+    mount   front at 6 ft, offset 17 in, rigid stiffness 20,000 lb per in  source from memory
+    mount   rear at 14 ft 6 in, offset 15 in, air stiffness 500 lb per in  source from memory
+  }
+
+  area floor "cab floor" {
+    runs    7 ft to 15 ft              source from memory
+    offset  30 in                      source from memory
+    height  58 in                      source from memory
+    depth   6 in                       source from memory
+    may bear "On the cab's cross sills, not on sheet metal between them."
+    moves
+  }
+}
+
+vehicle type DayCabTractor : Tractor "three-axle tractor, day cab" {
+  length  23 ft             source from memory
+
+  rails frame {
+    runs    1 ft 6 in to 22 ft 6 in
+  }
+  axle 1 {
+    at          4 ft             source from memory
+    empty       9,500 to 10,500 lb source from memory
+    track       6 ft 8 in        source from memory
+    tyres       1 each side
+    suspension  spring
+    stiffness   2,500 lb per in each side  source from memory
+  }
+  axle 2 {
+    at          17 ft            source from memory
+    empty       3,300 to 4,000 lb source from memory
+    track       6 ft             source from memory "middle of the duals"
+    tyres       2 each side
+    suspension  air
+    stiffness   2,500 lb per in each side  source from memory
+  }
+  axle 3 {
+    at          21 ft 4 in       source from memory
+    empty       3,300 to 4,000 lb source from memory
+    track       6 ft             source from memory "middle of the duals"
+    tyres       2 each side
+    suspension  air
+    stiffness   2,500 lb per in each side  source from memory
+  }
+}
+
+// ---------------------------------------------------------------- straight trucks
+
+vehicle type StraightTruck "two-axle straight truck with a box" {
+  length  30 ft             source published "AASHTO Green Book 2018" "Table 2-4a, SU-30"
+  width   8 ft              source published "AASHTO Green Book 2018" "Table 2-4a, SU-30"
+  height  12 ft             source published "AASHTO Green Book 2018" "Table 2-4a, SU-30: 11 to 13.5 ft"
+  centre  40 to 50 in high  source from memory "height of the empty truck's centre"
+
+  axle 1 {
+    at          4 ft             source published "AASHTO Green Book 2018" "Table 2-4a, SU-30: front overhang 4.0 ft"
+    empty       6,500 to 7,500 lb source from memory
+    track       6 ft 8 in        source from memory
+    tyres       1 each side
+    suspension  spring
+    stiffness   2,000 lb per in each side  source from memory
+  }
+  axle 2 {
+    at          24 ft            source published "AASHTO Green Book 2018" "Table 2-4a, SU-30: rear overhang 6.0 ft"
+    empty       6,000 to 7,000 lb source from memory
+    track       6 ft             source from memory "middle of the duals"
+    tyres       2 each side
+    suspension  spring
+    stiffness   4,000 lb per in each side  source from memory
+  }
+
+  rails frame "frame rails" {
+    runs    2 ft to 29 ft
+    offset  17 in           source from memory "rails 34 in apart"
+    height  30 in           source from memory
+    width   3 in            source from memory
+    depth   10 in           source from memory
+    may bear "Clear brackets, air lines and the fuel tank's straps."
+  }
+  rails rail "body side rail" {
+    runs    9 ft to 30 ft
+    offset  46 in           source from memory
+    height  40 in           source from memory
+    width   3 in            source from memory
+    depth   5 in            source from memory
+    may bear "Clear lights and mud flaps first."
+  }
+  crossmembers joists "body joists" {
+    runs    10 ft to 29 ft
+    spacing 12 in           source common practice
+    offset  45 in           source from memory
+    height  40 in           source from memory
+    width   2.25 in         source from memory
+    depth   4 in            source from memory
+    may bear "Only under a joist."
+  }
+}
+
+// ---------------------------------------------------------------- cars
+
+vehicle type Car "car" {
+  width   6 ft              source from memory
+  height  57 in             source from memory
+  centre  20 to 23 in high  source from memory
+
+  rails rocker "rocker panels" {
+    runs    4 ft to 11 ft
+    offset  30 in           source from memory
+    height  8 in            source from memory
+    width   4 in            source from memory
+    depth   5 in            source from memory
+    may bear
+  }
+  area roof {
+    runs    5 ft to 10 ft
+    offset  24 in
+    height  57 in           source from memory
+    may not bear "Sheet metal. It holds what rests on it only until it folds."
+  }
+}
+
+vehicle type Sedan : Car "sedan" {
+  length  15 ft 6 in        source from memory
+  axle 1 {
+    at          3 ft             source from memory
+    empty       1,800 to 2,200 lb source from memory
+    track       5 ft             source from memory
+    tyres       1 each side
+    suspension  spring
+    stiffness   200 lb per in each side  source from memory
+  }
+  axle 2 {
+    at          12 ft            source from memory
+    empty       1,200 to 1,600 lb source from memory
+    track       5 ft             source from memory
+    tyres       1 each side
+    suspension  spring
+    stiffness   200 lb per in each side  source from memory
+  }
+}
+
+vehicle type Suv : Car "sport utility vehicle" {
+  length  16 ft             source from memory
+  width   6 ft 6 in         source from memory
+  height  70 in             source from memory
+  centre  25 to 29 in high  source from memory
+
+  rails rocker {
+    offset  33 in           source from memory
+    height  12 in           source from memory
+  }
+  area roof {
+    height  70 in           source from memory
+  }
+  axle 1 {
+    at          3 ft             source from memory
+    empty       2,200 to 2,800 lb source from memory
+    track       5 ft 6 in        source from memory
+    tyres       1 each side
+    suspension  spring
+    stiffness   250 lb per in each side  source from memory
+  }
+  axle 2 {
+    at          12 ft 6 in       source from memory
+    empty       2,000 to 2,600 lb source from memory
+    track       5 ft 6 in        source from memory
+    tyres       1 each side
+    suspension  spring
+    stiffness   250 lb per in each side  source from memory
+  }
 }
 `,
 };

@@ -59,4 +59,23 @@ plan "All four contacts captured" {
 }
 \`\`\`
 `,
+  'post-slender': `# post-slender: post too slender
+
+## What it protects against
+
+A long thin post bows sideways and snaps long before the wood is crushed. It gives little warning.
+
+## The sum
+
+    slenderness = length ÷ least depth          180 in ÷ 3.5 in = 51.43
+    limit       = 50
+
+The length is the one from head to foot. Plies nailed together count with their whole depth; what nails lose is taken off in the post's capacity.
+
+## Sources
+
+- 50 in service, 75 while erecting: from memory, NDS 2018, 3.7.1.4. A post that holds a load over people is in service.
+
+A department's policy may set another limit, with its own source.
+`,
 };
