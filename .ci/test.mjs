@@ -42,7 +42,10 @@ rmSync(results, { recursive: true, force: true });
 mkdirSync(results, { recursive: true });
 
 /** A step that is one test by itself: it holds or it does not. */
-const whole = (code) => ({ passed: code === 0 ? 1 : 0, failed: code === 0 ? 0 : 1 });
+const whole = (code) => ({
+  passed: code === 0 ? 1 : 0,
+  failed: code === 0 ? 0 : 1,
+});
 
 /** A step that counts its own tests, and writes the tally to a file. No tally is a failure. */
 const counted = (code, file) => {
@@ -66,7 +69,10 @@ const vitest = () => {
   const { numPassedTests, numFailedTests, numPendingTests, success } = JSON.parse(readFileSync(file, 'utf8'));
   // A skipped test hides something; it counts as failed.
   const failed = numFailedTests + numPendingTests;
-  return { passed: numPassedTests, failed: failed === 0 && (code !== 0 || !success) ? 1 : failed };
+  return {
+    passed: numPassedTests,
+    failed: failed === 0 && (code !== 0 || !success) ? 1 : failed,
+  };
 };
 
 const host = (script) => {

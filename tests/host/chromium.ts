@@ -10,7 +10,7 @@ const places = [
 
 /** The browser that stands on this machine. Tests fail where there is none; they are not skipped. */
 export const chromiumPath = (): string => {
-  const named = process.env['CRIBWRIGHT_CHROMIUM'];
+  const named = process.env.CRIBWRIGHT_CHROMIUM;
   const found = (named ? [named] : places).find((path) => {
     try {
       accessSync(path);

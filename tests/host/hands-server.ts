@@ -23,7 +23,9 @@ export const handsServer = async (act: Act): Promise<HandsServer> => {
       response.end(JSON.stringify({ done }));
     } catch (error) {
       response.end(
-        JSON.stringify({ failed: error instanceof Error ? (error.stack ?? error.message) : String(error) }),
+        JSON.stringify({
+          failed: error instanceof Error ? (error.stack ?? error.message) : String(error),
+        }),
       );
     }
   });

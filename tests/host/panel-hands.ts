@@ -17,7 +17,7 @@ export const panelHands = (page: Page): Readonly<Record<string, (given: Given) =
     return frame.evaluate(() => {
       const text = (selector: string) => document.querySelector(selector)?.textContent ?? undefined;
       return {
-        text: document.body.innerText,
+        text: document.body.textContent,
         drawing: text('svg'),
         elements: [...document.querySelectorAll('svg [data-element]')].map((e) =>
           e.getAttribute('data-element'),
@@ -36,8 +36,12 @@ export const panelHands = (page: Page): Readonly<Record<string, (given: Given) =
     const at = await middle(page, String(selector));
     await page.mouse.move(at.x, at.y);
     await page.mouse.down();
-    await page.mouse.move(at.x + Number(right) / 2, at.y + Number(down) / 2, { steps: 5 });
-    await page.mouse.move(at.x + Number(right), at.y + Number(down), { steps: 5 });
+    await page.mouse.move(at.x + Number(right) / 2, at.y + Number(down) / 2, {
+      steps: 5,
+    });
+    await page.mouse.move(at.x + Number(right), at.y + Number(down), {
+      steps: 5,
+    });
     await page.mouse.up();
   },
   focus: async ({ selector }) => {
@@ -52,7 +56,9 @@ export const panelHands = (page: Page): Readonly<Record<string, (given: Given) =
     await frame.evaluate(axe);
     return frame.evaluate(async () => {
       // biome-ignore lint/suspicious/noExplicitAny: axe puts itself on the page.
-      const { violations } = await (globalThis as any).axe.run(document, { resultTypes: ['violations'] });
+      const { violations } = await (globalThis as any).axe.run(document, {
+        resultTypes: ['violations'],
+      });
       return violations
         .filter((v: { impact: string }) => ['serious', 'critical'].includes(v.impact))
         .map(

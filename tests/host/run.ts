@@ -1,8 +1,10 @@
 import { bundleSuite } from './bundle-suite.js';
 import { runInBrowser } from './run-in-browser.js';
+import { desktopCode, runOnDesktop } from './run-on-desktop.js';
+import { tell } from './tell.js';
 import { root } from './vscode-server.js';
 
-const tally = await runInBrowser(root.replace(/\/$/, ''), await bundleSuite('node'));
-console.log(tally.lines.join('\n'));
-console.log(`host: ${tally.passed} passed, ${tally.failed} failed`);
-process.exit(tally.failed + tally.pending > 0 || tally.passed === 0 ? 1 : 0);
+// The desktop program where a path to it is given; else a VS Code served to a browser. Never neither.
+const suite = await bundleSuite('node');
+const code = desktopCode();
+tell('editor', code ? await runOnDesktop(code, root, suite) : await runInBrowser(root, suite));

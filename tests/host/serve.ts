@@ -1,8 +1,8 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdtempSync } from 'node:fs';
-import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { freePort } from './free-port.js';
 import { vscodeServer } from './vscode-server.js';
 
 export interface Served {
@@ -52,15 +52,3 @@ const answering = async (origin: string, child: ChildProcess, log: readonly stri
   child.kill();
   throw new Error(`The VS Code server did not come up.\n${log.join('')}`);
 };
-
-const freePort = (): Promise<number> =>
-  new Promise((found, failed) => {
-    const probe = createServer();
-    probe.once('error', failed);
-    probe.listen(0, '127.0.0.1', () => {
-      const address = probe.address();
-      probe.close(() =>
-        typeof address === 'object' && address ? found(address.port) : failed(new Error('no port')),
-      );
-    });
-  });

@@ -3,7 +3,7 @@ import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-export const root = fileURLToPath(new URL('../..', import.meta.url));
+export const root = fileURLToPath(new URL('../..', import.meta.url)).replace(/[\\/]$/, '');
 
 const version = '4.100.3';
 const cache = join(root, '.cache', `vscode-server-${version}`);

@@ -8,7 +8,11 @@ import { build } from 'esbuild';
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 
 const nodeTarget = { platform: 'node', format: 'cjs', target: 'node20' };
-const workerTarget = { platform: 'browser', target: 'es2022', mainFields: ['browser', 'module', 'main'] };
+const workerTarget = {
+  platform: 'browser',
+  target: 'es2022',
+  mainFields: ['browser', 'module', 'main'],
+};
 
 /** What is built, by name. A name on the command line builds that one alone. */
 const bundles = {

@@ -10,7 +10,13 @@ export const activate = (context: vscode.ExtensionContext): Api => {
   const client = new LanguageClient(
     'cribwright',
     'Cribwright',
-    { run: server, debug: { ...server, options: { execArgv: ['--nolazy', '--inspect=6009'] } } },
+    {
+      run: server,
+      debug: {
+        ...server,
+        options: { execArgv: ['--nolazy', '--inspect=6009'] },
+      },
+    },
     clientOptions(false),
   );
   return activateWith(context, client, false);

@@ -7,8 +7,14 @@ export const hands = async <Done>(
 ): Promise<Done> => {
   const address = vscode.workspace.getConfiguration('cribwrightTest').get<string>('hands');
   if (!address) throw new Error('The workspace does not say where the hands are.');
-  const response = await fetch(address, { method: 'POST', body: JSON.stringify({ name, given }) });
-  const { done, failed } = (await response.json()) as { done: Done; failed?: string };
+  const response = await fetch(address, {
+    method: 'POST',
+    body: JSON.stringify({ name, given }),
+  });
+  const { done, failed } = (await response.json()) as {
+    done: Done;
+    failed?: string;
+  };
   if (failed !== undefined) throw new Error(failed);
   return done;
 };

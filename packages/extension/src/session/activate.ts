@@ -26,7 +26,13 @@ export const activate = (context: vscode.ExtensionContext, client: BaseLanguageC
   });
   const drawn = new vscode.EventEmitter<Drawn>();
   context.subscriptions.push(client, drawn);
-  const session: Session = { context, client, server: serverOf(client, started, context), web, drawn };
+  const session: Session = {
+    context,
+    client,
+    server: serverOf(client, started, context),
+    web,
+    drawn,
+  };
   for (const feature of Object.values(features)) feature(session);
   return { onDidDraw: drawn.event };
 };

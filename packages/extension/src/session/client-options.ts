@@ -10,7 +10,11 @@ export const clientOptions = (web: boolean): LanguageClientOptions => ({
     fileEvents: vscode.workspace.createFileSystemWatcher('**/*.crib'),
   },
   initializationOptions: { locale: vscode.env.language, web },
-  markdown: { isTrusted: { enabledCommands: ['cribwright.showRule', 'cribwright.openPreview'] } },
+  markdown: {
+    isTrusted: {
+      enabledCommands: ['cribwright.showRule', 'cribwright.openPreview'],
+    },
+  },
   middleware: {
     handleDiagnostics: (uri, diagnostics, next) => next(uri, diagnostics.map(withRulePage)),
   },

@@ -13,7 +13,9 @@ export const answerFileRequests = (client: BaseLanguageClient): vscode.Disposabl
   vscode.Disposable.from(
     client.onRequest(ReadFileRequest, async ({ uri }: ReadFileParams): Promise<ReadFileReply> => {
       try {
-        return { text: new TextDecoder().decode(await vscode.workspace.fs.readFile(vscode.Uri.parse(uri))) };
+        return {
+          text: new TextDecoder().decode(await vscode.workspace.fs.readFile(vscode.Uri.parse(uri))),
+        };
       } catch {
         return { text: undefined };
       }

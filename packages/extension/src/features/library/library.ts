@@ -15,7 +15,11 @@ export const library: Feature = ({ context, server }) => {
     vscode.commands.registerCommand('cribwright.openLibrary', async () => {
       const { uris } = await server.bundledFiles();
       const picked = await vscode.window.showQuickPick(
-        uris.map((uri) => ({ label: uri.slice(uri.lastIndexOf('/') + 1), description: uri, uri })),
+        uris.map((uri) => ({
+          label: uri.slice(uri.lastIndexOf('/') + 1),
+          description: uri,
+          uri,
+        })),
         { placeHolder: vscode.l10n.t('Which part of the library?') },
       );
       if (picked) await vscode.window.showTextDocument(vscode.Uri.parse(picked.uri));

@@ -7,9 +7,18 @@ export const coursesEdit = (
   by: 1 | -1,
 ): PlanEdit | { readonly refused: string } => {
   const crib = plan?.cribs.find(({ id }) => id === element);
-  if (!crib) return { refused: 'Courses can be added to a crib and taken from it. Choose a crib first.' };
+  if (!crib)
+    return {
+      refused: 'Courses can be added to a crib and taken from it. Choose a crib first.',
+    };
   const courses = crib.courses + by;
   if (courses < 1)
-    return { refused: `Crib ${crib.name} has one course. Take the crib out of the text instead.` };
-  return { kind: 'set', at: { element, property: 'courses' }, text: String(courses) };
+    return {
+      refused: `Crib ${crib.name} has one course. Take the crib out of the text instead.`,
+    };
+  return {
+    kind: 'set',
+    at: { element, property: 'courses' },
+    text: String(courses),
+  };
 };

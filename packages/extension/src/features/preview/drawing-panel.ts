@@ -67,7 +67,10 @@ export class DrawingPanel {
     this.send({ kind: 'light', uri: uri.toString(), element });
     const supports = this.plan()?.analysis.supports ?? [];
     if (element !== undefined && supports.some(({ id }) => id === element)) {
-      this.look({ ...this.looking(), choice: { ...this.looking().choice, subject: element } });
+      this.look({
+        ...this.looking(),
+        choice: { ...this.looking().choice, subject: element },
+      });
     }
   }
 
@@ -108,7 +111,11 @@ export class DrawingPanel {
         const edit = coursesEdit(this.plan()?.plan, message.element, message.by);
         if ('refused' in edit) return this.say(edit.refused);
         return this.change(message.version, () =>
-          this.session.server.edit({ uri: message.uri, version: message.version, edits: [edit] }),
+          this.session.server.edit({
+            uri: message.uri,
+            version: message.version,
+            edits: [edit],
+          }),
         );
       }
       case 'export':

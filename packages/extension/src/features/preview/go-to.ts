@@ -14,7 +14,9 @@ export const goTo = async (
   const column = vscode.window.visibleTextEditors.find(
     ({ document }) => document.uri.toString() === uri.toString(),
   )?.viewColumn;
-  const editor = await vscode.window.showTextDocument(uri, { viewColumn: column ?? vscode.ViewColumn.One });
+  const editor = await vscode.window.showTextDocument(uri, {
+    viewColumn: column ?? vscode.ViewColumn.One,
+  });
   const from = new vscode.Position(start.line, start.character);
   editor.selection = new vscode.Selection(from, from);
   editor.revealRange(

@@ -19,9 +19,17 @@ export const joined = (before: Drawable | undefined, reply: AnalysisReply): Draw
   const kept = before?.uri === uri ? before.plans : [];
   if (reply.state !== 'errors') return { uri, version, plans, stale: undefined };
   if (plans.length === 0) {
-    return { uri, version, plans: kept, stale: kept.length > 0 ? 'last good' : undefined };
+    return {
+      uri,
+      version,
+      plans: kept,
+      stale: kept.length > 0 ? 'last good' : undefined,
+    };
   }
-  const pairs = plans.map((plan, index) => ({ plan, good: plan.partial ? twin(kept, plan, index) : plan }));
+  const pairs = plans.map((plan, index) => ({
+    plan,
+    good: plan.partial ? twin(kept, plan, index) : plan,
+  }));
   const drawn = pairs.map(({ plan, good }) => good ?? plan);
   if (drawn.every(({ partial }) => !partial) && pairs.some(({ plan }) => plan.partial)) {
     return { uri, version, plans: drawn, stale: 'last good' };

@@ -5,7 +5,11 @@ import { pageOf } from './page.js';
 export const loadPage = (webview: vscode.Webview, extension: vscode.Uri): void => {
   const folder = vscode.Uri.joinPath(extension, 'packages/preview/dist/panel');
   const part = (name: string): string => webview.asWebviewUri(vscode.Uri.joinPath(folder, name)).toString();
-  webview.options = { enableScripts: true, enableForms: false, localResourceRoots: [folder] };
+  webview.options = {
+    enableScripts: true,
+    enableForms: false,
+    localResourceRoots: [folder],
+  };
   webview.html = pageOf({
     script: part('panel.js'),
     style: part('panel.css'),

@@ -22,10 +22,10 @@ export const pageOf = ({
   title,
   language,
 }: PageParts): string => `<!DOCTYPE html>
-<html lang="${escape(language)}">
+<html lang="${quoted(language)}">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${escape(
+<meta http-equiv="Content-Security-Policy" content="${quoted(
   [
     "default-src 'none'",
     `img-src ${source} data: blob:`,
@@ -37,15 +37,15 @@ export const pageOf = ({
   ].join('; '),
 )}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<link rel="stylesheet" nonce="${escape(nonce)}" href="${escape(style)}">
-<title>${escape(title)}</title>
+<link rel="stylesheet" nonce="${quoted(nonce)}" href="${quoted(style)}">
+<title>${quoted(title)}</title>
 </head>
 <body>
 <div id="panel"></div>
-<script type="module" nonce="${escape(nonce)}" src="${escape(script)}"></script>
+<script type="module" nonce="${quoted(nonce)}" src="${quoted(script)}"></script>
 </body>
 </html>
 `;
 
-const escape = (text: string): string =>
+const quoted = (text: string): string =>
   text.replace(/[&<>"]/g, (c) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' })[c] ?? c);

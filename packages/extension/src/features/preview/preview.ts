@@ -93,7 +93,9 @@ export const preview: Feature = (session) => {
     if (drawing?.shows === undefined) return;
     const uri = vscode.Uri.parse(drawing.shows);
     const shown = vscode.window.visibleTextEditors.find((e) => e.document.uri.toString() === uri.toString());
-    await vscode.window.showTextDocument(uri, { viewColumn: shown?.viewColumn ?? vscode.ViewColumn.One });
+    await vscode.window.showTextDocument(uri, {
+      viewColumn: shown?.viewColumn ?? vscode.ViewColumn.One,
+    });
     await vscode.commands.executeCommand(command);
     drawing.panel.reveal(undefined, false);
   };

@@ -24,7 +24,9 @@ export const saveDrawing = async (
   const bytes = await bytesOf(format, seen, data);
   if (!bytes) return undefined;
   const target = await vscode.window.showSaveDialog({
-    defaultUri: seen.uri.with({ path: seen.uri.path.replace(/(\.crib)?$/, `.${format}`) }),
+    defaultUri: seen.uri.with({
+      path: seen.uri.path.replace(/(\.crib)?$/, `.${format}`),
+    }),
     filters: { [format.toUpperCase()]: [format] },
   });
   if (!target) return undefined;

@@ -13,7 +13,12 @@ export interface Looking {
 
 export const firstLook: Looking = {
   plan: 0,
-  choice: { view: 'plan', subject: undefined, stage: undefined, lost: undefined },
+  choice: {
+    view: 'plan',
+    subject: undefined,
+    stage: undefined,
+    lost: undefined,
+  },
 };
 
 /** The message that makes the panel draw a file. Choices that the plan no longer has are let go. */
@@ -33,7 +38,11 @@ export const showMessage = (drawable: Drawable, looking: Looking, stale: string 
     scenes: reply ? scenesFor(reply.plan, reply.analysis, choice) : [],
     stages: stages.map(({ id, title }) => ({ id, title })),
     losses: (stage?.losses ?? []).map(({ id, title }) => ({ id, title })),
-    subjects: (reply?.analysis.supports ?? []).map(({ id, name, kind }) => ({ id, name, kind })),
+    subjects: (reply?.analysis.supports ?? []).map(({ id, name, kind }) => ({
+      id,
+      name,
+      kind,
+    })),
     tally: tally(reply),
     stale,
   };

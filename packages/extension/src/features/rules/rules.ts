@@ -7,7 +7,10 @@ export const rules: Feature = ({ context }) => {
     vscode.commands.registerCommand('cribwright.showRule', async (given?: string) => {
       const rule = given ?? (await ruleAtCursor());
       if (rule === undefined) return;
-      const page = vscode.Uri.from({ scheme: 'cribwright', path: `/rules/${rule}.md` });
+      const page = vscode.Uri.from({
+        scheme: 'cribwright',
+        path: `/rules/${rule}.md`,
+      });
       try {
         await vscode.workspace.fs.stat(page);
       } catch {
@@ -27,7 +30,9 @@ const ruleAtCursor = async (): Promise<string | undefined> => {
   const here = all.filter((d) => d.range.contains(editor.selection.active));
   const ids = [...new Set((here.length > 0 ? here : all).flatMap(ruleOf))];
   if (ids.length <= 1) return ids[0];
-  return vscode.window.showQuickPick(ids, { placeHolder: vscode.l10n.t('Which rule?') });
+  return vscode.window.showQuickPick(ids, {
+    placeHolder: vscode.l10n.t('Which rule?'),
+  });
 };
 
 const ruleOf = ({ code }: vscode.Diagnostic): string[] =>

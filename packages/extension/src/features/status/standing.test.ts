@@ -15,7 +15,11 @@ it('names the worst first', () => {
     { severity: 1, message: 'look again' },
     { severity: 0, message: 'crib A stands 49 in' },
   ]);
-  expect(standing).toEqual({ kind: 'danger', count: 1, worst: 'crib A stands 49 in' });
+  expect(standing).toEqual({
+    kind: 'danger',
+    count: 1,
+    worst: 'crib A stands 49 in',
+  });
 });
 
 it('puts a check that could not run before one to look at again', () => {

@@ -66,7 +66,10 @@ const words = ({ kind, count }: Standing): string => {
   }
 };
 
-const seen = ({ severity, message }: vscode.Diagnostic) => ({ severity, message });
+const seen = ({ severity, message }: vscode.Diagnostic) => ({
+  severity,
+  message,
+});
 
 const goToWorst = async (): Promise<void> => {
   const editor = vscode.window.activeTextEditor;

@@ -10,7 +10,7 @@ export const tasks: Feature = ({ context, web }) => {
     scope: vscode.WorkspaceFolder,
     definition: vscode.TaskDefinition = { type: 'cribwright', path: '.' },
   ): vscode.Task => {
-    const path = typeof definition['path'] === 'string' ? definition['path'] : '.';
+    const path = typeof definition.path === 'string' ? definition.path : '.';
     // The editor's own runtime runs it, so that no Node has to be installed.
     const execution = new vscode.ProcessExecution(process.execPath, [program, 'check', path], {
       cwd: scope.uri.fsPath,

@@ -1,0 +1,56 @@
+// Packs the extension: npm run package. Only what is listed here goes in; a test compares the list.
+import { execFileSync } from 'node:child_process';
+import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { createVSIX } from '@vscode/vsce';
+import { changelog } from './changelog.mjs';
+
+const root = fileURLToPath(new URL('../../..', import.meta.url));
+const stage = join(root, '.cache/package');
+
+/** Files and folders of the package, beside the manifest. */
+const contents = [
+  'LICENSE',
+  'README.md',
+  'packages/cli/dist/cribwright.cjs',
+  'packages/extension/dist/extension.cjs',
+  'packages/extension/dist/extension.web.js',
+  'packages/extension/l10n',
+  'packages/extension/media',
+  'packages/language/dist/server.cjs',
+  'packages/language/dist/server.worker.js',
+  'packages/preview/dist/panel',
+  'syntaxes',
+];
+
+execFileSync(process.execPath, [join(root, 'packages/extension/build/bundle.mjs')], { stdio: 'inherit' });
+
+rmSync(stage, { recursive: true, force: true });
+for (const path of contents) {
+  if (!existsSync(join(root, path))) throw new Error(`${path} is missing: it goes into the package.`);
+  mkdirSync(dirname(join(stage, path)), { recursive: true });
+  cpSync(join(root, path), join(stage, path), { recursive: true });
+}
+const {
+  workspaces,
+  scripts,
+  overrides,
+  devDependencies,
+  private: _,
+  ...manifest
+} = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+writeFileSync(join(stage, 'package.json'), `${JSON.stringify(manifest, null, 2)}\n`);
+writeFileSync(join(stage, 'CHANGELOG.md'), changelog);
+// The stage holds what is listed above and no more, so nothing is left to ignore.
+writeFileSync(join(stage, '.vscodeignore'), '.vscodeignore\n');
+
+const packagePath = join(root, `cribwright-${manifest.version}.vsix`);
+await createVSIX({
+  cwd: stage,
+  packagePath,
+  dependencies: false,
+  skipLicense: true,
+  allowMissingRepository: true,
+});
+console.log(`To install it: code --install-extension ${packagePath}`);

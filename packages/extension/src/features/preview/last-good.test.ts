@@ -1,0 +1,49 @@
+import type { AnalysisReply, PlanReply } from '@cribwright/language/protocol';
+import { expect, it } from 'vitest';
+import { joined } from './last-good.js';
+
+const uri = 'file:///plans/van.crib';
+
+/** Only what `joined` looks at: title and whether it was read whole. */
+const plan = (title: string, partial = false) => ({ plan: { title }, partial }) as PlanReply;
+const reply = (
+  version: number,
+  state: AnalysisReply['state'],
+  plans: readonly PlanReply[],
+): AnalysisReply => ({ uri, version, state, plans });
+
+it('shows a whole reading as it is', () => {
+  const good = reply(1, 'good', [plan('Car under a rail')]);
+  expect(joined(undefined, good)).toEqual({ uri, version: 1, plans: good.plans, stale: undefined });
+});
+
+it('keeps the last good drawing while the text has errors, and says so', () => {
+  const before = joined(undefined, reply(1, 'good', [plan('Car under a rail')]));
+  const after = joined(before, reply(2, 'errors', [plan('Car under a rail', true)]));
+  expect(after.plans).toEqual(before.plans);
+  expect(after).toMatchObject({ version: 2, stale: 'last good' });
+  expect(joined(after, reply(3, 'errors', []))).toMatchObject({ plans: before.plans, stale: 'last good' });
+});
+
+it('draws the plans that have no error as they are now', () => {
+  const before = joined(undefined, reply(1, 'good', [plan('One'), plan('Two')]));
+  const [one, two] = [plan('One'), plan('Two', true)];
+  const after = joined(before, reply(2, 'errors', [one, two]));
+  expect(after.plans[0]).toBe(one);
+  expect(after.plans[1]).toBe(before.plans[1]);
+});
+
+it('draws as far as it could read where there was never a whole reading', () => {
+  const first = reply(1, 'errors', [plan('One', true)]);
+  expect(joined(undefined, first)).toMatchObject({ plans: first.plans, stale: 'as far as read' });
+});
+
+it('does not show a plan of another file', () => {
+  const other = joined(undefined, { ...reply(1, 'good', [plan('One')]), uri: 'file:///other.crib' });
+  expect(joined(other, reply(1, 'errors', []))).toMatchObject({ plans: [], stale: undefined });
+});
+
+it('lets a plan go that was taken out of the text', () => {
+  const before = joined(undefined, reply(1, 'good', [plan('One')]));
+  expect(joined(before, reply(2, 'no plan', [])).plans).toEqual([]);
+});
