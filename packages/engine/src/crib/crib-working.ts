@@ -77,7 +77,9 @@ export function cribWorking(crib: Crib, plan: Plan, vehicles: Vehicles): CribWor
     gap: gapFigure(crib, contacts, height, display),
     closes: closesFigure(crib, display),
     overhang: given(
-      length(display, 'overhang', 'overhang', 'down', { ref: { element: crib.id, property: 'overhang' } }),
+      length(display, 'overhang', 'overhang', 'down', {
+        ref: { element: crib.id, property: 'overhang' },
+      }),
       exactly(crib.overhang),
       { kind: 'stated' },
     ),
@@ -90,17 +92,23 @@ export const loadedWords = (loaded: number, all: number): string =>
 
 function heightFigure(crib: Crib, display: Display): Figure {
   const courses = given(
-    count(display, 'courses', 'courses', 'up', { ref: { element: crib.id, property: 'courses' } }),
+    count(display, 'courses', 'courses', 'up', {
+      ref: { element: crib.id, property: 'courses' },
+    }),
     exactly(crib.courses),
     { kind: 'stated' },
   );
   const depth = given(
-    length(display, 'dressedDepth', 'dressed depth', 'up', { ref: crib.timber.ref }),
+    length(display, 'dressedDepth', 'dressed depth', 'up', {
+      ref: crib.timber.ref,
+    }),
     exactly(crib.timber.depth),
     crib.timber.source,
   );
   return computed(
-    length(display, 'height', 'height', 'up', { ref: { element: crib.id, property: 'courses' } }),
+    length(display, 'height', 'height', 'up', {
+      ref: { element: crib.id, property: 'courses' },
+    }),
     exactly(stackHeight(crib)),
     '{courses} × {depth}',
     { courses, depth },
@@ -116,7 +124,9 @@ function widthFigure(crib: Crib, display: Display): Figure {
     { kind: 'stated' },
   );
   const overhang = given(
-    length(display, 'overhang', 'overhang', 'up', { ref: { element: crib.id, property: 'overhang' } }),
+    length(display, 'overhang', 'overhang', 'up', {
+      ref: { element: crib.id, property: 'overhang' },
+    }),
     exactly(crib.overhang),
     { kind: 'stated' },
   );
@@ -125,12 +135,18 @@ function widthFigure(crib: Crib, display: Display): Figure {
   const single = Math.min(crib.layout.lengthwise, crib.layout.crosswise) <= 1;
   return single
     ? given(head, exactly(width), crib.timber.source)
-    : computed(head, exactly(width), '{timber} − 2 × {overhang}', { timber, overhang });
+    : computed(head, exactly(width), '{timber} − 2 × {overhang}', {
+        timber,
+        overhang,
+      });
 }
 
 const limitOn = (width: Figure, ratio: Figure, crib: Crib, display: Display, governs: string | undefined) =>
   computed(
-    length(display, 'heightLimit', 'height limit', 'down', { ref: { element: crib.id }, governs }),
+    length(display, 'heightLimit', 'height limit', 'down', {
+      ref: { element: crib.id },
+      governs,
+    }),
     times(ratio.value, width.value),
     '{ratio} × {width}',
     { ratio, width },
@@ -167,12 +183,16 @@ function gapFigure(crib: Crib, contacts: readonly Contact[], height: Figure, dis
     { kind: 'stated' },
   );
   const shims = given(
-    length(display, 'shims', 'shims', 'down', { ref: { element: crib.id, property: 'shims' } }),
+    length(display, 'shims', 'shims', 'down', {
+      ref: { element: crib.id, property: 'shims' },
+    }),
     exactly(crib.shims),
     { kind: 'stated' },
   );
   return computed(
-    length(display, 'gap', 'gap to close', 'up', { ref: { element: crib.id, property: 'courses' } }),
+    length(display, 'gap', 'gap to close', 'up', {
+      ref: { element: crib.id, property: 'courses' },
+    }),
     minus(part.value, plus(plus(base.value, height.value), shims.value)),
     '{part} − {base} − {height} − {shims}',
     { part, base, height, shims },

@@ -54,9 +54,10 @@ export function crossings(crib: Crib): readonly Crossing[] {
 export const stackHeight = ({ courses, timber }: Crib): number => courses * timber.depth;
 
 /** Timbers in each course, from the ground up. */
-export function courseCounts(
-  crib: Crib,
-): readonly { readonly runs: 'lengthwise' | 'crosswise'; readonly timbers: number }[] {
+export function courseCounts(crib: Crib): readonly {
+  readonly runs: 'lengthwise' | 'crosswise';
+  readonly timbers: number;
+}[] {
   const other = crib.top === 'lengthwise' ? 'crosswise' : 'lengthwise';
   const solid = Math.floor(crib.timber.length / crib.timber.width + 1e-9);
   return Array.from({ length: Math.max(0, Math.floor(crib.courses)) }, (_, i) => {

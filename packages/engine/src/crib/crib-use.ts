@@ -1,0 +1,45 @@
+import { computed, given } from '../figure/compute.js';
+import type { Figure } from '../figure/figure.js';
+import { over } from '../figure/interval-math.js';
+import { type Display, force, share } from '../figure/units-of.js';
+import type { Workings } from '../workings/workings.js';
+import type { CribWorking } from './crib-working.js';
+
+/** A load beside its capacity. */
+export interface Use {
+  readonly load: Figure;
+  readonly capacity: Figure;
+  readonly use: Figure;
+}
+
+/** Load as a share of capacity. Unknown where either is. */
+export const useOf = (load: Figure, capacity: Figure, display: Display): Figure =>
+  computed(
+    share(display, 'use', 'use of capacity', 'up', { governs: load.governs }),
+    over(load.value, capacity.value),
+    '{load} ÷ {capacity}',
+    { load, capacity },
+  );
+
+/** A load that is not known: never zero, never enough. */
+export const unknownLoad = (display: Display): Figure =>
+  given(force(display, 'load', 'load', 'up'), undefined, { kind: 'unknown' });
+
+/** What each contact of a crib carries, and the crib as a whole. */
+export function cribUse(
+  c: CribWorking,
+  w: Workings,
+): { readonly whole: Use; readonly contacts: readonly (Use | undefined)[] } {
+  const { display } = w.plan;
+  const loads = w.loads();
+  const at = (id: string, capacity: Figure): Use => {
+    const load = loads.get(id)?.load ?? unknownLoad(display);
+    return { load, capacity, use: useOf(load, capacity, display) };
+  };
+  return {
+    whole: at(c.crib.id, c.capacity),
+    contacts: c.contacts.map((k) =>
+      k.loaded ? at(`${c.crib.id}#${k.number}`, c.contactCapacity) : undefined,
+    ),
+  };
+}

@@ -1,0 +1,149 @@
+import { computed, given } from '../../figure/compute.js';
+import type { Figure } from '../../figure/figure.js';
+import { print, printBeside } from '../../figure/print.js';
+import { force, place } from '../../figure/units-of.js';
+import { messages } from '../../finding/message.js';
+import { add, exactly } from '../../model/interval.js';
+import type { Vehicle } from '../../model/vehicle.js';
+import { type AxleGroup, axleGroups, overweight } from '../../plausibility/bridge-formula.js';
+import { type Carrier, combination, leads } from '../../plausibility/loaded-axles.js';
+import type { Workings } from '../../workings/workings.js';
+import { published, type Rule, type RuleFinding } from '../rule.js';
+
+const pound = 4.4482216152605;
+const foot = 0.3048;
+
+const words = {
+  over: '{axles} carry {load}. The law allows {limit} ({by}). Check the weights and the places that you wrote. If they are right, the truck is overweight.',
+  'one-over':
+    '{axles} carries {load}. The law allows {limit} ({by}). Check the weight that you wrote. If it is right, the truck is overweight.',
+  unknown:
+    'What the axles of {vehicle} carry with its cargo could not be told, so they were not held against the legal limits. Axle loads are told for a vehicle on two groups of axles, or on a kingpin and one group.',
+  'limit-set-here': 'The limit is set here: {limit}.',
+} as const;
+const say = messages('axle-overweight', words);
+
+const law = '23 CFR 658.17';
+const reasons: Readonly<Record<AxleGroup['by'], string>> = {
+  single: 'single axle',
+  tandem: 'tandem, axles up to 96 in apart',
+  'bridge formula': 'bridge formula',
+  'two tandems 36 ft apart': 'two tandems at least 36 ft apart',
+  gross: 'whole truck',
+};
+
+function check(w: Workings): readonly RuleFinding[] {
+  return leads(w.plan).flatMap((lead): readonly RuleFinding[] => {
+    const carriers = combination(lead, w.plan);
+    if (carriers === undefined) return [notTold(lead)];
+    // A trailer that stands without a tractor: its kingpin is no axle, and breaks no rule.
+    return overIn(
+      carriers.filter((c) => c.axle),
+      w,
+    );
+  });
+}
+
+const notTold = (vehicle: Vehicle): RuleFinding => ({
+  severity: 'note',
+  subject: { element: vehicle.id },
+  at: { element: vehicle.id },
+  message: say('unknown', { vehicle: vehicle.name }),
+  couldNotRun: true,
+});
+
+function overIn(axles: readonly Carrier[], w: Workings): readonly RuleFinding[] {
+  const pounds = (key: 'axle limit single' | 'axle limit tandem' | 'gross limit') =>
+    (w.limit(key).value?.low ?? Number.POSITIVE_INFINITY) / pound;
+  const limits = {
+    single: pounds('axle limit single'),
+    tandem: pounds('axle limit tandem'),
+    gross: pounds('gross limit'),
+  };
+  const loads = axles.map((a) => ({ at: a.at / foot, load: a.load.high / pound }));
+  const over = overweight(axleGroups(loads, limits));
+  // A group that holds a smaller one that is over says nothing new.
+  const telling = over.filter((g) => !over.some((o) => o !== g && o.first >= g.first && o.last <= g.last));
+  return telling.flatMap((group) => finding(group, axles.slice(group.first - 1, group.last), w));
+}
+
+function finding(group: AxleGroup, axles: readonly Carrier[], w: Workings): readonly RuleFinding[] {
+  const [first] = axles;
+  const last = axles.at(-1);
+  if (first === undefined || last === undefined) return [];
+  const load = loadFigure(axles, w);
+  const limit = limitFigure(group, axles, w);
+  const beside = printBeside(load, limit);
+  const name = (c: Carrier) => `${w.vehicles.get(c.vehicle)?.name ?? ''} ${c.name}`.trim();
+  const set = limit.ref ?? limit.inputs.find((f) => f.ref !== undefined)?.ref;
+  return [
+    {
+      subject: { element: first.vehicle },
+      at: first.ref,
+      message: say(axles.length === 1 ? 'one-over' : 'over', {
+        axles: axles.length === 1 ? name(first) : `${name(first)} to ${name(last)}`,
+        load: beside.demand,
+        limit: beside.limit,
+        by: reasons[group.by],
+      }),
+      figures: [load, limit],
+      related:
+        set === undefined ? [] : [{ at: set, message: say('limit-set-here', { limit: print(limit) }) }],
+      ...(load.value !== undefined && load.value.low !== load.value.high ? { governs: 'the heavy end' } : {}),
+    },
+  ];
+}
+
+function loadFigure(axles: readonly Carrier[], w: Workings): Figure {
+  const { display } = w.plan;
+  const inputs = axles.map((a) =>
+    given(force(display, 'axleLoad', `${a.name} with cargo`, 'up', { ref: a.ref }), a.load, {
+      kind: 'computed',
+    }),
+  );
+  return computed(
+    force(display, 'groupLoad', 'load on these axles', 'up', {
+      assumes: ['cargo bears on two groups of axles by the lever rule, and evenly within a group'],
+    }),
+    axles.map((a) => a.load).reduce(add, exactly(0)),
+    inputs.map((_, i) => `{a${i}}`).join(' + '),
+    Object.fromEntries(inputs.map((f, i) => [`a${i}`, f])),
+  );
+}
+
+const keys = { single: 'axle limit single', tandem: 'axle limit tandem', gross: 'gross limit' } as const;
+
+function limitFigure(group: AxleGroup, axles: readonly Carrier[], w: Workings): Figure {
+  const { display } = w.plan;
+  if (group.by === 'single' || group.by === 'tandem' || group.by === 'gross') return w.limit(keys[group.by]);
+  const head = force(display, 'groupLimit', 'legal limit', 'down');
+  const value = exactly(group.limit * pound);
+  if (group.by === 'two tandems 36 ft apart') {
+    const tandem = w.limit('axle limit tandem');
+    return computed(head, value, '2 × {tandem}', { tandem }, published('23 U.S.C. 127(a)'));
+  }
+  const spread = given(
+    place(display, 'spread', 'first to last axle', 'nearest'),
+    exactly((axles.at(-1)?.at ?? 0) - (axles[0]?.at ?? 0)),
+    { kind: 'computed' },
+  );
+  return computed(
+    head,
+    value,
+    `500 lb × (L × N ÷ (N − 1) + 12 × N + 36), L = {spread} in whole feet, N = ${axles.length}`,
+    { spread },
+    published(law, '(e), bridge formula, to the nearest 500 lb'),
+  );
+}
+
+export const rule: Rule = {
+  id: 'axle-overweight',
+  title: 'Axles heavier than the law allows',
+  family: 'plausibility',
+  severity: 'warning',
+  protects: 'A weight or a place that was typed wrong makes every other figure wrong.',
+  sources: [published(law), published('23 U.S.C. 127(a)', 'two consecutive sets of tandem axles')],
+  compares: ['groupLoad', 'groupLimit'],
+  words,
+  check,
+};
