@@ -2,13 +2,14 @@ import { caution } from '@cribwright/engine';
 import { Command, CommanderError } from 'commander';
 import { check } from './commands/check.js';
 import type { CommandPart } from './commands/command.js';
+import { draw } from './commands/draw.js';
 import { explain } from './commands/explain.js';
 import { test } from './commands/test.js';
 import type { Io } from './io.js';
 import { printable } from './terminal/paint.js';
 import { version } from './version.js';
 
-const parts: readonly CommandPart[] = [check, test, explain];
+const parts: readonly CommandPart[] = [check, test, draw, explain];
 
 /**
  * Runs one command line.

@@ -1,0 +1,101 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
+import { drawScene, svgOf, viewsOf } from '@cribwright/drawing';
+import type { PlanReply } from '@cribwright/language';
+import { type Asked, choiceOf, NotUnderstood, themeOf } from '../drawing/choice.js';
+import { readReport } from '../files/read-report.js';
+import type { Io } from '../io.js';
+import { printable } from '../terminal/paint.js';
+import type { CommandPart } from './command.js';
+
+interface Options extends Asked {
+  readonly output?: string;
+  readonly plan?: string;
+  readonly every?: boolean;
+  readonly theme: string;
+}
+
+/** `cribwright draw FILE -o out.svg`: the drawing that the panel shows. */
+export const draw: CommandPart = {
+  add: (program, io, ends) =>
+    program
+      .command('draw')
+      .summary('draw a plan as SVG')
+      .description(
+        'Draws one view of a plan, as the panel in the editor shows it. With --every, draws all views of all ' +
+          'plans in the file into the folder that -o names.',
+      )
+      .argument('<file>', 'the plan file')
+      .option('-o, --output <path>', 'where to write it; the standard output if left out')
+      .option('-p, --plan <title>', 'which plan, where the file holds several')
+      .option('-v, --view <view>', 'plan, side, end, crib, strut, push, use, timeline, ground …')
+      .option('-s, --subject <name>', 'the crib or strut of a close-up')
+      .option('--stage <number>', 'how far it is built: 0 is as found')
+      .option('--lost <what>', 'what has given way')
+      .option('-t, --theme <theme>', 'light, dark, high-contrast, high-contrast-light', 'light')
+      .option('--every', 'all views of all plans')
+      .action(async (file: string, options: Options) => {
+        try {
+          const plans = await plansIn(io, file);
+          if (options.every) writeEvery(plans, io, options);
+          else writeOne(plans, io, options);
+        } catch (error) {
+          if (!(error instanceof NotUnderstood)) throw error;
+          io.err(`${printable(error.message)}\n`);
+          ends(2);
+        }
+      }),
+};
+
+async function plansIn(io: Io, file: string): Promise<readonly PlanReply[]> {
+  const report = await readReport(io, [file]);
+  const [bad] = report.unreadable;
+  if (bad !== undefined) throw new NotUnderstood(`${bad.path}: ${bad.why}`);
+  const plans = report.files.flatMap((f) => f.plans.map((p) => p.reply));
+  if (plans.length === 0) throw new NotUnderstood(`There is no plan in ${file} that can be drawn.`);
+  if (plans.some((p) => p.partial))
+    io.err(`${file} has errors. What could not be read is not in the drawing.\n`);
+  return plans;
+}
+
+function writeOne(plans: readonly PlanReply[], io: Io, options: Options): void {
+  const one = planNamed(plans, options.plan);
+  const choice = choiceOf(options, one.plan, one.analysis);
+  const svg = svgOf(drawScene(one.plan, one.analysis, choice), themeOf(options.theme));
+  if (options.output === undefined) io.out(svg);
+  else write(resolve(io.cwd, options.output), svg);
+}
+
+function writeEvery(plans: readonly PlanReply[], io: Io, options: Options): void {
+  if (options.output === undefined) throw new NotUnderstood('Say which folder to write into: -o FOLDER.');
+  const folder = resolve(io.cwd, options.output);
+  const theme = themeOf(options.theme);
+  for (const { plan, analysis } of plans) {
+    for (const view of viewsOf(plan, analysis)) {
+      const choice = choiceOf({ view: view.id }, plan, analysis);
+      const path = join(folder, `${fileName(plan.title)}.${fileName(view.id)}.svg`);
+      write(path, svgOf(drawScene(plan, analysis, choice), theme));
+      io.out(`${path}\n`);
+    }
+  }
+}
+
+function planNamed(plans: readonly PlanReply[], title: string | undefined): PlanReply {
+  const [first] = plans;
+  const found = title === undefined ? first : plans.find((p) => p.plan.title === title);
+  if (found !== undefined) return found;
+  const titles = plans.map((p) => `“${p.plan.title}”`).join(', ');
+  throw new NotUnderstood(`There is no plan “${title}” in this file. There are: ${titles}.`);
+}
+
+function write(path: string, svg: string): void {
+  mkdirSync(dirname(path), { recursive: true });
+  writeFileSync(path, svg);
+}
+
+/** A title as a file name: letters and digits of any script, the rest as dashes. */
+const fileName = (title: string): string =>
+  title
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-|-$/g, '');

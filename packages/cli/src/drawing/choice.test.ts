@@ -1,0 +1,29 @@
+import { analyze } from '@cribwright/engine';
+import { trailerOnCar } from '@cribwright/engine/testing';
+import { expect, it } from 'vitest';
+import { choiceOf, themeOf } from './choice.js';
+
+const analysis = analyze(trailerOnCar);
+const choose = (asked: Parameters<typeof choiceOf>[0]) => choiceOf(asked, trailerOnCar, analysis);
+
+it('shows the plan view of the finished work unless told otherwise', () => {
+  expect(choose({})).toEqual({ view: 'plan', subject: undefined, stage: undefined, lost: undefined });
+});
+
+it('finds a support by the name that the plan gives it', () => {
+  expect(choose({ view: 'crib', subject: 'A' })).toMatchObject({ view: 'crib', subject: 'crib/A' });
+});
+
+it.each([
+  [{ view: 'sidee' }, /There is no view “sidee”. Did you mean side\?/],
+  [{ view: 'crib', subject: 'Z' }, /There is no support “Z”.* There are: A, B, C, D, C1, C2\./],
+  [{ stage: '99' }, /There is no stage 99/],
+  [{ stage: 'x' }, /There is no stage x/],
+])('says what could be said instead: %o', (asked, words) => {
+  expect(() => choose(asked)).toThrow(words);
+});
+
+it('takes a theme with spaces or dashes', () => {
+  expect(themeOf('high-contrast')).toBe('high contrast');
+  expect(() => themeOf('pink')).toThrow(/There is no theme/);
+});

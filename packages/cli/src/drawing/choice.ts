@@ -1,0 +1,62 @@
+import { type ThemeName, type View, type ViewChoice, viewsOf } from '@cribwright/drawing';
+import type { Analysis, Plan } from '@cribwright/engine';
+import { closest } from '@cribwright/units';
+
+/** What was asked for on the command line, as words. */
+export interface Asked {
+  readonly view?: string;
+  readonly subject?: string;
+  readonly stage?: string;
+  readonly lost?: string;
+  readonly theme?: string;
+}
+
+/** Words that cannot be answered, with what could be said instead. */
+export class NotUnderstood extends Error {}
+
+export const themes: readonly ThemeName[] = ['light', 'dark', 'high contrast', 'high contrast light'];
+
+/** The choice that the words make, for one plan. @throws NotUnderstood */
+export function choiceOf(asked: Asked, plan: Plan, analysis: Analysis): ViewChoice {
+  const offered = viewsOf(plan, analysis);
+  const view = pick('view', asked.view ?? 'plan', offered, (v) => v.id);
+  return {
+    view: view.id,
+    subject: asked.subject === undefined ? undefined : subjectOf(asked.subject, view, plan),
+    stage: asked.stage === undefined ? undefined : stageOf(asked.stage, analysis),
+    lost: asked.lost === undefined ? undefined : lostOf(asked, analysis),
+  };
+}
+
+export const themeOf = (word: string): ThemeName =>
+  pick('theme', word.replaceAll('-', ' '), themes, (t) => t);
+
+function subjectOf(word: string, view: View, plan: Plan): string {
+  const among = [...plan.cribs, ...plan.struts].filter((s) => view.subject?.includes(s.kind) ?? true);
+  return pick('support', word, among, (s) => s.name).id;
+}
+
+/** `0` is as found, `1` after the first step that changes what stands. */
+function stageOf(word: string, analysis: Analysis): number {
+  const number = Number(word);
+  const last = analysis.stages.length - 1;
+  if (!Number.isInteger(number) || number < 0 || number > last)
+    throw new NotUnderstood(`There is no stage ${word}. This plan has stages 0 (as found) to ${last}.`);
+  return number;
+}
+
+function lostOf(asked: Asked, analysis: Analysis): string {
+  const stage =
+    asked.stage === undefined ? analysis.stages.at(-1) : analysis.stages[stageOf(asked.stage, analysis)];
+  return pick('loss', asked.lost ?? '', stage?.losses ?? [], (l) => l.title).id;
+}
+
+function pick<T>(what: string, word: string, among: readonly T[], nameOf: (one: T) => string): T {
+  const found = among.find((one) => nameOf(one).toLowerCase() === word.toLowerCase());
+  if (found !== undefined) return found;
+  const names = among.map(nameOf);
+  const near = closest(word, names);
+  const list = names.length === 0 ? 'This plan has none.' : `There are: ${names.join(', ')}.`;
+  const meant = near === undefined ? '' : ` Did you mean ${near}?`;
+  throw new NotUnderstood(`There is no ${what} “${word}”.${meant} ${list}`);
+}
