@@ -1,7 +1,7 @@
 import { computed, given } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { minus, plus, times } from '../figure/interval-math.js';
-import { count, type Display, force, length, place } from '../figure/units-of.js';
+import { count, type Display, force, length } from '../figure/units-of.js';
 import { exactly, hull, type Interval } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { PolicyKey } from '../model/policy.js';
@@ -169,7 +169,7 @@ function gapFigure(crib: Crib, contacts: readonly Contact[], height: Figure, dis
   const heights = met.map((m) => underside(m.vehicle, m.part, m.place.at));
   const first = met[0];
   const part = given(
-    place(display, 'partHeight', `underside of ${first?.part.name ?? 'the captured part'}`, 'nearest', {
+    length(display, 'partHeight', `underside of ${first?.part.name ?? 'the captured part'}`, 'nearest', {
       ref: first?.part.ref,
     }),
     heights.every((h) => h !== undefined) && heights.length > 0 ? heights.reduce(hull) : undefined,
@@ -189,13 +189,13 @@ function gapFigure(crib: Crib, contacts: readonly Contact[], height: Figure, dis
     exactly(crib.shims),
     { kind: 'stated' },
   );
+  // Terms that are nothing only clutter the sum.
+  const terms = Object.entries({ base, height, shims }).filter(([, f]) => f.value?.high !== 0);
   return computed(
-    length(display, 'gap', 'gap to close', 'up', {
-      ref: { element: crib.id, property: 'courses' },
-    }),
+    length(display, 'gap', 'gap to close', 'up', { ref: { element: crib.id, property: 'courses' } }),
     minus(part.value, plus(plus(base.value, height.value), shims.value)),
-    '{part} − {base} − {height} − {shims}',
-    { part, base, height, shims },
+    ['{part}', ...terms.map(([name]) => `{${name}}`)].join(' − '),
+    { part, ...Object.fromEntries(terms) },
   );
 }
 

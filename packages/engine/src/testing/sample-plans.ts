@@ -100,9 +100,9 @@ const sizedUp: Plan['sizeUp'] = (['fuel', 'battery', 'cargo', 'brakes'] as const
 }));
 
 const side = 42.75 * inch;
-const carCribs = (under: string) =>
+const carCribs = (under: string, x: number) =>
   [-1, 1].map((across) =>
-    crib(across < 0 ? 'C1' : 'C2', 25 * foot + across * 36.25 * inch, -6.5 * foot, {
+    crib(across < 0 ? 'C1' : 'C2', x + across * 36.25 * inch, -6.5 * foot, {
       courses: 2,
       captures: [
         {
@@ -124,7 +124,7 @@ export const trailerOnCar: Plan = planOf({
     crib('B', 19.5 * foot, side),
     crib('C', 30.5 * foot, -side),
     crib('D', 30.5 * foot, side),
-    ...carCribs('vehicle/car'),
+    ...carCribs('vehicle/car', 25 * foot),
   ],
   struts: [
     strut('S1', 14 * foot, -49 * inch, -87 * inch),
@@ -211,11 +211,12 @@ export const truckOnCar: Plan = planOf({
     crib('B', 11.5 * foot, 39.75 * inch, { captures: truckCapture('B') }),
     crib('C', 20.5 * foot, -39.75 * inch, { captures: truckCapture('C') }),
     crib('D', 20.5 * foot, 39.75 * inch, { captures: truckCapture('D') }),
+    ...carCribs('vehicle/car', 16 * foot),
   ],
   chocks: [chock('K1', 'truck'), chock('K2', 'car')],
   steps: [
     step(1, 'chock', ['vehicle/truck', 'vehicle/car'], { with: ['chock/K1', 'chock/K2'] }),
-    step(2, 'capture', ['vehicle/car'], { with: ['chock/K2'] }),
+    step(2, 'capture', ['vehicle/car'], { with: ['chock/K2', 'crib/C1', 'crib/C2'] }),
     step(3, 'build', ['crib/A', 'crib/B', 'crib/C', 'crib/D']),
   ],
   sizeUp: sizedUp,
@@ -225,7 +226,7 @@ export const truckOnCar: Plan = planOf({
 export const shortCribs: Plan = {
   ...truckOnCar,
   title: 'Cribs that do not reach',
-  cribs: truckOnCar.cribs.map((c) => ({ ...c, courses: 8, overhang: 2 * inch })),
+  cribs: truckOnCar.cribs.map((c) => (c.courses > 2 ? { ...c, courses: 8, overhang: 2 * inch } : c)),
 };
 
 /** A tractor with an air-sprung cab, cribbed between cab and frame. */
