@@ -1,12 +1,13 @@
+import { exceeds } from '@cribwright/units';
 import { computed, given } from '../../figure/compute.js';
 import type { Figure } from '../../figure/figure.js';
-import { print, printBeside } from '../../figure/print.js';
+import { print } from '../../figure/print.js';
 import { force, place } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
-import { add, exactly } from '../../model/interval.js';
+import { exactly } from '../../model/interval.js';
 import type { Vehicle } from '../../model/vehicle.js';
-import { type AxleGroup, axleGroups, overweight } from '../../plausibility/bridge-formula.js';
-import { type Carrier, combination, leads } from '../../plausibility/loaded-axles.js';
+import { type AxleGroup, axleGroups } from '../../plausibility/bridge-formula.js';
+import { type Carrier, combination, groupLoad, leads } from '../../plausibility/loaded-axles.js';
 import type { Workings } from '../../workings/workings.js';
 import { published, type Rule, type RuleFinding } from '../rule.js';
 
@@ -60,12 +61,22 @@ function overIn(axles: readonly Carrier[], w: Workings): readonly RuleFinding[] 
     tandem: pounds('axle limit tandem'),
     gross: pounds('gross limit'),
   };
-  const loads = axles.map((a) => ({ at: a.at / foot, load: a.load.high / pound }));
-  const over = overweight(axleGroups(loads, limits));
-  // A group that holds a smaller one that is over says nothing new.
-  const telling = over.filter((g) => !over.some((o) => o !== g && o.first >= g.first && o.last <= g.last));
-  return telling.flatMap((group) => finding(group, axles.slice(group.first - 1, group.last), w));
+  const groups = axleGroups(
+    axles.map((a) => ({ at: a.at / foot, load: 0 })),
+    limits,
+  );
+  // Over wherever the cargo may lie, not just at its worst place: then something is wrong in what was written.
+  const over = groups.filter((g) => exceeds(groupLoad(within(g, axles)).low, g.limit * pound));
+  // A group that holds a smaller one that is over says nothing new; the whole truck does.
+  const telling = over.filter(
+    (g) =>
+      (g.by === 'gross' && g.last - g.first === axles.length - 1) ||
+      !over.some((o) => o !== g && o.first >= g.first && o.last <= g.last),
+  );
+  return telling.flatMap((group) => finding(group, within(group, axles), w));
 }
+
+const within = (group: AxleGroup, axles: readonly Carrier[]) => axles.slice(group.first - 1, group.last);
 
 function finding(group: AxleGroup, axles: readonly Carrier[], w: Workings): readonly RuleFinding[] {
   const [first] = axles;
@@ -73,7 +84,6 @@ function finding(group: AxleGroup, axles: readonly Carrier[], w: Workings): read
   if (first === undefined || last === undefined) return [];
   const load = loadFigure(axles, w);
   const limit = limitFigure(group, axles, w);
-  const beside = printBeside(load, limit);
   const name = (c: Carrier) => `${w.vehicles.get(c.vehicle)?.name ?? ''} ${c.name}`.trim();
   const set = limit.ref ?? limit.inputs.find((f) => f.ref !== undefined)?.ref;
   return [
@@ -82,14 +92,14 @@ function finding(group: AxleGroup, axles: readonly Carrier[], w: Workings): read
       at: first.ref,
       message: say(axles.length === 1 ? 'one-over' : 'over', {
         axles: axles.length === 1 ? name(first) : `${name(first)} to ${name(last)}`,
-        load: beside.demand,
-        limit: beside.limit,
+        load: print(load),
+        limit: print(limit),
         by: reasons[group.by],
       }),
       figures: [load, limit],
       related:
         set === undefined ? [] : [{ at: set, message: say('limit-set-here', { limit: print(limit) }) }],
-      ...(load.value !== undefined && load.value.low !== load.value.high ? { governs: 'the heavy end' } : {}),
+      governs: 'cargo at its heaviest, wherever it may lie',
     },
   ];
 }
@@ -97,7 +107,7 @@ function finding(group: AxleGroup, axles: readonly Carrier[], w: Workings): read
 function loadFigure(axles: readonly Carrier[], w: Workings): Figure {
   const { display } = w.plan;
   const inputs = axles.map((a) =>
-    given(force(display, 'axleLoad', `${a.name} with cargo`, 'up', { ref: a.ref }), a.load, {
+    given(force(display, 'axleLoad', `${a.name} with cargo`, 'up', { ref: a.ref }), groupLoad([a]), {
       kind: 'computed',
     }),
   );
@@ -105,7 +115,7 @@ function loadFigure(axles: readonly Carrier[], w: Workings): Figure {
     force(display, 'groupLoad', 'load on these axles', 'up', {
       assumes: ['cargo bears on two groups of axles by the lever rule, and evenly within a group'],
     }),
-    axles.map((a) => a.load).reduce(add, exactly(0)),
+    groupLoad(axles),
     inputs.map((_, i) => `{a${i}}`).join(' + '),
     Object.fromEntries(inputs.map((f, i) => [`a${i}`, f])),
   );

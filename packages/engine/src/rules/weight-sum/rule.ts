@@ -29,7 +29,7 @@ function differs(vehicle: Vehicle, w: Workings): readonly RuleFinding[] {
   const carriers = emptyCarriers(vehicle);
   if (statedWeight === undefined || carriers.length === 0) return [];
   const { display } = w.plan;
-  const sum = carriers.map((c) => c.load).reduce(add, exactly(0));
+  const sum = carriers.map((c) => c.empty).reduce(add, exactly(0));
   const partial = restsOnAnother(vehicle);
   const above = sum.low > statedWeight.high * (1 + SLACK);
   const below = sum.high < statedWeight.low * (1 - SLACK);
@@ -43,7 +43,7 @@ function differs(vehicle: Vehicle, w: Workings): readonly RuleFinding[] {
     },
   );
   const parts = carriers.map((c) =>
-    given(force(display, 'carried', `${c.name} empty`, 'nearest', { ref: c.ref }), c.load, vehicle.source),
+    given(force(display, 'carried', `${c.name} empty`, 'nearest', { ref: c.ref }), c.empty, vehicle.source),
   );
   const total = computed(
     force(display, 'carriedSum', 'what it stands on carries', 'nearest'),
