@@ -86,7 +86,6 @@ const steps = [
   ['types', () => whole(node(['node_modules/typescript/bin/tsc', '-b']))],
   ['unused code', () => whole(node(['node_modules/knip/bin/knip.js']))],
   ['bundles', () => whole(node(['packages/extension/build/bundle.mjs']))],
-  ['package', () => whole(node(['packages/extension/build/package.mjs']))],
   ['unit, protocol, command line, drawings', vitest],
   ['published values', () => whole(source(['tests/published/verify.ts']))],
   ['editor', () => host('tests/host/run.ts')],

@@ -44,6 +44,20 @@ export const panelHands = (page: Page): Readonly<Record<string, (given: Given) =
     });
     await page.mouse.up();
   },
+  /** Waits until the panel lights the shape of an element. */
+  lit: async ({ element }) => {
+    const frame = await panelFrame(page);
+    await frame.waitForSelector(`[data-element="${element}"][data-lit]`, {
+      state: 'attached',
+      timeout: 10_000,
+    });
+  },
+  /** Waits until the panel has taken on a theme, and gives its name. */
+  theme: async ({ kind }) => {
+    const frame = await panelFrame(page);
+    await frame.waitForFunction((name) => document.body.classList.contains(name), `vscode-${kind}`);
+    return `vscode-${kind}`;
+  },
   focus: async ({ selector }) => {
     const frame = await panelFrame(page);
     await frame.locator(String(selector)).first().focus();

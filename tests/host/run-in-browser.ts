@@ -9,9 +9,10 @@ import { workspaceCopy } from './workspace.js';
  *
  * @param extension folder of the extension to test
  * @param suite file that exports `run()`
+ * @param data folder of the server's own files, where extensions are installed
  */
-export const runInBrowser = async (extension: string, suite: string): Promise<Tally> => {
-  const served = await serve();
+export const runInBrowser = async (extension: string, suite: string, data?: string): Promise<Tally> => {
+  const served = await serve(data === undefined ? {} : { data });
   const browser = await launchChromium();
   try {
     const page = await browser.newPage({

@@ -1,5 +1,7 @@
 import './mocha-setup.js';
 import './typing.js';
+import './editor.js';
+import './mouse.js';
 import { runMocha } from './run-mocha.js';
 
 /** Entry point for the host: the same for the desktop, the browser-hosted editor and the web worker. */

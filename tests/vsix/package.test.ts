@@ -1,0 +1,52 @@
+import { execFileSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { unzipSync } from 'fflate';
+import { beforeAll, expect, it } from 'vitest';
+
+const root = new URL('../..', import.meta.url).pathname;
+let files: Readonly<Record<string, Uint8Array>> = {};
+
+beforeAll(() => {
+  execFileSync(process.execPath, ['packages/extension/build/package.mjs'], { cwd: root, stdio: 'pipe' });
+  const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+  files = unzipSync(readFileSync(join(root, `cribwright-${version}.vsix`)));
+}, 120_000);
+
+it('holds these files and no others', async () => {
+  // Chunks of the panel carry a hash of their content in their name.
+  const names = Object.keys(files).map((name) => name.replace(/-[A-Z0-9]{8}\./, '-HASH.'));
+  await expect(`${[...new Set(names)].sort().join('\n')}\n`).toMatchFileSnapshot('package-files.txt');
+});
+
+const kiB = 1024;
+it.each([
+  ['extension/packages/extension/dist/extension.cjs', 700 * kiB],
+  ['extension/packages/extension/dist/extension.web.js', 700 * kiB],
+  ['extension/packages/language/dist/server.cjs', 1600 * kiB],
+  ['extension/packages/language/dist/server.worker.js', 1600 * kiB],
+  ['extension/packages/preview/dist/panel/panel.js', 300 * kiB],
+])('keeps %s small', (name, most) => {
+  expect(files[name]?.byteLength).toBeGreaterThan(kiB);
+  expect(files[name]?.byteLength).toBeLessThan(most);
+});
+
+it('carries licence, page, changes and its icon, and nothing that is for building', () => {
+  const text = (name: string) => new TextDecoder().decode(files[name]);
+  expect(text('extension/LICENSE.txt')).toContain('MIT License');
+  expect(text('extension/readme.md')).toContain('Cribwright');
+  expect(text('extension/changelog.md')).toContain('0.1.0');
+  const manifest = JSON.parse(text('extension/package.json'));
+  expect(files[`extension/${manifest.icon}`]?.byteLength).toBeGreaterThan(kiB);
+  expect(Object.keys(manifest)).not.toContain('devDependencies');
+  expect(Object.keys(manifest)).not.toContain('workspaces');
+});
+
+it('names no file in its manifest that it does not hold', () => {
+  const manifest = new TextDecoder().decode(files['extension/package.json']);
+  const named = [...manifest.matchAll(/"(?:\.\/)?((?:packages|syntaxes)\/[\w./-]+\.\w+)"/g)].map(
+    ([, p]) => p,
+  );
+  expect(named.length).toBeGreaterThan(10);
+  expect(named.filter((path) => !(`extension/${path}` in files))).toEqual([]);
+});
