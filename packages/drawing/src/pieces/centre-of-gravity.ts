@@ -1,0 +1,53 @@
+import { around } from '../scene/bounds.js';
+import { group, polygon } from '../scene/draw.js';
+import type { Item } from '../scene/scene.js';
+import { centreMark } from '../sheet/legend.js';
+import { poseOf } from '../space/pose.js';
+import { at3 } from '../space/vector.js';
+import type { Look } from '../views/look.js';
+import type { Placing } from './place-on-sheet.js';
+
+/** The centre of gravity of each body: its sign, and the box that it may lie in where it is not known exactly. */
+export function centres(look: Look, { toSheet }: Placing): readonly Item[] {
+  return look.analysis.bodies.flatMap((body) => {
+    const { x, y, z } = body.centre;
+    const vehicle = look.plan.vehicles.find((v) => v.id === body.vehicle);
+    if (vehicle === undefined) return [];
+    const pose = poseOf(vehicle);
+    if (x.value === undefined || y.value === undefined) return [];
+    const heights = z.value ?? { low: 0, high: 0 };
+    const corners = [x.value.low, x.value.high].flatMap((cx) =>
+      [y.value?.low ?? 0, y.value?.high ?? 0].flatMap((cy) =>
+        [heights.low, heights.high].map((cz) => toSheet(pose(at3(cx, cy, cz)))),
+      ),
+    );
+    const box = around(corners);
+    const range =
+      box.right - box.left < 1 && box.bottom - box.top < 1
+        ? []
+        : [
+            polygon(
+              'range',
+              'label',
+              [
+                { x: box.left, y: box.top },
+                { x: box.right, y: box.top },
+                { x: box.right, y: box.bottom },
+                { x: box.left, y: box.bottom },
+              ],
+              'none',
+              { dash: 'dotted', width: 0.3 },
+            ),
+          ];
+    return [
+      group(
+        `centre of ${body.name}`,
+        [...range, ...centreMark('mark', (box.left + box.right) / 2, (box.top + box.bottom) / 2, 1.7)],
+        {
+          ref: { element: body.vehicle },
+          name: `centre of gravity of ${body.name}: ${look.say.figure(x)} back from the front`,
+        },
+      ),
+    ];
+  });
+}

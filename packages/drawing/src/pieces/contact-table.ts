@@ -1,0 +1,64 @@
+import type { ContactResult, Crib } from '@cribwright/engine';
+import { at, group, text } from '../scene/draw.js';
+import type { Item } from '../scene/scene.js';
+import { type } from '../sheet/sizes.js';
+import { table } from '../sheet/table.js';
+import type { Look } from '../views/look.js';
+import { useBar } from './use-bar.js';
+import { useLimit } from './use-level.js';
+
+/** Each contact in numbers: what it meets, its load at the moment, what it may carry, and how far that is used. */
+export function contactTable(
+  crib: Crib,
+  look: Look,
+  field: { readonly left: number; readonly top: number },
+): { readonly item: Item; readonly bottom: number } {
+  const support = look.support(crib.id);
+  const contacts = support?.contacts ?? [];
+  const { say } = look;
+  const moment = look.lost ?? (look.choice.stage === undefined ? undefined : look.asBuilt);
+  const now = (contact: ContactResult) => {
+    const reaction = moment?.reactions.find((r) => r.id === `${crib.id}#${contact.number}`);
+    return reaction === undefined ? 'none' : say.force(reaction.load);
+  };
+  const columns = [
+    { title: 'contact', width: 14 },
+    { title: 'meets', width: 22 },
+    ...(moment === undefined ? [] : [{ title: 'now', width: 32 }]),
+    { title: moment === undefined ? 'load, at most' : 'worst', width: 32 },
+    { title: 'may carry', width: 22 },
+    { title: 'use', width: 18 },
+  ];
+  const rows = contacts.map((c) => ({
+    key: String(c.number),
+    cells: [
+      String(c.number),
+      c.meets?.part ?? 'nothing',
+      ...(moment === undefined ? [] : [now(c)]),
+      c.loaded ? say.figure(c.load) : 'not counted',
+      say.figure(c.capacity),
+      c.loaded ? say.figure(c.use) : '',
+    ],
+  }));
+  const grid = table('contact table', columns, rows, field.left, field.top);
+  const barLeft = field.left + columns.reduce((sum, c) => sum + c.width, 0);
+  const bars = contacts.flatMap((c, i) =>
+    c.loaded
+      ? [useBar(`bar ${c.number}`, barLeft, grid.rowAt(i) + 0.4, 20, 2.2, c.use, useLimit(look.plan))]
+      : [],
+  );
+  const facts = (['height', 'heightLimit', 'width', 'gap', 'load', 'capacity', 'use'] as const).flatMap(
+    (key) => {
+      const figure = support?.figures[key];
+      return figure === undefined ? [] : [`${figure.label} ${say.figure(figure)}`];
+    },
+  );
+  const size = type.dimension;
+  const lines = facts.map((words, i) =>
+    text(`fact ${i}`, at(field.left + (i % 2) * 72, grid.bottom + 5 + Math.floor(i / 2) * 4.2), words, size),
+  );
+  return {
+    item: group('contacts in numbers', [grid.item, ...bars, ...lines]),
+    bottom: grid.bottom + 5 + Math.ceil(facts.length / 2) * 4.2,
+  };
+}

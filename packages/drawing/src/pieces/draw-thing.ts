@@ -1,0 +1,122 @@
+import { around, type Box, boundsOf, join } from '../scene/bounds.js';
+import { circle, group, line, polygon } from '../scene/draw.js';
+import type { Item, Point, Tone } from '../scene/scene.js';
+import { outline, pointsOf } from '../space/project.js';
+import type { Solid } from '../space/solid.js';
+import type { Thing } from '../space/thing.js';
+import { middle } from '../space/vector.js';
+import { gravest, type Look, type Standing } from '../views/look.js';
+import { nameOf } from './name-of.js';
+import type { Placing } from './place-on-sheet.js';
+
+export interface DrawOptions {
+  /** It stands on the far side: in broken lines. */
+  readonly far?: boolean;
+  /** As if one could see through it: pieces over the body, whatever lies nearer. */
+  readonly through?: boolean;
+  /** In lines alone, so that what it stands over stays to be seen. */
+  readonly clear?: boolean;
+}
+
+/** One element, drawn as it stands at the moment: in full, faint where it comes later, crossed out where lost. */
+export function drawThing(
+  thing: Thing,
+  look: Look,
+  placing: Placing,
+  options: DrawOptions = {},
+): { readonly item: Item; readonly box: Box } | undefined {
+  const { solids } = thing;
+  if (solids.length === 0) return undefined;
+  const standing = look.standing(thing.id);
+  const seen = new Set<string>();
+  const shapes = [...solids]
+    .map((solid, index) => ({
+      solid,
+      index,
+      near: options.through === true ? layer(solid) : placing.looking.near(middle(pointsOf(solid))),
+    }))
+    .sort((a, b) => b.near - a.near || b.index - a.index)
+    .flatMap(({ solid }) => {
+      const shape = drawSolid(solid, placing, standing, options);
+      const print = fingerprint(shape);
+      if (seen.has(print)) return [];
+      seen.add(print);
+      return [shape];
+    })
+    .reverse();
+  const box = shapes.map(boundsOf).reduce(join, around([]));
+  const marks = standing === 'lost' ? crossedOut(box) : standing === 'adding' ? marked(box) : [];
+  const item = group(thing.id, [...shapes, ...marks], {
+    ref: thing.ref,
+    name: nameOf(thing, look),
+    worst: gravest(look.findingsOn(thing.id)),
+    drag: options.far === true ? undefined : thing.drag,
+  });
+  return { item, box };
+}
+
+const layer = (solid: Solid): number => (solid.tone === 'vehicle' ? 0 : solid.kind === 'cylinder' ? 1 : 2);
+
+const fingerprint = (item: Item): string =>
+  item.kind === 'polygon'
+    ? item.points.map((p) => `${p.x.toFixed(2)},${p.y.toFixed(2)}`).join(' ')
+    : JSON.stringify({ ...item, key: '' });
+
+function drawSolid(solid: Solid, placing: Placing, standing: Standing, { far, clear }: DrawOptions): Item {
+  const faint = standing === 'later' || standing === 'lost';
+  const tone: Tone = faint ? 'ghost' : solid.tone;
+  const broken = faint || far === true ? ({ dash: 'dashed' } as const) : {};
+  const fill =
+    faint || far === true || clear === true
+      ? 'none'
+      : solid.tone === 'chock' && solid.kind === 'block'
+        ? 'solid'
+        : 'light';
+  if (solid.kind === 'rod') {
+    const width = Math.max(solid.tone === 'tie' ? 0.55 : 0.9, solid.thickness * placing.scale.perMetre);
+    const dash = solid.tone === 'tie' && !faint ? ({ dash: 'chain' } as const) : broken;
+    return line(solid.key, tone, placing.toSheet(solid.from), placing.toSheet(solid.to), {
+      width: faint || solid.tone === 'tie' ? Math.min(width, 0.7) : Math.min(width, 2.6),
+      ...dash,
+    });
+  }
+  const points = pointsOf(solid).map(placing.toSheet);
+  if (solid.kind === 'cylinder') {
+    const [from, to] = [placing.toSheet(solid.from), placing.toSheet(solid.to)];
+    if (Math.hypot(to.x - from.x, to.y - from.y) < 1e-6)
+      return circle(
+        solid.key,
+        tone,
+        from,
+        solid.radius * placing.scale.perMetre,
+        far === true ? 'none' : 'light',
+      );
+  }
+  return polygon(solid.key, tone, outline(points), fill, broken);
+}
+
+const crossedOut = (box: Box): readonly Item[] => [
+  line('crossed 1', 'danger', corner(box, 'left', 'top'), corner(box, 'right', 'bottom'), { width: 0.8 }),
+  line('crossed 2', 'danger', corner(box, 'right', 'top'), corner(box, 'left', 'bottom'), { width: 0.8 }),
+];
+
+const corner = (box: Box, x: 'left' | 'right', y: 'top' | 'bottom'): Point => ({
+  x: box[x] + (x === 'left' ? -1 : 1),
+  y: box[y] + (y === 'top' ? -1 : 1),
+});
+
+/** A frame round what is being put in at this stage. */
+const marked = (box: Box): readonly Item[] => [
+  polygon(
+    'adding',
+    'note',
+    [
+      corner(box, 'left', 'top'),
+      corner(box, 'right', 'top'),
+      corner(box, 'right', 'bottom'),
+      corner(box, 'left', 'bottom'),
+    ],
+    'none',
+    { dash: 'dashed', width: 0.5 },
+  ),
+];

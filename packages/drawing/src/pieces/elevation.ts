@@ -1,0 +1,177 @@
+import { placeLabels } from '../labels/place-labels.js';
+import { type Box, boundsOf, join } from '../scene/bounds.js';
+import { at, line, text } from '../scene/draw.js';
+import type { Item, Point, Scene } from '../scene/scene.js';
+import { textBoxes } from '../scene/walk.js';
+import { heading, sheet } from '../sheet/sheet.js';
+import { margin, sheetWidth, type } from '../sheet/sizes.js';
+import { rightRoom, type Station, stationsBelow, stationsRight } from '../sheet/stations.js';
+import { type Looking, pointsOf } from '../space/project.js';
+import type { Thing } from '../space/thing.js';
+import { middle, type Point3 } from '../space/vector.js';
+import { type Look, momentOf } from '../views/look.js';
+import { describe } from '../words/describe.js';
+import { centres } from './centre-of-gravity.js';
+import { drawThing } from './draw-thing.js';
+import { layoutLegend } from './layout-legend.js';
+import { levels } from './levels.js';
+import { loadArrows } from './load-arrows.js';
+import { fit } from './place-on-sheet.js';
+import { labelFor } from './support-label.js';
+import { frontMark, gradeMark } from './way-marks.js';
+
+export interface Elevation {
+  readonly title: string;
+  readonly looking: Looking;
+  /** Most room that the drawing may take down the sheet, mm. */
+  readonly high: number;
+  /** Whether something stands behind the main body, so that it is drawn in broken lines. */
+  readonly far: (centre: Point3) => boolean;
+  readonly stations: (look: Look, toSheet: (p: Point3) => Point) => readonly Station[];
+  readonly front: 'left' | undefined;
+}
+
+/** A view from one side: ground line, bodies, supports, heights at the right, distances below. */
+export function drawElevation(look: Look, e: Elevation): Scene {
+  const title = { title: e.title, lines: momentOf(look) };
+  const head = heading(title);
+  const heights = levels(look);
+  const left = margin + 4;
+  const right = sheetWidth - margin - rightRoom(heights.map((h) => ({ ...h, at: 0, from: 0 }))) - 6;
+  const placing = fit(
+    look.things,
+    e.looking,
+    { left, right, top: head.bottom + 16, high: e.high },
+    look.plan.display,
+  );
+  const { box, toSheet } = placing;
+  const ground = toSheet({ x: 0, y: 0, z: 0 }).y;
+
+  const near = (t: Thing) => Math.max(...t.solids.map((s) => e.looking.near(middle(pointsOf(s)))));
+  const ordered = look.things
+    .filter((t) => t.solids.length > 0)
+    .map((thing) => ({
+      thing,
+      far: thing.kind !== 'vehicle' && e.far(middle(thing.solids.flatMap(pointsOf))),
+    }))
+    .sort((a, b) => rank(a) - rank(b) || near(a.thing) - near(b.thing));
+  const drawn = ordered.flatMap(({ thing, far }) => {
+    const one = drawThing(thing, look, placing, { far });
+    return one === undefined ? [] : [{ thing, far, ...one }];
+  });
+  const bottom = Math.max(box.bottom, ground);
+  const stations = stationsBelow(
+    e.stations(look, toSheet).map((s) => ({ ...s, from: ground + 1.5 })),
+    { at: bottom + 7, low: margin, high: sheetWidth - margin },
+  );
+  const sides = stationsRight(
+    heights.map((h) => ({
+      key: h.key,
+      words: h.words,
+      ref: h.ref,
+      at: toSheet({ x: 0, y: 0, z: h.height }).y,
+      from: box.right + 1,
+    })),
+    { at: box.right + 4, low: head.bottom + 2, high: bottom + 6 },
+  );
+  const centre = centres(look, placing);
+  const loads = loadArrows(look, placing);
+  const fixed: readonly Item[] = [
+    groundLine(box, ground),
+    ...drawn.map((d) => d.item),
+    ...centre,
+    ...loads,
+    ...(e.front === undefined
+      ? [
+          text('driver side', at(box.left, head.bottom + 3), 'driver side', type.small, {
+            tone: 'dimension',
+          }),
+          text('passenger side', at(box.right, head.bottom + 3), 'passenger side', type.small, {
+            tone: 'dimension',
+            anchor: 'end',
+          }),
+        ]
+      : [frontMark(head.bottom + 3, box.left), ...gradeMark(look, box.right, head.bottom + 3)]),
+    ...sides,
+    ...stations.items,
+  ];
+  const placed = placeLabels(labelsOf(drawn, look), {
+    area: { left: margin, top: head.bottom, right: box.right + 2, bottom: bottom + 6 },
+    taken: [
+      ...textBoxes(fixed),
+      ...centre.map(boundsOf),
+      { left: box.left - 8, right: box.right + 8, top: ground - 0.3, bottom: ground + 0.6 },
+    ],
+    avoid: drawn.filter((d) => d.thing.kind !== 'vehicle').map((d) => d.box),
+  });
+  return sheet({
+    choice: look.choice,
+    heading: title,
+    words: describe(look, e.title),
+    body: [...fixed, ...placed.items],
+    bottom: stations.bottom,
+    legend: [
+      ...layoutLegend(look, loads.length > 0),
+      ...(drawn.some((d) => d.far)
+        ? [{ words: 'on the far side', sign: { kind: 'line', tone: 'timber', dash: 'dashed' } } as const]
+        : []),
+    ],
+    scale: placing.scale,
+    display: look.plan.display,
+    ...(placing.frame === undefined ? {} : { frame: placing.frame }),
+  });
+}
+
+/** Far supports first, then bodies, then near supports, and ties over all. */
+const rank = ({ thing, far }: { thing: Thing; far: boolean }): number =>
+  far
+    ? 0
+    : { vehicle: 1, chock: 2, pad: 2, crib: 3, 'step chock': 3, strut: 4, tie: 5, egress: 6 }[thing.kind];
+
+const groundLine = (box: Box, y: number): Item => ({
+  kind: 'group',
+  key: 'ground',
+  ref: { element: 'ground' },
+  name: undefined,
+  items: [
+    line('line', 'ground', at(box.left - 4, y), at(box.right + 4, y)),
+    ...Array.from({ length: Math.floor((box.right - box.left + 8) / 5) }, (_, i) =>
+      line(`stroke ${i}`, 'ground', at(box.left - 2 + i * 5, y), at(box.left - 4 + i * 5, y + 2), {
+        width: 0.15,
+      }),
+    ),
+  ],
+});
+
+/** Supports drawn at the same place share a label: the near one is named, the far one added. */
+function labelsOf(drawn: readonly { thing: Thing; far: boolean; box: Box }[], look: Look) {
+  const taken = new Set<string>();
+  return drawn
+    .filter((d) => d.thing.kind !== 'pad')
+    .flatMap((d) => {
+      if (taken.has(d.thing.id)) return [];
+      const same = drawn.filter(
+        (o) => o.thing.kind === d.thing.kind && d.thing.kind !== 'vehicle' && close(o.box, d.box),
+      );
+      for (const o of same) taken.add(o.thing.id);
+      const lead = same.find((o) => !o.far) ?? d;
+      const others = same.filter((o) => o !== lead).map((o) => o.thing.name);
+      const box = d.thing.kind === 'vehicle' ? upperMiddle(d.box) : d.box;
+      return [labelFor(lead.thing, look, box, others)];
+    });
+}
+
+const close = (a: Box, b: Box): boolean => {
+  const all = join(a, b);
+  return (
+    all.right - all.left < a.right - a.left + 1.5 &&
+    all.bottom - all.top < a.bottom - a.top + 1.5 &&
+    b.right - b.left > (a.right - a.left) * 0.6
+  );
+};
+
+const upperMiddle = (box: Box): Box => {
+  const x = (box.left + box.right) / 2;
+  const y = box.top + (box.bottom - box.top) * 0.3;
+  return { left: x - 2, right: x + 2, top: y - 2, bottom: y + 2 };
+};

@@ -1,0 +1,28 @@
+import type { LegendEntry } from '../sheet/legend.js';
+import { gravest, type Look } from '../views/look.js';
+
+/** Only the signs that the drawing has. */
+export function layoutLegend(look: Look, loads: boolean): readonly LegendEntry[] {
+  const { plan } = look;
+  const entries: LegendEntry[] = [];
+  const put = (words: string, sign: LegendEntry['sign']) => entries.push({ words, sign });
+  if (plan.vehicles.length > 0) {
+    put('vehicle (outline for recognition only)', { kind: 'fill', tone: 'vehicle', fill: 'light' });
+    put('rail, joist or other part', { kind: 'fill', tone: 'part', fill: 'light' });
+  }
+  if (plan.cribs.length + plan.stepChocks.length > 0)
+    put('timber', { kind: 'fill', tone: 'timber', fill: 'light' });
+  if (plan.struts.length > 0) put('strut', { kind: 'line', tone: 'strut' });
+  if (plan.ties.length > 0) put('strap, chain or rope', { kind: 'line', tone: 'tie', dash: 'chain' });
+  if (plan.chocks.length > 0) put('wheel chock', { kind: 'fill', tone: 'chock', fill: 'solid' });
+  if (plan.pads.length > 0) put('ground pad', { kind: 'fill', tone: 'pad', fill: 'light' });
+  if (plan.egress.length > 0) put('way out', { kind: 'arrow', tone: 'egress' });
+  if (look.analysis.bodies.length > 0) put('centre of gravity, and where it may lie', { kind: 'centre' });
+  if (loads) put('load on a contact, by area', { kind: 'fill', tone: 'load', fill: 'light' });
+  if (look.choice.stage !== undefined) put('comes later', { kind: 'line', tone: 'ghost', dash: 'dashed' });
+  const levels = new Set(look.things.map((t) => gravest(look.findingsOn(t.id))));
+  if (levels.has('danger')) put('unsafe', { kind: 'badge', level: 'danger' });
+  if (levels.has('warning')) put('look again', { kind: 'badge', level: 'warning' });
+  if (levels.has('note')) put('note', { kind: 'badge', level: 'note' });
+  return entries;
+}

@@ -1,0 +1,87 @@
+import type { Ref } from '@cribwright/engine';
+import type { Point } from '../scene/scene.js';
+import type { Station } from '../sheet/stations.js';
+import { at3, type Point3 } from '../space/vector.js';
+import type { Look } from '../views/look.js';
+import { sideWords } from '../words/describe.js';
+
+interface Place {
+  readonly name: string;
+  readonly ref: Ref;
+  readonly at: Point3;
+}
+
+/** Where each support stands: the middle of a crib, the foot of a strut. */
+function places(look: Look): readonly Place[] {
+  const { plan } = look;
+  return [
+    ...plan.cribs.map((c) => ({ name: c.name, ref: c.ref, at: at3(c.at.x, c.at.y, 0) })),
+    ...plan.stepChocks.map((c) => ({ name: c.name, ref: c.ref, at: at3(c.at.x, c.at.y, 0) })),
+    ...plan.struts.map((s) => ({ name: s.name, ref: s.ref, at: at3(s.foot.x, s.foot.y, 0) })),
+  ];
+}
+
+/** Supports at the same distance share one label: `A, B  19 ft 6 in`. */
+function shared(list: readonly Place[], axis: 'x' | 'y'): readonly (readonly Place[])[] {
+  const groups = new Map<number, Place[]>();
+  for (const place of list) {
+    const key = Math.round(place.at[axis] * 1000);
+    const own = groups.get(key);
+    if (own === undefined) groups.set(key, [place]);
+    else own.push(place);
+  }
+  return [...groups.values()];
+}
+
+const names = (list: readonly Place[]): string =>
+  list.length <= 4
+    ? list.map((p) => p.name).join(', ')
+    : `${list
+        .slice(0, 3)
+        .map((p) => p.name)
+        .join(', ')} and ${list.length - 3} more`;
+
+/** Distances back from the front of the main vehicle. */
+export const alongStations = (look: Look, toSheet: (p: Point3) => Point): readonly Station[] =>
+  shared(places(look), 'x').flatMap((list) => {
+    const [first] = list;
+    if (first === undefined) return [];
+    const low = Math.max(...list.map((p) => toSheet(p.at).y));
+    return [
+      {
+        key: `x ${names(list)}`,
+        at: toSheet(first.at).x,
+        from: low + 2,
+        words: `${names(list)}: ${look.say.long(first.at.x)}`,
+        ref: first.ref,
+      },
+    ];
+  });
+
+/** Distances off the centreline, to be placed by the view. */
+export const acrossStations = (
+  look: Look,
+): readonly { readonly key: string; readonly across: number; readonly words: string; readonly ref: Ref }[] =>
+  shared(places(look), 'y').flatMap((list) => {
+    const [first] = list;
+    return first === undefined
+      ? []
+      : [
+          {
+            key: `y ${names(list)}`,
+            across: first.at.y,
+            words: `${names(list)}: ${sideWords(first.at.y, look.say.long)}`,
+            ref: first.ref,
+          },
+        ];
+  });
+
+/** Distances off the centreline, along the bottom of a view from behind. */
+export const offCentreStations = (look: Look, toSheet: (p: Point3) => Point): readonly Station[] =>
+  acrossStations(look).map((s) => ({
+    key: s.key,
+    at: toSheet(at3(0, s.across, 0)).x,
+    from: 0,
+    words: s.words,
+    ref: s.ref,
+  }));

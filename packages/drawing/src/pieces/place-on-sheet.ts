@@ -1,0 +1,66 @@
+import { around, type Box } from '../scene/bounds.js';
+import type { Frame, Point } from '../scene/scene.js';
+import { type Scale, standardScale } from '../sheet/standard-scale.js';
+import { fromAbove, fromBehind, fromDriverSide, type Looking, pointsOf } from '../space/project.js';
+import type { Thing } from '../space/thing.js';
+import type { Point3 } from '../space/vector.js';
+
+/** Takes a place in the plan to the sheet. */
+export interface Placing {
+  readonly looking: Looking;
+  readonly scale: Scale;
+  readonly toSheet: (p: Point3) => Point;
+  /** Of the things that are placed, on the sheet. */
+  readonly box: Box;
+  readonly frame: Frame | undefined;
+}
+
+/** Fits things into a field of the sheet at a standard scale, centred across, from `top` down. */
+export function fit(
+  things: readonly Thing[],
+  looking: Looking,
+  field: { readonly left: number; readonly right: number; readonly top: number; readonly high: number },
+  display: 'us' | 'si',
+  besides: readonly Point3[] = [],
+): Placing {
+  const points = [
+    ...things.flatMap((t) => t.solids.flatMap((s) => reach(s, looking))),
+    ...besides.map(looking.flat),
+  ];
+  const world = points.length === 0 ? { left: 0, top: -1, right: 1, bottom: 0 } : around(points);
+  const size = { across: world.right - world.left, down: world.bottom - world.top };
+  const scale = standardScale(size, { across: field.right - field.left, down: field.high }, display);
+  const k = scale.perMetre;
+  const left = (field.left + field.right - size.across * k) / 2;
+  const [ox, oy] = [left - world.left * k, field.top - world.top * k];
+  return {
+    looking,
+    scale,
+    toSheet: (p) => {
+      const flat = looking.flat(p);
+      return { x: ox + flat.x * k, y: oy + flat.y * k };
+    },
+    box: { left, top: field.top, right: left + size.across * k, bottom: field.top + size.down * k },
+    frame: frameOf(looking, ox, oy, k),
+  };
+}
+
+const reach = (solid: Thing['solids'][number], looking: Looking): readonly Point[] => {
+  const flat = pointsOf(solid).map(looking.flat);
+  if (solid.kind !== 'rod') return flat;
+  const half = solid.thickness / 2;
+  return flat.flatMap((p) => [
+    { x: p.x - half, y: p.y - half },
+    { x: p.x + half, y: p.y + half },
+  ]);
+};
+
+function frameOf(looking: Looking, ox: number, oy: number, k: number): Frame | undefined {
+  if (looking === fromAbove)
+    return { across: { axis: 'x', origin: ox, scale: k }, down: { axis: 'y', origin: oy, scale: -k } };
+  if (looking === fromDriverSide)
+    return { across: { axis: 'x', origin: ox, scale: k }, down: { axis: 'z', origin: oy, scale: -k } };
+  if (looking === fromBehind)
+    return { across: { axis: 'y', origin: ox, scale: k }, down: { axis: 'z', origin: oy, scale: -k } };
+  return undefined;
+}

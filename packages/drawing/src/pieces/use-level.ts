@@ -1,0 +1,32 @@
+import type { Figure, Plan } from '@cribwright/engine';
+import type { Tone } from '../scene/scene.js';
+
+/** How far a capacity is used, told by pattern as well as tone. */
+export interface UseLevel {
+  readonly tone: Tone;
+  readonly fill: 'light' | 'hatch' | 'cross' | 'none';
+  readonly words: string;
+}
+
+/** From this share of the limit on, a use is drawn as near its limit. A convention of the drawing, not a rule. */
+export const nearLimit = 0.8;
+
+/** The use limit that the plan's policy sets. */
+export function useLimit(plan: Plan): number {
+  const { value } = plan.policy.limits['use limit'];
+  return typeof value === 'number' ? value : typeof value === 'string' ? 1 : value.low;
+}
+
+export function useLevel(use: Figure | undefined, limit: number): UseLevel {
+  const high = use?.value?.high;
+  if (high === undefined) return { tone: 'note', fill: 'none', words: 'not known' };
+  if (high > limit * (1 + 1e-9)) return { tone: 'danger', fill: 'cross', words: 'over the limit' };
+  if (high > limit * nearLimit) return { tone: 'warning', fill: 'hatch', words: 'near the limit' };
+  return { tone: 'good', fill: 'light', words: 'under the limit' };
+}
+
+export const useLegend = [
+  { words: 'under 80 % of the limit', sign: { kind: 'fill', tone: 'good', fill: 'light' } },
+  { words: '80 to 100 % of the limit', sign: { kind: 'fill', tone: 'warning', fill: 'hatch' } },
+  { words: 'over the limit', sign: { kind: 'fill', tone: 'danger', fill: 'cross' } },
+] as const;

@@ -1,0 +1,92 @@
+import { caution } from '@cribwright/engine';
+import { at, group, line, rectangle, text } from '../scene/draw.js';
+import type { Frame, Item, Scene, ViewChoice } from '../scene/scene.js';
+import { wrap } from '../text/wrap.js';
+import { type LegendEntry, legend } from './legend.js';
+import { scaleBar } from './scale-bar.js';
+import { leading, margin, sheetWidth, type } from './sizes.js';
+import type { Scale } from './standard-scale.js';
+
+export interface Heading {
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+
+/** Title and what is shown, over a fine rule. `bottom` is where the drawing may begin. */
+export function heading(
+  { title, lines }: Heading,
+  width = sheetWidth,
+): { readonly items: readonly Item[]; readonly bottom: number } {
+  const room = width - 2 * margin;
+  let y = margin;
+  const items: Item[] = [];
+  const put = (key: string, words: string, size: number, weight: 'normal' | 'bold') => {
+    wrap(words, room, size, weight).forEach((part, i) => {
+      y += size * (i === 0 ? 1 : leading);
+      items.push(text(`${key} ${i}`, at(margin, y), part, size, { weight }));
+    });
+  };
+  put('title', title, type.title, 'bold');
+  lines.forEach((words, i) => {
+    y += 1.6;
+    put(`line ${i}`, words, type.subtitle, 'normal');
+  });
+  y += 2.6;
+  items.push(line('rule', 'scale', at(margin, y), at(width - margin, y)));
+  return { items: [group('heading', items)], bottom: y + 3 };
+}
+
+/** A finished sheet: heading above, legend, scale and the caution below. */
+export interface Sheet {
+  readonly choice: ViewChoice;
+  readonly heading: Heading;
+  readonly words: string;
+  /** Where the drawing begins is what `heading().bottom` says; `bottom` is where it ends. */
+  readonly body: readonly Item[];
+  readonly bottom: number;
+  readonly legend: readonly LegendEntry[];
+  readonly scale?: Scale;
+  readonly display: 'us' | 'si';
+  readonly frame?: Frame;
+  readonly width?: number;
+}
+
+export function sheet(s: Sheet): Scene {
+  const width = s.width ?? sheetWidth;
+  const head = heading(s.heading, width);
+  const top = s.bottom + 3;
+  const bar = s.scale === undefined ? undefined : scaleBar(s.scale, s.display, width - margin, top + 4);
+  const signs = legend(s.legend, margin, top, (bar?.left ?? width - margin) - margin);
+  const under = Math.max(signs.bottom, bar === undefined ? top : top + 10);
+  const warning = cautionBox(under + 2.5, width);
+  return {
+    choice: s.choice,
+    title: s.heading.title,
+    words: s.words,
+    width,
+    height: warning.bottom + margin,
+    frame: s.frame,
+    items: [...head.items, ...s.body, group('legend', signs.items), ...(bar?.items ?? []), ...warning.items],
+    caution,
+  };
+}
+
+function cautionBox(
+  top: number,
+  width: number,
+): { readonly items: readonly Item[]; readonly bottom: number } {
+  const [pad, size] = [2.2, type.small];
+  const lines = wrap(caution, width - 2 * margin - 2 * pad, size);
+  const high = lines.length * size * leading + 2 * pad - size * 0.35;
+  return {
+    items: [
+      group('caution', [
+        rectangle('frame', 'warning', margin, top, width - 2 * margin, high, 'light', { width: 0.3 }),
+        ...lines.map((words, i) =>
+          text(`line ${i}`, at(margin + pad, top + pad + size * 0.8 + i * size * leading), words, size),
+        ),
+      ]),
+    ],
+    bottom: top + high,
+  };
+}

@@ -1,0 +1,48 @@
+import type { Vehicle } from '@cribwright/engine';
+import type { Point3 } from './vector.js';
+
+/**
+ * Takes a place in a vehicle's own axes to plan axes: first its posture, then its heading, then where it stands.
+ * A pitched vehicle turns about the ground point under the middle of its axles; one on its side or roof lies on
+ * the ground along its own centreline.
+ */
+export function poseOf(vehicle: Vehicle): (p: Point3) => Point3 {
+  const tilt = postureOf(vehicle);
+  const [cos, sin] = [Math.cos(vehicle.heading), Math.sin(vehicle.heading)];
+  return (p) => {
+    const q = tilt(p);
+    return {
+      x: vehicle.at.x + q.x * cos - q.y * sin,
+      y: vehicle.at.y + q.x * sin + q.y * cos,
+      z: q.z,
+    };
+  };
+}
+
+function postureOf(vehicle: Vehicle): (p: Point3) => Point3 {
+  const { posture } = vehicle;
+  switch (posture.kind) {
+    case 'upright':
+      return (p) => p;
+    case 'pitched': {
+      const axles = vehicle.axles.map((a) => a.x);
+      const about = axles.length === 0 ? vehicle.length / 2 : axles.reduce((a, b) => a + b, 0) / axles.length;
+      const [cos, sin] = [Math.cos(posture.angle), Math.sin(posture.angle)];
+      return (p) => ({
+        x: about + (p.x - about) * cos - p.z * sin,
+        y: p.y,
+        z: (p.x - about) * sin + p.z * cos,
+      });
+    }
+    case 'on its side': {
+      const side = posture.side === 'passenger' ? 1 : -1;
+      return (p) => ({
+        x: p.x,
+        y: side * (p.z - vehicle.height / 2),
+        z: vehicle.width / 2 - side * p.y,
+      });
+    }
+    case 'on its roof':
+      return (p) => ({ x: p.x, y: -p.y, z: vehicle.height - p.z });
+  }
+}

@@ -1,0 +1,15 @@
+import type { Ref } from '@cribwright/engine';
+import type { Drag } from '../scene/scene.js';
+import type { Solid } from './solid.js';
+
+export type ThingKind = 'vehicle' | 'crib' | 'step chock' | 'strut' | 'tie' | 'chock' | 'pad' | 'egress';
+
+/** One element of the plan as it stands in space. */
+export interface Thing {
+  readonly id: string;
+  readonly kind: ThingKind;
+  readonly name: string;
+  readonly ref: Ref;
+  readonly solids: readonly Solid[];
+  readonly drag?: Drag;
+}

@@ -1,0 +1,72 @@
+import type { Plan } from '@cribwright/engine';
+import type { Drag } from '../scene/scene.js';
+import { cribSolids } from './crib-solids.js';
+import { snapsFor } from './snaps.js';
+import { chockSolids, padSolids, stepChockSolids, strutSolids, tieSolids } from './support-solids.js';
+import type { Thing } from './thing.js';
+import { vehicleSolids } from './vehicle-solids.js';
+
+/** Everything in a plan as it stands in space, vehicles first, in the order of the text. */
+export function thingsOf(plan: Plan): readonly Thing[] {
+  const drag = (element: string, moves: Drag['moves']): Drag => ({
+    element,
+    moves,
+    axes: ['x', 'y'],
+    snaps: snapsFor(plan, element),
+  });
+  const main = plan.vehicles[0]?.id;
+  return [
+    ...plan.vehicles.map(
+      (v): Thing => ({
+        id: v.id,
+        kind: 'vehicle',
+        name: v.name,
+        ref: { element: v.id },
+        solids: vehicleSolids(v),
+        drag:
+          v.id === main
+            ? { ...drag(v.id, 'vehicle'), fixed: 'All places are measured from this vehicle.' }
+            : drag(v.id, 'vehicle'),
+      }),
+    ),
+    ...plan.pads.map(
+      (p): Thing => ({ id: p.id, kind: 'pad', name: p.name, ref: p.ref, solids: padSolids(p, plan) }),
+    ),
+    ...plan.chocks.map(
+      (c): Thing => ({ id: c.id, kind: 'chock', name: c.name, ref: c.ref, solids: chockSolids(c, plan) }),
+    ),
+    ...plan.cribs.map(
+      (c): Thing => ({
+        id: c.id,
+        kind: 'crib',
+        name: c.name,
+        ref: c.ref,
+        solids: cribSolids(c, plan),
+        drag: drag(c.id, 'centre'),
+      }),
+    ),
+    ...plan.stepChocks.map(
+      (c): Thing => ({
+        id: c.id,
+        kind: 'step chock',
+        name: c.name,
+        ref: c.ref,
+        solids: stepChockSolids(c),
+        drag: drag(c.id, 'centre'),
+      }),
+    ),
+    ...plan.struts.map(
+      (s): Thing => ({
+        id: s.id,
+        kind: 'strut',
+        name: s.name,
+        ref: s.ref,
+        solids: strutSolids(s, plan),
+        drag: drag(s.id, 'foot'),
+      }),
+    ),
+    ...plan.ties.map(
+      (t): Thing => ({ id: t.id, kind: 'tie', name: t.name, ref: t.ref, solids: tieSolids(t, plan) }),
+    ),
+  ];
+}

@@ -1,0 +1,163 @@
+import type { Axle, Part, Vehicle } from '@cribwright/engine';
+import { poseOf } from './pose.js';
+import { block, moved, type Solid, tapered } from './solid.js';
+import { at3 } from './vector.js';
+
+/**
+ * A vehicle in space. Parts that supports meet are where the plan says; the outline of the body and the size of
+ * the wheels are for recognition only.
+ */
+export function vehicleSolids(vehicle: Vehicle): readonly Solid[] {
+  const pose = poseOf(vehicle);
+  return [...bodySolids(vehicle), ...vehicle.parts.flatMap(partSolids), ...wheelSolids(vehicle)].map((s) =>
+    moved(s, pose),
+  );
+}
+
+const isCar = (v: Vehicle): boolean => v.length < 6.5 && v.height < 2.2;
+const wheelRadius = (v: Vehicle): number => (isCar(v) ? 0.32 : 0.5);
+
+export function bodySolids(v: Vehicle): readonly Solid[] {
+  const w = v.width / 2;
+  if (isCar(v)) return carSolids(v);
+  const floor = v.parts.find((p) => p.form === 'crossmembers');
+  if (floor === undefined) return v.cab === undefined ? [wholeBody(v)] : [hood(v, v.cab.from), cabBlock(v)];
+  // A trailer has no axle near its front; whatever has one has a cab over it.
+  const steered = v.axles.some((a) => a.x < v.length * 0.35);
+  const from = floor.from < 1.2 || !steered ? 0 : floor.from;
+  const to = v.length - floor.to < 1.2 ? v.length : floor.to;
+  const box = block('body', 'vehicle', at3(from, -w, floor.height.low + floor.depth), at3(to, w, v.height));
+  if (from === 0) return [box];
+  const front = v.cab === undefined ? [frontCab(v, from - 0.15)] : [hood(v, v.cab.from), cabBlock(v)];
+  return [...front, box];
+}
+
+const wholeBody = (v: Vehicle): Solid =>
+  block('body', 'vehicle', at3(0, -v.width / 2, lowest(v)), at3(v.length, v.width / 2, v.height));
+
+const lowest = (v: Vehicle): number =>
+  Math.min(v.height * 0.3, ...v.parts.map((p) => p.height.low).filter((z) => z > 0));
+
+const frontCab = (v: Vehicle, to: number): Solid => {
+  const w = Math.min(v.width / 2, 1.2);
+  const top = Math.min(v.height * 0.85, 2.7);
+  return tapered(
+    'cab',
+    'vehicle',
+    { x: [0, to], y: [-w, w], z: 0.55 },
+    { x: [Math.min(0.9, to / 2), to], y: [-w, w], z: top },
+  );
+};
+
+const hood = (v: Vehicle, to: number): Solid => {
+  const w = Math.min(v.width / 2, 1.0);
+  return tapered(
+    'hood',
+    'vehicle',
+    { x: [0, to], y: [-w, w], z: 0.55 },
+    { x: [0.25, to], y: [-w, w], z: 1.75 },
+  );
+};
+
+const cabBlock = (v: Vehicle): Solid => {
+  const cab = v.cab ?? { from: 0, to: v.length / 3 };
+  const w = Math.min(v.width / 2, 1.2);
+  const floor = v.parts.find((p) => p.moves)?.height.low ?? 1.2;
+  return tapered(
+    'cab',
+    'vehicle',
+    { x: [cab.from, cab.to], y: [-w, w], z: floor },
+    { x: [cab.from + 0.35, cab.to], y: [-w, w], z: v.height },
+  );
+};
+
+/** A car: its body, and a narrower roof over it that may have been pressed down to where its roof part is. */
+function carSolids(v: Vehicle): readonly Solid[] {
+  const w = v.width / 2;
+  const roof = v.parts.find((p) => p.name === 'roof');
+  const top = roof?.height.low ?? v.height;
+  const sill = Math.min(0.2, top / 3);
+  const belt = Math.min(v.height * 0.62, top * 0.9);
+  const [from, to] = roof === undefined ? [v.length * 0.3, v.length * 0.75] : [roof.from, roof.to];
+  return [
+    tapered(
+      'body',
+      'vehicle',
+      { x: [0.05, v.length - 0.05], y: [-w, w], z: sill },
+      { x: [0.15, v.length - 0.1], y: [-w * 0.96, w * 0.96], z: belt },
+    ),
+    tapered(
+      'roof',
+      'vehicle',
+      {
+        x: [Math.max(0.2, from - 0.5), Math.min(v.length - 0.2, to + 0.4)],
+        y: [-w * 0.92, w * 0.92],
+        z: belt,
+      },
+      { x: [from, to], y: [-w * 0.78, w * 0.78], z: top },
+    ),
+  ];
+}
+
+/** Rails, joists and the other pieces that a support can meet. */
+export function partSolids(part: Part): readonly Solid[] {
+  const low = part.height.low;
+  const high = low + part.depth;
+  const half = part.width / 2;
+  const sorted = [...part.offsets].sort((a, b) => a - b);
+  const [first, last] = [sorted[0] ?? 0, sorted.at(-1) ?? 0];
+  switch (part.form) {
+    case 'rails':
+      return sorted.map((y, i) =>
+        block(`${part.id} ${i + 1}`, 'part', at3(part.from, y - half, low), at3(part.to, y + half, high)),
+      );
+    case 'crossmembers':
+      return crossmembers(part).map((x, i) =>
+        block(`${part.id} ${i + 1}`, 'part', at3(x - half, first, low), at3(x + half, last, high)),
+      );
+    case 'patch':
+      return [block(part.id, 'part', at3(part.from, first, low), at3(part.to, last, low + 0.02))];
+    case 'points':
+      return sorted.map((y, i) =>
+        block(
+          `${part.id} ${i + 1}`,
+          'part',
+          at3(part.from - half, y - half, part.carries === undefined ? low : 0),
+          at3(part.from + half, y + half, Math.max(high, low + 0.05)),
+        ),
+      );
+  }
+}
+
+/** Where crossmembers stand, from the vehicle's front, m. */
+export function crossmembers(part: Part): readonly number[] {
+  const spacing = part.spacing ?? 0;
+  if (spacing <= 0.01) return [part.from, part.to];
+  const count = Math.min(400, Math.floor((part.to - part.from) / spacing + 1e-6) + 1);
+  return Array.from({ length: count }, (_, i) => part.from + i * spacing);
+}
+
+function wheelSolids(v: Vehicle): readonly Solid[] {
+  const radius = wheelRadius(v);
+  const wide = isCar(v) ? 0.2 : 0.28;
+  return v.axles.flatMap((axle: Axle) =>
+    (['driver', 'passenger'] as const)
+      .filter((side) => !axle.missing.includes(side))
+      .flatMap((side) => {
+        const out = side === 'driver' ? -1 : 1;
+        const middle = (out * axle.track) / 2;
+        const places = axle.tyresEachSide === 2 ? [-0.17, 0.17] : [0];
+        return places.map((place, i): Solid => {
+          const y = middle + place;
+          return {
+            kind: 'cylinder',
+            key: `${axle.id} ${side} ${i + 1}`,
+            tone: 'chock',
+            from: at3(axle.x, y - wide / 2, radius),
+            to: at3(axle.x, y + wide / 2, radius),
+            radius,
+          };
+        });
+      }),
+  );
+}

@@ -1,0 +1,146 @@
+/** @jsxRuntime automatic @jsxImportSource preact */
+import type { JSX } from 'preact';
+import { arrowHead, tick } from '../scene/arrow.js';
+import type { Item, Point } from '../scene/scene.js';
+import { smooth } from '../scene/smooth.js';
+import { fixed } from './fixed.js';
+import { dashes, lineWeights } from './line-weights.js';
+import { toneClass } from './style-sheet.js';
+
+type Shape = Exclude<Item, { kind: 'group' }>;
+type Line = Extract<Item, { kind: 'line' }>;
+
+/** One shape that holds no others. */
+export function ShapeView({ item, prefix }: { readonly item: Shape; readonly prefix: string }): JSX.Element {
+  switch (item.kind) {
+    case 'line':
+      return <LineView item={item} />;
+    case 'polygon':
+      return (
+        <polygon
+          class={shapeClass(item)}
+          points={item.points.map(pair).join(' ')}
+          {...filled(item, prefix)}
+          {...stroked(item)}
+        />
+      );
+    case 'path':
+      return <path class={shapeClass(item)} d={pathData(item)} {...stroked(item)} />;
+    case 'circle':
+      return (
+        <circle
+          class={shapeClass(item)}
+          cx={fixed(item.centre.x)}
+          cy={fixed(item.centre.y)}
+          r={fixed(item.radius)}
+          {...filled(item, prefix)}
+          {...stroked(item)}
+        />
+      );
+    case 'text': {
+      const classes = [toneClass(item.tone)];
+      if (item.weight === 'bold') classes.push('bold');
+      if (item.halo === true) classes.push('halo');
+      return (
+        <text
+          class={classes.join(' ')}
+          x={fixed(item.at.x)}
+          y={fixed(item.at.y)}
+          font-size={fixed(item.size)}
+          stroke-width={item.halo === true ? '.9' : undefined}
+          text-anchor={item.anchor === 'start' ? undefined : item.anchor}
+          transform={
+            item.turn === undefined
+              ? undefined
+              : `rotate(${fixed(item.turn)} ${fixed(item.at.x)} ${fixed(item.at.y)})`
+          }
+        >
+          {item.text}
+        </text>
+      );
+    }
+  }
+}
+
+const pair = (p: Point): string => `${fixed(p.x)},${fixed(p.y)}`;
+
+const shapeClass = (item: Exclude<Shape, Line | { kind: 'text' }>): string =>
+  item.fill === 'hatch' || item.fill === 'cross'
+    ? toneClass(item.tone)
+    : `${toneClass(item.tone)} ${item.fill}`;
+
+const filled = (item: { readonly tone: Shape['tone']; readonly fill: string }, prefix: string) =>
+  item.fill === 'hatch' || item.fill === 'cross'
+    ? { fill: `url(#${prefix}-${item.fill}-${item.tone.replaceAll(' ', '-')})` }
+    : {};
+
+const stroked = (item: {
+  readonly tone: Shape['tone'];
+  readonly width?: number;
+  readonly dash?: keyof typeof dashes;
+}) => ({
+  'stroke-width': fixed(item.width ?? lineWeights[item.tone]),
+  ...(item.dash === undefined ? {} : { 'stroke-dasharray': dashes[item.dash].join(' ') }),
+});
+
+export function pathData(item: Extract<Item, { kind: 'path' }>): string {
+  const [first, ...rest] = item.points;
+  if (first === undefined) return '';
+  const start = `M${pair(first)}`;
+  const body = item.smooth
+    ? smooth(item.points, item.closed)
+        .map((curve) => `C${curve.map(pair).join(' ')}`)
+        .join('')
+    : rest.map((p) => `L${pair(p)}`).join('');
+  return `${start}${body}${item.closed ? 'Z' : ''}`;
+}
+
+function LineView({ item }: { readonly item: Line }): JSX.Element {
+  const tone = toneClass(item.tone);
+  const body = (
+    <line
+      class={`${tone} none`}
+      x1={fixed(item.from.x)}
+      y1={fixed(item.from.y)}
+      x2={fixed(item.to.x)}
+      y2={fixed(item.to.y)}
+      {...stroked(item)}
+    />
+  );
+  if (item.head === undefined) return body;
+  const arrows = item.head === 'arrow' || item.head === 'both arrows';
+  const ends: readonly (readonly [Point, Point])[] = item.head.startsWith('both')
+    ? [
+        [item.from, item.to],
+        [item.to, item.from],
+      ]
+    : [[item.from, item.to]];
+  return (
+    <g>
+      {body}
+      {ends.map(([from, to]) => {
+        const key = pair(to);
+        if (arrows) {
+          const tip = arrowHead(from, to, arrowLength(item));
+          return <polygon key={key} class={`${tone} tip`} points={tip.map(pair).join(' ')} />;
+        }
+        const [a, b] = tick(to, 2);
+        return (
+          <line
+            key={key}
+            class={tone}
+            x1={fixed(a.x)}
+            y1={fixed(a.y)}
+            x2={fixed(b.x)}
+            y2={fixed(b.y)}
+            stroke-width={fixed(lineWeights[item.tone] * 1.8)}
+          />
+        );
+      })}
+    </g>
+  );
+}
+
+/** Length of a line's arrow head, mm; shorter on a short line. */
+export const arrowLength = (item: Line): number =>
+  Math.min(2.6, Math.hypot(item.to.x - item.from.x, item.to.y - item.from.y) * 0.45);

@@ -1,0 +1,88 @@
+import type { Crib } from '@cribwright/engine';
+import { contactPlan } from '../pieces/contact-plan.js';
+import { contactTable } from '../pieces/contact-table.js';
+import { courseBuild } from '../pieces/course-build.js';
+import { cribElevation } from '../pieces/crib-elevation.js';
+import { useLegend } from '../pieces/use-level.js';
+import { heading, sheet } from '../sheet/sheet.js';
+import { margin, sheetWidth } from '../sheet/sizes.js';
+import { standardScale } from '../sheet/standard-scale.js';
+import { baseHeight, captureHeight, stackHeight } from '../space/crib-solids.js';
+import { describe } from '../words/describe.js';
+import { type Look, momentOf } from './look.js';
+import type { View } from './view.js';
+
+/** One crib close up: both faces, the build course by course, its contacts with loads and capacities. */
+export const view: View = {
+  id: 'crib',
+  order: 40,
+  name: 'Crib',
+  shows: 'One crib close up, course by course, with its contacts',
+  subject: ['crib'],
+  offered: (plan) => plan.cribs.length > 0,
+  draw: (look) => {
+    const crib = chosenCrib(look);
+    if (crib === undefined) throw new Error('the plan has no crib');
+    const title = { title: `Crib ${crib.name}`, lines: momentOf(look) };
+    const head = heading(title);
+    const high = tallest(crib, look);
+    const scale = standardScale(
+      { across: crib.timber.length, down: high },
+      { across: 42, down: 74 },
+      look.plan.display,
+    );
+    const top = head.bottom + 12;
+    const elevations = (['side', 'end'] as const).map((face, i) =>
+      cribElevation(crib, look, { face, scale, top, centre: margin + 40 + i * 66, high }),
+    );
+    const bottoms = elevations.map((e) => e.bottom);
+    const build = courseBuild(crib, {
+      left: 160,
+      right: sheetWidth - margin,
+      top: head.bottom + 4,
+    });
+    const second = Math.max(...bottoms, build.bottom) + 3;
+    const contacts = contactPlan(crib, look, { left: margin, top: second, scale });
+    const table = contactTable(crib, look, { left: contacts.right + 4, top: second + 3 });
+    return sheet({
+      choice: { ...look.choice, subject: crib.id },
+      heading: title,
+      words: describe(
+        { ...look, things: look.things.filter((t) => t.id === crib.id) },
+        `Crib ${crib.name} close up`,
+      ),
+      body: [...elevations.map((e) => e.item), build.item, contacts.item, table.item],
+      bottom: Math.max(contacts.bottom, table.bottom, build.bottom),
+      legend: [
+        { words: 'timber', sign: { kind: 'fill', tone: 'timber', fill: 'light' } },
+        { words: 'end of a timber', sign: { kind: 'fill', tone: 'timber end', fill: 'light' } },
+        ...(crib.wedges === undefined
+          ? []
+          : [{ words: 'wedges', sign: { kind: 'fill', tone: 'wedge', fill: 'light' } } as const]),
+        ...useLegend,
+      ],
+      scale,
+      display: look.plan.display,
+    });
+  },
+};
+
+/** The crib that is asked for; without one, the crib with the gravest finding, or the first. */
+export function chosenCrib(look: Look): Crib | undefined {
+  const { cribs } = look.plan;
+  const asked = cribs.find((c) => c.id === look.choice.subject);
+  if (asked !== undefined) return asked;
+  const unsafe = cribs.find((c) => look.findingsOn(c.id).some((f) => f.severity === 'danger'));
+  return unsafe ?? cribs[0];
+}
+
+function tallest(crib: Crib, look: Look): number {
+  const base = baseHeight(crib, look.plan);
+  const capture = captureHeight(crib, look.plan);
+  const limit = look.support(crib.id)?.figures.heightLimit?.value?.low;
+  return Math.max(
+    stackHeight(crib),
+    capture === undefined ? 0 : Math.min(capture - base, stackHeight(crib) * 1.6),
+    limit === undefined ? 0 : Math.min(limit, stackHeight(crib) * 1.6),
+  );
+}

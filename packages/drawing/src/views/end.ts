@@ -1,0 +1,22 @@
+import { drawElevation } from '../pieces/elevation.js';
+import { offCentreStations } from '../pieces/measured-places.js';
+import { fromBehind } from '../space/project.js';
+import type { View } from './view.js';
+
+/** Seen from behind, the driver side to the left. */
+export const view: View = {
+  id: 'end',
+  order: 30,
+  name: 'End',
+  shows: 'The end elevation, from behind',
+  offered: () => true,
+  draw: (look) =>
+    drawElevation(look, {
+      title: 'End elevation, from behind',
+      looking: fromBehind,
+      high: 120,
+      far: () => false,
+      stations: offCentreStations,
+      front: undefined,
+    }),
+};

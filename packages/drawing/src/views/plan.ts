@@ -1,0 +1,124 @@
+import { type Label, placeLabels } from '../labels/place-labels.js';
+import { centres } from '../pieces/centre-of-gravity.js';
+import { drawThing } from '../pieces/draw-thing.js';
+import { egressItems, shownWays } from '../pieces/egress.js';
+import { layoutLegend } from '../pieces/layout-legend.js';
+import { loadMarks } from '../pieces/load-marks.js';
+import { acrossStations, alongStations } from '../pieces/measured-places.js';
+import { fit } from '../pieces/place-on-sheet.js';
+import { labelFor } from '../pieces/support-label.js';
+import { planMarks } from '../pieces/way-marks.js';
+import { type Box, boundsOf, join } from '../scene/bounds.js';
+import type { Item } from '../scene/scene.js';
+import { textBoxes } from '../scene/walk.js';
+import { dimensionLine } from '../sheet/dimension-line.js';
+import { heading, sheet } from '../sheet/sheet.js';
+import { margin, sheetWidth } from '../sheet/sizes.js';
+import { rightRoom, stationsBelow, stationsRight } from '../sheet/stations.js';
+import { fromAbove } from '../space/project.js';
+import type { Thing } from '../space/thing.js';
+import { at3 } from '../space/vector.js';
+import { describe } from '../words/describe.js';
+import { momentOf } from './look.js';
+import type { View } from './view.js';
+
+/** Seen from above; bodies are drawn as if one could see through them. */
+export const view: View = {
+  id: 'plan',
+  order: 10,
+  name: 'Plan',
+  shows: 'The whole layout from above',
+  offered: () => true,
+  draw: (look) => {
+    const title = { title: 'Plan from above', lines: momentOf(look) };
+    const head = heading(title);
+    const across = acrossStations(look);
+    const left = margin + 10;
+    const right =
+      sheetWidth - margin - Math.max(rightRoom(across.map((s) => ({ ...s, at: 0, from: 0 }))), 10);
+    const ways = shownWays(look);
+    const placing = fit(
+      look.things,
+      fromAbove,
+      { left, right, top: head.bottom + 20, high: 120 },
+      look.plan.display,
+      ways.flatMap((w) => w.points),
+    );
+    const { box, toSheet } = placing;
+
+    const order: readonly Thing['kind'][] = ['vehicle', 'pad', 'chock', 'crib', 'step chock', 'tie', 'strut'];
+    const vehicles = look.things.filter((t) => t.kind === 'vehicle');
+    const things = order.flatMap((kind) => look.things.filter((t) => t.kind === kind));
+    const drawn = things.flatMap((thing) => {
+      const one = drawThing(thing, look, placing, {
+        through: thing.kind === 'vehicle',
+        clear: thing.kind === 'vehicle' && thing !== vehicles[0],
+      });
+      return one === undefined ? [] : [{ thing, ...one }];
+    });
+
+    const marks = planMarks(look, placing);
+    const stations = stationsBelow(alongStations(look, toSheet), {
+      at: box.bottom + 14,
+      low: margin,
+      high: sheetWidth - margin - 30,
+    });
+    const sides = stationsRight(
+      across.map((s) => ({ ...s, at: toSheet(at3(0, s.across, 0)).y, from: box.right + 1 })),
+      { at: box.right + 5, low: box.top - 12, high: box.bottom + 12 },
+    );
+    const main = look.plan.vehicles[0];
+    const length =
+      main === undefined
+        ? []
+        : [
+            dimensionLine(
+              'length',
+              toSheet(at3(main.at.x, main.at.y + main.width / 2, 0)),
+              toSheet(at3(main.at.x + main.length, main.at.y + main.width / 2, 0)),
+              look.say.long(main.length),
+              -(toSheet(at3(0, main.at.y + main.width / 2, 0)).y - box.top) - 6,
+            ),
+          ];
+    const centre = centres(look, placing);
+    const loads = loadMarks(look, placing);
+    const fixed: readonly Item[] = [
+      ...egressItems(look, placing, ways),
+      ...drawn.map((d) => d.item),
+      ...centre,
+      ...loads,
+      ...length,
+      ...marks,
+      ...sides,
+      ...stations.items,
+    ];
+    const labels: readonly Label[] = drawn
+      .filter(({ thing }) => thing.kind !== 'pad')
+      .map(({ thing, box: own }) => labelFor(thing, look, thing.kind === 'vehicle' ? small(own) : own));
+    const placed = placeLabels(labels, {
+      area: { left: margin, top: head.bottom, right: sheetWidth - margin, bottom: box.bottom + 13 },
+      taken: [...textBoxes(fixed), ...centre.map(boundsOf)],
+      avoid: drawn.filter((d) => d.thing.kind !== 'vehicle').map((d) => d.box),
+    });
+    return sheet({
+      choice: look.choice,
+      heading: title,
+      words: describe(look, 'Plan from above'),
+      body: [...fixed, ...placed.items],
+      bottom: stations.bottom,
+      legend: layoutLegend(look, loads.length > 0),
+      scale: placing.scale,
+      display: look.plan.display,
+      ...(placing.frame === undefined ? {} : { frame: placing.frame }),
+    });
+  },
+};
+
+/** A vehicle is named near its middle, not outside its whole outline. */
+const small = (box: Box): Box => {
+  const [x, y] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
+  return join(
+    { left: x, right: x, top: y, bottom: y },
+    { left: x - 2, right: x + 2, top: y - 2, bottom: y + 2 },
+  );
+};

@@ -1,0 +1,19 @@
+import type { Analysis, Plan } from '@cribwright/engine';
+import type { Scene, ViewId } from '../scene/scene.js';
+import type { Look } from './look.js';
+
+/** One way of looking at a plan. A view is one file in this folder; the list of them is generated. */
+export interface View {
+  readonly id: ViewId;
+  /** Its place among the tabs. */
+  readonly order: number;
+  /** On its tab. */
+  readonly name: string;
+  /** What it shows, in one line. */
+  readonly shows: string;
+  /** The kinds of support it is about, where it shows one at a time. */
+  readonly subject?: readonly ('crib' | 'strut')[];
+  /** Whether there is anything in this plan for it to show. */
+  readonly offered: (plan: Plan, analysis: Analysis) => boolean;
+  readonly draw: (look: Look) => Scene;
+}
