@@ -1,50 +1,45 @@
-import type { Finding, Severity } from "../finding/finding.js";
-import type { SourceNote } from "../model/source-note.js";
-import type { Workings } from "../workings/workings.js";
+import type { Finding, Severity } from '../finding/finding.js';
+import type { SourceNote } from '../model/source-note.js';
+import type { Workings } from '../workings/workings.js';
 
 export type Family =
-	| "timber and cribs"
-	| "struts and ties"
-	| "whole set-up"
-	| "order and crew"
-	| "stock"
-	| "plausibility"
-	| "policy and review";
+  | 'timber and cribs'
+  | 'struts and ties'
+  | 'whole set-up'
+  | 'order and crew'
+  | 'stock'
+  | 'plausibility'
+  | 'policy and review';
 
 /** What a rule reports; the runner adds the rule's id, and its severity where none is given. */
-export type RuleFinding = Omit<
-	Finding,
-	"rule" | "severity" | "figures" | "related" | "fixes"
-> &
-	Partial<Pick<Finding, "severity" | "figures" | "related" | "fixes">>;
+export type RuleFinding = Omit<Finding, 'rule' | 'severity' | 'figures' | 'related' | 'fixes'> &
+  Partial<Pick<Finding, 'severity' | 'figures' | 'related' | 'fixes'>>;
 
 /**
  * One check. Its folder holds the module, its test, and the page that users read (`rule.md`), which is a test too.
  * The index of rules is generated from the folders.
  */
 export interface Rule {
-	readonly id: string;
-	readonly title: string;
-	readonly family: Family;
-	/** Of its findings, unless a finding says otherwise. */
-	readonly severity: Severity;
-	/** What it protects against, in one sentence. */
-	readonly protects: string;
-	readonly sources: readonly SourceNote[];
-	/** The figures that it compares, by name, as on its page. */
-	readonly compares: readonly string[];
-	/** Every sentence it may say, holes in braces: what a translation starts from. */
-	readonly words: Readonly<Record<string, string>>;
-	readonly check: (w: Workings) => readonly RuleFinding[];
+  readonly id: string;
+  readonly title: string;
+  readonly family: Family;
+  /** Of its findings, unless a finding says otherwise. */
+  readonly severity: Severity;
+  /** What it protects against, in one sentence. */
+  readonly protects: string;
+  readonly sources: readonly SourceNote[];
+  /** The figures that it compares, by name, as on its page. */
+  readonly compares: readonly string[];
+  /** Every sentence it may say, holes in braces: what a translation starts from. */
+  readonly words: Readonly<Record<string, string>>;
+  readonly check: (w: Workings) => readonly RuleFinding[];
 }
 
 /** Common practice, no published source. */
-export const practice: SourceNote = { kind: "common practice" };
+export const practice: SourceNote = { kind: 'common practice' };
 export const published = (title: string, locator?: string): SourceNote =>
-	locator === undefined
-		? { kind: "published", title }
-		: { kind: "published", title, locator };
+  locator === undefined ? { kind: 'published', title } : { kind: 'published', title, locator };
 export const fromMemory = (title: string): SourceNote => ({
-	kind: "from memory",
-	title,
+  kind: 'from memory',
+  title,
 });

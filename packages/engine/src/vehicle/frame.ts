@@ -1,30 +1,26 @@
-import type { Vehicle } from "../model/vehicle.js";
+import type { Vehicle } from '../model/vehicle.js';
 
 export interface Point {
-	readonly x: number;
-	readonly y: number;
+  readonly x: number;
+  readonly y: number;
 }
 
 const turn = ({ x, y }: Point, angle: number): Point => ({
-	x: Math.cos(angle) * x - Math.sin(angle) * y,
-	y: Math.sin(angle) * x + Math.cos(angle) * y,
+  x: Math.cos(angle) * x - Math.sin(angle) * y,
+  y: Math.sin(angle) * x + Math.cos(angle) * y,
 });
 
-type Placed = Pick<Vehicle, "at" | "heading">;
+type Placed = Pick<Vehicle, 'at' | 'heading'>;
 
 /** From vehicle axes (x back from its own front) to plan axes. */
 export const toPlan = (vehicle: Placed, point: Point): Point => {
-	const turned = turn(point, vehicle.heading);
-	return { x: turned.x + vehicle.at.x, y: turned.y + vehicle.at.y };
+  const turned = turn(point, vehicle.heading);
+  return { x: turned.x + vehicle.at.x, y: turned.y + vehicle.at.y };
 };
 
 /** From plan axes to vehicle axes. */
 export const toVehicle = (vehicle: Placed, point: Point): Point =>
-	turn(
-		{ x: point.x - vehicle.at.x, y: point.y - vehicle.at.y },
-		-vehicle.heading,
-	);
+  turn({ x: point.x - vehicle.at.x, y: point.y - vehicle.at.y }, -vehicle.heading);
 
 /** A step in vehicle axes, as a step in plan axes. */
-export const stepToPlan = (vehicle: Placed, step: Point): Point =>
-	turn(step, vehicle.heading);
+export const stepToPlan = (vehicle: Placed, step: Point): Point => turn(step, vehicle.heading);

@@ -1,130 +1,113 @@
-import { exceeds } from "@cribwright/units";
-import { cribUse, type Use } from "../../crib/crib-use.js";
-import type { CribWorking } from "../../crib/crib-working.js";
-import { print, printBeside } from "../../figure/print.js";
-import { messages } from "../../finding/message.js";
-import type { Workings } from "../../workings/workings.js";
-import { practice, published, type Rule, type RuleFinding } from "../rule.js";
+import { exceeds } from '@cribwright/units';
+import { cribUse, type Use } from '../../crib/crib-use.js';
+import type { CribWorking } from '../../crib/crib-working.js';
+import { print, printBeside } from '../../figure/print.js';
+import { messages } from '../../finding/message.js';
+import type { Workings } from '../../workings/workings.js';
+import { practice, published, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
-	"over-contact":
-		"crib {crib} contact {contact} may have to carry {load} ({governs}). It holds {capacity} ({sum}). Spread the load over more contacts, or use larger timbers.",
-	"over-whole":
-		"crib {crib} may have to carry {load} ({governs}). Its {contacts} loaded contacts hold {capacity} ({sum}). Add a crib, or use larger timbers.",
-	"over-limit":
-		"crib {crib} contact {contact} may have to carry {load} ({governs}), {use} of the {capacity} that it holds. The policy allows {limit}.",
-	unknown:
-		"crib {crib}: nobody knows what it has to carry. {why} Until then this check has not passed.",
-	"weigh-it":
-		"Give the weight and the place of the centre of gravity of what rests on it.",
-	"as-built": "as built",
+  'over-contact':
+    'crib {crib} contact {contact} may have to carry {load} ({governs}). It holds {capacity} ({sum}). Spread the load over more contacts, or use larger timbers.',
+  'over-whole':
+    'crib {crib} may have to carry {load} ({governs}). Its {contacts} loaded contacts hold {capacity} ({sum}). Add a crib, or use larger timbers.',
+  'over-limit':
+    'crib {crib} contact {contact} may have to carry {load} ({governs}), {use} of the {capacity} that it holds. The policy allows {limit}.',
+  unknown: 'crib {crib}: nobody knows what it has to carry. {why} Until then this check has not passed.',
+  'weigh-it': 'Give the weight and the place of the centre of gravity of what rests on it.',
+  'as-built': 'as built',
 } as const;
-const say = messages("crib-load", words);
+const say = messages('crib-load', words);
 
 function overload(c: CribWorking, w: Workings): RuleFinding | undefined {
-	const { crib } = c;
-	if (c.loaded === 0) return undefined;
-	const uses = cribUse(c, w);
-	const contacts = uses.contacts.flatMap((use, i) =>
-		use === undefined ? [] : [{ use, number: i + 1 }],
-	);
-	const worst = contacts.reduce<(typeof contacts)[number] | undefined>(
-		(most, next) =>
-			(next.use.load.value?.high ?? -1) > (most?.use.load.value?.high ?? -1)
-				? next
-				: most,
-		undefined,
-	);
-	const subject = { element: crib.id };
-	if (contacts.some(({ use }) => use.load.value === undefined))
-		return {
-			subject,
-			at: subject,
-			severity: "warning",
-			couldNotRun: true,
-			message: say("unknown", {
-				crib: crib.name,
-				why: say("weigh-it", {}).text,
-			}),
-			figures: [uses.whole.load, c.capacity],
-		};
-	if (worst === undefined) return undefined;
-	const shared = (use: Use) => {
-		const beside = printBeside(use.load, use.capacity);
-		return {
-			crib: crib.name,
-			load: beside.demand,
-			capacity: beside.limit,
-			governs: use.load.governs ?? say("as-built", {}).text,
-			sum: use.capacity.formula?.numbers ?? "",
-		};
-	};
-	const base = {
-		subject,
-		at: subject,
-		...(worst.use.load.governs === undefined
-			? {}
-			: { governs: worst.use.load.governs }),
-	};
-	if (over(worst.use))
-		return {
-			...base,
-			message: say("over-contact", {
-				...shared(worst.use),
-				contact: `${worst.number}`,
-			}),
-			figures: [worst.use.load, worst.use.capacity, worst.use.use],
-		};
-	if (over(uses.whole))
-		return {
-			...base,
-			message: say("over-whole", {
-				...shared(uses.whole),
-				contacts: `${c.loaded}`,
-			}),
-			figures: [uses.whole.load, uses.whole.capacity, uses.whole.use],
-		};
-	const limit = w.limit("use limit");
-	if (!exceeds(worst.use.use.value?.high ?? 0, limit.value?.low ?? 1))
-		return undefined;
-	return {
-		...base,
-		severity: "warning",
-		message: say("over-limit", {
-			crib: crib.name,
-			contact: `${worst.number}`,
-			load: shared(worst.use).load,
-			governs: shared(worst.use).governs,
-			capacity: print(worst.use.capacity),
-			use: print(worst.use.use),
-			limit: print(limit),
-		}),
-		figures: [worst.use.load, worst.use.capacity, worst.use.use, limit],
-	};
+  const { crib } = c;
+  if (c.loaded === 0) return undefined;
+  const uses = cribUse(c, w);
+  const contacts = uses.contacts.flatMap((use, i) => (use === undefined ? [] : [{ use, number: i + 1 }]));
+  const worst = contacts.reduce<(typeof contacts)[number] | undefined>(
+    (most, next) => ((next.use.load.value?.high ?? -1) > (most?.use.load.value?.high ?? -1) ? next : most),
+    undefined,
+  );
+  const subject = { element: crib.id };
+  if (contacts.some(({ use }) => use.load.value === undefined))
+    return {
+      subject,
+      at: subject,
+      severity: 'warning',
+      couldNotRun: true,
+      message: say('unknown', {
+        crib: crib.name,
+        why: say('weigh-it', {}).text,
+      }),
+      figures: [uses.whole.load, c.capacity],
+    };
+  if (worst === undefined) return undefined;
+  const shared = (use: Use) => {
+    const beside = printBeside(use.load, use.capacity);
+    return {
+      crib: crib.name,
+      load: beside.demand,
+      capacity: beside.limit,
+      governs: use.load.governs ?? say('as-built', {}).text,
+      sum: use.capacity.formula?.numbers ?? '',
+    };
+  };
+  const base = {
+    subject,
+    at: subject,
+    ...(worst.use.load.governs === undefined ? {} : { governs: worst.use.load.governs }),
+  };
+  if (over(worst.use))
+    return {
+      ...base,
+      message: say('over-contact', {
+        ...shared(worst.use),
+        contact: `${worst.number}`,
+      }),
+      figures: [worst.use.load, worst.use.capacity, worst.use.use],
+    };
+  if (over(uses.whole))
+    return {
+      ...base,
+      message: say('over-whole', {
+        ...shared(uses.whole),
+        contacts: `${c.loaded}`,
+      }),
+      figures: [uses.whole.load, uses.whole.capacity, uses.whole.use],
+    };
+  const limit = w.limit('use limit');
+  if (!exceeds(worst.use.use.value?.high ?? 0, limit.value?.low ?? 1)) return undefined;
+  return {
+    ...base,
+    severity: 'warning',
+    message: say('over-limit', {
+      crib: crib.name,
+      contact: `${worst.number}`,
+      load: shared(worst.use).load,
+      governs: shared(worst.use).governs,
+      capacity: print(worst.use.capacity),
+      use: print(worst.use.use),
+      limit: print(limit),
+    }),
+    figures: [worst.use.load, worst.use.capacity, worst.use.use, limit],
+  };
 }
 
 const over = ({ load, capacity }: Use): boolean =>
-	load.value !== undefined &&
-	capacity.value !== undefined &&
-	exceeds(load.value.high, capacity.value.low);
+  load.value !== undefined && capacity.value !== undefined && exceeds(load.value.high, capacity.value.low);
 
 export const rule: Rule = {
-	id: "crib-load",
-	title: "Crib or contact overloaded",
-	family: "timber and cribs",
-	severity: "danger",
-	protects:
-		"Timber loaded beyond what it bears across the grain crushes, and the load leans over and goes.",
-	sources: [
-		practice,
-		published(
-			"Rescue Systems 1 (California State Fire Training)",
-			"chapter 30",
-		),
-		published("NDS 2018", "3.10.2, 3.10.4"),
-	],
-	compares: ["load", "capacity", "use", "use limit"],
-	words,
-	check: (w) =>
-		w.loads().size === 0 ? [] : w.cribs().flatMap((c) => overload(c, w) ?? []),
+  id: 'crib-load',
+  title: 'Crib or contact overloaded',
+  family: 'timber and cribs',
+  severity: 'danger',
+  protects: 'Timber loaded beyond what it bears across the grain crushes, and the load leans over and goes.',
+  sources: [
+    practice,
+    published('Rescue Systems 1 (California State Fire Training)', 'chapter 30'),
+    published('NDS 2018', '3.10.2, 3.10.4'),
+  ],
+  compares: ['load', 'capacity', 'use', 'use limit'],
+  words,
+  check: (w) => (w.loads().size === 0 ? [] : w.cribs().flatMap((c) => overload(c, w) ?? [])),
 };

@@ -1,105 +1,93 @@
-import type { Contact, Met } from "../../crib/contacts.js";
-import { contactsOf } from "../../crib/contacts.js";
-import type { CribWorking } from "../../crib/crib-working.js";
-import { given } from "../../figure/compute.js";
-import { print, printAs } from "../../figure/print.js";
-import { length } from "../../figure/units-of.js";
-import type { Fix } from "../../finding/finding.js";
-import { messages } from "../../finding/message.js";
-import { exactly } from "../../model/interval.js";
-import { placeWords } from "../../vehicle/place-words.js";
-import type { Workings } from "../../workings/workings.js";
-import { practice, type Rule, type RuleFinding } from "../rule.js";
+import type { Contact, Met } from '../../crib/contacts.js';
+import { contactsOf } from '../../crib/contacts.js';
+import type { CribWorking } from '../../crib/crib-working.js';
+import { given } from '../../figure/compute.js';
+import { print, printAs } from '../../figure/print.js';
+import { length } from '../../figure/units-of.js';
+import type { Fix } from '../../finding/finding.js';
+import { messages } from '../../finding/message.js';
+import { exactly } from '../../model/interval.js';
+import { placeWords } from '../../vehicle/place-words.js';
+import type { Workings } from '../../workings/workings.js';
+import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
-	misses:
-		"crib {crib} contact {contact} misses the {part}: the nearest is {off} away, and {reach} counts as under it. {advice}",
-	"no-such-part":
-		"crib {crib} is to capture {part}, and the {vehicle} has no such part.",
-	nothing: "crib {crib} captures nothing. Say what its top meets.",
-	"move-it": "Move the crib to {place}.",
-	"look-again":
-		"No place near here puts every contact under its part. Look at another layout.",
-	"fix-move": "Move the crib to {place}",
+  misses:
+    'crib {crib} contact {contact} misses the {part}: the nearest is {off} away, and {reach} counts as under it. {advice}',
+  'no-such-part': 'crib {crib} is to capture {part}, and the {vehicle} has no such part.',
+  nothing: 'crib {crib} captures nothing. Say what its top meets.',
+  'move-it': 'Move the crib to {place}.',
+  'look-again': 'No place near here puts every contact under its part. Look at another layout.',
+  'fix-move': 'Move the crib to {place}',
 } as const;
-const say = messages("joist-miss", words);
+const say = messages('joist-miss', words);
 
 function misses(c: CribWorking, w: Workings): readonly RuleFinding[] {
-	const { crib } = c;
-	const subject = { element: crib.id };
-	if (crib.captures.length === 0)
-		return [
-			{
-				subject,
-				at: subject,
-				message: say("nothing", { crib: crib.name }),
-				figures: [],
-			},
-		];
-	const missed = c.contacts.flatMap((contact) => {
-		const wanted = contact.given.filter(
-			(g) => g.capture.contacts !== undefined,
-		);
-		const first = wanted[0];
-		return contact.loaded || first === undefined ? [] : [{ contact, first }];
-	});
-	// A part named alone takes what it covers. It must cover something.
-	const lone =
-		c.loaded === 0
-			? c.contacts.flatMap((k) =>
-					k.given[0] === undefined ? [] : [{ contact: k, first: k.given[0] }],
-				)
-			: [];
-	const first = missed[0] ?? lone[0];
-	if (first === undefined) return [];
-	const fix = nearestFit(c, w);
-	return [report(c, first.contact, first.first, w, fix)];
+  const { crib } = c;
+  const subject = { element: crib.id };
+  if (crib.captures.length === 0)
+    return [
+      {
+        subject,
+        at: subject,
+        message: say('nothing', { crib: crib.name }),
+        figures: [],
+      },
+    ];
+  const missed = c.contacts.flatMap((contact) => {
+    const wanted = contact.given.filter((g) => g.capture.contacts !== undefined);
+    const first = wanted[0];
+    return contact.loaded || first === undefined ? [] : [{ contact, first }];
+  });
+  // A part named alone takes what it covers. It must cover something.
+  const lone =
+    c.loaded === 0
+      ? c.contacts.flatMap((k) => (k.given[0] === undefined ? [] : [{ contact: k, first: k.given[0] }]))
+      : [];
+  const first = missed[0] ?? lone[0];
+  if (first === undefined) return [];
+  const fix = nearestFit(c, w);
+  return [report(c, first.contact, first.first, w, fix)];
 }
 
-function report(
-	c: CribWorking,
-	contact: Contact,
-	met: Met,
-	w: Workings,
-	fix: Fix | undefined,
-): RuleFinding {
-	const { crib } = c;
-	const reach = w.limit("joist reach");
-	const off = given(
-		length(w.plan.display, "off", "distance to the nearest", "up"),
-		exactly(Math.hypot(met.place.off.x, met.place.off.y)),
-		{ kind: "computed" },
-	);
-	return {
-		subject: { element: crib.id },
-		at: { element: crib.id, property: "at" },
-		message: say("misses", {
-			crib: crib.name,
-			contact: `${contact.number}`,
-			part: met.part.name,
-			off: print(off),
-			reach: printAs(reach, reach.value?.low ?? 0),
-			advice:
-				fix === undefined
-					? say("look-again", {}).text
-					: say("move-it", { place: fix.title.holes.place ?? "" }).text,
-		}),
-		figures: [off, reach],
-		related: [
-			{
-				at: met.capture.ref,
-				message: say("misses", {
-					crib: crib.name,
-					contact: `${contact.number}`,
-					part: met.part.name,
-					off: print(off),
-					reach: print(reach),
-					advice: "",
-				}),
-			},
-		],
-		fixes: fix === undefined ? [] : [fix],
-	};
+function report(c: CribWorking, contact: Contact, met: Met, w: Workings, fix: Fix | undefined): RuleFinding {
+  const { crib } = c;
+  const reach = w.limit('joist reach');
+  const off = given(
+    length(w.plan.display, 'off', 'distance to the nearest', 'up'),
+    exactly(Math.hypot(met.place.off.x, met.place.off.y)),
+    { kind: 'computed' },
+  );
+  return {
+    subject: { element: crib.id },
+    at: { element: crib.id, property: 'at' },
+    message: say('misses', {
+      crib: crib.name,
+      contact: `${contact.number}`,
+      part: met.part.name,
+      off: print(off),
+      reach: printAs(reach, reach.value?.low ?? 0),
+      advice:
+        fix === undefined
+          ? say('look-again', {}).text
+          : say('move-it', { place: fix.title.holes.place ?? '' }).text,
+    }),
+    figures: [off, reach],
+    related: [
+      {
+        at: met.capture.ref,
+        message: say('misses', {
+          crib: crib.name,
+          contact: `${contact.number}`,
+          part: met.part.name,
+          off: print(off),
+          reach: print(reach),
+          advice: '',
+        }),
+      },
+    ],
+    fixes: fix === undefined ? [] : [fix],
+  };
 }
 
 /** Steps of half an inch, up to two feet: more is another plan. */
@@ -108,45 +96,38 @@ const farthest = 48;
 
 /** The nearest place at which every contact that the plan gives a part meets it. */
 function nearestFit(c: CribWorking, w: Workings): Fix | undefined {
-	const reach = w.limit("joist reach").value?.low ?? 0;
-	const offsets = Array.from(
-		{ length: 2 * farthest + 1 },
-		(_, i) => (i - farthest) * step,
-	);
-	const nearest = offsets
-		.flatMap((dx) => offsets.map((dy) => ({ dx, dy })))
-		.sort((a, b) => Math.hypot(a.dx, a.dy) - Math.hypot(b.dx, b.dy));
-	const fits = (dx: number, dy: number) => {
-		const moved = {
-			...c.crib,
-			at: { x: c.crib.at.x + dx, y: c.crib.at.y + dy },
-		};
-		return contactsOf(moved, w.vehicles, reach).every(
-			(k) => k.given.length === 0 || k.loaded,
-		);
-	};
-	const found = nearest.find(({ dx, dy }) => fits(dx, dy));
-	if (found === undefined) return undefined;
-	const at = { x: c.crib.at.x + found.dx, y: c.crib.at.y + found.dy };
-	const place = placeWords(at, w.plan.display);
-	return {
-		title: say("fix-move", { place }),
-		edits: [
-			{ kind: "set", at: { element: c.crib.id, property: "at" }, text: place },
-		],
-		safe: false,
-	};
+  const reach = w.limit('joist reach').value?.low ?? 0;
+  const offsets = Array.from({ length: 2 * farthest + 1 }, (_, i) => (i - farthest) * step);
+  const nearest = offsets
+    .flatMap((dx) => offsets.map((dy) => ({ dx, dy })))
+    .sort((a, b) => Math.hypot(a.dx, a.dy) - Math.hypot(b.dx, b.dy));
+  const fits = (dx: number, dy: number) => {
+    const moved = {
+      ...c.crib,
+      at: { x: c.crib.at.x + dx, y: c.crib.at.y + dy },
+    };
+    return contactsOf(moved, w.vehicles, reach).every((k) => k.given.length === 0 || k.loaded);
+  };
+  const found = nearest.find(({ dx, dy }) => fits(dx, dy));
+  if (found === undefined) return undefined;
+  const at = { x: c.crib.at.x + found.dx, y: c.crib.at.y + found.dy };
+  const place = placeWords(at, w.plan.display);
+  return {
+    title: say('fix-move', { place }),
+    edits: [{ kind: 'set', at: { element: c.crib.id, property: 'at' }, text: place }],
+    safe: false,
+  };
 }
 
 export const rule: Rule = {
-	id: "joist-miss",
-	title: "Contact beside the part it should meet",
-	family: "timber and cribs",
-	severity: "danger",
-	protects:
-		"A contact that stands between two joists meets only sheet metal or flooring and carries nothing.",
-	sources: [practice],
-	compares: ["off", "joist reach"],
-	words,
-	check: (w) => w.cribs().flatMap((c) => misses(c, w)),
+  id: 'joist-miss',
+  title: 'Contact beside the part it should meet',
+  family: 'timber and cribs',
+  severity: 'danger',
+  protects:
+    'A contact that stands between two joists meets only sheet metal or flooring and carries nothing.',
+  sources: [practice],
+  compares: ['off', 'joist reach'],
+  words,
+  check: (w) => w.cribs().flatMap((c) => misses(c, w)),
 };

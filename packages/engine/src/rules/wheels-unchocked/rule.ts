@@ -1,98 +1,87 @@
-import { given } from "../../figure/compute.js";
-import { print } from "../../figure/print.js";
-import { share } from "../../figure/units-of.js";
-import type { Fix } from "../../finding/finding.js";
-import { messages } from "../../finding/message.js";
-import { exactly } from "../../model/interval.js";
-import type { Vehicle } from "../../model/vehicle.js";
-import type { Workings } from "../../workings/workings.js";
-import { practice, type Rule, type RuleFinding } from "../rule.js";
+import { given } from '../../figure/compute.js';
+import { print } from '../../figure/print.js';
+import { share } from '../../figure/units-of.js';
+import type { Fix } from '../../finding/finding.js';
+import { messages } from '../../finding/message.js';
+import { exactly } from '../../model/interval.js';
+import type { Vehicle } from '../../model/vehicle.js';
+import type { Workings } from '../../workings/workings.js';
+import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
-	none: "the {vehicle} stands on its wheels and nothing keeps them from rolling. Chock them both ways.",
-	"one-way":
-		"the {vehicle} is chocked against rolling {ways} only. Chock it both ways.",
-	"on-a-grade":
-		"the {vehicle} stands on a grade of {grade} and its wheels may roll {missing}. Chock them both ways.",
-	"fix-chock": "Chock the {vehicle} both ways",
+  none: 'the {vehicle} stands on its wheels and nothing keeps them from rolling. Chock them both ways.',
+  'one-way': 'the {vehicle} is chocked against rolling {ways} only. Chock it both ways.',
+  'on-a-grade':
+    'the {vehicle} stands on a grade of {grade} and its wheels may roll {missing}. Chock them both ways.',
+  'fix-chock': 'Chock the {vehicle} both ways',
 } as const;
-const say = messages("wheels-unchocked", words);
+const say = messages('wheels-unchocked', words);
 
-const isUpper = (v: Vehicle, w: Workings) =>
-	w.plan.contacts.some((c) => c.upper === v.id && !c.coupled);
+const isUpper = (v: Vehicle, w: Workings) => w.plan.contacts.some((c) => c.upper === v.id && !c.coupled);
 
 function unchocked(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
-	if (
-		vehicle.posture.kind === "on its side" ||
-		vehicle.posture.kind === "on its roof"
-	)
-		return undefined;
-	if (!vehicle.axles.some((a) => a.missing.length < 2)) return undefined;
-	const chocks = w.plan.chocks.filter((c) => c.vehicle === vehicle.id);
-	const forward = chocks.some((c) => c.ways !== "rearward");
-	const rearward = chocks.some((c) => c.ways !== "forward");
-	if (forward && rearward) return undefined;
-	const grade = given(
-		share(w.plan.display, "grade", "grade", "up", { ref: w.plan.ground.ref }),
-		exactly(w.plan.ground.grade),
-		{ kind: "stated" },
-	);
-	const limit = w.limit("grade needing chocks");
-	const steep = w.plan.ground.grade > (limit.value?.low ?? 0) + 1e-12;
-	const missing =
-		!forward && !rearward ? "either way" : forward ? "rearward" : "forward";
-	const one = chocks[0];
-	const message = steep
-		? say("on-a-grade", { vehicle: vehicle.name, grade: print(grade), missing })
-		: one === undefined
-			? say("none", { vehicle: vehicle.name })
-			: say("one-way", { vehicle: vehicle.name, ways: one.ways });
-	return {
-		subject: { element: vehicle.id },
-		at:
-			one === undefined
-				? { element: vehicle.id }
-				: { element: one.id, property: "ways" },
-		severity: steep || isUpper(vehicle, w) ? "danger" : "warning",
-		message,
-		figures: [grade, limit],
-		fixes: [chockFix(vehicle, w)],
-	};
+  if (vehicle.posture.kind === 'on its side' || vehicle.posture.kind === 'on its roof') return undefined;
+  if (!vehicle.axles.some((a) => a.missing.length < 2)) return undefined;
+  const chocks = w.plan.chocks.filter((c) => c.vehicle === vehicle.id);
+  const forward = chocks.some((c) => c.ways !== 'rearward');
+  const rearward = chocks.some((c) => c.ways !== 'forward');
+  if (forward && rearward) return undefined;
+  const grade = given(
+    share(w.plan.display, 'grade', 'grade', 'up', { ref: w.plan.ground.ref }),
+    exactly(w.plan.ground.grade),
+    { kind: 'stated' },
+  );
+  const limit = w.limit('grade needing chocks');
+  const steep = w.plan.ground.grade > (limit.value?.low ?? 0) + 1e-12;
+  const missing = !forward && !rearward ? 'either way' : forward ? 'rearward' : 'forward';
+  const one = chocks[0];
+  const message = steep
+    ? say('on-a-grade', { vehicle: vehicle.name, grade: print(grade), missing })
+    : one === undefined
+      ? say('none', { vehicle: vehicle.name })
+      : say('one-way', { vehicle: vehicle.name, ways: one.ways });
+  return {
+    subject: { element: vehicle.id },
+    at: one === undefined ? { element: vehicle.id } : { element: one.id, property: 'ways' },
+    severity: steep || isUpper(vehicle, w) ? 'danger' : 'warning',
+    message,
+    figures: [grade, limit],
+    fixes: [chockFix(vehicle, w)],
+  };
 }
 
 function chockFix(vehicle: Vehicle, w: Workings): Fix {
-	const one = w.plan.chocks.find((c) => c.vehicle === vehicle.id);
-	const names = new Set(w.plan.chocks.map((c) => c.name));
-	let number = w.plan.chocks.length + 1;
-	while (names.has(`K${number}`)) number++;
-	return {
-		title: say("fix-chock", { vehicle: vehicle.name }),
-		edits: [
-			one === undefined
-				? {
-						kind: "insert",
-						into: w.plan.ref,
-						text: `chock K${number} {\n  under ${vehicle.name}\n  ways both\n}`,
-					}
-				: {
-						kind: "set",
-						at: { element: one.id, property: "ways" },
-						text: "both",
-					},
-		],
-		safe: one !== undefined,
-	};
+  const one = w.plan.chocks.find((c) => c.vehicle === vehicle.id);
+  const names = new Set(w.plan.chocks.map((c) => c.name));
+  let number = w.plan.chocks.length + 1;
+  while (names.has(`K${number}`)) number++;
+  return {
+    title: say('fix-chock', { vehicle: vehicle.name }),
+    edits: [
+      one === undefined
+        ? {
+            kind: 'insert',
+            into: w.plan.ref,
+            text: `chock K${number} {\n  under ${vehicle.name}\n  ways both\n}`,
+          }
+        : {
+            kind: 'set',
+            at: { element: one.id, property: 'ways' },
+            text: 'both',
+          },
+    ],
+    safe: one !== undefined,
+  };
 }
 
 export const rule: Rule = {
-	id: "wheels-unchocked",
-	title: "Wheels free to roll",
-	family: "whole set-up",
-	severity: "danger",
-	protects:
-		"A vehicle that rolls an inch takes every crib and strut out of line.",
-	sources: [practice],
-	compares: ["grade", "grade needing chocks"],
-	words,
-	check: (w) => w.plan.vehicles.flatMap((v) => unchocked(v, w) ?? []),
+  id: 'wheels-unchocked',
+  title: 'Wheels free to roll',
+  family: 'whole set-up',
+  severity: 'danger',
+  protects: 'A vehicle that rolls an inch takes every crib and strut out of line.',
+  sources: [practice],
+  compares: ['grade', 'grade needing chocks'],
+  words,
+  check: (w) => w.plan.vehicles.flatMap((v) => unchocked(v, w) ?? []),
 };

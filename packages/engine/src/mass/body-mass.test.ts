@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { between, exactly } from '../model/interval.js';
+import { foot, lb, vanTrailer } from '../testing/sample-plans.js';
+import { bodyMass, cargoCentre } from './body-mass.js';
+import { weightedMean } from './weighted-mean.js';
+
+const mass = bodyMass(vanTrailer, 'us');
+
+describe('weight and centre of gravity', () => {
+  it('adds axles, kingpin and cargo', () => {
+    expect((mass.weight.value?.low ?? 0) / lb).toBeCloseTo(14_000 + 36_000, 6);
+    expect((mass.weight.value?.high ?? 0) / lb).toBeCloseTo(14_000 + 42_000, 6);
+    expect(mass.weight.formula?.numbers).toBe('14,000 lb + 36,000 to 42,000 lb');
+  });
+
+  // Moments about the front by hand: kingpin 5,400 × 3, tandem 4,300 × 46.5 and × 50.5, over 14,000 = 30.95 ft.
+  it('takes the empty centre from what each axle carries', () => {
+    const empty = bodyMass({ ...vanTrailer, cargo: [] }, 'us');
+    expect((empty.x.value?.low ?? 0) / foot).toBeCloseTo((5400 * 3 + 4300 * 97) / 14_000, 9);
+  });
+
+  it('keeps to the middle third of a load whose centre is not given', () => {
+    const [cargo] = vanTrailer.cargo;
+    if (cargo === undefined) throw new Error('the sample carries no cargo');
+    const third = cargoCentre(cargo);
+    expect(third.low / foot).toBeCloseTo(4 + 44 / 3, 9);
+    expect(third.high / foot).toBeCloseTo(48 - 44 / 3, 9);
+    expect(mass.x.assumes?.[0]).toContain('middle third');
+  });
+
+  it('is governed by the heavy end at the front and at the rear', () => {
+    const empty = 14_000 * ((5400 * 3 + 4300 * 97) / 14_000);
+    expect((mass.x.value?.low ?? 0) / foot).toBeCloseTo((empty + 42_000 * (4 + 44 / 3)) / 56_000, 9);
+    expect((mass.x.value?.high ?? 0) / foot).toBeCloseTo((empty + 42_000 * (48 - 44 / 3)) / 56_000, 9);
+  });
+
+  it('does not know the height where the cargo gives none', () => {
+    const cargo = vanTrailer.cargo.map((c) => ({ ...c, height: undefined }));
+    expect(bodyMass({ ...vanTrailer, cargo }, 'us').z.value).toBeUndefined();
+  });
+
+  it('takes a stated weight and centre as they are', () => {
+    const stated = {
+      ...vanTrailer,
+      cargo: [],
+      statedWeight: exactly(1000),
+      statedCentre: { x: exactly(5), y: exactly(0), z: between(1, 2) },
+    };
+    const { weight, x, z } = bodyMass(stated, 'si');
+    expect([weight.value, x.value, z.value]).toEqual([exactly(1000), exactly(5), between(1, 2)]);
+  });
+
+  it('does not know the weight of a vehicle without axles', () =>
+    expect(bodyMass({ ...vanTrailer, axles: [], parts: [] }, 'us').weight.value).toBeUndefined());
+});
+
+describe('weighted mean over ranges', () => {
+  it('is exact: no corner of the box lies outside, and both ends are reached', () => {
+    const items = [
+      { weight: between(1, 4), at: between(0, 1) },
+      { weight: between(2, 3), at: between(5, 6) },
+      { weight: between(0.5, 6), at: between(-2, 3) },
+    ];
+    const mean = weightedMean(items);
+    const corners = Array.from({ length: 64 }, (_, bits) => {
+      let sum = 0;
+      let moment = 0;
+      items.forEach((item, i) => {
+        const w = bits & (1 << i) ? item.weight.high : item.weight.low;
+        sum += w;
+        moment += w * (bits & (8 << i) ? item.at.high : item.at.low);
+      });
+      return moment / sum;
+    });
+    expect(mean?.low).toBeCloseTo(Math.min(...corners), 12);
+    expect(mean?.high).toBeCloseTo(Math.max(...corners), 12);
+  });
+});

@@ -1,0 +1,23 @@
+import { readFileSync } from 'node:fs';
+import { rules } from '@cribwright/engine';
+import { expect, it } from 'vitest';
+
+const source = (path: string) => readFileSync(new URL(path, import.meta.url), 'utf8');
+
+it('has an index of rules that is up to date', async () => {
+  const made = (await import(new URL('../packages/engine/build/rule-index.mjs', import.meta.url).href)) as {
+    ruleIndex: () => string;
+    ruleFolders: () => string[];
+  };
+  expect(source('../packages/engine/src/rules/generated/rule-index.ts')).toBe(made.ruleIndex());
+  expect(rules.map((r) => r.id)).toEqual(made.ruleFolders());
+});
+
+it.each(rules.map((r) => [r.id, r] as const))('%s has its page, its sentence and its sources', (id, rule) => {
+  const page = source(`../packages/engine/src/rules/${id}/rule.md`);
+  for (const heading of ['What it protects against', 'The sum', 'Sources', 'Unsafe', 'Safe'])
+    expect(page).toContain(`\n## ${heading}\n`);
+  expect(page).toContain(`# ${id}: `);
+  expect(rule.protects).toMatch(/\.$/);
+  expect(rule.sources.length).toBeGreaterThan(0);
+});
