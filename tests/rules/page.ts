@@ -1,0 +1,49 @@
+/** A fenced plan of a rule's page. */
+export interface Fence {
+  /** The heading it stands under: `Unsafe`, `Safe`. */
+  readonly under: string;
+  readonly kind: 'plan' | 'fixed';
+  readonly text: string;
+  /** Findings expected by the comments at the ends of lines. Lines count from 0. */
+  readonly expected: readonly { readonly line: number; readonly rule: string }[];
+}
+
+export const headings = ['What it protects against', 'The sum', 'Sources', 'Unsafe', 'Safe'] as const;
+
+/** The fenced plans of a page, in order, each with what its comments expect. */
+export function fencesOf(page: string): readonly Fence[] {
+  const fences: Fence[] = [];
+  let under = '';
+  let open: { kind: Fence['kind']; lines: string[] } | undefined;
+  for (const line of page.split('\n')) {
+    if (open === undefined) {
+      under = /^## (.+)$/.exec(line)?.[1]?.trim() ?? under;
+      const start = /^```crib( fixed)?\s*$/.exec(line);
+      if (start) open = { kind: start[1] ? 'fixed' : 'plan', lines: [] };
+    } else if (line.startsWith('```')) {
+      fences.push({ under, kind: open.kind, ...marked(open.lines) });
+      open = undefined;
+    } else open.lines.push(line);
+  }
+  return fences;
+}
+
+/** `courses 14 // crib-height, crib-reach` expects two findings on its line. The comment stays in the text. */
+function marked(lines: readonly string[]): Pick<Fence, 'text' | 'expected'> {
+  const expected = lines.flatMap((line, at) => {
+    const rules = /\/\/ ((?:[a-z0-9]+(?:-[a-z0-9]+)+)(?:, [a-z0-9]+(?:-[a-z0-9]+)+)*)\s*$/.exec(line)?.[1];
+    return (rules?.split(', ') ?? []).map((rule) => ({ line: at, rule }));
+  });
+  return { text: `${lines.join('\n')}\n`, expected };
+}
+
+/** The headings of a page that are missing, or out of order. */
+export function missingHeadings(page: string): readonly string[] {
+  const there = [...page.matchAll(/^## (.+)$/gm)].map((m) => m[1]?.trim() ?? '');
+  const inOrder = headings.filter((h) => there.includes(h));
+  const order = there.filter((h) => (headings as readonly string[]).includes(h));
+  return [
+    ...headings.filter((h) => !there.includes(h)),
+    ...(order.join() === inOrder.join() ? [] : ['(order)']),
+  ];
+}
