@@ -5,20 +5,10 @@ export const coursesEdit = (
   plan: Plan | undefined,
   element: string,
   by: 1 | -1,
-): PlanEdit | { readonly refused: string } => {
+): PlanEdit | { readonly refused: 'not a crib' | 'last course' } => {
   const crib = plan?.cribs.find(({ id }) => id === element);
-  if (!crib)
-    return {
-      refused: 'Courses can be added to a crib and taken from it. Choose a crib first.',
-    };
+  if (!crib) return { refused: 'not a crib' };
   const courses = crib.courses + by;
-  if (courses < 1)
-    return {
-      refused: `Crib ${crib.name} has one course. Take the crib out of the text instead.`,
-    };
-  return {
-    kind: 'set',
-    at: { element, property: 'courses' },
-    text: String(courses),
-  };
+  if (courses < 1) return { refused: 'last course' };
+  return { kind: 'set', at: { element, property: 'courses' }, text: String(courses) };
 };

@@ -109,7 +109,7 @@ export class DrawingPanel {
         return this.change(message.version, () => this.session.server.move(message));
       case 'courses': {
         const edit = coursesEdit(this.plan()?.plan, message.element, message.by);
-        if ('refused' in edit) return this.say(edit.refused);
+        if ('refused' in edit) return this.say(refusals()[edit.refused]);
         return this.change(message.version, () =>
           this.session.server.edit({
             uri: message.uri,
@@ -166,6 +166,11 @@ export class DrawingPanel {
     return this.pageIsUp ? Promise.resolve() : new Promise((up) => this.up.event(() => up()));
   }
 }
+
+const refusals = () => ({
+  'not a crib': vscode.l10n.t('Courses are added to a crib and taken from it. Choose a crib first.'),
+  'last course': vscode.l10n.t('This is its last course. Take the crib out of the text instead.'),
+});
 
 /** What a panel of an earlier window kept of itself; `undefined` where it cannot be read. */
 export const keptState = (state: unknown): PanelState | undefined => {

@@ -1,0 +1,63 @@
+import { analyze } from '@cribwright/engine';
+import { tallCrib, trailerOnCar } from '@cribwright/engine/testing';
+import { expect, it } from 'vitest';
+import type { Drawable } from './last-good.js';
+import { firstLook, showMessage } from './show-message.js';
+
+const uri = 'file:///plans/van.crib';
+const drawable = (...plans: (typeof trailerOnCar)[]): Drawable => ({
+  uri,
+  version: 7,
+  plans: plans.map((plan) => ({ plan, analysis: analyze(plan), places: {}, partial: false })),
+  stale: undefined,
+});
+
+it('names the file, the version and what can be chosen', () => {
+  const show = showMessage(drawable(trailerOnCar), firstLook, undefined);
+  expect(show).toMatchObject({ uri, version: 7, shown: 0, stale: undefined });
+  expect(show.scenes.length).toBeGreaterThan(0);
+  expect(show.subjects.map(({ id }) => id)).toContain('crib/A');
+  expect(show.stages.length).toBe(drawable(trailerOnCar).plans[0]?.analysis.stages.length);
+});
+
+it('counts what is unsafe, and does not count what a reviewer accepted', () => {
+  const one = drawable(tallCrib);
+  const plan = one.plans[0];
+  const dangers =
+    plan?.analysis.findings.filter(({ severity, couldNotRun }) => severity === 'danger' && !couldNotRun) ??
+    [];
+  expect(dangers.length).toBeGreaterThan(0);
+  expect(showMessage(one, firstLook, undefined).tally.danger).toBe(dangers.length);
+  const accepted = {
+    ...one,
+    plans: one.plans.map((p) => ({
+      ...p,
+      analysis: {
+        ...p.analysis,
+        findings: p.analysis.findings.map((f) => ({
+          ...f,
+          accepted: { by: 'Capt. Example', reason: 'drill', until: '2099-01-01' },
+        })),
+      },
+    })),
+  };
+  expect(showMessage(accepted, firstLook, undefined).tally.danger).toBe(0);
+});
+
+it('lets go of choices that the plan does not have', () => {
+  const look = { plan: 9, choice: { view: 'crib', subject: 'crib/Gone', stage: 99, lost: 'gone' } } as const;
+  const show = showMessage(drawable(trailerOnCar), look, 'old');
+  expect(show.shown).toBe(0);
+  expect(show.stale).toBe('old');
+  const choice = show.scenes[0]?.choice;
+  expect(choice).toMatchObject({ view: 'crib', stage: undefined, lost: undefined });
+  expect(choice?.subject).not.toBe('crib/Gone');
+});
+
+it('says so where there is nothing to draw', () => {
+  expect(showMessage(drawable(), firstLook, 'nothing')).toMatchObject({
+    scenes: [],
+    plans: [],
+    stale: 'nothing',
+  });
+});
