@@ -1,4 +1,5 @@
 export { drawScene, firstChoice, scenesFor, viewNamed, viewsOf } from './draw-scene.js';
+export { type PdfOptions, pdfOf } from './pdf/pdf-of.js';
 export type * from './scene/scene.js';
 export { type Palette, paletteOf, palettes, type ThemeName } from './svg/palette.js';
 export { SceneSvg } from './svg/scene-svg.js';

@@ -2,9 +2,9 @@
 import type { JSX } from 'preact';
 import { arrowHead, tick } from '../scene/arrow.js';
 import type { Item, Point } from '../scene/scene.js';
-import { smooth } from '../scene/smooth.js';
 import { fixed } from './fixed.js';
 import { dashes, lineWeights } from './line-weights.js';
+import { arrowLength, pair, pathData } from './shape-data.js';
 import { toneClass } from './style-sheet.js';
 
 type Shape = Exclude<Item, { kind: 'group' }>;
@@ -62,8 +62,6 @@ export function ShapeView({ item, prefix }: { readonly item: Shape; readonly pre
   }
 }
 
-const pair = (p: Point): string => `${fixed(p.x)},${fixed(p.y)}`;
-
 const shapeClass = (item: Exclude<Shape, Line | { kind: 'text' }>): string =>
   item.fill === 'hatch' || item.fill === 'cross'
     ? toneClass(item.tone)
@@ -82,18 +80,6 @@ const stroked = (item: {
   'stroke-width': fixed(item.width ?? lineWeights[item.tone]),
   ...(item.dash === undefined ? {} : { 'stroke-dasharray': dashes[item.dash].join(' ') }),
 });
-
-export function pathData(item: Extract<Item, { kind: 'path' }>): string {
-  const [first, ...rest] = item.points;
-  if (first === undefined) return '';
-  const start = `M${pair(first)}`;
-  const body = item.smooth
-    ? smooth(item.points, item.closed)
-        .map((curve) => `C${curve.map(pair).join(' ')}`)
-        .join('')
-    : rest.map((p) => `L${pair(p)}`).join('');
-  return `${start}${body}${item.closed ? 'Z' : ''}`;
-}
 
 function LineView({ item }: { readonly item: Line }): JSX.Element {
   const tone = toneClass(item.tone);
@@ -140,7 +126,3 @@ function LineView({ item }: { readonly item: Line }): JSX.Element {
     </g>
   );
 }
-
-/** Length of a line's arrow head, mm; shorter on a short line. */
-export const arrowLength = (item: Line): number =>
-  Math.min(2.6, Math.hypot(item.to.x - item.from.x, item.to.y - item.from.y) * 0.45);
