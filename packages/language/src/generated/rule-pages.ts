@@ -1,6 +1,34 @@
 // Written by build/embed.mjs. Do not edit.
 /** Every rule's page: rule id to Markdown. */
 export const rulePages: Readonly<Record<string, string>> = {
+  'axle-overweight': `# axle-overweight: axles heavier than the law allows
+
+## What it protects against
+
+A weight or a place that was typed wrong makes every other figure wrong. A truck that would break the law on the road is more often a slip of the pen than a heavy truck. If the weights are right, the truck is overweight, and you want to know that too.
+
+It is not a check of safety. It is one of what was written.
+
+## The sum
+
+Cargo bears on two groups of axles by the lever rule, or on a kingpin and one group. Then every run of neighbouring axles is held against its limit, the ones inside as well:
+
+    one axle, or axles within 40 in       20,000 lb
+    axles within 96 in                    34,000 lb
+    more: 500 × (L × N ÷ (N − 1) + 12 × N + 36), to the nearest 500 lb, ties down
+    two tandems, 36 ft first to last      34,000 lb each
+    the whole truck                       80,000 lb
+
+L is the distance between the outer axles in whole feet, N the number of axles.
+
+## Sources
+
+- Limits and formula: 23 CFR 658.17.
+- Two tandems 36 ft apart: 23 U.S.C. 127(a).
+- Ties: the table of California Vehicle Code 35551 rounds down, that of 67 Pa. Code 185.3 rounds up. The lower is taken.
+
+A department's policy may set other limits for a single axle, a tandem and the whole truck.
+`,
   'crib-height': `# crib-height: crib too high for its width
 
 ## What it protects against
@@ -26,13 +54,18 @@ A department's policy may set other ratios, with its own source.
 ## Unsafe
 
 \`\`\`crib
+use "library/vehicles.crib"
+
 plan "Too high on two contacts" {
-  vehicle trailer : VanTrailer53
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2
     overhang  4 in
     courses   14 // crib-height
+    wedges    1 pair, 0.5 to 2 in
     at        19 ft 6 in, driver side 3 ft 6.75 in
     captures  rail
   }
@@ -46,13 +79,472 @@ plan "Too high on two contacts" {
 ## Safe
 
 \`\`\`crib
+use "library/vehicles.crib"
+
 plan "All four contacts captured" {
-  vehicle trailer : VanTrailer53
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2
     overhang  4 in
     courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  'crib-layout': `# crib-layout: courses that cannot be laid so
+
+## What it protects against
+
+A crib with a single timber in a course rolls over. One with more timbers than fit cannot be built as drawn.
+
+## The sum
+
+timbers × dressed width ≤ width outside to outside of the contacts 4 × 3.5 in ≤ 16 in
+
+At least 2 timbers in every course.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Five where four fit" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    5 by 2 // crib-layout
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    layout    4 by 2
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Two by two" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  'crib-load': `# crib-load: crib or contact overloaded
+
+## What it protects against
+
+Timber loaded beyond what it bears across the grain crushes. The load leans over, and goes.
+
+## The sum
+
+contact = stress across the grain × crossing, rounded down 500 psi × 3.5 in × 3.5 in → 6,000 lb
+crib = loaded contacts × contact 4 × 6,000 lb = 24,000 lb
+use = load ÷ capacity
+
+The load is the worst one over every stage of the building, every support that was there before the crew giving way, and the whole range of weight and place. The finding names that case. The stress is the flat rule, the species' own value, or the lesser of both, as the policy says.
+
+## Sources
+
+- 24,000 lb on four contacts of 4×4: Rescue Systems 1 (California State Fire Training), chapter 30.
+- Species, wet timber and bearing length: NDS 2018, 3.10.2 and 3.10.4; NDS Supplement 2018, Table 4A.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "One crib for a heavy end" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 60,000 to 64,000 lb from 4 ft to 48 ft
+  }
+  crib A { // crib-load
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        12 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A light trailer on the same crib" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 4,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  'crib-overhang': `# crib-overhang: timber ends too short or too long past the contacts
+
+## What it protects against
+
+Short ends split off and let the timber walk out. Long ones narrow the base that the height counts on.
+
+## The sum
+
+least overhang ≤ overhang ≤ most overhang
+
+Both are the policy's: at least 4 in, at most 6 in.
+
+## Sources
+
+- 4 in on a 4×4: common practice, no source. Rescue Systems 1 (California State Fire Training), chapter 30, has about the timber's own dimension.
+- 6 in: common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Ends too short" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  2 in // crib-overhang
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    overhang  4 in
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Ends as they should be" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  'crib-reach': `# crib-reach: crib does not reach, or does not fit under, what it captures
+
+## What it protects against
+
+A crib that stops short of the load carries nothing until the load drops onto it. One that is too tall cannot be built.
+
+## The sum
+
+gap = underside of the part − what the crib stands on − courses × dressed depth − shims
+
+The wedges must close it: not more than they can, and not less than they need to go in. Where the part's height is a range, both ends must hold.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Three courses short" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   8 // crib-reach
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    courses   11
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Wedged up to the rail" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  'joist-miss': `# joist-miss: contact beside the part it should meet
+
+## What it protects against
+
+A contact between two joists meets only sheet metal or flooring. It carries nothing.
+
+## The sum
+
+The part must lie over the top timber, and along the timber at most this far from the contact:
+
+    distance from the contact to the edge of the joist ≤ joist reach (2 in)
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Between two joists" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        20 ft, driver side 3 ft 6.75 in // joist-miss
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Under the joists" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  'order-ground-up': `# order-ground-up: upper vehicle held before the one beneath it
+
+## What it protects against
+
+What is built on something loose moves with it. The lower vehicle comes first, the pad before what stands on it.
+
+## The sum
+
+There is no sum. Every step that holds the upper vehicle must wait, by its line or by \`after\`, for a step that holds the lower one.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "The trailer first" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at      25 ft, passenger side 1 ft
+    heading across to passenger side
+    bears   trailer at rail from 23 ft 6 in to 26 ft 6 in
+  }
+  crib C1 {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   2
+    wedges    1 pair, 0.5 to 2 in
+    at        22 ft, driver side 6 ft 6 in
+    captures  car rocker
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 build   A // order-ground-up
+    2 capture car  with cribs C1
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "The car first" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at      25 ft, passenger side 1 ft
+    heading across to passenger side
+    bears   trailer at rail from 23 ft 6 in to 26 ft 6 in
+  }
+  crib C1 {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   2
+    wedges    1 pair, 0.5 to 2 in
+    at        22 ft, driver side 6 ft 6 in
+    captures  car rocker
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 capture car  with cribs C1
+    2 build   A
+  }
+}
+\`\`\`
+`,
+  'part-cannot-bear': `# part-cannot-bear: support under a part that may not bear
+
+## What it protects against
+
+Sheet metal, tanks, moving parts and brackets fold or turn under a load that the frame would carry.
+
+## The sum
+
+There is no sum. The vehicle says of each part whether it may bear, and why not.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Under a part that folds" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   12
+    wedges    1 pair, 0.5 to 2 in
+    at        3 ft, centre
+    captures  kingpin // part-cannot-bear
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Under rail and joists" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
     at        19 ft 6 in, driver side 3 ft 6.75 in
     captures  rail, joists
   }
@@ -77,5 +569,466 @@ The length is the one from head to foot. Plies nailed together count with their 
 - 50 in service, 75 while erecting: from memory, NDS 2018, 3.7.1.4. A post that holds a load over people is in service.
 
 A department's policy may set another limit, with its own source.
+`,
+  'strut-angle': `# strut-angle: strut too flat, too steep, or not as written
+
+## What it protects against
+
+A flat strut pushes its foot out more than it pushes up. A steep one holds nothing sideways.
+
+## The sum
+
+angle = atan(rise ÷ run) rise from foot to head, run along the ground
+
+It follows from head and foot, never only from what is typed. The policy's limits: not flatter than 45 deg, not steeper than 75 deg.
+
+## Sources
+
+- About 45 deg and not flatter: common practice, no source.
+- 45 deg usual, 60 deg most for rakers: from memory, US Army Corps of Engineers Shoring Operations Guide, section 2.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Feet too far out" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut {
+    head  trailer rail near 14 ft, driver side
+    foot  6 ft out // strut-angle
+    lock  pinned
+  }
+  strut S2 : LongStrut {
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    foot  3 ft 4 in out
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "At 45 degrees" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut {
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : LongStrut {
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+}
+\`\`\`
+`,
+  'strut-head': `# strut-head: strut head on a part that moves or may not bear
+
+## What it protects against
+
+A head on a door, a hood, a sprung cab or sheet metal slips or tears out when the load comes on.
+
+## The sum
+
+There is no sum but one: the head must lie under the part.
+
+    distance from the head to the edge of the part ≤ joist reach (2 in)
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Head on the raised legs" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut {
+    head  trailer legs near 9 ft, driver side // strut-head
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : LongStrut {
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Heads under the rails" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut {
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : LongStrut {
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+}
+\`\`\`
+`,
+  'strut-lock': `# strut-lock: strut without a mechanical lock
+
+## What it protects against
+
+A strut that stands on oil or air alone comes down when a seal or a hose lets go.
+
+## The sum
+
+There is no sum. A strut is pinned, or backed off onto its lock, before anyone relies on it.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "On its pump" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut {
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out
+    lock  pump only // strut-lock
+  }
+  strut S2 : LongStrut {
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    lock  pinned
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Pinned" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut {
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : LongStrut {
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+}
+\`\`\`
+`,
+  'strut-one-sided': `# strut-one-sided: struts on one side only
+
+## What it protects against
+
+Struts on one side push a vehicle over to the other.
+
+## The sum
+
+There is no sum. What is done on one side is answered on the other.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Driver side only" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut { // strut-one-sided
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Both sides" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut {
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : LongStrut {
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+}
+\`\`\`
+`,
+  'tie-missing': `# tie-missing: strut foot not tied
+
+## What it protects against
+
+A leaning strut pushes its own foot out. Untied, the foot slides away and the load comes down.
+
+## The sum
+
+thrust at the foot = force along the strut × cos(angle)
+
+Friction alone is not counted on. A strap joins the feet of the two struts across from each other, or a strap runs from the foot to an anchor.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "No strap" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut { // tie-missing
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : LongStrut { // tie-missing
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Strapped foot to foot" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut {
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : LongStrut {
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+}
+\`\`\`
+`,
+  'upper-on-unstable-lower': `# upper-on-unstable-lower: vehicle resting on one that nothing holds
+
+## What it protects against
+
+A car on its own springs and tyres rocks and sinks under the truck that rests on it.
+
+## The sum
+
+There is no sum. A vehicle that another one rests on is held by cribs or step chocks of its own.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "The car is not held" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan { // upper-on-unstable-lower
+    at      25 ft, passenger side 1 ft
+    heading across to passenger side
+    bears   trailer at rail from 23 ft 6 in to 26 ft 6 in
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "The car is held" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at      25 ft, passenger side 1 ft
+    heading across to passenger side
+    bears   trailer at rail from 23 ft 6 in to 26 ft 6 in
+  }
+  crib C1 {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   2
+    wedges    1 pair, 0.5 to 2 in
+    at        22 ft, driver side 6 ft 6 in
+    captures  car rocker
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  'weight-sum': `# weight-sum: weights that do not add up
+
+## What it protects against
+
+A weight that was typed wrong makes every load in the plan wrong.
+
+## The sum
+
+    weight as written  =  sum of what the axles and the kingpin carry empty
+
+Two per cent either way is let pass: scales and makers' sheets differ by that much. Where the load on the kingpin is not written, the axles alone must not carry more than the whole weighs.
+
+## Sources
+
+- The sum: statics. The two per cent: common practice, no source.
+`,
+  'wheels-unchocked': `# wheels-unchocked: wheels free to roll
+
+## What it protects against
+
+A vehicle that rolls an inch takes every crib and strut out of line.
+
+## The sum
+
+There is no sum on level ground: every vehicle on its wheels is chocked both ways. On a grade steeper than the policy's limit it is a danger, not only a warning.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Nothing under the wheels" {
+  vehicle trailer : VanTrailer53 { // wheels-unchocked
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Chocked both ways" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  chock K1 {
+    under trailer
+    ways  both
+  }
+}
+\`\`\`
 `,
 };

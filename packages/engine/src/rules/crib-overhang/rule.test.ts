@@ -1,0 +1,27 @@
+import { describe, expect, it } from 'vitest';
+import { check } from '../../testing/check.js';
+import { crib, foot, inch, planOf, trailerOnCar, vanTrailer } from '../../testing/sample-plans.js';
+import { rule } from './rule.js';
+
+const found = (overhang: number) =>
+  check(rule, planOf({ vehicles: [vanTrailer], cribs: [crib('A', 19.5 * foot, -1, { overhang })] }));
+
+describe('crib-overhang', () => {
+  it('passes the samples', () => expect(check(rule, trailerOnCar)).toEqual([]));
+  // Common practice, no source: 4 in past each contact.
+  it.each([4, 6])('takes %i in', (inches) => expect(found(inches * inch)).toEqual([]));
+  it('says by how much an end is short, and sets it right', () => {
+    const [finding] = found(3.5 * inch);
+    expect(finding?.severity).toBe('danger');
+    expect(finding?.message.text).toContain('stick out 3.5 in past the contacts. At least 4 in');
+    expect(finding?.fixes[0]?.edits[0]).toMatchObject({ kind: 'set', text: '4 in' });
+    expect(finding?.related[0]?.at.property).toBe('least overhang');
+  });
+  it('never prints a short end as long enough', () =>
+    expect(found(3.999 * inch)[0]?.message.text).toContain('stick out 3.9 in past'));
+  it('warns of a base grown narrow', () => {
+    const [finding] = found(7 * inch);
+    expect(finding?.severity).toBe('warning');
+    expect(finding?.message.text).toContain('it is 10 in wide');
+  });
+});

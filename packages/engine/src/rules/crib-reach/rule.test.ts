@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { between } from '../../model/interval.js';
+import { check } from '../../testing/check.js';
+import { crib, foot, inch, planOf, trailerOnCar, vanTrailer } from '../../testing/sample-plans.js';
+import { rule } from './rule.js';
+
+const withCrib = (change: Parameters<typeof crib>[3], height = between(40 * inch, 40 * inch)) =>
+  planOf({
+    vehicles: [
+      { ...vanTrailer, parts: vanTrailer.parts.map((p) => (p.form === 'points' ? p : { ...p, height })) },
+    ],
+    cribs: [crib('A', 19.5 * foot, -42.75 * inch, change)],
+  });
+const found = (...given: Parameters<typeof withCrib>) => check(rule, withCrib(...given));
+
+describe('crib-reach', () => {
+  it('passes the samples', () => expect(check(rule, trailerOnCar)).toEqual([]));
+
+  it('says what stays open, with the sum, and offers the courses that fit', () => {
+    const [finding] = found({ courses: 8 });
+    expect(finding?.message.text).toBe(
+      "crib A does not reach the trailer's rail: 12 in is left open (40 in − 28 in) and its wedges close 2 in. " +
+        'Use 11 courses: 1.5 in is then left for the wedges.',
+    );
+    expect(finding?.fixes[0]?.edits[0]).toMatchObject({ text: '11' });
+  });
+
+  it('says how much too tall a crib is', () =>
+    expect(found({ courses: 12 })[0]?.message.text).toContain(
+      'it would need 2 in more room (40 in − 42 in)',
+    ));
+
+  it('counts no wedges where none are stated, and offers shims', () => {
+    const [finding] = found({ wedges: undefined });
+    expect(finding?.message.text).toContain('its wedges close nothing');
+    expect(finding?.fixes[0]?.edits[0]).toMatchObject({ at: { property: 'shims' }, text: '1.5 in' });
+    expect(found({ wedges: undefined, shims: 1.5 * inch })).toEqual([]);
+  });
+
+  it('warns where the wedges do not go in', () =>
+    expect(found({ shims: 1.25 * inch })[0]).toMatchObject({ severity: 'warning' }));
+
+  it('answers for both ends of a range', () => {
+    expect(found({}, between(39 * inch, 40.5 * inch))).toEqual([]);
+    const [finding] = found({}, between(39 * inch, 41 * inch));
+    expect(finding?.message.text).toContain('2.5 in is left open');
+    expect(finding?.governs).toBe('the range of the height');
+  });
+
+  it('does not pass a vehicle whose posture leaves the height unknown', () => {
+    const plan = withCrib({});
+    const turned = {
+      ...plan,
+      vehicles: plan.vehicles.map((v) => ({ ...v, posture: { kind: 'on its roof' } as const })),
+    };
+    expect(check(rule, turned)[0]?.couldNotRun).toBe(true);
+  });
+});

@@ -1,0 +1,41 @@
+import { expect, it } from 'vitest';
+import { analyze } from '../analysis/analyze.js';
+import { hastyTrailer, planOf, samplePlans } from '../testing/sample-plans.js';
+import { workingsOf } from '../workings/workings.js';
+import { rules } from './generated/rule-index.js';
+import type { Rule } from './rule.js';
+import { runRules } from './run.js';
+
+const broken: Rule = {
+  id: 'broken',
+  title: 'A rule that breaks',
+  family: 'whole set-up',
+  severity: 'note',
+  protects: 'Nothing.',
+  sources: [],
+  compares: [],
+  words: {},
+  check: () => {
+    throw new Error('broken');
+  },
+};
+
+it('turns a rule that breaks into a loud finding, and runs the others', () => {
+  const w = workingsOf(hastyTrailer);
+  const found = runRules([broken, ...rules], w);
+  expect(found[0]).toMatchObject({ rule: 'broken', severity: 'danger', couldNotRun: true });
+  expect(found.slice(1)).toEqual(runRules(rules, w));
+  expect(found.length).toBeGreaterThan(5);
+});
+
+it.each(Object.entries(samplePlans))('analyzes %s into plain data', (_, plan) => {
+  const analysis = analyze(plan);
+  expect(JSON.parse(JSON.stringify(analysis))).toEqual(JSON.parse(JSON.stringify(analyze(plan))));
+  expect(analysis.supports).toHaveLength(
+    plan.cribs.length + plan.struts.length + plan.ties.length + plan.chocks.length,
+  );
+  expect(JSON.stringify(analysis)).not.toMatch(/NaN|Infinity/);
+});
+
+it('analyzes a plan with nothing in it', () =>
+  expect(analyze(planOf({})).findings.filter((f) => f.couldNotRun)).toEqual([]));

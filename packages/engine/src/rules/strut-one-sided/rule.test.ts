@@ -1,0 +1,16 @@
+import { expect, it } from 'vitest';
+import { check } from '../../testing/check.js';
+import { hastyTrailer, trailerOnCar } from '../../testing/sample-plans.js';
+import { rule } from './rule.js';
+
+it('passes struts on both sides, and none at all', () => {
+  expect(check(rule, trailerOnCar)).toEqual([]);
+  expect(check(rule, { ...trailerOnCar, struts: [] })).toEqual([]);
+});
+
+it('says which side has none', () => {
+  const found = check(rule, hastyTrailer);
+  expect(found.map((f) => f.message.text)).toEqual([
+    expect.stringContaining('struts on its driver side (S1, S3) and none on the other'),
+  ]);
+});

@@ -1,0 +1,24 @@
+import { expect, it } from 'vitest';
+import { check } from '../../testing/check.js';
+import { hastyTrailer, trailerOnCar } from '../../testing/sample-plans.js';
+import { rule } from './rule.js';
+
+it('passes feet that are tied', () => expect(check(rule, trailerOnCar)).toEqual([]));
+
+it('offers the strap to the strut across', () => {
+  const found = check(rule, { ...trailerOnCar, ties: trailerOnCar.ties.slice(0, 1) });
+  expect(found.map((f) => f.subject.element)).toEqual(['strut/S3', 'strut/S4']);
+  expect(found[0]?.fixes[0]?.edits).toEqual([
+    {
+      kind: 'insert',
+      into: { element: 'plan' },
+      text: 'strap T2 : RatchetStrap2in { from S3 foot to S4 foot }',
+    },
+  ]);
+});
+
+it('offers none where there is no strut across', () => {
+  const [first] = check(rule, hastyTrailer);
+  expect(first?.message.text).toContain('to an anchor');
+  expect(first?.fixes).toEqual([]);
+});
