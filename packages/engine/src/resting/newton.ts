@@ -41,6 +41,10 @@ export function descend(
     last = residual;
     const loose = free > 0 ? looseMotion(h, step, n, shift) : undefined;
     if (loose !== undefined) step.set(loose);
+    else if (keepsContacts(s, c, q, step)) {
+      for (let j = 0; j < n; j++) q[j] = at(q, j) + at(step, j);
+      continue;
+    }
     const t = lineSearch(s, c, load, q, step);
     if (t === Number.POSITIVE_INFINITY) return { kind: 'falling', along: unit(step) };
     if (!Number.isFinite(t) || t <= 0) return { kind: 'stuck' };
@@ -70,6 +74,17 @@ function prepare(
   let residual = 0;
   for (let j = 0; j < load.length; j++) residual = Math.max(residual, Math.abs(at(downhill, j)));
   return residual;
+}
+
+/** Whether the whole step opens and closes nothing: then it ends at the least energy of this quadratic piece. */
+function keepsContacts(s: ScaledSystem, c: ContactState, q: Float64Array, step: Float64Array): boolean {
+  for (let i = 0; i < s.count; i++) {
+    if (c.present[i] !== 1) continue;
+    const f = springForce(s, c, i, closingOf(s, i, q));
+    const after = f + at(s.stiffness, i) * closingOf(s, i, step);
+    if (f < -touching ? after > 0 : after < 0) return false;
+  }
+  return true;
 }
 
 /** Where along the step the energy is least. Its slope is a rising line broken where contacts close or open. */

@@ -69,7 +69,15 @@ function resting(
     closings[i] = d * s.length;
     if (state.present[i] === 1) forces[i] = Math.max(0, springForce(s, state, i, d)) * s.force;
   }
-  return { kind: 'rests', forces, closings, balanced: found.free > 0, method, residual: found.residual };
+  return {
+    kind: 'rests',
+    forces,
+    closings,
+    q: found.q,
+    balanced: found.free > 0,
+    method,
+    residual: found.residual,
+  };
 }
 
 function motionsOf(s: ScaledSystem, along: Float64Array): readonly Motion[] {

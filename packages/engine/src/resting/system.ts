@@ -55,6 +55,8 @@ export type Rest =
       readonly forces: Float64Array;
       /** Closing of each spring, m. */
       readonly closings: Float64Array;
+      /** Scaled sinking and slopes of the bodies: a start for the next case. */
+      readonly q: Float64Array;
       /** It stands on a line or a point, like a plank on a rail: nothing keeps it from rolling off. */
       readonly balanced: boolean;
       /** `small steps` says that the usual method did not settle, and the slower one was used. */

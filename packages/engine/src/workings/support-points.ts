@@ -46,10 +46,16 @@ const sides = ['driver', 'passenger'] as const;
 
 /** What held the vehicles up before the crew came. */
 export function originalSupports(plan: Plan): readonly SupportPoint[] {
-  return [...plan.vehicles.flatMap(ownSupports), ...plan.contacts.flatMap((c) => vehicleContacts(c, plan))];
+  return [
+    ...plan.vehicles.flatMap((v) => ownSupports(v, plan)),
+    ...plan.contacts.flatMap((c) => vehicleContacts(c, plan)),
+  ];
 }
 
-function ownSupports(vehicle: Vehicle): readonly SupportPoint[] {
+function ownSupports(vehicle: Vehicle, plan: Plan): readonly SupportPoint[] {
+  // A part that rests on another vehicle of the plan is held there, and not a second time by the ground.
+  const onVehicle = (part: Part) =>
+    plan.contacts.some((c) => c.upper === vehicle.id && c.upperPart === part.id);
   const tyres =
     vehicle.posture.kind !== 'upright'
       ? []
@@ -57,7 +63,10 @@ function ownSupports(vehicle: Vehicle): readonly SupportPoint[] {
           sides
             .filter((side) => !axle.missing.includes(side))
             .map((side): SupportPoint => {
-              const at = toPlan(vehicle, { x: axle.x, y: (side === 'driver' ? -1 : 1) * (axle.track / 2) });
+              const at = toPlan(vehicle, {
+                x: axle.x,
+                y: (side === 'driver' ? -1 : 1) * (axle.track / 2),
+              });
               return {
                 id: `${vehicle.id}/${axle.id}/${side}`,
                 element: vehicle.id,
@@ -75,7 +84,7 @@ function ownSupports(vehicle: Vehicle): readonly SupportPoint[] {
             }),
         );
   const parts = vehicle.parts.flatMap((part) =>
-    part.carries?.down === true
+    part.carries?.down === true && !onVehicle(part)
       ? part.offsets.map((y, i): SupportPoint => {
           const at = toPlan(vehicle, { x: part.from, y });
           const side = part.offsets.length < 2 ? '' : y < 0 ? 'driver' : 'passenger';
@@ -86,7 +95,10 @@ function ownSupports(vehicle: Vehicle): readonly SupportPoint[] {
             kind: 'part',
             original: true,
             group: `${vehicle.id}/${part.id}`,
-            at: { ...at, z: underside(vehicle, part, at)?.low ?? part.height.low },
+            at: {
+              ...at,
+              z: underside(vehicle, part, at)?.low ?? part.height.low,
+            },
             upper: vehicle.id,
             lower: 'ground',
             stiffness: part.carries?.stiffness ?? 0,
@@ -123,6 +135,7 @@ function vehicleContacts(contact: Plan['contacts'][number], plan: Plan): readonl
   const upper = plan.vehicles.find((v) => v.id === contact.upper);
   const lower = plan.vehicles.find((v) => v.id === contact.lower);
   const part = upper?.parts.find((p) => p.id === contact.upperPart);
+  const under = lower?.parts.find((p) => p.id === contact.lowerPart);
   return contact.points.map((at, i) => ({
     id: `${contact.id}#${i + 1}`,
     element: contact.lower,
@@ -131,22 +144,35 @@ function vehicleContacts(contact: Plan['contacts'][number], plan: Plan): readonl
     original: true,
     group: contact.id,
     at: { ...at, z: part?.height.low ?? 0 },
-    upper: contact.upper,
-    lower: contact.lower,
+    upper: upper !== undefined && part !== undefined ? bodyOfPart(upper, part) : contact.upper,
+    lower: lower !== undefined && under !== undefined ? bodyOfPart(lower, under) : contact.lower,
     stiffness: contact.stiffness,
     preload: 0,
     ref: contact.ref,
   }));
 }
 
-/** What the crew's cribs and step chocks hold, contact by contact. Contacts that meet nothing are left out. */
+/**
+ * What the crew's cribs and step chocks hold, contact by contact. Contacts that meet nothing are left out, and so
+ * is a crib that cannot reach what it should hold: air carries nothing.
+ */
 export function placedSupports(w: Workings): readonly SupportPoint[] {
-  return w.cribs().flatMap(cribPoints);
+  return w.cribs().flatMap((c) => (reaches(c) ? cribPoints(c, w) : []));
 }
 
-const cribPoints = (c: CribWorking): readonly SupportPoint[] => {
+const reaches = ({ gap, closes, crib }: CribWorking): boolean =>
+  crib.courses >= 1 && (gap.value === undefined || gap.value.low <= (closes.value?.high ?? 0) + 1e-9);
+
+function standsOnBody({ standsOn }: CribWorking['crib'], w: Workings): ElementId | 'ground' {
+  if (standsOn.kind !== 'vehicle') return 'ground';
+  const vehicle = w.vehicles.get(standsOn.vehicle);
+  const part = vehicle?.parts.find((p) => p.id === standsOn.part);
+  return vehicle === undefined || part === undefined ? standsOn.vehicle : bodyOfPart(vehicle, part);
+}
+
+const cribPoints = (c: CribWorking, w: Workings): readonly SupportPoint[] => {
   const { crib } = c;
-  const lower = crib.standsOn.kind === 'vehicle' ? crib.standsOn.vehicle : 'ground';
+  const lower = standsOnBody(crib, w);
   const z = c.height.value?.high ?? 0;
   return c.contacts.flatMap((contact) =>
     contact.meets === undefined

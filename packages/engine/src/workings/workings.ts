@@ -1,19 +1,23 @@
-import { type CribWorking, cribWorking } from "../crib/crib-working.js";
-import type { Figure } from "../figure/figure.js";
-import { type BodyMass, bodyMass } from "../mass/body-mass.js";
-import type { Plan } from "../model/plan.js";
-import type { PolicyKey } from "../model/policy.js";
-import type { ElementId } from "../model/ref.js";
-import type { Vehicle } from "../model/vehicle.js";
-import { limitFigure } from "../policy/limit.js";
-import { type StrutWorking, strutWorking } from "../strut/strut-working.js";
-import type { GoverningLoad } from "./governing-load.js";
+import type { StageResult } from '../analysis/analysis.js';
+import { type CribWorking, cribWorking } from '../crib/crib-working.js';
+import type { Figure } from '../figure/figure.js';
+import { governingLoads } from '../loss/governing-loads.js';
+import { type LossWorking, lossWorking } from '../loss/loss-working.js';
+import { stagesOf } from '../loss/stage-results.js';
+import { type BodyMass, bodyMass } from '../mass/body-mass.js';
+import type { Plan } from '../model/plan.js';
+import type { PolicyKey } from '../model/policy.js';
+import type { ElementId } from '../model/ref.js';
+import type { Vehicle } from '../model/vehicle.js';
+import { limitFigure } from '../policy/limit.js';
+import { type StrutWorking, strutWorking } from '../strut/strut-working.js';
+import type { GoverningLoad } from './governing-load.js';
 
 export interface AnalyzeOptions {
-	/** ISO date of the reader's day, for acceptances that run out. The engine has no clock. */
-	readonly today?: string;
-	/** Also work out how hard a push the set-up holds: the one heavy model. */
-	readonly push?: boolean;
+  /** ISO date of the reader's day, for acceptances that run out. The engine has no clock. */
+  readonly today?: string;
+  /** Also work out how hard a push the set-up holds: the one heavy model. */
+  readonly push?: boolean;
 }
 
 /**
@@ -21,43 +25,46 @@ export interface AnalyzeOptions {
  * those who ask for it.
  */
 export interface Workings {
-	readonly plan: Plan;
-	readonly options: AnalyzeOptions;
-	readonly limit: (key: PolicyKey) => Figure;
-	readonly vehicles: ReadonlyMap<ElementId, Vehicle>;
-	readonly masses: () => ReadonlyMap<ElementId, BodyMass>;
-	readonly cribs: () => readonly CribWorking[];
-	readonly struts: () => readonly StrutWorking[];
-	/** By the id of the reaction (`crib/A#1`) and, for the sum of its contacts, of the support (`crib/A`). */
-	readonly loads: () => ReadonlyMap<string, GoverningLoad>;
+  readonly plan: Plan;
+  readonly options: AnalyzeOptions;
+  readonly limit: (key: PolicyKey) => Figure;
+  readonly vehicles: ReadonlyMap<ElementId, Vehicle>;
+  readonly masses: () => ReadonlyMap<ElementId, BodyMass>;
+  readonly cribs: () => readonly CribWorking[];
+  readonly struts: () => readonly StrutWorking[];
+  /** How it all rests, stage by stage and loss by loss; `stages` is the same for the views. */
+  readonly resting: () => LossWorking;
+  readonly stages: () => readonly StageResult[];
+  /** By the id of the reaction (`crib/A#1`) and, for the sum of its contacts, of the support (`crib/A`). */
+  readonly loads: () => ReadonlyMap<string, GoverningLoad>;
 }
 
 /** Runs `make` at most once. */
 export function once<T>(make: () => T): () => T {
-	let made: { readonly value: T } | undefined;
-	return () => {
-		made ??= { value: make() };
-		return made.value;
-	};
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
 }
 
 export function workingsOf(plan: Plan, options: AnalyzeOptions = {}): Workings {
-	const vehicles = new Map(plan.vehicles.map((v) => [v.id, v]));
-	return {
-		plan,
-		options,
-		vehicles,
-		limit: (key) => limitFigure(plan.policy, key, plan.display),
-		masses: once(
-			() =>
-				new Map(plan.vehicles.map((v) => [v.id, bodyMass(v, plan.display)])),
-		),
-		cribs: once(() => plan.cribs.map((c) => cribWorking(c, plan, vehicles))),
-		struts: once(() => plan.struts.map((s) => strutWorking(s, plan))),
-		loads: once(() => new Map()),
-	};
+  const vehicles = new Map(plan.vehicles.map((v) => [v.id, v]));
+  const resting = once(() => lossWorking(w));
+  const w: Workings = {
+    plan,
+    options,
+    vehicles,
+    limit: (key) => limitFigure(plan.policy, key, plan.display),
+    masses: once(() => new Map(plan.vehicles.map((v) => [v.id, bodyMass(v, plan.display)]))),
+    cribs: once(() => plan.cribs.map((c) => cribWorking(c, plan, vehicles))),
+    struts: once(() => plan.struts.map((s) => strutWorking(s, plan))),
+    resting,
+    stages: once(() => stagesOf(w, resting())),
+    loads: once(() => governingLoads(w, resting())),
+  };
+  return w;
 }
 
 /** A vehicle's name, or the id where the plan has no such vehicle. */
-export const nameOf = (w: Workings, id: ElementId): string =>
-	w.vehicles.get(id)?.name ?? id;
+export const nameOf = (w: Workings, id: ElementId): string => w.vehicles.get(id)?.name ?? id;

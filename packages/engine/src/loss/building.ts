@@ -1,0 +1,85 @@
+import type { Plan, Step } from '../model/plan.js';
+import type { ElementId } from '../model/ref.js';
+
+/** What stands after a step, before anything is worked out about it. */
+export interface BuildingStage {
+  readonly id: string;
+  readonly title: string;
+  readonly step: ElementId | undefined;
+  readonly standing: readonly ElementId[];
+  readonly adding: readonly ElementId[];
+  readonly removing: readonly ElementId[];
+}
+
+/**
+ * As found, then one stage for each step that changes what stands. Supports that no step names come last of all:
+ * nobody has said when they are built.
+ */
+export function buildingStages(plan: Plan): readonly BuildingStage[] {
+  const supports = allSupports(plan);
+  const stages: BuildingStage[] = [
+    { id: 'as found', title: 'as found', step: undefined, standing: [], adding: [], removing: [] },
+  ];
+  let standing: readonly ElementId[] = [];
+  for (const step of inOrder(plan.steps)) {
+    const named = [...step.targets, ...step.with];
+    const removing = step.action === 'remove' ? named : [];
+    const adding = changes(step)
+      ? [...named, ...chocksOf(plan, step)].filter(
+          (id, i, all) => supports.has(id) && !standing.includes(id) && all.indexOf(id) === i,
+        )
+      : [];
+    if (adding.length === 0 && removing.length === 0) continue;
+    standing = [...standing.filter((id) => !removing.includes(id)), ...adding];
+    stages.push({ id: step.id, title: titleOf(plan, step), step: step.id, standing, adding, removing });
+  }
+  const named = new Set(plan.steps.flatMap((s) => [...s.targets, ...s.with]));
+  const left = [...supports].filter((id) => !standing.includes(id) && !named.has(id));
+  if (left.length > 0)
+    stages.push({
+      id: 'not in any step',
+      title: plan.steps.length === 0 ? 'all in place' : 'with what no step names',
+      step: undefined,
+      standing: [...standing, ...left],
+      adding: left,
+      removing: [],
+    });
+  return stages;
+}
+
+const changes = ({ action }: Step): boolean =>
+  action !== 'remove' && action !== 'size up' && action !== 'check';
+
+const allSupports = (plan: Plan): ReadonlySet<ElementId> =>
+  new Set(
+    [plan.cribs, plan.stepChocks, plan.struts, plan.ties, plan.chocks, plan.pads].flatMap((kind) =>
+      kind.map((s) => s.id),
+    ),
+  );
+
+/** `chock trailer` puts in all of its chocks. */
+const chocksOf = (plan: Plan, step: Step): readonly ElementId[] =>
+  step.action === 'chock' ? plan.chocks.filter((c) => step.targets.includes(c.vehicle)).map((c) => c.id) : [];
+
+const titleOf = (plan: Plan, step: Step): string => {
+  const names = new Map(
+    [plan.vehicles, plan.cribs, plan.stepChocks, plan.struts, plan.ties, plan.chocks, plan.pads].flatMap(
+      (kind) => kind.map((e): [ElementId, string] => [e.id, e.name]),
+    ),
+  );
+  return `step ${step.number}: ${step.action} ${step.targets.map((t) => names.get(t) ?? t).join(', ')}`;
+};
+
+/** By what each needs first; otherwise as written. A ring of needs is left as written: the order rules say so. */
+function inOrder(steps: readonly Step[]): readonly Step[] {
+  const done: Step[] = [];
+  const left = [...steps];
+  while (left.length > 0) {
+    const ready = left.findIndex((s) =>
+      s.after.every((a) => done.some((d) => d.id === a) || !left.some((l) => l.id === a)),
+    );
+    const [next] = left.splice(Math.max(0, ready), 1);
+    if (next !== undefined) done.push(next);
+  }
+  return done;
+}

@@ -1,0 +1,182 @@
+import { usualUnit } from '@cribwright/units';
+import { computed, given } from '../figure/compute.js';
+import type { Figure } from '../figure/figure.js';
+import { angle as angleHead, force, length } from '../figure/units-of.js';
+import { exactly } from '../model/interval.js';
+import { at } from '../resting/at.js';
+import type { GoverningLoad } from '../workings/governing-load.js';
+import type { SupportPoint } from '../workings/support-points.js';
+import type { Workings } from '../workings/workings.js';
+import type { ComponentRun, LossWorking } from './loss-working.js';
+import { cornerWords, holds } from './stage-results.js';
+import { type CaseRun, wholes } from './stage-run.js';
+import { staticBounds } from './static-bounds.js';
+
+/**
+ * What each point carries at worst, over stages, losses, ranges and stiffnesses, with the case named; and the sum
+ * over each crib. Where a body does not rest as built, what carries it is not known.
+ */
+export function governingLoads(w: Workings, resting: LossWorking): ReadonlyMap<string, GoverningLoad> {
+  const loads = new Map<string, GoverningLoad>();
+  for (const part of resting.parts) {
+    const cases = casesOf(resting, part);
+    const last = part.stages.at(-1)?.asBuilt;
+    const bounds = staticBounds(part.component, w);
+    const known = last !== undefined && holds(last);
+    part.component.points.forEach((p, i) => {
+      const worst = worstOf(cases, (run) => ({ force: at(run.high, i), corner: at(run.worst, i) }));
+      const axial = upwardShare(p, w);
+      const bound = bounds.get(p.id);
+      loads.set(p.id, {
+        load: axial(
+          known && worst !== undefined ? pointLoad(p, worst, part, w) : unknownLoad(w, 'load', 'load'),
+        ),
+        asBuilt: axial(asBuiltFigure(w, last, i)),
+        ...(bound === undefined ? {} : { bound: axial(bound) }),
+      });
+    });
+    wholes(part.component).forEach((element, e) => {
+      const points = part.component.points.map((p, i) => ({ p, i })).filter(({ p }) => p.element === element);
+      if (points.some(({ p }) => p.id === element)) return;
+      const worst = worstOf(cases, ({ whole }) => ({
+        force: at(whole.high, e),
+        corner: at(whole.worst, e),
+        forces: whole.forces[e],
+      }));
+      loads.set(element, {
+        load:
+          known && worst !== undefined ? wholeLoad(points, worst, part, w) : unknownLoad(w, 'load', 'load'),
+        asBuilt: given(
+          force(w.plan.display, 'asBuilt', 'load as built', 'up'),
+          known ? { low: at(last.whole.low, e), high: at(last.whole.high, e) } : undefined,
+          { kind: 'computed' },
+        ),
+      });
+    });
+  }
+  return loads;
+}
+
+interface Case {
+  readonly run: CaseRun;
+  readonly words: readonly string[];
+}
+
+interface Worst {
+  readonly force: number;
+  readonly corner: number;
+  readonly words: readonly string[];
+  readonly forces?: Float64Array | undefined;
+}
+
+/** Every case in which the component rests: those in which it does not have findings of their own. */
+function casesOf(resting: LossWorking, part: ComponentRun): readonly Case[] {
+  const last = part.stages.length - 1;
+  const staged = part.stages.flatMap((stage, s) =>
+    [stage.asBuilt, ...stage.losses].map((run) => ({
+      run,
+      words: [run.loss?.title ?? 'as built', s === last ? '' : `at ${resting.stages[s]?.title ?? ''}`],
+    })),
+  );
+  const spread = part.spread.flatMap(({ words, last: stage }) =>
+    [stage.asBuilt, ...stage.losses].map((run) => ({ run, words: [run.loss?.title ?? 'as built', words] })),
+  );
+  // The finished set-up first: of equal loads the plainest case is named.
+  return [...staged.toReversed(), ...spread].filter(({ run }) => holds(run));
+}
+
+function worstOf(
+  cases: readonly Case[],
+  pick: (run: CaseRun) => { force: number; corner: number; forces?: Float64Array | undefined },
+): Worst | undefined {
+  let worst: Worst | undefined;
+  for (const { run, words } of cases) {
+    const found = pick(run);
+    if (Number.isFinite(found.force) && (worst === undefined || found.force > worst.force * (1 + 1e-9)))
+      worst = { ...found, words };
+  }
+  return worst;
+}
+
+const governs = (worst: Worst, part: ComponentRun): string =>
+  [...worst.words, cornerWords(part, part.corners[worst.corner] ?? [])].filter((t) => t !== '').join(', ');
+
+/** preload + stiffness × what the contact has closed since it was placed. */
+function pointLoad(p: SupportPoint, worst: Worst, part: ComponentRun, w: Workings): Figure {
+  const { display } = w.plan;
+  const preload = given(force(display, 'preload', 'preload', 'up'), exactly(p.preload), { kind: 'stated' });
+  const stiffness = given(
+    {
+      key: 'stiffness',
+      label: 'stiffness',
+      dimension: 'stiffness',
+      unit: usualUnit('stiffness', display),
+      rounding: 'nearest',
+    },
+    exactly(p.stiffness),
+    { kind: 'computed' },
+  );
+  const closing = given(
+    length(display, 'closing', p.original ? 'settling' : 'settling since it was placed', 'nearest'),
+    exactly((worst.force - p.preload) / p.stiffness),
+    { kind: 'computed' },
+  );
+  return computed(
+    force(display, 'load', 'load', 'up', { governs: governs(worst, part) }),
+    exactly(worst.force),
+    p.preload > 0 ? '{preload} + {stiffness} × {closing}' : '{stiffness} × {closing}',
+    p.preload > 0 ? { preload, stiffness, closing } : { stiffness, closing },
+  );
+}
+
+function wholeLoad(
+  points: readonly { readonly p: SupportPoint; readonly i: number }[],
+  worst: Worst,
+  part: ComponentRun,
+  w: Workings,
+): Figure {
+  const { display } = w.plan;
+  const inputs = points.map(({ p, i }) =>
+    given(force(display, p.id, p.label, 'up'), exactly(at(worst.forces ?? [], i)), { kind: 'computed' }),
+  );
+  return computed(
+    force(display, 'load', 'load', 'up', { governs: governs(worst, part) }),
+    exactly(worst.force),
+    inputs.map((_, i) => `{c${i}}`).join(' + '),
+    Object.fromEntries(inputs.map((f, i) => [`c${i}`, f])),
+  );
+}
+
+const asBuiltFigure = (w: Workings, run: CaseRun | undefined, i: number): Figure =>
+  given(
+    force(w.plan.display, 'asBuilt', 'load as built', 'up'),
+    run !== undefined && holds(run) && Number.isFinite(at(run.high, i))
+      ? { low: at(run.low, i), high: at(run.high, i) }
+      : undefined,
+    { kind: 'computed' },
+  );
+
+const unknownLoad = (w: Workings, key: string, label: string): Figure =>
+  given(force(w.plan.display, key, label, 'up'), undefined, { kind: 'unknown' });
+
+/** A strut's load is along it: its upward part ÷ sin of its angle. */
+function upwardShare(p: SupportPoint, w: Workings): (upward: Figure) => Figure {
+  const found = p.kind === 'strut' ? w.struts().find((s) => s.strut.id === p.element) : undefined;
+  const least = found?.angle.value?.low;
+  if (least === undefined || !(Math.sin(least) > 0)) return (figure) => figure;
+  const angle = given(angleHead(w.plan.display, 'angle', 'angle', 'down'), exactly(least), {
+    kind: 'computed',
+  });
+  return (upward) =>
+    computed(
+      {
+        ...force(w.plan.display, upward.key, `${upward.label} along the strut`, 'up'),
+        governs: upward.governs,
+      },
+      upward.value === undefined
+        ? undefined
+        : { low: upward.value.low / Math.sin(least), high: upward.value.high / Math.sin(least) },
+      '{upward} ÷ sin({angle})',
+      { upward: { ...upward, label: `${upward.label}, upward part` }, angle },
+    );
+}

@@ -1,0 +1,72 @@
+import type { Vehicle } from '../model/vehicle.js';
+import { limitValue } from '../policy/limit.js';
+import { planBodies } from '../resting/plan-bodies.js';
+import { strutPoints, strutStands } from '../resting/strut-points.js';
+import { originalSupports, placedSupports, type SupportPoint } from '../workings/support-points.js';
+import type { Workings } from '../workings/workings.js';
+import { type BuildingStage, buildingStages } from './building.js';
+import { type Component, components, type JointCorner } from './components.js';
+import { lossesOf } from './losses.js';
+import { type Presence, runStages, type StageRun } from './stage-run.js';
+
+/** Everything worked out about how a plan rests, stage by stage and loss by loss. */
+export interface LossWorking {
+  readonly stages: readonly BuildingStage[];
+  readonly parts: readonly ComponentRun[];
+  /** Their weight or place is not known: nothing is said about what carries them. */
+  readonly unknown: readonly Vehicle[];
+}
+
+export interface ComponentRun {
+  readonly component: Component;
+  readonly corners: readonly JointCorner[];
+  readonly stages: readonly StageRun[];
+  /** The last stage again with other stiffnesses. */
+  readonly spread: readonly { readonly words: string; readonly last: StageRun }[];
+}
+
+export function lossWorking(w: Workings): LossWorking {
+  const { bodies, unknown } = planBodies(w.plan, w.masses());
+  const points = [...originalSupports(w.plan), ...placedSupports(w), ...strutPoints(w)].filter(
+    (p) => p.stiffness > 0,
+  );
+  const stages = buildingStages(w.plan);
+  const losses = lossesOf(w.plan, points);
+  const presence: Presence = (stage, point) =>
+    point.original ||
+    (point.kind === 'strut' ? strutStands(point, stage.standing, w) : stage.standing.includes(point.element));
+  const parts = components(bodies, points).map((component): ComponentRun => {
+    const nominal = runStages(component, stages, losses, {
+      presence,
+      stiffness: (p) => p.stiffness,
+      lossesAt: 'every stage',
+    });
+    const spread = variants(component, limitValue(w.plan.policy, 'stiffness spread')?.high ?? 1).flatMap(
+      ({ words, stiffness }) => {
+        const last = runStages(component, stages, losses, { presence, stiffness, lossesAt: 'last stage' });
+        const run = last.stages.at(-1);
+        return run === undefined ? [] : [{ words, last: run }];
+      },
+    );
+    return { component, corners: nominal.corners, stages: nominal.stages, spread };
+  });
+  return { stages, parts, unknown };
+}
+
+/** Stiffnesses are known roughly. What the crew puts in, and a vehicle beneath, are made stiffer and softer. */
+function variants({ points }: Component, factor: number) {
+  if (!(factor > 1)) return [];
+  const kinds = [
+    { words: 'the cribs and struts', is: (p: SupportPoint) => !p.original },
+    { words: 'the vehicle beneath', is: (p: SupportPoint) => p.kind === 'vehicle' },
+  ].filter(({ is }) => points.some(is) && !points.every(is));
+  return kinds.flatMap(({ words, is }) =>
+    [
+      { words: `${words} ${factor} times as stiff`, by: factor },
+      { words: `${words} ${factor} times as soft`, by: 1 / factor },
+    ].map(({ words: text, by }) => ({
+      words: text,
+      stiffness: (p: SupportPoint) => (is(p) ? p.stiffness * by : p.stiffness),
+    })),
+  );
+}

@@ -1,0 +1,87 @@
+import type { Plan } from '../model/plan.js';
+import type { Ref } from '../model/ref.js';
+import type { SupportPoint } from '../workings/support-points.js';
+
+/** Something that may give way: what was there before the crew, or the ground under a strut's foot. */
+export interface Loss {
+  readonly id: string;
+  /** `car gives way` */
+  readonly title: string;
+  readonly ref: Ref;
+  /** Ids of the points that go with it. */
+  readonly points: readonly string[];
+}
+
+/**
+ * A part that is carried this high, m, sits on another vehicle and is coupled to it: a kingpin. A landing leg is
+ * carried at its foot.
+ */
+const coupledAbove = 0.75;
+
+/**
+ * Everything that may give way: each wheel end, the air springs of an axle or a cab, each landing leg, each
+ * vehicle beneath (a coupling does not), the ground under each strut's foot.
+ */
+export function lossesOf(plan: Plan, points: readonly SupportPoint[]): readonly Loss[] {
+  return [
+    ...plan.contacts.filter((c) => !c.coupled).flatMap((c) => vehicleBeneath(plan, c, points)),
+    ...points.filter((p) => p.kind === 'tyre' || (p.kind === 'part' && p.at.z < coupledAbove)).map(single),
+    ...airSprungAxles(plan, points),
+    ...airSprungCabs(plan, points),
+    ...points.filter((p) => p.kind === 'strut').map(footGround),
+  ];
+}
+
+function vehicleBeneath(
+  plan: Plan,
+  contact: Plan['contacts'][number],
+  points: readonly SupportPoint[],
+): readonly Loss[] {
+  const name = plan.vehicles.find((v) => v.id === contact.lower)?.name ?? contact.lower;
+  const group = idsOf(points, (p) => p.group === contact.id);
+  return group.length === 0
+    ? []
+    : [{ id: contact.id, title: `${name} gives way`, ref: { element: contact.lower }, points: group }];
+}
+
+const single = (p: SupportPoint): Loss => ({
+  id: p.id,
+  title: p.kind === 'tyre' ? `${p.label}: tyre lost` : `${p.label} gives way`,
+  ref: p.ref,
+  points: [p.id],
+});
+
+const airSprungAxles = (plan: Plan, points: readonly SupportPoint[]): readonly Loss[] =>
+  plan.vehicles.flatMap((v) =>
+    v.axles
+      .filter((a) => a.suspension === 'air')
+      .map((a) => ({
+        id: `${v.id}/${a.id}`,
+        title: `${v.name} ${a.name}: air springs let down`,
+        ref: a.ref,
+        points: idsOf(points, (p) => p.group === `${v.id}/${a.id}`),
+      }))
+      .filter((l) => l.points.length > 0),
+  );
+
+const airSprungCabs = (plan: Plan, points: readonly SupportPoint[]): readonly Loss[] =>
+  plan.vehicles.flatMap((v) =>
+    (v.cab?.mounts ?? [])
+      .filter((m) => m.spring === 'air')
+      .map((m) => ({
+        id: `${v.id}/cab/${m.name}`,
+        title: `${v.name} cab: ${m.name} let down`,
+        ref: v.cab?.ref ?? { element: v.id },
+        points: idsOf(points, (p) => p.group === `${v.id}/cab/${m.name}`),
+      })),
+  );
+
+const footGround = (p: SupportPoint): Loss => ({
+  id: `${p.id}/ground`,
+  title: `ground gives way under the foot of ${p.label.replace(', upward', '')}`,
+  ref: { element: p.element, property: 'foot' },
+  points: [p.id],
+});
+
+const idsOf = (points: readonly SupportPoint[], wanted: (p: SupportPoint) => boolean): readonly string[] =>
+  points.filter(wanted).map((p) => p.id);

@@ -1,0 +1,53 @@
+import { computed, given } from '../figure/compute.js';
+import type { Figure } from '../figure/figure.js';
+import { force, place } from '../figure/units-of.js';
+import { exactly } from '../model/interval.js';
+import type { Workings } from '../workings/workings.js';
+import type { Component } from './components.js';
+import { shareBounds } from './reaction-bounds.js';
+
+/**
+ * The most that each point may carry, whatever the stiffnesses: moments about the line through the far supports.
+ * Only for a body with nothing resting on it: what a lower body carries is not its own weight alone.
+ */
+export function staticBounds({ bodies, points }: Component, w: Workings): ReadonlyMap<string, Figure> {
+  const bounds = new Map<string, Figure>();
+  for (const body of bodies) {
+    if (points.some((p) => p.lower === body.id)) continue;
+    const own = points.filter((p) => p.upper === body.id);
+    const weight = given(
+      force(w.plan.display, 'weight', `weight of ${body.name}`, 'up', { governs: 'the heavy end' }),
+      exactly(Math.max(...body.corners.map((c) => c.weight))),
+      { kind: 'computed' },
+    );
+    own.forEach((p, i) => {
+      const share = shareBounds(
+        own.map((o) => o.at),
+        i,
+        body.corners,
+      );
+      if (share !== undefined) bounds.set(p.id, boundFigure(w, weight, share.most, share.line));
+    });
+  }
+  return bounds;
+}
+
+function boundFigure(
+  w: Workings,
+  weight: Figure,
+  most: number,
+  line: { readonly centre: number; readonly contact: number } | undefined,
+): Figure {
+  const head = force(w.plan.display, 'bound', 'most it could carry, by statics alone', 'up', {
+    assumes: ['the supports share the load in the way that is worst for this one, whatever their stiffness'],
+  });
+  const value = exactly((weight.value?.high ?? 0) * most);
+  if (line === undefined) return computed(head, value, '{weight}', { weight });
+  const distance = (key: string, label: string, metres: number) =>
+    given(place(w.plan.display, key, label, 'nearest'), exactly(metres), { kind: 'computed' });
+  return computed(head, value, '{weight} × {centre} ÷ {contact}', {
+    weight,
+    centre: distance('centre', 'distance of the centre from the line of the far supports', line.centre),
+    contact: distance('contact', 'distance of this support from that line', line.contact),
+  });
+}

@@ -1,0 +1,53 @@
+import type { ElementId } from '../model/ref.js';
+import { limitValue } from '../policy/limit.js';
+import type { StrutWorking } from '../strut/strut-working.js';
+import { axialStiffness, bodyOfPart, type SupportPoint } from '../workings/support-points.js';
+import type { Workings } from '../workings/workings.js';
+
+/**
+ * Struts as one-way springs by their upward part. A strut whose foot neither a tie nor friction holds at its
+ * angle is left out: it would slide before it carried. So is one that is only held by its pump.
+ */
+export const strutPoints = (w: Workings): readonly SupportPoint[] =>
+  w.struts().flatMap((s) => strutPoint(s, w) ?? []);
+
+function strutPoint(s: StrutWorking, w: Workings): SupportPoint | undefined {
+  const { strut } = s;
+  const vehicle = w.vehicles.get(strut.head.vehicle);
+  const part = vehicle?.parts.find((p) => p.id === strut.head.part);
+  const angle = s.angle.value?.low;
+  const length = s.length.value?.high;
+  if (vehicle === undefined || angle === undefined || length === undefined || !(angle > 0) || !(length > 0))
+    return undefined;
+  if (strut.lock !== 'pinned' && strut.lock !== 'backed off') return undefined;
+  if (tiesAt(strut.id, w).length === 0 && !frictionHolds(angle, w)) return undefined;
+  const upward = Math.sin(angle);
+  return {
+    id: strut.id,
+    element: strut.id,
+    label: `strut ${strut.name}, upward`,
+    kind: 'strut',
+    original: false,
+    group: strut.id,
+    at: { x: strut.head.x, y: strut.head.y, z: strut.head.z.low },
+    upper: part === undefined ? vehicle.id : bodyOfPart(vehicle, part),
+    lower: 'ground',
+    stiffness: axialStiffness(strut, length) * upward ** 2,
+    preload: strut.preload * upward,
+    ref: strut.ref,
+  };
+}
+
+/** Whether a strut carries once these stand: it must, and so must a tie at its foot unless friction holds that. */
+export function strutStands(point: SupportPoint, standing: readonly ElementId[], w: Workings): boolean {
+  if (!standing.includes(point.element)) return false;
+  const angle = w.struts().find((s) => s.strut.id === point.element)?.angle.value?.low ?? 0;
+  return frictionHolds(angle, w) || tiesAt(point.element, w).some((t) => standing.includes(t.id));
+}
+
+const tiesAt = (strut: ElementId, w: Workings) =>
+  w.plan.ties.filter((t) => [t.from, t.to].some((end) => end.kind === 'strut foot' && end.strut === strut));
+
+/** Thrust ≤ friction × downward force, S cos θ ≤ μ S sin θ. */
+const frictionHolds = (angle: number, w: Workings): boolean =>
+  Math.cos(angle) <= (limitValue(w.plan.policy, 'friction strut foot')?.low ?? 0) * Math.sin(angle);
