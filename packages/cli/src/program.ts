@@ -5,12 +5,13 @@ import type { CommandPart } from './commands/command.js';
 import { draw } from './commands/draw.js';
 import { explain } from './commands/explain.js';
 import { materials } from './commands/materials.js';
+import { sheet } from './commands/sheet.js';
 import { test } from './commands/test.js';
 import type { Io } from './io.js';
 import { printable } from './terminal/paint.js';
 import { version } from './version.js';
 
-const parts: readonly CommandPart[] = [check, test, draw, materials, explain];
+const parts: readonly CommandPart[] = [check, test, draw, sheet, materials, explain];
 
 /**
  * Runs one command line.

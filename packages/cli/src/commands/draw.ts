@@ -3,7 +3,7 @@ import { dirname, join, resolve } from 'node:path';
 import { drawScene, svgOf, viewsOf } from '@cribwright/drawing';
 import type { PlanReply } from '@cribwright/language';
 import { type Asked, choiceOf, NotUnderstood, themeOf } from '../drawing/choice.js';
-import { readReport } from '../files/read-report.js';
+import { planNamed, plansIn } from '../files/plans-in.js';
 import type { Io } from '../io.js';
 import { printable } from '../terminal/paint.js';
 import type { CommandPart } from './command.js';
@@ -47,17 +47,6 @@ export const draw: CommandPart = {
       }),
 };
 
-async function plansIn(io: Io, file: string): Promise<readonly PlanReply[]> {
-  const report = await readReport(io, [file]);
-  const [bad] = report.unreadable;
-  if (bad !== undefined) throw new NotUnderstood(`${bad.path}: ${bad.why}`);
-  const plans = report.files.flatMap((f) => f.plans.map((p) => p.reply));
-  if (plans.length === 0) throw new NotUnderstood(`There is no plan in ${file} that can be drawn.`);
-  if (plans.some((p) => p.partial))
-    io.err(`${file} has errors. What could not be read is not in the drawing.\n`);
-  return plans;
-}
-
 function writeOne(plans: readonly PlanReply[], io: Io, options: Options): void {
   const one = planNamed(plans, options.plan);
   const choice = choiceOf(options, one.plan, one.analysis);
@@ -78,14 +67,6 @@ function writeEvery(plans: readonly PlanReply[], io: Io, options: Options): void
       io.out(`${path}\n`);
     }
   }
-}
-
-function planNamed(plans: readonly PlanReply[], title: string | undefined): PlanReply {
-  const [first] = plans;
-  const found = title === undefined ? first : plans.find((p) => p.plan.title === title);
-  if (found !== undefined) return found;
-  const titles = plans.map((p) => `“${p.plan.title}”`).join(', ');
-  throw new NotUnderstood(`There is no plan “${title}” in this file. There are: ${titles}.`);
 }
 
 function write(path: string, svg: string): void {

@@ -1,0 +1,35 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
+import { fieldSheet } from '@cribwright/drawing';
+import { NotUnderstood } from '../drawing/choice.js';
+import { planNamed, plansIn } from '../files/plans-in.js';
+import { printable } from '../terminal/paint.js';
+import type { CommandPart } from './command.js';
+
+/** `cribwright sheet FILE -o plan.html`: the page that a crew carries. */
+export const sheet: CommandPart = {
+  add: (program, io, ends) =>
+    program
+      .command('sheet')
+      .summary('write the field sheet of a plan: one page to print')
+      .description(
+        'Writes the page that a crew carries, as a web page that needs nothing else. Print it from any browser.',
+      )
+      .argument('<file>', 'the plan file')
+      .option('-o, --output <path>', 'where to write it; the standard output if left out')
+      .option('-p, --plan <title>', 'which plan, where the file holds several')
+      .action(async (file: string, options: { output?: string; plan?: string }) => {
+        try {
+          const { plan, analysis } = planNamed(await plansIn(io, file), options.plan);
+          const page = fieldSheet(plan, analysis);
+          if (options.output === undefined) return io.out(page);
+          const path = resolve(io.cwd, options.output);
+          mkdirSync(dirname(path), { recursive: true });
+          writeFileSync(path, page);
+        } catch (error) {
+          if (!(error instanceof NotUnderstood)) throw error;
+          io.err(`${printable(error.message)}\n`);
+          ends(2);
+        }
+      }),
+};

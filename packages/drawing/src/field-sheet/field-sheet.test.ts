@@ -1,0 +1,41 @@
+import { analyze, caution } from '@cribwright/engine';
+import { policyWith, samplePlans, tallCrib, trailerOnCar } from '@cribwright/engine/testing';
+import { expect, it } from 'vitest';
+import { fieldSheet } from './field-sheet.js';
+
+const sheetOf = (plan: typeof trailerOnCar) => fieldSheet(plan, analyze(plan));
+
+it.each(Object.entries(samplePlans))('holds title, supports, order and caution: %s', (_name, plan) => {
+  const page = sheetOf(plan);
+  expect(page).toContain(`<h1>${plan.title}</h1>`);
+  for (const crib of plan.cribs) expect(page).toContain(`crib ${crib.name}`);
+  expect(page).toContain(caution);
+  expect(page).not.toMatch(/NaN|undefined|Infinity/);
+});
+
+it('says what is unsafe before anything else it says of the checks', () => {
+  expect(sheetOf(tallCrib)).toMatch(/<h2>What the checks say<\/h2><ul><li class="danger">/);
+});
+
+it('never calls a check that could not run clean', () => {
+  const analysis = analyze(trailerOnCar);
+  const [first] = analyze(tallCrib).findings;
+  const notRun = first === undefined ? [] : [{ ...first, couldNotRun: true }];
+  const page = fieldSheet(trailerOnCar, { ...analysis, findings: notRun });
+  expect(page).toContain('<span class="notrun">not checked</span>');
+  expect(page).not.toContain('The checks found nothing');
+});
+
+it('lists every limit made looser, with its reason', () => {
+  const policy = policyWith('least overhang', 0.05);
+  const limit = { ...policy.limits['least overhang'], loosened: true, reason: 'short timbers on the engine' };
+  const loosened = { ...policy, limits: { ...policy.limits, 'least overhang': limit } };
+  expect(sheetOf({ ...trailerOnCar, policy: loosened })).toContain(
+    'least overhang: short timbers on the engine',
+  );
+});
+
+it('lets no text of the plan become a tag', () => {
+  const page = sheetOf({ ...trailerOnCar, title: '<script>alert(1)</script>' });
+  expect(page).not.toContain('<script>');
+});

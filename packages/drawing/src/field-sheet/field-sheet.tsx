@@ -1,0 +1,86 @@
+/** @jsxRuntime automatic @jsxImportSource preact */
+import { type Analysis, caution, type Plan, print } from '@cribwright/engine';
+import type { JSX } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { drawScene, firstChoice, viewsOf } from '../draw-scene.js';
+import type { ViewId } from '../scene/scene.js';
+import { light } from '../svg/palette.js';
+import { SceneSvg } from '../svg/scene-svg.js';
+import { styleSheet } from '../svg/style-sheet.js';
+import { Findings, Loosened } from './findings.js';
+import { pageStyle } from './style.js';
+import { Supports } from './supports.js';
+import { Found, Materials, Work } from './work.js';
+
+const drawn: readonly ViewId[] = ['plan', 'side'];
+
+/** The page a crew carries: the whole plan on one sheet, as a web page that prints. Needs nothing from elsewhere. */
+export const fieldSheet = (plan: Plan, analysis: Analysis): string =>
+  `<!doctype html>\n${renderToString(<Page plan={plan} analysis={analysis} />)}\n`;
+
+function Page({ plan, analysis }: { readonly plan: Plan; readonly analysis: Analysis }): JSX.Element {
+  const views = viewsOf(plan, analysis).filter((v) => drawn.includes(v.id));
+  const least = analysis.push?.least;
+  return (
+    <html lang="en">
+      <head>
+        <meta charset="utf-8" />
+        <title>{plan.title}</title>
+        <style>{pageStyle}</style>
+        <style>{styleSheet(light)}</style>
+      </head>
+      <body>
+        <h1>{plan.title}</h1>
+        <p class="where">
+          Policy {plan.policy.name}
+          {plan.policy.authority === undefined ? '' : `, ${plan.policy.authority}`}
+        </p>
+        <div class="drawings">
+          {views.map((v) => (
+            <SceneSvg key={v.id} scene={drawScene(plan, analysis, { ...firstChoice, view: v.id })} />
+          ))}
+        </div>
+        <h2>What the checks say</h2>
+        <Findings analysis={analysis} />
+        {least === undefined ? undefined : (
+          <p>
+            Pushed sideways it holds up to {print(least)} from its weakest side
+            {least.governs === undefined ? '' : ` (${least.governs})`}.
+          </p>
+        )}
+        <h2>Supports</h2>
+        <Supports plan={plan} analysis={analysis} />
+        <div class="halves">
+          <section>
+            <h2>Order of work</h2>
+            <Work analysis={analysis} />
+          </section>
+          <section>
+            <h2>From the caches</h2>
+            <Materials analysis={analysis} />
+          </section>
+        </div>
+        <Loosened plan={plan} />
+        <div class="halves">
+          <section>
+            <h2>As found</h2>
+            <Found plan={plan} analysis={analysis} />
+          </section>
+          <section>
+            <h2>On the scene it differs like this</h2>
+            <div class="blank" />
+            <div class="blank" />
+            <div class="blank" />
+          </section>
+        </div>
+        <h2>Taken for granted</h2>
+        <ul>
+          {analysis.assumptions.map((a) => (
+            <li key={a}>{a}</li>
+          ))}
+        </ul>
+        <p class="caution">{caution}</p>
+      </body>
+    </html>
+  );
+}

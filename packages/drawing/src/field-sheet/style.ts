@@ -1,0 +1,24 @@
+/** The printed page: black on white, one Letter or A4 sheet, readable at arm's length and on a poor copier. */
+export const pageStyle = `
+@page{margin:10mm}
+*{box-sizing:border-box}
+body{font:9.5pt/1.3 Helvetica,Arial,'Liberation Sans',sans-serif;color:#000;background:#fff;margin:0 auto;max-width:196mm}
+h1{font-size:15pt;margin:0}
+h2{font-size:10pt;margin:3mm 0 1mm;border-bottom:.4mm solid #000}
+p{margin:.5mm 0}
+.where{color:#333}
+.drawings{display:grid;grid-template-columns:1fr 1fr;gap:3mm;margin:2mm 0}
+.drawings svg{width:100%;height:auto;border:.2mm solid #888}
+.halves{display:grid;grid-template-columns:1fr 1fr;gap:0 5mm}
+table{border-collapse:collapse;width:100%}
+th,td{text-align:left;padding:.4mm 1.5mm .4mm 0;border-bottom:.1mm solid #aaa;vertical-align:top}
+td.number,th.number{text-align:right;white-space:nowrap}
+ul,ol{margin:0;padding-left:5mm}
+li{margin:.4mm 0}
+.danger{font-weight:700}
+.danger::before{content:'✗ '}
+.notrun{font-weight:700;border:.4mm solid #000;padding:0 1mm}
+.caution{border:.6mm solid #000;padding:1.5mm 2mm;margin-top:3mm;font-weight:700}
+.blank{border-bottom:.2mm solid #000;height:6mm}
+h2,table,.caution{break-inside:avoid}
+`.trim();

@@ -1,0 +1,78 @@
+/** @jsxRuntime automatic @jsxImportSource preact */
+import { type Analysis, type Plan, print } from '@cribwright/engine';
+import { show } from '@cribwright/units';
+import type { JSX } from 'preact';
+
+const minutes = (seconds: number): string => show(seconds, 'duration', 'min', { rounding: 'up' });
+
+/** The order of work: what, by how many, until when. */
+export function Work({ analysis }: { readonly analysis: Analysis }): JSX.Element {
+  const { timeline } = analysis;
+  if (timeline === undefined || timeline.rows.length === 0) return <p>No order of work is written down.</p>;
+  return (
+    <table>
+      <tbody>
+        {timeline.rows.map((row) => (
+          <tr key={row.step}>
+            <td class="number">{row.number}</td>
+            <td>{row.title}</td>
+            <td class="number">{row.crew === undefined ? '' : `crew ${row.crew}`}</td>
+            <td class="number">{`done at ${minutes(row.end.high)}`}</td>
+          </tr>
+        ))}
+        <tr>
+          <td />
+          <td>all of it</td>
+          <td class="number">{`crew ${print(timeline.crewPeak)}`}</td>
+          <td class="number">{print(timeline.total)}</td>
+        </tr>
+      </tbody>
+    </table>
+  );
+}
+
+/** What is needed, against what the units carry. */
+export function Materials({ analysis }: { readonly analysis: Analysis }): JSX.Element {
+  const rows = analysis.materials?.rows ?? [];
+  if (rows.length === 0) return <p>Nothing from a cache.</p>;
+  return (
+    <table>
+      <tbody>
+        {rows.map((row) => (
+          <tr key={`${row.kind} ${row.item}`}>
+            <td>{row.item}</td>
+            <td class="number">{print(row.needed)}</td>
+            <td class="number">{`of ${print(row.carried)}`}</td>
+            <td class={row.short.value?.high === 0 ? 'number' : 'number danger'}>
+              {row.short.value?.high === 0 ? '' : `short ${print(row.short)}`}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** The weights that everything rests on, and what was found at the size-up. */
+export function Found({ plan, analysis }: { readonly plan: Plan; readonly analysis: Analysis }): JSX.Element {
+  return (
+    <ul>
+      {analysis.bodies.map((b) => (
+        <li key={b.vehicle}>
+          {b.name}: {print(b.weight)}, centre {print(b.centre.x)} back, {print(b.centre.z)} high
+        </li>
+      ))}
+      <li>
+        on {plan.ground.surface.name}
+        {plan.ground.grade === 0
+          ? ', level'
+          : `, falling ${show(plan.ground.grade, 'ratio', '%', { rounding: 'up' })} toward the ${plan.ground.toward}`}
+      </li>
+      {plan.sizeUp.map((s) => (
+        <li key={s.item}>
+          {s.item}: {s.finding}
+        </li>
+      ))}
+    </ul>
+  );
+}
