@@ -1,12 +1,12 @@
-import { scenesFor, svgOf } from '@cribwright/drawing';
+import { pdfOf, scenesFor, svgOf } from '@cribwright/drawing';
 import * as vscode from 'vscode';
 import type { DrawingPanel } from './drawing-panel.js';
 
-const formats = ['svg', 'png'] as const;
+const formats = ['svg', 'png', 'pdf'] as const;
 type Format = (typeof formats)[number];
 
 /**
- * Saves what the panel shows. An SVG is made here, by what the command line uses; a PNG is painted by the
+ * Saves what the panel shows. SVG and PDF are made here, by what the command line uses; a PNG is painted by the
  * panel and handed over as base64.
  */
 export const saveDrawing = async (
@@ -49,6 +49,8 @@ const bytesOf = async (
   switch (format) {
     case 'svg':
       return scenes[0] && new TextEncoder().encode(svgOf(scenes[0]));
+    case 'pdf':
+      return pdfOf(scenes, { title: plan.plan.title });
     case 'png':
       return data === undefined ? undefined : Uint8Array.from(atob(data), (c) => c.charCodeAt(0));
   }

@@ -1,0 +1,43 @@
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { root } from './vscode-server.js';
+
+/** The window as a person sees it: keys, menus, the status bar. Nothing here knows the inside of the editor. */
+export const workbench = (page: Page) => {
+  const window = {
+    open: async (origin: string, folder: string, extension: string): Promise<void> => {
+      const payload = [
+        ['extensionDevelopmentPath', `vscode-remote://${origin}${extension}`],
+        ['skipWelcome', 'true'],
+      ];
+      await page.goto(
+        `http://${origin}/?folder=${folder}&payload=${encodeURIComponent(JSON.stringify(payload))}`,
+      );
+      await page.locator('.monaco-workbench').waitFor();
+    },
+    /** Picks a command by its title from the palette. */
+    command: async (title: string): Promise<void> => {
+      await page.keyboard.press('F1');
+      const box = page.locator('.quick-input-widget input');
+      await box.waitFor();
+      await box.fill(`>${title}`);
+      await page.locator('.quick-input-list .monaco-list-row', { hasText: title }).first().click();
+    },
+    openFile: async (name: string): Promise<void> => {
+      await page.keyboard.press('Control+P');
+      const box = page.locator('.quick-input-widget input');
+      await box.waitFor();
+      await box.fill(name);
+      await page.locator('.quick-input-list .monaco-list-row', { hasText: name }).first().click();
+      await page.locator('.tab.active', { hasText: name }).waitFor();
+    },
+    status: () => page.locator('[id="cribwright.cribwright.cribwright.status"]'),
+    photograph: async (name: string): Promise<void> => {
+      const folder = join(root, 'tests/host/out');
+      mkdirSync(folder, { recursive: true });
+      await page.screenshot({ path: join(folder, `${name}.png`) });
+    },
+  };
+  return window;
+};
