@@ -11,6 +11,7 @@ const generators = [
   ['packages/drawing/build/view-index.mjs', node],
   ['packages/language/build/embed.mjs', node],
   ['packages/language/build/generate.mjs', source],
+  ['packages/language/build/feature-index.mjs', node],
   ['packages/extension/build/feature-index.mjs', node],
 ];
 

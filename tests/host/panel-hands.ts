@@ -58,6 +58,18 @@ export const panelHands = (page: Page): Readonly<Record<string, (given: Given) =
     await frame.waitForFunction((name) => document.body.classList.contains(name), `vscode-${kind}`);
     return `vscode-${kind}`;
   },
+  /** Waits until the panel shows something. */
+  shows: async ({ selector }) => {
+    const deadline = Date.now() + 30_000;
+    for (;;) {
+      const frame = await panelFrame(page);
+      const there = await frame
+        .waitForSelector(String(selector), { state: 'attached', timeout: 1000 })
+        .catch(() => undefined);
+      if (there) return;
+      if (Date.now() > deadline) throw new Error(`The panel does not show ${selector}.`);
+    }
+  },
   focus: async ({ selector }) => {
     const frame = await panelFrame(page);
     await frame.locator(String(selector)).first().focus();

@@ -5,10 +5,7 @@ import { withRulePage } from './with-rule-page.js';
 /** How the client speaks to the server, on the desktop and in the browser alike. */
 export const clientOptions = (web: boolean): LanguageClientOptions => ({
   documentSelector: [{ language: 'cribwright' }],
-  synchronize: {
-    configurationSection: 'cribwright',
-    fileEvents: vscode.workspace.createFileSystemWatcher('**/*.crib'),
-  },
+  synchronize: { configurationSection: 'cribwright' },
   initializationOptions: { locale: vscode.env.language, web },
   markdown: {
     isTrusted: {

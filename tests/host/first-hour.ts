@@ -1,0 +1,90 @@
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { launchChromium } from './chromium.js';
+import { panelHands } from './panel-hands.js';
+import { serve } from './serve.js';
+import type { Tally } from './suite/lines.js';
+import { workbench } from './workbench.js';
+import { workspaceCopy } from './workspace.js';
+
+/** What a new user does in the first hour, by mouse and keys alone. No code runs inside the editor for it. */
+const walks: Readonly<Record<string, (page: Page, origin: string, extension: string) => Promise<void>>> = {
+  async 'the walkthrough ends with a plan in which nothing is unsafe'(page, origin, extension) {
+    const window = workbench(page);
+    await window.open(origin, mkdtempSync(join(tmpdir(), 'first-plan-')), extension);
+    await window.command('Learn Cribwright by a First Plan');
+    await page.getByRole('button', { name: 'Write a First Plan' }).first().click();
+    await page.locator('.tab.active', { hasText: 'Untitled-1' }).waitFor();
+    await window.status().filter({ hasText: 'unsafe' }).waitFor();
+    await window.photograph('walkthrough-1-unsafe');
+
+    await window.command('Show the Drawing Beside the Text');
+    await panelHands(page).shows?.({ selector: '[data-element="crib/A"]' });
+    await window.photograph('walkthrough-2-drawn');
+
+    await window.command('Go to the Worst Finding');
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Control+.');
+    await page.locator('.action-widget').waitFor();
+    await window.photograph('walkthrough-3-fixes');
+    await page
+      .locator('.action-widget .action-item, .action-widget .monaco-list-row', { hasText: 'courses' })
+      .first()
+      .click();
+    await window.status().filter({ hasNotText: 'unsafe' }).waitFor();
+
+    await page.keyboard.press('Control+End');
+    await page.keyboard.press('ArrowUp');
+    await page.keyboard.type('  expect safe\n');
+    await window
+      .status()
+      .filter({ hasText: /nothing found unsafe|to look at again/ })
+      .waitFor();
+    await window.photograph('walkthrough-4-safe');
+  },
+
+  async 'the drawing is there again, as it was, when the window is loaded anew'(page, origin, extension) {
+    const window = workbench(page);
+    const hands = panelHands(page);
+    await window.open(origin, workspaceCopy(''), extension);
+    await window.openFile('trailer-on-car.crib');
+    await window.command('Show the Drawing Beside the Text');
+    await hands.shows?.({ selector: 'svg [data-element="crib/A"]' });
+    await hands.click?.({ selector: '[role=tab][data-view="side"]' });
+    await hands.shows?.({ selector: 'svg[data-view="side"]' });
+    await page.reload();
+    await page.locator('.monaco-workbench').waitFor();
+    await hands.shows?.({ selector: 'svg[data-view="side"]' });
+    await window.photograph('loaded-anew');
+  },
+};
+
+/** Takes each walk in a window of its own. */
+export const firstHour = async (extension: string): Promise<Tally> => {
+  const lines: string[] = [];
+  let failed = 0;
+  const served = await serve();
+  const browser = await launchChromium();
+  try {
+    for (const [name, walk] of Object.entries(walks)) {
+      const page = await browser.newPage({ viewport: { width: 1500, height: 950 } });
+      page.setDefaultTimeout(30_000);
+      try {
+        await walk(page, served.origin, extension);
+        lines.push(`pass  ${name}`);
+      } catch (error) {
+        failed += 1;
+        await page.screenshot({ path: `tests/host/out/failed-${failed}.png` });
+        lines.push(`FAIL  ${name}\n${error instanceof Error ? error.stack : error}`);
+      } finally {
+        await page.close();
+      }
+    }
+  } finally {
+    await browser.close();
+    served.stop();
+  }
+  return { passed: lines.length - failed, failed, pending: 0, lines };
+};
