@@ -14,7 +14,7 @@ import { Found, Materials, Work } from './work.js';
 
 const drawn: readonly ViewId[] = ['plan', 'side'];
 
-/** The page a crew carries: the whole plan on one sheet, as a web page that prints. Needs nothing from elsewhere. */
+/** The sheet a crew carries, words on one side and drawings on the other, as a web page that prints. */
 export const fieldSheet = (plan: Plan, analysis: Analysis): string =>
   `<!doctype html>\n${renderToString(<Page plan={plan} analysis={analysis} />)}\n`;
 
@@ -35,11 +35,6 @@ function Page({ plan, analysis }: { readonly plan: Plan; readonly analysis: Anal
           Policy {plan.policy.name}
           {plan.policy.authority === undefined ? '' : `, ${plan.policy.authority}`}
         </p>
-        <div class="drawings">
-          {views.map((v) => (
-            <SceneSvg key={v.id} scene={drawScene(plan, analysis, { ...firstChoice, view: v.id })} />
-          ))}
-        </div>
         <h2>What the checks say</h2>
         <Findings analysis={analysis} />
         {least === undefined ? undefined : (
@@ -74,12 +69,17 @@ function Page({ plan, analysis }: { readonly plan: Plan; readonly analysis: Anal
           </section>
         </div>
         <h2>Taken for granted</h2>
-        <ul>
+        <ul class="small">
           {analysis.assumptions.map((a) => (
             <li key={a}>{a}</li>
           ))}
         </ul>
         <p class="caution">{caution}</p>
+        <div class="drawings">
+          {views.map((v) => (
+            <SceneSvg key={v.id} scene={drawScene(plan, analysis, { ...firstChoice, view: v.id })} />
+          ))}
+        </div>
       </body>
     </html>
   );

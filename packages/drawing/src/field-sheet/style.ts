@@ -1,4 +1,4 @@
-/** The printed page: black on white, one Letter or A4 sheet, readable at arm's length and on a poor copier. */
+/** The printed page: black on white, both sides of one Letter or A4 sheet, readable at arm's length and on a poor copier. */
 export const pageStyle = `
 @page{margin:10mm}
 *{box-sizing:border-box}
@@ -7,8 +7,9 @@ h1{font-size:15pt;margin:0}
 h2{font-size:10pt;margin:3mm 0 1mm;border-bottom:.4mm solid #000}
 p{margin:.5mm 0}
 .where{color:#333}
-.drawings{display:grid;grid-template-columns:1fr 1fr;gap:3mm;margin:2mm 0}
-.drawings svg{width:100%;height:auto;border:.2mm solid #888}
+.drawings{break-before:page;display:grid;gap:3mm}
+.small{font-size:8pt}
+.drawings svg{width:100%;height:auto;max-height:125mm}
 .halves{display:grid;grid-template-columns:1fr 1fr;gap:0 5mm}
 table{border-collapse:collapse;width:100%}
 th,td{text-align:left;padding:.4mm 1.5mm .4mm 0;border-bottom:.1mm solid #aaa;vertical-align:top}
