@@ -27,6 +27,8 @@ export interface Carrier {
 
 interface Share {
   readonly cargo: string;
+  /** The line that the cargo stands on. Undefined for what a trailer's own weight puts on its tractor. */
+  readonly ref: Ref | undefined;
   readonly foremost: number;
   readonly rearmost: number;
 }
@@ -44,9 +46,23 @@ export function groupLoad(carriers: readonly Carrier[]): Interval {
     .reduce(add, exactly(empty));
 }
 
+/** The cargo that puts most on a run of carriers, where their empty loads alone are within `limit`; else an axle. */
+export function blameFor(carriers: readonly Carrier[], limit: number): Ref | undefined {
+  const empty = carriers.reduce((sum, c) => sum + c.empty.high, 0);
+  const shares = carriers.flatMap((c) => c.shares).filter((s) => s.ref !== undefined);
+  const heaviest = shares.reduce<Share | undefined>(
+    (most, s) => (most === undefined || least(s) > least(most) ? s : most),
+    undefined,
+  );
+  return empty > limit || heaviest === undefined ? carriers[0]?.ref : heaviest.ref;
+}
+
+const least = (s: Share): number => Math.min(s.foremost, s.rearmost);
+
 /** Something that weighs on a vehicle: its weight times its place along it, at both ends of where it may be. */
 interface Burden {
   readonly cargo: string;
+  readonly ref: Ref | undefined;
   readonly foremost: { readonly weight: number; readonly at: number };
   readonly rearmost: { readonly weight: number; readonly at: number };
 }
@@ -72,6 +88,7 @@ function loadedCarriers(vehicle: Vehicle, extra: readonly Burden[] = []): readon
       ...carrier,
       shares: burdens.map((b) => ({
         cargo: b.cargo,
+        ref: b.ref,
         foremost: part(b.foremost),
         rearmost: part(b.rearmost),
       })),
@@ -95,13 +112,14 @@ export function combination(lead: Vehicle, plan: Plan): readonly Carrier[] | und
     return undefined;
   const onFifthWheel = carried.shares.map((s) => ({
     cargo: s.cargo,
+    ref: s.ref,
     foremost: { weight: s.foremost, at: fifthWheel },
     rearmost: { weight: s.rearmost, at: fifthWheel },
   }));
   const pinEmpty = { weight: carried.empty.high, at: fifthWheel };
   const own = loadedCarriers(lead, [
     ...onFifthWheel,
-    { cargo: `${trailer.id}, empty`, foremost: pinEmpty, rearmost: pinEmpty },
+    { cargo: `${trailer.id}, empty`, ref: undefined, foremost: pinEmpty, rearmost: pinEmpty },
   ]);
   const shift = fifthWheel - pin.from;
   const rest = behind.filter((c) => c !== carried).map((c) => ({ ...c, at: c.at + shift }));
@@ -116,6 +134,7 @@ const cargoBurden = (vehicle: ElementId, cargo: Vehicle['cargo'][number]): Burde
   const centre = cargoCentre(cargo);
   return {
     cargo: `${vehicle}/${cargo.id}`,
+    ref: cargo.ref,
     foremost: { weight: cargo.weight.high, at: centre.low },
     rearmost: { weight: cargo.weight.high, at: centre.high },
   };

@@ -28,6 +28,30 @@ L is the distance between the outer axles in whole feet, N the number of axles.
 - Ties: the table of California Vehicle Code 35551 rounds down, that of 67 Pa. Code 185.3 rounds up. The lower is taken.
 
 A department's policy may set other limits for a single axle, a tandem and the whole truck.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A nought too many" {
+  vehicle truck : StraightTruck {
+    cargo "pallets" 90,000 lb from 9 ft to 29 ft // axle-overweight
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A full truck" {
+  vehicle truck : StraightTruck {
+    cargo "pallets" 9,000 lb from 9 ft to 29 ft
+  }
+}
+\`\`\`
 `,
   'crib-height': `# crib-height: crib too high for its width
 
@@ -569,6 +593,58 @@ The length is the one from head to foot. Plies nailed together count with their 
 - 50 in service, 75 while erecting: from memory, NDS 2018, 3.7.1.4. A post that holds a load over people is in service.
 
 A department's policy may set another limit, with its own source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/ties.crib"
+
+timber Fir2x4 {
+  size     2x4
+  dressed  1.5 in by 3.5 in
+  species  DouglasFir
+}
+strut type ThinPost {
+  post Fir2x4
+}
+
+plan "A two by four on edge" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : ThinPost {
+    head  trailer rail near 14 ft, driver side
+    foot  6 ft out // post-slender, strut-angle
+    lock  pinned
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Two four by fours, tied" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Post4x4 {
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : Post4x4 {
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+}
+\`\`\`
 `,
   'strut-angle': `# strut-angle: strut too flat, too steep, or not as written
 
@@ -988,6 +1064,34 @@ Two per cent either way is let pass: scales and makers' sheets differ by that mu
 ## Sources
 
 - The sum: statics. The two per cent: common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Two weights for one truck" {
+  vehicle truck : StraightTruck {
+    weight  31,500 lb // weight-sum
+  }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    weight  12,500 to 14,500 lb
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "One weight" {
+  vehicle truck : StraightTruck {
+    weight  12,500 to 14,500 lb
+  }
+}
+\`\`\`
 `,
   'wheels-unchocked': `# wheels-unchocked: wheels free to roll
 

@@ -69,6 +69,7 @@ describe('axle-overweight', () => {
     }));
     const [found] = check(rule, planOf({ vehicles: [{ ...straightTruck, cargo }] }));
     expect(found?.message.text).toContain('truck axle 2 carries 20,500 lb. The law allows 20,000 lb');
+    expect(found?.at).toEqual({ element: 'vehicle/truck', property: 'cargo' });
     expect(found?.governs).toBe('cargo at its heaviest, wherever it may lie');
   });
 

@@ -7,7 +7,7 @@ import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { Vehicle } from '../../model/vehicle.js';
 import { type AxleGroup, axleGroups } from '../../plausibility/bridge-formula.js';
-import { type Carrier, combination, groupLoad, leads } from '../../plausibility/loaded-axles.js';
+import { blameFor, type Carrier, combination, groupLoad, leads } from '../../plausibility/loaded-axles.js';
 import type { Workings } from '../../workings/workings.js';
 import { published, type Rule, type RuleFinding } from '../rule.js';
 
@@ -89,7 +89,7 @@ function finding(group: AxleGroup, axles: readonly Carrier[], w: Workings): read
   return [
     {
       subject: { element: first.vehicle },
-      at: first.ref,
+      at: blameFor(axles, group.limit * pound) ?? first.ref,
       message: say(axles.length === 1 ? 'one-over' : 'over', {
         axles: axles.length === 1 ? name(first) : `${name(first)} to ${name(last)}`,
         load: print(load),
