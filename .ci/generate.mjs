@@ -10,6 +10,7 @@ const generators = [
   ['packages/engine/build/rule-index.mjs', node],
   ['packages/drawing/build/view-index.mjs', node],
   ['packages/language/build/embed.mjs', node],
+  ['packages/language/build/rule-reference.mjs', source],
   ['packages/language/build/generate.mjs', source],
   ['packages/language/build/feature-index.mjs', node],
   ['packages/extension/build/feature-index.mjs', node],

@@ -2,8 +2,19 @@ import { execFileSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
 
-const script = fileURLToPath(new URL('../../packages/language/build/embed.mjs', import.meta.url));
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const isUpToDate = (script: string) =>
+  expect(() =>
+    execFileSync(process.execPath, ['--conditions=source', '--import', 'tsx', script, '--check'], {
+      cwd: root,
+      stdio: 'pipe',
+    }),
+  ).not.toThrow();
 
 it('holds the library and the rule pages as they are on disk', () => {
-  expect(() => execFileSync(process.execPath, [script, '--check'], { stdio: 'pipe' })).not.toThrow();
+  isUpToDate('packages/language/build/embed.mjs');
+});
+
+it('lists every rule in the reference', () => {
+  isUpToDate('packages/language/build/rule-reference.mjs');
 });
