@@ -249,7 +249,7 @@ policy Shipped {
 //
 // Across the grain and density were read from published tables. The values along the grain and the moduli of
 // elasticity are from memory unless they name a table: they matter for posts and for how a load is shared, not for
-// the capacity of a crib. The modulus across the grain is a twentieth of that along it (from memory).
+// the capacity of a crib. Timbers of 5 in and more have values of their own (Table 4D). The modulus across the grain is a twentieth of that along it (from memory).
 
 species DouglasFir "Douglas fir-larch" {
   across grain    625 psi        source published "NDS Supplement 2018" "Table 4A"
@@ -257,6 +257,16 @@ species DouglasFir "Douglas fir-larch" {
   modulus along   1,600,000 psi  source from memory "NDS Supplement, Table 4A, No. 2"
   modulus least   580,000 psi    source from memory "NDS Supplement, Table 4A, No. 2"
   modulus across  80,000 psi     source from memory "Wood Handbook, Table 5-1: 0.05 of the modulus along the grain"
+  density         33.6 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
+}
+
+// 5 in and larger is graded as posts and timbers, and carries far less along the grain.
+species DouglasFirTimbers "Douglas fir-larch, 5 in and larger" {
+  across grain    625 psi        source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
+  along grain     700 psi        source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
+  modulus along   1,300,000 psi  source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
+  modulus least   470,000 psi    source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
+  modulus across  65,000 psi     source from memory "a twentieth of the modulus along the grain"
   density         33.6 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
 }
 
@@ -294,6 +304,15 @@ species SprucePineFir "spruce-pine-fir" {
   modulus along   1,400,000 psi  source from memory "NDS Supplement, Table 4A, No. 2"
   modulus least   510,000 psi    source published "HUD Residential Structural Design Guide, 2nd edition" "Example 5.6, No. 2"
   modulus across  70,000 psi     source from memory "a twentieth of the modulus along the grain"
+  density         28.5 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
+}
+
+species SprucePineFirTimbers "spruce-pine-fir, 5 in and larger" {
+  across grain    425 psi        source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
+  along grain     500 psi        source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
+  modulus along   1,000,000 psi  source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
+  modulus least   370,000 psi    source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
+  modulus across  50,000 psi     source from memory "a twentieth of the modulus along the grain"
   density         28.5 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
 }
 
@@ -585,13 +604,13 @@ timber Fir4x4 "4x4 Douglas fir" {
 timber Fir6x6 "6x6 Douglas fir" {
   size     6x6
   dressed  5.5 in by 5.5 in  source published "PS 20 American Softwood Lumber Standard" "timbers of 5 and 6 in: 1/2 in off, dry or green"
-  species  DouglasFir
+  species  DouglasFirTimbers
 }
 
 timber Fir8x8 "8x8 Douglas fir" {
   size     8x8
   dressed  7.25 in by 7.25 in  source published "PS 20 American Softwood Lumber Standard" "timbers of 7 in and more: 3/4 in off, dry (1/2 in green)"
-  species  DouglasFir
+  species  DouglasFirTimbers
 }
 
 timber Pine4x4 "4x4 southern pine" {
@@ -615,7 +634,7 @@ timber Spruce4x4 "4x4 spruce-pine-fir" {
 timber Spruce6x6 "6x6 spruce-pine-fir" {
   size     6x6
   dressed  5.5 in by 5.5 in  source published "PS 20 American Softwood Lumber Standard" "timbers of 5 and 6 in: 1/2 in off, dry or green"
-  species  SprucePineFir
+  species  SprucePineFirTimbers
 }
 
 timber HemFir4x4 "4x4 hem-fir" {
@@ -648,7 +667,7 @@ timber Spruce100 "100 by 100 mm spruce" {
 timber Spruce150 "150 by 150 mm spruce" {
   size     6x6
   dressed  150 mm by 150 mm  source from memory "sizes in use in Europe"
-  species  SprucePineFir
+  species  SprucePineFirTimbers
 }
 `,
   'vehicles.crib': `// Vehicles to start from. Lengths, widths and axle places of the heavy ones are those of design vehicles in the
