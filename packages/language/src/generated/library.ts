@@ -249,7 +249,8 @@ policy Shipped {
 //
 // Across the grain and density were read from published tables. The values along the grain and the moduli of
 // elasticity are from memory unless they name a table: they matter for posts and for how a load is shared, not for
-// the capacity of a crib. Timbers of 5 in and more have values of their own (Table 4D). The modulus across the grain is a twentieth of that along it (from memory).
+// the capacity of a crib. Timbers of 5 in and more have values of their own (Table 4D). The modulus across the grain
+// is a twentieth of that along it (from memory).
 
 species DouglasFir "Douglas fir-larch" {
   across grain    625 psi        source published "NDS Supplement 2018" "Table 4A"
