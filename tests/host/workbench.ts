@@ -16,13 +16,35 @@ export const workbench = (page: Page) => {
       );
       await page.locator('.monaco-workbench').waitFor();
     },
-    /** Picks a command by its title from the palette. */
+    /** Picks a command by its title from the palette, once the palette has it. */
     command: async (title: string): Promise<void> => {
-      await page.keyboard.press('F1');
-      const box = page.locator('.quick-input-widget input');
-      await box.waitFor();
-      await box.fill(`>${title}`);
-      await page.locator('.quick-input-list .monaco-list-row', { hasText: title }).first().click();
+      const row = page.locator('.quick-input-list .monaco-list-row', { hasText: title }).first();
+      for (let tries = 0; ; tries++) {
+        await page.keyboard.press('F1');
+        await page.locator('.quick-input-widget input').fill(`>${title}`);
+        const there = await row.waitFor({ timeout: 2000 }).then(
+          () => true,
+          () => false,
+        );
+        if (there) break;
+        if (tries > 10) throw new Error(`The palette has no command “${title}”.`);
+        await page.keyboard.press('Escape');
+      }
+      await row.click();
+    },
+    /** Opens our walkthrough. The editor lists those of extensions some seconds after it starts. */
+    walkthrough: async (title: string): Promise<void> => {
+      for (let tries = 0; ; tries++) {
+        await window.command(title);
+        const ours = page.locator('.gettingStartedContainer', { hasText: 'A first plan' });
+        const there = await ours.waitFor({ timeout: 4000 }).then(
+          () => true,
+          () => false,
+        );
+        if (there) return;
+        if (tries > 5) throw new Error('The walkthrough does not open.');
+        await window.command('View: Close All Editors');
+      }
     },
     openFile: async (name: string): Promise<void> => {
       await page.keyboard.press('Control+P');

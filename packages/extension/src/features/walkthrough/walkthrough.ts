@@ -15,7 +15,7 @@ export const walkthrough: Feature = ({ context }) => {
     vscode.commands.registerCommand('cribwright.openWalkthrough', () =>
       vscode.commands.executeCommand(
         'workbench.action.openWalkthrough',
-        `${context.extension.id}#cribwright.first`,
+        `${context.extension.id}#first`,
         false,
       ),
     ),
