@@ -52,7 +52,7 @@ const walks: Readonly<Record<string, (page: Page, origin: string, extension: str
     await window.openFile('trailer-on-car.crib');
     await window.command('Show the Drawing Beside the Text');
     await hands.shows?.({ selector: 'svg [data-element="crib/A"]' });
-    await hands.click?.({ selector: '[role=tab][data-view="side"]' });
+    await hands.click?.({ selector: '#tab-side' });
     await hands.shows?.({ selector: 'svg[data-view="side"]' });
     await page.reload();
     await page.locator('.monaco-workbench').waitFor();

@@ -1,4 +1,4 @@
-import { scenesFor, type ViewChoice } from '@cribwright/drawing';
+import { scenesFor, type View, type ViewChoice, viewsOf } from '@cribwright/drawing';
 import type { PlanReply } from '@cribwright/language/protocol';
 import type { ToPanel } from '@cribwright/preview';
 import type { Drawable } from './last-good.js';
@@ -35,6 +35,7 @@ export const showMessage = (drawable: Drawable, looking: Looking, stale: string 
     version,
     plans: plans.map(({ plan }) => ({ title: plan.title })),
     shown,
+    views: reply ? viewsOf(reply.plan, reply.analysis).map(tab) : [],
     scenes: reply ? scenesFor(reply.plan, reply.analysis, choice) : [],
     stages: stages.map(({ id, title }) => ({ id, title })),
     losses: (stage?.losses ?? []).map(({ id, title }) => ({ id, title })),
@@ -47,6 +48,8 @@ export const showMessage = (drawable: Drawable, looking: Looking, stale: string 
     stale,
   };
 };
+
+const tab = ({ id, name, subject }: View) => ({ id, name, ...(subject ? { about: subject } : {}) });
 
 const within = ({ analysis }: PlanReply, choice: ViewChoice): ViewChoice => {
   const stage =
