@@ -10,7 +10,8 @@ export interface LayoutToken {
 
 /** What the layout pass had to mend, so that the rest of the text could still be read. */
 export type LayoutIssue =
-  | { readonly kind: 'not closed'; readonly start: number; readonly end: number }
+  /** `at` is where it was taken to end. */
+  | { readonly kind: 'not closed'; readonly start: number; readonly end: number; readonly at: number }
   | { readonly kind: 'stray close'; readonly start: number; readonly end: number }
   | { readonly kind: 'too deep'; readonly start: number; readonly end: number }
   | { readonly kind: 'too long'; readonly start: number; readonly end: number };
@@ -68,7 +69,7 @@ export function layOut<T extends LayoutToken>(
       while (byIndent && token.kind !== 'close') {
         const inner = open.at(-1);
         if (!inner || inner.indent < indent) break;
-        issues.push({ kind: 'not closed', start: inner.start, end: inner.end });
+        issues.push({ kind: 'not closed', start: inner.start, end: inner.end, at: token.start });
         close(token.start);
       }
     }
@@ -114,7 +115,7 @@ export function layOut<T extends LayoutToken>(
   }
   const finish = kept.at(-1)?.end ?? 0;
   for (const left of [...open].reverse()) {
-    issues.push({ kind: 'not closed', start: left.start, end: left.end });
+    issues.push({ kind: 'not closed', start: left.start, end: left.end, at: finish });
     close(finish);
   }
   end(finish);

@@ -21,7 +21,9 @@ export interface QuantityRule {
   readonly dimensions: readonly Dimension[];
   /** `36,000 to 42,000 lb` and `± 8 %` may stand here. */
   readonly range: boolean;
-  /** A whole number, when the dimension is `count`. */
+  /** A bare number will not do where a share is due: 1.5 alone would mean 150 %. */
+  readonly percent?: boolean;
+  /** Ends of what may be written, SI or plain. */
   readonly atLeast?: number;
   readonly atMost?: number;
 }

@@ -1,5 +1,6 @@
-import type { Message } from '@cribwright/engine';
+import type { Holes, Message } from '@cribwright/engine';
 import type { Span } from '../grammar/syntax.js';
+import { codeOf, say, type words } from './words.js';
 
 /** Something wrong with the text itself. The engine's findings speak of the plan; these speak of the writing. */
 export interface LanguageProblem {
@@ -25,3 +26,30 @@ export interface TextChange {
   readonly span: Span;
   readonly text: string;
 }
+
+export type WordKey = keyof typeof words;
+
+/** A problem in the words of `words.ts`. An error unless said otherwise. */
+export const problem = <K extends WordKey>(
+  key: K,
+  span: Span,
+  holes: Readonly<Record<Holes<(typeof words)[K]>, string>>,
+  rest: Partial<Pick<LanguageProblem, 'severity' | 'fixes' | 'related'>> = {},
+): LanguageProblem => ({
+  code: codeOf(key),
+  severity: rest.severity ?? 'error',
+  message: say(key, holes),
+  span: plain(span),
+  fixes: rest.fixes ?? [],
+  related: rest.related ?? [],
+});
+
+/** A fix that replaces one stretch of text. */
+export const replace = (title: Message, span: Span, text: string, safe = false): TextFix => ({
+  title,
+  edits: [{ span: plain(span), text }],
+  safe,
+});
+
+/** A span alone, where more was given: a term is a span too. */
+const plain = ({ start, end }: Span): Span => ({ start, end });

@@ -78,7 +78,7 @@ export const groundProperties = {
   grade: property(
     'grade',
     sequence(
-      quantity('grade', ['ratio', 'angle']),
+      quantity('grade', ['ratio', 'angle'], { percent: true }),
       optional(sequence(word('toward'), choice('toward', 'front', 'rear', 'driver side', 'passenger side'))),
     ),
     {

@@ -8,6 +8,7 @@ import { sourcePhrase } from './phrases.js';
 export interface LimitKind {
   readonly dimensions: readonly Dimension[];
   readonly range?: true;
+  readonly percent?: true;
   readonly words?: readonly string[];
   /** Less safe when it grows, when it shrinks, or not to be told by size alone. */
   readonly looser: 'higher' | 'lower' | 'other';
@@ -109,6 +110,7 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
     example: '75 deg',
   },
   'push margin': {
+    percent: true,
     dimensions: ratio,
     looser: 'lower',
     doc: 'The sideways push that must be held, as a share of the weight.',
@@ -122,6 +124,7 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
     example: 'cargo centre',
   },
   'use limit': {
+    percent: true,
     dimensions: ratio,
     looser: 'higher',
     doc: 'The share of its capacity that anything may carry.',
@@ -146,6 +149,7 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
     example: '0.4',
   },
   'grade needing chocks': {
+    percent: true,
     dimensions: ['ratio', 'angle'],
     looser: 'higher',
     doc: 'The grade from which chocks are asked for. 0 % asks always.',
@@ -198,11 +202,14 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
 
 export const policyKeys = Object.keys(limits) as readonly PolicyKey[];
 
-const limitPhrase = ({ dimensions, range, words }: LimitKind) =>
+const limitPhrase = ({ dimensions, range, words, percent }: LimitKind) =>
   sequence(
     either(
       choice('choice', ...(words ?? [])),
-      quantity('value', dimensions.length > 0 ? dimensions : ['ratio'], { range: range ?? false }),
+      quantity('value', dimensions.length > 0 ? dimensions : ['ratio'], {
+        range: range ?? false,
+        percent: percent ?? false,
+      }),
     ),
     anyOrder(sequence(word('source'), sourcePhrase), sequence(word('because'), text('reason', 'reason'))),
   );

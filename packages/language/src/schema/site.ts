@@ -56,7 +56,11 @@ export const dockProperties = {
   doors: property('doors', text('doors', 'doors'), { doc: 'Which doors.', example: 'doors "1 to 12"' }),
   grade: property(
     'grade',
-    sequence(quantity('grade', ['ratio', 'angle']), optional(symbol(',')), optional(word('toward the dock'))),
+    sequence(
+      quantity('grade', ['ratio', 'angle'], { percent: true }),
+      optional(symbol(',')),
+      optional(word('toward the dock')),
+    ),
     {
       doc: 'How the apron falls toward the dock.',
       example: 'grade 3 %',

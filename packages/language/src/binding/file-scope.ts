@@ -1,0 +1,224 @@
+import { plain, type Vector, vectorOf } from '@cribwright/units';
+import { parameterKinds } from '../phrase/match-arguments.js';
+import { vectorOfExpression } from '../phrase/measure.js';
+import { parseExpression } from '../phrase/parse-expression.js';
+import type { NameScope } from '../phrase/scope.js';
+import { letLine } from '../schema/pattern-block.js';
+import type { BoundBlock } from './bound-file.js';
+import type { Declaration, Kind } from './declaration.js';
+import type { DraftLine, FileShape } from './draft.js';
+
+/** What a file can see beyond itself, nearest first. */
+export interface Surroundings {
+  /** Shapes of the files that it uses, in order, then those always in scope. */
+  readonly seen: readonly FileShape[];
+  shapeOf(uri: string): FileShape | undefined;
+  seenBy(uri: string): readonly FileShape[];
+  /** A library or loaded file, as `use` would name it, that declares this. */
+  elsewhere(name: string, kinds: readonly Kind[]): string | undefined;
+  readonly rules: ReadonlySet<string>;
+}
+
+/** Names at the top of a file and of those that it sees. */
+export function findAtTop(
+  shape: FileShape,
+  seen: readonly FileShape[],
+  name: string,
+  kinds: readonly Kind[] | undefined,
+) {
+  for (const file of [shape, ...seen]) {
+    const found = file.names
+      .get('file')
+      ?.get(name)
+      ?.find((d) => !kinds || kinds.includes(d.kind));
+    if (found) return found;
+  }
+  return undefined;
+}
+
+/** The type that a block is of, or extends. Resolved from the names at the top of its own file. */
+export function typeOf(block: BoundBlock, around: Surroundings): BoundBlock | undefined {
+  const shape = around.shapeOf(block.uri);
+  const type = block.schema.head.type;
+  const term = 'typeTerms' in block ? (block.typeTerms as readonly { text: string }[])[0] : undefined;
+  if (!shape || !type || !term) return undefined;
+  return findAtTop(shape, around.seenBy(block.uri), term.text, type.kinds)?.block;
+}
+
+/** A vehicle and the types it extends, nearest first. A ring of types ends where it closes. */
+export function typeChain(block: BoundBlock | undefined, around: Surroundings): readonly BoundBlock[] {
+  const chain: BoundBlock[] = [];
+  for (let b = block; b && !chain.includes(b) && chain.length < 32; b = typeOf(b, around)) chain.push(b);
+  return chain;
+}
+
+/** What names mean inside one block. */
+export class BlockScope implements NameScope {
+  readonly uri: string;
+  readonly rules: ReadonlySet<string>;
+  readonly vehicle: Declaration | undefined;
+  readonly openParts: boolean;
+  private readonly locals: readonly BoundBlock[];
+
+  constructor(
+    private readonly shape: FileShape,
+    private readonly around: Surroundings,
+    block: BoundBlock | undefined,
+    private readonly lets: LetVectors,
+  ) {
+    this.uri = shape.uri;
+    this.rules = around.rules;
+    const chain: BoundBlock[] = [];
+    for (let b = block; b; b = b.parent) chain.push(b);
+    this.locals = chain.filter((b) => b.schema.ownScope);
+    const enclosing = chain.find(
+      (b) => b.schema.keyword === 'vehicle' || b.schema.keyword === 'vehicle type',
+    );
+    this.vehicle = enclosing?.declaration ?? mainVehicle(this.locals[0]);
+    this.openParts = !this.vehicle && this.locals[0]?.schema.keyword === 'pattern';
+  }
+
+  find(name: string, kinds: readonly Kind[]): Declaration | undefined {
+    for (const local of this.locals) {
+      const found = this.shape.names
+        .get(local)
+        ?.get(name)
+        ?.find((d) => kinds.includes(d.kind));
+      if (found) return found;
+    }
+    return this.inGroups(name, kinds) ?? findAtTop(this.shape, this.around.seen, name, kinds);
+  }
+
+  findAny(name: string): Declaration | undefined {
+    for (const local of this.locals) {
+      const found = this.shape.names.get(local)?.get(name)?.[0];
+      if (found) return found;
+    }
+    return findAtTop(this.shape, this.around.seen, name, undefined);
+  }
+
+  names(kinds: readonly Kind[]): readonly Declaration[] {
+    const found = new Map<string, Declaration>();
+    const add = (list: Iterable<Declaration>) => {
+      for (const d of list) if (kinds.includes(d.kind) && !found.has(d.name)) found.set(d.name, d);
+    };
+    for (const local of this.locals)
+      for (const same of this.shape.names.get(local)?.values() ?? []) add(same);
+    for (const { declaration, shown } of this.groupMembers()) {
+      if (kinds.includes(declaration.kind) && !found.has(shown))
+        found.set(shown, { ...declaration, name: shown });
+    }
+    for (const file of [this.shape, ...this.around.seen])
+      for (const same of file.names.get('file')?.values() ?? []) add(same);
+    return [...found.values()];
+  }
+
+  part(vehicle: Declaration | undefined, name: string): Declaration | undefined {
+    if (vehicle) return byName(this.parts(vehicle), name);
+    const main = byName(this.parts(undefined), name);
+    if (main) return main;
+    const others = this.names(['vehicle']).flatMap((v) => byName(this.parts(v), name) ?? []);
+    return others.length === 1 ? others[0] : undefined;
+  }
+
+  parts(vehicle: Declaration | undefined): readonly Declaration[] {
+    return this.members(vehicle, 'part');
+  }
+
+  axle(vehicle: Declaration | undefined, name: string): Declaration | undefined {
+    return this.axles(vehicle).find((d) => d.name === name);
+  }
+
+  axles(vehicle: Declaration | undefined): readonly Declaration[] {
+    return this.members(vehicle, 'axle');
+  }
+
+  vectorOf(declaration: Declaration): Vector | undefined {
+    if (declaration.kind === 'value') return this.lets.vectorOf(declaration, this);
+    const parameter = declaration.block?.parameters.find((p) => p.name === declaration.name);
+    const kind = parameterKinds[parameter?.typeWord ?? ''];
+    if (kind?.kind !== 'quantity') return undefined;
+    const dimension = kind.rule.dimensions[0];
+    return dimension ? vectorOf(dimension) : plain;
+  }
+
+  elsewhere(name: string, kinds: readonly Kind[]): string | undefined {
+    return this.around.elsewhere(name, kinds);
+  }
+
+  private members(vehicle: Declaration | undefined, kind: Kind): readonly Declaration[] {
+    const found = new Map<string, Declaration>();
+    for (const block of typeChain((vehicle ?? this.vehicle)?.block, this.around)) {
+      for (const b of block.blocks) {
+        if (b.declaration?.kind === kind && !found.has(b.declaration.name))
+          found.set(b.declaration.name, b.declaration);
+      }
+    }
+    return [...found.values()];
+  }
+
+  /** Supports that patterns put into the plan: `A`, or `East.A` where the group has a name. */
+  private inGroups(name: string, kinds: readonly Kind[]): Declaration | undefined {
+    return this.groupMembers().find((m) => m.shown === name && kinds.includes(m.declaration.kind))
+      ?.declaration;
+  }
+
+  private groupMembers(): readonly { readonly declaration: Declaration; readonly shown: string }[] {
+    const plan = this.locals.find((l) => l.schema.keyword === 'plan');
+    return (plan?.properties ?? []).flatMap((line) => {
+      if (line.schema.key !== 'pattern use') return [];
+      const [first, second] = line.terms;
+      const pattern = first && findAtTop(this.shape, this.around.seen, first.text, ['pattern'])?.block;
+      const group = second?.kind === 'word' ? `${second.text}.` : '';
+      return (pattern?.blocks ?? []).flatMap((b) =>
+        b.declaration ? [{ declaration: b.declaration, shown: `${group}${b.declaration.name}` }] : [],
+      );
+    });
+  }
+}
+
+const mainVehicle = (plan: BoundBlock | undefined): Declaration | undefined =>
+  plan?.blocks.find((b) => b.schema.keyword === 'vehicle')?.declaration;
+
+/** By its name, or by the singular or plural of it: `joist` for `joists`. */
+const byName = (list: readonly Declaration[], name: string): Declaration | undefined =>
+  list.find((d) => d.name === name) ?? list.find((d) => d.name === `${name}s` || `${d.name}s` === name);
+
+/** What each `let` measures, worked out once and safe against rings. */
+export class LetVectors {
+  private readonly known = new Map<Declaration, Vector | undefined>();
+  private readonly open: Declaration[] = [];
+  /** Rings met on the way: each is reported once. */
+  readonly rings: Declaration[][] = [];
+
+  constructor(
+    private readonly linesOf: (declaration: Declaration) => { line: DraftLine; text: string } | undefined,
+  ) {}
+
+  vectorOf(declaration: Declaration, scope: NameScope): Vector | undefined {
+    if (this.known.has(declaration)) return this.known.get(declaration);
+    const at = this.open.indexOf(declaration);
+    if (at >= 0 || this.open.length > 64) {
+      this.rings.push(this.open.slice(Math.max(0, at)));
+      return undefined;
+    }
+    const found = this.linesOf(declaration);
+    if (!found) return undefined;
+    this.open.push(declaration);
+    const { line, text } = found;
+    const read = parseExpression(3, {
+      terms: line.terms,
+      scope,
+      rule: { dimensions: [], range: true },
+      reserved: new Set(),
+      free: true,
+    });
+    const vector =
+      read && vectorOfExpression(read.expression, scope, (e) => text.slice(e.span.start, e.span.end), []);
+    this.open.pop();
+    this.known.set(declaration, vector);
+    return vector;
+  }
+}
+
+export const isLet = (line: DraftLine): boolean => line.schema === letLine;

@@ -1,0 +1,70 @@
+import { deepest, type LayoutIssue } from '../grammar/layout.js';
+import type { Parsed } from '../grammar/parse.js';
+import type { SyntaxStatement, Term } from '../grammar/syntax.js';
+import { type LanguageProblem, problem, replace } from '../problems/problem.js';
+import { say } from '../problems/words.js';
+
+/** What is wrong with braces, quotes, comments and characters. A formatter leaves such a file alone. */
+export function layoutProblems(parsed: Parsed, text: string): readonly LanguageProblem[] {
+  const problems = parsed.issues.map((issue) => issueProblem(issue, text));
+  const walk = (list: readonly SyntaxStatement[]): void => {
+    for (const s of list) {
+      for (const [i, t] of s.terms.entries())
+        problems.push(...termProblems(t, s.terms[i - 1], s.terms[i + 1]));
+      if (s.body) walk(s.body.statements);
+    }
+  };
+  walk(parsed.statements);
+  const open = openComment(text);
+  if (open) problems.push(problem('comment-not-closed', open, {}));
+  return problems;
+}
+
+function issueProblem(issue: LayoutIssue, text: string): LanguageProblem {
+  const span = { start: issue.start, end: issue.end };
+  switch (issue.kind) {
+    case 'not closed': {
+      const edits = [{ span: endOf(text, issue.at), text: '\n}\n' }];
+      return problem(
+        'brace-not-closed',
+        span,
+        {},
+        {
+          fixes: [{ title: say('brace-not-closed.fix', {}), edits, safe: false }],
+        },
+      );
+    }
+    case 'stray close':
+      return problem('brace-stray', span, {}, { fixes: [replace(say('brace-stray.fix', {}), span, '')] });
+    case 'too deep':
+      return problem('braces-too-deep', span, { most: String(deepest) });
+    case 'too long':
+      return problem('file-too-long', span, {});
+  }
+}
+
+const endOf = (text: string, at: number) => {
+  const end = text.slice(0, at).trimEnd().length;
+  return { start: end, end };
+};
+
+function termProblems(term: Term, before: Term | undefined, after: Term | undefined): LanguageProblem[] {
+  if (term.kind === 'text' && (term.text.length < 2 || !term.text.endsWith('"'))) {
+    // An inch mark after a number has its own message, where the number is read.
+    if (before?.kind === 'number' && before.end === term.start) return [];
+    const at = { start: term.end, end: term.end };
+    return [
+      problem('text-not-closed', term, {}, { fixes: [replace(say('text-not-closed.fix', {}), at, '"')] }),
+    ];
+  }
+  if (term.kind !== 'other') return [];
+  const joins = term.text === '.' && before?.end === term.start && after?.start === term.end;
+  return joins ? [] : [problem('strange-character', term, { character: term.text })];
+}
+
+/** A comment that starts and never ends takes the rest of the file with it. */
+function openComment(text: string): { start: number; end: number } | undefined {
+  const tokens = /\/\/[^\r\n]*|"[^"\r\n]*"?|\/\*[\s\S]*?\*\/|\/\*/g;
+  for (const m of text.matchAll(tokens)) if (m[0] === '/*') return { start: m.index, end: m.index + 2 };
+  return undefined;
+}

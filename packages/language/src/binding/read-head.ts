@@ -1,0 +1,139 @@
+import { findUnit } from '@cribwright/units';
+import type { Span, Term } from '../grammar/syntax.js';
+import { kindWords } from '../phrase/kind-words.js';
+import { unquoted } from '../phrase/matcher.js';
+import { type LanguageProblem, problem, replace } from '../problems/problem.js';
+import { say } from '../problems/words.js';
+import type { BlockSchema } from '../schema/block-schema.js';
+import { parameterTypes } from '../schema/pattern-block.js';
+
+export interface Head {
+  readonly name: Term | undefined;
+  readonly title: { readonly text: string; readonly span: Span } | undefined;
+  readonly type: readonly Term[];
+  readonly parameters: readonly {
+    readonly name: Term;
+    readonly type: string;
+    readonly typeSpan: Span | undefined;
+  }[];
+  readonly problems: readonly LanguageProblem[];
+}
+
+/** Reads what stands between a block's keyword and its brace: name, type, title, parameters. */
+export function readHead(schema: BlockSchema, terms: readonly Term[], keyword: Span): Head {
+  const problems: LanguageProblem[] = [];
+  const example = schema.example.split('\n')[0]?.replace(/ \{.*$/, '') ?? schema.keyword;
+  let name: Term | undefined;
+  let title: Head['title'];
+  let type: Term[] = [];
+  let parameters: Head['parameters'] = [];
+  let i = 0;
+  while (i < terms.length) {
+    const term = terms[i];
+    if (!term) break;
+    if (
+      !name &&
+      schema.head.name !== 'none' &&
+      (term.kind === 'word' || (term.kind === 'number' && schema.declares === 'axle'))
+    ) {
+      name = term;
+      i++;
+    } else if (!title && schema.head.title && term.kind === 'text') {
+      const inner = unquoted(term.text);
+      title = { text: inner, span: { start: term.start + 1, end: term.start + 1 + inner.length } };
+      i++;
+    } else if (term.text === ':' && type.length === 0 && schema.head.type) {
+      const next = terms[i + 1];
+      type = next?.kind === 'word' ? [next] : [];
+      i += 1 + type.length;
+      if (type.length === 0) problems.push(typeMissing(schema, name ?? term, example));
+    } else if (term.text === ':' && !schema.head.type) {
+      problems.push(
+        problem(
+          'type-unexpected',
+          { start: term.start, end: terms.at(-1)?.end ?? term.end },
+          { kind: schema.keyword },
+        ),
+      );
+      i = terms.length;
+    } else if (term.text === '(' && schema.head.parameters) {
+      const read = readParameters(terms, i + 1);
+      parameters = read.parameters;
+      problems.push(...read.problems);
+      i = read.next;
+    } else {
+      problems.push(
+        !name && schema.head.name !== 'none'
+          ? problem('name-malformed', term, { text: term.text })
+          : problem('head-unexpected', term, { text: term.text, example }),
+      );
+      name ??= schema.head.name === 'none' ? undefined : undefined;
+      i++;
+    }
+  }
+  const nameFailed = problems.some((p) => p.code === 'name-malformed');
+  if (schema.head.name === 'required' && !name && !nameFailed) {
+    problems.push(problem('name-missing', keyword, { kind: schema.keyword, example }));
+  }
+  if (schema.head.title === 'required' && !title) {
+    problems.push(problem('title-missing', keyword, { kind: schema.keyword, example }));
+  }
+  if (name && findUnit(name.text) && /^[a-z]/.test(name.text)) {
+    problems.push(problem('name-is-unit', name, { text: name.text }));
+  }
+  const typeAsked = problems.some((p) => p.code === 'type-missing');
+  if (schema.head.type?.required && type.length === 0 && !typeAsked) {
+    problems.push(typeMissing(schema, name ?? keyword, example));
+  }
+  return { name, title, type, parameters, problems };
+}
+
+const typeMissing = (schema: BlockSchema, at: Span & { text?: string }, example: string) =>
+  problem('type-missing', at, {
+    subject: at.text && at.text !== ':' ? `${schema.keyword} ${at.text}` : `This ${schema.keyword}`,
+    kind: kindWords(schema.head.type?.kinds ?? []),
+    example,
+  });
+
+function readParameters(terms: readonly Term[], from: number) {
+  const parameters: { name: Term; type: string; typeSpan: Span | undefined }[] = [];
+  const problems: LanguageProblem[] = [];
+  let i = from;
+  while (i < terms.length && terms[i]?.text !== ')') {
+    const name = terms[i];
+    if (name?.kind !== 'word') {
+      if (name && name.text !== ',') problems.push(problem('name-malformed', name, { text: name.text }));
+      i++;
+      continue;
+    }
+    i++;
+    const words: Term[] = [];
+    if (terms[i]?.text === ':') {
+      i++;
+      while (terms[i]?.kind === 'word') {
+        const word = terms[i];
+        if (word) words.push(word);
+        i++;
+      }
+    }
+    const type = words.map((w) => w.text).join(' ') || 'part';
+    const [first, last] = [words[0], words.at(-1)];
+    const typeSpan = first && last ? { start: first.start, end: last.end } : undefined;
+    if (!parameterTypes.some((t) => t === type)) {
+      const span = typeSpan ?? name;
+      const near = parameterTypes[0];
+      problems.push(
+        problem(
+          'parameter-type',
+          span,
+          { text: type, choices: parameterTypes.join(', ') },
+          {
+            fixes: [replace(say('word-unexpected.fix', { near }), span, near)],
+          },
+        ),
+      );
+    }
+    parameters.push({ name, type, typeSpan });
+  }
+  return { parameters, problems, next: i + 1 };
+}

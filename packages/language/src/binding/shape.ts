@@ -1,0 +1,404 @@
+import { closest } from '@cribwright/units';
+import type { Parsed } from '../grammar/parse.js';
+import type { SyntaxStatement, Term } from '../grammar/syntax.js';
+import { unquoted } from '../phrase/matcher.js';
+import { problem, replace } from '../problems/problem.js';
+import { say } from '../problems/words.js';
+import type { BlockSchema, PropertySchema } from '../schema/block-schema.js';
+import { letLine, patternUse } from '../schema/pattern-block.js';
+import { type Sayable, sayableIn, schema } from '../schema/schema.js';
+import type { BoundBlock } from './bound-file.js';
+import type { Declaration, Kind } from './declaration.js';
+import type { DraftBlock, DraftLine, FileShape } from './draft.js';
+import { layoutProblems } from './layout-problems.js';
+import { readHead } from './read-head.js';
+
+/** Finds the blocks, lines and names of a file. Needs no other file. */
+export function shapeFile(uri: string, text: string, parsed: Parsed): FileShape {
+  const shape: FileShape = {
+    uri,
+    text,
+    statements: parsed.statements,
+    uses: [],
+    blocks: [],
+    lets: [],
+    declarations: [],
+    references: [],
+    problems: [...layoutProblems(parsed, text)],
+    names: new Map([['file', new Map()]]),
+    brokenLayout: false,
+  };
+  shape.brokenLayout = shape.problems.length > 0;
+  new Shaper(shape).statements(parsed.statements, undefined);
+  return shape;
+}
+
+class Shaper {
+  constructor(private readonly shape: FileShape) {}
+
+  statements(list: readonly SyntaxStatement[], block: DraftBlock | undefined): void {
+    const sayable = sayableIn(block?.schema ?? 'file');
+    for (const statement of list) this.statement(statement, block, sayable);
+  }
+
+  private statement(s: SyntaxStatement, block: DraftBlock | undefined, sayable: Sayable): void {
+    const first = s.terms[0];
+    if (!first) {
+      if (s.body) {
+        this.shape.problems.push(
+          problem(
+            'unknown-line.choices',
+            { start: s.body.start, end: s.body.start + 1 },
+            { what: '{', where: where(block), choices: choices(sayable) },
+          ),
+        );
+      }
+      return;
+    }
+    if (first.text === 'use' && first.kind === 'word' && !keyAt(s.terms, sayable)) {
+      this.use(s, block);
+      return;
+    }
+    if (first.kind === 'number' && sayable.numbered) {
+      this.line(s, 1, sayable.numbered, first.text, block);
+      return;
+    }
+    const found = keyAt(s.terms, sayable);
+    if (found?.block && (s.body || !found.property || found.block.bodyOptional))
+      this.block(s, found.length, found.block, block);
+    else if (found?.property)
+      this.line(s, found.length, found.property, keyText(s.terms, found.length), block);
+    else if (isPatternUse(s.terms, block)) this.line(s, 0, patternUse, first.text, block);
+    else this.stray(s, block, sayable);
+  }
+
+  private use(s: SyntaxStatement, block: DraftBlock | undefined): void {
+    const path = s.terms[1];
+    if (block) {
+      this.shape.problems.push(problem('use-misplaced', s, {}));
+      return;
+    }
+    if (path?.kind !== 'text' || s.terms.length > 2 || s.body) {
+      this.shape.problems.push(
+        problem('use-malformed', { start: s.start, end: s.terms.at(-1)?.end ?? s.end }, {}),
+      );
+      if (path?.kind !== 'text') return;
+    }
+    const inner = unquoted(path.text);
+    this.shape.uses.push({
+      path: inner,
+      pathSpan: { start: path.start + 1, end: path.start + 1 + inner.length },
+      span: { start: s.start, end: s.terms.at(-1)?.end ?? s.end },
+      target: undefined,
+    });
+  }
+
+  private line(
+    s: SyntaxStatement,
+    length: number,
+    property: PropertySchema,
+    key: string,
+    block: DraftBlock | undefined,
+  ): void {
+    const first = s.terms[0];
+    const last = s.terms[Math.max(0, length - 1)];
+    if (!first || !last) return;
+    if (s.body) {
+      this.shape.problems.push(
+        problem('body-unexpected', { start: s.body.start, end: s.body.start + 1 }, { what: property.key }),
+      );
+    }
+    const line: DraftLine = {
+      schema: property,
+      block: block as BoundBlock | undefined,
+      key,
+      keySpan: { start: first.start, end: last.end },
+      span: { start: first.start, end: s.terms.at(-1)?.end ?? first.end },
+      terms: s.terms,
+      from: length,
+      match: undefined,
+    };
+    (block?.properties ?? this.shape.lets).push(line);
+    this.declareLine(line, block);
+  }
+
+  /** A `let`, or a named group of supports. */
+  private declareLine(line: DraftLine, block: DraftBlock | undefined): void {
+    const name = line.schema === letLine || line.schema === patternUse ? line.terms[1] : undefined;
+    if (name?.kind !== 'word') return;
+    this.declare({
+      uri: this.shape.uri,
+      kind: line.schema === letLine ? 'value' : 'pattern use',
+      name: name.text,
+      nameSpan: name,
+      block: block as BoundBlock | undefined,
+      span: line.span,
+      scope: scopeOf(block),
+    });
+  }
+
+  private block(s: SyntaxStatement, length: number, kind: BlockSchema, parent: DraftBlock | undefined): void {
+    const [first, last] = [s.terms[0], s.terms[length - 1]];
+    if (!first || !last) return;
+    const keywordSpan = { start: first.start, end: last.end };
+    const head = readHead(kind, s.terms.slice(length), keywordSpan);
+    this.shape.problems.push(...head.problems);
+    const block: DraftBlock = {
+      schema: kind,
+      uri: this.shape.uri,
+      keywordSpan,
+      name: head.name?.text,
+      nameSpan: head.name,
+      title: head.title?.text,
+      titleSpan: head.title?.span,
+      type: undefined,
+      typeTerms: head.type,
+      declaration: undefined,
+      parameters: [],
+      headSpan: { start: first.start, end: s.terms.at(-1)?.end ?? last.end },
+      span: { start: s.start, end: s.end },
+      bodySpan: s.body && { start: s.body.start, end: s.body.end },
+      properties: [],
+      blocks: [],
+      parent: parent as BoundBlock | undefined,
+      elementId: elementOf(kind, head.name?.text),
+    };
+    if (parent) parent.blocks.push(block as BoundBlock);
+    else this.shape.blocks.push(block);
+    if (kind.ownScope) this.shape.names.set(block as BoundBlock, new Map());
+    this.declareBlock(block, parent);
+    for (const p of head.parameters) {
+      const declaration: Declaration = {
+        uri: this.shape.uri,
+        kind: 'parameter',
+        name: p.name.text,
+        nameSpan: p.name,
+        block: block as BoundBlock,
+        span: p.name,
+        scope: block as BoundBlock,
+      };
+      block.parameters.push({ name: p.name.text, declaration, typeWord: p.type, typeSpan: p.typeSpan });
+      this.declare(declaration);
+    }
+    if (s.body) this.statements(s.body.statements, block);
+    else if (!kind.bodyOptional) {
+      this.shape.problems.push(problem('body-missing', block.headSpan, { subject: subjectOf(block) }));
+    }
+  }
+
+  private declareBlock(block: DraftBlock, parent: DraftBlock | undefined): void {
+    const { schema: kind, name, nameSpan } = block;
+    if (!kind.declares || name === undefined || !nameSpan) return;
+    const inVehicle = kind.declares === 'part' || kind.declares === 'axle';
+    const declaration: Declaration = {
+      uri: this.shape.uri,
+      kind: kind.declares,
+      name,
+      nameSpan,
+      block: block as BoundBlock,
+      span: block.span,
+      scope: inVehicle ? (parent as BoundBlock | undefined) : scopeOf(parent),
+    };
+    block.declaration = declaration;
+    if (inVehicle) {
+      this.shape.declarations.push(declaration);
+      const first = parent?.blocks.find(
+        (b) => b !== block && b.declaration?.name === name && b.schema.declares === kind.declares,
+      );
+      if (first?.declaration) this.twice(declaration, first.declaration);
+    } else this.declare(declaration);
+  }
+
+  private declare(declaration: Declaration): void {
+    this.shape.declarations.push(declaration);
+    const names = this.shape.names.get(declaration.scope ?? 'file');
+    if (!names) return;
+    const same = names.get(declaration.name);
+    if (!same) {
+      names.set(declaration.name, [declaration]);
+      return;
+    }
+    const rival = declaration.scope ? same[0] : same.find((d) => d.kind === declaration.kind);
+    if (rival) this.twice(declaration, rival);
+    same.push(declaration);
+  }
+
+  private twice(second: Declaration, first: Declaration): void {
+    const names = this.shape.names.get(second.scope ?? 'file');
+    const near = freeName(second.name, (n) => names?.has(n) === true);
+    this.shape.problems.push(
+      problem(
+        'name-twice',
+        second.nameSpan,
+        { text: second.name },
+        {
+          related: [
+            { uri: first.uri, span: first.nameSpan, message: say('name-twice.first', { text: first.name }) },
+          ],
+          fixes: [replace(say('name-twice.fix', { near }), second.nameSpan, near)],
+        },
+      ),
+    );
+  }
+
+  /** A line that starts with nothing that may stand here. */
+  private stray(s: SyntaxStatement, block: DraftBlock | undefined, sayable: Sayable): void {
+    const elsewhere = schema.find((b) => keyAt(s.terms, sayableOnly(b)));
+    if (elsewhere) {
+      const length = elsewhere.keyword.split(' ').length;
+      const span = { start: s.terms[0]?.start ?? s.start, end: s.terms[length - 1]?.end ?? s.end };
+      this.shape.problems.push(
+        problem('wrong-place', span, {
+          what: elsewhere.keyword,
+          where: where(block),
+          rightPlace: rightPlace(elsewhere),
+        }),
+      );
+      const home = homeFor(elsewhere, block);
+      if (home !== undefined) this.block(s, length, elsewhere, home === 'file' ? undefined : home);
+      return;
+    }
+    this.unknownLine(s, block, sayable);
+  }
+
+  private unknownLine(s: SyntaxStatement, block: DraftBlock | undefined, sayable: Sayable): void {
+    const first = s.terms[0];
+    if (!first) return;
+    const keys = [...sayable.properties.keys(), ...sayable.blocks.keys()];
+    const typed = [2, 1, 3].flatMap((n) => {
+      const words = wordsAt(s.terms, n);
+      const near =
+        words &&
+        closest(
+          words.text,
+          keys.filter((k) => k.split(' ').length === n || n === 1),
+        );
+      return words && near !== undefined ? [{ ...words, near }] : [];
+    })[0];
+    if (typed) {
+      this.shape.problems.push(
+        problem(
+          'unknown-line.near',
+          typed.span,
+          { what: typed.text, where: where(block), near: typed.near },
+          {
+            fixes: [replace(say('unknown-line.fix', { near: typed.near }), typed.span, typed.near)],
+          },
+        ),
+      );
+      return;
+    }
+    const owner = ownerOf(s.terms);
+    if (owner) {
+      this.shape.problems.push(
+        problem('wrong-place', first, {
+          what: owner.key,
+          where: where(block),
+          rightPlace: `in ${article(owner.block.keyword)}`,
+        }),
+      );
+      return;
+    }
+    const list = choices(sayable);
+    this.shape.problems.push(
+      list === ''
+        ? problem('unknown-line', first, { what: first.text, where: where(block) })
+        : problem('unknown-line.choices', first, { what: first.text, where: where(block), choices: list }),
+    );
+  }
+}
+
+const keyText = (terms: readonly Term[], length: number) =>
+  terms
+    .slice(0, length)
+    .map((t) => t.text)
+    .join(' ');
+
+const wordsAt = (terms: readonly Term[], length: number) => {
+  const run = terms.slice(0, length);
+  const [first, last] = [run[0], run.at(-1)];
+  return run.length === length && first && last && run.every((t) => t.kind === 'word' || t.kind === 'size')
+    ? { text: run.map((t) => t.text).join(' '), span: { start: first.start, end: last.end } }
+    : undefined;
+};
+
+/** The longest key that a line starts with. */
+function keyAt(terms: readonly Term[], sayable: Pick<Sayable, 'blocks' | 'properties' | 'longest'>) {
+  for (let length = sayable.longest; length > 0; length--) {
+    const words = wordsAt(terms, length);
+    if (!words) continue;
+    const block = sayable.blocks.get(words.text);
+    const property = sayable.properties.get(words.text);
+    if (block || property) return { length, block, property };
+  }
+  return undefined;
+}
+
+const sayableOnly = (b: BlockSchema) => ({
+  blocks: new Map([[b.keyword, b]]),
+  properties: new Map<string, PropertySchema>(),
+  longest: b.keyword.split(' ').length,
+});
+
+const ownerOf = (terms: readonly Term[]) => {
+  for (const block of schema) {
+    const found = keyAt(terms, {
+      blocks: new Map(),
+      properties: sayableIn(block).properties,
+      longest: sayableIn(block).longest,
+    });
+    if (found?.property) return { block, key: found.property.key };
+  }
+  return undefined;
+};
+
+/** `PairUnder(` or `PairUnder East(` */
+const isPatternUse = (terms: readonly Term[], block: DraftBlock | undefined): boolean => {
+  if (block?.schema.keyword !== 'plan' || terms[0]?.kind !== 'word') return false;
+  return terms[1]?.text === '(' || (terms[1]?.kind === 'word' && terms[2]?.text === '(');
+};
+
+/** The nearest block around that may hold it, so that a brace left out spoils no more than it must. */
+const homeFor = (kind: BlockSchema, block: DraftBlock | undefined): DraftBlock | 'file' | undefined => {
+  for (let b = block; b; b = b.parent as DraftBlock | undefined)
+    if (kind.within.includes(b.schema.keyword)) return b;
+  return kind.within.includes('file') ? 'file' : undefined;
+};
+
+const scopeOf = (block: DraftBlock | undefined): BoundBlock | undefined => {
+  for (let b = block; b; b = b.parent as DraftBlock | undefined)
+    if (b.schema.ownScope) return b as BoundBlock;
+  return undefined;
+};
+
+const elementOf = (kind: BlockSchema, name: string | undefined): string | undefined => {
+  if (!kind.element) return undefined;
+  if (kind.head.name === 'none' || kind.keyword === 'plan') return kind.element;
+  return name === undefined ? undefined : `${kind.element}/${name}`;
+};
+
+export const subjectOf = (b: Pick<BoundBlock, 'schema' | 'name'>): string =>
+  b.name === undefined ? `This ${b.schema.keyword}` : `${b.schema.keyword} ${b.name}`;
+
+export const article = (words: string): string => `${/^[aeiou]/.test(words) ? 'an' : 'a'} ${words}`;
+
+const where = (block: DraftBlock | undefined): string =>
+  block ? `in ${article(block.schema.keyword)}` : 'at the top of a file';
+
+const rightPlace = (b: BlockSchema): string =>
+  b.within.map((w) => (w === 'file' ? 'at the top of a file' : `in ${article(w)}`)).join(' or ');
+
+const choices = (sayable: Sayable): string => {
+  const keys = [...sayable.blocks.keys(), ...sayable.properties.keys()];
+  return keys.length <= 14 ? keys.join(', ') : `${keys.slice(0, 14).join(', ')} …`;
+};
+
+const freeName = (name: string, taken: (name: string) => boolean): string => {
+  const stem = name.replace(/\d+$/, '');
+  const start = Number(/\d+$/.exec(name)?.[0] ?? 1);
+  for (let n = start + 1; ; n++) if (!taken(`${stem}${n}`)) return `${stem}${n}`;
+};
+
+export const kindsAtTop: readonly Kind[] = schema.flatMap((b) =>
+  b.within.includes('file') && b.declares ? [b.declares] : [],
+);

@@ -1,0 +1,139 @@
+import { closest } from '@cribwright/units';
+import type { Term } from '../grammar/syntax.js';
+import { dueOf, exampleOf } from '../phrase/dimension-words.js';
+import { kindWords } from '../phrase/kind-words.js';
+import type { Expected } from '../phrase/match.js';
+import type { Stop } from '../phrase/matcher.js';
+import type { NameScope } from '../phrase/scope.js';
+import { type LanguageProblem, problem, replace } from '../problems/problem.js';
+import { say } from '../problems/words.js';
+import type { DraftLine } from './draft.js';
+
+/** What to say of a line that could be read only up to a place. */
+export function stopProblem(line: DraftLine, stop: Stop, scope: NameScope, text: string): LanguageProblem {
+  const term = line.terms[stop.at];
+  const example = line.schema.example;
+  const choices = [...new Set(stop.expected.filter((e) => e.kind !== 'end').map((e) => inWords(e, scope)))];
+  const list = choices.slice(0, 6).join(', ');
+  if (!term) {
+    if (stop.at <= line.from) return problem('line-empty', line.keySpan, { key: line.schema.key, example });
+    return problem('line-unfinished', line.span, { choices: list, example });
+  }
+  const span = { start: term.start, end: term.end };
+  const rest = { start: term.start, end: line.span.end };
+  if (isRange(line, stop.at)) {
+    const near = text.slice(numberStart(line, stop.at), term.start).trim();
+    return problem(
+      'range-unexpected.example',
+      rest,
+      { example: near },
+      {
+        fixes: [replace(say('range-unexpected.fix', { near }), rest, '')],
+      },
+    );
+  }
+  const words = stop.expected.flatMap((e) => (e.kind === 'word' ? [e.word] : []));
+  const near = term.kind === 'word' ? nearWord(line.terms, stop.at, words) : undefined;
+  if (near) {
+    return problem(
+      'word-unexpected.near',
+      near.span,
+      { text: near.text, near: near.word },
+      {
+        fixes: [replace(say('word-unexpected.fix', { near: near.word }), near.span, near.word)],
+      },
+    );
+  }
+  const complete = stop.expected.some((e) => e.kind === 'end');
+  if (complete) {
+    const written = text.slice(rest.start, rest.end);
+    return problem(
+      'word-unexpected.end',
+      span,
+      { text: term.text, example },
+      {
+        fixes: [
+          replace(
+            say('word-unexpected.drop', { text: written }),
+            { start: previousEnd(line, stop.at), end: rest.end },
+            '',
+          ),
+        ],
+      },
+    );
+  }
+  return list === ''
+    ? problem('word-unexpected', span, { text: term.text })
+    : problem('word-unexpected.choices', span, { text: term.text, choices: list });
+}
+
+const previousEnd = (line: DraftLine, at: number) => line.terms[at - 1]?.end ?? line.keySpan.end;
+
+/** `to 5 ft` or `± 8 %` after a quantity where one value is due. */
+const isRange = (line: DraftLine, at: number): boolean => {
+  const [before, term, after] = [line.terms[at - 1], line.terms[at], line.terms[at + 1]];
+  if (!before || !after || after.kind !== 'number') return false;
+  const measured = line.terms.slice(line.from, at).some((t) => t.kind === 'number');
+  return measured && (term?.text === 'to' || term?.text === '±');
+};
+
+const numberStart = (line: DraftLine, at: number): number => {
+  let i = at - 1;
+  while (i > line.from && line.terms[i]?.kind !== 'number') i--;
+  return line.terms[i]?.start ?? line.span.start;
+};
+
+/** The word, or words in a row, that was most likely meant. */
+function nearWord(terms: readonly Term[], at: number, words: readonly string[]) {
+  for (const length of [2, 1, 3]) {
+    const run = terms.slice(at, at + length);
+    const [first, last] = [run[0], run.at(-1)];
+    if (run.length < length || !first || !last || run.some((t) => t.kind !== 'word')) continue;
+    const text = run.map((t) => t.text).join(' ');
+    const word = closest(
+      text,
+      words.filter((w) => w.split(' ').length === length),
+    );
+    if (word !== undefined) return { word, text, span: { start: first.start, end: last.end } };
+  }
+  return undefined;
+}
+
+/** What may stand at a place, in words. */
+export function inWords(e: Expected, scope: Pick<NameScope, 'names'>): string {
+  switch (e.kind) {
+    case 'word':
+      return e.word;
+    case 'symbol':
+      return e.symbol === ',' ? 'a comma' : e.symbol;
+    case 'quantity':
+      return e.dimensions.length === 0
+        ? 'a calculation'
+        : `${dueOf(e.dimensions)} such as ${exampleOf(e.dimensions)}`;
+    case 'unit':
+      return 'a unit';
+    case 'reference': {
+      const some = scope
+        .names(e.kinds)
+        .slice(0, 3)
+        .map((d) => d.name);
+      return some.length > 0 ? `a ${kindWords(e.kinds)} (${some.join(', ')})` : `a ${kindWords(e.kinds)}`;
+    }
+    case 'part':
+      return 'a part of the vehicle';
+    case 'name':
+      return `a name for the ${e.label}`;
+    case 'text':
+      return `a ${e.label} in quotes`;
+    case 'date':
+      return 'a date such as 2027-03-01';
+    case 'size':
+      return 'a size such as 4x4';
+    case 'rule':
+      return 'the name of a check such as crib-height';
+    case 'figure':
+      return 'height, width or length';
+    case 'end':
+      return 'the end of the line';
+  }
+}

@@ -1,0 +1,59 @@
+import { parseNumber } from '@cribwright/units';
+import type { Span, Term } from '../grammar/syntax.js';
+
+/** A number at a place in a line, as people write one: `36,000`, `3 1/2`, `1/2`, `3½`. */
+export interface ReadNumber {
+  readonly value: number | undefined;
+  /** Why not, where it is malformed. */
+  readonly why: string | undefined;
+  readonly fix: string | undefined;
+  readonly span: Span;
+  readonly text: string;
+  readonly next: number;
+}
+
+export function readNumber(terms: readonly Term[], at: number): ReadNumber | undefined {
+  const first = terms[at];
+  if (first?.kind !== 'number') return undefined;
+  const length = fractionFrom(terms, at) ?? mixedFrom(terms, at) ?? commaSlip(terms, at) ?? 1;
+  const last = terms[at + length - 1] ?? first;
+  const text = terms.slice(at, at + length).reduce((sum, t, i) => {
+    const before = terms[at + i - 1];
+    return sum + (i > 0 && before && t.start > before.end ? ' ' : '') + t.text;
+  }, '');
+  const read = parseNumber(text);
+  return {
+    value: read.ok ? read.value : undefined,
+    why: read.ok ? undefined : read.problem.text,
+    fix: read.ok ? undefined : read.problem.fix,
+    span: { start: first.start, end: last.end },
+    text,
+    next: at + length,
+  };
+}
+
+/** `1/2`, without spaces. With spaces it is a division. */
+const fractionFrom = (terms: readonly Term[], at: number): number | undefined =>
+  touches(terms, at, at + 2) && terms[at + 1]?.text === '/' && isWhole(terms[at]) && isWhole(terms[at + 2])
+    ? 3
+    : undefined;
+
+/** `3 1/2` */
+const mixedFrom = (terms: readonly Term[], at: number): number | undefined =>
+  isWhole(terms[at]) && fractionFrom(terms, at + 1) ? 4 : undefined;
+
+/** `3,5` without spaces: a slip that deserves its own message. */
+const commaSlip = (terms: readonly Term[], at: number): number | undefined =>
+  touches(terms, at, at + 2) && terms[at + 1]?.text === ',' && terms[at + 2]?.kind === 'number'
+    ? 3
+    : undefined;
+
+const isWhole = (t: Term | undefined) => t?.kind === 'number' && /^\d+$/.test(t.text);
+
+const touches = (terms: readonly Term[], from: number, to: number): boolean => {
+  for (let i = from; i < to; i++) {
+    const [a, b] = [terms[i], terms[i + 1]];
+    if (!a || !b || a.end !== b.start) return false;
+  }
+  return true;
+};

@@ -1,0 +1,404 @@
+import { compound, findUnit, mayFollow, suggestUnit, type Unit } from '@cribwright/units';
+import type { Kind, Reference } from '../binding/declaration.js';
+import type { Span, Term } from '../grammar/syntax.js';
+import { type LanguageProblem, problem, replace } from '../problems/problem.js';
+import { say } from '../problems/words.js';
+import { dueOf, exampleOf } from './dimension-words.js';
+import {
+  type Expression,
+  type FigureWord,
+  figureWords,
+  type NumberExpression,
+  type WrittenUnit,
+} from './expression.js';
+import type { Piece } from './match.js';
+import { readNumber } from './number-term.js';
+import type { QuantityRule } from './pattern.js';
+import type { NameScope } from './scope.js';
+import { unknownName } from './unknown-name.js';
+
+export interface ExpressionRequest {
+  readonly terms: readonly Term[];
+  readonly scope: NameScope;
+  readonly rule: QuantityRule;
+  /** Words that the line may go on with: never taken for a unit or a name. */
+  readonly reserved: ReadonlySet<string>;
+  /** Any name may stand for a value, even an unknown one. */
+  readonly free: boolean;
+}
+
+export interface ParsedExpression {
+  readonly expression: Expression;
+  readonly next: number;
+  readonly problems: readonly LanguageProblem[];
+  readonly pieces: readonly Piece[];
+  readonly references: readonly Reference[];
+}
+
+const measurable: readonly Kind[] = ['vehicle', 'crib', 'strut', 'step chock', 'parameter', 'timber', 'pad'];
+
+/** Reads the longest calculation that starts at a term, or `undefined` where none does. */
+export function parseExpression(at: number, request: ExpressionRequest): ParsedExpression | undefined {
+  const reader = new ExpressionReader(request, at);
+  const expression = reader.top(request.rule.range);
+  if (!expression) return undefined;
+  const { problems, pieces, references } = reader;
+  return { expression, next: reader.at, problems, pieces, references };
+}
+
+class ExpressionReader {
+  readonly problems: LanguageProblem[] = [];
+  readonly pieces: Piece[] = [];
+  readonly references: Reference[] = [];
+  private depth = 0;
+
+  constructor(
+    private readonly request: ExpressionRequest,
+    public at: number,
+  ) {}
+
+  top(range: boolean): Expression | undefined {
+    const first = this.sum();
+    if (!first || !range) return first;
+    const mark = this.mark();
+    if (this.word('to')) {
+      const second = this.sum();
+      if (second) {
+        return { kind: 'range', low: first, high: second, span: join(first.span, second.span) };
+      }
+      this.reset(mark);
+    } else if (this.plusMinus()) {
+      const by = this.sum();
+      if (by) return { kind: 'tolerance', middle: first, by, span: join(first.span, by.span) };
+      this.reset(mark);
+    }
+    return first;
+  }
+
+  private sum(): Expression | undefined {
+    return this.chain(['+', '-'], () => this.product());
+  }
+
+  private product(): Expression | undefined {
+    return this.chain(['*', '/'], () => this.unary());
+  }
+
+  private chain(operators: readonly string[], next: () => Expression | undefined): Expression | undefined {
+    let left = next();
+    while (left) {
+      const mark = this.mark();
+      const sign = this.peek();
+      if (sign?.kind !== 'symbol' || !operators.includes(sign.text) || this.isPlusMinus()) return left;
+      this.at++;
+      this.pieces.push({ span: sign, kind: 'operator', slot: undefined });
+      const right = next();
+      if (!right) {
+        this.reset(mark);
+        return left;
+      }
+      const operator = sign.text as '+' | '-' | '*' | '/';
+      left = { kind: 'binary', operator, operatorSpan: sign, left, right, span: join(left.span, right.span) };
+    }
+    return left;
+  }
+
+  private unary(): Expression | undefined {
+    const sign = this.peek();
+    if (sign?.text !== '-' || sign.kind !== 'symbol') return this.primary();
+    const mark = this.mark();
+    this.at++;
+    const of = this.primary();
+    if (of) return { kind: 'negative', of, span: join(sign, of.span) };
+    this.reset(mark);
+    return undefined;
+  }
+
+  private primary(): Expression | undefined {
+    const term = this.peek();
+    if (!term) return undefined;
+    if (term.kind === 'number') return this.quantity();
+    if (term.kind === 'symbol' && term.text === '(') return this.group(term);
+    if (term.kind === 'word') return this.named(term);
+    return undefined;
+  }
+
+  private group(open: Term): Expression | undefined {
+    if (this.depth >= 20) return undefined;
+    const mark = this.mark();
+    this.at++;
+    this.depth++;
+    const of = this.top(true);
+    this.depth--;
+    const close = this.peek();
+    if (of && close?.text === ')') {
+      this.at++;
+      return { kind: 'group', of, span: join(open, close) };
+    }
+    this.reset(mark);
+    return undefined;
+  }
+
+  /** A number with its unit, and what may follow in a smaller unit. */
+  private quantity(): Expression | undefined {
+    const first = this.number();
+    if (!first) return undefined;
+    const pieces = [first];
+    let last = first;
+    while (last.unit) {
+      const mark = this.mark();
+      const next = this.peek()?.kind === 'number' ? this.number() : undefined;
+      if (!next?.unit || !mayFollow(last.unit.unit, next.unit.unit)) {
+        this.reset(mark);
+        break;
+      }
+      pieces.push(next);
+      last = next;
+    }
+    if (pieces.length === 1) return first;
+    const span = join(first.span, last.span);
+    const parts = pieces.flatMap((p) =>
+      p.unit ? [{ number: p.value, unit: p.unit.unit, from: p.span.start, to: p.span.end }] : [],
+    );
+    const whole = compound(parts);
+    if (!whole.ok) this.problems.push(problem('unit-order', span, { why: whole.problem.text }));
+    return { kind: 'compound', pieces, span };
+  }
+
+  private number(): NumberExpression | undefined {
+    const read = readNumber(this.request.terms, this.at);
+    if (!read) return undefined;
+    this.at = read.next;
+    this.pieces.push({ span: read.span, kind: 'number', slot: undefined });
+    if (read.why !== undefined) {
+      const fixes =
+        read.fix === undefined
+          ? []
+          : [replace(say('number-malformed.fix', { near: read.fix }), read.span, read.fix)];
+      this.problems.push(problem('number-malformed', read.span, { why: read.why }, { fixes }));
+    }
+    const unit = this.unit(read.span);
+    const span = unit ? join(read.span, unit.span) : read.span;
+    return { kind: 'number', value: read.value ?? 0, unit, span };
+  }
+
+  private unit(after: Span): WrittenUnit | undefined {
+    const { terms, reserved } = this.request;
+    const first = terms[this.at];
+    if (!first) return undefined;
+    for (const length of [3, 2, 1]) {
+      const run = terms.slice(this.at, this.at + length);
+      const last = run.at(-1);
+      if (run.length < length || !last) continue;
+      const text = this.unitText(run);
+      const unit = text === undefined ? undefined : findUnit(text);
+      if (!unit || text === undefined) continue;
+      if (length === 1 && reserved.has(text) && !this.unitLikely(unit)) continue;
+      return this.took(unit, text, { start: first.start, end: last.end }, length);
+    }
+    if (first.kind === 'symbol' && (first.text === "'" || first.text === '°'))
+      return this.feetMark(first, after);
+    if (first.kind === 'text' && first.start === after.end) return this.inchMark(first, after);
+    return this.unknownUnit(first);
+  }
+
+  private unitText(run: readonly Term[]): string | undefined {
+    const [a, b, c] = run;
+    if (!a) return undefined;
+    if (run.length === 1) return a.kind === 'word' || a.text === '%' || a.text === '°' ? a.text : undefined;
+    if (b && c && a.kind === 'word' && b.text === 'per' && c.kind === 'word') return `${a.text}/${c.text}`;
+    if (run.every((t) => t.kind === 'word')) return run.map((t) => t.text).join(' ');
+    if (
+      b &&
+      c &&
+      a.kind === 'word' &&
+      b.text === '/' &&
+      c.kind === 'word' &&
+      a.end === b.start &&
+      b.end === c.start
+    )
+      return `${a.text}/${c.text}`;
+    return undefined;
+  }
+
+  /** `in` may be a word of the line as well as a unit: it is a unit where one of its kind is due. */
+  private unitLikely(unit: Unit): boolean {
+    return this.request.rule.dimensions.includes(unit.dimension);
+  }
+
+  private took(unit: Unit, text: string, span: Span, length: number): WrittenUnit {
+    this.at += length;
+    this.pieces.push({ span, kind: 'unit', slot: undefined, dimension: unit.dimension });
+    return { unit, text, span };
+  }
+
+  private feetMark(mark: Term, after: Span): WrittenUnit | undefined {
+    const feet = findUnit('ft');
+    if (!feet || mark.text !== "'") return undefined;
+    const near = `${this.textOf(after)} ft`;
+    const span = join(after, mark);
+    this.problems.push(
+      problem(
+        'feet-mark',
+        span,
+        { near },
+        { fixes: [replace(say('feet-mark.fix', { near }), mark, ' ft ')] },
+      ),
+    );
+    return this.took(feet, mark.text, mark, 1);
+  }
+
+  /** An inch mark starts a text in quotes, so it swallows what follows: only its own fix can give that back. */
+  private inchMark(text: Term, after: Span): WrittenUnit | undefined {
+    const inch = findUnit('in');
+    if (!inch) return undefined;
+    const near = `${this.textOf(after)} in`;
+    const rest = text.text.slice(1);
+    this.problems.push(
+      problem(
+        'feet-mark',
+        { start: after.start, end: text.start + 1 },
+        { near },
+        {
+          fixes: [replace(say('feet-mark.fix', { near }), text, ` in${rest}`)],
+        },
+      ),
+    );
+    return this.took(inch, '"', text, 1);
+  }
+
+  private unknownUnit(term: Term): WrittenUnit | undefined {
+    const { rule, reserved, scope } = this.request;
+    if (term.kind !== 'word' || reserved.has(term.text) || figureWords.some((f) => f === term.text))
+      return undefined;
+    if (scope.findAny(term.text)) return undefined;
+    const dimension = rule.dimensions[0];
+    const near = suggestUnit(term.text, dimension) ?? suggestUnit(term.text);
+    const due = rule.dimensions.filter((d) => d !== 'count' && d !== 'ratio');
+    if (near === undefined && due.length === 0) return undefined;
+    const unit = near === undefined ? undefined : findUnit(near);
+    const found =
+      near === undefined
+        ? problem('unit-unknown', term, {
+            text: term.text,
+            due: dueOf(rule.dimensions),
+            example: exampleOf(rule.dimensions),
+          })
+        : problem(
+            'unit-unknown.near',
+            term,
+            { text: term.text, near },
+            {
+              fixes: [replace(say('unit-unknown.fix', { near }), term, near)],
+            },
+          );
+    this.problems.push(found);
+    this.at++;
+    this.pieces.push({ span: term, kind: 'unit', slot: undefined });
+    return unit ? { unit, text: term.text, span: term } : undefined;
+  }
+
+  private named(term: Term): Expression | undefined {
+    const { scope, reserved, free } = this.request;
+    const next = this.request.terms[this.at + 1];
+    const afterNext = this.request.terms[this.at + 2];
+    const subject = scope.find(term.text, measurable);
+    if (subject && isFigure(next)) return this.figure(this.refer(term, measurable, subject), undefined, next);
+    if (subject?.kind === 'vehicle' && next && isFigure(afterNext)) {
+      const found = scope.part(subject, next.text);
+      const of = this.refer(term, measurable, subject);
+      const part: Reference = { uri: scope.uri, span: next, text: next.text, kinds: ['part'], target: found };
+      this.references.push(part);
+      this.pieces.push({ span: next, kind: 'reference', slot: undefined, reference: part });
+      if (!found) this.problems.push(unknownName(part, scope, subject));
+      this.at++;
+      return this.figure(of, part, afterNext);
+    }
+    const value = scope.find(term.text, ['value', 'parameter']);
+    if (value) {
+      const reference = this.refer(term, ['value', 'parameter'], value);
+      return { kind: 'named', reference, span: term };
+    }
+    const inside = this.depth > 0 || this.references.length > 0 || this.pieces.length > 0;
+    const operatorNext = next?.kind === 'symbol' && '+-*/'.includes(next.text);
+    if (reserved.has(term.text) || !(free || inside || isFigure(next) || operatorNext)) return undefined;
+    if (isFigure(next)) return this.figure(this.missing(term, measurable), undefined, next);
+    const reference = this.missing(term, ['value', 'parameter']);
+    return { kind: 'named', reference, span: term };
+  }
+
+  private missing(term: Term, kinds: readonly Kind[]): Reference {
+    const reference = this.refer(term, kinds, undefined);
+    this.problems.push(unknownName(reference, this.request.scope, undefined));
+    return reference;
+  }
+
+  private figure(subject: Reference, part: Reference | undefined, word: Term): Expression {
+    this.at++;
+    this.pieces.push({ span: word, kind: 'word', slot: undefined });
+    return {
+      kind: 'figure',
+      subject,
+      part,
+      figure: word.text as FigureWord,
+      figureSpan: word,
+      span: join(subject.span, word),
+    };
+  }
+
+  private refer(term: Term, kinds: readonly Kind[], target: Reference['target']): Reference {
+    const reference: Reference = { uri: this.request.scope.uri, span: term, text: term.text, kinds, target };
+    this.at++;
+    this.references.push(reference);
+    this.pieces.push({ span: term, kind: 'reference', slot: undefined, reference });
+    return reference;
+  }
+
+  private word(text: string): boolean {
+    const term = this.peek();
+    if (term?.kind !== 'word' || term.text !== text) return false;
+    this.at++;
+    this.pieces.push({ span: term, kind: 'word', slot: undefined });
+    return true;
+  }
+
+  private isPlusMinus(): boolean {
+    const [a, b] = [this.peek(), this.request.terms[this.at + 1]];
+    return a?.text === '±' || (a?.text === '+' && b?.text === '-' && a.end === b.start);
+  }
+
+  private plusMinus(): boolean {
+    if (!this.isPlusMinus()) return false;
+    const length = this.peek()?.text === '±' ? 1 : 2;
+    for (const term of this.request.terms.slice(this.at, this.at + length))
+      this.pieces.push({ span: term, kind: 'operator', slot: undefined });
+    this.at += length;
+    return true;
+  }
+
+  private textOf(span: Span): string {
+    return this.request.terms
+      .filter((t) => t.start >= span.start && t.end <= span.end)
+      .map((t) => t.text)
+      .join('');
+  }
+
+  private peek(): Term | undefined {
+    return this.request.terms[this.at];
+  }
+
+  private mark() {
+    return [this.at, this.problems.length, this.pieces.length, this.references.length] as const;
+  }
+
+  private reset([at, problems, pieces, references]: readonly [number, number, number, number]): void {
+    this.at = at;
+    this.problems.length = problems;
+    this.pieces.length = pieces;
+    this.references.length = references;
+  }
+}
+
+const isFigure = (t: Term | undefined): t is Term =>
+  t?.kind === 'word' && figureWords.some((f) => f === t.text);
+
+export const join = (a: Span, b: Span): Span => ({ start: a.start, end: b.end });

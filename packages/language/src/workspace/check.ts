@@ -1,0 +1,131 @@
+import { type Analysis, analyze, type Finding, type Message, type Plan } from '@cribwright/engine';
+import type { BoundFile } from '../binding/bound-file.js';
+import type { Surroundings } from '../binding/file-scope.js';
+import { planEditChanges } from '../edits/plan-edit-changes.js';
+import { type Elaborated, elaborate } from '../elaboration/elaborate.js';
+import type { Span } from '../grammar/syntax.js';
+import type { LanguageProblem, TextChange } from '../problems/problem.js';
+import { say } from '../problems/words.js';
+import type { AnalysisReply, PlanReply } from '../protocol/requests.js';
+import { rangeOf } from './lines.js';
+
+/** Everything that is known of one file: what is wrong with its text, and what the checks say of its plans. */
+export interface Checked {
+  readonly uri: string;
+  readonly version: number;
+  readonly state: AnalysisReply['state'];
+  readonly problems: readonly Problem[];
+  readonly plans: readonly PlanReply[];
+}
+
+export interface Problem {
+  /** Of a text problem its code, of a finding its rule. */
+  readonly code: string;
+  readonly source: 'text' | 'plan';
+  readonly severity: 'danger' | 'warning' | 'note' | 'unused';
+  readonly message: Message;
+  readonly span: Span;
+  readonly related: readonly { readonly uri: string; readonly span: Span; readonly message: Message }[];
+  readonly fixes: readonly ProblemFix[];
+  readonly finding?: Finding;
+  /** The title of the plan that a finding speaks of. */
+  readonly plan?: string;
+}
+
+export interface ProblemFix {
+  readonly title: Message;
+  readonly safe: boolean;
+  readonly edits: Readonly<Record<string, readonly TextChange[]>>;
+}
+
+/** Remembers analyses by the value of the plan, so that an edit in a comment works nothing out anew. */
+export class Checker {
+  private readonly known = new Map<string, Analysis>();
+
+  constructor(private readonly today: string | undefined) {}
+
+  check(
+    uri: string,
+    file: BoundFile | undefined,
+    around: Surroundings,
+    display: 'us' | 'si' | undefined,
+  ): Checked {
+    if (!file) return { uri, version: 0, state: 'no plan', problems: [], plans: [] };
+    const elaborated = elaborate(file, around, display);
+    const plans = elaborated.plans.map((e) => ({ made: e, reply: this.reply(e) }));
+    const text = [...file.problems, ...elaborated.problems].map((p) => textProblem(p, uri));
+    const found = plans.flatMap(({ made, reply }) => findings(uri, made, reply));
+    const errors = text.some((p) => p.severity === 'danger');
+    return {
+      uri,
+      version: file.version,
+      state: errors ? 'errors' : plans.length === 0 ? 'no plan' : 'good',
+      problems: [...text, ...found],
+      plans: plans.map((p) => p.reply),
+    };
+  }
+
+  private reply({ plan, places, partial }: Elaborated): PlanReply {
+    const placesOut = Object.fromEntries(
+      [...places].map(([key, { uri, span, text }]) => [key, { uri, range: rangeOf(text, span) }]),
+    );
+    return { plan, analysis: this.analysis(plan), places: placesOut, partial };
+  }
+
+  private analysis(plan: Plan): Analysis {
+    const key = JSON.stringify(plan);
+    const known = this.known.get(key);
+    if (known) {
+      this.known.delete(key);
+      this.known.set(key, known);
+      return known;
+    }
+    const made = analyze(plan, this.today === undefined ? {} : { today: this.today });
+    this.known.set(key, made);
+    if (this.known.size > 60) {
+      const oldest = this.known.keys().next().value;
+      if (oldest !== undefined) this.known.delete(oldest);
+    }
+    return made;
+  }
+}
+
+const textProblem = (p: LanguageProblem, uri: string): Problem => ({
+  code: p.code,
+  source: 'text',
+  severity: p.severity === 'error' ? 'danger' : p.severity,
+  message: p.message,
+  span: p.span,
+  related: p.related,
+  fixes: p.fixes.map((f) => ({ title: f.title, safe: f.safe, edits: { [uri]: f.edits } })),
+});
+
+function findings(uri: string, made: Elaborated, reply: PlanReply): readonly Problem[] {
+  return reply.analysis.findings.map((finding) => {
+    const here = [finding.at, finding.subject, made.plan.ref]
+      .map((ref) => made.placeOf(ref))
+      .find((place) => place.uri === uri);
+    const cause = made.placeOf(finding.at);
+    const far =
+      cause.uri === uri
+        ? []
+        : [{ uri: cause.uri, span: cause.span, message: say('finding', { text: finding.message.text }) }];
+    const related = finding.related.map(({ at, message }) => ({ ...pick(made.placeOf(at)), message }));
+    return {
+      code: finding.rule,
+      source: 'plan' as const,
+      severity: finding.severity,
+      message: finding.message,
+      span: (here ?? made.placeOf(made.plan.ref)).span,
+      related: [...far, ...related],
+      fixes: finding.fixes.flatMap((fix) => {
+        const changes = planEditChanges({ block: made.block, text: made.text }, fix.edits);
+        return 'refused' in changes ? [] : [{ title: fix.title, safe: fix.safe, edits: changes.changes }];
+      }),
+      finding,
+      plan: made.plan.title,
+    };
+  });
+}
+
+const pick = ({ uri, span }: { uri: string; span: Span }) => ({ uri, span });
