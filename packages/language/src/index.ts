@@ -1,4 +1,6 @@
 export type { BoundBlock, BoundFile, BoundProperty } from './binding/bound-file.js';
+export { library } from './generated/library.js';
+export { rulePages } from './generated/rule-pages.js';
 export type { LanguageProblem, TextChange, TextFix } from './problems/problem.js';
 export * from './protocol/requests.js';
 export { positionOf, rangeOf } from './workspace/lines.js';

@@ -1,13 +1,71 @@
+import { readFileSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { libraryFolder, openWorkspace, type Workspace } from '@cribwright/language';
 import type { Io } from '../io.js';
-import type { Report } from '../report/report.js';
+import { fileReport } from '../report/file-report.js';
+import type { FileReport, Report } from '../report/report.js';
 import { findCribFiles, shortPath } from './crib-files.js';
+import { folderOf } from './folder-of.js';
 
-/** Reads and checks the files that the paths name. */
+/** What stands for the standard input among the paths. */
+export const standardInput = '-';
+
+/** Reads and checks the files that the paths name. Never throws on what is in them. */
 export async function readReport(io: Io, paths: readonly string[]): Promise<Report> {
-  const found = findCribFiles(io.cwd, paths);
-  const waiting = found.files.map((f) => ({
-    path: shortPath(io.cwd, f),
-    why: 'plans cannot be read yet in this build',
-  }));
-  return { files: [], unreadable: [...found.missing, ...waiting] };
+  const named = findCribFiles(
+    io.cwd,
+    paths.filter((p) => p !== standardInput),
+  );
+  const folders = [...new Set([io.cwd, ...named.files.map((f) => folderOf(f, io.cwd))])];
+  const workspace = openWorkspace({
+    files: { read: readText },
+    folders: folders.map((f) => pathToFileURL(f).href),
+    today: io.today,
+  });
+  const unreadable = [...named.missing];
+  const files: FileReport[] = [];
+  if (paths.includes(standardInput)) {
+    const uri = pathToFileURL(join(io.cwd, 'standard-input.crib')).href;
+    workspace.put(uri, await io.stdin(), 1);
+    files.push(await reportOn(uri, workspace, io));
+  }
+  for (const path of named.files) {
+    const why = whyUnreadable(path);
+    if (why !== undefined) unreadable.push({ path: shortPath(io.cwd, path), why });
+    else files.push(await reportOn(pathToFileURL(path).href, workspace, io));
+  }
+  return { files, unreadable };
+}
+
+async function reportOn(uri: string, workspace: Workspace, io: Io): Promise<FileReport> {
+  await workspace.load(uri);
+  return fileReport(workspace.check(uri), {
+    pathOf: (other) => pathOf(other, io.cwd),
+    textOf: (other) => workspace.bound(other)?.text ?? '',
+  });
+}
+
+/** `library/timber.crib` for a bundled file. */
+const pathOf = (uri: string, cwd: string): string =>
+  uri.startsWith(libraryFolder)
+    ? `library/${uri.slice(libraryFolder.length)}`
+    : shortPath(cwd, fileURLToPath(uri));
+
+async function readText(uri: string): Promise<string | undefined> {
+  try {
+    return await readFile(fileURLToPath(uri), 'utf8');
+  } catch {
+    return undefined;
+  }
+}
+
+function whyUnreadable(path: string): string | undefined {
+  try {
+    readFileSync(path);
+    return undefined;
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
 }

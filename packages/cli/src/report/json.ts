@@ -87,6 +87,8 @@ const contactValue = (contact: ContactResult) => ({
   loaded: contact.loaded,
   ...(contact.meets === undefined ? {} : { meets: `${contact.meets.vehicle}/${contact.meets.part}` }),
   ...(contact.load === undefined ? {} : { load: figureValue(contact.load) }),
+  ...(contact.asBuilt === undefined ? {} : { asBuilt: figureValue(contact.asBuilt) }),
+  ...(contact.bound === undefined ? {} : { bound: figureValue(contact.bound) }),
   ...(contact.capacity === undefined ? {} : { capacity: figureValue(contact.capacity) }),
   ...(contact.use === undefined ? {} : { use: figureValue(contact.use) }),
 });

@@ -55,11 +55,11 @@ export interface RelatedPlace {
   readonly place: Location;
 }
 
-/** What would make it right. `edits` is `undefined` where the change cannot be written as text. */
+/** What would make it right, as changes of text. */
 export interface TextFix {
   readonly title: Message;
   readonly safe: boolean;
-  readonly edits: readonly TextChange[] | undefined;
+  readonly edits: readonly TextChange[];
 }
 
 export interface TextChange {

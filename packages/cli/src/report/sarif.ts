@@ -111,13 +111,12 @@ function problemResult(problem: LocatedProblem, text: string): Result {
 const sum = (f: LocatedFinding['finding']['figures'][number]): string =>
   `${f.label}: ${print(f)} (${formulaText(f)}; ${sourceInWords(f.source)})`;
 
-const fixesOf = (fixes: readonly TextFix[]): Pick<Result, 'fixes'> => {
-  const written = fixes.flatMap((fix) => (fix.edits === undefined ? [] : [{ fix, edits: fix.edits }]));
-  return written.length === 0
+const fixesOf = (fixes: readonly TextFix[]): Pick<Result, 'fixes'> =>
+  fixes.length === 0
     ? {}
     : {
-        fixes: written.map(({ fix, edits }) => ({
-          description: { text: fix.title.text },
+        fixes: fixes.map(({ title, edits }) => ({
+          description: { text: title.text },
           artifactChanges: [...new Set(edits.map((e) => e.path))].map((path) => ({
             artifactLocation: { uri: encodeURI(path) },
             replacements: edits
@@ -126,7 +125,6 @@ const fixesOf = (fixes: readonly TextFix[]): Pick<Result, 'fixes'> => {
           })),
         })),
       };
-};
 
 const physical = (place: Location): PhysicalLocation => ({
   artifactLocation: { uri: encodeURI(place.path) },

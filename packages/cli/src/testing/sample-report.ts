@@ -1,6 +1,7 @@
 import type { Analysis, Figure, Finding, Plan } from '@cribwright/engine';
 import { trailerOnCar } from '@cribwright/engine/testing';
-import { locatePlan } from '../report/locate.js';
+import type { Checked } from '@cribwright/language';
+import { fileReport } from '../report/file-report.js';
 import type { Report } from '../report/report.js';
 
 const inch = 0.0254;
@@ -80,6 +81,8 @@ const analysisOf = (findings: readonly Finding[]): Analysis => ({
           meets: undefined,
           loaded: false,
           load: undefined,
+          asBuilt: undefined,
+          bound: undefined,
           capacity: undefined,
           use: undefined,
         },
@@ -97,35 +100,43 @@ const analysisOf = (findings: readonly Finding[]): Analysis => ({
   assumptions: ['Frames are rigid.'],
 });
 
-const on = (line: number, from: number, to: number) => ({
-  uri: 'file:///plans/tall.crib',
-  range: { start: { line, character: from }, end: { line, character: to } },
-});
+const uri = 'file:///plans/tall.crib';
+const path = 'plans/tall.crib';
+const spanOf = (words: string) => {
+  const start = sampleText.indexOf(words);
+  return { start, end: start + words.length };
+};
 
 /** A report of one file with one plan and these findings, as if it had been read from a text. */
 export function sampleReport(findings: readonly Finding[], plan: Plan = trailerOnCar): Report {
-  const reply = {
-    plan: { ...plan, title: 'Tall' },
-    analysis: analysisOf(findings),
-    places: {
-      plan: on(0, 0, 11),
-      'crib/A': on(1, 2, 8),
-      'crib/A#courses': on(2, 4, 16),
-      'crib/A#captures': on(3, 4, 18),
-    },
-    partial: false,
+  const analysis = analysisOf(findings);
+  const checked: Checked = {
+    uri,
+    version: 1,
+    state: 'good',
+    plans: [{ plan: { ...plan, title: 'Tall' }, analysis, places: {}, partial: false }],
+    problems: findings.map((finding) => ({
+      code: finding.rule,
+      source: 'plan',
+      severity: finding.severity,
+      message: finding.message,
+      span: spanOf('courses   14'),
+      related: finding.related.map(({ message: why }) => ({
+        uri,
+        span: spanOf('captures  rail'),
+        message: why,
+      })),
+      fixes: finding.fixes.map(({ title, safe }) => ({
+        title,
+        safe,
+        edits: { [uri]: [{ span: spanOf('14'), text: '6' }] },
+      })),
+      finding,
+      plan: 'Tall',
+    })),
   };
-  const located = locatePlan(reply, {
-    pathOf: () => 'plans/tall.crib',
-    home: 'plans/tall.crib',
-    fix: (fix) => ({
-      title: fix.title,
-      safe: fix.safe,
-      edits: [{ path: 'plans/tall.crib', range: on(2, 14, 16).range, text: '6' }],
-    }),
-  });
   return {
-    files: [{ path: 'plans/tall.crib', text: sampleText, problems: [], plans: [located] }],
+    files: [fileReport(checked, { pathOf: () => path, textOf: () => sampleText })],
     unreadable: [],
   };
 }

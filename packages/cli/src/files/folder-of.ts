@@ -1,0 +1,16 @@
+import { existsSync } from 'node:fs';
+import { dirname, join, relative } from 'node:path';
+
+/**
+ * The folder that a file's `use` lines may reach: where the command runs, if the file is in it; else the nearest
+ * folder above it under version control; else its own.
+ */
+export function folderOf(file: string, cwd: string): string {
+  const near = relative(cwd, file);
+  if (near !== '' && !near.startsWith('..')) return cwd;
+  const own = dirname(file);
+  for (let folder = own; ; folder = dirname(folder)) {
+    if (existsSync(join(folder, '.git'))) return folder;
+    if (dirname(folder) === folder) return own;
+  }
+}
