@@ -74,6 +74,11 @@ export const panelHands = (page: Page): Readonly<Record<string, (given: Given) =
     const frame = await panelFrame(page);
     await frame.locator(String(selector)).first().focus();
   },
+  /** Chooses an entry of a list by its place in it. */
+  choose: async ({ label, index }) => {
+    const frame = await panelFrame(page);
+    await frame.getByLabel(String(label)).selectOption({ index: Number(index) });
+  },
   press: async ({ keys }) => page.keyboard.press(String(keys)),
   type: async ({ text }) => page.keyboard.type(String(text)),
   /** Serious and critical findings of axe in the panel. */

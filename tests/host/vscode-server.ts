@@ -1,11 +1,13 @@
 import { execFileSync } from 'node:child_process';
-import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 export const root = fileURLToPath(new URL('../..', import.meta.url)).replace(/[\\/]$/, '');
 
 const version = '4.100.3';
+/** The first that comes with its program instead of fetching it when it is installed. */
+const searchVersion = '1.18.0';
 const cache = join(root, '.cache', `vscode-server-${version}`);
 const server = join(cache, 'node_modules/code-server/lib/vscode');
 
@@ -27,8 +29,13 @@ export const vscodeServer = (): string => {
       stdio: 'inherit',
       shell: process.platform === 'win32',
     });
-  npm(cache, 'install', '--no-save', `code-server@${version}`);
+  npm(cache, 'install', '--no-save', `code-server@${version}`, `@vscode/ripgrep@${searchVersion}`);
   npm(server, 'install', '--omit=dev');
+  const program = process.platform === 'win32' ? 'rg.exe' : 'rg';
+  const platform = `@vscode/ripgrep-${process.platform}-${process.arch}`;
+  const bin = join(server, 'node_modules/@vscode/ripgrep/bin');
+  mkdirSync(bin, { recursive: true });
+  copyFileSync(join(cache, 'node_modules', platform, 'bin', program), join(bin, program));
   writeFileSync(done, '');
   return server;
 };

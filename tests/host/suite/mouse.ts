@@ -59,6 +59,44 @@ describe('mouse and keys in the drawing', () => {
     assert.equal(document.getText(), before);
   });
 
+  it('steps through the building by keys', async () => {
+    const { document, drawings } = await drawn();
+    const finished = await drawings.of(document);
+    await hands('focus', { selector: crib });
+    await hands('press', { keys: ',' });
+    const stage = await drawings.of(document, ({ words }) => words !== finished.words);
+    await hands('focus', { selector: 'svg [data-element]' });
+    await hands('press', { keys: '.' });
+    await drawings.of(document, ({ words }) => words !== stage.words);
+  });
+
+  it('adds a course to the crib in focus, and takes it back', async () => {
+    const { document, drawings } = await drawn();
+    const before = document.getText();
+    const changed = (from: string) =>
+      until('the text to change', vscode.workspace.onDidChangeTextDocument, () =>
+        document.getText() === from ? undefined : document.getText(),
+      );
+    await hands('focus', { selector: crib });
+    const more = changed(before);
+    await hands('press', { keys: 'Alt+ArrowUp' });
+    const after = await more;
+    assert.match(after, /courses {2}12/);
+    await drawings.of(document);
+    await hands('focus', { selector: crib });
+    const less = changed(after);
+    await hands('press', { keys: 'Control+z' });
+    assert.equal(await less, before);
+  });
+
+  it('shows what moves when a support gives way', async () => {
+    const { document, drawings } = await drawn();
+    const whole = await drawings.of(document);
+    await hands('choose', { label: 'What if', index: 1 });
+    const lost = await drawings.of(document, ({ words }) => words !== whole.words);
+    assert.match(lost.words, /gives way|lost|fails/i);
+  });
+
   it('takes no serious complaint from axe', async () => {
     await drawn();
     assert.deepEqual(await hands<string[]>('axe'), []);
