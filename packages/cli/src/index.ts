@@ -1,3 +1,5 @@
+export { readReport } from './files/read-report.js';
 export type { Io } from './io.js';
 export { run } from './program.js';
-export type { Report } from './report/report.js';
+export { expectationsHeld, surprises } from './report/expectations.js';
+export type { FileReport, PlanReport, Report } from './report/report.js';
