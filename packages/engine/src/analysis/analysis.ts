@@ -1,149 +1,149 @@
-import type { Figure } from "../figure/figure.js";
-import type { Finding } from "../finding/finding.js";
-import type { Interval } from "../model/interval.js";
-import type { ElementId, Ref } from "../model/ref.js";
+import type { Figure } from '../figure/figure.js';
+import type { Finding } from '../finding/finding.js';
+import type { Interval } from '../model/interval.js';
+import type { ElementId, Ref } from '../model/ref.js';
 
 /** All that the engine has to say about one plan. Plain data. */
 export interface Analysis {
-	readonly plan: { readonly title: string; readonly ref: Ref };
-	readonly bodies: readonly BodyResult[];
-	readonly supports: readonly SupportResult[];
-	/** As found (before the crew), then one for each step that changes what stands. */
-	readonly stages: readonly StageResult[];
-	readonly push: PushResult | undefined;
-	readonly ground: readonly GroundResult[];
-	readonly timeline: TimelineResult | undefined;
-	readonly materials: MaterialsResult | undefined;
-	readonly findings: readonly Finding[];
-	readonly expectations: readonly ExpectationResult[];
-	/** What each model assumes, for the sheet. */
-	readonly assumptions: readonly string[];
+  readonly plan: { readonly title: string; readonly ref: Ref };
+  readonly bodies: readonly BodyResult[];
+  readonly supports: readonly SupportResult[];
+  /** As found (before the crew), then one for each step that changes what stands. */
+  readonly stages: readonly StageResult[];
+  readonly push: PushResult | undefined;
+  readonly ground: readonly GroundResult[];
+  readonly timeline: TimelineResult | undefined;
+  readonly materials: MaterialsResult | undefined;
+  readonly findings: readonly Finding[];
+  readonly expectations: readonly ExpectationResult[];
+  /** What each model assumes, for the sheet. */
+  readonly assumptions: readonly string[];
 }
 
 export interface BodyResult {
-	readonly vehicle: ElementId;
-	readonly name: string;
-	readonly weight: Figure;
-	readonly centre: {
-		readonly x: Figure;
-		readonly y: Figure;
-		readonly z: Figure;
-	};
+  readonly vehicle: ElementId;
+  readonly name: string;
+  readonly weight: Figure;
+  readonly centre: {
+    readonly x: Figure;
+    readonly y: Figure;
+    readonly z: Figure;
+  };
 }
 
 export interface SupportResult {
-	readonly id: ElementId;
-	readonly name: string;
-	readonly kind: "crib" | "step chock" | "strut" | "tie" | "chock" | "pad";
-	/** Keys used: `height`, `heightLimit`, `capacity`, `load`, `use`, `angle`, `pressure`, `width`, `overhang`, `gap`, … */
-	readonly figures: Readonly<Record<string, Figure>>;
-	readonly contacts: readonly ContactResult[];
-	readonly worst: Finding["severity"] | undefined;
+  readonly id: ElementId;
+  readonly name: string;
+  readonly kind: 'crib' | 'step chock' | 'strut' | 'tie' | 'chock' | 'pad';
+  /** Keys used: `height`, `heightLimit`, `capacity`, `load`, `asBuilt`, `bound`, `use`, `angle`, `pressure`, `width`, `overhang`, `gap`, … */
+  readonly figures: Readonly<Record<string, Figure>>;
+  readonly contacts: readonly ContactResult[];
+  readonly worst: Finding['severity'] | undefined;
 }
 
 export interface ContactResult {
-	readonly number: number;
-	readonly at: { readonly x: number; readonly y: number; readonly z: number };
-	/** The part it meets, or `undefined` where it meets nothing. */
-	readonly meets:
-		| { readonly vehicle: ElementId; readonly part: string }
-		| undefined;
-	readonly loaded: boolean;
-	readonly load: Figure | undefined;
-	readonly capacity: Figure | undefined;
-	readonly use: Figure | undefined;
+  readonly number: number;
+  readonly at: { readonly x: number; readonly y: number; readonly z: number };
+  /** The part it meets, or `undefined` where it meets nothing. */
+  readonly meets: { readonly vehicle: ElementId; readonly part: string } | undefined;
+  readonly loaded: boolean;
+  /** The worst over stages, losses and ranges; `governs` names the case. */
+  readonly load: Figure | undefined;
+  readonly asBuilt?: Figure | undefined;
+  /** The most that any way of sharing could put on it, by statics alone. */
+  readonly bound?: Figure | undefined;
+  readonly capacity: Figure | undefined;
+  readonly use: Figure | undefined;
 }
 
 /** One load case: nothing lost, or one support lost. Loads are N over the box of weights and places. */
 export interface LoadCase {
-	readonly id: string;
-	/** `as built`, `car gives way` */
-	readonly title: string;
-	readonly lost: Ref | undefined;
-	readonly rests: boolean;
-	/** `the front`, `the driver side` where it does not rest. */
-	readonly free: string | undefined;
-	readonly reactions: readonly Reaction[];
-	readonly notes: readonly string[];
+  readonly id: string;
+  /** `as built`, `car gives way` */
+  readonly title: string;
+  readonly lost: Ref | undefined;
+  readonly rests: boolean;
+  /** `the front`, `the driver side` where it does not rest. */
+  readonly free: string | undefined;
+  readonly reactions: readonly Reaction[];
+  readonly notes: readonly string[];
 }
 
 export interface Reaction {
-	/** `crib/A#1`, `vehicle/trailer/axle 2/driver` */
-	readonly id: string;
-	readonly element: ElementId;
-	readonly label: string;
-	readonly at: { readonly x: number; readonly y: number };
-	/** The body above, and what is below. */
-	readonly upper: ElementId;
-	readonly lower: ElementId | "ground";
-	readonly load: Interval;
+  /** `crib/A#1`, `vehicle/trailer/axle 2/driver` */
+  readonly id: string;
+  readonly element: ElementId;
+  readonly label: string;
+  readonly at: { readonly x: number; readonly y: number };
+  /** The body above, and what is below. */
+  readonly upper: ElementId;
+  readonly lower: ElementId | 'ground';
+  readonly load: Interval;
 }
 
 export interface StageResult {
-	readonly id: string;
-	readonly title: string;
-	readonly step: ElementId | undefined;
-	/** What stands once the step is done. */
-	readonly standing: readonly ElementId[];
-	/** What the step is adding, for the half-built picture. */
-	readonly adding: readonly ElementId[];
-	readonly asBuilt: LoadCase;
-	readonly losses: readonly LoadCase[];
+  readonly id: string;
+  readonly title: string;
+  readonly step: ElementId | undefined;
+  /** What stands once the step is done. */
+  readonly standing: readonly ElementId[];
+  /** What the step is adding, for the half-built picture. */
+  readonly adding: readonly ElementId[];
+  readonly asBuilt: LoadCase;
+  readonly losses: readonly LoadCase[];
 }
 
 export interface PushResult {
-	readonly vehicle: ElementId;
-	readonly height: Figure;
-	/** 24 of them, evenly round. Direction 0 pushes toward the rear, π/2 toward the passenger side. */
-	readonly directions: readonly {
-		readonly angle: number;
-		/** Largest push that an equilibrium exists for. */
-		readonly holds: Figure;
-		readonly share: Figure;
-		readonly givesFirst:
-			| { readonly ref: Ref; readonly how: string }
-			| undefined;
-	}[];
-	readonly least: Figure;
+  readonly vehicle: ElementId;
+  readonly height: Figure;
+  /** 24 of them, evenly round. Direction 0 pushes toward the rear, π/2 toward the passenger side. */
+  readonly directions: readonly {
+    readonly angle: number;
+    /** Largest push that an equilibrium exists for. */
+    readonly holds: Figure;
+    readonly share: Figure;
+    readonly givesFirst: { readonly ref: Ref; readonly how: string } | undefined;
+  }[];
+  readonly least: Figure;
 }
 
 export interface GroundResult {
-	readonly element: ElementId;
-	readonly load: Figure;
-	readonly area: Figure;
-	readonly pressure: Figure;
-	readonly allowable: Figure;
-	readonly padNeeded: Figure | undefined;
+  readonly element: ElementId;
+  readonly load: Figure;
+  readonly area: Figure;
+  readonly pressure: Figure;
+  readonly allowable: Figure;
+  readonly padNeeded: Figure | undefined;
 }
 
 export interface TimelineResult {
-	readonly rows: readonly {
-		readonly step: ElementId;
-		readonly number: number;
-		readonly title: string;
-		readonly start: Interval;
-		readonly end: Interval;
-		readonly crew: number | undefined;
-		readonly critical: boolean;
-	}[];
-	readonly total: Figure;
-	readonly crewPeak: Figure;
+  readonly rows: readonly {
+    readonly step: ElementId;
+    readonly number: number;
+    readonly title: string;
+    readonly start: Interval;
+    readonly end: Interval;
+    readonly crew: number | undefined;
+    readonly critical: boolean;
+  }[];
+  readonly total: Figure;
+  readonly crewPeak: Figure;
 }
 
 export interface MaterialsResult {
-	readonly rows: readonly {
-		readonly item: string;
-		readonly kind: string;
-		readonly needed: Figure;
-		readonly carried: Figure;
-		readonly short: Figure;
-		readonly ref: Ref | undefined;
-	}[];
+  readonly rows: readonly {
+    readonly item: string;
+    readonly kind: string;
+    readonly needed: Figure;
+    readonly carried: Figure;
+    readonly short: Figure;
+    readonly ref: Ref | undefined;
+  }[];
 }
 
 export interface ExpectationResult {
-	readonly ref: Ref;
-	readonly text: string;
-	readonly held: boolean;
-	readonly why: string;
+  readonly ref: Ref;
+  readonly text: string;
+  readonly held: boolean;
+  readonly why: string;
 }

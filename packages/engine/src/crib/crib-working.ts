@@ -31,6 +31,8 @@ export interface CribWorking {
   /** What the stated wedges close; zero without. */
   readonly closes: Figure;
   readonly overhang: Figure;
+  /** What it stands on, above the ground. */
+  readonly base: Figure;
 }
 
 type Vehicles = ReadonlyMap<ElementId, Vehicle>;
@@ -41,6 +43,7 @@ export function cribWorking(crib: Crib, plan: Plan, vehicles: Vehicles): CribWor
   const contacts = contactsOf(crib, vehicles, limit('joist reach').value?.low ?? 0);
   const loaded = contacts.filter((c) => c.loaded).length;
   const height = heightFigure(crib, display);
+  const base = baseFigure(crib, plan);
   const width = widthFigure(crib, display);
   const ratio = limit(
     loaded === contacts.length && loaded > 0
@@ -74,7 +77,8 @@ export function cribWorking(crib: Crib, plan: Plan, vehicles: Vehicles): CribWor
       '{contactsLoaded} × {contactCapacity}',
       { contactsLoaded, contactCapacity },
     ),
-    gap: gapFigure(crib, contacts, height, display),
+    base,
+    gap: gapFigure(crib, contacts, height, base, display),
     closes: closesFigure(crib, display),
     overhang: given(
       length(display, 'overhang', 'overhang', 'down', {
@@ -153,7 +157,7 @@ const limitOn = (width: Figure, ratio: Figure, crib: Crib, display: Display, gov
   );
 
 /** What the crib stands on, above the ground. */
-export const baseHeight = ({ standsOn }: Crib, pads: Plan['pads'] = []): Interval => {
+export const baseHeight = ({ standsOn }: Crib, pads: Plan['pads']): Interval => {
   switch (standsOn.kind) {
     case 'ground':
       return exactly(0);
@@ -164,7 +168,22 @@ export const baseHeight = ({ standsOn }: Crib, pads: Plan['pads'] = []): Interva
   }
 };
 
-function gapFigure(crib: Crib, contacts: readonly Contact[], height: Figure, display: Display): Figure {
+const baseFigure = (crib: Crib, plan: Plan): Figure =>
+  given(
+    length(plan.display, 'base', 'what it stands on', 'nearest', {
+      ref: { element: crib.id, property: 'stands on' },
+    }),
+    baseHeight(crib, plan.pads),
+    { kind: 'stated' },
+  );
+
+function gapFigure(
+  crib: Crib,
+  contacts: readonly Contact[],
+  height: Figure,
+  base: Figure,
+  display: Display,
+): Figure {
   const met = contacts.flatMap((c) => (c.given[0] === undefined ? [] : [c.meets ?? c.given[0]]));
   const heights = met.map((m) => underside(m.vehicle, m.part, m.place.at));
   const first = met[0];
@@ -174,13 +193,6 @@ function gapFigure(crib: Crib, contacts: readonly Contact[], height: Figure, dis
     }),
     heights.every((h) => h !== undefined) && heights.length > 0 ? heights.reduce(hull) : undefined,
     first?.vehicle.source ?? { kind: 'unknown' },
-  );
-  const base = given(
-    length(display, 'base', 'what it stands on', 'nearest', {
-      ref: { element: crib.id, property: 'stands on' },
-    }),
-    baseHeight(crib),
-    { kind: 'stated' },
   );
   const shims = given(
     length(display, 'shims', 'shims', 'down', {

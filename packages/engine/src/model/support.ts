@@ -83,6 +83,8 @@ export interface StepChock {
   readonly kind: 'step chock';
   readonly id: ElementId;
   readonly name: string;
+  /** Of what make it is, as caches list it. */
+  readonly typeName?: string;
   readonly at: { readonly x: number; readonly y: number };
   readonly heights: readonly number[];
   readonly capacity: number | undefined;
@@ -121,6 +123,8 @@ export type StrutGear =
       readonly longest: number;
       /** Rated load against length, longest last. */
       readonly ratings: readonly { readonly length: number; readonly load: number }[];
+      /** Of its foot on the ground, m², where the type says so. */
+      readonly footArea?: number;
       readonly source: SourceNote;
       readonly ref: Ref;
     }

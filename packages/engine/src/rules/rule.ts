@@ -32,7 +32,9 @@ export interface Rule {
   readonly compares: readonly string[];
   /** Every sentence it may say, holes in braces: what a translation starts from. */
   readonly words: Readonly<Record<string, string>>;
-  readonly check: (w: Workings) => readonly RuleFinding[];
+  /** `found` is what the other rules found; only a rule of the `review` phase, which runs last, gets it. */
+  readonly check: (w: Workings, found: readonly Finding[]) => readonly RuleFinding[];
+  readonly phase?: 'review';
 }
 
 /** Common practice, no published source. */

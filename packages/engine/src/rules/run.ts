@@ -1,5 +1,6 @@
 import type { Finding } from '../finding/finding.js';
 import { messages } from '../finding/message.js';
+import { withAcceptances } from '../review/acceptances.js';
 import type { Workings } from '../workings/workings.js';
 import type { Rule } from './rule.js';
 
@@ -11,11 +12,33 @@ export const failureWords = {
 
 const say = messages('rule', failureWords);
 
-/** Runs every rule by itself. One that throws becomes a finding that says so; the others go on. */
+/**
+ * Runs every rule by itself. One that throws becomes a finding that says so; the others go on. Rules of the review
+ * phase come last and see what the others found, acceptances already put on it.
+ */
 export function runRules(rules: readonly Rule[], w: Workings): readonly Finding[] {
+  const first = withAcceptances(
+    runEach(
+      rules.filter((r) => r.phase === undefined),
+      w,
+      [],
+    ),
+    w,
+  );
+  return [
+    ...first,
+    ...runEach(
+      rules.filter((r) => r.phase === 'review'),
+      w,
+      first,
+    ),
+  ];
+}
+
+function runEach(rules: readonly Rule[], w: Workings, found: readonly Finding[]): readonly Finding[] {
   return rules.flatMap((rule) => {
     try {
-      return rule.check(w).map((f) => ({
+      return rule.check(w, found).map((f) => ({
         ...f,
         rule: rule.id,
         severity: f.severity ?? rule.severity,

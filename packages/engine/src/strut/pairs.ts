@@ -1,53 +1,40 @@
-import type { Plan } from "../model/plan.js";
-import type { ElementId } from "../model/ref.js";
-import type { Anchor, Strut, Tie } from "../model/support.js";
-import type { Vehicle } from "../model/vehicle.js";
-import { toVehicle } from "../vehicle/frame.js";
+import type { Plan } from '../model/plan.js';
+import type { ElementId } from '../model/ref.js';
+import type { Anchor, Strut, Tie } from '../model/support.js';
+import type { Vehicle } from '../model/vehicle.js';
+import { toVehicle } from '../vehicle/frame.js';
 
-export type Side = "driver" | "passenger";
+export type Side = 'driver' | 'passenger';
 
 /** Which side of its vehicle a strut leans on: the side its foot is out to. */
-export function sideOf(
-	strut: Strut,
-	vehicles: ReadonlyMap<ElementId, Vehicle>,
-): Side | undefined {
-	const vehicle = vehicles.get(strut.head.vehicle);
-	if (vehicle === undefined) return undefined;
-	const foot = toVehicle(vehicle, strut.foot).y;
-	return Math.abs(foot) < 1e-6 ? undefined : foot < 0 ? "driver" : "passenger";
+export function sideOf(strut: Strut, vehicles: ReadonlyMap<ElementId, Vehicle>): Side | undefined {
+  const vehicle = vehicles.get(strut.head.vehicle);
+  if (vehicle === undefined) return undefined;
+  const foot = toVehicle(vehicle, strut.foot).y;
+  return Math.abs(foot) < 1e-6 ? undefined : foot < 0 ? 'driver' : 'passenger';
 }
 
 const footOf = (anchor: Anchor): ElementId | undefined =>
-	anchor.kind === "strut foot" ? anchor.strut : undefined;
+  anchor.kind === 'strut foot' ? anchor.strut : undefined;
 
 /** Ties made fast to a strut's foot. */
-export const tiesAtFoot = (
-	strut: ElementId,
-	ties: readonly Tie[],
-): readonly Tie[] =>
-	ties.filter((t) => footOf(t.from) === strut || footOf(t.to) === strut);
+export const tiesAtFoot = (strut: ElementId, ties: readonly Tie[]): readonly Tie[] =>
+  ties.filter((t) => footOf(t.from) === strut || footOf(t.to) === strut);
 
 /** The strut across: on the other side of the same vehicle, nearest along it. */
 export function opposite(
-	strut: Strut,
-	plan: Plan,
-	vehicles: ReadonlyMap<ElementId, Vehicle>,
+  strut: Strut,
+  plan: Plan,
+  vehicles: ReadonlyMap<ElementId, Vehicle>,
 ): Strut | undefined {
-	const side = sideOf(strut, vehicles);
-	const vehicle = vehicles.get(strut.head.vehicle);
-	if (side === undefined || vehicle === undefined) return undefined;
-	const along = (s: Strut) => toVehicle(vehicle, s.head).x;
-	return plan.struts
-		.filter((s) => {
-			const other = sideOf(s, vehicles);
-			return (
-				s.head.vehicle === strut.head.vehicle &&
-				other !== undefined &&
-				other !== side
-			);
-		})
-		.sort(
-			(a, b) =>
-				Math.abs(along(a) - along(strut)) - Math.abs(along(b) - along(strut)),
-		)[0];
+  const side = sideOf(strut, vehicles);
+  const vehicle = vehicles.get(strut.head.vehicle);
+  if (side === undefined || vehicle === undefined) return undefined;
+  const along = (s: Strut) => toVehicle(vehicle, s.head).x;
+  return plan.struts
+    .filter((s) => {
+      const other = sideOf(s, vehicles);
+      return s.head.vehicle === strut.head.vehicle && other !== undefined && other !== side;
+    })
+    .sort((a, b) => Math.abs(along(a) - along(strut)) - Math.abs(along(b) - along(strut)))[0];
 }

@@ -16,7 +16,7 @@ export const crib = (name: string, x: number, y: number, change: Partial<Crib> =
     top: 'lengthwise',
     courses: 11,
     overhang: 4 * inch,
-    wedges: { pairs: 1, travel: between(0.5 * inch, 2 * inch), preload: 0 },
+    wedges: { pairs: 4, travel: between(0.5 * inch, 2 * inch), preload: 0 },
     shims: 0,
     standsOn: { kind: 'ground' },
     at: { x, y },

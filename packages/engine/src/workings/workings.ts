@@ -1,16 +1,20 @@
-import type { StageResult } from '../analysis/analysis.js';
+import type { GroundResult, MaterialsResult, StageResult, TimelineResult } from '../analysis/analysis.js';
 import { type CribWorking, cribWorking } from '../crib/crib-working.js';
 import type { Figure } from '../figure/figure.js';
+import { groundResults } from '../ground/ground-working.js';
 import { governingLoads } from '../loss/governing-loads.js';
 import { type LossWorking, lossWorking } from '../loss/loss-working.js';
 import { stagesOf } from '../loss/stage-results.js';
 import { type BodyMass, bodyMass } from '../mass/body-mass.js';
+import { materialsOf } from '../materials/materials.js';
 import type { Plan } from '../model/plan.js';
 import type { PolicyKey } from '../model/policy.js';
 import type { ElementId } from '../model/ref.js';
 import type { Vehicle } from '../model/vehicle.js';
+import { timelineOf } from '../order/timeline.js';
 import { limitFigure } from '../policy/limit.js';
 import { type StrutWorking, strutWorking } from '../strut/strut-working.js';
+import { type TieWorking, tieWorking } from '../strut/tie-working.js';
 import type { GoverningLoad } from './governing-load.js';
 
 export interface AnalyzeOptions {
@@ -32,6 +36,10 @@ export interface Workings {
   readonly masses: () => ReadonlyMap<ElementId, BodyMass>;
   readonly cribs: () => readonly CribWorking[];
   readonly struts: () => readonly StrutWorking[];
+  readonly ties: () => readonly TieWorking[];
+  readonly ground: () => readonly GroundResult[];
+  readonly timeline: () => TimelineResult | undefined;
+  readonly materials: () => MaterialsResult;
   /** How it all rests, stage by stage and loss by loss; `stages` is the same for the views. */
   readonly resting: () => LossWorking;
   readonly stages: () => readonly StageResult[];
@@ -59,6 +67,10 @@ export function workingsOf(plan: Plan, options: AnalyzeOptions = {}): Workings {
     masses: once(() => new Map(plan.vehicles.map((v) => [v.id, bodyMass(v, plan.display)]))),
     cribs: once(() => plan.cribs.map((c) => cribWorking(c, plan, vehicles))),
     struts: once(() => plan.struts.map((s) => strutWorking(s, plan))),
+    ties: once(() => plan.ties.map((t) => tieWorking(t, plan))),
+    ground: once(() => groundResults(w)),
+    timeline: once(() => timelineOf(plan)),
+    materials: once(() => materialsOf(plan)),
     resting,
     stages: once(() => stagesOf(w, resting())),
     loads: once(() => governingLoads(w, resting())),

@@ -1,6 +1,64 @@
 // Written by build/embed.mjs. Do not edit.
 /** Every rule's page: rule id to Markdown. */
 export const rulePages: Readonly<Record<string, string>> = {
+  'acceptance-expired': `# acceptance-expired: acceptance that has run out
+
+## What it protects against
+
+What was accepted for a time is not accepted for ever.
+
+## The sum
+
+today ≤ the date in the line
+
+Without a date of today nobody knows whether an acceptance stands: it does not count then, and the check says that it could not run.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Accepted long ago" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut {
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 foot to trailer rail at 14 ft, passenger side }
+  accept strut-one-sided on trailer because "wall on the other side" by "Captain Vale" until 2020-01-31 // acceptance-expired
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Accepted for now" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut {
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 foot to trailer rail at 14 ft, passenger side }
+  accept strut-one-sided on trailer because "wall on the other side" by "Captain Vale" until 2099-01-31
+}
+\`\`\`
+`,
   'axle-overweight': `# axle-overweight: axles heavier than the law allows
 
 ## What it protects against
@@ -49,6 +107,270 @@ use "library/vehicles.crib"
 plan "A full truck" {
   vehicle truck : StraightTruck {
     cargo "pallets" 9,000 lb from 9 ft to 29 ft
+  }
+}
+\`\`\`
+`,
+  'cache-short': `# cache-short: more needed than the units carry
+
+## What it protects against
+
+A crib that is four timbers short is built lower, or out of what lies about.
+
+## The sum
+
+timbers = sum over the courses 11 courses of 2 = 22
+short = needed at the busiest − carried
+
+A support that a step takes out again gives its pieces back.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+cache Pine2 "Pine 2" {
+  people 4
+  12 Fir4x4 24 in long
+  8 wedge pairs
+}
+
+plan "Ten timbers short" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  units respond Pine2
+  crib A { // cache-short
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+cache Pine2 "Pine 2" {
+  people 4
+  40 Fir4x4 24 in long
+  8 wedge pairs
+}
+
+plan "Enough" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  units respond Pine2
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  'cache-unknown': `# cache-unknown: cache that nobody knows
+
+## What it protects against
+
+A plan that nobody can supply is found out on scene.
+
+## The sum
+
+There is no sum. A plan names the units that respond, and each of their caches lists something.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Who comes?" { // cache-unknown
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+cache Pine2 "Pine 2" {
+  people 4
+  40 Fir4x4 24 in long
+  8 wedge pairs
+}
+
+plan "Pine 2 comes" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  units respond Pine2
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  'count-mismatch': `# count-mismatch: counts that contradict each other
+
+## What it protects against
+
+Timber that is counted twice is there once.
+
+## The sum
+
+There is no sum. A thing stands once in a cache, and is put in by one step.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Built twice" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 build A
+    2 build A // count-mismatch
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Built once" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 build A
+    2 check A
+  }
+}
+\`\`\`
+`,
+  'crew-short': `# crew-short: more people at work than come
+
+## What it protects against
+
+A plan for more hands than there are is built in haste, or half.
+
+## The sum
+
+people = sum of the crews of the steps under way at one time people ≤ those who come
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Six for four" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crew 4 people
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 build A  crew 6  takes 5 min // crew-short
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Three for four" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crew 4 people
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 build A  crew 3  takes 5 min
   }
 }
 \`\`\`
@@ -369,6 +691,135 @@ plan "Wedged up to the rail" {
 }
 \`\`\`
 `,
+  'expectation-unmet': `# expectation-unmet: plan that does not come to what it expects
+
+## What it protects against
+
+A plan that was right when it was written, and no longer is.
+
+## The sum
+
+What the plan expects is held against what came out:
+
+    expect safe                                no danger, and no check that could not run
+    expect crib-height on A                    that rule speaks of A
+    expect height on A 38.5 in                 that figure, within the share given after \`within\`
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Not as tall as expected" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  expect height on A 42 in // expectation-unmet
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "As tall as expected" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  expect height on A 38.5 in
+}
+\`\`\`
+`,
+  'ground-bearing': `# ground-bearing: ground pressed harder than it bears
+
+## What it protects against
+
+A base that sinks on one side tips what stands on it.
+
+## The sum
+
+pressure = load ÷ area on the ground pressure ≤ what the surface bears
+pad = load ÷ what the surface bears
+
+An open base bears on its timbers, a solid base on its outline, a pad on its own.
+
+## Sources
+
+- International Building Code 2012, Table 1806.2; 24 CFR 3285.202. The two differ for gravel: the policy or the surface says which counts.
+- What bears how much under a strut or a crib for an hour is common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Soft ground, open base" {
+  ground { surface soft-clay }
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 40,000 lb from 4 ft to 48 ft
+  }
+  chock K1 {
+    under trailer
+    ways  both
+  }
+  crib A { // ground-bearing
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Asphalt" {
+  ground { surface asphalt }
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    base      solid
+  }
+}
+\`\`\`
+`,
   'joist-miss': `# joist-miss: contact beside the part it should meet
 
 ## What it protects against
@@ -519,6 +970,87 @@ plan "The car first" {
 }
 \`\`\`
 `,
+  'order-missing': `# order-missing: steps that leave something out or come in the wrong order
+
+## What it protects against
+
+What no step puts in is not there when it is needed. What comes too early stands on nothing.
+
+## The sum
+
+There is no sum. Every support is put in by a step; chocks come before cribs and struts; a strap is tightened when both of its ends stand; a strut is locked before it is checked; steps do not wait for each other in a circle.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "No step builds B" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  crib B { // order-missing
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, passenger side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 build A
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Both are built" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  crib B {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, passenger side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 build A
+    2 build B
+  }
+}
+\`\`\`
+`,
   'part-cannot-bear': `# part-cannot-bear: support under a part that may not bear
 
 ## What it protects against
@@ -571,6 +1103,54 @@ plan "Under rail and joists" {
     wedges    1 pair, 0.5 to 2 in
     at        19 ft 6 in, driver side 3 ft 6.75 in
     captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  'policy-loosened': `# policy-loosened: limit made less safe
+
+## What it protects against
+
+A limit that was loosened quietly is taken for the usual one by those who rely on the plan.
+
+## The sum
+
+There is no sum. Each limit of a policy is held against the one that it replaces. Tightening is silent. Loosening needs a reason, and shows on every sheet.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+policy OurPolicy : Shipped {
+  height ratio all contacts 4 source stated because "trial with longer wedges" // policy-loosened
+}
+
+plan "Looser than shipped" {
+  policy OurPolicy
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+policy OurPolicy : Shipped {
+  height ratio all contacts 2 source stated
+}
+
+plan "Tighter than shipped" {
+  policy OurPolicy
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
 }
 \`\`\`
@@ -643,6 +1223,51 @@ plan "Two four by fours, tied" {
     lock  pinned
   }
   strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+}
+\`\`\`
+`,
+  'size-up-missing': `# size-up-missing: size-up that leaves something out
+
+## What it protects against
+
+Fuel, batteries, cargo and the energy in brakes hurt those who did not look for them.
+
+## The sum
+
+There is no sum. A plan says of fuel, battery, cargo and brakes what was found.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Not a word of the brakes" {
+  vehicle trailer : VanTrailer53
+  size up { // size-up-missing
+    fuel    "none on the trailer"
+    battery "none"
+    cargo   "paper on pallets"
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "All four said" {
+  vehicle trailer : VanTrailer53
+  size up {
+    fuel    "none on the trailer"
+    battery "none"
+    cargo   "paper on pallets"
+    brakes  "spring brakes set"
+  }
 }
 \`\`\`
 `,

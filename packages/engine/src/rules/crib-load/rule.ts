@@ -21,7 +21,8 @@ const say = messages('crib-load', words);
 
 function overload(c: CribWorking, w: Workings): RuleFinding | undefined {
   const { crib } = c;
-  if (c.loaded === 0) return undefined;
+  // One that meets nothing, or ends below the load, carries nothing: other rules say so.
+  if (c.loaded === 0 || (c.gap.value?.low ?? 0) > (c.closes.value?.high ?? 0) + 1e-6) return undefined;
   const uses = cribUse(c, w);
   const contacts = uses.contacts.flatMap((use, i) => (use === undefined ? [] : [{ use, number: i + 1 }]));
   const worst = contacts.reduce<(typeof contacts)[number] | undefined>(
@@ -109,5 +110,5 @@ export const rule: Rule = {
   ],
   compares: ['load', 'capacity', 'use', 'use limit'],
   words,
-  check: (w) => (w.loads().size === 0 ? [] : w.cribs().flatMap((c) => overload(c, w) ?? [])),
+  check: (w) => w.cribs().flatMap((c) => overload(c, w) ?? []),
 };

@@ -1,0 +1,18 @@
+import type { Workings } from '../workings/workings.js';
+import type { BodyResult } from './analysis.js';
+
+/** Weight and centre of every vehicle, cargo included. */
+export const bodyResults = (w: Workings): readonly BodyResult[] =>
+  w.plan.vehicles.flatMap((vehicle) => {
+    const mass = w.masses().get(vehicle.id);
+    return mass === undefined
+      ? []
+      : [
+          {
+            vehicle: vehicle.id,
+            name: vehicle.name,
+            weight: mass.weight,
+            centre: { x: mass.x, y: mass.y, z: mass.z },
+          },
+        ];
+  });

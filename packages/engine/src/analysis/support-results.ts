@@ -1,0 +1,122 @@
+import { cribUse } from '../crib/crib-use.js';
+import type { CribWorking } from '../crib/crib-working.js';
+import { crushing } from '../crib/crushing.js';
+import { renamed } from '../figure/compute.js';
+import type { Figure } from '../figure/figure.js';
+import type { Finding, Severity } from '../finding/finding.js';
+import type { ElementId } from '../model/ref.js';
+import { strutUse } from '../strut/strut-use.js';
+import type { StrutWorking } from '../strut/strut-working.js';
+import { type TieWorking, tieUse } from '../strut/tie-working.js';
+import type { Workings } from '../workings/workings.js';
+import type { SupportResult } from './analysis.js';
+
+/** Every support with its figures, contacts and worst finding. */
+export function supportResults(w: Workings, findings: readonly Finding[]): readonly SupportResult[] {
+  const { plan } = w;
+  const bare = (s: { readonly id: ElementId; readonly name: string }, kind: SupportResult['kind']) => ({
+    id: s.id,
+    name: s.name,
+    kind,
+    figures: {},
+    contacts: [],
+  });
+  return [
+    ...w.cribs().map((c) => cribResult(c, w)),
+    ...plan.stepChocks.map((s) => bare(s, 'step chock')),
+    ...w.struts().map((s) => strutResult(s, w)),
+    ...w.ties().map((t) => tieResult(t, w)),
+    ...plan.chocks.map((s) => bare(s, 'chock')),
+    ...plan.pads.map((s) => bare(s, 'pad')),
+  ].map((s) => ({ ...s, worst: worstOn(s.id, findings) }));
+}
+
+type Unjudged = Omit<SupportResult, 'worst'>;
+
+const ranks: readonly Severity[] = ['danger', 'warning', 'note'];
+
+const worstOn = (id: ElementId, findings: readonly Finding[]): Severity | undefined =>
+  ranks.find((severity) => findings.some((f) => f.subject.element === id && f.severity === severity));
+
+const byKey = (figures: readonly (Figure | undefined)[]) =>
+  Object.fromEntries(figures.flatMap((f) => (f === undefined ? [] : [[f.key, f]])));
+
+const asBuilt = (id: ElementId, w: Workings): Figure | undefined => {
+  const figure = w.loads().get(id)?.asBuilt;
+  return figure && renamed(figure, { key: 'asBuilt' });
+};
+
+const bound = (id: ElementId, w: Workings): Figure | undefined => {
+  const figure = w.loads().get(id)?.bound;
+  return figure && renamed(figure, { key: 'bound' });
+};
+
+function cribResult(c: CribWorking, w: Workings): Unjudged {
+  const uses = cribUse(c, w);
+  const base = c.base.value?.low ?? 0;
+  return {
+    id: c.crib.id,
+    name: c.crib.name,
+    kind: 'crib',
+    figures: byKey([
+      c.height,
+      c.heightLimit,
+      c.capacity,
+      uses.whole.load,
+      uses.whole.use,
+      asBuilt(c.crib.id, w),
+      bound(c.crib.id, w),
+      c.width,
+      c.overhang,
+      c.gap,
+      crushing(c, w),
+      w.ground().find((g) => g.element === c.crib.id)?.pressure,
+    ]),
+    contacts: c.contacts.map((contact, i) => ({
+      number: contact.number,
+      at: { x: contact.x, y: contact.y, z: base + (c.height.value?.high ?? 0) },
+      meets:
+        contact.meets === undefined
+          ? undefined
+          : { vehicle: contact.meets.vehicle.id, part: contact.meets.part.id },
+      loaded: contact.loaded,
+      load: uses.contacts[i]?.load,
+      asBuilt: w.loads().get(`${c.crib.id}#${contact.number}`)?.asBuilt,
+      bound: w.loads().get(`${c.crib.id}#${contact.number}`)?.bound,
+      capacity: renamed(c.contactCapacity, { key: 'capacity' }),
+      use: uses.contacts[i]?.use,
+    })),
+  };
+}
+
+function strutResult(s: StrutWorking, w: Workings): Unjudged {
+  const { load, use } = strutUse(s, w);
+  return {
+    id: s.strut.id,
+    name: s.strut.name,
+    kind: 'strut',
+    figures: byKey([
+      s.angle,
+      s.length,
+      s.capacity,
+      load,
+      use,
+      asBuilt(s.strut.id, w),
+      bound(s.strut.id, w),
+      s.slenderness,
+      w.ground().find((g) => g.element === s.strut.id)?.pressure,
+    ]),
+    contacts: [],
+  };
+}
+
+function tieResult(t: TieWorking, w: Workings): Unjudged {
+  const { load, use } = tieUse(t, w);
+  return {
+    id: t.tie.id,
+    name: t.tie.name,
+    kind: 'tie',
+    figures: byKey([t.capacity, load, use, t.length]),
+    contacts: [],
+  };
+}

@@ -1,0 +1,134 @@
+import { compare } from '@cribwright/units';
+import type { Analysis, ExpectationResult, SupportResult } from '../analysis/analysis.js';
+import type { Figure } from '../figure/figure.js';
+import { print, printAs } from '../figure/print.js';
+import type { Finding } from '../finding/finding.js';
+import { messages } from '../finding/message.js';
+import type { Expectation, Plan } from '../model/plan.js';
+import { elementWords } from '../workings/element-words.js';
+
+export const expectationWords = {
+  safe: 'nothing unsafe',
+  finding: '{rule} on {on}',
+  'finding-anywhere': '{rule}',
+  figure: '{figure} on {on} {value}',
+  held: 'held',
+  unsafe: '{count} unsafe: {rules}',
+  blind: '{count} checks could not run: {rules}',
+  'not-found': '{rule} found nothing there',
+  'no-figure': 'nothing gives the {figure} of {on}',
+  'figure-is': '{figure} is {value}',
+} as const;
+const say = messages('expectation', expectationWords);
+
+/** Unsafe: a danger that nobody accepted, or a check that could not run. */
+export const unsafe = (findings: readonly Finding[]): readonly Finding[] =>
+  findings.filter((f) => (f.severity === 'danger' && f.accepted === undefined) || f.couldNotRun === true);
+
+type Seen = Pick<Analysis, 'supports' | 'findings'>;
+
+/** What the plan says of itself, held against what came out. */
+export const expectationResults = (plan: Plan, seen: Seen): readonly ExpectationResult[] =>
+  plan.expectations.map((e) => {
+    const { text, why, held } = judge(e, plan, seen);
+    return { ref: e.ref, text, held, why };
+  });
+
+interface Verdict {
+  readonly text: string;
+  readonly held: boolean;
+  readonly why: string;
+}
+
+function judge(e: Expectation, plan: Plan, seen: Seen): Verdict {
+  switch (e.kind) {
+    case 'safe':
+      return safe(seen.findings);
+    case 'finding':
+      return finding(e, plan, seen.findings);
+    case 'figure':
+      return figure(e, plan, seen.supports);
+  }
+}
+
+const held = say('held', {}).text;
+const names = (list: readonly Finding[]) => [...new Set(list.map((f) => f.rule))].join(', ');
+
+function safe(findings: readonly Finding[]): Verdict {
+  const text = say('safe', {}).text;
+  const bad = unsafe(findings);
+  const blind = bad.filter((f) => f.couldNotRun === true);
+  if (bad.length === 0) return { text, held: true, why: held };
+  const why =
+    blind.length === bad.length
+      ? say('blind', { count: `${blind.length}`, rules: names(blind) })
+      : say('unsafe', { count: `${bad.length}`, rules: names(bad) });
+  return { text, held: false, why: why.text };
+}
+
+function finding(
+  e: Extract<Expectation, { kind: 'finding' }>,
+  plan: Plan,
+  findings: readonly Finding[],
+): Verdict {
+  const on = e.on;
+  const text =
+    on === undefined
+      ? say('finding-anywhere', { rule: e.rule }).text
+      : say('finding', { rule: e.rule, on: elementWords(plan, on) }).text;
+  // What could not run has not found anything, so it does not count.
+  const hit = findings.some(
+    (f) =>
+      f.rule === e.rule &&
+      f.couldNotRun !== true &&
+      (on === undefined || f.subject.element === on || f.at.element === on),
+  );
+  return { text, held: hit, why: hit ? held : say('not-found', { rule: e.rule }).text };
+}
+
+function figure(
+  e: Extract<Expectation, { kind: 'figure' }>,
+  plan: Plan,
+  supports: readonly SupportResult[],
+): Verdict {
+  const on = elementWords(plan, e.on) + (e.contact === undefined ? '' : ` contact ${e.contact}`);
+  const found = figureNamed(e, supports);
+  if (found?.value === undefined)
+    return {
+      text: say('figure', { figure: e.figure, on, value: '' }).text.trim(),
+      held: false,
+      why: say('no-figure', { figure: e.figure, on }).text,
+    };
+  const { low, high } = found.value;
+  const slack = (end: number) => e.within * Math.abs(end);
+  const fits =
+    compare(low, e.value.low - slack(e.value.low)) >= 0 &&
+    compare(high, e.value.high + slack(e.value.high)) <= 0;
+  const value =
+    e.value.low === e.value.high ? printAs(found, e.value.low) : print({ ...found, value: e.value });
+  return {
+    text: say('figure', { figure: e.figure, on, value }).text,
+    held: fits,
+    why: fits ? held : say('figure-is', { figure: e.figure, value: print(found) }).text,
+  };
+}
+
+/** `height limit` is the key `heightLimit`. */
+const keyOf = (name: string) => name.replace(/ (\w)/g, (_, letter: string) => letter.toUpperCase());
+
+function figureNamed(
+  e: Extract<Expectation, { kind: 'figure' }>,
+  supports: readonly SupportResult[],
+): Figure | undefined {
+  const support = supports.find((s) => s.id === e.on);
+  const key = keyOf(e.figure);
+  if (e.contact === undefined) return support?.figures[key];
+  const contact = support?.contacts.find((c) => c.number === e.contact);
+  return key === 'load'
+    ? contact?.load
+    : key === 'capacity'
+      ? contact?.capacity
+      : key === 'use'
+        ? contact?.use
+        : undefined;
+}

@@ -1,0 +1,26 @@
+import { expect, it } from 'vitest';
+import { exactly } from '../../model/interval.js';
+import { check } from '../../testing/check.js';
+import { planOf, step, trailerOnCar } from '../../testing/sample-plans.js';
+import { rule } from './rule.js';
+
+const free = { after: ['step/0'] };
+const steps = [
+  step(1, 'build', ['crib/A'], { ...free, crew: 3, takes: exactly(300) }),
+  step(2, 'build', ['crib/B'], { ...free, crew: 3, takes: exactly(60) }),
+];
+const crew = (people: number) => [{ name: 'Engine 4', people }];
+
+it('passes the sample', () => expect(check(rule, trailerOnCar)).toEqual([]));
+it('adds up what is under way at one time', () => {
+  expect(check(rule, planOf({ steps, crews: crew(6) }))).toEqual([]);
+  expect(check(rule, planOf({ steps, crews: crew(5) }))[0]?.message.text).toContain(
+    'at one time 6 people are at work (steps 1, 2), and 5 come',
+  );
+});
+it('does not add what waits', () =>
+  expect(check(rule, planOf({ steps: steps.map((s) => ({ ...s, after: [] })), crews: crew(3) }))).toEqual(
+    [],
+  ));
+it('notes that nobody says how many come', () =>
+  expect(check(rule, planOf({ steps }))[0]?.severity).toBe('note'));

@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest';
+import { check } from '../../testing/check.js';
+import { step, trailerOnCar } from '../../testing/sample-plans.js';
+import { rule } from './rule.js';
+
+const found = (steps: typeof trailerOnCar.steps) =>
+  check(rule, { ...trailerOnCar, steps }).map((f) => f.message.text);
+const without = (number: number) => trailerOnCar.steps.filter((s) => s.number !== number);
+/** The steps in another order: line order is what they wait by. */
+const order = (...numbers: readonly number[]) =>
+  numbers.flatMap((n) => trailerOnCar.steps.filter((s) => s.number === n));
+
+describe('order-missing', () => {
+  it('passes the sample', () => expect(check(rule, trailerOnCar)).toEqual([]));
+  it('notes a plan without steps', () =>
+    expect(check(rule, { ...trailerOnCar, steps: [] })[0]?.severity).toBe('note'));
+  it('names what no step puts in', () =>
+    expect(found(without(5))).toEqual([
+      'crib B is in the plan and no step puts it in.',
+      'crib D is in the plan and no step puts it in.',
+    ]));
+  it('wants chocks first', () =>
+    expect(found(order(1, 3, 4, 2, 5, 6, 7, 8, 9))).toEqual([
+      'step 4 works at the trailer before its wheels are chocked (step 2). Chock first.',
+    ]));
+  it('wants both ends before a strap is tightened', () =>
+    expect(found(order(1, 2, 3, 4, 5, 8, 6, 7, 9))[0]).toContain(
+      'step 8 tightens strap T1 before strut S1 stands',
+    ));
+  it('wants locks before the check', () =>
+    expect(found(order(1, 2, 3, 4, 5, 6, 8, 9, 7))[0]).toContain(
+      'step 9 checks or relies on strut S1 before it is locked (step 7)',
+    ));
+  it('finds a circle', () => {
+    const circle = trailerOnCar.steps.map((s) => (s.number === 4 ? { ...s, after: ['step/6'] } : s));
+    expect(found(circle)).toContain(
+      'steps 4, 5, 6 wait for each other, so none of them can start. Take one `after` out.',
+    );
+  });
+  it('takes out nothing that is not there', () =>
+    expect(found([...trailerOnCar.steps, step(10, 'remove', ['crib/Z'])])).toEqual([
+      'step 10 takes out crib Z, which no step before it put in.',
+    ]));
+});

@@ -1,0 +1,33 @@
+import { expect, it } from 'vitest';
+import type { PolicyLimit } from '../../model/policy.js';
+import { check } from '../../testing/check.js';
+import { planOf, shippedPolicy } from '../../testing/sample-plans.js';
+import { rule } from './rule.js';
+
+const found = (change: Partial<PolicyLimit>) => {
+  const key = 'height ratio all contacts';
+  const limit: PolicyLimit = {
+    ...shippedPolicy.limits[key],
+    value: 4,
+    replaces: { value: 3, ref: { element: 'policy/Shipped', property: key } },
+    ...change,
+  };
+  return check(
+    rule,
+    planOf({ policy: { ...shippedPolicy, name: 'Ours', limits: { ...shippedPolicy.limits, [key]: limit } } }),
+  );
+};
+
+it('lets a tightened limit be', () => expect(found({ value: 2 })).toEqual([]));
+
+it('shows a loosened limit with its reason', () => {
+  const [finding] = found({ loosened: true, reason: 'longer timbers on trial' });
+  expect(finding?.severity).toBe('warning');
+  expect(finding?.message.text).toBe(
+    'policy Ours lets height ratio all contacts be 4, which is less safe than the 3 it replaces. Its reason: longer timbers on trial',
+  );
+  expect(finding?.related[0]?.at.element).toBe('policy/Shipped');
+});
+
+it('is a danger without a reason', () =>
+  expect(found({ loosened: true, reason: ' ' })[0]?.severity).toBe('danger'));
