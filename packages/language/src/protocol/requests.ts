@@ -47,6 +47,8 @@ export interface EditParams {
   readonly uri: string;
   readonly version: number;
   readonly edits: readonly PlanEdit[];
+  /** Which plan of the file, from 0. Without it, the first that has the element. */
+  readonly plan?: number;
 }
 export type EditReply =
   | { readonly edit: WorkspaceEdit }
@@ -61,6 +63,8 @@ export interface MoveParams {
   readonly element: string;
   readonly moves: 'centre' | 'foot' | 'head' | 'vehicle';
   readonly to: { readonly x?: number; readonly y?: number; readonly z?: number };
+  /** Which plan of the file, from 0. Without it, the first that has the element. */
+  readonly plan?: number;
 }
 
 /** Client to server: the page of a rule, as Markdown. */

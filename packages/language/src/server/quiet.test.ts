@@ -5,7 +5,10 @@ import { quiet, type Turn } from './quiet.js';
 function loop() {
   const queue: (() => void)[] = [];
   const turn: Turn = (run) => queue.push(run);
-  return { turn, step: () => queue.splice(0).forEach((run) => run()), waiting: () => queue.length };
+  const step = () => {
+    for (const run of queue.splice(0)) run();
+  };
+  return { turn, step, waiting: () => queue.length };
 }
 
 it('answers one edit once, without waiting for the clock', () => {

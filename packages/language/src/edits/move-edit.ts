@@ -1,0 +1,62 @@
+import type { BoundBlock, BoundFile, BoundProperty } from '../binding/bound-file.js';
+import type { WrittenQuantity } from '../phrase/pattern.js';
+import type { MoveParams, PlanReply } from '../protocol/requests.js';
+import { lengthChange, type Moved, placeChanges } from './place-changes.js';
+import { type Changes, elementIn, whyNotHere } from './plan-edit-changes.js';
+import { refuse } from './words.js';
+
+export type Move = Pick<MoveParams, 'element' | 'moves' | 'to'>;
+
+/** The smallest change of the text that puts something where it was dragged, or why that cannot be. */
+export function moveEdit(
+  file: BoundFile,
+  plan: BoundBlock,
+  reply: PlanReply | undefined,
+  move: Move,
+): Changes {
+  const block = elementIn(plan, move.element)?.block;
+  if (!block) return { refused: whyNotHere(plan, move.element) };
+  const moved = changesFor(file, block, reply, move);
+  return 'refused' in moved ? moved : { changes: { [file.uri]: moved.changes } };
+}
+
+function changesFor(
+  file: BoundFile,
+  block: BoundBlock,
+  reply: PlanReply | undefined,
+  { element, moves, to }: Move,
+): Moved {
+  const key = keys[moves];
+  const line = block.properties.find((p) => p.schema.key === key);
+  const name = block.name ?? element;
+  if (!line) return { refused: refuse('no place', { element: name }) };
+  if (moves === 'foot') return footChanges(file, line, reply, element, to);
+  return placeChanges(file.text, line, planar(to));
+}
+
+const keys: Readonly<Record<Move['moves'], string>> = {
+  centre: 'at',
+  vehicle: 'at',
+  foot: 'foot',
+  head: 'head',
+};
+
+/** `foot 4 ft out` counts from the head; `foot at 24 ft, …` is a place. */
+function footChanges(
+  file: BoundFile,
+  line: BoundProperty,
+  reply: PlanReply | undefined,
+  element: string,
+  to: Move['to'],
+): Moved {
+  const out = line.match?.values.out as WrittenQuantity | undefined;
+  if (!out) return placeChanges(file.text, line, planar(to));
+  const head = reply?.plan.struts.find((s) => s.id === element)?.head;
+  if (!head) return { refused: refuse('unreadable', { element: line.block?.name ?? element }) };
+  return lengthChange(file.text, out, Math.abs((to.y ?? head.y) - head.y));
+}
+
+const planar = ({ x, y }: Move['to']): { x?: number; y?: number } => ({
+  ...(x === undefined ? {} : { x }),
+  ...(y === undefined ? {} : { y }),
+});

@@ -1,0 +1,79 @@
+import type { Message } from '@cribwright/engine';
+import type { BoundProperty } from '../binding/bound-file.js';
+import type { Span } from '../grammar/syntax.js';
+import type { Expression } from '../phrase/expression.js';
+import type { Piece } from '../phrase/match.js';
+import type { WrittenQuantity } from '../phrase/pattern.js';
+import type { TextChange } from '../problems/problem.js';
+import { refuse } from './words.js';
+import { writeLength } from './write-length.js';
+
+export type Moved = { readonly changes: readonly TextChange[] } | { readonly refused: Message };
+
+/** Less than this off the middle is the middle. */
+const middle = 0.0127;
+
+/** Changes that put `24 ft, driver side 2 ft` elsewhere: each length only where it changes. */
+export function placeChanges(
+  text: string,
+  line: BoundProperty,
+  to: { readonly x?: number; readonly y?: number },
+): Moved {
+  const values = line.match?.values;
+  const back = values?.back as WrittenQuantity | undefined;
+  if (!line.match || !values)
+    return { refused: refuse('unreadable', { element: line.block?.name ?? line.key }) };
+  if (!back) {
+    const place = text.slice(line.keySpan.end, line.span.end).trim();
+    return { refused: refuse('by part', { place }) };
+  }
+  const changes: TextChange[] = [];
+  if (to.x !== undefined) {
+    if (to.x < 0) return { refused: refuse('cannot move', { element: line.block?.name ?? line.key }) };
+    const change = lengthChange(text, back, to.x);
+    if ('refused' in change) return change;
+    changes.push(...change.changes);
+  }
+  if (to.y !== undefined) {
+    const change = acrossChange(text, line.match.pieces, values, back, to.y);
+    if ('refused' in change) return change;
+    changes.push(...change.changes);
+  }
+  return { changes };
+}
+
+export function lengthChange(text: string, { expression, span }: WrittenQuantity, metres: number): Moved {
+  const was = text.slice(span.start, span.end);
+  const put = writeLength(metres, unwrapped(expression));
+  if (put !== undefined) return { changes: put === was ? [] : [{ span, text: put }] };
+  const range = expression.kind === 'range' || expression.kind === 'tolerance';
+  return { refused: refuse(range ? 'range' : 'worked out', { value: was }) };
+}
+
+const unwrapped = (e: Expression): Expression => (e.kind === 'group' ? unwrapped(e.of) : e);
+
+function acrossChange(
+  text: string,
+  pieces: readonly Piece[],
+  values: Readonly<Record<string, unknown>>,
+  back: WrittenQuantity,
+  y: number,
+): Moved {
+  const side = values.side as { readonly text: string; readonly span: Span } | undefined;
+  const offset = values.offset as WrittenQuantity | undefined;
+  const wanted = Math.abs(y) < middle ? 'centre' : y < 0 ? 'driver side' : 'passenger side';
+  if (side && offset && wanted === side.text) return lengthChange(text, offset, Math.abs(y));
+  if (offset && writeLength(0, unwrapped(offset.expression)) === undefined)
+    return lengthChange(text, offset, Math.abs(y));
+  const like = offset?.expression ?? back.expression;
+  const length = wanted === 'centre' ? undefined : writeLength(Math.abs(y), unwrapped(like));
+  const words = length === undefined ? wanted : `${wanted} ${length}`;
+  const centre = pieces.find((p) => text.slice(p.span.start, p.span.end) === 'centre')?.span;
+  const start = side?.span.start ?? centre?.start;
+  if (start === undefined) {
+    if (wanted === 'centre') return { changes: [] };
+    return { changes: [{ span: { start: back.span.end, end: back.span.end }, text: `, ${words}` }] };
+  }
+  const end = offset?.span.end ?? side?.span.end ?? centre?.end ?? start;
+  return { changes: text.slice(start, end) === words ? [] : [{ span: { start, end }, text: words }] };
+}

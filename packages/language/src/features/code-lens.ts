@@ -1,0 +1,74 @@
+import { type Analysis, type Finding, print, type SupportResult } from '@cribwright/engine';
+import type { CodeLens, Range } from 'vscode-languageserver';
+import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
+import { say as translate } from '../l10n/say.js';
+import type { Checked } from '../workspace/workspace.js';
+import type { Desk } from './desk.js';
+import { plansIn } from './edit.js';
+import type { Feature } from './feature.js';
+import { replyOf } from './plan-around.js';
+import { rangeOf } from './positions.js';
+import { say } from './words.js';
+
+/** The client's command that opens the drawing. Arguments: the file, the element. */
+const openDrawing = 'cribwright.openPreview';
+
+/** `textDocument/codeLens`: above a plan what its checks found, above a support its load and use. */
+export const codeLens: Feature = {
+  offers: () => ({ codeLensProvider: {} }),
+  serve(session) {
+    session.connection.onCodeLens(async ({ textDocument }) => {
+      if (!session.settings.codeLens) return null;
+      const file = await session.file(textDocument.uri);
+      const checked = file && (await session.checked(textDocument.uri));
+      return file && checked ? lensesOf(session, file, checked) : null;
+    });
+  },
+};
+
+export function lensesOf(desk: Desk, file: BoundFile, checked: Checked): CodeLens[] {
+  return plansIn(file.blocks).flatMap((plan) => {
+    const reply = replyOf(file, checked, plan);
+    if (!reply) return [];
+    const lens = (block: BoundBlock, title: string): CodeLens => ({
+      range: firstLine(file, block),
+      command: { title, command: openDrawing, arguments: [file.uri, block.elementId] },
+    });
+    const supports = plan.blocks.flatMap((block) => {
+      const support = reply.analysis.supports.find((s) => s.id === block.elementId);
+      return support ? [lens(block, supportTitle(support))] : [];
+    });
+    return [lens(plan, planTitle(desk, reply.analysis, checked)), ...supports];
+  });
+}
+
+function planTitle(desk: Desk, analysis: Analysis, checked: Checked): string {
+  const open = analysis.findings.filter((f) => !f.accepted);
+  const count = (fits: (f: Finding) => boolean): number => open.filter(fits).length;
+  const danger = count((f) => f.severity === 'danger' && !f.couldNotRun);
+  const warning = count((f) => f.severity === 'warning' && !f.couldNotRun);
+  const notRun = count((f) => f.couldNotRun === true) + (checked.state === 'errors' ? 1 : 0);
+  const held = analysis.expectations.filter((e) => e.held).length;
+  const all = analysis.expectations.length;
+  const parts = [
+    ...(danger > 0 ? [say('dangers', { count: String(danger) })] : []),
+    ...(warning > 0 ? [say('warnings', { count: String(warning) })] : []),
+    // Said only when every check ran: silence is no clean bill.
+    ...(notRun > 0
+      ? [say('notRun', { count: String(notRun) })]
+      : danger + warning === 0
+        ? [say('safe', {})]
+        : []),
+    ...(all > 0 ? [say('heldExpectations', { held: String(held), all: String(all) })] : []),
+    say('seeDrawing', {}),
+  ];
+  return parts.map((m) => translate(m, desk.locale)).join(' · ');
+}
+
+function supportTitle({ figures, name }: SupportResult): string {
+  const keys = ['height', 'heightLimit', 'load', 'capacity', 'use', 'angle'];
+  const known = keys.flatMap((key) => figures[key] ?? []);
+  return known.length === 0 ? name : known.map((f) => `${f.label} ${print(f)}`).join(' · ');
+}
+
+const firstLine = (file: BoundFile, block: BoundBlock): Range => rangeOf(file, block.headSpan);

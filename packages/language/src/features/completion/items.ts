@@ -1,0 +1,131 @@
+import { rules } from '@cribwright/engine';
+import { unitsOf } from '@cribwright/units';
+import { type CompletionItem, CompletionItemKind, InsertTextFormat } from 'vscode-languageserver';
+import type { BoundBlock } from '../../binding/bound-file.js';
+import type { Declaration, Kind } from '../../binding/declaration.js';
+import { figureWords } from '../../phrase/expression.js';
+import type { Expected } from '../../phrase/match.js';
+import type { BlockSchema, PropertySchema } from '../../schema/block-schema.js';
+import { sayableIn } from '../../schema/schema.js';
+import { labelOf } from '../document-symbol.js';
+import { fenced, plain } from '../hover/markdown.js';
+import { blockSnippet, lineSnippet } from './snippet.js';
+
+/** What a suggestion is before it is given a place in the text. */
+export type Suggestion = Pick<
+  CompletionItem,
+  'label' | 'kind' | 'detail' | 'documentation' | 'sortText' | 'insertTextFormat' | 'filterText' | 'preselect'
+> & { readonly insert: string };
+
+const markdown = (value: string) => ({ kind: 'markdown' as const, value });
+
+/** Lines and blocks that may begin here. Those that stand once and are there already are left out. */
+export function beginnings(container: BoundBlock | 'file'): readonly Suggestion[] {
+  const { blocks, properties } = sayableIn(container === 'file' ? 'file' : container.schema);
+  const said = new Set(container === 'file' ? [] : container.properties.map((p) => p.schema));
+  const lines = [...properties.values()].filter((p) => p.repeatable || !said.has(p));
+  return [
+    ...lines.map(lineSuggestion),
+    ...[...blocks.values()].map(blockSuggestion),
+    ...(container === 'file' ? [useSuggestion] : []),
+  ];
+}
+
+const lineSuggestion = (line: PropertySchema): Suggestion => ({
+  label: line.key,
+  kind: CompletionItemKind.Property,
+  detail: line.example,
+  documentation: markdown(`${plain(line.doc)}\n\n${fenced(line.example)}`),
+  insert: lineSnippet(line),
+  insertTextFormat: InsertTextFormat.Snippet,
+  // What a block cannot do without comes first.
+  sortText: `${line.required ? 0 : 1}${line.key}`,
+});
+
+const blockSuggestion = (block: BlockSchema): Suggestion => ({
+  label: block.keyword,
+  kind: CompletionItemKind.Struct,
+  detail: block.doc,
+  documentation: markdown(`${plain(block.doc)}\n\n${fenced(block.example)}`),
+  insert: blockSnippet(block),
+  insertTextFormat: InsertTextFormat.Snippet,
+  sortText: `2${block.keyword}`,
+});
+
+const useSuggestion: Suggestion = {
+  label: 'use',
+  kind: CompletionItemKind.Keyword,
+  insert: `use "${'$'}{1:library/vehicles.crib}"`,
+  insertTextFormat: InsertTextFormat.Snippet,
+  sortText: '0use',
+};
+
+export interface Around {
+  /** Every name that may be used at the cursor. */
+  readonly visible: readonly Declaration[];
+  readonly partsOf: (vehicle: Declaration | undefined) => readonly Declaration[];
+  /** Which units come first. */
+  readonly system: 'us' | 'si';
+}
+
+/** Suggestions for one thing that the phrase may go on with. */
+export function suggestionsFor(expected: Expected, around: Around): readonly Suggestion[] {
+  switch (expected.kind) {
+    case 'word':
+      return [word(expected.word)];
+    case 'reference':
+      return names(around.visible, expected.kinds);
+    case 'part':
+      return around.partsOf(expected.vehicle?.target).map((d) => nameSuggestion(d));
+    case 'unit':
+      return expected.dimensions.flatMap((dimension) =>
+        unitsOf(dimension)
+          .filter(({ id }) => id !== '')
+          .map(({ id, system }) => ({
+            label: id,
+            kind: CompletionItemKind.Unit,
+            detail: dimension,
+            insert: id,
+            sortText: `${system === around.system || system === 'both' ? 0 : 1}${id}`,
+          })),
+      );
+    case 'quantity':
+      return names(around.visible, ['value', 'parameter']);
+    case 'rule':
+      return rules.map(({ id, title, protects }) => ({
+        label: id,
+        kind: CompletionItemKind.EnumMember,
+        detail: title,
+        documentation: markdown(plain(protects)),
+        insert: id,
+      }));
+    case 'figure':
+      return figureWords.map(word);
+    case 'symbol':
+    case 'name':
+    case 'text':
+    case 'date':
+    case 'size':
+    case 'end':
+      return [];
+  }
+}
+
+const word = (text: string): Suggestion => ({ label: text, kind: CompletionItemKind.Keyword, insert: text });
+
+export const names = (visible: readonly Declaration[], kinds: readonly Kind[]): readonly Suggestion[] =>
+  visible.filter((d) => kinds.includes(d.kind)).map((d) => nameSuggestion(d));
+
+const nameSuggestion = (declaration: Declaration): Suggestion => {
+  const { block, name, kind } = declaration;
+  const own = block?.nameSpan?.start === declaration.nameSpan.start ? block : undefined;
+  return {
+    label: name,
+    kind: CompletionItemKind.Reference,
+    detail: own?.type ? `${labelOf(own)} : ${own.type.text}` : kind,
+    ...(own ? { documentation: markdown(plain(own.schema.doc)) } : {}),
+    insert: name,
+    // What the author's own files declare comes before the library.
+    sortText: `${declaration.uri.startsWith('cribwright:') ? 1 : 0}${name}`,
+  };
+};

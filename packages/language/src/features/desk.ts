@@ -1,0 +1,19 @@
+import type { BoundFile } from '../binding/bound-file.js';
+import type { Locale } from '../l10n/say.js';
+import type { Settings } from '../server/settings.js';
+import type { Checked, Workspace } from '../workspace/workspace.js';
+
+/** What every feature works on: the files, and how its user wants things said. Knows no connection. */
+export interface Desk {
+  readonly workspace: Workspace;
+  readonly settings: Settings;
+  readonly locale: Locale;
+  /** The file as it stands now, with all that it uses read in. `undefined` where there is no such file. */
+  file(uri: string): Promise<BoundFile | undefined>;
+  /** Its problems and the analysis of its plans. */
+  checked(uri: string): Promise<Checked | undefined>;
+  /** Every plan file of the opened folders, read in. For what goes across files. */
+  everyFile(): Promise<readonly BoundFile[]>;
+  /** The same files with other texts in some of them, to try a change out. Touches nothing. */
+  copyWith(texts: ReadonlyMap<string, string>): Workspace;
+}

@@ -1,0 +1,30 @@
+import { type DocumentHighlight, DocumentHighlightKind } from 'vscode-languageserver';
+import type { BoundFile } from '../binding/bound-file.js';
+import { nameAt, usesIn } from './at-cursor.js';
+import type { Feature } from './feature.js';
+import { offsetAt, rangeOf } from './positions.js';
+
+/** `textDocument/documentHighlight`: where else in this file the name under the cursor stands. */
+export const documentHighlight: Feature = {
+  offers: () => ({ documentHighlightProvider: true }),
+  serve({ connection, file }) {
+    connection.onDocumentHighlight(async ({ textDocument, position }) => {
+      const found = await file(textDocument.uri);
+      return found ? highlightsAt(found, offsetAt(found, position)) : null;
+    });
+  },
+};
+
+export function highlightsAt(file: BoundFile, offset: number): DocumentHighlight[] {
+  const name = nameAt(file, offset);
+  if (!name) return [];
+  const declared =
+    name.target.uri === file.uri
+      ? [{ range: rangeOf(file, name.target.nameSpan), kind: DocumentHighlightKind.Write }]
+      : [];
+  const used = usesIn(file, name.target).map(({ span }) => ({
+    range: rangeOf(file, span),
+    kind: DocumentHighlightKind.Read,
+  }));
+  return [...declared, ...used];
+}

@@ -1,0 +1,35 @@
+import type { AnalysisParams, ExpectationsReply } from '../protocol/requests.js';
+import { ExpectationsRequest } from '../protocol/requests.js';
+import type { Checked } from '../workspace/workspace.js';
+import type { Feature } from './feature.js';
+
+/** `cribwright/expectations`: whether each `expect` of a file holds, for the Testing view. */
+export const expectations: Feature = {
+  serve(session) {
+    session.connection.onRequest(
+      ExpectationsRequest,
+      async ({ uri }: AnalysisParams): Promise<ExpectationsReply> => {
+        const checked = await session.checked(uri);
+        return { items: checked ? itemsOf(uri, checked) : [] };
+      },
+    );
+  },
+};
+
+const nowhere = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
+
+/** A plan that could not be read whole holds nothing: what it says of itself is not known. */
+export const itemsOf = (uri: string, checked: Checked): ExpectationsReply['items'] =>
+  checked.plans.flatMap(({ plan, analysis, places, partial }, p) =>
+    analysis.expectations.map(({ ref, text, held, why }, i) => ({
+      id: `${uri}#${p}/${i}`,
+      label: text,
+      plan: plan.title,
+      range: places[placeKey(ref)]?.range ?? places[ref.element]?.range ?? nowhere,
+      held: held && !partial,
+      why,
+    })),
+  );
+
+const placeKey = ({ element, property }: { element: string; property?: string }): string =>
+  property === undefined ? element : `${element}#${property}`;

@@ -1,0 +1,15 @@
+import type { ClientCapabilities, Connection, ServerCapabilities } from 'vscode-languageserver';
+import type { Desk } from './desk.js';
+
+/** A desk with a client across it. */
+export interface Session extends Desk {
+  readonly connection: Connection;
+  readonly client: ClientCapabilities;
+}
+
+/** One feature of the protocol: what it offers, and its answers. A file of its own, named after the feature. */
+export interface Feature {
+  /** Part of the reply to `initialize`. Absent for requests of our own. */
+  readonly offers?: (client: ClientCapabilities) => ServerCapabilities;
+  readonly serve: (session: Session) => void;
+}

@@ -1,0 +1,155 @@
+import type { Figure, SupportResult } from '@cribwright/engine';
+import { findUnit, inSystem, readQuantity, show, usualUnit } from '@cribwright/units';
+import type { Hover } from 'vscode-languageserver';
+import type { BoundFile, BoundProperty } from '../../binding/bound-file.js';
+import type { Declaration } from '../../binding/declaration.js';
+import type { Span } from '../../grammar/syntax.js';
+import { say as translate } from '../../l10n/say.js';
+import type { PlanReply } from '../../protocol/requests.js';
+import { blockAt, nameAt, propertyAt } from '../at-cursor.js';
+import type { Desk } from '../desk.js';
+import { labelOf } from '../document-symbol.js';
+import type { Feature } from '../feature.js';
+import { elementAt, planAround } from '../plan-around.js';
+import { offsetAt, rangeOf, touches } from '../positions.js';
+import { say } from '../words.js';
+import { fenced, figureMarkdown, plain } from './markdown.js';
+
+/** `textDocument/hover`: figures with their sums, what a name stands for, what a line means. */
+export const hover: Feature = {
+  offers: () => ({ hoverProvider: true }),
+  serve(session) {
+    session.connection.onHover(async ({ textDocument, position }) => {
+      const file = await session.file(textDocument.uri);
+      return file ? hoverAt(session, file, offsetAt(file, position)) : null;
+    });
+  },
+};
+
+export async function hoverAt(desk: Desk, file: BoundFile, offset: number): Promise<Hover | null> {
+  const checked = await desk.checked(file.uri);
+  const plan = checked && planAround(file, checked, offset);
+  const found = whatStands(desk, file, offset, plan);
+  if (!found || found.parts.length === 0) return null;
+  return {
+    contents: { kind: 'markdown', value: found.parts.join('\n\n---\n\n') },
+    range: rangeOf(file, found.span),
+  };
+}
+
+interface Found {
+  readonly span: Span;
+  readonly parts: readonly string[];
+}
+
+function whatStands(
+  desk: Desk,
+  file: BoundFile,
+  offset: number,
+  plan: PlanReply | undefined,
+): Found | undefined {
+  const name = nameAt(file, offset);
+  if (name) return { span: name.span, parts: aboutName(desk, name.target, plan) };
+  const line = propertyAt(file, offset);
+  if (line) return aboutLine(desk, file, line, offset, plan);
+  const block = blockAt(file, offset);
+  if (block && touches(block.headSpan, offset)) {
+    const figures = block.elementId && plan ? figuresOf(plan, block.elementId) : [];
+    return { span: block.headSpan, parts: [...written(desk, figures), plain(block.schema.doc)] };
+  }
+  return undefined;
+}
+
+function aboutName(desk: Desk, target: Declaration, plan: PlanReply | undefined): readonly string[] {
+  const home = desk.workspace.bound(target.uri);
+  const block = target.block;
+  const own = block?.nameSpan?.start === target.nameSpan.start ? block : undefined;
+  const head = own ? `${labelOf(own)}${own.type ? ` : ${own.type.text}` : ''}` : lineText(home, target.span);
+  const figures = own?.elementId && plan ? figuresOf(plan, own.elementId) : [];
+  const where = home && target.scope === undefined ? fileName(home.uri) : undefined;
+  return [
+    fenced(head),
+    ...written(desk, figures),
+    ...(home ? commentAbove(home, target.span.start) : []),
+    ...(own && figures.length === 0 ? [plain(own.schema.doc)] : []),
+    ...(where ? [`_${plain(translate(say('declaredIn', { where }), desk.locale))}_`] : []),
+  ];
+}
+
+function aboutLine(
+  desk: Desk,
+  file: BoundFile,
+  line: BoundProperty,
+  offset: number,
+  plan: PlanReply | undefined,
+): Found {
+  const at = elementAt(file, offset);
+  const figures = at && plan ? figuresOf(plan, at.element, at.property ?? line.schema.key) : [];
+  const parts = [...other(desk, file, line, offset), ...written(desk, figures)];
+  const onKey = touches(line.keySpan, offset);
+  if (onKey || parts.length === 0) parts.push(`${plain(line.schema.doc)}\n\n${fenced(line.schema.example)}`);
+  return { span: onKey ? line.keySpan : line.span, parts };
+}
+
+/** A quantity in the units of the other system: `24 in is 610 mm`. */
+function other(desk: Desk, file: BoundFile, line: BoundProperty, offset: number): readonly string[] {
+  const pieces = line.match?.pieces ?? [];
+  const at = pieces.findIndex((p) => (p.kind === 'number' || p.kind === 'unit') && touches(p.span, offset));
+  if (at < 0) return [];
+  const isPart = (i: number): boolean => pieces[i]?.kind === 'number' || pieces[i]?.kind === 'unit';
+  let [from, to] = [at, at];
+  while (isPart(from - 1)) from--;
+  while (isPart(to + 1)) to++;
+  const [first, last] = [pieces[from], pieces[to]];
+  if (!first || !last) return [];
+  const text = file.text.slice(first.span.start, last.span.end);
+  const read = readQuantity(text);
+  const unit = last.kind === 'unit' ? findUnit(file.text.slice(last.span.start, last.span.end)) : undefined;
+  if (!read.ok || !unit || unit.system === 'both') return [];
+  const system = unit.system === 'us' ? 'si' : 'us';
+  const swapped = inSystem(unit.id, system);
+  const shown = show(
+    read.value.value,
+    unit.dimension,
+    swapped === unit.id ? usualUnit(unit.dimension, system) : swapped,
+    {
+      rounding: 'nearest',
+    },
+  );
+  return [plain(translate(say('about', { text, other: shown }), desk.locale))];
+}
+
+const written = (desk: Desk, figures: readonly Figure[]): readonly string[] =>
+  figures.length === 0 ? [] : [figures.map((f) => figureMarkdown(f, desk.locale)).join('\n\n')];
+
+/** Figures of an element, or those that stand on one line of it. */
+export function figuresOf({ analysis }: PlanReply, element: string, property?: string): readonly Figure[] {
+  const support = analysis.supports.find((s) => s.id === element);
+  const body = analysis.bodies.find((b) => b.vehicle === element);
+  const all = [
+    ...(support ? [...Object.values(support.figures), ...contactFigures(support)] : []),
+    ...(body ? [body.weight, body.centre.x, body.centre.y, body.centre.z] : []),
+  ];
+  if (property === undefined) return all;
+  return all.filter((f) => f.ref?.property === property && f.ref.element === element);
+}
+
+const contactFigures = (support: SupportResult): readonly Figure[] =>
+  support.contacts.flatMap(({ load }) => (load?.value === undefined ? [] : [load]));
+
+const lineText = (home: BoundFile | undefined, { start, end }: Span): string =>
+  home?.text.slice(start, end).split(/\r\n|\r|\n/)[0] ?? '';
+
+const fileName = (uri: string): string => decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
+
+/** The comment lines right above a declaration: its author's own words on it. */
+function commentAbove(home: BoundFile, start: number): readonly string[] {
+  const above = home.text
+    .slice(0, start)
+    .split(/\r\n|\r|\n/)
+    .slice(0, -1);
+  const words: string[] = [];
+  for (let line = above.pop()?.trim(); line?.startsWith('//'); line = above.pop()?.trim())
+    words.unshift(line.replace(/^\/\/\s?/, ''));
+  return words.length === 0 ? [] : [plain(words.join(' '))];
+}

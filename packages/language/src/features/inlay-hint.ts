@@ -1,0 +1,49 @@
+import { type Figure, print } from '@cribwright/engine';
+import { type InlayHint, InlayHintKind } from 'vscode-languageserver';
+import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
+import type { Span } from '../grammar/syntax.js';
+import type { Checked } from '../workspace/workspace.js';
+import { plansIn } from './edit.js';
+import type { Feature } from './feature.js';
+import { replyOf } from './plan-around.js';
+import { documentOf, spanOf } from './positions.js';
+
+/** Figures shown at the end of a support's first line, and of which line: the rest are a hover away. */
+const shown = ['height', 'load', 'use'] as const;
+
+/** `textDocument/inlayHint`: height, load and use beside each support. Off until the user turns it on. */
+export const inlayHint: Feature = {
+  offers: () => ({ inlayHintProvider: true }),
+  serve(session) {
+    session.connection.languages.inlayHint.on(async ({ textDocument, range }) => {
+      if (!session.settings.inlayHints) return null;
+      const file = await session.file(textDocument.uri);
+      const checked = file && (await session.checked(textDocument.uri));
+      return file && checked ? hintsOf(file, checked, spanOf(file, range)) : null;
+    });
+  },
+};
+
+export function hintsOf(file: BoundFile, checked: Checked, within: Span): InlayHint[] {
+  return plansIn(file.blocks).flatMap((plan) => {
+    const analysis = replyOf(file, checked, plan)?.analysis;
+    if (!analysis) return [];
+    return supportsIn(plan).flatMap((block) => {
+      const support = analysis.supports.find((s) => s.id === block.elementId);
+      const at = block.headSpan.end;
+      if (!support || at < within.start || at > within.end) return [];
+      const figures = shown.flatMap((key) => support.figures[key] ?? []);
+      return figures.length === 0 ? [] : [hint(file, at, figures)];
+    });
+  });
+}
+
+const hint = (file: BoundFile, at: number, figures: readonly Figure[]): InlayHint => ({
+  position: documentOf(file).positionAt(at),
+  label: figures.map((f) => `${f.label} ${print(f)}`).join(' · '),
+  kind: InlayHintKind.Type,
+  paddingLeft: true,
+});
+
+const supportsIn = (plan: BoundBlock): readonly BoundBlock[] =>
+  plan.blocks.flatMap((b) => (b.elementId === undefined ? [] : [b, ...supportsIn(b)]));

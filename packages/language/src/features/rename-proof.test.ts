@@ -1,0 +1,11 @@
+import { expect, it } from 'vitest';
+import { applied } from './rename-proof.js';
+
+it('applies changes from the end, so that none moves another', () => {
+  const changes = [
+    { span: { start: 0, end: 1 }, text: 'long' },
+    { span: { start: 2, end: 3 }, text: '' },
+    { span: { start: 4, end: 4 }, text: '!' },
+  ];
+  expect(applied('a b c', changes)).toBe('long  !c');
+});

@@ -1,0 +1,111 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { spanOf } from './positions.js';
+import { prepareRename, renameAt } from './rename.js';
+import { applied } from './rename-proof.js';
+import { atCursor, deskOf } from './testing/desk-of.js';
+import { fleet, trailerPlan } from './testing/plans.js';
+
+const others = { 'fleet.crib': fleet, 'second.crib': trailerPlan };
+const at = (from: string, to: string) => atCursor(trailerPlan.replace(from, to), others);
+
+/** The files after a rename. */
+async function renamed(from: string, to: string, name: string): Promise<Record<string, string>> {
+  const { desk, file, offset } = await at(from, to);
+  const { changes = {} } = await renameAt(desk, file, offset, name);
+  const texts: Record<string, string> = { ...others, 'plan.crib': file.text };
+  for (const [uri, edits] of Object.entries(changes)) {
+    const home = desk.workspace.bound(uri);
+    if (!home) throw new Error(`${uri} was not read`);
+    const spans = edits.map((e) => ({ span: spanOf(home, e.range), text: e.newText }));
+    texts[uri.replace('memory:/', '')] = applied(home.text, spans);
+  }
+  return texts;
+}
+
+it('changes a type in every file that uses it', async () => {
+  const after = await renamed('CountyTrailer', 'County<|>Trailer', 'YardTrailer');
+  expect(Object.values(after).join('\n')).not.toContain('CountyTrailer');
+  expect(after['second.crib']).toContain('vehicle trailer : YardTrailer');
+});
+
+it('changes a crib in its own plan only', async () => {
+  const after = await renamed('crib A', 'crib <|>A', 'North');
+  expect(after['plan.crib']).toContain('build North');
+  expect(after['second.crib']).toBe(trailerPlan);
+});
+
+it('says what can be renamed, and what it is called now', async () => {
+  const { desk, file, offset } = await at('build A', 'build <|>A');
+  expect(prepareRename(desk, file, offset)).toMatchObject({
+    placeholder: 'A',
+    range: { start: { line: 22 } },
+  });
+});
+
+describe('refuses', () => {
+  it.each(['', '2nd', 'two words', 'A"', 'x{', '7'])('%j as a name', async (name) => {
+    const { desk, file, offset } = await at('crib A', 'crib <|>A');
+    await expect(renameAt(desk, file, offset, name)).rejects.toThrow('cannot be a name');
+  });
+  it('a name that the tool brought', async () => {
+    const { desk, file, offset } = await at('Fir4x4', 'Fir<|>4x4');
+    expect(() => prepareRename(desk, file, offset)).toThrow('comes with the tool');
+  });
+  it('a place without a name', async () => {
+    const { desk, file, offset } = await at('36,000', '36,<|>000');
+    expect(() => prepareRename(desk, file, offset)).toThrow('no name here');
+  });
+  it('a name that is taken', async () => {
+    const { desk, file, offset } = await at('crib A', 'crib <|>A');
+    await expect(renameAt(desk, file, offset, 'trailer')).rejects.toThrow('Choose another');
+  });
+});
+
+describe('never breaks a plan', () => {
+  const words = [
+    ...new Set(
+      `${trailerPlan} height at to from in ft lb centre joists near under foot head safe let plan crib`.match(
+        /[A-Za-z_]\w*/g,
+      ),
+    ),
+  ];
+  const name = fc.oneof(fc.constantFrom(...words), fc.stringMatching(/^[A-Za-z_][A-Za-z0-9_]{0,8}$/));
+  const places = [
+    ['crib A', 'crib <|>A'],
+    ['vehicle trailer', 'vehicle trai<|>ler'],
+    [': CountyTrailer', ': County<|>Trailer'],
+  ] as const;
+
+  it('either refuses, or leaves every file with the same problems and figures', async () => {
+    const before = await outcome({ ...others, 'plan.crib': trailerPlan });
+    await fc.assert(
+      fc.asyncProperty(fc.constantFrom(...places), name, async ([from, to], newName) => {
+        let after: Record<string, string>;
+        try {
+          after = await renamed(from, to, newName);
+        } catch (refusal) {
+          expect(refusal).toBeInstanceOf(Error);
+          return;
+        }
+        expect(await outcome(after)).toEqual(before);
+      }),
+      { numRuns: 150 },
+    );
+  });
+});
+
+/** What is wrong with each file, and how each plan is judged; names left out. */
+async function outcome(files: Record<string, string>) {
+  const desk = deskOf(files);
+  return Promise.all(
+    Object.keys(files).map(async (name) => {
+      const checked = await desk.checked(`memory:/${name}`);
+      return {
+        name,
+        codes: checked?.problems.map((p) => p.code).sort(),
+        heights: checked?.plans.flatMap((p) => p.analysis.supports.map((s) => s.figures.height?.value)),
+      };
+    }),
+  );
+}

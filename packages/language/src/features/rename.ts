@@ -1,0 +1,77 @@
+import { ErrorCodes, type Range, ResponseError, type WorkspaceEdit } from 'vscode-languageserver';
+import type { BoundFile } from '../binding/bound-file.js';
+import type { Declaration } from '../binding/declaration.js';
+import { say as translate } from '../l10n/say.js';
+import type { TextChange } from '../problems/problem.js';
+import { nameAt, usesIn } from './at-cursor.js';
+import { workspaceEdit } from './code-action.js';
+import type { Desk } from './desk.js';
+import type { Feature } from './feature.js';
+import { offsetAt, rangeOf } from './positions.js';
+import { filesThatMayUse } from './references.js';
+import { whatWouldChange } from './rename-proof.js';
+import { say } from './words.js';
+
+/** `textDocument/rename` and `prepareRename`: one name, in every file that uses it. Refuses what would break a plan. */
+export const rename: Feature = {
+  offers: () => ({ renameProvider: { prepareProvider: true } }),
+  serve(session) {
+    session.connection.onPrepareRename(async ({ textDocument, position }) => {
+      const file = await session.file(textDocument.uri);
+      return file ? prepareRename(session, file, offsetAt(file, position)) : null;
+    });
+    session.connection.onRenameRequest(async ({ textDocument, position, newName }) => {
+      const file = await session.file(textDocument.uri);
+      return file ? renameAt(session, file, offsetAt(file, position), newName) : null;
+    });
+  },
+};
+
+export function prepareRename(
+  desk: Desk,
+  file: BoundFile,
+  offset: number,
+): { range: Range; placeholder: string } {
+  const { span, target } = nameToChange(desk, file, offset);
+  return { range: rangeOf(file, span), placeholder: target.name };
+}
+
+export async function renameAt(
+  desk: Desk,
+  file: BoundFile,
+  offset: number,
+  newName: string,
+): Promise<WorkspaceEdit> {
+  const { target } = nameToChange(desk, file, offset);
+  const name = newName.trim();
+  if (!isName.test(name)) throw refusal(translate(say('notAName', { name }), desk.locale));
+  const edits: Record<string, TextChange[]> = {};
+  const add = (uri: string, change: TextChange): void => {
+    const list = edits[uri] ?? [];
+    edits[uri] = list;
+    if (!list.some((c) => c.span.start === change.span.start)) list.push(change);
+  };
+  add(target.uri, { span: target.nameSpan, text: name });
+  for (const each of await filesThatMayUse(desk, file, target))
+    for (const { span } of usesIn(each, target)) add(each.uri, { span, text: name });
+  const problem = await whatWouldChange(desk, name, edits);
+  if (problem)
+    throw refusal(
+      translate(say('nameChanges', { name, what: translate(problem, desk.locale) }), desk.locale),
+    );
+  return workspaceEdit(desk, edits);
+}
+
+const isName = /^[A-Za-z_\u00C0-\u024F][A-Za-z0-9_\u00C0-\u024F]*$/;
+
+const refusal = (why: string): ResponseError<void> => new ResponseError(ErrorCodes.InvalidParams, why);
+
+function nameToChange(desk: Desk, file: BoundFile, offset: number) {
+  const name = nameAt(file, offset);
+  if (!name) throw refusal(translate(say('noName', {}), desk.locale));
+  if (fromLibrary(name.target))
+    throw refusal(translate(say('libraryName', { name: name.target.name }), desk.locale));
+  return name;
+}
+
+const fromLibrary = ({ uri }: Declaration): boolean => uri.startsWith('cribwright:');

@@ -1,0 +1,47 @@
+import type { BoundFile } from '../../binding/bound-file.js';
+import { defaultSettings, type Settings } from '../../server/settings.js';
+import { openWorkspace } from '../../workspace/workspace.js';
+import type { Desk } from '../desk.js';
+
+const folder = 'memory:/';
+
+/** A desk over files in memory, for tests of one feature. Names are paths from one folder. */
+export function deskOf(
+  files: Readonly<Record<string, string>>,
+  { settings = {}, locale = 'en' }: { settings?: Partial<Settings>; locale?: Desk['locale'] } = {},
+): Desk {
+  const texts = new Map(Object.entries(files).map(([name, text]) => [`${folder}${name}`, text]));
+  const source = { read: async (uri: string) => texts.get(uri) };
+  const workspace = openWorkspace({ files: source, folders: [folder] });
+  const file = async (uri: string): Promise<BoundFile | undefined> => {
+    await workspace.load(uri);
+    return workspace.bound(uri);
+  };
+  return {
+    workspace,
+    settings: { ...defaultSettings, ...settings },
+    locale,
+    file,
+    checked: async (uri) => ((await file(uri)) ? workspace.check(uri) : undefined),
+    async everyFile() {
+      const found = await Promise.all([...texts.keys()].map(file));
+      return found.filter((f) => f !== undefined);
+    },
+    copyWith: (changed) =>
+      openWorkspace({
+        files: { read: async (uri) => changed.get(uri) ?? texts.get(uri) },
+        folders: [folder],
+      }),
+  };
+}
+
+/** A file whose text has `<|>` where the cursor stands, beside other files. */
+export async function atCursor(marked: string, others: Readonly<Record<string, string>> = {}, more = {}) {
+  const offset = marked.indexOf('<|>');
+  if (offset < 0) throw new Error('the text has no <|>');
+  const text = marked.replace('<|>', '');
+  const desk = deskOf({ 'plan.crib': text, ...others }, more);
+  const file = await desk.file(`${folder}plan.crib`);
+  if (!file) throw new Error('the file was not read');
+  return { desk, file, offset, text };
+}

@@ -1,0 +1,16 @@
+import { bundledText } from './bundled-files.js';
+import type { Feature } from './feature.js';
+import { rulePageText } from './rule-page.js';
+
+/** `workspace/textDocumentContent`: the bundled library and the rules' pages, read-only, without a network. */
+export const textDocumentContent: Feature = {
+  offers: () => ({ workspace: { textDocumentContent: { schemes: ['cribwright'] } } }),
+  serve({ connection }) {
+    connection.workspace.textDocumentContent.on(({ uri }) => ({ text: contentOf(uri) ?? '' }));
+  },
+};
+
+export function contentOf(uri: string): string | undefined {
+  const page = /^cribwright:\/rules\/(.+)\.md$/.exec(uri)?.[1];
+  return page === undefined ? bundledText(uri) : rulePageText(decodeURIComponent(page));
+}

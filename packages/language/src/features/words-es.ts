@@ -1,0 +1,35 @@
+import type { editorWords } from './words.js';
+
+/** The editor's own words in Spanish. Ids as in `words.ts`. */
+const spanish: Readonly<Record<keyof typeof editorWords, string>> = {
+  source: 'Fuente: {source}',
+  governs: 'Determina: {governs}',
+  about: '{text} son {other}',
+  declaredIn: 'en {where}',
+  fixAll: 'Corregir todo lo que tiene una sola respuesta segura',
+  couldNotRun: 'Esta comprobación no pudo hacerse: nada aquí dice que sea seguro.',
+  broke:
+    'Las comprobaciones de este archivo se detuvieron: {why}. No confíe en lo que se muestra; por favor, avise.',
+  more: 'Hay más: {count} mensajes no se muestran. Corrija primero estos.',
+  libraryName:
+    '{name} viene con la herramienta y conserva su nombre. Cópielo en un archivo propio para llamarlo de otra manera.',
+  noName: 'Aquí no hay ningún nombre que se pueda cambiar.',
+  notAName:
+    '"{name}" no puede ser un nombre. Un nombre es una sola palabra: letras, cifras y _, sin empezar por una cifra.',
+  nameTaken: '{name} ya es el nombre de algo aquí. Elija otro.',
+  nameChanges: 'Con el nombre {name} el plan se leería de otra manera: {what}. Elija otro.',
+  movedOn: 'El texto ha cambiado desde que se hizo el dibujo. Inténtelo de nuevo.',
+  noFile: 'El archivo ya no está.',
+  noPlan: 'No hay ningún plan en este archivo.',
+  safe: 'no se encontró nada inseguro',
+  dangers: '{count} inseguro',
+  warnings: '{count} por revisar',
+  notRun: '{count} sin comprobar',
+  seeDrawing: 'Ver el dibujo',
+  heldExpectations: '{held} de {all} expectativas cumplidas',
+};
+
+/** By message id, as `editor.source`. */
+export const editorEs: Readonly<Record<string, string>> = Object.fromEntries(
+  Object.entries(spanish).map(([key, words]) => [`editor.${key}`, words]),
+);

@@ -1,0 +1,31 @@
+import { messages } from '@cribwright/engine';
+
+/** What the editor itself says, beside findings and problems. */
+export const editorWords = {
+  source: 'Source: {source}',
+  governs: 'Governs: {governs}',
+  about: '{text} is {other}',
+  declaredIn: 'in {where}',
+  fixAll: 'Put right all that has one safe answer',
+  couldNotRun: 'This check could not run, so nothing here says that it is safe.',
+  broke: 'The checks of this file stopped: {why}. Do not rely on what is shown; please report it.',
+  more: 'There is more: {count} further messages are not shown. Put these right first.',
+  libraryName:
+    '{name} comes with the tool and keeps its name. Copy it into a file of your own to call it something else.',
+  noName: 'There is no name here that could be changed.',
+  notAName:
+    '"{name}" cannot be a name. A name is one word: letters, digits and _, not starting with a digit.',
+  nameTaken: '{name} is already the name of something here. Choose another.',
+  nameChanges: 'With the name {name} the plan would read differently: {what}. Choose another.',
+  movedOn: 'The text has changed since the drawing was made. Try again.',
+  noFile: 'The file is not there any more.',
+  noPlan: 'There is no plan in this file.',
+  safe: 'nothing unsafe found',
+  dangers: '{count} unsafe',
+  warnings: '{count} to look at',
+  notRun: '{count} not checked',
+  seeDrawing: 'See the drawing',
+  heldExpectations: '{held} of {all} expectations held',
+} as const;
+
+export const say = messages('editor', editorWords);

@@ -1,0 +1,14 @@
+import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
+import { askedFiles } from './asked-files.js';
+import { diskFiles } from './disk-files.js';
+import { messageOrder } from './message-order.js';
+import { serve } from './serve.js';
+
+// Speaks over what the command line says: --stdio, --node-ipc, --pipe or --socket.
+const order = messageOrder();
+const connection = createConnection(ProposedFeatures.all, order.options);
+order.watch(connection);
+serve(connection, {
+  files: diskFiles(askedFiles(connection)),
+  turn: (run) => void setImmediate(run),
+});

@@ -1,0 +1,95 @@
+import type { Diagnostic } from 'vscode-languageserver';
+import { DiagnosticSeverity } from 'vscode-languageserver';
+import type { Session } from '../features/feature.js';
+import { diagnosticsOf } from '../features/publish-diagnostics.js';
+import { say } from '../features/words.js';
+import { say as translate } from '../l10n/say.js';
+import { AnalysisChanged, type AnalysisChangedParams } from '../protocol/requests.js';
+import type { Checked } from '../workspace/workspace.js';
+import type { Report } from './diagnosing.js';
+import type { OpenDocuments } from './open-documents.js';
+
+export interface Shown {
+  readonly diagnostics: readonly Diagnostic[];
+  readonly tally: Omit<AnalysisChangedParams, 'uri' | 'version'>;
+}
+
+/** Turns the check of a file into what the client is told: diagnostics with their version, and a tally. */
+export function publisher(session: Session, open: OpenDocuments) {
+  const { connection, client } = session;
+  const numbers = new WeakMap<object, number>();
+  let last = 0;
+  /** A number for each analysis: equal numbers, equal drawing. */
+  const numberOf = (analysis: object): number => {
+    const number = numbers.get(analysis) ?? ++last;
+    numbers.set(analysis, number);
+    return number;
+  };
+
+  async function report(uri: string): Promise<Report<Shown> | undefined> {
+    const document = open.get(uri);
+    if (!document) return undefined;
+    const { version } = document.text;
+    try {
+      const checked = await session.checked(uri);
+      const file = session.workspace.bound(uri);
+      if (!checked || !file) return undefined;
+      const diagnostics = diagnosticsOf(session, file, checked);
+      const drawn = checked.plans.map(({ analysis }) => numberOf(analysis));
+      const key = JSON.stringify([diagnostics, drawn]);
+      return { uri: document.uri, version, content: { diagnostics, tally: tallyOf(checked) }, key };
+    } catch (error) {
+      const why = error instanceof Error ? error.message : String(error);
+      connection.console.error(`${document.uri}: ${error instanceof Error ? error.stack : why}`);
+      return { uri: document.uri, version, content: stopped(why, session), key: `stopped: ${why}` };
+    }
+  }
+
+  return {
+    report,
+    send({ uri, version, content: { diagnostics, tally } }: Report<Shown>): void {
+      const about = version === undefined ? {} : { version };
+      void connection.sendDiagnostics({ uri, ...about, diagnostics: [...diagnostics] });
+      const changed: AnalysisChangedParams = { uri, version: version ?? 0, ...tally };
+      void connection.sendNotification(AnalysisChanged, changed);
+    },
+    clear(uri: string): void {
+      void connection.sendDiagnostics({ uri, diagnostics: [] });
+    },
+    /** Hints, lenses and colours of other files may have changed with this one. */
+    refresh(): void {
+      const { workspace } = client;
+      if (workspace?.inlayHint?.refreshSupport) connection.languages.inlayHint.refresh();
+      if (workspace?.codeLens?.refreshSupport) void connection.sendRequest('workspace/codeLens/refresh');
+      if (workspace?.semanticTokens?.refreshSupport) connection.languages.semanticTokens.refresh();
+    },
+  };
+}
+
+function tallyOf({ problems, state }: Checked): Shown['tally'] {
+  const open = problems.filter((p) => !p.finding?.accepted);
+  const count = (severity: string): number =>
+    open.filter((p) => p.severity === severity && !p.finding?.couldNotRun).length;
+  const notRun = open.filter((p) => p.finding?.couldNotRun).length;
+  return {
+    danger: count('danger'),
+    warning: count('warning'),
+    note: count('note'),
+    // Text that cannot be read holds checks that could not run.
+    notRun: notRun + (state === 'errors' && notRun === 0 ? 1 : 0),
+  };
+}
+
+/** A fault of the tool must not look like a clean bill. */
+const stopped = (why: string, { locale }: Session): Shown => ({
+  diagnostics: [
+    {
+      range: { start: { line: 0, character: 0 }, end: { line: 0, character: 1 } },
+      severity: DiagnosticSeverity.Error,
+      source: 'cribwright',
+      code: 'checks-stopped',
+      message: translate(say('broke', { why }), locale),
+    },
+  ],
+  tally: { danger: 0, warning: 0, note: 0, notRun: 1 },
+});

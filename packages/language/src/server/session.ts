@@ -1,0 +1,148 @@
+import type { Connection, InitializeParams } from 'vscode-languageserver';
+import type { BoundFile } from '../binding/bound-file.js';
+import type { Session } from '../features/feature.js';
+import type { Checked } from '../workspace/workspace.js';
+import { openWorkspace } from '../workspace/workspace.js';
+import { diagnosing } from './diagnosing.js';
+import { openDocuments, sameUri } from './open-documents.js';
+import { publisher } from './publisher.js';
+import type { Platform } from './serve.js';
+import { defaultSettings, localeOf, readSettings, type Settings } from './settings.js';
+
+/** Plans in the opened folders beyond this many are not looked through by what goes across files. */
+const mostFiles = 2000;
+
+/** Ties one client to a workspace: keeps texts in step, checks what changed, and answers the features' questions. */
+export function startSession(
+  connection: Connection,
+  { files, turn }: Platform,
+  params: InitializeParams,
+): Session {
+  const open = openDocuments();
+  let folders = foldersOf(params);
+  let settings: Settings = defaultSettings;
+  let known: Promise<readonly string[]> | undefined;
+  const workspace = openWorkspace({ files, folders });
+
+  async function file(uri: string): Promise<BoundFile | undefined> {
+    const key = sameUri(uri);
+    await workspace.load(key);
+    return workspace.bound(key);
+  }
+  async function checked(uri: string): Promise<Checked | undefined> {
+    return (await file(uri)) && workspace.check(sameUri(uri));
+  }
+  const listed = async (): Promise<readonly string[]> =>
+    (await Promise.all(folders.map((folder) => files.list(folder, mostFiles)))).flat().map(sameUri);
+
+  const session: Session = {
+    connection,
+    client: params.capabilities,
+    workspace,
+    get settings() {
+      return settings;
+    },
+    get locale() {
+      return localeOf(settings, params.locale);
+    },
+    file,
+    checked,
+    async everyFile() {
+      known ??= listed();
+      const uris = new Set([...(await known), ...open.all().map((d) => sameUri(d.uri))]);
+      const found: BoundFile[] = [];
+      for (const uri of uris) {
+        const each = await file(uri);
+        if (each) found.push(each);
+      }
+      return found;
+    },
+    copyWith: (texts) =>
+      openWorkspace({
+        files: {
+          read: async (uri) => texts.get(uri) ?? workspace.bound(uri)?.text ?? (await files.read(uri)),
+        },
+        folders,
+      }),
+  };
+
+  const { report, send, clear, refresh } = publisher(session, open);
+  const work = diagnosing({ turn, check: report, send, clear });
+  /** A file changed: it and whatever uses it are looked at again, the file itself first. */
+  function changed(uri: string): void {
+    const users = workspace.dependents(sameUri(uri)).filter((u) => open.get(u));
+    for (const user of users) work.touch(user);
+    if (open.get(uri)) work.touch(sameUri(uri));
+    if (users.length > 0) refresh();
+  }
+  function everything(): void {
+    for (const document of open.all()) work.touch(sameUri(document.uri));
+    refresh();
+  }
+
+  connection.onDidOpenTextDocument((opened) => {
+    const { uri, text } = open.open(opened);
+    workspace.put(sameUri(uri), text.getText(), text.version);
+    changed(uri);
+  });
+  connection.onDidChangeTextDocument((change) => {
+    const document = open.change(change);
+    if (!document) return;
+    workspace.put(sameUri(document.uri), document.text.getText(), document.text.version);
+    changed(document.uri);
+  });
+  connection.onDidCloseTextDocument(({ textDocument: { uri } }) => {
+    if (!open.close(uri)) return;
+    work.forget(sameUri(uri));
+    workspace.drop(sameUri(uri));
+    changed(uri);
+  });
+  connection.onDidChangeWatchedFiles(({ changes }) => {
+    known = undefined;
+    for (const { uri } of changes) {
+      // What the editor holds open counts; the file on the disk follows when it is saved.
+      if (open.get(uri)) continue;
+      const users = workspace.dependents(sameUri(uri));
+      workspace.drop(sameUri(uri));
+      for (const user of users) if (open.get(user)) work.touch(user);
+    }
+    refresh();
+  });
+
+  async function pullSettings(pushed: unknown): Promise<void> {
+    const canPull = params.capabilities.workspace?.configuration === true;
+    settings = readSettings(canPull ? await connection.workspace.getConfiguration('cribwright') : pushed);
+    workspace.show(settings.units === 'plan' ? undefined : settings.units);
+    everything();
+  }
+  connection.onDidChangeConfiguration(({ settings: pushed }) =>
+    pullSettings(isSection(pushed) ? pushed.cribwright : undefined),
+  );
+  connection.onInitialized(async () => {
+    if (params.capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration)
+      void connection.sendRequest('client/registerCapability', {
+        registrations: [
+          {
+            id: 'cribwright/files',
+            method: 'workspace/didChangeWatchedFiles',
+            registerOptions: { watchers: [{ globPattern: '**/*.crib' }] },
+          },
+        ],
+      });
+    if (params.capabilities.workspace?.workspaceFolders)
+      connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
+        const gone = new Set(removed.map((f) => f.uri));
+        folders = [...folders.filter((f) => !gone.has(f)), ...added.map((f) => f.uri)];
+        known = undefined;
+      });
+    if (params.capabilities.workspace?.configuration) await pullSettings(undefined);
+  });
+  settings = readSettings(params.initializationOptions?.settings);
+  return session;
+}
+
+const foldersOf = ({ workspaceFolders, rootUri }: InitializeParams): readonly string[] =>
+  workspaceFolders?.map((f) => f.uri) ?? (rootUri ? [rootUri] : []);
+
+const isSection = (value: unknown): value is { readonly cribwright?: unknown } =>
+  typeof value === 'object' && value !== null;
