@@ -3,7 +3,7 @@ import { computed, given } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { angle as angleHead, force, length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
-import { at } from '../resting/at.js';
+import { at, indexAt } from '../resting/at.js';
 import type { GoverningLoad } from '../workings/governing-load.js';
 import type { SupportPoint } from '../workings/support-points.js';
 import type { Workings } from '../workings/workings.js';
@@ -24,7 +24,7 @@ export function governingLoads(w: Workings, resting: LossWorking): ReadonlyMap<s
     const bounds = staticBounds(part.component, w);
     const known = last !== undefined && holds(last);
     part.component.points.forEach((p, i) => {
-      const worst = worstOf(cases, (run) => ({ force: at(run.high, i), corner: at(run.worst, i) }));
+      const worst = worstOf(cases, (run) => ({ force: at(run.high, i), corner: indexAt(run.worst, i) }));
       const axial = upwardShare(p, w);
       const bound = bounds.get(p.id);
       loads.set(p.id, {
@@ -40,7 +40,7 @@ export function governingLoads(w: Workings, resting: LossWorking): ReadonlyMap<s
       if (points.some(({ p }) => p.id === element)) return;
       const worst = worstOf(cases, ({ whole }) => ({
         force: at(whole.high, e),
-        corner: at(whole.worst, e),
+        corner: indexAt(whole.worst, e),
         forces: whole.forces[e],
       }));
       loads.set(element, {
@@ -137,7 +137,7 @@ function wholeLoad(
 ): Figure {
   const { display } = w.plan;
   const inputs = points.map(({ p, i }) =>
-    given(force(display, p.id, p.label, 'up'), exactly(at(worst.forces ?? [], i)), { kind: 'computed' }),
+    given(force(display, p.id, p.label, 'up'), exactly(worst.forces?.[i] ?? 0), { kind: 'computed' }),
   );
   return computed(
     force(display, 'load', 'load', 'up', { governs: governs(worst, part) }),

@@ -1,4 +1,4 @@
-import { at } from './at.js';
+import { at, indexAt } from './at.js';
 import type { ScaledSystem } from './scaled-system.js';
 
 /** What each spring is at one moment, scaled. `present` 0 means lost, removed or not yet placed. */
@@ -10,8 +10,8 @@ export interface ContactState {
 
 /** Closing of spring `i` when the bodies have moved by `q` (sinking and two slopes a body). */
 export function closingOf(s: ScaledSystem, i: number, q: Float64Array): number {
-  const u = at(s.upper, i);
-  const l = at(s.lower, i);
+  const u = indexAt(s.upper, i);
+  const l = indexAt(s.lower, i);
   let d = 0;
   if (u >= 0)
     d +=
@@ -28,8 +28,8 @@ export const springForce = (s: ScaledSystem, c: ContactState, i: number, closing
 
 /** Adds `factor × lever` of spring `i` to a vector over the bodies. */
 export function addAlong(s: ScaledSystem, i: number, factor: number, to: Float64Array): void {
-  const u = at(s.upper, i);
-  const l = at(s.lower, i);
+  const u = indexAt(s.upper, i);
+  const l = indexAt(s.lower, i);
   for (let a = 0; a < 3; a++) {
     if (u >= 0) to[3 * u + a] = at(to, 3 * u + a) + factor * at(s.levers, 6 * i + a);
     if (l >= 0) to[3 * l + a] = at(to, 3 * l + a) - factor * at(s.levers, 6 * i + 3 + a);
@@ -40,12 +40,12 @@ export function addAlong(s: ScaledSystem, i: number, factor: number, to: Float64
 export function addStiffness(s: ScaledSystem, i: number, h: Float64Array, n: number): void {
   const k = at(s.stiffness, i);
   for (let p = 0; p < 6; p++) {
-    const bodyP = p < 3 ? at(s.upper, i) : at(s.lower, i);
+    const bodyP = p < 3 ? indexAt(s.upper, i) : indexAt(s.lower, i);
     if (bodyP < 0) continue;
     const row = 3 * bodyP + (p % 3);
     const left = (p < 3 ? k : -k) * at(s.levers, 6 * i + p);
     for (let r = 0; r < 6; r++) {
-      const bodyR = r < 3 ? at(s.upper, i) : at(s.lower, i);
+      const bodyR = r < 3 ? indexAt(s.upper, i) : indexAt(s.lower, i);
       if (bodyR < 0) continue;
       const column = 3 * bodyR + (r % 3);
       h[row * n + column] = at(h, row * n + column) + left * (r < 3 ? 1 : -1) * at(s.levers, 6 * i + r);

@@ -1,4 +1,4 @@
-import { at } from './at.js';
+import { indexAt } from './at.js';
 import type { RestingSystem } from './system.js';
 
 /**
@@ -36,7 +36,7 @@ export function scaledSystem(system: RestingSystem): ScaledSystem {
     upper[i] = index.get(s.upper) ?? -1;
     lower[i] = s.lower === 'ground' ? -1 : (index.get(s.lower) ?? -1);
     stiffness[i] = s.stiffness / stiffest;
-    for (const [side, body] of [at(upper, i), at(lower, i)].entries()) {
+    for (const [side, body] of [indexAt(upper, i), indexAt(lower, i)].entries()) {
       const frame = frames[body];
       if (frame === undefined) continue;
       levers[6 * i + 3 * side] = 1;

@@ -1,0 +1,49 @@
+import { at, indexAt } from '../resting/at.js';
+import { type LinearProgram, worth } from './simplex.js';
+
+/** Largest amount by which the equations, the limits or the signs are broken. */
+export function shortfall(lp: LinearProgram, amounts: Float64Array): number {
+  const left = Float64Array.from(lp.right);
+  let worst = 0;
+  for (const [j, column] of lp.columns.entries()) {
+    const amount = at(amounts, j);
+    worst = Math.max(worst, -amount);
+    for (let e = 0; e < column.rows.length; e++) {
+      const row = indexAt(column.rows, e);
+      left[row] = at(left, row) - amount * at(column.values, e);
+    }
+  }
+  for (let i = 0; i < left.length; i++)
+    worst = Math.max(worst, i < lp.equalities ? Math.abs(at(left, i)) : -at(left, i));
+  return worst;
+}
+
+/**
+ * The bound that duals prove: no amounts give the objective more than right · duals. `undefined` where some column
+ * or limit breaks the conditions of the proof by more than a hair.
+ */
+export function provenBound(lp: LinearProgram, duals: Float64Array): number | undefined {
+  for (const [j, column] of lp.columns.entries())
+    if ((j === lp.objective ? 1 : 0) - worth(column, duals) > 1e-7) return undefined;
+  let bound = 0;
+  for (let i = 0; i < duals.length; i++) {
+    if (i >= lp.equalities && at(duals, i) < -1e-7) return undefined;
+    bound += at(lp.right, i) * at(duals, i);
+  }
+  return bound;
+}
+
+/** Whether a proof that no amounts exist stands (Farkas): it works against every column, and the right side for it. */
+export function provenInfeasible(lp: LinearProgram, proof: Float64Array): boolean {
+  let work = 0;
+  let size = 0;
+  for (let i = 0; i < proof.length; i++) {
+    if (i >= lp.equalities && at(proof, i) > 1e-9) return false;
+    work += at(lp.right, i) * at(proof, i);
+    size = Math.max(size, Math.abs(at(proof, i)));
+  }
+  return (
+    work > 1e-7 * size &&
+    lp.columns.every((column, j) => j === lp.objective || worth(column, proof) <= 1e-9 * Math.max(1, size))
+  );
+}
