@@ -12,3 +12,8 @@ serve(connection, {
   files: diskFiles(askedFiles(connection)),
   turn: (run) => void setImmediate(run),
 });
+
+// A fault in one answer must not take the others with it; it is said where the client logs.
+process.on('unhandledRejection', (reason) => {
+  connection.console.error(reason instanceof Error ? `${reason.stack}` : String(reason));
+});

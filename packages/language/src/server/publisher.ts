@@ -8,6 +8,7 @@ import { AnalysisChanged, type AnalysisChangedParams } from '../protocol/request
 import type { Checked } from '../workspace/workspace.js';
 import type { Report } from './diagnosing.js';
 import type { OpenDocuments } from './open-documents.js';
+import { willing } from './willing.js';
 
 export interface Shown {
   readonly diagnostics: readonly Diagnostic[];
@@ -59,9 +60,9 @@ export function publisher(session: Session, open: OpenDocuments) {
     /** Hints, lenses and colours of other files may have changed with this one. */
     refresh(): void {
       const { workspace } = client;
-      if (workspace?.inlayHint?.refreshSupport) connection.languages.inlayHint.refresh();
-      if (workspace?.codeLens?.refreshSupport) void connection.sendRequest('workspace/codeLens/refresh');
-      if (workspace?.semanticTokens?.refreshSupport) connection.languages.semanticTokens.refresh();
+      if (workspace?.inlayHint?.refreshSupport) willing(connection.languages.inlayHint.refresh());
+      if (workspace?.codeLens?.refreshSupport) willing(connection.sendRequest('workspace/codeLens/refresh'));
+      if (workspace?.semanticTokens?.refreshSupport) willing(connection.languages.semanticTokens.refresh());
     },
   };
 }

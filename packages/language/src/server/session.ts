@@ -8,6 +8,7 @@ import { openDocuments, sameUri } from './open-documents.js';
 import { publisher } from './publisher.js';
 import type { Platform } from './serve.js';
 import { defaultSettings, localeOf, readSettings, type Settings } from './settings.js';
+import { willing } from './willing.js';
 
 /** Plans in the opened folders beyond this many are not looked through by what goes across files. */
 const mostFiles = 2000;
@@ -111,7 +112,8 @@ export function startSession(
 
   async function pullSettings(pushed: unknown): Promise<void> {
     const canPull = params.capabilities.workspace?.configuration === true;
-    settings = readSettings(canPull ? await connection.workspace.getConfiguration('cribwright') : pushed);
+    const pull = () => connection.workspace.getConfiguration('cribwright').catch(() => pushed);
+    settings = readSettings(canPull ? await pull() : pushed);
     workspace.show(settings.units === 'plan' ? undefined : settings.units);
     everything();
   }
@@ -120,15 +122,17 @@ export function startSession(
   );
   connection.onInitialized(async () => {
     if (params.capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration)
-      void connection.sendRequest('client/registerCapability', {
-        registrations: [
-          {
-            id: 'cribwright/files',
-            method: 'workspace/didChangeWatchedFiles',
-            registerOptions: { watchers: [{ globPattern: '**/*.crib' }] },
-          },
-        ],
-      });
+      willing(
+        connection.sendRequest('client/registerCapability', {
+          registrations: [
+            {
+              id: 'cribwright/files',
+              method: 'workspace/didChangeWatchedFiles',
+              registerOptions: { watchers: [{ globPattern: '**/*.crib' }] },
+            },
+          ],
+        }),
+      );
     if (params.capabilities.workspace?.workspaceFolders)
       connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
         const gone = new Set(removed.map((f) => f.uri));
