@@ -3,6 +3,7 @@ import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import type { Surroundings } from '../binding/file-scope.js';
 import type { Span } from '../grammar/syntax.js';
 import type { LanguageProblem } from '../problems/problem.js';
+import { elaboratePlan } from './plan.js';
 
 /** Where an element or a line of it is written. */
 export interface TextPlace {
@@ -34,10 +35,15 @@ export interface ElaboratedFile {
   readonly problems: readonly LanguageProblem[];
 }
 
+/** Every plan of a file, those inside sites and lessons too. */
 export function elaborate(
-  _file: BoundFile,
-  _around: Surroundings,
-  _display: 'us' | 'si' | undefined,
+  file: BoundFile,
+  around: Surroundings,
+  display: 'us' | 'si' | undefined,
 ): ElaboratedFile {
-  return { plans: [], problems: [] };
+  const made = planBlocks(file.blocks).map((block) => elaboratePlan(block, around, display));
+  return { plans: made.flatMap((m) => m.made ?? []), problems: made.flatMap((m) => m.problems) };
 }
+
+const planBlocks = (blocks: readonly BoundBlock[]): readonly BoundBlock[] =>
+  blocks.flatMap((b) => (b.schema.keyword === 'plan' ? [b] : planBlocks(b.blocks)));

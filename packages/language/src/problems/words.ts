@@ -127,6 +127,16 @@ export const words = {
   'parameter-type': '{text} is no kind of thing a pattern can take. It may be {choices}.',
 
   'vehicle-missing': 'The plan has no vehicle. It needs at least one: {example}',
+  'step-twice': 'There are two steps {number}. Each step has its own number.',
+  'step-unknown': 'There is no step {number}.',
+  'tie-end-missing': '{what} is made fast at one end only. Say the other end too: {example}',
+  'contact-none':
+    '{part} of {upper} does not pass over {lower} as they stand here. Look at where {lower} is, or say where they touch: {example}',
+  'ground-missing': 'The plan does not say what ground it stands on, so nothing can be checked.',
+  'plan-unchecked': 'The plan “{title}” cannot be checked as it stands. NOTHING in it was checked.',
+  'vehicle-size': '{vehicle} has no {what}, so it cannot be checked: {example}',
+  'vehicle-weight':
+    '{vehicle} has no axles and no weight, so it cannot be checked. Use a type that has axles, or say its weight and centre.',
   'value-unknown': '{text} cannot be worked out here: {why}.',
   'not-in-plan': '{what} could not be read, so the checks leave it out. The plan is NOT checked whole.',
   'exercise-plan': 'This lesson has {count} plans: say which one this exercise is about.',

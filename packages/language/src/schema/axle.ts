@@ -1,4 +1,4 @@
-import { choice, count, either, flag, optional, quantity, sequence, word } from '../phrase/pattern.js';
+import { choice, count, optional, quantity, sequence, word } from '../phrase/pattern.js';
 import { type BlockSchema, property } from './block-schema.js';
 import { source } from './phrases.js';
 
@@ -8,18 +8,11 @@ export const axleProperties = {
     example: 'at 41 ft',
     required: true,
   }),
-  empty: property(
-    'empty',
-    sequence(
-      either(flag('unknown', 'unknown'), quantity('load', ['force', 'mass'], { range: true })),
-      source,
-    ),
-    {
-      doc: 'Load on this axle when the vehicle is empty.',
-      example: 'empty 4,400 to 5,000 lb',
-      required: true,
-    },
-  ),
+  empty: property('empty', sequence(quantity('load', ['force', 'mass'], { range: true }), source), {
+    doc: 'Load on this axle when the vehicle is empty.',
+    example: 'empty 4,400 to 5,000 lb',
+    required: true,
+  }),
   track: property('track', sequence(quantity('track', 'length'), source), {
     doc: 'From the middle of the left tyres to the middle of the right ones.',
     example: 'track 6 ft 6 in',

@@ -56,7 +56,7 @@ export const cribProperties = {
     required: true,
   }),
   top: property('top', choice('top', 'lengthwise', 'crosswise'), {
-    doc: 'Which way the timbers of the top course run. Crosswise where nothing is said.',
+    doc: 'Which way the timbers of the top course run. Lengthwise where nothing is said.',
     example: 'top crosswise',
   }),
   overhang: property('overhang', quantity('overhang', 'length'), {

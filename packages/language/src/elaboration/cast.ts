@@ -1,0 +1,102 @@
+import type { Interval, Part, Vehicle } from '@cribwright/engine';
+import { vectorOf } from '@cribwright/units';
+import type { Reference } from '../binding/declaration.js';
+import type { Expression } from '../phrase/expression.js';
+import type { Amount } from '../phrase/measure.js';
+import { type Expansion, outermost, type Writing } from './writing.js';
+
+/** A part of a vehicle that is in the plan. */
+export interface PlacedPart {
+  readonly vehicle: Vehicle;
+  readonly part: Part;
+}
+
+/** The vehicles of a plan, for whatever asks where their parts are. */
+export class Cast {
+  constructor(readonly vehicles: readonly Vehicle[]) {}
+
+  get main(): Vehicle | undefined {
+    return this.vehicles[0];
+  }
+
+  vehicle(id: string | undefined): Vehicle | undefined {
+    return this.vehicles.find((v) => v.id === id);
+  }
+
+  /** The part that words mean: of the vehicle said, or of the main one, or of the only other one that has it. */
+  part(
+    w: Writing,
+    vehicle: Reference | undefined,
+    part: Reference | undefined,
+    within: Expansion,
+  ): PlacedPart | undefined {
+    if (!part) return undefined;
+    if (part.target?.kind === 'parameter') {
+      const value = within.given.get(part.target.name)?.value;
+      if (value?.kind !== 'reference') return undefined;
+      const outer = within.outer ?? outermost;
+      return value.part
+        ? this.part(w, value.reference, value.part, outer)
+        : this.part(w, vehicle, value.reference, outer);
+    }
+    const id = vehicle && w.idOf(vehicle, within);
+    const wanted = part.target?.name ?? part.text;
+    const among = id ? this.vehicles.filter((v) => v.id === id) : this.vehicles;
+    for (const v of among) {
+      const found = v.parts.find((p) => p.id === wanted || p.id === `${wanted}s` || `${p.id}s` === wanted);
+      if (found) return { vehicle: v, part: found };
+    }
+    return undefined;
+  }
+}
+
+/** Where a point of a vehicle stands in the plan. */
+export const inPlan = (v: Vehicle, x: number, y: number): { readonly x: number; readonly y: number } => {
+  const [cos, sin] = [Math.cos(v.heading), Math.sin(v.heading)];
+  return { x: v.at.x + cos * x - sin * y, y: v.at.y + sin * x + cos * y };
+};
+
+/** The other way: a place of the plan in the vehicle's own axes. */
+export const inVehicle = (v: Vehicle, x: number, y: number): { readonly x: number; readonly y: number } => {
+  const [cos, sin] = [Math.cos(v.heading), Math.sin(v.heading)];
+  const [dx, dy] = [x - v.at.x, y - v.at.y];
+  return { x: cos * dx + sin * dy, y: -sin * dx + cos * dy };
+};
+
+/** Where across the plan a part runs on one side, at a place along it. */
+export function acrossOf({ vehicle, part }: PlacedPart, side: string | undefined): number {
+  const ends = part.offsets.map((o) => inPlan(vehicle, part.from, o).y);
+  if (side === 'driver side') return Math.min(...ends);
+  if (side === 'passenger side') return Math.max(...ends);
+  return ends.length === 1 ? (ends[0] ?? 0) : ends.reduce((a, b) => a + b, 0) / Math.max(1, ends.length);
+}
+
+/** The place along the vehicle of the numbered crossmember, counted from 1 at its front. */
+export const memberAt = ({ vehicle, part }: PlacedPart, number: number): number | undefined => {
+  if (!part.spacing) return undefined;
+  const x = part.from + (number - 1) * part.spacing;
+  return x <= part.to + 1e-9 ? inPlan(vehicle, x, 0).x : undefined;
+};
+
+const length = (i: Interval): Amount => ({ ...i, vector: vectorOf('length') });
+const one = (n: number): Amount => ({ low: n, high: n, vector: vectorOf('length') });
+
+/** What calculations may ask of a vehicle or a part: `trailer rail height`. */
+export function figureOf(
+  w: Writing,
+  cast: Cast,
+  e: Extract<Expression, { kind: 'figure' }>,
+): Amount | undefined {
+  const vehicle = cast.vehicle(w.idOf(e.subject, outermost));
+  if (!vehicle) return undefined;
+  if (e.part) {
+    const found = cast.part(w, e.subject, e.part, outermost)?.part;
+    if (!found) return undefined;
+    if (e.figure === 'height') return length(found.height);
+    if (e.figure === 'width' || e.figure === 'depth' || e.figure === 'from' || e.figure === 'to')
+      return one(found[e.figure]);
+    return e.figure === 'length' ? one(found.to - found.from) : undefined;
+  }
+  if (e.figure === 'length' || e.figure === 'width' || e.figure === 'height') return one(vehicle[e.figure]);
+  return undefined;
+}

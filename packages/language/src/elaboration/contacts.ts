@@ -1,0 +1,154 @@
+import type { Vehicle, VehicleContact } from '@cribwright/engine';
+import type { BoundBlock } from '../binding/bound-file.js';
+import { problem } from '../problems/problem.js';
+import { vehicleProperties } from '../schema/vehicle.js';
+import { type Cast, inPlan, inVehicle, type PlacedPart } from './cast.js';
+import { sideways } from './vehicle.js';
+import { outermost, type Writing } from './writing.js';
+
+/** Of one point where a vehicle rests on a car body: from memory, a round figure; N/m. */
+const bodyStiffness = (1000 * 4.4482216152605) / 0.0254;
+
+/** Where vehicles rest on vehicles: `bears trailer at rail`, `coupled to tractor`. */
+export function contactsOf(w: Writing, cast: Cast, blocks: readonly BoundBlock[]): readonly VehicleContact[] {
+  return blocks.flatMap((block) => {
+    const own = cast.vehicle(`vehicle/${block.name ?? ''}`);
+    return own ? [...bears(w, cast, block, own), ...couplings(w, cast, block, own)] : [];
+  });
+}
+
+function bears(w: Writing, cast: Cast, block: BoundBlock, lower: Vehicle): readonly VehicleContact[] {
+  return w.all(block, vehicleProperties.bears).flatMap(({ values, line }) => {
+    const upper = cast.vehicle(w.idOf(values.upper, outermost));
+    const placed = upper && cast.part(w, values.upper, values.part, outermost);
+    if (!upper || !placed) {
+      w.tell(problem('not-in-plan', line.span, { what: `what rests on ${lower.name}` }), block.uri);
+      return [];
+    }
+    const roof = topOf(lower);
+    const back = w.number(values.back, outermost, block.uri, 'length');
+    const from = w.number(values.from, outermost, block.uri, 'length');
+    const to = w.number(values.to, outermost, block.uri, 'length');
+    const offset = w.number(values.offset, outermost, block.uri, 'length');
+    const y = values.centred ? 0 : offset === undefined ? undefined : sideways(values.side?.text, offset);
+    const points = pointsOf(placed, lower, roof, { back, from, to, y });
+    if (points.length === 0) {
+      w.tell(
+        problem('contact-none', line.span, {
+          part: placed.part.name,
+          upper: upper.name,
+          lower: lower.name,
+          example: `bears ${upper.name} at ${placed.part.id} near 26 ft, driver side 4 ft`,
+        }),
+        block.uri,
+      );
+      return [];
+    }
+    return [
+      {
+        id: `contact/${lower.name}-${upper.name}`,
+        lower: lower.id,
+        ...(roof ? { lowerPart: roof.id } : {}),
+        upper: upper.id,
+        upperPart: placed.part.id,
+        points,
+        coupled: false,
+        stiffness: bodyStiffness,
+        ref: { element: lower.id, property: 'bears' },
+      },
+    ];
+  });
+}
+
+/** The highest flat part of the lower vehicle: its roof or bed. */
+const topOf = (v: Vehicle) =>
+  v.parts
+    .filter((p) => p.form === 'patch')
+    .reduce<Vehicle['parts'][number] | undefined>(
+      (top, p) => (!top || p.height.high > top.height.high ? p : top),
+      undefined,
+    );
+
+interface Wanted {
+  readonly back: number | undefined;
+  readonly from: number | undefined;
+  readonly to: number | undefined;
+  readonly y: number | undefined;
+}
+
+/** Two points along the stretch where the part passes over the lower vehicle, a quarter in from each end. */
+function pointsOf(
+  { vehicle, part }: PlacedPart,
+  lower: Vehicle,
+  roof: Vehicle['parts'][number] | undefined,
+  wanted: Wanted,
+): readonly { readonly x: number; readonly y: number }[] {
+  const lines = part.form === 'rails' || part.form === 'points' ? part.offsets : [0];
+  for (const offset of lines) {
+    const over = stretchOver(vehicle, part, offset, lower, roof);
+    const said = wanted.y === undefined || Math.abs(inPlan(vehicle, part.from, offset).y - wanted.y) < 0.3;
+    if (wanted.back !== undefined && said && (over || wanted.y !== undefined)) {
+      const own = inVehicle(vehicle, wanted.back, 0).x;
+      return [inPlan(vehicle, own, offset)];
+    }
+    if (wanted.from !== undefined && wanted.to !== undefined && (over || lines.length === 1)) {
+      return [wanted.from, wanted.to].map((x) => inPlan(vehicle, inVehicle(vehicle, x, 0).x, offset));
+    }
+    if (over && wanted.back === undefined && wanted.from === undefined) {
+      const quarter = (over.high - over.low) / 4;
+      return part.form === 'points'
+        ? [inPlan(vehicle, part.from, offset)]
+        : [over.low + quarter, over.high - quarter].map((x) => inPlan(vehicle, x, offset));
+    }
+  }
+  return [];
+}
+
+/** The stretch of a line along the upper vehicle that lies over the lower one's roof, or over all of it. */
+function stretchOver(
+  upper: Vehicle,
+  part: PlacedPart['part'],
+  offset: number,
+  lower: Vehicle,
+  roof: Vehicle['parts'][number] | undefined,
+): { readonly low: number; readonly high: number } | undefined {
+  const half = roof ? Math.max(...roof.offsets.map(Math.abs), 0.3) : lower.width / 2;
+  const [front, rear] = roof ? [roof.from, roof.to] : [0, lower.length];
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  const steps = 400;
+  for (let i = 0; i <= steps; i++) {
+    const x = part.from + ((part.to - part.from) * i) / steps;
+    const spot = inPlan(upper, x, offset);
+    const own = inVehicle(lower, spot.x, spot.y);
+    if (own.x >= front && own.x <= rear && Math.abs(own.y) <= half) {
+      low = Math.min(low, x);
+      high = Math.max(high, x);
+    }
+  }
+  return low <= high ? { low, high } : undefined;
+}
+
+function couplings(w: Writing, cast: Cast, block: BoundBlock, upper: Vehicle): readonly VehicleContact[] {
+  const said = w.said(block, vehicleProperties.coupled);
+  const lower = said && cast.vehicle(w.idOf(said.values.to, outermost));
+  const pin =
+    upper.parts.find((p) => p.id === 'kingpin') ??
+    upper.parts.find((p) => p.form === 'points' && p.carries?.down);
+  if (!said || !lower || !pin) {
+    if (said) w.tell(problem('not-in-plan', said.line.span, { what: 'the coupling' }), block.uri);
+    return [];
+  }
+  return [
+    {
+      id: `contact/${lower.name}-${upper.name}`,
+      lower: lower.id,
+      upper: upper.id,
+      upperPart: pin.id,
+      points: pin.offsets.map((o) => inPlan(upper, pin.from, o)),
+      coupled: true,
+      stiffness: pin.carries?.stiffness ?? bodyStiffness * 20,
+      ref: { element: upper.id, property: 'coupled to' },
+    },
+  ];
+}

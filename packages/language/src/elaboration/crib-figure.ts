@@ -1,0 +1,26 @@
+import { vectorOf } from '@cribwright/units';
+import type { Expression } from '../phrase/expression.js';
+import { type Amount, evaluate } from '../phrase/measure.js';
+import { cribProperties } from '../schema/crib.js';
+import { timberProperties } from '../schema/timber.js';
+import { outermost, type Writing } from './writing.js';
+
+/** What calculations may ask of a crib: `A height` is its courses times the depth of its timber, plus its shims. */
+export function cribFigure(w: Writing, e: Extract<Expression, { kind: 'figure' }>): Amount | undefined {
+  const block = w.resolve(e.subject, outermost)?.target.block;
+  if (block?.schema.keyword !== 'crib') return undefined;
+  const wood = w.said(block, cribProperties.timber);
+  const timber = w.resolve(wood?.values.timber, outermost)?.target.block;
+  const dressed = timber && w.said(timber, timberProperties.dressed);
+  const values = w.values(outermost);
+  const length = wood && evaluate(wood.values.length.expression, values);
+  if (e.figure === 'length' || e.figure === 'width') return length;
+  const depth = dressed && evaluate(dressed.values.depth.expression, values);
+  const courses = w.said(block, cribProperties.courses);
+  const count = courses && evaluate(courses.values.courses.expression, values);
+  const shims = w.said(block, cribProperties.shims);
+  const shim = shims ? evaluate(shims.values.thickness.expression, values) : undefined;
+  if (e.figure !== 'height' || !depth || !count) return undefined;
+  const height = count.low * depth.low + (shim?.low ?? 0);
+  return { low: height, high: height, vector: vectorOf('length') };
+}

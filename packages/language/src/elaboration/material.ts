@@ -1,0 +1,144 @@
+import type { StrutGear, Surface, Tie, Timber } from '@cribwright/engine';
+import type { BoundBlock } from '../binding/bound-file.js';
+import { typeChain } from '../binding/file-scope.js';
+import type { WrittenQuantity } from '../phrase/pattern.js';
+import { problem } from '../problems/problem.js';
+import { strutTypeProperties, tieTypeProperties } from '../schema/gear.js';
+import { speciesProperties, surfaceProperties, timberProperties } from '../schema/timber.js';
+import { outermost, type Said, type Writing } from './writing.js';
+
+const at0 = outermost;
+
+/** A timber of a given length, with the values of its wood. */
+export function timberOf(
+  w: Writing,
+  block: BoundBlock | undefined,
+  length: number | undefined,
+): Timber | undefined {
+  if (!block?.name || length === undefined) return undefined;
+  const id = `timber/${block.name}`;
+  w.placeBlock(id, block);
+  const size = w.said(block, timberProperties.size);
+  const dressed = w.said(block, timberProperties.dressed);
+  const species = w.resolve(w.said(block, timberProperties.species)?.values.species, at0)?.target.block;
+  const width = w.number(dressed?.values.width, at0, block.uri, 'length');
+  const depth = w.number(dressed?.values.depth, at0, block.uri, 'length');
+  const value = (p: (typeof speciesProperties)['acrossGrain']) => {
+    const said = species && w.said(species, p);
+    return said && w.number(said.values.value, at0, species.uri, 'pressure');
+  };
+  const acrossGrain = value(speciesProperties.acrossGrain);
+  const alongGrain = value(speciesProperties.alongGrain);
+  const modulusAcross = value(speciesProperties.modulusAcross);
+  const modulusAlong = value(speciesProperties.modulusAlong);
+  const modulusMin = value(speciesProperties.modulusMin);
+  const density = species && w.density(w.said(species, speciesProperties.density)?.values.value, at0)?.high;
+  if (
+    !size ||
+    !species ||
+    width === undefined ||
+    depth === undefined ||
+    acrossGrain === undefined ||
+    alongGrain === undefined ||
+    modulusAcross === undefined ||
+    modulusAlong === undefined ||
+    modulusMin === undefined ||
+    density === undefined
+  ) {
+    w.tell(problem('not-in-plan', w.plan.headSpan, { what: `timber ${block.name}` }), w.plan.uri);
+    return undefined;
+  }
+  const strength = w.said(species, speciesProperties.acrossGrain);
+  return {
+    name: block.name,
+    nominal: size.values.size.text,
+    width,
+    depth,
+    length,
+    species: species.title ?? species.name ?? '',
+    acrossGrain,
+    modulusAcross,
+    modulusAlong,
+    modulusMin,
+    alongGrain,
+    wet: w.said(block, timberProperties.wet) !== undefined,
+    density,
+    source: strength ? w.source(strength.values, [species]) : { kind: 'unknown' },
+    ref: { element: id },
+  };
+}
+
+export function surfaceOf(w: Writing, block: BoundBlock | undefined): Surface | undefined {
+  if (!block?.name) return undefined;
+  const id = `surface/${block.name}`;
+  w.placeBlock(id, block);
+  const bearing = w.said(block, surfaceProperties.bearing);
+  const tyre = w.said(block, surfaceProperties.tyreFriction);
+  const timber = w.said(block, surfaceProperties.timberFriction);
+  const ratio = (said: Said<{ readonly friction?: WrittenQuantity }> | undefined) =>
+    w.interval(said?.values.friction, at0, block.uri, 'ratio');
+  const frictionTyre = ratio(tyre);
+  const frictionTimber = ratio(timber);
+  if (!frictionTyre || !frictionTimber || !tyre) return undefined;
+  return {
+    name: block.title ?? block.name,
+    bearing: w.number(bearing?.values.bearing, at0, block.uri, 'pressure'),
+    bearingSource: bearing ? w.source(bearing.values, [block]) : { kind: 'unknown' },
+    frictionTyre,
+    frictionTimber,
+    frictionSource: w.source(tyre.values, [block]),
+    ref: { element: id },
+  };
+}
+
+export function strutGearOf(
+  w: Writing,
+  block: BoundBlock | undefined,
+  length: number,
+): StrutGear | undefined {
+  if (!block?.name) return undefined;
+  const id = `strut type/${block.name}`;
+  w.placeBlock(id, block);
+  const post = w.said(block, strutTypeProperties.post);
+  if (post) {
+    const timber = timberOf(w, w.resolve(post.values.timber, at0)?.target.block, length);
+    if (!timber) return undefined;
+    const plies = w.number(post.values.plies, at0, block.uri) ?? 1;
+    return { kind: 'timber post', name: block.name, timber, plies, ref: { element: id } };
+  }
+  const extent = w.said(block, strutTypeProperties.length);
+  const ends = w.interval(extent?.values.extent, at0, block.uri, 'length');
+  if (!ends) {
+    w.tell(problem('not-in-plan', w.plan.headSpan, { what: `strut type ${block.name}` }), w.plan.uri);
+    return undefined;
+  }
+  const lines = w.all(block, strutTypeProperties.rating);
+  const ratings = lines.flatMap(({ values }) => {
+    const load = w.number(values.load, at0, block.uri, 'force');
+    const at = w.number(values.length, at0, block.uri, 'length');
+    return load === undefined || at === undefined ? [] : [{ load, length: at }];
+  });
+  const first = lines[0];
+  return {
+    kind: 'rated strut',
+    name: block.name,
+    shortest: ends.low,
+    longest: ends.high,
+    ratings: ratings.sort((a, b) => a.length - b.length),
+    source: first ? w.source(first.values, [block]) : { kind: 'unknown' },
+    ref: { element: id },
+  };
+}
+
+export function tieGearOf(w: Writing, block: BoundBlock | undefined): Tie['gear'] | undefined {
+  if (!block?.name) return undefined;
+  const keyword = block.schema.keyword;
+  w.placeBlock(`${keyword}/${block.name}`, block);
+  const said = w.said(typeChain(block, w.around), tieTypeProperties.rating);
+  return {
+    kind: keyword === 'chain type' ? 'chain' : keyword === 'wire rope type' ? 'wire rope' : 'strap',
+    name: block.name,
+    rating: w.number(said?.values.rating, at0, block.uri, 'force'),
+    source: said ? w.source(said.values, [block]) : { kind: 'unknown' },
+  };
+}

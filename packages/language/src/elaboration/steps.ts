@@ -1,0 +1,109 @@
+import type { Chock, Step, StepAction } from '@cribwright/engine';
+import type { BoundBlock } from '../binding/bound-file.js';
+import type { Reference } from '../binding/declaration.js';
+import { problem } from '../problems/problem.js';
+import { stepLine } from '../schema/steps.js';
+import { outermost, type Said, type Writing } from './writing.js';
+
+type StepValues = typeof stepLine extends { phrase: { yields?: (() => infer T) | undefined } } ? T : never;
+
+/** The steps, and the chocks that a step puts in without a block of their own. */
+export function stepsOf(
+  w: Writing,
+  blocks: readonly BoundBlock[],
+  chocks: readonly Chock[],
+): { readonly steps: readonly Step[]; readonly chocks: readonly Chock[] } {
+  const made: Chock[] = [];
+  const numbers = new Map<number, Said<StepValues>>();
+  const steps = blocks.flatMap((block) => {
+    w.placeBlock('steps', block);
+    return w.all(block, stepLine).flatMap((said) => {
+      const number = Number(said.line.key.replaceAll(',', ''));
+      if (!Number.isInteger(number)) {
+        w.tell(problem('not-whole', said.line.keySpan, { text: 'the number of a step' }), block.uri);
+        return [];
+      }
+      if (numbers.has(number)) {
+        w.tell(problem('step-twice', said.line.keySpan, { number: String(number) }), block.uri);
+        return [];
+      }
+      numbers.set(number, said);
+      const { step, implied } = stepOf(w, said, number, chocks);
+      if (implied) made.push(implied);
+      return [step];
+    });
+  });
+  for (const said of numbers.values()) {
+    for (const { step } of said.values.after ?? []) {
+      const other = w.number(step, outermost, said.block.uri);
+      if (other === undefined || numbers.has(other)) continue;
+      w.tell(problem('step-unknown', step.span, { number: String(other) }), said.block.uri);
+    }
+  }
+  return { steps, chocks: made };
+}
+
+function stepOf(w: Writing, said: Said<StepValues>, number: number, chocks: readonly Chock[]) {
+  const v = said.values;
+  const id = `step/${number}`;
+  const uri = said.block.uri;
+  w.place({ element: id }, uri, said.line.span);
+  const ids = (list: readonly { readonly support: Reference }[] | undefined) =>
+    list?.flatMap(({ support }) => w.idOf(support, outermost) ?? []) ?? [];
+  let action: StepAction = 'check';
+  let targets: readonly string[] = [];
+  let own: readonly string[] = [];
+  let implied: Chock | undefined;
+  if (v.chock) {
+    action = 'chock';
+    const vehicle = v.chock.vehicle && w.idOf(v.chock.vehicle, outermost);
+    if (vehicle) {
+      targets = [vehicle];
+      const there = chocks.filter((c) => c.vehicle === vehicle);
+      const axle = v.chock.axle?.text;
+      if (there.length > 0) own = there.map((c) => c.id);
+      else {
+        const name = `step ${number}`;
+        const ways = v.chock.ways?.text;
+        implied = {
+          kind: 'chock',
+          id: `chock/${name}`,
+          name,
+          vehicle,
+          axle: axle === undefined ? undefined : `axle ${axle}`,
+          ways: ways === 'forward' || ways === 'rearward' ? ways : 'both',
+          ref: { element: id },
+        };
+        own = [implied.id];
+        w.place({ element: implied.id }, uri, said.line.span);
+      }
+    } else targets = ids(v.chock.chocks);
+  } else if (v.capture) {
+    action = 'capture';
+    targets = [w.idOf(v.capture.vehicle, outermost) ?? []].flat();
+  } else if (v.work) {
+    action = v.work.action.text;
+    targets = ids(v.work.targets);
+  } else if (v.sizeUp) {
+    action = 'size up';
+    targets = v.sizeUp.vehicle ? [w.idOf(v.sizeUp.vehicle, outermost) ?? []].flat() : [];
+  }
+  const note = v.note?.text;
+  const step: Step = {
+    id,
+    number,
+    action,
+    targets,
+    with: [...own, ...ids(v.with)],
+    after:
+      v.after?.flatMap(({ step: s }) => {
+        const n = w.number(s, outermost, uri);
+        return n === undefined ? [] : [`step/${n}`];
+      }) ?? [],
+    crew: w.number(v.crew, outermost, uri),
+    takes: w.interval(v.takes, outermost, uri, 'duration'),
+    ...(note === undefined ? {} : { note }),
+    ref: { element: id },
+  };
+  return { step, implied };
+}

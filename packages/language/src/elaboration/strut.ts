@@ -1,0 +1,214 @@
+import type { Anchor, Chock, Strut, Tie } from '@cribwright/engine';
+import type { BoundBlock } from '../binding/bound-file.js';
+import { problem } from '../problems/problem.js';
+import { anchorProperties, chockProperties, strutProperties, tieProperties } from '../schema/strut.js';
+import { acrossOf, inVehicle, type PlacedPart } from './cast.js';
+import type { Making } from './crib.js';
+import { strutGearOf, tieGearOf } from './material.js';
+import { sideways } from './vehicle.js';
+import type { Said } from './writing.js';
+
+type HeadValues = typeof strutProperties.head extends { phrase: { yields?: (() => infer T) | undefined } }
+  ? T
+  : never;
+type FootValues = typeof strutProperties.foot extends { phrase: { yields?: (() => infer T) | undefined } }
+  ? T
+  : never;
+type AnchorValues = typeof tieProperties.to extends {
+  phrase: { yields?: (() => { readonly to: infer T }) | undefined };
+}
+  ? T
+  : never;
+
+export function strutOf(m: Making, block: BoundBlock): Strut | undefined {
+  const { w, within } = m;
+  const name = `${within.prefix}${block.name ?? ''}`;
+  const id = `strut/${name}`;
+  w.placeBlock(id, block);
+  const uri = block.uri;
+  const head = headOf(m, w.said(block, strutProperties.head), uri, id);
+  const foot = head && footOf(m, w.said(block, strutProperties.foot), uri, id, head);
+  const type = w.resolve(block.type, within)?.target.block;
+  const long = head && foot ? Math.hypot(head.x - foot.x, head.y - foot.y, head.z.high) : 0;
+  const gear = strutGearOf(w, type, long);
+  if (!head || !foot || !gear) {
+    w.tell(problem('not-in-plan', block.headSpan, { what: `strut ${name}` }), uri, within);
+    return undefined;
+  }
+  return {
+    kind: 'strut',
+    id,
+    name,
+    gear,
+    head,
+    foot,
+    statedAngle: w.number(w.said(block, strutProperties.angle)?.values.angle, within, uri, 'angle'),
+    lock: w.said(block, strutProperties.lock)?.values.lock.text,
+    preload: w.number(w.said(block, strutProperties.preload)?.values.preload, within, uri, 'force') ?? 0,
+    ref: { element: id },
+  };
+}
+
+function headOf(
+  m: Making,
+  said: Said<HeadValues> | undefined,
+  uri: string,
+  id: string,
+): Strut['head'] | undefined {
+  if (!said) return undefined;
+  const { w, cast, within } = m;
+  const v = said.values;
+  const placed = cast.part(w, v.vehicle, v.part, within);
+  const x = w.number(v.back, within, uri, 'length');
+  if (!placed || x === undefined) return undefined;
+  const offset = w.number(v.offset, within, uri, 'length');
+  const y = v.centred
+    ? 0
+    : offset === undefined
+      ? acrossOf(placed, v.side?.text)
+      : sideways(v.side?.text, offset);
+  return {
+    vehicle: placed.vehicle.id,
+    part: placed.part.id,
+    x,
+    y,
+    z: w.interval(v.high, within, uri, 'length') ?? placed.part.height,
+    ref: { element: id, property: 'head' },
+  };
+}
+
+/** `4 ft out` goes straight away from the vehicle, on the side that the head is on. */
+function footOf(
+  m: Making,
+  said: Said<FootValues> | undefined,
+  uri: string,
+  id: string,
+  head: Strut['head'],
+): Strut['foot'] | undefined {
+  if (!said) return undefined;
+  const { w, cast, within } = m;
+  const v = said.values;
+  const pad = v.pad && w.idOf(v.pad, within);
+  const rest = { ...(pad ? { pad } : {}), ref: { element: id, property: 'foot' } };
+  const out = w.number(v.out, within, uri, 'length');
+  if (out !== undefined) {
+    const vehicle = cast.vehicle(head.vehicle);
+    const own = vehicle && inVehicle(vehicle, head.x, head.y);
+    const heading = vehicle?.heading ?? 0;
+    const side = own && own.y < 0 ? -1 : 1;
+    // The vehicle's own sideways direction in the plan.
+    return {
+      x: head.x - Math.sin(heading) * side * out,
+      y: head.y + Math.cos(heading) * side * out,
+      ...rest,
+    };
+  }
+  const x = w.number(v.back, within, uri, 'length');
+  if (x === undefined) return undefined;
+  const offset = w.number(v.offset, within, uri, 'length');
+  const y = v.centred ? 0 : offset === undefined ? head.y : sideways(v.side?.text, offset);
+  return { x, y, ...rest };
+}
+
+export function tieOf(m: Making, block: BoundBlock): Tie | undefined {
+  const { w, within } = m;
+  const name = `${within.prefix}${block.name ?? ''}`;
+  const id = `tie/${name}`;
+  w.placeBlock(id, block);
+  const uri = block.uri;
+  const first = w.said(block, tieProperties.from);
+  const second = w.said(block, tieProperties.to);
+  const from = first && anchorOf(m, first.values.from, uri);
+  const end = first?.values.to ?? second?.values.to;
+  const to = end && anchorOf(m, end, uri);
+  const gear = tieGearOf(w, w.resolve(block.type, within)?.target.block);
+  if (!from || !to || !gear) {
+    if (first && !end)
+      w.tell(
+        problem('tie-end-missing', first.line.span, {
+          what: `${block.schema.keyword} ${name}`,
+          example: tieProperties.from.example,
+        }),
+        uri,
+        within,
+      );
+    else
+      w.tell(
+        problem('not-in-plan', block.headSpan, { what: `${block.schema.keyword} ${name}` }),
+        uri,
+        within,
+      );
+    return undefined;
+  }
+  return {
+    kind: 'tie',
+    id,
+    name,
+    gear,
+    from,
+    to,
+    pretension: w.number(w.said(block, tieProperties.tension)?.values.tension, within, uri, 'force') ?? 0,
+    ref: { element: id },
+  };
+}
+
+function anchorOf({ w, cast, within }: Making, v: AnchorValues, uri: string): Anchor | undefined {
+  if (v.strut) {
+    const strut = w.idOf(v.strut, within);
+    return strut === undefined
+      ? undefined
+      : { kind: v.end?.text === 'head' ? 'strut head' : 'strut foot', strut };
+  }
+  if (v.anchor) {
+    const found = w.resolve(v.anchor, within);
+    const block = found?.target.block;
+    const at = block && w.said(block, anchorProperties.at);
+    const x = block && w.number(at?.values.back, within, block.uri, 'length');
+    if (!found || !block || !at || x === undefined) return undefined;
+    const offset = w.number(at.values.offset, within, block.uri, 'length') ?? 0;
+    const holds = w.said(block, anchorProperties.holds);
+    return {
+      kind: 'ground anchor',
+      name: found.name,
+      x,
+      y: sideways(at.values.side?.text, offset),
+      holds: w.number(holds?.values.holds, within, block.uri, 'force'),
+    };
+  }
+  const placed = cast.part(w, v.vehicle, v.part, within);
+  if (!placed) return undefined;
+  const { vehicle, part } = placed;
+  const offset = w.number(v.offset, within, uri, 'length');
+  const x = w.number(v.back, within, uri, 'length') ?? middle(placed);
+  const y = v.centred
+    ? 0
+    : offset === undefined
+      ? acrossOf(placed, v.side?.text)
+      : sideways(v.side?.text, offset);
+  return { kind: 'vehicle part', vehicle: vehicle.id, part: part.id, x, y, z: part.height.low };
+}
+
+const middle = ({ vehicle, part }: PlacedPart): number =>
+  vehicle.at.x + Math.cos(vehicle.heading) * ((part.from + part.to) / 2);
+
+export function chockOf({ w, within }: Making, block: BoundBlock): Chock | undefined {
+  const name = `${within.prefix}${block.name ?? ''}`;
+  const id = `chock/${name}`;
+  w.placeBlock(id, block);
+  const said = w.said(block, chockProperties.under);
+  const vehicle = w.idOf(said?.values.vehicle, within);
+  if (!vehicle) {
+    w.tell(problem('not-in-plan', block.headSpan, { what: `chock ${name}` }), block.uri, within);
+    return undefined;
+  }
+  const axle = said?.values.axle?.text;
+  return {
+    kind: 'chock',
+    id,
+    name,
+    vehicle,
+    axle: axle === undefined ? undefined : `axle ${axle}`,
+    ways: w.said(block, chockProperties.ways)?.values.ways.text ?? 'both',
+    ref: { element: id },
+  };
+}

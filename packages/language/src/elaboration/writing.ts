@@ -1,0 +1,241 @@
+import type { Interval, Ref, SourceNote } from '@cribwright/engine';
+import { type Dimension, sameVector, vectorOf, weightOf } from '@cribwright/units';
+import { inheritedBlocks } from '../binding/bind.js';
+import type { BoundBlock, BoundProperty } from '../binding/bound-file.js';
+import type { Declaration, Reference } from '../binding/declaration.js';
+import type { Surroundings } from '../binding/file-scope.js';
+import type { Span } from '../grammar/syntax.js';
+import { type Match, read } from '../phrase/match.js';
+import { type Amount, asForce, evaluate, fits, type Values } from '../phrase/measure.js';
+import type { Argument, WrittenQuantity } from '../phrase/pattern.js';
+import { type LanguageProblem, problem } from '../problems/problem.js';
+import type { PropertySchema } from '../schema/block-schema.js';
+import type { TextPlace } from './elaborate.js';
+import { noteOf, type SourceValues } from './source-note.js';
+
+/** The arguments and the name of one use of a pattern. Of the plan itself: none. */
+export interface Expansion {
+  /** `East.` */
+  readonly prefix: string;
+  readonly given: ReadonlyMap<string, Argument>;
+  /** Where the pattern is used: a problem in it is told there too. */
+  readonly outer: Expansion | undefined;
+  readonly span: Span | undefined;
+}
+
+export const outermost: Expansion = { prefix: '', given: new Map(), outer: undefined, span: undefined };
+
+/** A line that was read, with the block it stands in. */
+export interface Said<T> {
+  readonly values: T;
+  readonly line: BoundProperty;
+  readonly block: BoundBlock;
+}
+
+/**
+ * What is shared while one plan is made: the places of its elements, the problems met, and the reading of lines.
+ * Everything that could not be read marks the plan as partial, so that it never looks whole.
+ */
+export class Writing {
+  readonly places = new Map<string, TextPlace>();
+  readonly problems: LanguageProblem[] = [];
+  partial = false;
+  /** Set once the vehicles are there, for figures that calculations ask for. */
+  figures: Values['figureOf'] = () => undefined;
+
+  constructor(
+    readonly around: Surroundings,
+    readonly plan: BoundBlock,
+  ) {}
+
+  /** The line of a block, or of the blocks it inherits from, nearest first. */
+  said<T>(blocks: BoundBlock | readonly BoundBlock[], schema: PropertySchema<T>): Said<T> | undefined {
+    for (const block of list(blocks)) {
+      const found = this.all(block, schema)[0];
+      if (found) return found;
+    }
+    return undefined;
+  }
+
+  all<T>(block: BoundBlock, schema: PropertySchema<T>): readonly Said<T>[] {
+    return block.properties.flatMap((line) => {
+      if (line.schema !== schema) return [];
+      if (!line.match) {
+        this.partial = true;
+        return [];
+      }
+      if (line.match.problems.some((p) => p.severity === 'error')) this.partial = true;
+      return [{ values: read(schema, line.match as Match), line, block }];
+    });
+  }
+
+  /** A block with what it inherits: `[own, base, base of base]`. */
+  chain(block: BoundBlock): readonly BoundBlock[] {
+    return [block, ...inheritedBlocks(block, this.around)];
+  }
+
+  place(ref: Ref, uri: string, span: Span, more: Partial<TextPlace> = {}): void {
+    const key = ref.property === undefined ? ref.element : `${ref.element}#${ref.property}`;
+    const text = this.around.shapeOf(uri)?.text ?? '';
+    if (!this.places.has(key)) this.places.set(key, { uri, span, text, ...more });
+  }
+
+  /** Places for a block and for each of its lines, under its element. */
+  placeBlock(element: string, block: BoundBlock): void {
+    this.place({ element }, block.uri, block.headSpan, { block });
+    for (const line of block.properties) this.placeLine(element, line, block.uri);
+  }
+
+  placeLine(element: string, line: BoundProperty, uri: string): void {
+    const from = line.keySpan.end;
+    const text = this.around.shapeOf(uri)?.text ?? '';
+    const gap = /^[ \t]*/.exec(text.slice(from))?.[0].length ?? 0;
+    const value = { start: Math.min(from + gap, line.span.end), end: line.span.end };
+    this.place({ element, property: line.schema.key }, uri, line.span, { value });
+  }
+
+  /** Tells of something that the checks will have to do without. */
+  tell(problem: LanguageProblem, uri: string, at?: Expansion): void {
+    this.partial = true;
+    const here = uri === this.plan.uri;
+    if (here && !at?.span) this.problems.push(problem);
+    else this.problems.push({ ...problem, span: at?.span ?? this.plan.headSpan, fixes: [] });
+  }
+
+  values(within: Expansion): Values {
+    return {
+      vectorOf: () => undefined,
+      amountOf: (d) => this.amountOf(d, within, []),
+      figureOf: (e) => this.figures(e),
+    };
+  }
+
+  private amountOf(d: Declaration, within: Expansion, open: readonly Declaration[]): Amount | undefined {
+    if (open.includes(d) || open.length > 64) return undefined;
+    const inner = (e: Expansion): Values => ({
+      vectorOf: () => undefined,
+      amountOf: (next) => this.amountOf(next, e, [...open, d]),
+      figureOf: (e2) => this.figures(e2),
+    });
+    if (d.kind === 'parameter') {
+      const value = within.given.get(d.name)?.value;
+      return value?.kind === 'quantity'
+        ? evaluate(value.expression, inner(within.outer ?? outermost))
+        : undefined;
+    }
+    const lines = d.block?.properties ?? this.around.shapeOf(d.uri)?.lets ?? [];
+    const line = lines.find((l) => l.schema.key === 'let' && l.span.start === d.span.start);
+    const expression = line?.match?.values.value as Parameters<typeof evaluate>[0] | undefined;
+    return expression && evaluate(expression, inner(within));
+  }
+
+  /** The ends of a quantity in SI, a mass as its weight. `undefined` where it cannot be worked out: that is told. */
+  interval(
+    q: WrittenQuantity | undefined,
+    within: Expansion,
+    uri: string,
+    as?: Dimension,
+  ): Interval | undefined {
+    if (!q) return undefined;
+    const amount = evaluate(q.expression, this.values(within));
+    if (!amount) {
+      const text = this.around.shapeOf(uri)?.text.slice(q.span.start, q.span.end) ?? '';
+      this.tell(
+        problem('value-unknown', q.span, { text, why: 'a name in it is not known, or it divides by zero' }),
+        uri,
+        within,
+      );
+      return undefined;
+    }
+    const weight = as === 'force' || (as === undefined && q.dimension === 'force') ? asForce(amount) : amount;
+    // What has the wrong dimension was told where it stands; it is never passed on as a number.
+    const due = as ?? (q.dimension === 'mass' ? 'force' : q.dimension);
+    if (as === undefined && q.dimension === 'mass') return plainEnds(asForce(amount));
+    if (!fits(weight.vector, due) && !(due === 'ratio' && fits(weight.vector, 'angle'))) {
+      this.partial = true;
+      return undefined;
+    }
+    return plainEnds(weight);
+  }
+
+  /** A single value in SI. A range where one value is due is told, and not used. */
+  number(q: WrittenQuantity | undefined, within: Expansion, uri: string, as?: Dimension): number | undefined {
+    const ends = this.interval(q, within, uri, as);
+    if (!ends || !q) return undefined;
+    if (ends.low === ends.high) return ends.low;
+    this.tell(problem('range-unexpected', q.span, {}), uri, within);
+    return undefined;
+  }
+
+  /** A grade as rise over run, said as a share or as an angle. */
+  slope(q: WrittenQuantity | undefined, within: Expansion): number | undefined {
+    if (!q) return undefined;
+    const amount = evaluate(q.expression, this.values(within));
+    if (!amount || amount.low !== amount.high) return undefined;
+    return sameVector(amount.vector, vectorOf('angle')) ? Math.tan(amount.low) : amount.low;
+  }
+
+  /** A density in kg/m³, written as one or as a weight for each volume. */
+  density(q: WrittenQuantity | undefined, within: Expansion): Interval | undefined {
+    if (!q) return undefined;
+    const amount = evaluate(q.expression, this.values(within));
+    if (!amount) return undefined;
+    if (fits(amount.vector, 'density')) return plainEnds(amount);
+    if (!fits(amount.vector, 'unit weight')) return undefined;
+    return { low: amount.low / weightOf(1), high: amount.high / weightOf(1) };
+  }
+
+  /** The source of a value: its own, else its block's, else what an author states. */
+  source(values: SourceValues, blocks: readonly BoundBlock[]): SourceNote {
+    return noteOf(values) ?? this.blockSource(blocks);
+  }
+
+  blockSource(blocks: readonly BoundBlock[]): SourceNote {
+    for (const block of blocks) {
+      for (let b: BoundBlock | undefined = block; b; b = b.parent) {
+        const line = b.properties.find((p) => p.schema.key === 'source' && p.match);
+        const note = line?.match && noteOf(line.match.values as SourceValues);
+        if (note) return note;
+      }
+    }
+    return blocks[0]?.uri.startsWith('cribwright:') ? { kind: 'unknown' } : { kind: 'stated' };
+  }
+
+  /** What a reference stands for once the parameters of a pattern are filled in. */
+  resolve(
+    reference: Reference | undefined,
+    within: Expansion,
+  ): { readonly target: Declaration; readonly name: string } | undefined {
+    const target = reference?.target;
+    if (!reference || !target) {
+      if (reference) this.partial = true;
+      return undefined;
+    }
+    if (target.kind !== 'parameter') {
+      const inPattern = target.scope?.schema.keyword === 'pattern';
+      const own = inPattern && within.prefix !== '' && !reference.text.includes('.');
+      return {
+        target,
+        name: own
+          ? `${within.prefix}${target.name}`
+          : reference.text.includes('.')
+            ? reference.text
+            : target.name,
+      };
+    }
+    const value = within.given.get(target.name)?.value;
+    return value?.kind === 'reference' ? this.resolve(value.reference, within.outer ?? outermost) : undefined;
+  }
+
+  /** The id of the element that a reference means: `crib/A`. */
+  idOf(reference: Reference | undefined, within: Expansion): string | undefined {
+    const found = this.resolve(reference, within);
+    const prefix = found?.target.block?.schema.element;
+    return found && prefix ? `${prefix}/${found.name}` : undefined;
+  }
+}
+
+const list = (blocks: BoundBlock | readonly BoundBlock[]): readonly BoundBlock[] =>
+  Array.isArray(blocks) ? (blocks as readonly BoundBlock[]) : [blocks as BoundBlock];
+
+const plainEnds = ({ low, high }: Interval): Interval => ({ low, high });
