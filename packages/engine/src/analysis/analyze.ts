@@ -2,7 +2,7 @@ import type { Plan } from '../model/plan.js';
 import { expectationResults } from '../review/expectations.js';
 import { rules } from '../rules/generated/rule-index.js';
 import { bySeverity, runRules } from '../rules/run.js';
-import { type AnalyzeOptions, workingsOf } from '../workings/workings.js';
+import { type AnalyzeOptions, type Workings, workingsOf } from '../workings/workings.js';
 import type { Analysis } from './analysis.js';
 import { assumptions } from './assumptions.js';
 import { bodyResults } from './body-results.js';
@@ -21,7 +21,7 @@ export function analyze(plan: Plan, options: AnalyzeOptions = {}): Analysis {
     bodies: attempt(() => bodyResults(w), []),
     supports,
     stages: attempt(() => w.stages(), []),
-    push: undefined,
+    push: attempt(() => (options.push === true ? pushOf(w) : undefined), undefined),
     ground: attempt(() => w.ground(), []),
     timeline: attempt(() => w.timeline(), undefined),
     materials: attempt(() => w.materials(), undefined),
@@ -29,6 +29,12 @@ export function analyze(plan: Plan, options: AnalyzeOptions = {}): Analysis {
     expectations: attempt(() => expectationResults(plan, { supports, findings }), []),
     assumptions,
   };
+}
+
+/** The push rose where it could be worked out. Where not, the rule that reads it says why. */
+function pushOf(w: Workings): Analysis['push'] {
+  const rose = w.push();
+  return 'why' in rose ? undefined : rose;
 }
 
 /** Results that break are left out; the rule that needs the same part has already said so as a finding. */

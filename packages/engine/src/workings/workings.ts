@@ -13,6 +13,7 @@ import type { ElementId } from '../model/ref.js';
 import type { Vehicle } from '../model/vehicle.js';
 import { timelineOf } from '../order/timeline.js';
 import { limitFigure } from '../policy/limit.js';
+import { type PushRose, pushRose } from '../push/push-rose.js';
 import { type StrutWorking, strutWorking } from '../strut/strut-working.js';
 import { type TieWorking, tieWorking } from '../strut/tie-working.js';
 import type { GoverningLoad } from './governing-load.js';
@@ -43,6 +44,8 @@ export interface Workings {
   /** How it all rests, stage by stage and loss by loss; `stages` is the same for the views. */
   readonly resting: () => LossWorking;
   readonly stages: () => readonly StageResult[];
+  /** How hard a push it holds, or why that is not known. Heavy: worked out when asked for. */
+  readonly push: () => PushRose;
   /** By the id of the reaction (`crib/A#1`) and, for the sum of its contacts, of the support (`crib/A`). */
   readonly loads: () => ReadonlyMap<string, GoverningLoad>;
 }
@@ -72,6 +75,7 @@ export function workingsOf(plan: Plan, options: AnalyzeOptions = {}): Workings {
     timeline: once(() => timelineOf(plan)),
     materials: once(() => materialsOf(plan)),
     resting,
+    push: once(() => pushRose(w)),
     stages: once(() => stagesOf(w, resting())),
     loads: once(() => governingLoads(w, resting())),
   };

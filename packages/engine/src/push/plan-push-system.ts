@@ -1,0 +1,128 @@
+import type { Component, JointCorner } from '../loss/components.js';
+import type { Anchor } from '../model/support.js';
+import { limitValue } from '../policy/limit.js';
+import { anchorPlace } from '../strut/anchor-place.js';
+import { bodyOfPart, type SupportPoint } from '../workings/support-points.js';
+import type { Workings } from '../workings/workings.js';
+import { gravityOn } from './gravity.js';
+import { pushContact, stacksOf } from './push-contacts.js';
+import type { PushStrut, PushSystem, PushTie, TieEnd } from './push-system.js';
+
+/**
+ * A plan's set-up, as it stands at a stage, ready to be pushed.
+ *
+ * @param working whether the declared working loads are on.
+ */
+export function planPushSystem(
+  w: Workings,
+  component: Component,
+  there: readonly SupportPoint[],
+  standing: readonly string[],
+  corner: JointCorner,
+  working: boolean,
+): PushSystem {
+  const bodies = component.bodies.flatMap((b, i) => {
+    const c = b.corners[corner[i] ?? 0];
+    return c === undefined
+      ? []
+      : [{ id: b.id, weight: c.weight, centre: { x: c.x, y: c.y, z: b.centreHeight?.high ?? 0 } }];
+  });
+  const known = new Set(bodies.map((b) => b.id));
+  const struts = strutsOf(w, standing).filter((s) => known.has(s.body));
+  const footed = new Set(struts.map((s) => s.id));
+  return {
+    bodies,
+    contacts: there.filter((p) => p.kind !== 'strut').map((p) => pushContact(p, standing, w)),
+    stacks: stacksOf(there, w),
+    struts,
+    ties: tiesOf(w, standing).filter((t) =>
+      [t.from, t.to].every((e) =>
+        e.kind === 'foot' ? footed.has(e.strut) : e.kind === 'ground' || known.has(e.body),
+      ),
+    ),
+    loads: working
+      ? w.plan.workingLoads.flatMap((l) =>
+          known.has(l.on)
+            ? [
+                {
+                  body: l.on,
+                  at: l.at,
+                  force: {
+                    x: l.direction.x * l.force.high,
+                    y: l.direction.y * l.force.high,
+                    z: l.direction.z * l.force.high,
+                  },
+                },
+              ]
+            : [],
+        )
+      : [],
+    gravity: gravityOn(w.plan.ground),
+  };
+}
+
+/** Struts that stand and are locked, at their capacity for their length. Unknown capacity holds nothing. */
+function strutsOf(w: Workings, standing: readonly string[]): readonly PushStrut[] {
+  const footFriction = limitValue(w.plan.policy, 'friction strut foot')?.low ?? 0;
+  return w.struts().flatMap(({ strut, capacity }): readonly PushStrut[] => {
+    const vehicle = w.vehicles.get(strut.head.vehicle);
+    const part = vehicle?.parts.find((p) => p.id === strut.head.part);
+    const head = anchorPlace({ kind: 'strut head', strut: strut.id }, w.plan);
+    const foot = anchorPlace({ kind: 'strut foot', strut: strut.id }, w.plan);
+    const locked = strut.lock === 'pinned' || strut.lock === 'backed off';
+    if (vehicle === undefined || head === undefined || foot === undefined) return [];
+    if (!locked || !standing.includes(strut.id)) return [];
+    return [
+      {
+        id: strut.id,
+        body: part === undefined ? vehicle.id : bodyOfPart(vehicle, part),
+        head,
+        foot,
+        footFriction,
+        capacity: capacity.value?.low ?? 0,
+      },
+    ];
+  });
+}
+
+function tiesOf(w: Workings, standing: readonly string[]): readonly PushTie[] {
+  return w.plan.ties.flatMap((tie): readonly PushTie[] => {
+    const from = endOf(tie.from, w);
+    const to = endOf(tie.to, w);
+    if (!standing.includes(tie.id) || from === undefined || to === undefined) return [];
+    const anchors = [tie.from, tie.to].map((a) => (a.kind === 'ground anchor' ? (a.holds ?? 0) : Infinity));
+    return [{ id: tie.id, from, to, rating: Math.min(tie.gear.rating ?? 0, ...anchors) }];
+  });
+}
+
+function endOf(anchor: Anchor, w: Workings): TieEnd | undefined {
+  const at = anchorPlace(anchor, w.plan);
+  if (at === undefined) return undefined;
+  switch (anchor.kind) {
+    case 'strut foot':
+      return { kind: 'foot', strut: anchor.strut };
+    case 'ground anchor':
+      return { kind: 'ground', at };
+    case 'strut head': {
+      const head = w.plan.struts.find((s) => s.id === anchor.strut)?.head;
+      return head === undefined ? undefined : onBody(head.vehicle, head.part, at, w);
+    }
+    case 'vehicle part':
+      return onBody(anchor.vehicle, anchor.part, at, w);
+  }
+}
+
+function onBody(
+  vehicle: string,
+  part: string,
+  at: { readonly x: number; readonly y: number; readonly z: number },
+  w: Workings,
+): TieEnd {
+  const found = w.vehicles.get(vehicle);
+  const piece = found?.parts.find((p) => p.id === part);
+  return {
+    kind: 'body',
+    body: found !== undefined && piece !== undefined ? bodyOfPart(found, piece) : vehicle,
+    at,
+  };
+}

@@ -1,0 +1,91 @@
+import type { Chock } from '../model/support.js';
+import type { Axle, Vehicle } from '../model/vehicle.js';
+import { limitValue } from '../policy/limit.js';
+import { stepToPlan } from '../vehicle/frame.js';
+import type { SupportPoint } from '../workings/support-points.js';
+import type { Workings } from '../workings/workings.js';
+import type { PushContact, Stack } from './push-system.js';
+
+/** What the push model leaves out, on the safe side, or takes for granted. */
+export const pushAssumptions: readonly string[] = [
+  'A way of sharing the forces that holds was found: the set-up can stand up to this push, not that it must.',
+  'A strut that would push the body the way it is being pushed counts as nothing.',
+  'Brakes are not counted; chocked axles are. A chock without an axle holds the last one.',
+  'No friction is counted between one vehicle and another, nor at a kingpin whose tractor is not in the plan.',
+  'Friction is at the low end of its range.',
+];
+
+/** A place of support as it takes a push: its friction, what keeps a wheel from rolling, what it holds at most. */
+export function pushContact(p: SupportPoint, standing: readonly string[], w: Workings): PushContact {
+  const base = { id: p.id, upper: p.upper, lower: p.lower, at: p.at };
+  switch (p.kind) {
+    case 'tyre': {
+      const rolls = rolling(p, standing, w);
+      return {
+        ...base,
+        friction: w.plan.ground.surface.frictionTyre.low,
+        ...(rolls === undefined ? {} : { rolls }),
+      };
+    }
+    case 'part':
+      return { ...base, friction: p.at.z > 0.75 ? 0 : w.plan.ground.surface.frictionTimber.low };
+    case 'cab mount':
+      return { ...base, friction: 0, coupled: true };
+    case 'vehicle':
+      return { ...base, friction: 0, coupled: w.plan.contacts.some((c) => c.id === p.group && c.coupled) };
+    case 'crib':
+    case 'step chock':
+    case 'strut': {
+      const capacity = w.cribs().find((c) => c.crib.id === p.element)?.contactCapacity.value?.low;
+      // A capacity that nobody knows holds nothing up.
+      return { ...base, friction: cribFriction(p, w), capacity: capacity ?? 0 };
+    }
+  }
+}
+
+/** The least of what a crib can slide on: the metal above it, its own courses, the ground. */
+function cribFriction(p: SupportPoint, w: Workings): number {
+  const low = (key: 'friction timber on metal' | 'friction timber on timber') =>
+    limitValue(w.plan.policy, key)?.low ?? 0;
+  const below =
+    p.lower === 'ground' ? w.plan.ground.surface.frictionTimber.low : low('friction timber on metal');
+  return Math.min(low('friction timber on metal'), low('friction timber on timber'), below);
+}
+
+function rolling(p: SupportPoint, standing: readonly string[], w: Workings): PushContact['rolls'] {
+  const vehicle = w.vehicles.get(p.element);
+  const axle = vehicle?.axles.find((a) => p.group === `${vehicle.id}/${a.id}`);
+  if (vehicle === undefined || axle === undefined) return undefined;
+  const chocks = w.plan.chocks.filter(
+    (c) => c.vehicle === vehicle.id && standing.includes(c.id) && isOn(c, axle, vehicle),
+  );
+  return {
+    along: { ...stepToPlan(vehicle, { x: -1, y: 0 }), z: 0 },
+    heldForward: chocks.some((c) => c.ways !== 'rearward'),
+    heldBack: chocks.some((c) => c.ways !== 'forward'),
+  };
+}
+
+const isOn = (chock: Chock, axle: Axle, vehicle: Vehicle): boolean =>
+  chock.axle === undefined
+    ? axle.id === vehicle.axles.at(-1)?.id
+    : chock.axle === axle.id || chock.axle === axle.name;
+
+/** Cribs as stacks that may lean over: their base reaches to the middle of the outer contacts. */
+export function stacksOf(points: readonly SupportPoint[], w: Workings): readonly Stack[] {
+  return w.cribs().flatMap((c): readonly Stack[] => {
+    const contacts = points.filter((p) => p.element === c.crib.id).map((p) => p.id);
+    const height = c.height.value?.high;
+    if (contacts.length === 0 || height === undefined) return [];
+    const xs = c.contacts.map((o) => o.x);
+    const ys = c.contacts.map((o) => o.y);
+    return [
+      {
+        id: c.crib.id,
+        contacts,
+        height,
+        base: { x: [Math.min(...xs), Math.max(...xs)], y: [Math.min(...ys), Math.max(...ys)] },
+      },
+    ];
+  });
+}
