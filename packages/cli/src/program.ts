@@ -4,6 +4,7 @@ import { check } from './commands/check.js';
 import type { CommandPart } from './commands/command.js';
 import { draw } from './commands/draw.js';
 import { explain } from './commands/explain.js';
+import { lesson } from './commands/lesson.js';
 import { materials } from './commands/materials.js';
 import { sheet } from './commands/sheet.js';
 import { test } from './commands/test.js';
@@ -11,7 +12,7 @@ import type { Io } from './io.js';
 import { printable } from './terminal/paint.js';
 import { version } from './version.js';
 
-const parts: readonly CommandPart[] = [check, test, draw, sheet, materials, explain];
+const parts: readonly CommandPart[] = [check, test, draw, sheet, materials, lesson, explain];
 
 /**
  * Runs one command line.

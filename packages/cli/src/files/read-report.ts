@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { libraryFolder, openWorkspace, type Workspace } from '@cribwright/language';
+import { lessonsIn, libraryFolder, openWorkspace, type Workspace } from '@cribwright/language';
 import type { Io } from '../io.js';
 import { fileReport } from '../report/file-report.js';
 import type { FileReport, Report } from '../report/report.js';
@@ -41,10 +41,15 @@ export async function readReport(io: Io, paths: readonly string[]): Promise<Repo
 
 async function reportOn(uri: string, workspace: Workspace, io: Io): Promise<FileReport> {
   await workspace.load(uri);
-  return fileReport(workspace.check(uri), {
-    pathOf: (other) => pathOf(other, io.cwd),
-    textOf: (other) => workspace.bound(other)?.text ?? '',
-  });
+  const checked = workspace.check(uri);
+  const bound = workspace.bound(uri);
+  return {
+    ...fileReport(checked, {
+      pathOf: (other) => pathOf(other, io.cwd),
+      textOf: (other) => workspace.bound(other)?.text ?? '',
+    }),
+    lessons: bound === undefined ? [] : lessonsIn(bound, checked.plans),
+  };
 }
 
 /** `library/timber.crib` for a bundled file. */

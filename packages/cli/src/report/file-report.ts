@@ -10,7 +10,7 @@ export interface Texts {
 }
 
 /** What a check of one file says, with every place as a path, lines and characters. */
-export function fileReport(checked: Checked, texts: Texts): FileReport {
+export function fileReport(checked: Checked, texts: Texts): Omit<FileReport, 'lessons'> {
   const located = new Map(checked.problems.map((p) => [p.finding, locate(checked.uri, p, texts)]));
   return {
     path: texts.pathOf(checked.uri),

@@ -1,5 +1,5 @@
 import type { Figure, Finding, Message } from '@cribwright/engine';
-import type { Place, PlanReply } from '@cribwright/language';
+import type { Lesson, Place, PlanReply } from '@cribwright/language';
 
 /** Where something stands in a text: lines and characters from 0, as editors count. */
 export type Range = Place['range'];
@@ -18,6 +18,7 @@ export interface FileReport {
   /** What is wrong with the text itself: names, units, missing lines. */
   readonly problems: readonly LocatedProblem[];
   readonly plans: readonly PlanReport[];
+  readonly lessons: readonly Lesson[];
 }
 
 export interface LocatedProblem {

@@ -136,7 +136,7 @@ export function sampleReport(findings: readonly Finding[], plan: Plan = trailerO
     })),
   };
   return {
-    files: [fileReport(checked, { pathOf: () => path, textOf: () => sampleText })],
+    files: [{ ...fileReport(checked, { pathOf: () => path, textOf: () => sampleText }), lessons: [] }],
     unreadable: [],
   };
 }

@@ -1,0 +1,80 @@
+import { drawScene, firstChoice, svgOf, viewsOf } from '@cribwright/drawing';
+import { caution, print, sourceInWords } from '@cribwright/engine';
+import type { Answer, Exercise, Lesson, PlanReply } from '@cribwright/language';
+import { formulaText } from '../report/figure-text.js';
+import { escaped } from './escaped.js';
+
+const style = `
+@page{margin:12mm}
+body{font:11pt/1.4 Helvetica,Arial,'Liberation Sans',sans-serif;color:#000;max-width:186mm;margin:0 auto}
+h1{font-size:18pt;margin:0 0 2mm}
+h2{font-size:13pt;margin:6mm 0 1mm;border-bottom:.3mm solid #000}
+.exercise{break-inside:avoid}
+.blank{border-bottom:.2mm solid #000;height:8mm}
+.hint{font-style:italic}
+.key{border-left:1mm solid #000;padding-left:3mm}
+svg{width:100%;height:auto}
+.caution{border:.6mm solid #000;padding:2mm;margin-top:6mm;font-weight:700}
+`.trim();
+
+/** A lesson as a page to hand out, or, with its key, as the instructor's copy. Needs nothing from elsewhere. */
+export function handout(lesson: Lesson, withKey: boolean): string {
+  const points = lesson.exercises.reduce((sum, e) => sum + (e.points ?? 0), 0);
+  return [
+    '<!doctype html>',
+    `<html lang="en"><head><meta charset="utf-8"><title>${escaped(lesson.title)}</title>`,
+    `<style>${style}</style></head><body>`,
+    `<h1>${escaped(lesson.title)}${withKey ? ': key' : ''}</h1>`,
+    lesson.about === undefined ? '' : `<p><strong>${escaped(lesson.about)}</strong></p>`,
+    withKey ? '' : `<p>Name ____________________  Date ____________  Points ______ of ${points}</p>`,
+    ...lesson.paragraphs.map((p) => `<p>${escaped(p)}</p>`),
+    ...lesson.plans.map(drawings),
+    ...lesson.exercises.map((e, i) => exercise(e, i + 1, withKey)),
+    `<p class="caution">${escaped(caution)}</p>`,
+    '</body></html>',
+    '',
+  ]
+    .filter((line, i, all) => line !== '' || i === all.length - 1)
+    .join('\n');
+}
+
+/** A student sees how it stands, not what the checks say of it: the drawing carries no findings. */
+function drawings({ plan, analysis }: PlanReply): string {
+  const bare = { ...analysis, findings: [], supports: analysis.supports.map(withoutAnswers) };
+  const svgs = viewsOf(plan, bare)
+    .filter((v) => v.id === 'side' || v.id === 'end')
+    .map((v) => svgOf(drawScene(plan, bare, { ...firstChoice, view: v.id })));
+  return `<h2>${escaped(plan.title)}</h2>\n${svgs.join('')}`;
+}
+
+const withoutAnswers = (support: PlanReply['analysis']['supports'][number]) => ({
+  ...support,
+  figures: {},
+  contacts: [],
+  worst: undefined,
+});
+
+function exercise({ name, ask, hints, points, answer }: Exercise, number: number, withKey: boolean): string {
+  const worth = points === undefined ? '' : ` (${points} ${points === 1 ? 'point' : 'points'})`;
+  const body = withKey
+    ? `<div class="key">${key(answer)}</div>`
+    : `${hints.map((h) => `<p class="hint">${escaped(h)}</p>`).join('')}<div class="blank"></div><div class="blank"></div>`;
+  return `<div class="exercise"><h2>${number}. ${escaped(name)}${worth}</h2><p>${escaped(ask)}</p>${body}</div>`;
+}
+
+function key(answer: Answer): string {
+  switch (answer.kind) {
+    case 'figure': {
+      const { figure } = answer;
+      return `<p><strong>${escaped(print(figure))}</strong></p><p>${escaped(formulaText(figure))}</p><p>${escaped(sourceInWords(figure.source))}</p>`;
+    }
+    case 'faults':
+      return answer.findings
+        .map((f) => `<p><strong>${escaped(f.rule)}</strong>: ${escaped(f.message.text)}</p>`)
+        .join('');
+    case 'finish':
+      return `<p><strong>${escaped(answer.key)}</strong></p>`;
+    case 'none':
+      return `<p><strong>No key: ${escaped(answer.why)}</strong></p>`;
+  }
+}

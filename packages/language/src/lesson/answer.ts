@@ -1,0 +1,81 @@
+import type { Analysis } from '@cribwright/engine';
+import type { BoundBlock } from '../binding/bound-file.js';
+import type { PlanReply } from '../protocol/requests.js';
+import { exerciseProperties } from '../schema/lesson.js';
+import type { Answer } from './lesson.js';
+import { lineOf } from './line-of.js';
+
+interface From {
+  readonly text: string;
+  readonly all: readonly PlanReply[];
+}
+
+/** The key of an exercise, worked out from the plan it is about. */
+export function answerTo(block: BoundBlock, plans: readonly BoundBlock[], from: From): Answer {
+  const named = lineOf(block, exerciseProperties.plan)?.plan.text;
+  const plan =
+    named === undefined ? (plans.length === 1 ? plans[0] : undefined) : plans.find((p) => p.name === named);
+  if (plan === undefined) return none('Say which plan it is about: plan NAME.');
+  const reply = from.all.find((p) => p.plan.title === plan.title);
+  if (reply === undefined || reply.partial) return none('The plan that it is about could not be read whole.');
+  const work = lineOf(block, exerciseProperties.workOut);
+  if (work)
+    return figureAnswer(reply.analysis, work.on.text, work.figure.text, contactOf(work.contact?.expression));
+  const find = lineOf(block, exerciseProperties.find);
+  if (find) return faultAnswer(reply.analysis, find.on?.text);
+  const finish = lineOf(block, exerciseProperties.finish);
+  if (finish) return finishAnswer(plan, reply, finish.on.text, finish.leaveOut?.text, from.text);
+  return none('It says nothing to work out, find or finish.');
+}
+
+const none = (why: string): Answer => ({ kind: 'none', why });
+
+const contactOf = (expression: { readonly kind: string } | undefined): number | undefined =>
+  expression !== undefined && 'value' in expression && typeof expression.value === 'number'
+    ? expression.value
+    : undefined;
+
+/** `height limit` is kept as `heightLimit`. */
+const keyOf = (words: string): string => words.replace(/ (\w)/g, (_, letter: string) => letter.toUpperCase());
+
+function figureAnswer(analysis: Analysis, name: string, words: string, contact: number | undefined): Answer {
+  const support = analysis.supports.find((s) => s.name === name);
+  if (support === undefined) return none(`The plan has no support ${name}.`);
+  const at = support.contacts.find((c) => c.number === contact);
+  const key = keyOf(words);
+  const ofContact =
+    key === 'load' ? at?.load : key === 'capacity' ? at?.capacity : key === 'use' ? at?.use : undefined;
+  const figure = contact === undefined ? support.figures[key] : ofContact;
+  if (figure === undefined) return none(`There is no ${words} to work out for ${name}.`);
+  if (figure.value === undefined) return none(`The ${words} of ${name} is not known.`);
+  return { kind: 'figure', figure };
+}
+
+function faultAnswer(analysis: Analysis, on: string | undefined): Answer {
+  const faults = analysis.findings.filter(
+    (f) => !f.couldNotRun && f.severity !== 'note' && f.rule !== 'expectation-unmet',
+  );
+  const findings = faults.filter((f) => on === undefined || f.subject.element.split('/').at(-1) === on);
+  return findings.length === 0 ? none('No check finds a fault there.') : { kind: 'faults', findings };
+}
+
+/** The fix that the checks work out, else the line as it is written. */
+function finishAnswer(
+  plan: BoundBlock,
+  { analysis }: PlanReply,
+  name: string,
+  leaveOut: string | undefined,
+  text: string,
+): Answer {
+  const subject = plan.blocks.find((b) => b.name === name);
+  const fixes = analysis.findings
+    .filter((f) => f.subject.element === subject?.elementId)
+    .flatMap((f) => f.fixes)
+    .filter((fix) => fix.edits.some((e) => e.kind === 'set' && e.at.property === leaveOut));
+  const fixed = fixes[0]?.title.text;
+  const written = subject?.properties.find((p) => p.key === leaveOut);
+  const key = fixed ?? (written === undefined ? undefined : text.slice(written.span.start, written.span.end));
+  return key === undefined
+    ? none(`${name} has no line “${leaveOut ?? ''}” to leave out.`)
+    : { kind: 'finish', subject: name, leaveOut, key };
+}

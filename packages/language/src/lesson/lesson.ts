@@ -1,0 +1,69 @@
+import type { Figure, Finding } from '@cribwright/engine';
+import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
+import type { PlanReply } from '../protocol/requests.js';
+import { lessonProperties } from '../schema/lesson.js';
+import { answerTo } from './answer.js';
+import { exerciseText } from './exercise-text.js';
+import { lineOf, linesOf } from './line-of.js';
+
+/** A lesson with its exercises and their keys. Every key is worked out from the plan, none is typed. */
+export interface Lesson {
+  readonly title: string;
+  readonly about: string | undefined;
+  /** Paragraphs of the handout. */
+  readonly paragraphs: readonly string[];
+  readonly plans: readonly PlanReply[];
+  readonly exercises: readonly Exercise[];
+}
+
+export interface Exercise {
+  readonly name: string;
+  readonly ask: string;
+  readonly hints: readonly string[];
+  readonly points: number | undefined;
+  readonly answer: Answer;
+}
+
+export type Answer =
+  | { readonly kind: 'figure'; readonly figure: Figure }
+  | { readonly kind: 'faults'; readonly findings: readonly Finding[] }
+  /** The support as written holds: its own line is the key. */
+  | {
+      readonly kind: 'finish';
+      readonly subject: string;
+      readonly leaveOut: string | undefined;
+      readonly key: string;
+    }
+  /** The key could not be worked out. Says why; never left blank. */
+  | { readonly kind: 'none'; readonly why: string };
+
+/** The lessons that a file holds. `plans` are those of the file, as checked. */
+export const lessonsIn = (file: BoundFile, plans: readonly PlanReply[]): readonly Lesson[] =>
+  file.blocks.filter((b) => b.schema.keyword === 'lesson').map((b) => lesson(b, file, plans));
+
+function lesson(block: BoundBlock, file: BoundFile, all: readonly PlanReply[]): Lesson {
+  const own = block.blocks.filter((b) => b.schema.keyword === 'plan');
+  const plans = own.flatMap((b) => all.find((p) => p.plan.title === b.title) ?? []);
+  return {
+    title: block.title ?? '',
+    about: lineOf(block, lessonProperties.about)?.about.text,
+    paragraphs: linesOf(block, lessonProperties.read).map((l) => l.read.text),
+    plans,
+    exercises: block.blocks
+      .filter((b) => b.schema.keyword === 'exercise')
+      .map((b, i) => exercise(b, i, own, { text: file.text, all })),
+  };
+}
+
+function exercise(
+  block: BoundBlock,
+  index: number,
+  plans: readonly BoundBlock[],
+  from: { readonly text: string; readonly all: readonly PlanReply[] },
+): Exercise {
+  return {
+    name: block.title ?? block.name ?? `Exercise ${index + 1}`,
+    ...exerciseText(block),
+    answer: answerTo(block, plans, from),
+  };
+}
