@@ -27,7 +27,12 @@ export function tieWorking(tie: Tie, plan: Plan): TieWorking {
       : exactly(Math.hypot(to.x - from.x, to.y - from.y, to.z - from.z));
   return {
     tie,
-    length: given(length(display, 'length', 'length', 'up', { ref: tie.ref }), span, { kind: 'computed' }),
+    length: computed(
+      length(display, 'length', 'length', 'up', { ref: tie.ref }),
+      span,
+      'straight from end to end',
+      {},
+    ),
     capacity: given(
       force(display, 'capacity', 'working load limit', 'down', { ref: tie.ref }),
       tie.gear.rating === undefined ? undefined : exactly(tie.gear.rating),

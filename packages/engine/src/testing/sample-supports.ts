@@ -45,6 +45,7 @@ export const longStrut: StrutGear = {
   name: 'LongStrut',
   shortest: 4 * foot,
   longest: 8 * foot,
+  footArea: (12 * inch) ** 2,
   ratings: [
     { length: 4 * foot, load: 12_000 * lb },
     { length: 6 * foot, load: 10_000 * lb },
@@ -85,15 +86,15 @@ export const strut = (
   };
 };
 
-/** A 2 in ratchet strap between two strut feet. */
+/** A 4 in ratchet strap between two strut feet. */
 export const strap = (name: string, from: string, to: string, change: Partial<Tie> = {}): Tie => ({
   kind: 'tie',
   id: `tie/${name}`,
   name,
   gear: {
     kind: 'strap',
-    name: 'RatchetStrap2in',
-    rating: 2000 * lb,
+    name: 'RatchetStrap4in',
+    rating: 4000 * lb,
     source: { kind: 'published', title: '49 CFR 393.108', locator: 'webbing table' },
   },
   from: { kind: 'strut foot', strut: `strut/${from}` },

@@ -1408,6 +1408,137 @@ plan "Heads under the rails" {
 }
 \`\`\`
 `,
+  'strut-length': `# strut-length: strut too short or too long for its place
+
+## What it protects against
+
+A strut that does not reach is stretched past its last hole, or stood on something loose.
+
+## The sum
+
+length = √(run² + rise²) shortest ≤ length ≤ longest
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Eight feet do not reach" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut {
+    head  trailer rail near 14 ft, driver side
+    foot  9 ft out // strut-length
+    lock  pinned
+  }
+  strut S2 : LongStrut {
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Within its range" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut {
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : LongStrut {
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+}
+\`\`\`
+`,
+  'strut-load': `# strut-load: strut overloaded
+
+## What it protects against
+
+A strut loaded beyond its rating bends and folds without warning, sooner the longer it is.
+
+## The sum
+
+load along the strut = upward part ÷ sin(angle) load ≤ rating at that length
+
+The rating is the row of the maker's table for that length, or the next longer one. Between two rows the lower counts; beyond the table nothing does. A timber post is worked out by the NDS column formula.
+
+## Sources
+
+- Ratings: the strut's own type, with its source.
+- Timber posts: NDS 2018, 3.7.1.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "A strut that nobody rated" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 40,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : UnratedStrut { // strut-load
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : UnratedStrut { // strut-load
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Rated struts" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut {
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : LongStrut {
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+}
+\`\`\`
+`,
   'strut-lock': `# strut-lock: strut without a mechanical lock
 
 ## What it protects against
@@ -1531,6 +1662,217 @@ plan "Both sides" {
     lock  pinned
   }
   strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+}
+\`\`\`
+`,
+  'strut-slip': `# strut-slip: strut foot that slides
+
+## What it protects against
+
+A foot that slides takes the strut away the moment the load comes on. Untied, such a strut adds nothing at all.
+
+## The sum
+
+friction needed = 1 ÷ tan(angle) at 45 deg: 1
+
+Friction alone holds a foot only where cos(angle) ≤ friction × sin(angle). Otherwise a tie must pull back against the thrust.
+
+## Sources
+
+- The incline: OpenStax University Physics, volume 1, section 6.2.
+- 0.3 under a foot: OpenStax University Physics, volume 1, Table 6.1, metal on wood, moving.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Untied" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut {
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out // strut-slip
+    lock  pinned
+  }
+  strut S2 : LongStrut {
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out // strut-slip
+    lock  pinned
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Tied foot to foot" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut {
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : LongStrut {
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+}
+\`\`\`
+`,
+  'tie-anchor': `# tie-anchor: strap or chain made fast to something that may not hold
+
+## What it protects against
+
+A strap is as good as what it is made fast to.
+
+## The sum
+
+pull ≤ what the anchor holds
+
+What an anchor in the ground holds must be stated. Unknown is never taken as enough.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Nobody knows what the tree holds" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut {
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : LongStrut {
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  anchor Tree {
+    at    14 ft, driver side 30 ft
+    holds unknown
+  }
+  strap T2 : RatchetStrap2in {
+    from S1 foot
+    to   Tree // tie-anchor
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Foot to foot" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut {
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : LongStrut {
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+}
+\`\`\`
+`,
+  'tie-load': `# tie-load: strap or chain overloaded
+
+## What it protects against
+
+A strap that parts lets both feet go at once.
+
+## The sum
+
+pull = load along the strut × (cos(angle) − friction × sin(angle)) ÷ share of the pull along the thrust
+pull ≤ working load limit
+
+The strap is pulled up by hand, or pulled by the foot: the larger of the two counts.
+
+## Sources
+
+- Working load limits of unmarked straps and chains: 49 CFR 393.108.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+strap type NoTag {
+  rating unknown
+}
+
+plan "A strap that nobody rated" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 40,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut {
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : LongStrut {
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : NoTag { from S1 foot to S2 foot } // tie-load
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "A chain" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : LongStrut {
+    head  trailer rail near 14 ft, driver side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : LongStrut {
+    head  trailer rail near 14 ft, passenger side
+    foot  3 ft 4 in out
+    lock  pinned
+  }
+  chain T1 : Chain70_3_8in { from S1 foot to S2 foot }
 }
 \`\`\`
 `,

@@ -22,8 +22,13 @@ import { rule as postSlender } from '../post-slender/rule.js';
 import { rule as sizeUpMissing } from '../size-up-missing/rule.js';
 import { rule as strutAngle } from '../strut-angle/rule.js';
 import { rule as strutHead } from '../strut-head/rule.js';
+import { rule as strutLength } from '../strut-length/rule.js';
+import { rule as strutLoad } from '../strut-load/rule.js';
 import { rule as strutLock } from '../strut-lock/rule.js';
 import { rule as strutOneSided } from '../strut-one-sided/rule.js';
+import { rule as strutSlip } from '../strut-slip/rule.js';
+import { rule as tieAnchor } from '../tie-anchor/rule.js';
+import { rule as tieLoad } from '../tie-load/rule.js';
 import { rule as tieMissing } from '../tie-missing/rule.js';
 import { rule as upperOnUnstableLower } from '../upper-on-unstable-lower/rule.js';
 import { rule as weightSum } from '../weight-sum/rule.js';
@@ -53,8 +58,13 @@ export const rules: readonly Rule[] = [
   sizeUpMissing,
   strutAngle,
   strutHead,
+  strutLength,
+  strutLoad,
   strutLock,
   strutOneSided,
+  strutSlip,
+  tieAnchor,
+  tieLoad,
   tieMissing,
   upperOnUnstableLower,
   weightSum,

@@ -13,14 +13,11 @@ const words = {
   'surface-unknown':
     '{support}: nobody knows what {surface} bears. Until then this check has not passed. Give the surface a bearing, or lay a pad and watch it settle.',
   'foot-unknown':
-    '{support}: nothing says how large its foot is. On {surface} it needs {pad}: lay a pad of that size.',
+    '{support}: nothing says how large its foot is, so what it does to {surface} could not be checked. Write the size of its foot plate, or lay a pad of at least {pad}.',
   'fix-pad': 'Lay a pad of {size}',
   'surface-here': 'What the surface bears is set here.',
 } as const;
 const say = messages('ground-bearing', words);
-
-/** No strut foot is smaller than 4 in by 4 in, m². Common practice, no source. */
-const smallestFoot = (4 * 0.0254) ** 2;
 
 function judge(g: GroundResult, w: Workings): RuleFinding | undefined {
   const { surface } = w.plan.ground;
@@ -39,15 +36,14 @@ function judge(g: GroundResult, w: Workings): RuleFinding | undefined {
       message: say('surface-unknown', { support, surface: surface.name }),
     };
   const pad = g.padNeeded === undefined ? '' : print(g.padNeeded);
-  if (g.pressure.value === undefined) {
-    if ((g.padNeeded?.value?.high ?? 0) <= smallestFoot) return undefined;
+  if (g.pressure.value === undefined)
     return {
       ...base,
-      severity: 'note',
+      severity: 'warning',
+      couldNotRun: true,
       message: say('foot-unknown', { support, surface: surface.name, pad }),
       fixes: padFix(g, w),
     };
-  }
   if (!exceeds(g.pressure.value.high, g.allowable.value.low)) return undefined;
   const beside = printBeside(g.pressure, g.allowable);
   return {

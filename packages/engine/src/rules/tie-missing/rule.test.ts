@@ -12,7 +12,7 @@ it('offers the strap to the strut across', () => {
     {
       kind: 'insert',
       into: { element: 'plan' },
-      text: 'strap T2 : RatchetStrap2in { from S3 foot to S4 foot }',
+      text: 'strap T2 : RatchetStrap4in { from S3 foot to S4 foot }',
     },
   ]);
 });

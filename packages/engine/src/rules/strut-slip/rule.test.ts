@@ -1,0 +1,31 @@
+import { describe, expect, it } from 'vitest';
+import { check } from '../../testing/check.js';
+import { policyWith, strap, trailerOnCar } from '../../testing/sample-plans.js';
+import { rule } from './rule.js';
+
+const untied = { ...trailerOnCar, ties: [] };
+
+describe('strut-slip', () => {
+  it('passes feet that are tied to each other', () => expect(check(rule, trailerOnCar)).toEqual([]));
+
+  // OpenStax University Physics 1, section 6.2: a body on an incline stays while tan(angle of slope) ≤ μ;
+  // for a strut at θ to the ground the slope is 90° − θ, so it takes μ = 1 / tan θ: 38 in out, 40 in up = 0.95.
+  it('works out the friction that it would take', () => {
+    const [finding] = check(rule, untied);
+    expect(finding?.message.text).toContain('it takes friction of 0.95');
+    expect(finding?.message.text).toContain('and 0.3 is counted on');
+  });
+
+  it('lets friction hold a foot where it does', () => {
+    const policy = policyWith('friction strut foot', 0.95);
+    expect(check(rule, { ...untied, policy })).toEqual([]);
+    expect(check(rule, { ...untied, policy: policyWith('friction strut foot', 0.949) })).toHaveLength(4);
+  });
+
+  it('does not take a strap along the truck for a hold', () => {
+    const aside = { ...untied, ties: [strap('T1', 'S1', 'S3')] };
+    expect(check(rule, aside).find((f) => f.subject.element === 'strut/S1')?.message.id).toBe(
+      'strut-slip.tied-aside',
+    );
+  });
+});
