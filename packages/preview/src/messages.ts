@@ -1,4 +1,4 @@
-import type { Scene, ViewChoice } from '@cribwright/drawing';
+import type { Scene, ViewChoice, ViewId } from '@cribwright/drawing';
 
 /** Everything the panel and its host say to each other. Each message names the file it speaks of. */
 
@@ -10,6 +10,12 @@ export type ToPanel =
       /** Plans in the file, in order; which one is shown. */
       readonly plans: readonly { readonly title: string }[];
       readonly shown: number;
+      /** The views that this plan has something for; all of them where the host does not say. */
+      readonly views?: readonly {
+        readonly id: ViewId;
+        readonly name: string;
+        readonly about?: readonly string[];
+      }[];
       readonly scenes: readonly Scene[];
       readonly stages: readonly { readonly id: string; readonly title: string }[];
       readonly losses: readonly { readonly id: string; readonly title: string }[];

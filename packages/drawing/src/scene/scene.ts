@@ -1,4 +1,5 @@
 import type { Ref } from '@cribwright/engine';
+import type { Solid } from '../space/solid.js';
 
 /** Names one way of looking at a plan. A view is one file in `views/`. */
 export type ViewId =
@@ -41,6 +42,20 @@ export interface Scene {
   readonly items: readonly Item[];
   /** Always shown. Never empty. */
   readonly caution: string;
+  /** The reader's units. */
+  readonly display?: 'us' | 'si';
+  /** The same in space, where the view can also be turned. */
+  readonly space?: SpaceScene;
+}
+
+/** What stands, in space: plan axes, metres. */
+export interface SpaceScene {
+  readonly things: readonly {
+    readonly ref: Ref;
+    readonly name: string;
+    readonly standing: 'stands' | 'adding' | 'later' | 'lost';
+    readonly solids: readonly Solid[];
+  }[];
 }
 
 /** sheet = origin + scale × plan, axis by axis. Scales are mm per metre and may be negative. */
@@ -150,6 +165,10 @@ export interface Drag {
   readonly axes: readonly ('x' | 'y' | 'z')[];
   /** Values, in plan metres, that attract the drag. */
   readonly snaps: Readonly<Partial<Record<'x' | 'y' | 'z', readonly number[]>>>;
+  /** Where it is now, plan metres. */
+  readonly from?: Readonly<Partial<Record<'x' | 'y' | 'z', number>>>;
+  /** Dropped places are rounded to this, m, unless they snap. */
+  readonly grid?: number;
   /** Why it cannot be dragged: the place is worked out from something else. */
   readonly fixed?: string;
 }

@@ -1,6 +1,6 @@
 import { caution } from '@cribwright/engine';
 import { at, group, line, rectangle, text } from '../scene/draw.js';
-import type { Frame, Item, Scene, ViewChoice } from '../scene/scene.js';
+import type { Frame, Item, Scene, SpaceScene, ViewChoice } from '../scene/scene.js';
 import { wrap } from '../text/wrap.js';
 import { type LegendEntry, legend } from './legend.js';
 import { scaleBar } from './scale-bar.js';
@@ -49,6 +49,7 @@ export interface Sheet {
   readonly display: 'us' | 'si';
   readonly frame?: Frame;
   readonly width?: number;
+  readonly space?: SpaceScene;
 }
 
 export function sheet(s: Sheet): Scene {
@@ -68,6 +69,8 @@ export function sheet(s: Sheet): Scene {
     frame: s.frame,
     items: [...head.items, ...s.body, group('legend', signs.items), ...(bar?.items ?? []), ...warning.items],
     caution,
+    display: s.display,
+    ...(s.space === undefined ? {} : { space: s.space }),
   };
 }
 

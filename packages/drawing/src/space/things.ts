@@ -1,5 +1,6 @@
 import type { Plan } from '@cribwright/engine';
 import type { Drag } from '../scene/scene.js';
+import { inch } from '../text/lengths.js';
 import { cribSolids } from './crib-solids.js';
 import { snapsFor } from './snaps.js';
 import { chockSolids, padSolids, stepChockSolids, strutSolids, tieSolids } from './support-solids.js';
@@ -8,11 +9,17 @@ import { vehicleSolids } from './vehicle-solids.js';
 
 /** Everything in a plan as it stands in space, vehicles first, in the order of the text. */
 export function thingsOf(plan: Plan): readonly Thing[] {
-  const drag = (element: string, moves: Drag['moves']): Drag => ({
+  const drag = (
+    element: string,
+    moves: Drag['moves'],
+    from: { readonly x: number; readonly y: number },
+  ): Drag => ({
     element,
     moves,
     axes: ['x', 'y'],
     snaps: snapsFor(plan, element),
+    from: { x: from.x, y: from.y },
+    grid: plan.display === 'us' ? inch / 2 : 0.01,
   });
   const main = plan.vehicles[0]?.id;
   return [
@@ -25,8 +32,8 @@ export function thingsOf(plan: Plan): readonly Thing[] {
         solids: vehicleSolids(v),
         drag:
           v.id === main
-            ? { ...drag(v.id, 'vehicle'), fixed: 'All places are measured from this vehicle.' }
-            : drag(v.id, 'vehicle'),
+            ? { ...drag(v.id, 'vehicle', v.at), fixed: 'All places are measured from this vehicle.' }
+            : drag(v.id, 'vehicle', v.at),
       }),
     ),
     ...plan.pads.map(
@@ -42,7 +49,7 @@ export function thingsOf(plan: Plan): readonly Thing[] {
         name: c.name,
         ref: c.ref,
         solids: cribSolids(c, plan),
-        drag: drag(c.id, 'centre'),
+        drag: drag(c.id, 'centre', c.at),
       }),
     ),
     ...plan.stepChocks.map(
@@ -52,7 +59,7 @@ export function thingsOf(plan: Plan): readonly Thing[] {
         name: c.name,
         ref: c.ref,
         solids: stepChockSolids(c),
-        drag: drag(c.id, 'centre'),
+        drag: drag(c.id, 'centre', c.at),
       }),
     ),
     ...plan.struts.map(
@@ -62,7 +69,7 @@ export function thingsOf(plan: Plan): readonly Thing[] {
         name: s.name,
         ref: s.ref,
         solids: strutSolids(s, plan),
-        drag: drag(s.id, 'foot'),
+        drag: drag(s.id, 'foot', s.foot),
       }),
     ),
     ...plan.ties.map(

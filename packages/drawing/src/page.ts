@@ -1,0 +1,8 @@
+/** What a page that shows drawings needs: no views, no engine, only scenes. */
+export { pdfOf } from './pdf/pdf-of.js';
+export type * from './scene/scene.js';
+export { walk } from './scene/walk.js';
+export { type Palette, paletteOf, palettes, type ThemeName } from './svg/palette.js';
+export { SceneSvg } from './svg/scene-svg.js';
+export { paletteVariables, variableStyleSheet } from './svg/style-sheet.js';
+export { svgOf } from './svg/svg-of.js';

@@ -1,0 +1,54 @@
+/** @jsxRuntime automatic @jsxImportSource preact */
+import type { Scene } from '@cribwright/drawing/page';
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { copyPicture, pictureOf } from './picture.js';
+import { themeNow } from './themes.js';
+
+type Format = 'svg' | 'png' | 'pdf';
+
+/** Takes the drawing away: as a file through the host, or as a picture on the clipboard. */
+export function ExportTools(props: {
+  readonly scene: Scene;
+  readonly send: (format: Format, data: string) => void;
+  readonly say: (text: string) => void;
+}): JSX.Element {
+  const [busy, setBusy] = useState(false);
+  const run = async (task: () => Promise<void>) => {
+    setBusy(true);
+    try {
+      await task();
+    } catch (error) {
+      const why = error instanceof Error ? error.message : String(error);
+      props.say(`The picture could not be made: ${why}. Save it as SVG instead.`);
+    } finally {
+      setBusy(false);
+    }
+  };
+  // What is printed or sent is on white paper, whatever the theme of the screen.
+  const save = (format: Format) =>
+    run(async () => props.send(format, await pictureOf(props.scene, format, 'light')));
+  const copy = () =>
+    run(async () => {
+      await copyPicture(props.scene, themeNow());
+      props.say('The drawing is on the clipboard as a picture.');
+    });
+  return (
+    <fieldset class="export" aria-label="Take it away">
+      {(['svg', 'png', 'pdf'] as const).map((format) => (
+        <button
+          key={format}
+          type="button"
+          disabled={busy}
+          onClick={() => void save(format)}
+          aria-label={`Save as ${format.toUpperCase()}`}
+        >
+          {format.toUpperCase()}
+        </button>
+      ))}
+      <button type="button" disabled={busy} onClick={() => void copy()} aria-label="Copy as a picture">
+        Copy
+      </button>
+    </fieldset>
+  );
+}

@@ -1,0 +1,29 @@
+/** @jsxRuntime automatic @jsxImportSource preact */
+import type { JSX } from 'preact';
+
+const keys: readonly (readonly [string, string])[] = [
+  ['Tab, arrows', 'go from shape to shape'],
+  ['Enter', 'go to its line in the text'],
+  ['Alt+↑  Alt+↓', 'one course more or less on a crib'],
+  [',  .', 'stage before or next'],
+  ['+  -  0', 'zoom in, out, fit'],
+  ['Drag', 'a crib, a strut foot or a vehicle: the text changes'],
+  ['Escape', 'let go of a drag'],
+];
+
+/** The keys, on demand. */
+export function Help(): JSX.Element {
+  return (
+    <details class="help">
+      <summary>Keys</summary>
+      <dl>
+        {keys.map(([key, what]) => (
+          <div key={key}>
+            <dt>{key}</dt>
+            <dd>{what}</dd>
+          </div>
+        ))}
+      </dl>
+    </details>
+  );
+}

@@ -1,0 +1,12 @@
+/** @jsxRuntime automatic @jsxImportSource preact */
+import { render } from 'preact';
+import { editorHost } from './host.js';
+import { Panel } from './panel.js';
+import './panel.css';
+import { adoptThemes } from './themes.js';
+
+const place = document.getElementById('panel');
+if (place !== null) {
+  adoptThemes();
+  render(<Panel host={editorHost()} />, place);
+}

@@ -1,0 +1,176 @@
+/** @jsxRuntime automatic @jsxImportSource preact */
+import type { Scene, ViewChoice } from '@cribwright/drawing/page';
+import type { JSX } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { Canvas } from './canvas.js';
+import { ExportTools } from './export-tools.js';
+import { Help } from './help.js';
+import type { Host } from './host.js';
+import { LossPicker } from './loss-picker.js';
+import type { ToPanel } from './messages.js';
+import { Notices } from './notices.js';
+import { PlanPicker } from './plan-picker.js';
+import { shared } from './share.js';
+import { SpaceToggle } from './space-toggle.js';
+import { StageTools } from './stage-tools.js';
+import { SubjectPicker } from './subject-picker.js';
+import { Tally } from './tally.js';
+import { ViewTabs } from './view-tabs.js';
+import { ZoomTools } from './zoom-tools.js';
+
+export type Show = Extract<ToPanel, { kind: 'show' }>;
+
+/** What is drawn now: the last message that had a drawing, its scenes joined to those before. */
+interface Drawn {
+  readonly show: Show;
+  readonly scenes: readonly Scene[];
+}
+
+/** The page of the panel. It shows scenes and says what the reader wants; the text is changed by the host alone. */
+export function Panel({ host }: { readonly host: Host }): JSX.Element {
+  const [drawn, setDrawn] = useState<Drawn>();
+  const [stale, setStale] = useState<string>();
+  const [said, setSaid] = useState<string>();
+  const [lit, setLit] = useState<string>();
+  const kept = useRef(host.kept());
+  const [zoom, setZoom] = useState(kept.current?.zoom ?? 1);
+  const [inSpace, setInSpace] = useState(false);
+  const pan = useRef(kept.current?.pan ?? { x: 0, y: 0 });
+  const uri = useRef<string>();
+
+  useEffect(() => {
+    const stop = host.hear((message) => {
+      if (message.kind === 'show') {
+        uri.current = message.uri;
+        setStale(message.stale);
+        setSaid(undefined);
+        setDrawn((before) => joined(before, message));
+      } else if (message.uri === uri.current) {
+        if (message.kind === 'light') setLit(message.element);
+        else setSaid(message.text);
+      }
+    });
+    host.post({ kind: 'ready' });
+    return stop;
+  }, [host]);
+
+  const show = drawn?.show;
+  const scene = drawn?.scenes[0];
+  useEffect(() => {
+    if (show === undefined) return;
+    let frames = 2;
+    let request = 0;
+    const painted = () => {
+      if (--frames > 0) request = requestAnimationFrame(painted);
+      else host.post({ kind: 'drawn', uri: show.uri, version: show.version, words: scene?.words ?? '' });
+    };
+    request = requestAnimationFrame(painted);
+    return () => cancelAnimationFrame(request);
+  }, [host, show, scene]);
+
+  const keep = () => {
+    if (show === undefined || scene === undefined) return;
+    const state = { uri: show.uri, plan: show.shown, choice: scene.choice, zoom, pan: pan.current };
+    host.keep(state);
+    host.post({ kind: 'keep', uri: show.uri, state });
+  };
+  useEffect(keep, [zoom, show, scene?.choice]);
+
+  const choose = (change: Partial<ViewChoice>, plan = show?.shown ?? 0) => {
+    if (show === undefined || scene === undefined) return;
+    host.post({ kind: 'choose', uri: show.uri, plan, choice: { ...scene.choice, ...change } });
+  };
+
+  const notices = <Notices stale={stale} said={said} dismiss={() => setSaid(undefined)} />;
+  if (show === undefined || scene === undefined) {
+    return (
+      <div class="panel">
+        {notices}
+        <p class="waiting">{stale ?? 'Waiting for the plan.'}</p>
+        <footer class="caution">{drawn?.scenes[0]?.caution ?? waitingCaution}</footer>
+      </div>
+    );
+  }
+  return (
+    <div class="panel">
+      <header class="tools">
+        <PlanPicker
+          plans={show.plans}
+          shown={show.shown}
+          choose={(plan) => choose({ subject: undefined }, plan)}
+        />
+        <ViewTabs views={show.views} current={scene.choice.view} choose={(view) => choose({ view })} />
+        <div class="row">
+          <SubjectPicker show={show} choice={scene.choice} choose={(subject) => choose({ subject })} />
+          <StageTools
+            stages={show.stages}
+            stage={scene.choice.stage}
+            choose={(stage) => choose({ stage, lost: undefined })}
+          />
+          <LossPicker losses={show.losses} lost={scene.choice.lost} choose={(lost) => choose({ lost })} />
+          <ZoomTools zoom={zoom} set={setZoom} />
+          <SpaceToggle scene={scene} on={inSpace} set={setInSpace} />
+          <ExportTools
+            scene={scene}
+            say={setSaid}
+            send={(format, data) => host.post({ kind: 'export', uri: show.uri, format, data })}
+          />
+          <Help />
+        </div>
+      </header>
+      {notices}
+      <Canvas
+        scene={scene}
+        lit={lit}
+        zoom={zoom}
+        setZoom={setZoom}
+        pan={pan}
+        inSpace={inSpace && scene.space !== undefined}
+        moved={keep}
+        say={setSaid}
+        act={{
+          goTo: (element, property) => host.post({ kind: 'go to', uri: show.uri, element, property }),
+          move: (drag, to) =>
+            host.post({
+              kind: 'move',
+              uri: show.uri,
+              version: show.version,
+              element: drag.element,
+              moves: drag.moves,
+              to,
+            }),
+          courses: (element, by) =>
+            host.post({ kind: 'courses', uri: show.uri, version: show.version, element, by }),
+          stage: (by) =>
+            choose({ stage: stageAfter(scene.choice.stage, by, show.stages.length), lost: undefined }),
+        }}
+      />
+      <footer>
+        <Tally tally={show.tally} />
+        <details class="words">
+          <summary>In words</summary>
+          <p>{scene.words}</p>
+        </details>
+        <p class="caution">{scene.caution}</p>
+      </footer>
+    </div>
+  );
+}
+
+// Until the first drawing brings the caution with it, the page has its own, shorter one.
+const waitingCaution = 'A planning and teaching aid. Believe what you see on scene.';
+
+/** A message without a drawing leaves the last one up: the panel is never blank. */
+function joined(before: Drawn | undefined, show: Show): Drawn {
+  if (show.scenes.length === 0 && before !== undefined && before.show.uri === show.uri) {
+    return { show: { ...show, scenes: before.show.scenes }, scenes: before.scenes };
+  }
+  return { show, scenes: show.scenes.map((scene, i) => shared(before?.scenes[i], scene)) };
+}
+
+/** The stage before or after; past the last stands the finished work. */
+export function stageAfter(stage: number | undefined, by: 1 | -1, count: number): number | undefined {
+  if (count === 0) return undefined;
+  const next = (stage ?? count) + by;
+  return next >= count ? undefined : Math.max(0, next);
+}

@@ -1,0 +1,57 @@
+import { paletteOf, pdfOf, type Scene, svgOf, type ThemeName } from '@cribwright/drawing/page';
+
+/** Dots across one inch of the sheet, for pictures made of dots. */
+const dotsPerInch = 200;
+
+/** A drawing as a PNG, base64 without its prefix. Throws where the page cannot paint it. */
+export async function pngOf(scene: Scene, theme: ThemeName): Promise<string> {
+  const canvas = await painted(scene, theme);
+  return canvas.toDataURL('image/png').replace(/^data:[^,]*,/, '');
+}
+
+/** Puts a drawing on the clipboard as a picture. Throws where the page may not. */
+export async function copyPicture(scene: Scene, theme: ThemeName): Promise<void> {
+  const canvas = await painted(scene, theme);
+  const blob = await new Promise<Blob>((done, fail) =>
+    canvas.toBlob((b) => (b === null ? fail(new Error('the picture is empty')) : done(b)), 'image/png'),
+  );
+  await navigator.clipboard.write([new ClipboardItem({ 'image/png': blob })]);
+}
+
+async function painted(scene: Scene, theme: ThemeName): Promise<HTMLCanvasElement> {
+  const address = URL.createObjectURL(new Blob([svgOf(scene, theme)], { type: 'image/svg+xml' }));
+  try {
+    const image = new Image();
+    image.src = address;
+    await image.decode();
+    const canvas = document.createElement('canvas');
+    canvas.width = Math.round((scene.width / 25.4) * dotsPerInch);
+    canvas.height = Math.round((scene.height / 25.4) * dotsPerInch);
+    const context = canvas.getContext('2d');
+    if (context === null) throw new Error('the page cannot paint');
+    context.fillStyle = paletteOf(theme).paper;
+    context.fillRect(0, 0, canvas.width, canvas.height);
+    context.drawImage(image, 0, 0, canvas.width, canvas.height);
+    return canvas;
+  } finally {
+    URL.revokeObjectURL(address);
+  }
+}
+
+/** A drawing in the form asked for: text for SVG, base64 for the others. */
+export async function pictureOf(
+  scene: Scene,
+  format: 'svg' | 'png' | 'pdf',
+  theme: ThemeName,
+): Promise<string> {
+  switch (format) {
+    case 'svg':
+      return svgOf(scene, theme);
+    case 'png':
+      return pngOf(scene, theme);
+    case 'pdf': {
+      const bytes = await pdfOf([scene], { paper: scene.display === 'si' ? 'a4' : 'letter' });
+      return btoa(Array.from(bytes, (b) => String.fromCharCode(b)).join(''));
+    }
+  }
+}

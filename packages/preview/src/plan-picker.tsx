@@ -1,0 +1,23 @@
+/** @jsxRuntime automatic @jsxImportSource preact */
+import type { JSX } from 'preact';
+
+/** Chooses among the plans of a file, where there are several. */
+export function PlanPicker(props: {
+  readonly plans: readonly { readonly title: string }[];
+  readonly shown: number;
+  readonly choose: (plan: number) => void;
+}): JSX.Element | null {
+  if (props.plans.length < 2) return null;
+  return (
+    <label class="picker">
+      Plan
+      <select value={props.shown} onChange={(e) => props.choose(Number(e.currentTarget.value))}>
+        {props.plans.map((plan, i) => (
+          <option key={plan.title} value={i}>
+            {plan.title}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}

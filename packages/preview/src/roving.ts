@@ -1,0 +1,61 @@
+import type { Scene } from '@cribwright/drawing/page';
+import type { RefObject } from 'preact';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import { directions, nextShape } from './next-shape.js';
+
+/** Every shape that has a name, in the order of the drawing. */
+export const shapesIn = (box: Element): readonly SVGGElement[] => [
+  ...box.querySelectorAll<SVGGElement>('svg g[role="graphics-object"]'),
+];
+
+/** One shape at a time is in the order of the Tab key; arrow keys go from shape to shape. */
+export function useRoving(box: RefObject<HTMLDivElement>, scene: Scene): void {
+  const current = useRef<string>();
+  useLayoutEffect(() => {
+    if (box.current === null) return;
+    const shapes = shapesIn(box.current);
+    const chosen = shapes.find((s) => s.getAttribute('data-key') === current.current) ?? shapes[0];
+    for (const shape of shapes) shape.setAttribute('tabindex', shape === chosen ? '0' : '-1');
+  }, [scene]);
+
+  useEffect(() => {
+    const here = box.current;
+    if (here === null) return;
+    const focused = (event: FocusEvent) => {
+      const shapes = shapesIn(here);
+      const shape = shapes.find((s) => s === event.target);
+      if (shape === undefined) return;
+      current.current = shape.getAttribute('data-key') ?? undefined;
+      for (const s of shapes) s.setAttribute('tabindex', s === shape ? '0' : '-1');
+    };
+    const key = (event: KeyboardEvent) => {
+      if (event.altKey || event.ctrlKey || event.metaKey) return;
+      const shapes = shapesIn(here);
+      const from = shapes.indexOf(document.activeElement as SVGGElement);
+      const way = directions[event.key];
+      if (from < 0) return;
+      const to =
+        event.key === 'Home'
+          ? 0
+          : event.key === 'End'
+            ? shapes.length - 1
+            : way === undefined
+              ? undefined
+              : nextShape(shapes.map(middleOf), from, way);
+      if (to === undefined) return;
+      event.preventDefault();
+      shapes[to]?.focus();
+    };
+    here.addEventListener('focusin', focused);
+    here.addEventListener('keydown', key);
+    return () => {
+      here.removeEventListener('focusin', focused);
+      here.removeEventListener('keydown', key);
+    };
+  }, []);
+}
+
+const middleOf = (shape: Element) => {
+  const r = shape.getBoundingClientRect();
+  return { x: r.left + r.width / 2, y: r.top + r.height / 2 };
+};

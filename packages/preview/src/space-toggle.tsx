@@ -1,0 +1,17 @@
+/** @jsxRuntime automatic @jsxImportSource preact */
+import type { Scene } from '@cribwright/drawing/page';
+import type { JSX } from 'preact';
+
+/** Turns the view in space on and off, where there is one. */
+export function SpaceToggle(props: {
+  readonly scene: Scene;
+  readonly on: boolean;
+  readonly set: (on: boolean) => void;
+}): JSX.Element | null {
+  if (props.scene.space === undefined) return null;
+  return (
+    <button type="button" aria-pressed={props.on} onClick={() => props.set(!props.on)}>
+      Turn it
+    </button>
+  );
+}

@@ -1,0 +1,57 @@
+/** @jsxRuntime automatic @jsxImportSource preact */
+import type { ViewId } from '@cribwright/drawing/page';
+import type { JSX } from 'preact';
+
+const all: readonly { readonly id: ViewId; readonly name: string }[] = [
+  { id: 'plan', name: 'Plan' },
+  { id: 'side', name: 'Side' },
+  { id: 'end', name: 'End' },
+  { id: 'crib', name: 'Crib' },
+  { id: 'strut', name: 'Strut' },
+  { id: 'push', name: 'Push' },
+  { id: 'height limits', name: 'Heights' },
+  { id: 'use', name: 'Use' },
+  { id: 'timeline', name: 'Time line' },
+  { id: 'ground', name: 'Ground' },
+  { id: 'space', name: 'Space' },
+];
+
+/** The views as tabs: arrow keys go from one to the next. */
+export function ViewTabs(props: {
+  readonly views: readonly { readonly id: ViewId; readonly name: string }[] | undefined;
+  readonly current: ViewId;
+  readonly choose: (view: ViewId) => void;
+}): JSX.Element {
+  const views = props.views ?? all;
+  const step = (event: KeyboardEvent, from: number) => {
+    const by = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
+    const to = event.key === 'Home' ? 0 : event.key === 'End' ? views.length - 1 : undefined;
+    const index = to ?? (by === undefined ? undefined : (from + by + views.length) % views.length);
+    const view = index === undefined ? undefined : views[index];
+    if (view === undefined) return;
+    event.preventDefault();
+    props.choose(view.id);
+    const tabs = (event.currentTarget as HTMLElement).parentElement?.children;
+    const tab = index === undefined ? undefined : tabs?.[index];
+    if (tab instanceof HTMLElement) tab.focus();
+  };
+  return (
+    <div class="tabs" role="tablist" aria-label="Views">
+      {views.map((view, i) => (
+        <button
+          key={view.id}
+          type="button"
+          role="tab"
+          id={`tab-${view.id.replaceAll(' ', '-')}`}
+          aria-selected={view.id === props.current}
+          aria-controls="drawing"
+          tabIndex={view.id === props.current ? 0 : -1}
+          onClick={() => props.choose(view.id)}
+          onKeyDown={(e) => step(e, i)}
+        >
+          {view.name}
+        </button>
+      ))}
+    </div>
+  );
+}
