@@ -70,7 +70,9 @@ export class BlockScope implements NameScope {
     this.rules = around.rules;
     const chain: BoundBlock[] = [];
     for (let b = block; b; b = b.parent) chain.push(b);
-    this.locals = chain.filter((b) => b.schema.ownScope);
+    const asked = chain.find((b) => b.schema.keyword === 'exercise');
+    const about = asked && planOfExercise(asked, shape, around);
+    this.locals = [...chain.filter((b) => b.schema.ownScope), ...(about ? [about] : [])];
     const enclosing = chain.find(
       (b) => b.schema.keyword === 'vehicle' || b.schema.keyword === 'vehicle type',
     );
@@ -91,7 +93,7 @@ export class BlockScope implements NameScope {
 
   findAny(name: string): Declaration | undefined {
     for (const local of this.locals) {
-      const found = this.shape.names.get(local)?.get(name)?.[0];
+      const found = this.namesIn(local)?.get(name)?.[0];
       if (found) return found;
     }
     return findAtTop(this.shape, this.around.seen, name, undefined);
@@ -102,8 +104,7 @@ export class BlockScope implements NameScope {
     const add = (list: Iterable<Declaration>) => {
       for (const d of list) if (kinds.includes(d.kind) && !found.has(d.name)) found.set(d.name, d);
     };
-    for (const local of this.locals)
-      for (const same of this.shape.names.get(local)?.values() ?? []) add(same);
+    for (const local of this.locals) for (const same of this.namesIn(local)?.values() ?? []) add(same);
     for (const { declaration, shown } of this.groupMembers()) {
       if (kinds.includes(declaration.kind) && !found.has(shown))
         found.set(shown, { ...declaration, name: shown });
@@ -146,6 +147,10 @@ export class BlockScope implements NameScope {
     return this.around.elsewhere(name, kinds);
   }
 
+  private namesIn(local: BoundBlock): ReadonlyMap<string, readonly Declaration[]> | undefined {
+    return (local.uri === this.uri ? this.shape : this.around.shapeOf(local.uri))?.names.get(local);
+  }
+
   private members(vehicle: Declaration | undefined, kind: Kind): readonly Declaration[] {
     const found = new Map<string, Declaration>();
     for (const block of typeChain((vehicle ?? this.vehicle)?.block, this.around)) {
@@ -175,6 +180,21 @@ export class BlockScope implements NameScope {
       );
     });
   }
+}
+
+/** The plan that an exercise is about: the one it names, else the only one of its lesson. */
+export function planOfExercise(
+  exercise: BoundBlock,
+  shape: FileShape,
+  around: Surroundings,
+): BoundBlock | undefined {
+  const named = exercise.properties.find((p) => p.schema.key === 'plan')?.terms[1];
+  const inLesson = exercise.parent?.blocks.filter((b) => b.schema.keyword === 'plan') ?? [];
+  if (!named) return inLesson.length === 1 ? inLesson[0] : undefined;
+  return (
+    inLesson.find((b) => b.name === named.text) ??
+    findAtTop(shape, around.seenBy(shape.uri), named.text, ['plan'])?.block
+  );
 }
 
 const mainVehicle = (plan: BoundBlock | undefined): Declaration | undefined =>

@@ -76,32 +76,32 @@ interface Wanted {
   readonly y: number | undefined;
 }
 
-/** Two points along the stretch where the part passes over the lower vehicle, a quarter in from each end. */
+/**
+ * Two points along the stretch where the part passes over the lower vehicle, a quarter in from each end; or where the
+ * author says that they touch, on the line of the part that passes over it.
+ */
 function pointsOf(
   { vehicle, part }: PlacedPart,
   lower: Vehicle,
   roof: Vehicle['parts'][number] | undefined,
   wanted: Wanted,
 ): readonly { readonly x: number; readonly y: number }[] {
-  const lines = part.form === 'rails' || part.form === 'points' ? part.offsets : [0];
-  for (const offset of lines) {
-    const over = stretchOver(vehicle, part, offset, lower, roof);
-    const said = wanted.y === undefined || Math.abs(inPlan(vehicle, part.from, offset).y - wanted.y) < 0.3;
-    if (wanted.back !== undefined && said && (over || wanted.y !== undefined)) {
-      const own = inVehicle(vehicle, wanted.back, 0).x;
-      return [inPlan(vehicle, own, offset)];
-    }
-    if (wanted.from !== undefined && wanted.to !== undefined && (over || lines.length === 1)) {
-      return [wanted.from, wanted.to].map((x) => inPlan(vehicle, inVehicle(vehicle, x, 0).x, offset));
-    }
-    if (over && wanted.back === undefined && wanted.from === undefined) {
-      const quarter = (over.high - over.low) / 4;
-      return part.form === 'points'
-        ? [inPlan(vehicle, part.from, offset)]
-        : [over.low + quarter, over.high - quarter].map((x) => inPlan(vehicle, x, offset));
-    }
-  }
-  return [];
+  const offsets = part.form === 'rails' || part.form === 'points' ? part.offsets : [0];
+  const lines = offsets.flatMap((offset) => {
+    const over =
+      stretchOver(vehicle, part, offset, lower, roof) ?? stretchOver(vehicle, part, offset, lower, undefined);
+    const near = wanted.y === undefined || Math.abs(inPlan(vehicle, part.from, offset).y - wanted.y) < 0.3;
+    return over && near ? [{ offset, over }] : [];
+  });
+  const line = lines.sort((a, b) => b.over.high - b.over.low - (a.over.high - a.over.low))[0];
+  if (!line) return [];
+  const { offset, over } = line;
+  const on = (x: number) => inPlan(vehicle, inVehicle(vehicle, x, vehicle.at.y).x, offset);
+  if (wanted.back !== undefined) return [on(wanted.back)];
+  if (wanted.from !== undefined && wanted.to !== undefined) return [on(wanted.from), on(wanted.to)];
+  if (part.form === 'points') return [inPlan(vehicle, part.from, offset)];
+  const quarter = (over.high - over.low) / 4;
+  return [over.low + quarter, over.high - quarter].map((x) => inPlan(vehicle, x, offset));
 }
 
 /** The stretch of a line along the upper vehicle that lies over the lower one's roof, or over all of it. */

@@ -217,6 +217,7 @@ export function stepChockOf(m: Making, block: BoundBlock): StepChock | undefined
     id,
     name,
     at,
+    ...(type?.name === undefined ? {} : { typeName: type.name }),
     heights: heights.values.heights.flatMap(
       (h) => w.number(h.height, outermost, heights.block.uri, 'length') ?? [],
     ),

@@ -119,12 +119,16 @@ export function strutGearOf(
     return load === undefined || at === undefined ? [] : [{ load, length: at }];
   });
   const first = lines[0];
+  const plate = w.said(block, strutTypeProperties.footPlate);
+  const long = w.number(plate?.values.length, at0, block.uri, 'length');
+  const wide = w.number(plate?.values.width, at0, block.uri, 'length');
   return {
     kind: 'rated strut',
     name: block.name,
     shortest: ends.low,
     longest: ends.high,
     ratings: ratings.sort((a, b) => a.length - b.length),
+    ...(long === undefined || wide === undefined ? {} : { footArea: long * wide }),
     source: first ? w.source(first.values, [block]) : { kind: 'unknown' },
     ref: { element: id },
   };

@@ -32,7 +32,7 @@ export function policyOf(
 function limitOf(w: Writing, chain: readonly BoundBlock[], key: PolicyKey): PolicyLimit | undefined {
   const all = chain.flatMap((b) => w.all(b, limitLines[key]).slice(0, 1));
   const made = all.map((said) => {
-    const value = valueOf(w, said.block, said.values, limits[key]);
+    const value = limitValue(w, said.block, said.values, limits[key]);
     const ref = { element: `policy/${said.block.name ?? ''}`, property: key };
     return value === undefined ? undefined : { said, value, ref };
   });
@@ -59,7 +59,7 @@ type Values = {
   readonly value?: Parameters<Writing['interval']>[0];
 };
 
-function valueOf(
+function limitValue(
   w: Writing,
   block: BoundBlock,
   values: Values,

@@ -44,6 +44,14 @@ export const strutTypeProperties = {
       repeatable: true,
     },
   ),
+  footPlate: property(
+    'foot plate',
+    sequence(quantity('length', 'length'), word('by'), quantity('width', 'length'), source),
+    {
+      doc: 'The size of its foot: what presses on the ground.',
+      example: 'foot plate 10 in by 10 in',
+    },
+  ),
   post: property(
     'post',
     sequence(

@@ -3,6 +3,7 @@ import type { BoundFile } from '../binding/bound-file.js';
 import type { Surroundings } from '../binding/file-scope.js';
 import { planEditChanges } from '../edits/plan-edit-changes.js';
 import { type Elaborated, elaborate } from '../elaboration/elaborate.js';
+import { lessonProblems } from '../elaboration/lesson.js';
 import type { Span } from '../grammar/syntax.js';
 import type { LanguageProblem, TextChange } from '../problems/problem.js';
 import { say } from '../problems/words.js';
@@ -53,7 +54,9 @@ export class Checker {
     if (!file) return { uri, version: 0, state: 'no plan', problems: [], plans: [] };
     const elaborated = elaborate(file, around, display);
     const plans = elaborated.plans.map((e) => ({ made: e, reply: this.reply(e) }));
-    const text = [...file.problems, ...elaborated.problems].map((p) => textProblem(p, uri));
+    const analysed = plans.map(({ made, reply }) => ({ block: made.block, analysis: reply.analysis }));
+    const exercises = lessonProblems(file, around, analysed);
+    const text = [...file.problems, ...elaborated.problems, ...exercises].map((p) => textProblem(p, uri));
     const found = plans.flatMap(({ made, reply }) => findings(uri, made, reply));
     const errors = text.some((p) => p.severity === 'danger');
     return {
