@@ -79,6 +79,18 @@ export const panelHands = (page: Page): Readonly<Record<string, (given: Given) =
     const frame = await panelFrame(page);
     await frame.getByLabel(String(label)).selectOption({ index: Number(index) });
   },
+  /** Takes what a dialog of the editor proposes. */
+  accept: async () => {
+    await page.locator('.quick-input-widget input').waitFor();
+    await page.keyboard.press('Enter');
+  },
+  /** What the page of the panel may load. */
+  policy: async () => {
+    const frame = await panelFrame(page);
+    return frame.evaluate(() =>
+      document.querySelector('meta[http-equiv="Content-Security-Policy"]')?.getAttribute('content'),
+    );
+  },
   press: async ({ keys }) => page.keyboard.press(String(keys)),
   type: async ({ text }) => page.keyboard.type(String(text)),
   /** Serious and critical findings of axe in the panel. */
@@ -114,7 +126,11 @@ const panelFrame = async (page: Page): Promise<Frame> => {
       const inView = await frame
         .evaluate(() => document.querySelector('#panel') !== null && document.visibilityState === 'visible')
         .catch(() => false);
-      if (inView) return frame;
+      if (inView) {
+        // The loader of this file names functions through a helper that the page does not have.
+        await frame.evaluate('globalThis.__name ??= (f) => f');
+        return frame;
+      }
     }
     await page.waitForTimeout(50);
   }

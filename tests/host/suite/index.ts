@@ -1,6 +1,7 @@
 import './mocha-setup.js';
 import './typing.js';
 import './editor.js';
+import './panel.js';
 import './mouse.js';
 import { runMocha } from './run-mocha.js';
 
