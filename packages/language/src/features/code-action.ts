@@ -74,8 +74,9 @@ export function fixAll(desk: Desk, file: BoundFile, checked: Checked): CodeActio
   ];
 }
 
-const clash = (a: TextChange, b: TextChange): boolean =>
-  a.span.start <= b.span.end && b.span.start <= a.span.end;
+/** Two that overlap, or put something in at one place. Deleting neighbouring lines is no clash. */
+const clash = ({ span: a }: TextChange, { span: b }: TextChange): boolean =>
+  (a.start < b.end && b.start < a.end) || a.start === b.start;
 
 export function workspaceEdit(
   desk: Desk,

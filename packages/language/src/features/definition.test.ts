@@ -7,7 +7,7 @@ import { typeDefinitionAt } from './type-definition.js';
 const at = (from: string, to: string) => atCursor(trailerPlan.replace(from, to), { 'fleet.crib': fleet });
 
 it('goes from a step to the crib it builds', async () => {
-  const { desk, file, offset } = await at('build A', 'build <|>A');
+  const { desk, file, offset } = await at('build  A', 'build  <|>A');
   const [link] = definitionAt(desk, file, offset);
   expect(link?.targetUri).toBe(file.uri);
   expect(trailerPlan.split('\n')[link?.targetSelectionRange.start.line ?? -1]).toBe('  crib A {');
@@ -37,6 +37,6 @@ it('goes nowhere from a number', async () => {
 });
 
 it('goes from a vehicle to its type', async () => {
-  const { desk, file, offset } = await at('chock trailer', 'chock trai<|>ler');
+  const { desk, file, offset } = await at('chock  trailer', 'chock  trai<|>ler');
   expect(typeDefinitionAt(desk, file, offset)).toMatchObject({ uri: 'memory:/fleet.crib' });
 });

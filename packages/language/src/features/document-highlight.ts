@@ -1,4 +1,4 @@
-import { type DocumentHighlight, DocumentHighlightKind } from 'vscode-languageserver';
+import { type DocumentHighlight, DocumentHighlightKind, type Position } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
 import { nameAt, usesIn } from './at-cursor.js';
 import type { Feature } from './feature.js';
@@ -15,6 +15,8 @@ export const documentHighlight: Feature = {
   },
 };
 
+const order = (a: Position, b: Position): number => a.line - b.line || a.character - b.character;
+
 export function highlightsAt(file: BoundFile, offset: number): DocumentHighlight[] {
   const name = nameAt(file, offset);
   if (!name) return [];
@@ -26,5 +28,5 @@ export function highlightsAt(file: BoundFile, offset: number): DocumentHighlight
     range: rangeOf(file, span),
     kind: DocumentHighlightKind.Read,
   }));
-  return [...declared, ...used];
+  return [...declared, ...used].sort((a, b) => order(a.range.start, b.range.start));
 }

@@ -24,7 +24,7 @@ it('goes up and down from a type, into the library and across files', async () =
 
 it('starts from a vehicle at its type', async () => {
   const { desk, file, offset } = await atCursor(
-    trailerPlan.replace('chock trailer', 'chock trai<|>ler'),
+    trailerPlan.replace('chock  trailer', 'chock  trai<|>ler'),
     others,
   );
   expect(prepare(desk, file, offset).map((i) => i.name)).toEqual(['CountyTrailer']);

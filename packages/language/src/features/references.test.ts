@@ -25,7 +25,7 @@ it('keeps a crib to its own plan, though another plan has one of that name', asy
 });
 
 it('highlights the declaration as written and the uses as read', async () => {
-  const { file, offset } = await atCursor(trailerPlan.replace('build A', 'build <|>A'), {
+  const { file, offset } = await atCursor(trailerPlan.replace('build  A', 'build  <|>A'), {
     'fleet.crib': fleet,
   });
   expect(highlightsAt(file, offset).map((h) => [h.range.start.line, h.kind])).toEqual([

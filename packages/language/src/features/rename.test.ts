@@ -31,12 +31,12 @@ it('changes a type in every file that uses it', async () => {
 
 it('changes a crib in its own plan only', async () => {
   const after = await renamed('crib A', 'crib <|>A', 'North');
-  expect(after['plan.crib']).toContain('build North');
+  expect(after['plan.crib']).toContain('build  North');
   expect(after['second.crib']).toBe(trailerPlan);
 });
 
 it('says what can be renamed, and what it is called now', async () => {
-  const { desk, file, offset } = await at('build A', 'build <|>A');
+  const { desk, file, offset } = await at('build  A', 'build  <|>A');
   expect(prepareRename(desk, file, offset)).toMatchObject({
     placeholder: 'A',
     range: { start: { line: 22 } },

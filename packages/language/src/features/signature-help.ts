@@ -22,7 +22,7 @@ export function signatureAt(desk: Desk, file: BoundFile, offset: number): Signat
   const call = callAround(file, offset);
   const pattern =
     call &&
-    visibleAt(desk.workspace, file, offset).find((d) => d.kind === 'pattern' && d.name === call.name.text)
+    visibleAt(desk.workspace, file, offset).find((d) => d.kind === 'pattern' && call.names.includes(d.name))
       ?.block;
   if (!call || !pattern || pattern.parameters.length === 0) return null;
   const parameters = pattern.parameters.map(({ name, typeWord }) => ({ label: `${name}: ${typeWord}` }));
@@ -39,16 +39,19 @@ export function signatureAt(desk: Desk, file: BoundFile, offset: number): Signat
   };
 }
 
-/** The last name followed by an open parenthesis before the cursor, with the words inside it so far. */
-function callAround(file: BoundFile, offset: number): { name: Term; written: readonly Term[] } | undefined {
+/** The words before the last open parenthesis, `PairUnder North (`, and the words inside it up to the cursor. */
+function callAround(
+  file: BoundFile,
+  offset: number,
+): { readonly names: readonly string[]; readonly written: readonly Term[] } | undefined {
   const before = termsBefore(file, offset);
   let depth = 0;
   for (let i = before.length - 1; i > 0; i--) {
     const text = before[i]?.text;
     if (text === ')') depth++;
     if (text === '(' && depth-- === 0) {
-      const name = before[i - 1];
-      return name?.kind === 'word' ? { name, written: before.slice(i + 1) } : undefined;
+      const names = before.slice(Math.max(0, i - 2), i).map((t) => t.text);
+      return { names, written: before.slice(i + 1) };
     }
   }
   return undefined;

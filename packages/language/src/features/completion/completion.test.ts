@@ -62,8 +62,8 @@ describe('by kind', () => {
     );
   });
   it('offers supports and actions in a step', async () => {
-    expect(await labels(trailerPlan.replace('build A', 'build <|>'))).toContain('A');
-    expect(await labels(trailerPlan.replace('2  build A ', '2  <|>'))).toEqual(
+    expect(await labels(trailerPlan.replace('build  A', 'build <|>'))).toContain('A');
+    expect(await labels(trailerPlan.replace('2  build  A ', '2  <|>'))).toEqual(
       expect.arrayContaining(['build', 'chock']),
     );
   });
@@ -96,7 +96,7 @@ it('offers nothing in a comment or in a title', async () => {
 });
 
 it('puts a word in place of the part that is typed', async () => {
-  const { desk, file, offset, text } = await atCursor(trailerPlan.replace('build A', 'bui<|>'), others);
+  const { desk, file, offset, text } = await atCursor(trailerPlan.replace('build  A', 'bui<|>'), others);
   const build = (await completionsAt(desk, file, offset)).find((i) => i.label === 'build');
   const edit = build?.textEdit;
   if (!edit || !('range' in edit)) throw new Error('no edit');

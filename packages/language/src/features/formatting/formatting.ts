@@ -34,3 +34,17 @@ export function gapEdits(file: BoundFile, { insertSpaces, tabSize }: FormattingO
   const indent = insertSpaces ? ' '.repeat(Math.min(8, Math.max(1, tabSize))) : '\t';
   return layOutText(file.text, file.statements, { indent, cells: cellsOf(file) });
 }
+
+/** The whole text laid out, as a command line wants it. Unchanged where the layout is broken. */
+export function formatted(
+  file: BoundFile,
+  options: FormattingOptions = { insertSpaces: true, tabSize: 2 },
+): string {
+  let text = '';
+  let from = 0;
+  for (const edit of gapEdits(file, options)) {
+    text += file.text.slice(from, edit.start) + edit.text;
+    from = edit.end;
+  }
+  return text + file.text.slice(from);
+}

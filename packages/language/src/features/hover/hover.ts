@@ -131,8 +131,23 @@ export function figuresOf({ analysis }: PlanReply, element: string, property?: s
     ...(body ? [body.weight, body.centre.x, body.centre.y, body.centre.z] : []),
   ];
   if (property === undefined) return all;
-  return all.filter((f) => f.ref?.property === property && f.ref.element === element);
+  const beside = besides[property] ?? [];
+  return all.filter(
+    (f) => (f.ref?.property === property && f.ref.element === element) || beside.includes(f.key),
+  );
 }
+
+/** Figures that a line decides beside those that point at it: a height is read together with what it may be. */
+const besides: Readonly<Record<string, readonly string[]>> = {
+  courses: ['height', 'heightLimit', 'gap'],
+  timber: ['capacity', 'width'],
+  layout: ['capacity', 'width'],
+  base: ['pressure'],
+  captures: ['load', 'capacity', 'use'],
+  angle: ['angle'],
+  head: ['load', 'use', 'angle'],
+  foot: ['angle', 'length'],
+};
 
 const contactFigures = (support: SupportResult): readonly Figure[] =>
   support.contacts.flatMap(({ load }) => (load?.value === undefined ? [] : [load]));

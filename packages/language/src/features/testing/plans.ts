@@ -3,11 +3,11 @@ export const fleet = `use "library/vehicles.crib"
 
 // The county's own trailer.
 vehicle type CountyTrailer : VanTrailer53 "county trailer" {
-  height  13 ft
+  height 13 ft
 }
 
 vehicle type CountyReefer : CountyTrailer "county reefer" {
-  height  13 ft 4 in
+  height 13 ft 4 in
 }
 `;
 
@@ -27,11 +27,11 @@ use "fleet.crib"
 
 plan "Trailer by the scale house" {
   ground {
-    surface  asphalt
+    surface asphalt
   }
 
   vehicle trailer : CountyTrailer {
-    cargo  36,000 lb  from 4 ft to 48 ft
+    cargo 36,000 lb  from 4 ft to 48 ft
   }
 
   crib A {
@@ -43,8 +43,8 @@ plan "Trailer by the scale house" {
   }
 
   steps {
-    1  chock trailer both ways  crew 1  takes 1 min
-    2  build A                  crew 2  takes 5 min
+    1  chock  trailer both ways  crew 1  takes 1 min
+    2  build  A                  crew 2  takes 5 min
   }
 }
 `;

@@ -1,0 +1,56 @@
+import { expect, it } from 'vitest';
+import { fixAll, quickFixes } from './code-action.js';
+import { rangeOf, spanOf } from './positions.js';
+import { applied } from './rename-proof.js';
+import { atCursor } from './testing/desk-of.js';
+import { fleet, trailerPlan } from './testing/plans.js';
+
+async function opened(text: string, mark: string) {
+  const { desk, file } = await atCursor(`<|>${text}`, { 'fleet.crib': fleet });
+  const checked = await desk.checked(file.uri);
+  if (!checked) throw new Error('not checked');
+  const start = text.indexOf(mark);
+  return { desk, file, checked, range: rangeOf(file, { start, end: start + mark.length }) };
+}
+
+it('offers the number of courses that holds, worked out, and it holds', async () => {
+  const { desk, file, checked, range } = await opened(trailerPlan, 'courses   14');
+  const actions = quickFixes(desk, file, checked, range).filter(
+    (a) => a.diagnostics?.[0]?.code === 'crib-height',
+  );
+  expect(actions.length).toBeGreaterThan(0);
+  const edits = actions[0]?.edit?.changes?.[file.uri] ?? [];
+  const after = applied(
+    file.text,
+    edits.map((e) => ({ span: spanOf(file, e.range), text: e.newText })),
+  );
+  const again = await opened(after, 'courses');
+  expect(again.checked.problems.map((p) => p.code)).not.toContain('crib-height');
+});
+
+it('offers the closest name where one is misspelt', async () => {
+  const { desk, file, checked, range } = await opened(trailerPlan.replace('Fir4x4', 'Fri4x4'), 'Fri4x4');
+  const titles = quickFixes(desk, file, checked, range).map((a) => a.title);
+  expect(titles.some((t) => t.includes('Fir4x4'))).toBe(true);
+});
+
+it('offers nothing where nothing is wrong', async () => {
+  const { desk, file, checked, range } = await opened(trailerPlan, 'layout    2 by 2');
+  expect(quickFixes(desk, file, checked, range)).toEqual([]);
+});
+
+it('puts right all that has one safe answer, in one action', async () => {
+  const text = `use "library/gear.crib"\nuse "library/cargo.crib"\n${trailerPlan}`;
+  const { desk, file, checked } = await opened(text, 'crib');
+  const [action] = fixAll(desk, file, checked);
+  const edits = action?.edit?.changes?.[file.uri] ?? [];
+  const spans = edits.map((e) => spanOf(file, e.range)).sort((a, b) => a.start - b.start);
+  for (const [i, span] of spans.entries()) expect(span.start).toBeGreaterThanOrEqual(spans[i - 1]?.end ?? 0);
+  const after = applied(
+    file.text,
+    edits.map((e) => ({ span: spanOf(file, e.range), text: e.newText })),
+  );
+  const left = (await opened(after, 'crib')).checked.problems;
+  expect(after).toBe(trailerPlan);
+  expect(left.length).toBe(checked.problems.length - 2);
+});
