@@ -37,7 +37,9 @@ const stands = (() => {
 })();
 if (process.argv.includes('--check')) {
   if (stands !== text) {
-    console.error('src/generated/features.ts is out of date: run node packages/language/build/feature-index.mjs');
+    console.error(
+      'src/generated/features.ts is out of date: run node packages/language/build/feature-index.mjs',
+    );
     process.exit(1);
   }
 } else if (stands !== text) writeFileSync(target, text);
