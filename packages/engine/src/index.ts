@@ -17,6 +17,7 @@ export type * from './model/support.js';
 export type * from './model/vehicle.js';
 export * from './plausibility/bridge-formula.js';
 export { limitKinds } from './policy/limit.js';
+export { gravityOn } from './push/gravity.js';
 export { type HeldPush, heldPush } from './push/held-push.js';
 export { type Program, program } from './push/program.js';
 export type * from './push/push-system.js';
