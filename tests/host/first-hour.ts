@@ -2,12 +2,15 @@ import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
+import { firstPlan } from '../../packages/extension/src/features/walkthrough/first-plan.js';
 import { launchChromium } from './chromium.js';
 import { panelHands } from './panel-hands.js';
 import { serve } from './serve.js';
 import type { Tally } from './suite/lines.js';
 import { workbench } from './workbench.js';
 import { workspaceCopy } from './workspace.js';
+
+const lineOf = (words: string): number => firstPlan.slice(0, firstPlan.indexOf(words)).split('\n').length;
 
 /** What a new user does in the first hour, by mouse and keys alone. No code runs inside the editor for it. */
 const walks: Readonly<Record<string, (page: Page, origin: string, extension: string) => Promise<void>>> = {
@@ -25,24 +28,20 @@ const walks: Readonly<Record<string, (page: Page, origin: string, extension: str
     await window.photograph('walkthrough-2-drawn');
 
     await window.command('Go to the Worst Finding');
+    await page.locator('.monaco-hover', { hasText: '38.5 in' }).first().waitFor();
+    await window.photograph('walkthrough-3-why');
     await page.keyboard.press('Escape');
     await page.keyboard.press('Control+.');
     await page.locator('.action-widget').waitFor();
-    await window.photograph('walkthrough-3-fixes');
-    await page
-      .locator('.action-widget .action-item, .action-widget .monaco-list-row', { hasText: 'courses' })
-      .first()
-      .click();
-    await window.status().filter({ hasNotText: 'unsafe' }).waitFor();
+    await window.photograph('walkthrough-4-fixes');
+    await page.keyboard.press('Escape');
 
-    await page.keyboard.press('Control+End');
-    await page.keyboard.press('ArrowUp');
-    await page.keyboard.type('  expect safe\n');
-    await window
-      .status()
-      .filter({ hasText: /nothing found unsafe|to look at again/ })
-      .waitFor();
-    await window.photograph('walkthrough-4-safe');
+    await window.typeAtEndOf(lineOf('captures rail'), ', joists');
+    await window.status().filter({ hasText: 'nothing found unsafe' }).waitFor();
+    await window.typeAtEndOf(lineOf('build ') + 1, '\nexpect safe');
+    await window.status().filter({ hasText: 'nothing found unsafe' }).waitFor();
+    await page.getByText('1 of 1 expectations held').first().waitFor();
+    await window.photograph('walkthrough-5-safe');
   },
 
   async 'the drawing is there again, as it was, when the window is loaded anew'(page, origin, extension) {
@@ -54,8 +53,8 @@ const walks: Readonly<Record<string, (page: Page, origin: string, extension: str
     await hands.shows?.({ selector: 'svg [data-element="crib/A"]' });
     await hands.click?.({ selector: '#tab-side' });
     await hands.shows?.({ selector: 'svg[data-view="side"]' });
-    await page.reload();
-    await page.locator('.monaco-workbench').waitFor();
+    await window.command('Developer: Reload Window');
+    await page.waitForEvent('load');
     await hands.shows?.({ selector: 'svg[data-view="side"]' });
     await window.photograph('loaded-anew');
   },

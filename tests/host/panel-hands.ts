@@ -79,6 +79,11 @@ export const panelHands = (page: Page): Readonly<Record<string, (given: Given) =
     const frame = await panelFrame(page);
     await frame.getByLabel(String(label)).selectOption({ index: Number(index) });
   },
+  /** Waits until the window shows something outside the panel. */
+  sees: async ({ selector, text }) => {
+    const found = page.locator(String(selector), text === undefined ? {} : { hasText: String(text) });
+    await found.first().waitFor({ timeout: 20_000 });
+  },
   /** Takes what a dialog of the editor proposes. */
   accept: async () => {
     await page.locator('.quick-input-widget input').waitFor();

@@ -72,13 +72,19 @@ const seen = ({ severity, message }: vscode.Diagnostic) => ({
 });
 
 const goToWorst = async (): Promise<void> => {
-  const editor = vscode.window.activeTextEditor;
-  if (!editor) return;
-  const worst = [...vscode.languages.getDiagnostics(editor.document.uri)].sort(
+  const plan = [vscode.window.activeTextEditor, ...vscode.window.visibleTextEditors].find(
+    (editor) => editor?.document.languageId === 'cribwright',
+  );
+  const worst = [...vscode.languages.getDiagnostics(plan?.document.uri ?? nowhere)].sort(
     (a, b) => a.severity - b.severity || a.range.start.compareTo(b.range.start),
   )[0];
-  if (!worst) return;
+  if (!plan || !worst) return;
+  const { document, viewColumn } = plan;
+  const column = viewColumn ?? vscode.ViewColumn.Active;
+  const editor = await vscode.window.showTextDocument(document, { viewColumn: column });
   editor.selection = new vscode.Selection(worst.range.start, worst.range.start);
   editor.revealRange(worst.range, vscode.TextEditorRevealType.InCenterIfOutsideViewport);
-  await vscode.commands.executeCommand('editor.action.marker.next');
+  await vscode.commands.executeCommand('editor.action.showHover');
 };
+
+const nowhere = vscode.Uri.parse('untitled:nowhere');

@@ -1,27 +1,51 @@
 /**
- * A plan with one unsafe height in it, to be found and put right. The walkthrough ends when its last line holds.
- * Every name and number is invented.
+ * A plan with one mistake in it, to be found and put right: crib A captures too little for its height. The
+ * walkthrough ends when its last line holds. Every name and number is invented.
  */
 export const firstPlan = `// Alder Ridge County: every name and number here is invented.
 use "library/vehicles.crib"
 
 plan "My first plan" {
   ground {
-    surface asphalt
-    grade 0 %
+    surface concrete
   }
 
   vehicle trailer : VanTrailer53 {
-    cargo 20,000 to 24,000 lb from 4 ft to 48 ft
+    cargo  16,000 to 18,000 lb from 4 ft to 48 ft
+    brakes set
+  }
+  chock K1 { under trailer; ways both }
+
+  size up {
+    fuel    "none on the trailer"
+    battery "none on the trailer"
+    cargo   "paper on pallets"
+    brakes  "spring brakes set"
   }
 
   crib A {
-    timber Fir4x4 24 in long
-    layout 2 by 2
-    base solid
-    courses 14
-    at 21 ft, driver side 3 ft 4 in
+    timber   Fir4x4 24 in long
+    layout   2 by 2
+    base     solid
+    courses  11
+    wedges   4 pairs
+    at       19 ft 6 in, driver side 3 ft 6.75 in
     captures rail
+  }
+  crib B {
+    timber   Fir4x4 24 in long
+    layout   2 by 2
+    base     solid
+    courses  11
+    wedges   4 pairs
+    at       19 ft 6 in, passenger side 3 ft 6.75 in
+    captures rail, joists
+  }
+
+  steps {
+    1  size up trailer  crew 1  takes 2 min
+    2  chock   K1       crew 1  takes 1 min
+    3  build   A, B     crew 4  takes 8 min
   }
 }
 `;
