@@ -1,0 +1,155 @@
+import { existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { caution } from '@cribwright/engine';
+import { Ajv } from 'ajv';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { buildCommand, root, runCommand } from './command.js';
+
+const good = 'examples/plans/trailer-on-car.crib';
+const faulty = 'examples/plans/trailer-on-car-faulty.crib';
+const folder = mkdtempSync(join(tmpdir(), 'cribwright-plans-'));
+let command = '';
+beforeAll(async () => {
+  command = await buildCommand();
+}, 120_000);
+
+const run = (...args: string[]) => runCommand(command, args);
+
+describe('check', () => {
+  it('ends with 0 on a plan in which nothing is unsafe', () => {
+    expect(run('check', good)).toMatchObject({ code: 0, err: '' });
+  });
+
+  it('ends with 1 on a faulty one, quotes the line, and gives the sum', () => {
+    const { code, out } = run('check', faulty);
+    expect(code).toBe(1);
+    expect(out).toMatch(
+      /DANGER {2}crib-height {2}crib A {2}examples\/plans\/trailer-on-car-faulty\.crib:\d+:\d+/,
+    );
+    expect(out).toMatch(/\d+ \| +courses +14\n +\| +\^+/);
+    expect(out).toContain('14 × 3.5 in');
+    expect(out).toContain('1.5 × 16 in');
+  });
+
+  it('says the caution last, in every way a run can end', () => {
+    for (const args of [[good], [faulty], ['gone.crib']]) {
+      expect(
+        run('check', ...args)
+          .out.trimEnd()
+          .endsWith(caution),
+      ).toBe(true);
+    }
+  });
+
+  it('ends with 2 where a file is not there', () => {
+    const { code, out } = run('check', good, 'gone.crib');
+    expect(code).toBe(2);
+    expect(out).toContain('COULD NOT READ  gone.crib: there is no such file or folder');
+  });
+
+  it('ends with 1 on a text that is broken, and names the place', () => {
+    const file = join(folder, 'broken.crib');
+    writeFileSync(file, 'plan "Broken" {\n  crib A {\n    courses 48 parsecs\n');
+    const { code, out } = runCommand(command, ['check', 'broken.crib'], { cwd: folder });
+    expect(code).toBe(1);
+    expect(out).toContain('broken.crib:3:');
+  });
+
+  it('reads a plan from the standard input', () => {
+    const text = 'plan "Piped" {\n  policy Nobody\n}\n';
+    const { code, out } = runCommand(command, ['check', '-'], { input: text });
+    expect(code).toBe(1);
+    expect(out).toContain('Nobody');
+  });
+
+  it('uses colour only where it is asked for in a pipe', () => {
+    expect(run('check', faulty).out).not.toContain('\u001b[');
+    const coloured = runCommand(command, ['check', faulty], { env: { FORCE_COLOR: '1' } });
+    expect(coloured.out).toContain('\u001b[31m');
+  });
+
+  it('prints JSON that keeps to the published schema', () => {
+    const { code, out } = run('check', faulty, '--format', 'json');
+    expect(code).toBe(1);
+    const schema = JSON.parse(readFileSync(join(root, 'packages/cli/schema/check.schema.json'), 'utf8'));
+    const valid = new Ajv({ allErrors: true, strict: true, strictRequired: false }).compile(schema);
+    const value = JSON.parse(out);
+    expect(valid(value), JSON.stringify(valid.errors?.slice(0, 3))).toBe(true);
+    const support = value.files[0].plans[0].supports.find((s: { name: string }) => s.name === 'A');
+    for (const key of ['height', 'heightLimit', 'capacity', 'load', 'use']) {
+      expect(support.figures).toHaveProperty(key);
+    }
+    expect(support.figures.height).toMatchObject({ value: 49, unit: 'in' });
+  });
+
+  it('prints SARIF with the finding, its page and its fix', () => {
+    const { out } = run('check', faulty, '--format', 'sarif');
+    const log = JSON.parse(out);
+    expect(log.version).toBe('2.1.0');
+    const result = log.runs[0].results.find((r: { ruleId: string }) => r.ruleId === 'crib-height');
+    expect(result.fixes.length).toBeGreaterThan(0);
+    const rule = log.runs[0].tool.driver.rules[result.ruleIndex];
+    expect(rule).toMatchObject({ id: 'crib-height', helpUri: 'cribwright:/rules/crib-height.md' });
+  });
+});
+
+describe('test', () => {
+  it('ends with 0 where every plan comes out as its expect lines say, faulty ones too', () => {
+    const { code, out } = run('test', '--quiet', good, faulty);
+    expect(out).toContain('as expected  nothing unsafe');
+    expect(code).toBe(0);
+  });
+
+  it('ends with 1 where a danger comes that no expect names', () => {
+    const text = readFileSync(join(root, faulty), 'utf8').replace(/^\s*expect .*$/gm, '');
+    writeFileSync(join(folder, 'surprise.crib'), text.replaceAll('"../', `"${join(root, 'examples')}/`));
+    const { code, out } = runCommand(command, ['test', '-q', 'surprise.crib'], { cwd: folder });
+    expect(code).toBe(1);
+    expect(out).toContain('NOT EXPECTED');
+  });
+});
+
+describe('draw', () => {
+  it('writes a drawing, the same bytes each time', () => {
+    const [one, two] = ['one.svg', 'two.svg'].map((name) => join(folder, name));
+    expect(run('draw', good, '-o', one ?? '').code).toBe(0);
+    run('draw', good, '-o', two ?? '');
+    const svg = readFileSync(one ?? '', 'utf8');
+    expect(svg).toMatch(/^<svg /);
+    expect(svg).toContain('planning and teaching aid');
+    expect(readFileSync(two ?? '', 'utf8')).toBe(svg);
+  });
+
+  it('draws every view into a folder', () => {
+    const { out } = run('draw', good, '--every', '-o', folder);
+    const files = out.trim().split('\n');
+    expect(files.length).toBeGreaterThan(3);
+    expect(files.every((f) => existsSync(f))).toBe(true);
+  });
+
+  it('says which views there are', () => {
+    const { code, err } = run('draw', good, '--view', 'sidee');
+    expect(code).toBe(2);
+    expect(err).toContain('Did you mean side?');
+  });
+});
+
+describe('explain', () => {
+  it('prints the page of a rule', () => {
+    const { code, out } = run('explain', 'crib-height');
+    expect(code).toBe(0);
+    expect(out).toContain('What it protects against');
+  });
+
+  it('suggests the nearest rule', () => {
+    expect(run('explain', 'crib-heigth')).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('Did you mean crib-height?'),
+    });
+  });
+});
+
+it('ends with 2 on words that it does not know, and names the help', () => {
+  expect(run('chekc')).toMatchObject({ code: 2, err: expect.stringContaining('--help') });
+});
