@@ -7,6 +7,7 @@ import { showRange } from './show-range.js';
 const si = (number: number, unit: string) => quantityOf(number, unit)?.value ?? Number.NaN;
 const up = { rounding: 'up' } as const;
 const down = { rounding: 'down' } as const;
+const workings = { rounding: 'nearest', workings: true } as const;
 
 describe('show', () => {
   it.each([
@@ -26,6 +27,17 @@ describe('show', () => {
     [show(si(60, 'deg'), 'angle', 'deg', down), '60 deg'],
     [show(-0, 'length', 'in', up), '0 in'],
   ])('%s', (printed, expected) => expect(printed).toBe(expected));
+
+  it.each([
+    [show(si(12.25, 'in2'), 'area', 'in2', down), '12.25 in2'],
+    [show(si(0.2964, 'in'), 'length', 'in', workings), '0.2964 in'],
+    [show(si(38.5, 'in'), 'length', 'in', workings), '38.5 in'],
+    [show(si(418.75, 'psi'), 'pressure', 'psi', workings), '418.8 psi'],
+    [show(si(24_000, 'lb'), 'force', 'lb', workings), '24,000 lb'],
+    [show(si(24_123.4, 'lb'), 'force', 'lb', workings), '24,123 lb'],
+    [show(0.67671, 'ratio', '%', workings), '67.67 %'],
+    [show(0, 'length', 'in', workings), '0 in'],
+  ])('shows numbers that multiply out on paper: %s', (printed, expected) => expect(printed).toBe(expected));
 
   it('keeps arithmetic dust from moving a number', () => {
     expect(show(si(23.9999999997, 'in'), 'length', 'in', down)).toBe('24 in');

@@ -15,6 +15,11 @@ export interface ShowOptions {
   readonly rounding: Rounding;
   /** Digits after the point; left out, as many as the unit is worth (0.1 in, 1 lb). */
   readonly digits?: number;
+  /**
+   * For numbers inside a sum that a reader follows on paper: never fewer than four digits that count, so that the
+   * printed numbers multiply out. Use it with `nearest`.
+   */
+  readonly workings?: boolean;
   /** The reader's system. The unit is changed to its counterpart where it belongs to the other one. */
   readonly system?: 'us' | 'si';
 }
@@ -54,12 +59,17 @@ export function shownValue(value: number, dimension: Dimension, unit: string, op
   return roundTo(shown, stepOf(found, shown, options), options.rounding);
 }
 
-/** A per cent from 10 up is worth no decimals; below, one. */
-function stepOf(unit: Unit | undefined, shown: number, { digits }: ShowOptions): number {
+function stepOf(unit: Unit | undefined, shown: number, { digits, workings }: ShowOptions): number {
   if (digits !== undefined) return 10 ** -digits;
-  if (unit === undefined) return 0.01;
-  return unit.id === '%' && Math.abs(shown) >= 10 ? 1 : unit.step;
+  const usual = usualStep(unit, shown);
+  return workings === true && shown !== 0
+    ? Math.min(usual, 10 ** (Math.floor(Math.log10(Math.abs(shown))) - 3))
+    : usual;
 }
+
+/** A per cent from 10 up is worth no decimals; below, one. */
+const usualStep = (unit: Unit | undefined, shown: number): number =>
+  unit === undefined ? 0.01 : unit.id === '%' && Math.abs(shown) >= 10 ? 1 : unit.step;
 
 function feetAndInches(value: number, options: ShowOptions): string {
   const inch = findUnit('in');

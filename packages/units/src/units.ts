@@ -76,10 +76,10 @@ const table: Readonly<Record<Unit['dimension'], readonly Row[]>> = {
     ['MPa|N/mm2|N/mm²', 'si', mega, SI, 0.01, 'psi'],
   ],
   area: [
-    ['in2|in²|sq in', 'us', squareInch, PRODUCT, 0.1, 'cm2'],
-    ['ft2|ft²|sq ft', 'us', squareFoot, PRODUCT, 0.1, 'm2'],
+    ['in2|in²|sq in', 'us', squareInch, PRODUCT, 0.01, 'cm2'],
+    ['ft2|ft²|sq ft', 'us', squareFoot, PRODUCT, 0.01, 'm2'],
     ['mm2|mm²', 'si', product(milli, milli), SI, 1, 'in2'],
-    ['cm2|cm²', 'si', fraction(1n, 10_000n), SI, 1, 'in2'],
+    ['cm2|cm²', 'si', fraction(1n, 10_000n), SI, 0.1, 'in2'],
     ['m2|m²', 'si', one, SI, 0.01, 'ft2'],
   ],
   volume: [

@@ -2,7 +2,7 @@ import type { Interval } from '../model/interval.js';
 import type { Ref } from '../model/ref.js';
 import type { SourceNote } from '../model/source-note.js';
 import type { Figure } from './figure.js';
-import { print } from './print.js';
+import { printWorking } from './print.js';
 
 export interface Head {
   readonly key: string;
@@ -49,7 +49,7 @@ export function computed(
   return {
     ...settle(head),
     value,
-    formula: { names: put((f) => f.label), numbers: put(print) },
+    formula: { names: put((f) => f.label), numbers: put(printWorking) },
     inputs: Object.values(inputs),
     source,
   };

@@ -7,6 +7,12 @@ export const print = (figure: Pick<Figure, 'value' | 'dimension' | 'unit' | 'rou
     ? 'not known'
     : showRange(figure.value, figure.dimension, figure.unit, { rounding: figure.rounding });
 
+/** A figure inside a sum: with digits enough that the printed numbers multiply out on paper. */
+export const printWorking = (figure: Pick<Figure, 'value' | 'dimension' | 'unit'>): string =>
+  figure.value === undefined
+    ? 'not known'
+    : showRange(figure.value, figure.dimension, figure.unit, { rounding: 'nearest', workings: true });
+
 /** One number as a figure of that kind would print it. */
 export const printAs = (figure: Omit<Figure, 'value'>, value: number): string =>
   show(value, figure.dimension, figure.unit, { rounding: figure.rounding });

@@ -19,7 +19,7 @@ describe('capacity of a crossing', () => {
 
   it('shows the sum', () => {
     const figure = crossingCapacity({ timber: fir4x4, overhang }, shippedPolicy, 'us');
-    expect(figure.formula?.numbers).toBe('500 psi × 12.2 in2, rounded down to a multiple of 1,000 lb');
+    expect(figure.formula?.numbers).toBe('500 psi × 12.25 in2, rounded down to a multiple of 1,000 lb');
     expect(figure.rounding).toBe('down');
   });
 
