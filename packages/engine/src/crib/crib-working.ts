@@ -191,7 +191,7 @@ function gapFigure(
     length(display, 'partHeight', `underside of ${first?.part.name ?? 'the captured part'}`, 'nearest', {
       ref: first?.part.ref,
     }),
-    heights.every((h) => h !== undefined) && heights.length > 0 ? heights.reduce(hull) : undefined,
+    heights.length > 0 ? heights.reduce(hull) : undefined,
     first?.vehicle.source ?? { kind: 'unknown' },
   );
   const shims = given(

@@ -3,6 +3,7 @@ import type { Figure } from '../figure/figure.js';
 import { type Display, force, place } from '../figure/units-of.js';
 import { add, exactly, type Interval } from '../model/interval.js';
 import type { Cargo, Vehicle } from '../model/vehicle.js';
+import { posedCentre } from '../vehicle/posed.js';
 import { type Weighed, weightedMean } from './weighted-mean.js';
 
 /** Weight and centre of gravity of a whole vehicle, cargo included; cab too. Vehicle axes. */
@@ -87,7 +88,7 @@ export function bodyMass(vehicle: Vehicle, display: Display): BodyMass {
   const axis = (name: 'x' | 'y' | 'z', label: string, own: Interval | undefined, at: (c: Cargo) => Known) =>
     centreFigure(vehicle, display, { name, label, own, at, empty, cargo });
   const stated = vehicle.statedCentre;
-  return {
+  const lying = {
     weight,
     x: axis('x', 'centre of gravity back from the front', stated?.x ?? weightedMean(shares), cargoCentre),
     y: axis('y', 'centre of gravity toward the passenger side', stated?.y ?? exactly(0), (c) => c.offset),
@@ -97,6 +98,21 @@ export function bodyMass(vehicle: Vehicle, display: Display): BodyMass {
       stated?.z ?? vehicle.emptyCentreHeight,
       (c) => c.height,
     ),
+  };
+  return vehicle.posture.kind === 'upright' || vehicle.posture.kind === 'pitched'
+    ? lying
+    : turned(lying, vehicle, display);
+}
+
+/** The centre across and up of a vehicle that lies on its side or roof, from where it is as the vehicle stands. */
+function turned(standing: BodyMass, vehicle: Vehicle, display: Display): BodyMass {
+  const { y, z } = posedCentre(vehicle, standing.y.value, standing.z.value);
+  const inputs = { y: standing.y, z: standing.z };
+  const lies = vehicle.posture.kind;
+  return {
+    ...standing,
+    y: computed(place(display, 'y', standing.y.label, 'nearest'), y, `{y} and {z}, turned: ${lies}`, inputs),
+    z: computed(place(display, 'z', standing.z.label, 'nearest'), z, `{y} and {z}, turned: ${lies}`, inputs),
   };
 }
 

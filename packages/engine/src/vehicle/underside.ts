@@ -1,11 +1,27 @@
 import type { Interval } from '../model/interval.js';
 import type { Part, Vehicle } from '../model/vehicle.js';
-import type { Point } from './frame.js';
+import { type Point, toVehicle } from './frame.js';
 
 /**
- * Height of a part's underside above the ground at a place (plan axes).
- * `undefined` where the vehicle's posture does not let it be told.
+ * Height of a part's underside above the ground at a place (plan axes), of a vehicle as it lies (see `posed`).
+ *
+ * A pitched vehicle turns about its rearmost axle on the ground: z = h cos θ − (x axle − x) sin θ, nose down
+ * positive.
  */
-export function underside(vehicle: Vehicle, part: Part, _at: Point): Interval | undefined {
-  return vehicle.posture.kind === 'upright' ? part.height : undefined;
+export function underside(vehicle: Vehicle, part: Part, at: Point): Interval {
+  if (vehicle.posture.kind !== 'pitched') return part.height;
+  const { angle } = vehicle.posture;
+  const ahead = pivot(vehicle) - toVehicle(vehicle, at).x;
+  const tilt = (h: number) => h * Math.cos(angle) - ahead * Math.sin(angle);
+  return { low: tilt(part.height.low), high: tilt(part.height.high) };
+}
+
+/** The axle that stays on the ground: the rearmost, or the tail where there is none. */
+const pivot = (vehicle: Vehicle): number =>
+  vehicle.axles.length > 0 ? Math.max(...vehicle.axles.map((a) => a.x)) : vehicle.length;
+
+/** How steeply the underside of a vehicle lies to level, rad: its own pitch, and what the ground adds lengthwise. */
+export function undersideSlope(vehicle: Vehicle, grade: number): number {
+  const own = vehicle.posture.kind === 'pitched' ? Math.abs(vehicle.posture.angle) : 0;
+  return own + Math.atan(Math.abs(grade));
 }

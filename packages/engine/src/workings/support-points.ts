@@ -15,7 +15,7 @@ export interface SupportPoint {
   /** The element that it belongs to, and that is lost when it gives way. */
   readonly element: ElementId;
   readonly label: string;
-  readonly kind: 'tyre' | 'part' | 'vehicle' | 'cab mount' | 'crib' | 'step chock' | 'strut';
+  readonly kind: 'tyre' | 'part' | 'body' | 'vehicle' | 'cab mount' | 'crib' | 'step chock' | 'strut';
   /** There before the crew. */
   readonly original: boolean;
   /** Points that are lost together: an axle's air springs, both tyres of a pair. */
@@ -56,33 +56,32 @@ function ownSupports(vehicle: Vehicle, plan: Plan): readonly SupportPoint[] {
   // A part that rests on another vehicle of the plan is held there, and not a second time by the ground.
   const onVehicle = (part: Part) =>
     plan.contacts.some((c) => c.upper === vehicle.id && c.upperPart === part.id);
-  const tyres =
-    vehicle.posture.kind !== 'upright'
-      ? []
-      : vehicle.axles.flatMap((axle) =>
-          sides
-            .filter((side) => !axle.missing.includes(side))
-            .map((side): SupportPoint => {
-              const at = toPlan(vehicle, {
-                x: axle.x,
-                y: (side === 'driver' ? -1 : 1) * (axle.track / 2),
-              });
-              return {
-                id: `${vehicle.id}/${axle.id}/${side}`,
-                element: vehicle.id,
-                label: `${vehicle.name} ${axle.name}, ${side} side`,
-                kind: 'tyre',
-                original: true,
-                group: `${vehicle.id}/${axle.id}`,
-                at: { ...at, z: 0 },
-                upper: vehicle.id,
-                lower: 'ground',
-                stiffness: axle.stiffness,
-                preload: 0,
-                ref: axle.ref,
-              };
-            }),
-        );
+  const tyres = lies(vehicle)
+    ? []
+    : vehicle.axles.flatMap((axle) =>
+        sides
+          .filter((side) => !axle.missing.includes(side))
+          .map((side): SupportPoint => {
+            const at = toPlan(vehicle, {
+              x: axle.x,
+              y: (side === 'driver' ? -1 : 1) * (axle.track / 2),
+            });
+            return {
+              id: `${vehicle.id}/${axle.id}/${side}`,
+              element: vehicle.id,
+              label: `${vehicle.name} ${axle.name}, ${side} side`,
+              kind: 'tyre',
+              original: true,
+              group: `${vehicle.id}/${axle.id}`,
+              at: { ...at, z: 0 },
+              upper: vehicle.id,
+              lower: 'ground',
+              stiffness: axle.stiffness,
+              preload: 0,
+              ref: axle.ref,
+            };
+          }),
+      );
   const parts = vehicle.parts.flatMap((part) =>
     part.carries?.down === true && !onVehicle(part)
       ? part.offsets.map((y, i): SupportPoint => {
@@ -97,7 +96,7 @@ function ownSupports(vehicle: Vehicle, plan: Plan): readonly SupportPoint[] {
             group: `${vehicle.id}/${part.id}`,
             at: {
               ...at,
-              z: underside(vehicle, part, at)?.low ?? part.height.low,
+              z: underside(vehicle, part, at).low,
             },
             upper: vehicle.id,
             lower: 'ground',
@@ -128,7 +127,37 @@ function ownSupports(vehicle: Vehicle, plan: Plan): readonly SupportPoint[] {
       };
     }),
   );
-  return [...tyres, ...parts, ...mounts];
+  return [...tyres, ...parts, ...mounts, ...bodyOnGround(vehicle)];
+}
+
+const lies = ({ posture }: Vehicle) => posture.kind === 'on its side' || posture.kind === 'on its roof';
+
+/** What a body that lies on the ground gives: a setting, from memory, of 50,000 lb an inch at each corner. */
+const bodyStiffness = (50_000 * 4.4482216152605) / 0.0254;
+
+/** A vehicle on its side or roof rests on the corners of what is down. */
+function bodyOnGround(vehicle: Vehicle): readonly SupportPoint[] {
+  if (!lies(vehicle)) return [];
+  const half = (vehicle.posture.kind === 'on its roof' ? vehicle.width : vehicle.height) / 2;
+  return [0, vehicle.length].flatMap((x, i) =>
+    [-half, half].map((y, j): SupportPoint => {
+      const end = `${i === 0 ? 'front' : 'rear'} ${j === 0 ? 'driver' : 'passenger'} corner`;
+      return {
+        id: `${vehicle.id}/${end}`,
+        element: vehicle.id,
+        label: `${vehicle.name} on the ground, ${end}`,
+        kind: 'body',
+        original: true,
+        group: `${vehicle.id}/${end}`,
+        at: { ...toPlan(vehicle, { x, y }), z: 0 },
+        upper: vehicle.id,
+        lower: 'ground',
+        stiffness: bodyStiffness,
+        preload: 0,
+        ref: { element: vehicle.id, property: 'posture' },
+      };
+    }),
+  );
 }
 
 function vehicleContacts(contact: Plan['contacts'][number], plan: Plan): readonly SupportPoint[] {

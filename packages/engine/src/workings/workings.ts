@@ -16,6 +16,7 @@ import { limitFigure } from '../policy/limit.js';
 import { type PushRose, pushRose } from '../push/push-rose.js';
 import { type StrutWorking, strutWorking } from '../strut/strut-working.js';
 import { type TieWorking, tieWorking } from '../strut/tie-working.js';
+import { posedPlan } from '../vehicle/posed.js';
 import type { GoverningLoad } from './governing-load.js';
 
 export interface AnalyzeOptions {
@@ -30,6 +31,7 @@ export interface AnalyzeOptions {
  * those who ask for it.
  */
 export interface Workings {
+  /** Vehicles as they lie: parts where they then are. */
   readonly plan: Plan;
   readonly options: AnalyzeOptions;
   readonly limit: (key: PolicyKey) => Figure;
@@ -59,7 +61,8 @@ export function once<T>(make: () => T): () => T {
   };
 }
 
-export function workingsOf(plan: Plan, options: AnalyzeOptions = {}): Workings {
+export function workingsOf(given: Plan, options: AnalyzeOptions = {}): Workings {
+  const plan = posedPlan(given);
   const vehicles = new Map(plan.vehicles.map((v) => [v.id, v]));
   const resting = once(() => lossWorking(w));
   const w: Workings = {

@@ -59,6 +59,64 @@ plan "Accepted for now" {
 }
 \`\`\`
 `,
+  'air-spring-free': `# air-spring-free: cab left on its air springs
+
+## What it protects against
+
+A sleeper cab sits on rubber mounts in front and on air springs behind. It sways while tools work, and drops when a line is cut or the air leaks out.
+
+## The sum
+
+The cab is a body of its own. At least one crib or strut of the finished set-up must reach it and hold it. A crib that stands short of the cab does not count.
+
+Crib between cab and frame, on both sides, or set side struts under the cab. Those struts carry the cab only, not the tractor.
+
+## Sources
+
+- That a cab on air is unsteady, and how it is held: common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Cab on air" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle tractor : SleeperTractor // air-spring-free
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Cab on timber" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle tractor : SleeperTractor
+  crib A {
+    timber    Fir4x4 18 in long
+    layout    2 by 2
+    base      open
+    courses   5
+    wedges    4 pairs
+    at        12 ft, driver side 17 in
+    stands on tractor frame
+    captures  floor
+  }
+  crib B {
+    timber    Fir4x4 18 in long
+    layout    2 by 2
+    base      open
+    courses   5
+    wedges    4 pairs
+    at        12 ft, passenger side 17 in
+    stands on tractor frame
+    captures  floor
+  }
+}
+\`\`\`
+`,
   'axle-overweight': `# axle-overweight: axles heavier than the law allows
 
 ## What it protects against
@@ -375,6 +433,256 @@ plan "Three for four" {
 }
 \`\`\`
 `,
+  'crib-alignment': `# crib-alignment: contacts out of line, or a sloped capture
+
+## What it protects against
+
+A load that does not go straight down bends the timbers and pushes the crib over.
+
+## The sum
+
+contact off the part beneath it ≤ contact alignment (1 in)
+slope of the captured part ≤ steepest capture (10 deg)
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Beside the frame" {
+  vehicle tractor : TractorSleeper
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   3
+    wedges    1 pair, 0.5 to 2 in
+    at        11 ft, driver side 3 ft
+    captures  tractor cab floor
+    stands on tractor frame // crib-alignment
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "On the ground" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  'crib-base': `# crib-base: base that sinks or hangs over
+
+## What it protects against
+
+On soft ground two base timbers sink unevenly and tip the crib.
+
+## The sum
+
+There is no sum of its own: on ground that is not paved a crib stands on a solid base or on a pad that is at least as long as its timbers.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Open base on sand" {
+  ground { surface sand }
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    base      open // crib-base
+  }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    base      solid
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Solid base on sand" {
+  ground { surface sand }
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    base      solid
+  }
+}
+\`\`\`
+`,
+  'crib-clash': `# crib-clash: two things in the same place
+
+## What it protects against
+
+What cannot be built as planned is built otherwise, and nobody has checked that.
+
+## The sum
+
+Seen from above, and between their heights, two cribs, a crib and a body, a crib and a wheel, or a strut and a crib must not run into each other. A crib takes the full length of its timbers both ways.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "One foot apart" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in // crib-clash
+    captures  rail, joists
+  }
+  crib B {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        20 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Well apart" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  crib B {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        25 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  'crib-eccentric': `# crib-eccentric: crib loaded on one side
+
+## What it protects against
+
+A crib loaded off its middle leans to that side, and only the loaded contacts carry.
+
+## The sum
+
+middle of the loaded contacts off the middle of the crib ≤ width ÷ 6
+
+## Sources
+
+- Within a sixth of the width off the middle a base stays closed: from memory, the middle-third rule.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Rail alone" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   6
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail // crib-eccentric
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Rail and joists" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
   'crib-height': `# crib-height: crib too high for its width
 
 ## What it protects against
@@ -566,6 +874,80 @@ plan "A light trailer on the same crib" {
 }
 \`\`\`
 `,
+  'crib-mixed-timber': `# crib-mixed-timber: cribs of different timber under one vehicle
+
+## What it protects against
+
+The stiffer crib takes the load that the softer one was to share.
+
+## The sum
+
+stiffness = modulus across the grain × crossing ÷ height
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Fir and oak" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  crib B {
+    timber    Oak4x4 24 in long // crib-mixed-timber
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        25 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Fir and fir" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  crib B {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        25 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
   'crib-overhang': `# crib-overhang: timber ends too short or too long past the contacts
 
 ## What it protects against
@@ -691,6 +1073,133 @@ plan "Wedged up to the rail" {
 }
 \`\`\`
 `,
+  'crib-wedge': `# crib-wedge: contact without wedges, or wedges stretched too far
+
+## What it protects against
+
+A contact that is not tight carries nothing until the load has moved.
+
+## The sum
+
+pairs of wedges ≥ contacts loaded
+what they close ≤ wedge travel (2 in)
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "One pair for four contacts" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in // crib-wedge
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    wedges    4 pairs
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A pair for each" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  'egress-blocked': `# egress-blocked: way out blocked, narrow or missing
+
+## What it protects against
+
+Whoever kneels there must be able to leave at once, without looking where to step.
+
+## The sum
+
+The way out is a band of its width. Nothing higher than 6 in and lower than 6 ft may stand in it, and no strap may cross it.
+
+    width ≥ egress width (3 ft)
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Past the crib" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  way out Back { // egress-blocked
+    from 19 ft 6 in, driver side 3 ft
+    to   19 ft 6 in, driver side 20 ft
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Beside the crib" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  way out Back {
+    from 25 ft, driver side 6 ft
+    to   25 ft, driver side 20 ft
+  }
+}
+\`\`\`
+`,
   'expectation-unmet': `# expectation-unmet: plan that does not come to what it expects
 
 ## What it protects against
@@ -750,6 +1259,98 @@ plan "As tall as expected" {
     captures  rail, joists
   }
   expect height on A 38.5 in
+}
+\`\`\`
+`,
+  'geometry-impossible': `# geometry-impossible: sizes and places that cannot be
+
+## What it protects against
+
+A number typed wrong makes every figure after it wrong.
+
+## The sum
+
+There is no sum. Parts, axles and cargo lie within their vehicle. A vehicle that rests on another touches it where it is said to.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Longer than the trailer" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 68 ft // geometry-impossible
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Within the trailer" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+}
+\`\`\`
+`,
+  'grade-slide': `# grade-slide: slides down the grade
+
+## What it protects against
+
+On a grade the weight pulls downhill. Chocks on too few wheels slide with it.
+
+## The sum
+
+    pull downhill = weight × sin(grade)             40,000 lb × sin(atan 3 %) = 1,199 lb
+    what holds    = friction × load on the wheels that cannot roll downhill
+
+The weight is taken at its heavy end. The load on the chocked wheels is the least that the ranges allow, as the set-up stands. Snug cribs carry nothing yet and are not counted. Brakes are not counted. A chock without an axle holds the last one.
+
+Where no wheel is chocked at all, wheels-unchocked says so.
+
+## Sources
+
+- The incline: OpenStax University Physics, volume 1, section 6.2.
+- Friction of tyres: the surface's line.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Chocked on the wrong side" {
+  ground { // grade-slide
+    surface asphalt
+    grade   4 % toward rear
+  }
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  chock K1 { under trailer; ways forward }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Chocked both ways" {
+  ground {
+    surface asphalt
+    grade   4 % toward rear
+  }
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  chock K1 { under trailer; ways both }
 }
 \`\`\`
 `,
@@ -874,6 +1475,122 @@ plan "Under the joists" {
     wedges    1 pair, 0.5 to 2 in
     at        19 ft 6 in, driver side 3 ft 6.75 in
     captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  'lifting-intent': `# lifting-intent: lift that nobody meant
+
+## What it protects against
+
+Stabilizing is not lifting: what is lifted shifts its load and may slide off what held it.
+
+## The sum
+
+upward in all = sum of the preloads, struts by their upward part
+share = upward in all ÷ weight
+
+More than 5 per cent of the weight is a lift. The plan says so, or the supports are set snug.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Driven up hard" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs preload 12,000 lb // lifting-intent
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Snug" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  'loss-of-support': `# loss-of-support: not held if a support gives way
+
+## What it protects against
+
+What held the vehicle before the crew came may give way while they work: a tyre, an air spring, a landing leg, the car beneath. What the crew put in must then hold.
+
+## The sum
+
+The finished set-up is worked out again with one support taken away at a time:
+
+- each vehicle beneath that is not coupled;
+- the wheels at each end of each axle;
+- the air springs of an axle, or of a cab;
+- each landing leg that is down;
+- the ground under the foot of each strut.
+
+After each loss every vehicle must still rest, at every end of the ranges of weight and place. What each crib then carries is checked by crib-load.
+
+A lost tyre lets the vehicle down onto its rim, and air springs onto their stops: a warning. Where a car, a leg or an axle's springs hold the vehicle up, it falls: a danger.
+
+A coupling does not count as something that gives way.
+
+## Sources
+
+- Which losses to look at: common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "The car alone holds that corner" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle truck : StraightTruck { // loss-of-support
+    cargo "freight" 9,000 lb from 12 ft to 24 ft
+    no tyre at axle 2, driver side
+  }
+  vehicle car : Sedan { // loss-of-support
+    at     22 ft, driver side 1 ft
+    bears  truck at rail
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "On all its wheels" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
 }
 \`\`\`
@@ -1226,6 +1943,72 @@ plan "Two four by fours, tied" {
 }
 \`\`\`
 `,
+  'push-margin': `# push-margin: holds too small a push
+
+## What it protects against
+
+A tool, a shifting load or a second vehicle shoves the set-up sideways, and it slides or goes over.
+
+## The sum
+
+The finished set-up is pushed at the height that the policy sets, from 24 directions. In each, the check looks for the largest push for which the forces can still balance:
+
+- a contact pushes and never pulls; its friction is at most friction × load;
+- a crib contact carries at most its capacity, and a crib leans over when the force on its top points outside its base;
+- a strut only pushes, up to its rated load; its foot slides unless friction or a tie holds it;
+- a tie only pulls, up to its rating;
+- a wheel resists rolling only where its axle is chocked. Brakes are not counted;
+- grade and working loads are there all the time.
+
+By hand, for a block with nothing else: it slides at friction × weight, or tips at weight × half its width ÷ height of the push, whichever comes first.
+
+    friction 0.6, half width 3 ft, pushed at 7 ft 6 in: 60 % to slide, 3 ft ÷ 7 ft 6 in = 40 % to tip
+
+Two things to know:
+
+1. No borrowed preload. A strut that would push the vehicle the way it is being pushed counts as nothing. Two of them could otherwise squeeze each other, in the sum, for friction that nobody put in.
+2. It holds _up to_ that push: a way to share the forces was found. Dry friction gives no promise that they will be shared so. The policy's margin is there for this.
+
+A strut without a tie whose foot slides adds nothing at all, until it is tied.
+
+## Sources
+
+- 10 % of the vertical load, sideways: FEMA Rescue Specialist course, Module 1A.
+- A distribution that balances and breaks no limit is a lower bound: from memory, limit analysis.
+- Friction: the surface's and the policy's lines.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+policy Careful : Shipped {
+  push margin 60 %
+}
+
+plan "On its wheels alone" {
+  ground { surface asphalt; grade 0 % toward rear }
+  policy Careful
+  vehicle trailer : VanTrailer53 { // push-margin
+    cargo "freight" 40,000 lb from 4 ft to 48 ft height 8 ft
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Chocked, and low" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 {
+    cargo "steel plate" 20,000 lb from 4 ft to 48 ft height 5 ft
+  }
+  chock K1 { under trailer; ways both }
+}
+\`\`\`
+`,
   'size-up-missing': `# size-up-missing: size-up that leaves something out
 
 ## What it protects against
@@ -1267,6 +2050,108 @@ plan "All four said" {
     battery "none"
     cargo   "paper on pallets"
     brakes  "spring brakes set"
+  }
+}
+\`\`\`
+`,
+  'stage-unsafe': `# stage-unsafe: unsafe while half built
+
+## What it protects against
+
+A set-up that stands when finished may fall while it is being built or taken down.
+
+## The sum
+
+Each step that puts something in or takes something out makes a stage. At each stage, every vehicle must rest; and whatever a stage would have survived, the next one must survive too.
+
+    step 1 builds cribs A and B: the trailer's front holds
+    step 2 takes crib B away: the front corner on that side no longer does
+
+What carried the load before a support was placed goes on carrying it. A support starts at nothing, or at what its wedges put on it, and shares only what changes afterwards.
+
+## Sources
+
+- Each stage is a set-up of its own: common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+vehicle type DroppedTrailer : VanTrailer53 {
+  points kingpin {
+    carries 5,000 to 6,400 lb empty stiffness 20,000 lb per in raised
+  }
+}
+
+plan "A crib taken out and put back" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : DroppedTrailer {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft height 5 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  crib B {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, passenger side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 build A, B
+    2 remove B // stage-unsafe
+    3 build B
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+vehicle type DroppedTrailer : VanTrailer53 {
+  points kingpin {
+    carries 5,000 to 6,400 lb empty stiffness 20,000 lb per in raised
+  }
+}
+
+plan "Only built up" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : DroppedTrailer {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft height 5 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  crib B {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, passenger side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 build A
+    2 build B
   }
 }
 \`\`\`
@@ -1938,6 +2823,119 @@ plan "Strapped foot to foot" {
     lock  pinned
   }
   strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+}
+\`\`\`
+`,
+  'tipping': `# tipping: tips over under a small push
+
+## What it protects against
+
+A high centre of gravity near the line of the supports goes over at a shove, or as the load shifts.
+
+## The sum
+
+Moments about the line it would tip over, with a push at the height of the centre of gravity:
+
+    push × height = weight × distance of the centre inside that line
+    push ÷ weight = distance ÷ height              36 in ÷ 90 in = 40 %
+
+Distance: to the nearest line between places that hold the vehicle up. Height: the high end of its range. The worst end of the ranges counts.
+
+The policy sets how much it must hold. The check is for vehicles that stand free. Where struts stand, the push from all sides is the check: see push-margin.
+
+## Sources
+
+- Slip or tip: Baker & Haynes, Engineering Statics, chapter 9.
+- Half the track over the height of the centre: NHTSA rollover rulemaking, chapter V.
+- How much it must hold: the policy's line.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+vehicle type TallTrailer : VanTrailer53 {
+  centre 60 to 70 in high
+}
+
+policy Careful : Shipped {
+  push margin 40 %
+}
+
+plan "Stacked high" {
+  ground { surface asphalt; grade 0 % toward rear }
+  policy Careful
+  vehicle trailer : TallTrailer { // tipping
+    cargo "rolls of paper" 40,000 lb from 4 ft to 48 ft height 9 ft
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Stacked low" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 {
+    cargo "steel plate" 20,000 lb from 4 ft to 48 ft height 5 ft
+  }
+}
+\`\`\`
+`,
+  'unsupported-end': `# unsupported-end: an end that nothing holds
+
+## What it protects against
+
+A vehicle whose supports do not reach round its centre of gravity falls toward the open side. It may stand for a while on rust, friction or luck.
+
+## The sum
+
+Draw a line round all places that hold the vehicle up. It rests only if the centre of gravity stands inside that line, at every end of the ranges of weight and place.
+
+    trailer with no tractor and its legs up: only the tandem holds it
+    tandem at 46 ft 6 in and 50 ft 6 in; centre of gravity at about 27 ft
+    27 ft is in front of 46 ft 6 in: the front falls
+
+A vehicle on two supports in line only balances. That counts as not held.
+
+The check works out how every vehicle rests, vehicle on vehicle included. It says that one falls only when it has the proof: a motion in which the weight sinks and no support is pressed. Where neither rest nor fall can be proven, it says so, and the plan has not passed.
+
+## Sources
+
+- A body rests where its centre of gravity stands over its supports: from memory, any text on statics.
+- What counts as a support: common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+vehicle type DroppedTrailer : VanTrailer53 {
+  points kingpin {
+    carries 5,000 to 6,400 lb empty stiffness 20,000 lb per in raised
+  }
+}
+
+plan "No tractor, legs up" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : DroppedTrailer { // unsupported-end
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "On its kingpin and its tandem" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
 }
 \`\`\`
 `,

@@ -80,7 +80,6 @@ function overload(c: CribWorking, w: Workings): RuleFinding | undefined {
   if (!exceeds(worst.use.use.value?.high ?? 0, limit.value?.low ?? 1)) return undefined;
   return {
     ...base,
-    severity: 'warning',
     message: say('over-limit', {
       crib: crib.name,
       contact: `${worst.number}`,

@@ -47,12 +47,10 @@ describe('crib-reach', () => {
     expect(finding?.governs).toBe('the range of the height');
   });
 
-  it('does not pass a vehicle whose posture leaves the height unknown', () => {
+  it('measures to what faces the ground of a vehicle on its roof', () => {
     const plan = withCrib({});
-    const turned = {
-      ...plan,
-      vehicles: plan.vehicles.map((v) => ({ ...v, posture: { kind: 'on its roof' } as const })),
-    };
-    expect(check(rule, turned)[0]?.couldNotRun).toBe(true);
+    const vehicles = plan.vehicles.map((v) => ({ ...v, posture: { kind: 'on its roof' } as const }));
+    // 162 in high, the rail's underside at 40 in and 4 in deep: upside down its lower edge is at 118 in.
+    expect(check(rule, { ...plan, vehicles })[0]?.message.text).toContain('(118 in − 38.5 in)');
   });
 });

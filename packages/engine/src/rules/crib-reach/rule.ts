@@ -12,8 +12,6 @@ const words = {
   tall: 'crib {crib} is too tall for {part}: it would need {over} more room ({sum}). {advice}',
   loose:
     'crib {crib}: its wedges close at least {closes}, and only {gap} is open ({sum}). They do not go in. {advice}',
-  unknown:
-    'crib {crib}: nothing says how high {part} is above the ground, so nobody knows whether it reaches. Measure it and write it down.',
   'use-courses': 'Use {courses} courses: {gap} is then left for the wedges.',
   'use-shims': 'Put {shims} of shims under the load.',
   'measure-first': 'Measure the gap and choose courses and shims to fit.',
@@ -45,12 +43,7 @@ function misfit(c: CribWorking, w: Workings): RuleFinding | undefined {
       ? { governs: 'the range of the height' }
       : {}),
   });
-  if (gap.value === undefined)
-    return {
-      ...finding(say('unknown', shared)),
-      couldNotRun: true,
-      severity: 'warning',
-    };
+  if (gap.value === undefined) return undefined;
   const closes = wedgeRange(c);
   const sum = gap.formula?.numbers ?? '';
   const { advice, fixes } = remedy(c, w);

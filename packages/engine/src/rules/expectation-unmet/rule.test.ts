@@ -33,9 +33,10 @@ describe('expectation-unmet', () => {
     expect(unmet(tallCrib, { kind: 'safe', ref })[0]).toContain('crib-height');
   });
   it('does not take a check that could not run for a pass', () => {
+    const { ground } = trailerOnCar;
     const unknown = {
       ...trailerOnCar,
-      vehicles: trailerOnCar.vehicles.map((v) => ({ ...v, posture: { kind: 'on its roof' } as const })),
+      ground: { ...ground, surface: { ...ground.surface, bearing: undefined } },
     };
     expect(unmet(unknown, { kind: 'safe', ref })).toHaveLength(1);
   });

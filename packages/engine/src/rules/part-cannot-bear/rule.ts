@@ -57,7 +57,8 @@ function badPart(b: Bearing, capture: Capture, w: Workings): RuleFinding | undef
     vehicle: vehicle.name,
     advice,
   };
-  const only = able.length === 1 ? able[0] : undefined;
+  const bearing = vehicle.parts.filter((p) => p.mayBear);
+  const only = bearing.length === 1 ? bearing[0] : undefined;
   return {
     subject,
     at,
@@ -74,8 +75,8 @@ function badPart(b: Bearing, capture: Capture, w: Workings): RuleFinding | undef
         ? []
         : [
             {
-              title: say('fix-part', { part: only }),
-              edits: [{ kind: 'set', at, text: only }],
+              title: say('fix-part', { part: only.name }),
+              edits: [{ kind: 'set', at, text: only.id }],
               safe: false,
             },
           ],

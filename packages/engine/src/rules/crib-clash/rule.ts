@@ -1,0 +1,114 @@
+import { given } from '../../figure/compute.js';
+import { print } from '../../figure/print.js';
+import { length } from '../../figure/units-of.js';
+import { messages } from '../../finding/message.js';
+import { exactly } from '../../model/interval.js';
+import type { ElementId } from '../../model/ref.js';
+import {
+  clash,
+  cribSolid,
+  type Solid,
+  stepChockSolid,
+  vehicleSolid,
+  wheelSolids,
+} from '../../space/solids.js';
+import { lengthInside } from '../../space/through-box.js';
+import { elementWords } from '../../workings/element-words.js';
+import type { Workings } from '../../workings/workings.js';
+import { practice, type Rule, type RuleFinding } from '../rule.js';
+
+const words = {
+  'two-supports':
+    '{first} and {second} are in the same place: they run {depth} into each other. Move one of them.',
+  body: '{first} stands where {second} is: {depth} into it. Move the crib.',
+  wheels: '{first} stands where a wheel of {second} is: {depth} into it. Move the crib.',
+  'strut-through': '{first} runs through {second}. Move one of them.',
+  'other-here': 'This is in the way.',
+} as const;
+const say = messages('crib-clash', words);
+
+type Key = 'two-supports' | 'body' | 'wheels';
+
+function report(key: Key, first: ElementId, second: ElementId, depth: number, w: Workings): RuleFinding {
+  const figure = given(length(w.plan.display, 'depth', 'overlap', 'up'), exactly(depth), {
+    kind: 'computed',
+  });
+  return {
+    subject: { element: first },
+    at: { element: first, property: 'at' },
+    message: say(key, {
+      first: elementWords(w.plan, first),
+      second: elementWords(w.plan, second),
+      depth: print(figure),
+    }),
+    figures: [figure],
+    related: [{ at: { element: second }, message: say('other-here', {}) }],
+  };
+}
+
+/** Pairs of cribs and step chocks. */
+function supports(w: Workings, solids: readonly Solid[]): readonly RuleFinding[] {
+  return solids.flatMap((a, i) =>
+    solids.slice(i + 1).flatMap((b) => {
+      const depth = clash(a, b);
+      return depth > 0 ? [report('two-supports', a.element, b.element, depth, w)] : [];
+    }),
+  );
+}
+
+/** Cribs against the bodies that they neither hold nor stand on, and against every wheel. */
+function vehicles(w: Workings): readonly RuleFinding[] {
+  return w.cribs().flatMap((c) => {
+    const solid = cribSolid(c);
+    const { crib } = c;
+    const own = new Set<ElementId>([
+      ...crib.captures.map((k) => k.vehicle),
+      ...(crib.standsOn.kind === 'vehicle' ? [crib.standsOn.vehicle] : []),
+    ]);
+    return w.plan.vehicles.flatMap((vehicle) => {
+      if (vehicle.posture.kind !== 'upright') return [];
+      const inBody = own.has(vehicle.id) ? 0 : clash(solid, vehicleSolid(vehicle));
+      if (inBody > 0) return [report('body', crib.id, vehicle.id, inBody, w)];
+      // What stands on a frame is above the wheels' track, between them.
+      if (crib.standsOn.kind === 'vehicle') return [];
+      const inWheel = Math.max(0, ...wheelSolids(vehicle).map((wheel) => clash(solid, wheel)));
+      return inWheel > 0 ? [report('wheels', crib.id, vehicle.id, inWheel, w)] : [];
+    });
+  });
+}
+
+/** A strut leans outward: it may not go through a crib on its way. */
+function struts(w: Workings): readonly RuleFinding[] {
+  return w.plan.struts.flatMap(({ id, head, foot }) => {
+    const from = { x: foot.x, y: foot.y, z: 0 };
+    const to = { x: head.x, y: head.y, z: head.z.low };
+    return w
+      .cribs()
+      .filter((c) => lengthInside(from, to, cribSolid(c)) > 0.02)
+      .map((c) => ({
+        subject: { element: id },
+        at: { element: id, property: 'head' },
+        message: say('strut-through', {
+          first: elementWords(w.plan, id),
+          second: elementWords(w.plan, c.crib.id),
+        }),
+        related: [{ at: { element: c.crib.id }, message: say('other-here', {}) }],
+      }));
+  });
+}
+
+export const rule: Rule = {
+  id: 'crib-clash',
+  title: 'Two things in the same place',
+  family: 'timber and cribs',
+  severity: 'danger',
+  protects: 'What cannot be built as planned is built otherwise, and nobody has checked that.',
+  sources: [practice],
+  compares: ['depth'],
+  words,
+  check: (w) => [
+    ...supports(w, [...w.cribs().map(cribSolid), ...w.plan.stepChocks.map(stepChockSolid)]),
+    ...vehicles(w),
+    ...struts(w),
+  ],
+};

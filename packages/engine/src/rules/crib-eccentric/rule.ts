@@ -1,0 +1,82 @@
+import { exceeds } from '@cribwright/units';
+import type { CribWorking } from '../../crib/crib-working.js';
+import { contactWidths } from '../../crib/layout.js';
+import { computed, given } from '../../figure/compute.js';
+import type { Figure } from '../../figure/figure.js';
+import { print, printBeside } from '../../figure/print.js';
+import { count, length } from '../../figure/units-of.js';
+import { messages } from '../../finding/message.js';
+import { exactly } from '../../model/interval.js';
+import type { Workings } from '../../workings/workings.js';
+import { fromMemory, practice, type Rule, type RuleFinding } from '../rule.js';
+
+const words = {
+  'one-side':
+    'crib {crib} is loaded {off} off its middle ({contacts} contacts). More than {kern} off ({sum}), its far side lifts and the near side carries it all. Capture the other side too.',
+} as const;
+const say = messages('crib-eccentric', words);
+
+/** The middle of the loaded contacts off the crib's middle, and the sixth of the width within which no side lifts. */
+function offMiddle(c: CribWorking, w: Workings): RuleFinding | undefined {
+  const loaded = c.contacts.filter((k) => k.loaded);
+  if (loaded.length === 0 || loaded.length === c.contacts.length) return undefined;
+  const middle = (pick: (k: { readonly x: number; readonly y: number }) => number) =>
+    loaded.reduce((sum, k) => sum + pick(k), 0) / loaded.length;
+  const widths = contactWidths(c.crib);
+  const along = Math.abs(middle((k) => k.x) - c.crib.at.x);
+  const across = Math.abs(middle((k) => k.y) - c.crib.at.y);
+  const [off, width] =
+    along / widths.lengthwise > across / widths.crosswise
+      ? [along, widths.lengthwise]
+      : [across, widths.crosswise];
+  const offset = given(
+    length(w.plan.display, 'offset', 'middle of the loaded contacts off the middle of the crib', 'up'),
+    exactly(off),
+    { kind: 'computed' },
+  );
+  const kern = kernOf(width, w);
+  if (!exceeds(off, kern.value?.low ?? 0)) return undefined;
+  const beside = printBeside(offset, kern);
+  return {
+    subject: { element: c.crib.id },
+    at: { element: c.crib.id, property: 'captures' },
+    message: say('one-side', {
+      crib: c.crib.name,
+      off: beside.demand,
+      kern: beside.limit,
+      sum: kern.formula?.numbers ?? print(kern),
+      contacts: loaded.map((k) => k.number).join(', '),
+    }),
+    figures: [offset, kern, c.capacity],
+  };
+}
+
+function kernOf(value: number, w: Workings): Figure {
+  const width = given(
+    length(w.plan.display, 'width', 'width outside to outside of contacts', 'down'),
+    exactly(value),
+    { kind: 'computed' },
+  );
+  const sixth = given(count(w.plan.display, 'sixth', 'six', 'nearest'), exactly(6), { kind: 'computed' });
+  return computed(
+    length(w.plan.display, 'kern', 'a sixth of the width', 'down'),
+    exactly(value / 6),
+    '{width} ÷ {sixth}',
+    { width, sixth },
+  );
+}
+
+export const rule: Rule = {
+  id: 'crib-eccentric',
+  title: 'Crib loaded on one side',
+  family: 'timber and cribs',
+  severity: 'note',
+  protects: 'A crib loaded off its middle leans to that side; only the loaded contacts carry.',
+  sources: [
+    practice,
+    fromMemory('middle-third rule: a base pressed within a sixth of its width off the middle stays closed'),
+  ],
+  compares: ['offset', 'kern'],
+  words,
+  check: (w) => w.cribs().flatMap((c) => offMiddle(c, w) ?? []),
+};

@@ -1,0 +1,123 @@
+import { exceeds } from '@cribwright/units';
+import { given } from '../../figure/compute.js';
+import { printBeside } from '../../figure/print.js';
+import { length } from '../../figure/units-of.js';
+import { messages } from '../../finding/message.js';
+import { exactly } from '../../model/interval.js';
+import type { Egress } from '../../model/plan.js';
+import type { ElementId } from '../../model/ref.js';
+import { band, type Outline, overlap } from '../../space/polygon.js';
+import { cribSolid, type Solid, stepChockSolid, vehicleSolid } from '../../space/solids.js';
+import { anchorPlace } from '../../strut/anchor-place.js';
+import { elementWords } from '../../workings/element-words.js';
+import type { Workings } from '../../workings/workings.js';
+import { practice, type Rule, type RuleFinding } from '../rule.js';
+
+const words = {
+  blocked: 'way out {way} is blocked by {what}. Move it, or leave another way.',
+  across:
+    'way out {way}: {what} runs across it near the ground. Lead it elsewhere, or the one who leaves in a hurry falls.',
+  narrow: 'way out {way} is {width} wide. At least {least} is asked for.',
+  none: 'the plan gives no way out. Say where the rescuer kneels and which way they leave.',
+  'in-the-way': 'This is in the way.',
+} as const;
+const say = messages('egress-blocked', words);
+
+/** What stands higher than this at a person's path cannot be stepped over, m. */
+const stepOver = 0.15;
+/** And what hangs lower than this cannot be passed under, m. */
+const headroom = 1.8;
+
+const inPath = ({ low, high }: Solid) => high > stepOver && low < headroom;
+
+const pathOf = (way: Egress): readonly Outline[] =>
+  way.points.slice(1).flatMap((to, i) => {
+    const from = way.points[i];
+    return from === undefined ? [] : [band(from, to, way.width)];
+  });
+
+/** Struts and ties seen from above, as thin bands, as high as they reach. */
+function lines(w: Workings): readonly Solid[] {
+  const struts = w.plan.struts.map((s) => ({
+    element: s.id,
+    outline: band(s.foot, s.head, 0.1),
+    low: 0,
+    high: Math.max(stepOver * 2, s.head.z.high),
+  }));
+  const ties = w.plan.ties.flatMap((t) => {
+    const from = anchorPlace(t.from, w.plan);
+    const to = anchorPlace(t.to, w.plan);
+    return from === undefined || to === undefined
+      ? []
+      : [{ element: t.id, outline: band(from, to, 0.05), low: 0, high: stepOver * 2 }];
+  });
+  return [...struts, ...ties];
+}
+
+function check(w: Workings): readonly RuleFinding[] {
+  const { plan } = w;
+  const supports = plan.cribs.length + plan.stepChocks.length + plan.struts.length;
+  if (plan.egress.length === 0)
+    return supports === 0
+      ? []
+      : [{ subject: plan.ref, at: plan.ref, severity: 'note', message: say('none', {}) }];
+  const solids = [
+    ...w.cribs().map(cribSolid),
+    ...plan.stepChocks.map(stepChockSolid),
+    ...plan.vehicles.filter((v) => v.posture.kind === 'upright').map(vehicleSolid),
+    ...lines(w),
+  ].filter(inPath);
+  return plan.egress.flatMap((way) => [...blocked(way, solids, w), ...narrow(way, w)]);
+}
+
+function blocked(way: Egress, solids: readonly Solid[], w: Workings): readonly RuleFinding[] {
+  const path = pathOf(way);
+  const hit = new Set<ElementId>(
+    solids.filter((s) => path.some((p) => overlap(p, s.outline) > 0)).map((s) => s.element),
+  );
+  return [...hit].map((id) => ({
+    subject: { element: way.id },
+    at: way.ref,
+    message: say(id.startsWith('tie/') ? 'across' : 'blocked', {
+      way: way.name,
+      what: elementWords(w.plan, id),
+    }),
+    related: [{ at: { element: id }, message: say('in-the-way', {}) }],
+  }));
+}
+
+function narrow(way: Egress, w: Workings): readonly RuleFinding[] {
+  const least = w.limit('egress width');
+  const at = { element: way.id, property: 'width' };
+  const width = given(
+    length(w.plan.display, 'width', 'width of the way out', 'down', { ref: at }),
+    exactly(way.width),
+    {
+      kind: 'stated',
+    },
+  );
+  if (!exceeds(least.value?.high ?? 0, way.width)) return [];
+  const beside = printBeside(width, least, 'least');
+  return [
+    {
+      subject: { element: way.id },
+      at,
+      severity: 'warning',
+      message: say('narrow', { way: way.name, width: beside.demand, least: beside.limit }),
+      figures: [width, least],
+      related: [],
+    },
+  ];
+}
+
+export const rule: Rule = {
+  id: 'egress-blocked',
+  title: 'Way out blocked, narrow or missing',
+  family: 'order and crew',
+  severity: 'danger',
+  protects: 'Whoever kneels there must be able to leave at once, without looking where to step.',
+  sources: [practice],
+  compares: ['width', 'egress width'],
+  words,
+  check,
+};

@@ -1,0 +1,166 @@
+import { given } from '../../figure/compute.js';
+import { print } from '../../figure/print.js';
+import { length } from '../../figure/units-of.js';
+import { messages } from '../../finding/message.js';
+import { exactly } from '../../model/interval.js';
+import type { Vehicle, VehicleContact } from '../../model/vehicle.js';
+import { toVehicle } from '../../vehicle/frame.js';
+import { partNamed, placeAt } from '../../vehicle/part-place.js';
+import type { Workings } from '../../workings/workings.js';
+import { practice, type Rule, type RuleFinding } from '../rule.js';
+
+const words = {
+  'no-size': 'the {vehicle} has no length, width or height. Give its size.',
+  'part-outside': 'the {part} of the {vehicle} runs from {from} to {to}, and the vehicle is {length} long.',
+  'axle-outside': '{axle} of the {vehicle} is at {at}, and the vehicle is {length} long.',
+  'cargo-outside': '{cargo} of the {vehicle} lies from {from} to {to}, and the vehicle is {length} long.',
+  'height-backwards': 'the {part} of the {vehicle} is higher than the vehicle itself.',
+  'rests-beside':
+    'the {upper} is to rest on the {lower} at {at}, where the {lower} is not. The nearest of it is {off} away.',
+  'rests-not-part': 'the {upper} is to rest at its {part}, {off} beside it.',
+  'rests-gap':
+    'the {upper} rests on the {lower}, and between the {part} ({high}) and the {under} ({low}) lie {gap}. One of the heights is wrong.',
+  'no-weight': 'the {vehicle} weighs nothing: its axles carry nothing, and no weight is stated.',
+} as const;
+const say = messages('geometry-impossible', words);
+
+const hair = 0.02;
+
+function vehicleFaults(vehicle: Vehicle, w: Workings): readonly RuleFinding[] {
+  const subject = { element: vehicle.id };
+  const long = (value: number) =>
+    print(given(length(w.plan.display, 'l', 'l', 'nearest'), exactly(value), { kind: 'stated' }));
+  if (!(vehicle.length > 0 && vehicle.width > 0 && vehicle.height > 0))
+    return [{ subject, at: subject, message: say('no-size', { vehicle: vehicle.name }) }];
+  const outside = (from: number, to: number) =>
+    from < -hair || to > vehicle.length + hair || to < from - hair;
+  const whole = { vehicle: vehicle.name, length: long(vehicle.length) };
+  const parts = vehicle.parts.flatMap((p) => {
+    if (outside(p.from, p.to))
+      return [
+        {
+          subject,
+          at: p.ref,
+          message: say('part-outside', { ...whole, part: p.name, from: long(p.from), to: long(p.to) }),
+        },
+      ];
+    return p.height.low > vehicle.height + hair
+      ? [{ subject, at: p.ref, message: say('height-backwards', { vehicle: vehicle.name, part: p.name }) }]
+      : [];
+  });
+  const axles = vehicle.axles
+    .filter((a) => outside(a.x, a.x))
+    .map((a) => ({
+      subject,
+      at: a.ref,
+      message: say('axle-outside', { ...whole, axle: a.name, at: long(a.x) }),
+    }));
+  const cargo = vehicle.cargo
+    .filter((c) => outside(c.from, c.to))
+    .map((c) => ({
+      subject,
+      at: c.ref,
+      message: say('cargo-outside', { ...whole, cargo: c.name, from: long(c.from), to: long(c.to) }),
+    }));
+  const weight = w.masses().get(vehicle.id)?.weight.value;
+  const weightless =
+    weight !== undefined && weight.high <= 0
+      ? [{ subject, at: subject, message: say('no-weight', { vehicle: vehicle.name }) }]
+      : [];
+  return [...parts, ...axles, ...cargo, ...weightless];
+}
+
+/** A body at rest on another: the place must lie under the part above and over the vehicle below. */
+function contactFaults(contact: VehicleContact, w: Workings): readonly RuleFinding[] {
+  const upper = w.vehicles.get(contact.upper);
+  const lower = w.vehicles.get(contact.lower);
+  if (upper === undefined || lower === undefined) return [];
+  const shown = (value: number) =>
+    print(given(length(w.plan.display, 'off', 'off', 'up'), exactly(value), { kind: 'computed' }));
+  const subject = { element: lower.id };
+  const at = contact.ref;
+  const names = { upper: upper.name, lower: lower.name };
+  const worst = contact.points
+    .map((p) => ({ p, off: outsideOf(lower, p) }))
+    .reduce((a, b) => (b.off > a.off ? b : a), { p: { x: 0, y: 0 }, off: 0 });
+  if (worst.off > hair)
+    return [
+      {
+        subject,
+        at,
+        message: say('rests-beside', { ...names, at: shown(worst.p.x), off: shown(worst.off) }),
+      },
+    ];
+  const part = partNamed(upper, contact.upperPart);
+  const misses = part === undefined ? 0 : Math.max(...contact.points.map((p) => missOf(upper, part, p)));
+  if (part !== undefined && misses > 0.1)
+    return [
+      { subject, at, message: say('rests-not-part', { ...names, part: part.name, off: shown(misses) }) },
+    ];
+  const under = contact.lowerPart === undefined ? undefined : partNamed(lower, contact.lowerPart);
+  return part === undefined || under === undefined || contact.coupled
+    ? []
+    : gapFault(contact, part, under, w);
+}
+
+const missOf = (
+  vehicle: Vehicle,
+  part: Parameters<typeof placeAt>[1],
+  p: { x: number; y: number },
+): number => {
+  const place = placeAt(vehicle, part, p);
+  return place === undefined ? 0 : Math.hypot(place.off.x, place.off.y);
+};
+
+function outsideOf(vehicle: Vehicle, point: { readonly x: number; readonly y: number }): number {
+  const p = toVehicle(vehicle, point);
+  const x = Math.max(0, -p.x, p.x - vehicle.length);
+  const y = Math.max(0, Math.abs(p.y) - vehicle.width / 2);
+  return Math.hypot(x, y);
+}
+
+/** More than this between two things that touch is a mistake in one of the heights, m. Common practice. */
+const mostGap = 3 * 0.0254;
+
+function gapFault(
+  contact: VehicleContact,
+  part: NonNullable<ReturnType<typeof partNamed>>,
+  under: NonNullable<ReturnType<typeof partNamed>>,
+  w: Workings,
+): readonly RuleFinding[] {
+  const gap = Math.max(0, part.height.low - under.height.high, under.height.low - part.height.high);
+  if (gap <= mostGap) return [];
+  const shown = (value: number) =>
+    print(given(length(w.plan.display, 'gap', 'gap', 'nearest'), exactly(value), { kind: 'computed' }));
+  return [
+    {
+      subject: { element: contact.lower },
+      at: contact.ref,
+      severity: 'note',
+      message: say('rests-gap', {
+        upper: w.vehicles.get(contact.upper)?.name ?? contact.upper,
+        lower: w.vehicles.get(contact.lower)?.name ?? contact.lower,
+        part: part.name,
+        under: under.name,
+        high: shown(part.height.low),
+        low: shown(under.height.high),
+        gap: shown(gap),
+      }),
+    },
+  ];
+}
+
+export const rule: Rule = {
+  id: 'geometry-impossible',
+  title: 'Sizes and places that cannot be',
+  family: 'plausibility',
+  severity: 'danger',
+  protects: 'A number typed wrong makes every figure after it wrong.',
+  sources: [practice],
+  compares: [],
+  words,
+  check: (w) => [
+    ...w.plan.vehicles.flatMap((v) => vehicleFaults(v, w)),
+    ...w.plan.contacts.flatMap((c) => contactFaults(c, w)),
+  ],
+};

@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest';
+import type { Plan } from '../../model/plan.js';
+import { check } from '../../testing/check.js';
+import { chock, planOf, straightTruck } from '../../testing/sample-plans.js';
+import { rule } from './rule.js';
+
+const onGrade = (grade: number, change: Partial<Plan> = {}): Plan => {
+  const plan = planOf({ vehicles: [straightTruck], chocks: [chock('K1', 'truck')], ...change });
+  return { ...plan, ground: { ...plan.ground, grade, toward: 'rear' } };
+};
+
+describe('grade-slide', () => {
+  it.each([0, 0.05, 0.2])('passes one chocked axle on a grade of %f', (grade) => {
+    expect(check(rule, onGrade(grade))).toEqual([]);
+  });
+
+  // OpenStax University Physics, volume 1, section 6.2: on an incline W sin θ pulls and μ N holds.
+  it('finds that one chocked axle slides where the grade passes its share of friction', () => {
+    const [found, ...more] = check(rule, onGrade(0.6));
+    expect(more).toEqual([]);
+    expect(found?.message.text).toMatch(
+      /^On a grade of 60 % the truck pulls [\d,]+ lb downhill \(.* × sin\(atan 60 %\)\)\. What is chocked holds [\d,]+ lb/,
+    );
+    const [demand, hold] = found?.figures ?? [];
+    expect(demand?.value?.high).toBeGreaterThan(hold?.value?.low ?? Number.POSITIVE_INFINITY);
+  });
+
+  it('does not count a chock on the wrong side of the wheel', () => {
+    const wrong = onGrade(0.02, { chocks: [chock('K1', 'truck', { ways: 'forward' })] });
+    expect(check(rule, wrong)).toHaveLength(1);
+  });
+
+  it('leaves wheels without any chock to the rule that asks for them', () => {
+    expect(check(rule, onGrade(0.02, { chocks: [] }))).toEqual([]);
+  });
+});

@@ -1,0 +1,119 @@
+import { exceeds } from '@cribwright/units';
+import { computed, given } from '../../figure/compute.js';
+import type { Figure } from '../../figure/figure.js';
+import { print, printBeside } from '../../figure/print.js';
+import { force, ratio, share } from '../../figure/units-of.js';
+import { messages } from '../../finding/message.js';
+import type { ComponentRun } from '../../loss/loss-working.js';
+import { holds } from '../../loss/stage-results.js';
+import { exactly } from '../../model/interval.js';
+import { downGrade } from '../../push/gravity.js';
+import { pushContact } from '../../push/push-contacts.js';
+import { at } from '../../resting/at.js';
+import type { PlanBody } from '../../resting/plan-bodies.js';
+import type { Workings } from '../../workings/workings.js';
+import { practice, published, type Rule, type RuleFinding } from '../rule.js';
+
+const words = {
+  slides:
+    'On a grade of {grade} the {vehicle} pulls {demand} downhill ({sum}). What is chocked holds {capacity} ({hold}). Chock more axles, or pull a line uphill.',
+  'grade-here': 'The grade is set here: {grade}.',
+} as const;
+const say = messages('grade-slide', words);
+
+/** Friction of what cannot roll downhill, with as little on it as the ranges allow. Snug cribs carry nothing yet. */
+function holdOf(w: Workings, part: ComponentRun, body: PlanBody): Figure {
+  const run = part.stages.at(-1)?.asBuilt;
+  const standing = w.resting().stages.at(-1)?.standing ?? [];
+  const down = downGrade(w.plan.ground);
+  const friction = given(
+    ratio(w.plan.display, 'friction', 'friction of its tyres', 'down', { ref: w.plan.ground.surface.ref }),
+    exactly(w.plan.ground.surface.frictionTyre.low),
+    w.plan.ground.surface.frictionSource,
+  );
+  let least = 0;
+  part.component.points.forEach((p, i) => {
+    if (run?.there[i] !== true || p.upper !== body.id || p.kind !== 'tyre') return;
+    const { rolls } = pushContact(p, standing, w);
+    const along = rolls === undefined ? 0 : down.x * rolls.along.x + down.y * rolls.along.y;
+    const rollsAway =
+      rolls !== undefined && Math.abs(along) > 0.5 && !(along > 0 ? rolls.heldForward : rolls.heldBack);
+    if (!rollsAway) least += at(run.low, i);
+  });
+  const pressed = given(
+    force(w.plan.display, 'pressed', 'least load on wheels that cannot roll downhill', 'down'),
+    exactly(least),
+    { kind: 'computed' },
+  );
+  return computed(
+    force(w.plan.display, 'hold', 'friction that holds it', 'down'),
+    exactly(least * (friction.value?.low ?? 0)),
+    '{friction} × {pressed}',
+    { friction, pressed },
+  );
+}
+
+function judge(w: Workings, part: ComponentRun, body: PlanBody): RuleFinding | undefined {
+  const { ground, display } = w.plan;
+  if (!w.plan.chocks.some((c) => c.vehicle === body.vehicle)) return undefined;
+  const grade = given(
+    share(display, 'grade', 'grade', 'up', { ref: ground.ref }),
+    exactly(Math.abs(ground.grade)),
+    {
+      kind: 'stated',
+    },
+  );
+  const weight = given(
+    force(display, 'weight', 'weight', 'up', { governs: 'the heavy end' }),
+    exactly(Math.max(...body.corners.map((c) => c.weight))),
+    { kind: 'computed' },
+  );
+  const demand = computed(
+    force(display, 'demand', 'pull downhill', 'up', { governs: 'the heavy end' }),
+    exactly((weight.value?.high ?? 0) * Math.sin(Math.atan(Math.abs(ground.grade)))),
+    '{weight} × sin(atan {grade})',
+    { weight, grade },
+  );
+  const hold = holdOf(w, part, body);
+  if (!exceeds(demand.value?.high ?? 0, hold.value?.low ?? 0)) return undefined;
+  const beside = printBeside(demand, hold);
+  return {
+    subject: { element: body.vehicle },
+    at: ground.ref,
+    message: say('slides', {
+      grade: print(grade),
+      vehicle: body.name,
+      demand: beside.demand,
+      sum: demand.formula?.numbers ?? '',
+      capacity: beside.limit,
+      hold: hold.formula?.numbers ?? '',
+    }),
+    figures: [demand, hold],
+    related: [{ at: { element: body.vehicle }, message: say('grade-here', { grade: print(grade) }) }],
+    governs: 'the heavy end',
+  };
+}
+
+export const rule: Rule = {
+  id: 'grade-slide',
+  title: 'Slides down the grade',
+  family: 'whole set-up',
+  severity: 'danger',
+  protects: 'On a grade the weight pulls downhill; chocks on too few wheels slide with it.',
+  sources: [
+    practice,
+    published('OpenStax University Physics, volume 1', 'section 6.2: the incline, W sin θ against μ N'),
+  ],
+  compares: ['weight × sin(grade)', 'friction × load on held wheels'],
+  words,
+  check: (w) =>
+    w.plan.ground.grade === 0
+      ? []
+      : w.resting().parts.flatMap((part) => {
+          const last = part.stages.at(-1)?.asBuilt;
+          if (last === undefined || !holds(last)) return [];
+          return part.component.bodies
+            .filter((b) => b.id === b.vehicle)
+            .flatMap((body) => judge(w, part, body) ?? []);
+        }),
+};

@@ -1,0 +1,105 @@
+import { exceeds } from '@cribwright/units';
+import { computed, given } from '../../figure/compute.js';
+import type { Figure } from '../../figure/figure.js';
+import { over, plus, times } from '../../figure/interval-math.js';
+import { print } from '../../figure/print.js';
+import { force, share } from '../../figure/units-of.js';
+import { messages } from '../../finding/message.js';
+import { exactly } from '../../model/interval.js';
+import type { Vehicle } from '../../model/vehicle.js';
+import type { Workings } from '../../workings/workings.js';
+import { practice, type Rule, type RuleFinding } from '../rule.js';
+
+const words = {
+  lifts:
+    'supports under the {vehicle} are set with {upward} upward in all ({sum}), {share} of its weight. That lifts it, and the plan does not say that it means to. Set them snug, or write `lift intended`.',
+  follow:
+    'the plan means to lift the {vehicle}, and no crib follows it up. Crib as it rises, an inch at a time.',
+} as const;
+const say = messages('lifting-intent', words);
+
+/** Up to this share of the weight is a snug set, not a lift. Common practice, no source. */
+const snug = 0.05;
+
+function upwardOf(vehicle: Vehicle, w: Workings): readonly Figure[] {
+  const { display } = w.plan;
+  const cribs = w.plan.cribs
+    .filter((c) => (c.wedges?.preload ?? 0) > 0 && c.captures.some((k) => k.vehicle === vehicle.id))
+    .map((c) =>
+      given(
+        force(display, 'preload', `crib ${c.name}`, 'up', { ref: { element: c.id, property: 'wedges' } }),
+        exactly(c.wedges?.preload ?? 0),
+        { kind: 'stated' },
+      ),
+    );
+  const struts = w
+    .struts()
+    .filter((s) => s.strut.preload > 0 && s.strut.head.vehicle === vehicle.id)
+    .map((s) => {
+      const preload = given(
+        force(display, 'preload', `strut ${s.strut.name}`, 'up', {
+          ref: { element: s.strut.id, property: 'preload' },
+        }),
+        exactly(s.strut.preload),
+        { kind: 'stated' },
+      );
+      const rise = s.angle.value;
+      const value = rise === undefined ? undefined : { low: Math.sin(rise.low), high: Math.sin(rise.high) };
+      return computed(
+        force(display, 'upward', `strut ${s.strut.name}, upward part`, 'up'),
+        times(preload.value, value),
+        '{preload} × sin({angle})',
+        { preload, angle: s.angle },
+      );
+    });
+  return [...cribs, ...struts];
+}
+
+function lifts(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
+  const { plan } = w;
+  const parts = upwardOf(vehicle, w);
+  const first = parts[0];
+  if (plan.lifts)
+    return first !== undefined && !plan.cribs.some((c) => c.captures.some((k) => k.vehicle === vehicle.id))
+      ? { subject: { element: vehicle.id }, at: plan.ref, message: say('follow', { vehicle: vehicle.name }) }
+      : undefined;
+  if (first === undefined) return undefined;
+  const upward = computed(
+    force(plan.display, 'upward', 'upward in all', 'up'),
+    parts.map((p) => p.value).reduce(plus),
+    parts.map((_, i) => `{p${i}}`).join(' + '),
+    Object.fromEntries(parts.map((p, i) => [`p${i}`, p])),
+  );
+  const weight = w.masses().get(vehicle.id)?.weight;
+  if (weight === undefined) return undefined;
+  const part = computed(
+    share(plan.display, 'share', 'share of the weight', 'up'),
+    over(upward.value, weight.value),
+    '{upward} ÷ {weight}',
+    { upward, weight },
+  );
+  if (!exceeds(part.value?.high ?? Number.POSITIVE_INFINITY, snug)) return undefined;
+  return {
+    subject: { element: vehicle.id },
+    at: first.ref ?? { element: vehicle.id },
+    message: say('lifts', {
+      vehicle: vehicle.name,
+      upward: print(upward),
+      sum: upward.formula?.numbers ?? '',
+      share: print(part),
+    }),
+    figures: [upward, weight, part],
+  };
+}
+
+export const rule: Rule = {
+  id: 'lifting-intent',
+  title: 'Lift that nobody meant',
+  family: 'whole set-up',
+  severity: 'warning',
+  protects: 'Stabilizing is not lifting: what is lifted shifts its load and may slide off what held it.',
+  sources: [practice],
+  compares: ['share'],
+  words,
+  check: (w) => w.plan.vehicles.flatMap((v) => lifts(v, w) ?? []),
+};

@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import type { Plan } from '../../model/plan.js';
+import { check } from '../../testing/check.js';
+import { inch, lb, trailerOnCar, truckOnCar } from '../../testing/sample-plans.js';
+import { rule } from './rule.js';
+
+/** The truck has lost its driver-side rear wheels: there the car alone holds it. */
+const onTheCar: Plan = {
+  ...truckOnCar,
+  vehicles: truckOnCar.vehicles.map((v) =>
+    v.name === 'truck'
+      ? { ...v, axles: v.axles.map((a) => (a.id === 'axle 2' ? { ...a, missing: ['driver'] as const } : a)) }
+      : v,
+  ),
+  contacts: truckOnCar.contacts.map((c) => ({ ...c, stiffness: (5000 * lb) / inch })),
+};
+
+describe('loss-of-support', () => {
+  it('passes a truck whose cribs take over from the car', () => {
+    expect(check(rule, onTheCar).filter((f) => f.severity === 'danger')).toEqual([]);
+  });
+
+  it('is a danger without them: the car gives way and nothing holds that corner', () => {
+    const found = check(rule, { ...onTheCar, cribs: [] }).filter((f) => f.severity === 'danger');
+    expect(found).toHaveLength(1);
+    expect(found[0]?.subject).toEqual({ element: 'vehicle/truck' });
+    expect(found[0]?.message.text).toMatch(
+      /^If this goes \(car gives way\), nothing holds the rear corner on the driver side of the truck with /,
+    );
+    expect(found[0]?.related[0]?.at).toEqual({ element: 'vehicle/car' });
+  });
+
+  it('warns of tyres, which let the truck down onto its rims', () => {
+    const found = check(rule, { ...truckOnCar, cribs: [] });
+    expect(found.length).toBeGreaterThan(0);
+    expect(found.map((f) => f.severity)).toEqual(found.map(() => 'warning'));
+    expect(found[0]?.message.text).toContain('truck axle 2, passenger side: tyre lost');
+  });
+
+  it('finds nothing on the trailer held all round', () => {
+    expect(check(rule, trailerOnCar)).toEqual([]);
+  });
+});

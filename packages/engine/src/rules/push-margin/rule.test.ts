@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest';
+import { check } from '../../testing/check.js';
+import { planOf, policyWith, truckOnCar, vanTrailer } from '../../testing/sample-plans.js';
+import { rule } from './rule.js';
+
+const pushed = { push: true };
+
+describe('push-margin', () => {
+  it('says nothing where the push was not asked for', () => {
+    expect(check(rule, { ...truckOnCar, policy: policyWith('push margin', 5) })).toEqual([]);
+  });
+
+  it('passes a truck on cribs at a tenth of its weight', () => {
+    expect(check(rule, truckOnCar, pushed)).toEqual([]);
+  });
+
+  it('says from where, how much, and what gives first', () => {
+    const [found, ...more] = check(rule, { ...truckOnCar, policy: policyWith('push margin', 0.5) }, pushed);
+    expect(more).toEqual([]);
+    expect(found?.severity).toBe('danger');
+    expect(found?.message.text).toMatch(
+      /^Pushed toward .* at [\d.]+ (in|ft.*), the set-up of the truck holds up to \d+ % of its weight \(.* ÷ .*\)\. The policy asks for 50 %\. First, .*\.$/,
+    );
+    expect(found?.figures[0]?.formula).toBeDefined();
+  });
+
+  it('does not pass where the height of the centre is not known', () => {
+    const [found] = check(
+      rule,
+      planOf({ vehicles: [{ ...vanTrailer, emptyCentreHeight: undefined }] }),
+      pushed,
+    );
+    expect(found?.couldNotRun).toBe(true);
+    expect(found?.message.text).toContain('the height of its centre of gravity is not known');
+  });
+});

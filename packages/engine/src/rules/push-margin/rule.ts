@@ -1,0 +1,81 @@
+import { exceeds } from '@cribwright/units';
+import { print, printBeside } from '../../figure/print.js';
+import { messages } from '../../finding/message.js';
+import { towardWords } from '../../push/push-rose.js';
+import { nameOf } from '../../workings/workings.js';
+import { fromMemory, practice, published, type Rule } from '../rule.js';
+
+const words = {
+  'too-little':
+    'Pushed {toward} at {height}, the set-up of the {vehicle} holds up to {share} of its weight ({sum}). The policy asks for {limit}. {first}',
+  first: 'First, {how}.',
+  unknown:
+    'How hard a push the set-up holds could not be worked out: {why}. Until then this check has not passed.',
+  'set-here': 'The margin is set here: {limit}.',
+} as const;
+const say = messages('push-margin', words);
+
+export const rule: Rule = {
+  id: 'push-margin',
+  title: 'Holds too small a push',
+  family: 'whole set-up',
+  severity: 'danger',
+  protects:
+    'A tool, a shifting load or a second vehicle shoves the set-up sideways, and it slides or goes over.',
+  sources: [
+    practice,
+    published('FEMA Rescue Specialist course', 'Module 1A: 10 % of the vertical load, sideways'),
+    fromMemory('limit analysis: a distribution that balances and breaks no limit is a lower bound'),
+  ],
+  compares: ['push held ÷ weight', 'push margin'],
+  words,
+  // Heavy: it runs when the push is asked for, and a view that did not ask shows no push at all.
+  check: (w) => {
+    const [vehicle] = w.plan.vehicles;
+    if (w.options.push !== true || vehicle === undefined) return [];
+    const subject = { element: vehicle.id };
+    const rose = w.push();
+    if ('why' in rose)
+      return [
+        {
+          subject,
+          at: subject,
+          severity: 'warning',
+          couldNotRun: true,
+          message: say('unknown', { why: rose.why }),
+        },
+      ];
+    const limit = w.limit('push margin');
+    const least = rose.directions.reduce((a, b) =>
+      (b.share.value?.low ?? 0) < (a.share.value?.low ?? 0) ? b : a,
+    );
+    const [may, held] = [limit.value?.high, least.share.value?.low];
+    if (may === undefined || held === undefined || !exceeds(may, held)) return [];
+    const beside = printBeside(least.share, limit, 'least');
+    return [
+      {
+        subject,
+        at: subject,
+        message: say('too-little', {
+          toward: towardWords(least.angle),
+          height: print(rose.height),
+          vehicle: nameOf(w, vehicle.id),
+          share: beside.demand,
+          sum: least.share.formula?.numbers ?? '',
+          limit: beside.limit,
+          first: least.givesFirst === undefined ? '' : say('first', { how: least.givesFirst.how }).text,
+        }),
+        figures: [least.share, least.holds, rose.height, limit],
+        related: [
+          ...(least.givesFirst === undefined
+            ? []
+            : [{ at: least.givesFirst.ref, message: say('first', { how: least.givesFirst.how }) }]),
+          ...(limit.ref === undefined
+            ? []
+            : [{ at: limit.ref, message: say('set-here', { limit: print(limit) }) }]),
+        ],
+        governs: least.share.governs ?? towardWords(least.angle),
+      },
+    ];
+  },
+};

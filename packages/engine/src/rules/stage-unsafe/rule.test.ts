@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest';
+import type { Plan, Step } from '../../model/plan.js';
+import { check } from '../../testing/check.js';
+import { trailerOnCar, truckOnCar } from '../../testing/sample-plans.js';
+import { rule } from './rule.js';
+
+const withLast = (plan: Plan, more: readonly Pick<Step, 'action' | 'targets'>[]): Plan => {
+  const last = plan.steps.at(-1)?.number ?? 0;
+  const steps = more.map((m, i): Step => {
+    const id = `step/${last + i + 1}`;
+    return {
+      id,
+      number: last + i + 1,
+      with: [],
+      after: [],
+      crew: undefined,
+      takes: undefined,
+      ref: { element: id },
+      ...m,
+    };
+  });
+  return { ...plan, steps: [...plan.steps, ...steps] };
+};
+
+describe('stage-unsafe', () => {
+  it.each([trailerOnCar, truckOnCar])('passes a plan that only adds', (plan) => {
+    expect(check(rule, plan)).toEqual([]);
+  });
+
+  it('warns where taking cribs away leaves a tyre with nothing behind it', () => {
+    const taken = withLast(truckOnCar, [
+      { action: 'remove', targets: ['crib/B', 'crib/D'] },
+      { action: 'build', targets: ['crib/B', 'crib/D'] },
+    ]);
+    const found = check(rule, taken);
+    expect(found.length).toBeGreaterThan(0);
+    expect(found[0]?.severity).toBe('warning');
+    expect(found[0]?.at).toEqual({ element: 'step/4' });
+    expect(found[0]?.message.text).toMatch(/^After step 4: remove B, D, .* is no longer held if this goes/);
+  });
+});

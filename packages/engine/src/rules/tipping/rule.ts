@@ -1,0 +1,77 @@
+import { exceeds } from '@cribwright/units';
+import { print, printBeside } from '../../figure/print.js';
+import { messages } from '../../finding/message.js';
+import { holds } from '../../loss/stage-results.js';
+import { type TippingEdge, tippingEdge } from '../../loss/tipping-edge.js';
+import type { Workings } from '../../workings/workings.js';
+import { practice, published, type Rule, type RuleFinding } from '../rule.js';
+
+const words = {
+  tips: 'the {vehicle} tips over {toward} under a push of {share} of its weight ({sum}). The policy asks for {limit}. Set struts on both sides, or put supports farther out.',
+  unknown:
+    'How hard a push tips the {vehicle} is not known, because the height of its centre of gravity is not. Give it. Until then this check has not passed.',
+  'set-here': 'The margin is set here: {limit}.',
+} as const;
+const say = messages('tipping', words);
+
+function judge(w: Workings, t: TippingEdge): RuleFinding | undefined {
+  const limit = w.limit('push margin');
+  const subject = { element: t.body.vehicle };
+  const may = limit.value?.high;
+  if (t.share.value === undefined)
+    return {
+      subject,
+      at: subject,
+      severity: 'warning',
+      couldNotRun: true,
+      message: say('unknown', { vehicle: t.body.name }),
+      figures: [t.share],
+    };
+  if (may === undefined || !exceeds(may, t.share.value.low)) return undefined;
+  const beside = printBeside(t.share, limit, 'least');
+  return {
+    subject,
+    at: subject,
+    message: say('tips', {
+      vehicle: t.body.name,
+      toward: t.toward,
+      share: beside.demand,
+      sum: t.share.formula?.numbers ?? '',
+      limit: beside.limit,
+    }),
+    figures: [t.share, t.edge, t.height, limit],
+    related:
+      limit.ref === undefined ? [] : [{ at: limit.ref, message: say('set-here', { limit: print(limit) }) }],
+    ...(t.share.governs === undefined ? {} : { governs: t.share.governs }),
+  };
+}
+
+/** Vehicles that stand free. Where struts stand, the push on all sides is the check (push-margin). */
+export const rule: Rule = {
+  id: 'tipping',
+  title: 'Tips over under a small push',
+  family: 'whole set-up',
+  severity: 'danger',
+  protects:
+    'A high centre of gravity near the line of the supports goes over at a shove, or as the load shifts.',
+  sources: [
+    practice,
+    published('Baker & Haynes, Engineering Statics', 'chapter 9, slipping or tipping'),
+    published('NHTSA rollover rulemaking', 'chapter V: half the track over the height of the centre'),
+  ],
+  compares: ['edge ÷ centre height', 'push margin'],
+  words,
+  check: (w) =>
+    w.resting().parts.flatMap((part) => {
+      const last = part.stages.at(-1)?.asBuilt;
+      if (last === undefined || !holds(last)) return [];
+      const there = part.component.points.filter((_, i) => last.there[i] === true);
+      return part.component.bodies.flatMap((body) => {
+        const own = there.filter((p) => p.upper === body.id);
+        if (body.id !== body.vehicle || own.some((p) => p.kind === 'strut')) return [];
+        const edge = tippingEdge(w, body, own);
+        const found = edge === undefined ? undefined : judge(w, edge);
+        return found === undefined ? [] : [found];
+      });
+    }),
+};

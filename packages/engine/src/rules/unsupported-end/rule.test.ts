@@ -1,0 +1,72 @@
+import { describe, expect, it } from 'vitest';
+import type { Vehicle } from '../../model/vehicle.js';
+import { check } from '../../testing/check.js';
+import {
+  crib,
+  foot,
+  inch,
+  lb,
+  planOf,
+  samplePlans,
+  trailerOnCar,
+  vanTrailer,
+} from '../../testing/sample-plans.js';
+import { rule } from './rule.js';
+
+/** The trailer with no tractor under its kingpin. */
+const dropped: Vehicle = {
+  ...vanTrailer,
+  parts: vanTrailer.parts.map((p) =>
+    p.id === 'kingpin' && p.carries !== undefined ? { ...p, carries: { ...p.carries, down: false } } : p,
+  ),
+};
+const side = 42.75 * inch;
+
+describe('unsupported-end', () => {
+  it.each(Object.entries(samplePlans))('finds all ends held in %s', (_name, plan) => {
+    expect(check(rule, plan)).toEqual([]);
+  });
+
+  it('names the end that nothing holds', () => {
+    const [found, ...more] = check(rule, planOf({ vehicles: [dropped] }));
+    expect(more).toEqual([]);
+    expect(found?.severity).toBe('danger');
+    expect(found?.subject).toEqual({ element: 'vehicle/trailer' });
+    expect(found?.message.text).toBe(
+      'Nothing holds the front of the trailer with trailer lightest, centre farthest to its front, to the driver side. Put a support under it.',
+    );
+  });
+
+  it('is content once cribs hold the front, and says that as found nothing did', () => {
+    const cribs = [crib('A', 12 * foot, -side), crib('B', 12 * foot, side)];
+    const [found, ...more] = check(rule, planOf({ vehicles: [dropped], cribs }));
+    expect(more).toEqual([]);
+    expect(found?.severity).toBe('warning');
+    expect(found?.message.text).toContain('As found, nothing in the plan holds the front of the trailer');
+  });
+
+  it('does not take a single crib on the centreline for a hold on both sides', () => {
+    const axles = vanTrailer.axles.map((a) => ({ ...a, missing: ['driver', 'passenger'] as const }));
+    const still = { ...dropped, axles, cargo: [] };
+    const found = check(
+      rule,
+      planOf({
+        vehicles: [
+          { ...still, statedWeight: { low: 40_000 * lb, high: 40_000 * lb }, statedCentre: at(20 * foot) },
+        ],
+        cribs: [crib('A', 20 * foot, -side)],
+      }),
+    );
+    expect(found.map((f) => f.severity)).toContain('danger');
+  });
+
+  it('says loudly that it knows nothing where the weight is not known', () => {
+    const blind = { ...vanTrailer, axles: [], parts: [], cargo: [] };
+    const found = check(rule, { ...trailerOnCar, vehicles: [blind, ...trailerOnCar.vehicles.slice(1)] });
+    expect(found.some((f) => f.couldNotRun === true && f.message.text.includes('is not known'))).toBe(true);
+  });
+});
+
+function at(x: number) {
+  return { x: { low: x, high: x }, y: { low: 0, high: 0 }, z: { low: 2, high: 2 } };
+}

@@ -1,0 +1,71 @@
+import { messages } from '../../finding/message.js';
+import { type Failure, failureOf, withCorner } from '../../loss/failures.js';
+import { fromMemory, practice, type Rule, type RuleFinding } from '../rule.js';
+
+const words = {
+  falls: 'Nothing holds {end} of the {vehicle}{when}. Put a support under it.',
+  balances:
+    'the {vehicle} only balances{when}: nothing keeps it from going over. Put supports on both sides of its centre of gravity.',
+  unsolved:
+    'How the {vehicle} rests could not be worked out. Treat it as not held: this check has not passed.',
+  unknown:
+    'The weight or the centre of gravity of the {vehicle} is not known, so nobody can say what holds it. Give its axle loads, or its weight and centre. Until then this check has not passed.',
+  'as-found':
+    'As found, nothing in the plan holds {end} of the {vehicle}{when}. Something else does, or it has only just not fallen: write down what holds it, and keep clear until a support is in.',
+} as const;
+const say = messages('unsupported-end', words);
+
+const found = (f: Failure, message: RuleFinding['message'], severity: 'danger' | 'warning'): RuleFinding => ({
+  subject: { element: f.vehicle },
+  at: { element: f.vehicle },
+  severity,
+  message,
+  ...(f.kind === 'unsolved' ? { couldNotRun: true } : {}),
+  ...(f.corner === '' ? {} : { governs: f.corner }),
+});
+
+export const rule: Rule = {
+  id: 'unsupported-end',
+  title: 'An end that nothing holds',
+  family: 'whole set-up',
+  severity: 'danger',
+  protects: 'A vehicle whose supports do not reach round its centre of gravity falls toward the open side.',
+  sources: [
+    practice,
+    fromMemory('statics: a body rests where its centre of gravity stands over its supports'),
+  ],
+  compares: ['centre of gravity', 'place of the supports'],
+  words,
+  check: (w) => {
+    const { parts, unknown } = w.resting();
+    const blind = unknown.map(
+      (v): RuleFinding => ({
+        subject: { element: v.id },
+        at: { element: v.id },
+        severity: 'warning',
+        couldNotRun: true,
+        message: say('unknown', { vehicle: v.name }),
+      }),
+    );
+    const ends = parts.flatMap((part): readonly RuleFinding[] => {
+      const [first, last] = [part.stages[0]?.asBuilt, part.stages.at(-1)?.asBuilt];
+      const failure = last === undefined ? undefined : failureOf(w, part, last);
+      if (failure !== undefined) {
+        const { name: vehicle, end } = failure;
+        const when = withCorner(failure.corner);
+        const message =
+          failure.kind === 'falls'
+            ? say('falls', { vehicle, end, when })
+            : failure.kind === 'balances'
+              ? say('balances', { vehicle, when })
+              : say('unsolved', { vehicle });
+        return [found(failure, message, 'danger')];
+      }
+      const before = first === undefined ? undefined : failureOf(w, part, first);
+      if (before === undefined || before.kind === 'unsolved') return [];
+      const { name: vehicle, end } = before;
+      return [found(before, say('as-found', { vehicle, end, when: withCorner(before.corner) }), 'warning')];
+    });
+    return [...blind, ...ends];
+  },
+};

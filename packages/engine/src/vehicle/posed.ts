@@ -1,0 +1,84 @@
+import { add, exactly, type Interval, scale } from '../model/interval.js';
+import type { Plan } from '../model/plan.js';
+import type { Part, Vehicle } from '../model/vehicle.js';
+
+/**
+ * A vehicle as it lies, its parts where they then are: what faces the ground, and how high it is. Lengthwise places
+ * stay as they are.
+ *
+ * On its side the roof points to the side that is down: a part at height z lies at H/2 − z across (mirrored on the
+ * other side), and as high as it was across. On its roof left and right change over, and a part's top is its
+ * underside. A vehicle that pitches keeps its parts; `underside` tilts their heights.
+ */
+export function posed(vehicle: Vehicle): Vehicle {
+  switch (vehicle.posture.kind) {
+    case 'upright':
+    case 'pitched':
+      return vehicle;
+    case 'on its side':
+      return { ...settled(vehicle), parts: vehicle.parts.map((p) => onSide(p, vehicle)) };
+    case 'on its roof':
+      return { ...settled(vehicle), parts: vehicle.parts.map((p) => onRoof(p, vehicle)) };
+  }
+}
+
+/** A cab that lies is no longer on its springs: it counts as one with the vehicle. */
+function settled(vehicle: Vehicle): Vehicle {
+  const { cab: _, ...rest } = vehicle;
+  return rest;
+}
+
+export const posedPlan = (plan: Plan): Plan =>
+  plan.vehicles.every((v) => posed(v) === v) ? plan : { ...plan, vehicles: plan.vehicles.map(posed) };
+
+const toward = (vehicle: Vehicle): 1 | -1 =>
+  vehicle.posture.kind === 'on its side' && vehicle.posture.side === 'passenger' ? -1 : 1;
+
+/** Lowest edge of a part across, above the side that is down. */
+function onSide(part: Part, vehicle: Vehicle): Part {
+  const way = toward(vehicle);
+  const middle = (part.height.low + part.height.high) / 2 + part.depth / 2;
+  const across = way * (vehicle.height / 2 - middle);
+  const ends = part.offsets.map((y) => vehicle.width / 2 + way * y);
+  const lowest = Math.max(0, Math.min(...ends) - (part.form === 'patch' ? 0 : part.width / 2));
+  const spread = (part.height.high - part.height.low) / 2;
+  const edge = part.form === 'crossmembers' ? part.depth / 2 : 0;
+  return {
+    ...part,
+    form: part.form === 'patch' ? 'rails' : part.form,
+    offsets: edge > 0 ? [across - edge, across + edge] : [across],
+    // What was its depth now lies across; a height that was a range widens it.
+    width: part.form === 'crossmembers' ? part.width : part.depth + 2 * spread,
+    depth: part.width,
+    height: exactly(lowest),
+  };
+}
+
+const onRoof = (part: Part, vehicle: Vehicle): Part => ({
+  ...part,
+  offsets: part.offsets.map((y) => -y).reverse(),
+  height: {
+    low: Math.max(0, vehicle.height - part.height.high - part.depth),
+    high: Math.max(0, vehicle.height - part.height.low - part.depth),
+  },
+});
+
+type Known = Interval | undefined;
+
+/** The place of a centre of gravity across and up, as the vehicle lies. */
+export function posedCentre(vehicle: Vehicle, y: Known, z: Known): { readonly y: Known; readonly z: Known } {
+  switch (vehicle.posture.kind) {
+    case 'upright':
+    case 'pitched':
+      return { y, z };
+    case 'on its side': {
+      const way = toward(vehicle);
+      return {
+        y: z && add(exactly((way * vehicle.height) / 2), scale(z, -way)),
+        z: y && add(exactly(vehicle.width / 2), scale(y, way)),
+      };
+    }
+    case 'on its roof':
+      return { y: y && scale(y, -1), z: z && add(exactly(vehicle.height), scale(z, -1)) };
+  }
+}
