@@ -31,7 +31,10 @@ export function fencesOf(page: string): readonly Fence[] {
 /** `courses 14 // crib-height, crib-reach` expects two findings on its line. The comment stays in the text. */
 function marked(lines: readonly string[]): Pick<Fence, 'text' | 'expected'> {
   const expected = lines.flatMap((line, at) => {
-    const rules = /\/\/ ((?:[a-z0-9]+(?:-[a-z0-9]+)+)(?:, [a-z0-9]+(?:-[a-z0-9]+)+)*)\s*$/.exec(line)?.[1];
+    const rules =
+      /\/\/ ((?:tipping|[a-z0-9]+(?:-[a-z0-9]+)+)(?:, (?:tipping|[a-z0-9]+(?:-[a-z0-9]+)+))*)\s*$/.exec(
+        line,
+      )?.[1];
     return (rules?.split(', ') ?? []).map((rule) => ({ line: at, rule }));
   });
   return { text: `${lines.join('\n')}\n`, expected };

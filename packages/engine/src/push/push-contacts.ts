@@ -11,7 +11,8 @@ export const pushAssumptions: readonly string[] = [
   'A way of sharing the forces that holds was found: the set-up can stand up to this push, not that it must.',
   'A strut that would push the body the way it is being pushed counts as nothing.',
   'Brakes are not counted; chocked axles are. A chock without an axle holds the last one.',
-  'No friction is counted between one vehicle and another, nor at a kingpin whose tractor is not in the plan.',
+  'No friction is counted between one vehicle and another, nor under a body that lies on the ground.',
+  'A kingpin whose tractor is not in the plan is held sideways by the friction of tyres under its own load, and not lengthwise.',
   'Friction is at the low end of its range.',
 ];
 
@@ -28,7 +29,12 @@ export function pushContact(p: SupportPoint, standing: readonly string[], w: Wor
       };
     }
     case 'part':
-      return { ...base, friction: p.at.z > 0.75 ? 0 : w.plan.ground.surface.frictionTimber.low };
+      return p.at.z > carriedHigh
+        ? { ...base, friction: w.plan.ground.surface.frictionTyre.low, ...acrossOnly(p, w) }
+        : { ...base, friction: w.plan.ground.surface.frictionTimber.low };
+    // Sheet metal that lies on the ground: its friction is not known, so none is counted.
+    case 'body':
+      return { ...base, friction: 0 };
     case 'cab mount':
       return { ...base, friction: 0, coupled: true };
     case 'vehicle':
@@ -42,6 +48,18 @@ export function pushContact(p: SupportPoint, standing: readonly string[], w: Wor
     }
   }
 }
+
+/** A part carried higher than this, m, sits on another vehicle: a kingpin. */
+const carriedHigh = 0.75;
+
+function acrossOnly(p: SupportPoint, w: Workings): Pick<PushContact, 'rolls'> {
+  const vehicle = w.vehicles.get(p.element);
+  return vehicle === undefined
+    ? {}
+    : { rolls: { along: forward(vehicle), heldForward: false, heldBack: false } };
+}
+
+const forward = (vehicle: Vehicle) => ({ ...stepToPlan(vehicle, { x: -1, y: 0 }), z: 0 });
 
 /** The least of what a crib can slide on: the metal above it, its own courses, the ground. */
 function cribFriction(p: SupportPoint, w: Workings): number {
@@ -60,7 +78,7 @@ function rolling(p: SupportPoint, standing: readonly string[], w: Workings): Pus
     (c) => c.vehicle === vehicle.id && standing.includes(c.id) && isOn(c, axle, vehicle),
   );
   return {
-    along: { ...stepToPlan(vehicle, { x: -1, y: 0 }), z: 0 },
+    along: forward(vehicle),
     heldForward: chocks.some((c) => c.ways !== 'rearward'),
     heldBack: chocks.some((c) => c.ways !== 'forward'),
   };

@@ -131,7 +131,8 @@ function pushHeight(w: Workings, body: PlanBody): Figure {
     limit: 'push height',
     of: limit.source,
   } as const;
-  if (word === 'cargo centre') return given(head, body.centreHeight, source);
+  if (word === 'cargo centre')
+    return given(head, body.centreHeight === undefined ? undefined : exactly(body.centreHeight.high), source);
   if (word === 'top of body') {
     const height = w.vehicles.get(body.vehicle)?.height;
     return given(head, height === undefined ? undefined : exactly(height), source);

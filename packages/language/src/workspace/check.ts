@@ -43,7 +43,10 @@ export interface ProblemFix {
 export class Checker {
   private readonly known = new Map<string, Analysis>();
 
-  constructor(private readonly today: string | undefined) {}
+  constructor(
+    private readonly today: string | undefined,
+    private readonly push = false,
+  ) {}
 
   check(
     uri: string,
@@ -83,7 +86,10 @@ export class Checker {
       this.known.set(key, known);
       return known;
     }
-    const made = analyze(plan, this.today === undefined ? {} : { today: this.today });
+    const made = analyze(plan, {
+      push: this.push,
+      ...(this.today === undefined ? {} : { today: this.today }),
+    });
     this.known.set(key, made);
     if (this.known.size > 60) {
       const oldest = this.known.keys().next().value;

@@ -1,0 +1,51 @@
+import type { ElementId } from '../model/ref.js';
+import type { Workings } from '../workings/workings.js';
+import { freeEnd } from './free-end.js';
+import type { ComponentRun } from './loss-working.js';
+import { cornerWords, holds } from './stage-results.js';
+import type { CaseRun } from './stage-run.js';
+
+/** A case in which something is not held. */
+export interface Failure {
+  readonly run: CaseRun;
+  readonly part: ComponentRun;
+  /** The vehicle that goes. */
+  readonly vehicle: ElementId;
+  readonly name: string;
+  /** `the front`, `one side`. */
+  readonly end: string;
+  /** `falls`: nothing holds it. `balances`: on a line. `unsolved`: neither rest nor fall could be proven. */
+  readonly kind: 'falls' | 'balances' | 'unsolved';
+  /** The corner of the ranges, in words; empty where nothing is a range. */
+  readonly corner: string;
+}
+
+/** What fails in a case, or `undefined` where all rests. */
+export function failureOf(w: Workings, part: ComponentRun, run: CaseRun): Failure | undefined {
+  if (holds(run)) return undefined;
+  const [first] = part.component.bodies;
+  const plain = { run, part, vehicle: first?.vehicle ?? '', name: first?.name ?? '', end: 'one side' };
+  if (run.fall !== undefined) {
+    const left = part.component.points.map(
+      (p, i) => run.there[i] === true && run.loss?.points.includes(p.id) !== true,
+    );
+    const free = freeEnd(run.fall.motions, part.component, run.fall.corner, left, w.vehicles);
+    const corner = cornerWords(part, run.fall.corner);
+    return free === undefined
+      ? { ...plain, end: 'one end', kind: 'falls', corner }
+      : {
+          ...plain,
+          vehicle: free.body.vehicle,
+          name: free.body.name,
+          end: free.end,
+          kind: 'falls',
+          corner,
+        };
+  }
+  return run.balance === undefined
+    ? { ...plain, kind: 'unsolved', corner: '' }
+    : { ...plain, kind: 'balances', corner: cornerWords(part, run.balance) };
+}
+
+/** ` with trailer heaviest`, or nothing. */
+export const withCorner = (corner: string): string => (corner === '' ? '' : ` with ${corner}`);

@@ -1,0 +1,72 @@
+import { computed, given } from '../figure/compute.js';
+import type { Figure } from '../figure/figure.js';
+import { over } from '../figure/interval-math.js';
+import { length, share } from '../figure/units-of.js';
+import { exactly } from '../model/interval.js';
+import type { PlanBody } from '../resting/plan-bodies.js';
+import { insideBy, nearestEdge, type Point, supportPolygon } from '../resting/support-polygon.js';
+import type { SupportPoint } from '../workings/support-points.js';
+import type { Workings } from '../workings/workings.js';
+
+/** How hard a push at its centre of gravity tips a body that stands free. */
+export interface TippingEdge {
+  readonly body: PlanBody;
+  /** From the centre of gravity to the nearest line between supports. */
+  readonly edge: Figure;
+  readonly height: Figure;
+  /** Push that tips it, as a share of its weight: edge ÷ height. Unknown where the height is. */
+  readonly share: Figure;
+  /** `toward the driver side`, plan axes. */
+  readonly toward: string;
+}
+
+/** Moments about the line it would tip over: push × height = weight × distance. The worst corner of the ranges. */
+export function tippingEdge(
+  w: Workings,
+  body: PlanBody,
+  points: readonly SupportPoint[],
+): TippingEdge | undefined {
+  const polygon = supportPolygon(points.map((p) => p.at));
+  const worst = body.corners
+    .map((c) => ({ c, inside: insideBy(polygon, c) }))
+    .sort((a, b) => a.inside - b.inside)[0];
+  if (worst === undefined || !(worst.inside > 0)) return undefined;
+  const { display } = w.plan;
+  const edge = given(
+    length(display, 'edge', 'distance of the centre of gravity inside the line of its supports', 'down', {
+      governs: worst.c.words === '' ? undefined : worst.c.words,
+    }),
+    exactly(worst.inside),
+    { kind: 'computed' },
+  );
+  const height = given(
+    length(display, 'centreHeight', 'height of the centre of gravity', 'up', {
+      governs: body.centreHeight?.low === body.centreHeight?.high ? undefined : 'the high end',
+    }),
+    body.centreHeight === undefined ? undefined : exactly(body.centreHeight.high),
+    { kind: 'computed' },
+  );
+  return {
+    body,
+    edge,
+    height,
+    share: computed(
+      share(display, 'tips', 'push that tips it, as a share of its weight', 'down', {
+        governs: worst.c.words === '' ? undefined : worst.c.words,
+      }),
+      over(edge.value, height.value),
+      '{edge} ÷ {height}',
+      { edge, height },
+    ),
+    toward: side(polygon, worst.c),
+  };
+}
+
+function side(polygon: readonly Point[], from: Point): string {
+  const edge = nearestEdge(polygon, from);
+  if (edge === undefined) return '';
+  const out = { x: edge.b.y - edge.a.y, y: edge.a.x - edge.b.x };
+  return Math.abs(out.y) >= Math.abs(out.x)
+    ? `toward the ${out.y < 0 ? 'driver' : 'passenger'} side`
+    : `toward the ${out.x < 0 ? 'front' : 'rear'}`;
+}
