@@ -2,7 +2,7 @@
 import type { Scene } from '@cribwright/drawing/page';
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { copyPicture, pictureOf } from './picture.js';
+import { copyPicture, noPicture, pictureOf } from './picture.js';
 import { themeNow } from './themes.js';
 
 type Format = 'svg' | 'png' | 'pdf';
@@ -19,8 +19,7 @@ export function ExportTools(props: {
     try {
       await task();
     } catch (error) {
-      const why = error instanceof Error ? error.message : String(error);
-      props.say(`The picture could not be made: ${why}. Save it as SVG instead.`);
+      props.say(noPicture(error));
     } finally {
       setBusy(false);
     }

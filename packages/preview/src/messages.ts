@@ -29,6 +29,8 @@ export type ToPanel =
       /** The text has errors: this is the last drawing that could be made. */
       readonly stale: string | undefined;
     }
+  /** The panel is to make a picture of what it shows, and answers with `export`. */
+  | { readonly kind: 'make'; readonly uri: string; readonly format: 'svg' | 'png' | 'pdf' }
   | { readonly kind: 'light'; readonly uri: string; readonly element: string | undefined }
   | { readonly kind: 'say'; readonly uri: string; readonly text: string };
 

@@ -9,6 +9,7 @@ import type { Host } from './host.js';
 import { LossPicker } from './loss-picker.js';
 import type { ToPanel } from './messages.js';
 import { Notices } from './notices.js';
+import { noPicture, pictureOf } from './picture.js';
 import { PlanPicker } from './plan-picker.js';
 import { shared } from './share.js';
 import { SpaceToggle } from './space-toggle.js';
@@ -34,6 +35,7 @@ export function Panel({ host }: { readonly host: Host }): JSX.Element {
   const [lit, setLit] = useState<string>();
   const kept = useRef(host.kept());
   const [zoom, setZoom] = useState(kept.current?.zoom ?? 1);
+  const [wanted, setWanted] = useState<'svg' | 'png' | 'pdf'>();
   const [inSpace, setInSpace] = useState(false);
   const pan = useRef(kept.current?.pan ?? { x: 0, y: 0 });
   const uri = useRef<string>();
@@ -47,7 +49,8 @@ export function Panel({ host }: { readonly host: Host }): JSX.Element {
         setDrawn((before) => joined(before, message));
       } else if (message.uri === uri.current) {
         if (message.kind === 'light') setLit(message.element);
-        else setSaid(message.text);
+        else if (message.kind === 'say') setSaid(message.text);
+        else setWanted(message.format);
       }
     });
     host.post({ kind: 'ready' });
@@ -67,6 +70,15 @@ export function Panel({ host }: { readonly host: Host }): JSX.Element {
     request = requestAnimationFrame(painted);
     return () => cancelAnimationFrame(request);
   }, [host, show, scene]);
+
+  useEffect(() => {
+    if (wanted === undefined || scene === undefined || show === undefined) return;
+    setWanted(undefined);
+    pictureOf(scene, wanted, 'light').then(
+      (data) => host.post({ kind: 'export', uri: show.uri, format: wanted, data }),
+      (error: unknown) => setSaid(noPicture(error)),
+    );
+  }, [wanted]);
 
   const keep = () => {
     if (show === undefined || scene === undefined) return;

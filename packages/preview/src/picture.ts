@@ -38,6 +38,12 @@ async function painted(scene: Scene, theme: ThemeName): Promise<HTMLCanvasElemen
   }
 }
 
+/** Why there is no picture, and what would do instead. */
+export const noPicture = (error: unknown): string => {
+  const why = error instanceof Error ? error.message : String(error);
+  return `The picture could not be made: ${why}. Save it as SVG instead.`;
+};
+
 /** A drawing in the form asked for: text for SVG, base64 for the others. */
 export async function pictureOf(
   scene: Scene,

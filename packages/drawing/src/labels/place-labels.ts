@@ -1,6 +1,6 @@
 import type { Ref } from '@cribwright/engine';
 import { type Box, overlaps, within } from '../scene/bounds.js';
-import { at, group, line, text } from '../scene/draw.js';
+import { at, group, line, rectangle, text } from '../scene/draw.js';
 import type { Item, Point, Tone } from '../scene/scene.js';
 import { badge } from '../sheet/legend.js';
 import { leading, type } from '../sheet/sizes.js';
@@ -12,11 +12,31 @@ export interface Label {
   readonly at: Point;
   /** Half the size of what it names: the label keeps off it. */
   readonly clear: { readonly x: number; readonly y: number };
-  /** The first line is bold. */
+  /** In bold, on the first line. */
+  readonly name: string;
+  /** On the same line, after the name. */
+  readonly beside?: string | undefined;
+  /** Under it. */
   readonly lines: readonly string[];
   readonly badge?: 'danger' | 'warning' | 'note' | undefined;
   readonly ref?: Ref;
   readonly tone?: Tone;
+  /** The label belongs inside this, as a body's name does: anywhere in it, near its middle by choice. */
+  readonly inside?: Box;
+}
+
+/** What labels keep off, harder or less hard. */
+export interface Surroundings {
+  readonly area: Box;
+  /** Never covered: other words, signs. */
+  readonly taken: readonly Box[];
+  /** What labels name: another's shape is covered only if there is no other place. */
+  readonly shapes: readonly Box[];
+  /** Leaders and dimension lines: better not crossed. */
+  readonly lines: readonly Box[];
+  /** Bodies: what a label over one of them costs, in mm of distance. */
+  readonly bodies: readonly Box[];
+  readonly bodyCost: number;
 }
 
 const size = type.label;
@@ -24,38 +44,46 @@ const step = size * leading;
 const badgeRoom = 4.4;
 
 /**
- * Puts labels near what they name so that no two overlap and none lies over `taken` or outside `area`. Shapes in
- * `avoid` may be covered, if there is no better place. A label that had to go further off gets a leader.
+ * Puts labels near what they name so that no two overlap and none lies over `taken` or outside `area`. A label
+ * that had to go further off gets a leader.
  */
 export function placeLabels(
   labels: readonly Label[],
-  around: {
-    readonly area: Box;
-    readonly taken: readonly Box[];
-    readonly avoid: readonly Box[];
-  },
+  around: Surroundings,
 ): { readonly items: readonly Item[]; readonly unplaced: readonly Label[] } {
   const taken = [...around.taken];
+  const leaders: (readonly [Point, Point])[] = [];
   const unplaced: Label[] = [];
-  const items = labels.flatMap((label) => {
-    const room = roomOf(label);
-    const spot = bestSpot(label, room, around.area, taken, around.avoid);
+  const ordered = [...labels].sort((a, b) => turn(a) - turn(b));
+  const items = ordered.flatMap((label) => {
+    const spot = bestSpot(label, roomOf(label), around, taken, leaders);
     if (spot === undefined) {
       unplaced.push(label);
       return [];
     }
     taken.push(spot);
-    return [drawn(label, spot)];
+    const leader = leaderOf(label, spot);
+    if (leader !== undefined) leaders.push(leader);
+    return [drawn(label, spot, leader)];
   });
   return { items, unplaced };
 }
 
+/** A small body's name goes first, a large body has room for its own whatever comes. */
+const turn = ({ inside }: Label): number =>
+  inside === undefined ? 1 : inside.right - inside.left < 50 ? 0 : 2;
+
+const gap = 1.3;
+
+const firstLine = ({ name, beside }: Label): number =>
+  textWidth(name, size, 'bold') + (beside === undefined ? 0 : gap + textWidth(beside, size));
+
 const roomOf = (label: Label) => ({
   wide:
-    Math.max(...label.lines.map((l, i) => textWidth(l, size, i === 0 ? 'bold' : 'normal'))) +
+    Math.max(firstLine(label), ...label.lines.map((l) => textWidth(l, size))) +
     (label.badge === undefined ? 0 : badgeRoom) +
     1,
-  high: (label.lines.length - 1) * step + size + 0.6,
+  high: label.lines.length * step + size + 0.6,
 });
 
 const ways = [
@@ -63,35 +91,90 @@ const ways = [
   [1, 0],
   [0, 1],
   [-1, 0],
+  [0.5, -1],
+  [-0.5, -1],
+  [0.5, 1],
+  [-0.5, 1],
   [1, -1],
   [-1, -1],
   [1, 1],
   [-1, 1],
 ] as const;
-const distances = [1, 3, 6, 10, 15, 21, 28, 36, 46, 60, 80, 110];
+const distances = [1, 2.5, 4.5, 7, 10, 14, 18, 23, 29, 36, 44, 54, 66, 80, 100, 130];
 
 function bestSpot(
   label: Label,
-  { wide, high }: { wide: number; high: number },
-  area: Box,
+  room: { readonly wide: number; readonly high: number },
+  around: Surroundings,
   taken: readonly Box[],
-  avoid: readonly Box[],
+  leaders: readonly (readonly [Point, Point])[],
 ): Box | undefined {
+  const own = {
+    left: label.at.x - label.clear.x - 0.5,
+    right: label.at.x + label.clear.x + 0.5,
+    top: label.at.y - label.clear.y - 0.5,
+    bottom: label.at.y + label.clear.y + 0.5,
+  };
+  const others = around.shapes.filter((s) => !within(s, own));
   let best: { box: Box; cost: number } | undefined;
-  for (const distance of distances) {
-    if (best !== undefined && best.cost <= distance) break;
-    for (const [wx, wy] of ways) {
-      const x = label.at.x + wx * (label.clear.x + distance + wide / 2);
-      const y = label.at.y + wy * (label.clear.y + distance + high / 2);
-      const box = { left: x - wide / 2, right: x + wide / 2, top: y - high / 2, bottom: y + high / 2 };
-      if (!within(box, area) || taken.some((t) => overlaps(t, box, 0.4))) continue;
-      const covered = avoid.reduce((sum, a) => sum + shared(a, box), 0) / (wide * high);
-      const crossed = distance < 4 ? 0 : taken.filter((t) => crosses(label.at, { x, y }, t)).length;
-      const cost = distance + 12 * covered + 8 * crossed;
-      if (best === undefined || cost < best.cost) best = { box, cost };
+  for (const { box, distance } of candidates(label, room)) {
+    if (best !== undefined && best.cost <= distance) {
+      if (label.inside === undefined) break;
+      continue;
     }
+    if (!within(box, around.area) || taken.some((t) => overlaps(t, box, 0.5))) continue;
+    if (leaders.some(([a, b]) => crosses(a, b, box))) continue;
+    const part = (boxes: readonly Box[]) =>
+      boxes.reduce((sum, b) => sum + shared(b, box), 0) / (room.wide * room.high);
+    const leader = leaderOf(label, box);
+    const crossed =
+      leader === undefined
+        ? 0
+        : 25 * taken.filter((t) => crosses(...leader, t)).length +
+          6 * others.filter((o) => crosses(...leader, o)).length;
+    const cost =
+      distance +
+      crossed +
+      (others.some((o) => overlaps(o, box, 0.6)) ? 30 + 60 * part(others) : 0) +
+      7 * around.lines.filter((l) => overlaps(l, box)).length +
+      (label.inside === undefined ? around.bodyCost * Math.min(1, part(around.bodies)) : 0);
+    if (best === undefined || cost < best.cost) best = { box, cost };
   }
   return best?.box;
+}
+
+function* candidates(
+  label: Label,
+  { wide, high }: { readonly wide: number; readonly high: number },
+): Generator<{ readonly box: Box; readonly distance: number }> {
+  const boxAt = (x: number, y: number): Box => ({
+    left: x - wide / 2,
+    right: x + wide / 2,
+    top: y - high / 2,
+    bottom: y + high / 2,
+  });
+  const { inside } = label;
+  if (inside !== undefined) {
+    const steps = Array.from({ length: 17 }, (_, i) => i / 16);
+    for (const across of steps) {
+      for (const down of steps) {
+        const x = inside.left + wide / 2 + 1 + across * Math.max(0, inside.right - inside.left - wide - 2);
+        const y = inside.top + high / 2 + 1 + down * Math.max(0, inside.bottom - inside.top - high - 2);
+        yield { box: boxAt(x, y), distance: Math.hypot(x - label.at.x, y - label.at.y) / 3 };
+      }
+    }
+  }
+  for (const distance of distances) {
+    for (const [wx, wy] of ways) {
+      yield {
+        box: boxAt(
+          label.at.x + wx * (label.clear.x + distance + wide / 2),
+          label.at.y + wy * (label.clear.y + distance + high / 2),
+        ),
+        distance: inside === undefined ? distance : distance + 30,
+      };
+    }
+  }
 }
 
 const shared = (a: Box, b: Box): number =>
@@ -116,31 +199,51 @@ function crosses(a: Point, b: Point, box: Box): boolean {
   return from < to;
 }
 
-function drawn(label: Label, box: Box): Item {
+function drawn(label: Label, box: Box, leader: readonly [Point, Point] | undefined): Item {
   const left = box.left + 0.5 + (label.badge === undefined ? 0 : badgeRoom);
-  const lines = label.lines.map((words, i) =>
-    text(`line ${i}`, at(left, box.top + 0.3 + size * capHeight + i * step), words, size, {
-      weight: i === 0 ? 'bold' : 'normal',
-      halo: true,
-      ...(label.tone === undefined ? {} : { tone: label.tone }),
-    }),
-  );
+  const base = box.top + 0.3 + size * capHeight;
+  const tone = label.tone === undefined ? {} : { tone: label.tone };
+  const lines = [
+    text('name', at(left, base), label.name, size, { weight: 'bold', ...tone }),
+    ...(label.beside === undefined
+      ? []
+      : [
+          text(
+            'beside',
+            at(left + textWidth(label.name, size, 'bold') + gap, base),
+            label.beside,
+            size,
+            tone,
+          ),
+        ]),
+    ...label.lines.map((words, i) => text(`line ${i}`, at(left, base + (i + 1) * step), words, size, tone)),
+  ];
   const sign =
     label.badge === undefined
       ? []
       : badge('badge', label.badge, box.left + 2.1, box.top + 0.3 + size * 0.36, 3.6);
-  return group(`label ${label.key}`, [...leader(label, box), ...sign, ...lines], { ref: label.ref });
+  const [wide, high] = [box.right - box.left, box.bottom - box.top];
+  return group(
+    `label ${label.key}`,
+    [
+      ...(leader === undefined ? [] : [line('leader', 'dimension', ...leader, { width: 0.15 })]),
+      // A plate of paper, so that nothing under the words makes them hard to read.
+      rectangle('plate', 'scale', box.left, box.top - 0.2, wide, high + 0.2, 'light', { width: 0 }),
+      ...sign,
+      ...lines,
+    ],
+    { ref: label.ref },
+  );
 }
 
-function leader(label: Label, box: Box): readonly Item[] {
-  const edge = at(
-    Math.min(Math.max(label.at.x, box.left), box.right),
-    Math.min(Math.max(label.at.y, box.top), box.bottom),
+/** From the label's edge to the edge of what it names; none where they are close by. */
+function leaderOf(label: Label, box: Box): readonly [Point, Point] | undefined {
+  if (label.inside !== undefined && overlaps(label.inside, box)) return undefined;
+  const clamp = (v: number, low: number, high: number) => Math.min(Math.max(v, low), high);
+  const target = at(
+    clamp((box.left + box.right) / 2, label.at.x - label.clear.x, label.at.x + label.clear.x),
+    clamp((box.top + box.bottom) / 2, label.at.y - label.clear.y, label.at.y + label.clear.y),
   );
-  const gap = Math.max(
-    Math.abs(edge.x - label.at.x) - label.clear.x,
-    Math.abs(edge.y - label.at.y) - label.clear.y,
-  );
-  if (gap < 4) return [];
-  return [line('leader', 'dimension', edge, label.at, { width: 0.12 })];
+  const edge = at(clamp(target.x, box.left, box.right), clamp(target.y, box.top, box.bottom));
+  return Math.hypot(edge.x - target.x, edge.y - target.y) < 3.2 ? undefined : [edge, target];
 }

@@ -19,7 +19,7 @@ const faces = [
 export function seenFaces(
   solid: Solid,
   toSheet: Flatten,
-  look: { readonly tone?: Tone; readonly clear?: boolean } = {},
+  look: { readonly tone?: Tone; readonly clear?: boolean; readonly pale?: boolean } = {},
 ): readonly Item[] {
   const tone = look.tone ?? solid.tone;
   if (solid.kind === 'rod') {
@@ -47,7 +47,11 @@ export function seenFaces(
         `${solid.key} face ${index}`,
         tone === 'timber' && isEnd(solid, index) ? 'timber end' : tone,
         points,
-        look.clear === true ? 'none' : index === 1 ? 'light' : 'solid',
+        look.clear === true
+          ? 'none'
+          : index === 1 || (look.pale === true && solid.tone === 'vehicle')
+            ? 'light'
+            : 'solid',
         { width: 0.2 },
       ),
     ];

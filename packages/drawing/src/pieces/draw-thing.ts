@@ -8,6 +8,7 @@ import { middle } from '../space/vector.js';
 import { gravest, type Look, type Standing } from '../views/look.js';
 import { nameOf } from './name-of.js';
 import type { Placing } from './place-on-sheet.js';
+import { overused } from './support-label.js';
 
 export interface DrawOptions {
   /** It stands on the far side: in broken lines. */
@@ -49,7 +50,7 @@ export function drawThing(
   const item = group(thing.id, [...shapes, ...marks], {
     ref: thing.ref,
     name: nameOf(thing, look),
-    worst: gravest(look.findingsOn(thing.id)),
+    worst: overused(thing, look) ? 'danger' : gravest(look.findingsOn(thing.id)),
     drag: options.far === true ? undefined : thing.drag,
   });
   return { item, box };

@@ -1,8 +1,8 @@
 import { placeLabels } from '../labels/place-labels.js';
+import { textBoxes, thinLines } from '../labels/surroundings.js';
 import { type Box, boundsOf, join } from '../scene/bounds.js';
 import { at, line, text } from '../scene/draw.js';
 import type { Item, Point, Scene } from '../scene/scene.js';
-import { textBoxes } from '../scene/walk.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, sheetWidth, type } from '../sheet/sizes.js';
 import { rightRoom, type Station, stationsBelow, stationsRight } from '../sheet/stations.js';
@@ -62,7 +62,7 @@ export function drawElevation(look: Look, e: Elevation): Scene {
   const bottom = Math.max(box.bottom, ground);
   const stations = stationsBelow(
     e.stations(look, toSheet).map((s) => ({ ...s, from: ground + 1.5 })),
-    { at: bottom + 7, low: margin, high: sheetWidth - margin },
+    { at: bottom + 17, low: margin, high: sheetWidth - margin },
   );
   const sides = stationsRight(
     heights.map((h) => ({
@@ -96,13 +96,16 @@ export function drawElevation(look: Look, e: Elevation): Scene {
     ...stations.items,
   ];
   const placed = placeLabels(labelsOf(drawn, look), {
-    area: { left: margin, top: head.bottom, right: box.right + 2, bottom: bottom + 6 },
+    area: { left: margin, top: head.bottom + 7, right: box.right + 3, bottom: bottom + 16 },
     taken: [
       ...textBoxes(fixed),
       ...centre.map(boundsOf),
       { left: box.left - 8, right: box.right + 8, top: ground - 0.3, bottom: ground + 0.6 },
     ],
-    avoid: drawn.filter((d) => d.thing.kind !== 'vehicle').map((d) => d.box),
+    shapes: [...drawn.filter((d) => d.thing.kind !== 'vehicle').map((d) => d.box), ...loads.map(boundsOf)],
+    lines: thinLines(fixed),
+    bodies: drawn.filter((d) => d.thing.kind === 'vehicle').map((d) => d.box),
+    bodyCost: 2,
   });
   return sheet({
     choice: look.choice,
@@ -156,8 +159,8 @@ function labelsOf(drawn: readonly { thing: Thing; far: boolean; box: Box }[], lo
       for (const o of same) taken.add(o.thing.id);
       const lead = same.find((o) => !o.far) ?? d;
       const others = same.filter((o) => o !== lead).map((o) => o.thing.name);
-      const box = d.thing.kind === 'vehicle' ? upperMiddle(d.box) : d.box;
-      return [labelFor(lead.thing, look, box, others)];
+      const label = labelFor(lead.thing, look, d.box, others);
+      return [d.thing.kind === 'vehicle' ? { ...label, inside: d.box } : label];
     });
 }
 
@@ -168,10 +171,4 @@ const close = (a: Box, b: Box): boolean => {
     all.bottom - all.top < a.bottom - a.top + 1.5 &&
     b.right - b.left > (a.right - a.left) * 0.6
   );
-};
-
-const upperMiddle = (box: Box): Box => {
-  const x = (box.left + box.right) / 2;
-  const y = box.top + (box.bottom - box.top) * 0.3;
-  return { left: x - 2, right: x + 2, top: y - 2, bottom: y + 2 };
 };

@@ -1,5 +1,6 @@
 import type { LegendEntry } from '../sheet/legend.js';
 import { gravest, type Look } from '../views/look.js';
+import { overused } from './support-label.js';
 
 /** Only the signs that the drawing has. */
 export function layoutLegend(look: Look, loads: boolean): readonly LegendEntry[] {
@@ -20,7 +21,9 @@ export function layoutLegend(look: Look, loads: boolean): readonly LegendEntry[]
   if (look.analysis.bodies.length > 0) put('centre of gravity, and where it may lie', { kind: 'centre' });
   if (loads) put('load on a contact, by area', { kind: 'fill', tone: 'load', fill: 'light' });
   if (look.choice.stage !== undefined) put('comes later', { kind: 'line', tone: 'ghost', dash: 'dashed' });
-  const levels = new Set(look.things.map((t) => gravest(look.findingsOn(t.id))));
+  const levels = new Set(
+    look.things.map((t) => (overused(t, look) ? 'danger' : gravest(look.findingsOn(t.id)))),
+  );
   if (levels.has('danger')) put('unsafe', { kind: 'badge', level: 'danger' });
   if (levels.has('warning')) put('look again', { kind: 'badge', level: 'warning' });
   if (levels.has('note')) put('note', { kind: 'badge', level: 'note' });

@@ -3,6 +3,7 @@ import type { Label } from '../labels/place-labels.js';
 import type { Box } from '../scene/bounds.js';
 import type { Thing } from '../space/thing.js';
 import { gravest, type Look } from '../views/look.js';
+import { useLimit } from './use-level.js';
 
 /** The label of an element: its name, and what it carries against what it may. */
 export function labelFor(thing: Thing, look: Look, box: Box, others: readonly string[] = []): Label {
@@ -12,10 +13,24 @@ export function labelFor(thing: Thing, look: Look, box: Box, others: readonly st
     key: thing.id,
     at: centre,
     clear: { x: (box.right - box.left) / 2, y: (box.bottom - box.top) / 2 },
-    lines: [names, ...linesFor(thing, look)],
-    badge: gravest(look.findingsOn(thing.id)),
+    name: names,
+    beside: sizeOf(thing, look),
+    lines: linesFor(thing, look),
+    badge: overused(thing, look) ? 'danger' : gravest(look.findingsOn(thing.id)),
     ref: thing.ref,
   };
+}
+
+/** Past its limit is unsafe to look at, whatever the findings say. */
+export function overused(thing: { readonly id: string }, look: Look): boolean {
+  const use = look.support(thing.id)?.figures.use?.value?.high;
+  return use !== undefined && use > useLimit(look.plan) * (1 + 1e-9);
+}
+
+function sizeOf(thing: Thing, look: Look): string | undefined {
+  const { height, angle } = look.support(thing.id)?.figures ?? {};
+  if (height !== undefined) return look.say.figure(height);
+  return angle === undefined ? undefined : look.say.figure(angle);
 }
 
 function linesFor(thing: Thing, look: Look): readonly string[] {
@@ -27,8 +42,6 @@ function linesFor(thing: Thing, look: Look): readonly string[] {
   }
   const figures = look.support(thing.id)?.figures ?? {};
   const lines: string[] = [];
-  if (figures.height !== undefined) lines.push(`${say.figure(figures.height)} high`);
-  if (figures.angle !== undefined) lines.push(say.figure(figures.angle));
   const moment = look.lost ?? (look.choice.stage === undefined ? undefined : look.asBuilt);
   if (moment !== undefined) {
     const now = loadOn(thing.id, moment);

@@ -1,6 +1,6 @@
 import { at, group, line, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
-import { type } from '../sheet/sizes.js';
+import { margin, type } from '../sheet/sizes.js';
 import { at3 } from '../space/vector.js';
 import type { Look } from '../views/look.js';
 import type { Placing } from './place-on-sheet.js';
@@ -21,10 +21,12 @@ export function planMarks(look: Look, { box, toSheet }: Placing): readonly Item[
       dash: 'chain',
       width: 0.15,
     }),
-    frontMark(box.top - 14, box.left),
-    text('passenger side', at(box.left, box.top - 8), 'passenger side', type.small, { tone: 'dimension' }),
-    text('driver side', at(box.left, box.bottom + 6), 'driver side', type.small, { tone: 'dimension' }),
-    ...gradeMark(look, box.right, box.top - 14),
+    frontMark(box.top - 28, box.left),
+    text('passenger side', at(box.left + 26, box.top - 27), 'passenger side', type.small, {
+      tone: 'dimension',
+    }),
+    text('driver side', at(margin, box.bottom + 15), 'driver side', type.small, { tone: 'dimension' }),
+    ...gradeMark(look, box.right, box.top - 28),
   ];
 }
 

@@ -28,5 +28,7 @@ export const sayIn = (display: 'us' | 'si'): Say => ({
       : showRange(figure.value, figure.dimension, figure.unit, {
           rounding: figure.rounding,
           system: display,
-        }).trim(),
+        })
+          .trim()
+          .replace(/ (in|ft|mm|cm|m)2$/, ' $1²'),
 });

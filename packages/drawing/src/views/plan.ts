@@ -1,4 +1,5 @@
-import { type Label, placeLabels } from '../labels/place-labels.js';
+import { placeLabels } from '../labels/place-labels.js';
+import { textBoxes, thinLines } from '../labels/surroundings.js';
 import { centres } from '../pieces/centre-of-gravity.js';
 import { drawThing } from '../pieces/draw-thing.js';
 import { egressItems, shownWays } from '../pieces/egress.js';
@@ -8,9 +9,8 @@ import { acrossStations, alongStations } from '../pieces/measured-places.js';
 import { fit } from '../pieces/place-on-sheet.js';
 import { labelFor } from '../pieces/support-label.js';
 import { planMarks } from '../pieces/way-marks.js';
-import { type Box, boundsOf, join } from '../scene/bounds.js';
+import { boundsOf } from '../scene/bounds.js';
 import type { Item } from '../scene/scene.js';
-import { textBoxes } from '../scene/walk.js';
 import { dimensionLine } from '../sheet/dimension-line.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, sheetWidth } from '../sheet/sizes.js';
@@ -40,7 +40,7 @@ export const view: View = {
     const placing = fit(
       look.things,
       fromAbove,
-      { left, right, top: head.bottom + 20, high: 120 },
+      { left, right, top: head.bottom + 33, high: 120 },
       look.plan.display,
       ways.flatMap((w) => w.points),
     );
@@ -59,7 +59,7 @@ export const view: View = {
 
     const marks = planMarks(look, placing);
     const stations = stationsBelow(alongStations(look, toSheet), {
-      at: box.bottom + 14,
+      at: box.bottom + 17,
       low: margin,
       high: sheetWidth - margin - 30,
     });
@@ -77,7 +77,7 @@ export const view: View = {
               toSheet(at3(main.at.x, main.at.y + main.width / 2, 0)),
               toSheet(at3(main.at.x + main.length, main.at.y + main.width / 2, 0)),
               look.say.long(main.length),
-              -(toSheet(at3(0, main.at.y + main.width / 2, 0)).y - box.top) - 6,
+              -(toSheet(at3(0, main.at.y + main.width / 2, 0)).y - box.top) - 21,
             ),
           ];
     const centre = centres(look, placing);
@@ -92,14 +92,24 @@ export const view: View = {
       ...sides,
       ...stations.items,
     ];
-    const labels: readonly Label[] = drawn
-      .filter(({ thing }) => thing.kind !== 'pad')
-      .map(({ thing, box: own }) => labelFor(thing, look, thing.kind === 'vehicle' ? small(own) : own));
-    const placed = placeLabels(labels, {
-      area: { left: margin, top: head.bottom, right: sheetWidth - margin, bottom: box.bottom + 13 },
-      taken: [...textBoxes(fixed), ...centre.map(boundsOf)],
-      avoid: drawn.filter((d) => d.thing.kind !== 'vehicle').map((d) => d.box),
-    });
+    const named = drawn.filter(({ thing }) => thing.kind !== 'pad');
+    const placed = placeLabels(
+      named.map(({ thing, box: own }) => ({
+        ...labelFor(thing, look, own),
+        ...(thing.kind === 'vehicle' ? { inside: own } : {}),
+      })),
+      {
+        area: { left: margin, top: box.top - 20, right: box.right + 3, bottom: box.bottom + 16 },
+        taken: [...textBoxes(fixed), ...centre.map(boundsOf)],
+        shapes: [
+          ...drawn.filter((d) => d.thing.kind !== 'vehicle').map((d) => d.box),
+          ...loads.map(boundsOf),
+        ],
+        lines: thinLines(fixed),
+        bodies: drawn.filter((d) => d.thing.kind === 'vehicle').map((d) => d.box),
+        bodyCost: 14,
+      },
+    );
     return sheet({
       choice: look.choice,
       heading: title,
@@ -112,13 +122,4 @@ export const view: View = {
       ...(placing.frame === undefined ? {} : { frame: placing.frame }),
     });
   },
-};
-
-/** A vehicle is named near its middle, not outside its whole outline. */
-const small = (box: Box): Box => {
-  const [x, y] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
-  return join(
-    { left: x, right: x, top: y, bottom: y },
-    { left: x - 2, right: x + 2, top: y - 2, bottom: y + 2 },
-  );
 };

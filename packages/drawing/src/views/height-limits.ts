@@ -1,0 +1,201 @@
+import type { Crib, PolicyKey } from '@cribwright/engine';
+import { at, circle, group, line, polygon, text } from '../scene/draw.js';
+import type { Item, Point } from '../scene/scene.js';
+import { heading, sheet } from '../sheet/sheet.js';
+import { margin, sheetWidth, type } from '../sheet/sizes.js';
+import { spread } from '../sheet/spread.js';
+import { stackHeight } from '../space/crib-solids.js';
+import { inch } from '../text/lengths.js';
+import { describe } from '../words/describe.js';
+import { chosenCrib } from './crib.js';
+import { gravest, type Look, momentOf } from './look.js';
+import type { View } from './view.js';
+
+const [wide, high] = [150, 96];
+
+/** Height against width outside to outside of the contacts: each crib as a point, the policy's limits as lines. */
+export const view: View = {
+  id: 'height limits',
+  order: 70,
+  name: 'Heights',
+  shows: 'How high each crib stands against its limits on all, some and one of its contacts',
+  subject: ['crib'],
+  offered: (plan) => plan.cribs.length > 0,
+  draw: (look) => {
+    const title = { title: 'Heights and their limits', lines: momentOf(look) };
+    const head = heading(title);
+    const [left, top] = [margin + 22, head.bottom + 8];
+    const cribs = look.plan.cribs.map((crib) => ({
+      crib,
+      width: crib.timber.length - 2 * crib.overhang,
+      height: stackHeight(crib),
+    }));
+    const mostWidth = Math.max(24 * inch, ...cribs.map((c) => c.width * 1.35));
+    const mostHeight = Math.max(60 * inch, ...cribs.map((c) => c.height * 1.15));
+    const spot = (width: number, height: number) =>
+      at(left + (wide * width) / mostWidth, top + high - (high * height) / mostHeight);
+    const chosen = chosenCrib(look);
+    return sheet({
+      choice: { ...look.choice, ...(chosen === undefined ? {} : { subject: chosen.id }) },
+      heading: title,
+      words: describe({ ...look, things: look.things.filter((t) => t.kind === 'crib') }, title.title),
+      body: [
+        ...axes(look, left, top, mostWidth, mostHeight),
+        ...limits(look, spot, mostWidth, mostHeight),
+        ...points(cribs, chosen, look, spot, top),
+      ],
+      bottom: top + high + 16,
+      legend: [
+        { words: 'limit', sign: { kind: 'line', tone: 'danger', dash: 'chain' } },
+        { words: 'the crib asked for', sign: { kind: 'fill', tone: 'timber', fill: 'solid' } },
+        { words: 'its own limit', sign: { kind: 'line', tone: 'danger' } },
+        { words: 'unsafe', sign: { kind: 'badge', level: 'danger' } },
+      ],
+      display: look.plan.display,
+    });
+  },
+};
+
+function axes(look: Look, left: number, top: number, mostWidth: number, mostHeight: number): readonly Item[] {
+  const unit = look.plan.display === 'us' ? inch : 0.01;
+  const step = look.plan.display === 'us' ? [6, 12] : [10, 25];
+  const marks = (most: number, by: number) =>
+    Array.from({ length: Math.floor(most / (by * unit)) + 1 }, (_, i) => i * by * unit);
+  return [
+    line('across', 'scale', at(left, top + high), at(left + wide, top + high)),
+    line('up', 'scale', at(left, top), at(left, top + high)),
+    ...marks(mostWidth, step[0] ?? 6).map((w) => {
+      const x = left + (wide * w) / mostWidth;
+      return group(`width ${w.toFixed(3)}`, [
+        line('mark', 'scale', at(x, top + high), at(x, top + high + 1.2)),
+        text('words', at(x, top + high + 4.6), look.say.short(w), type.small, {
+          anchor: 'middle',
+          tone: 'dimension',
+        }),
+      ]);
+    }),
+    ...marks(mostHeight, step[1] ?? 12).map((h) => {
+      const y = top + high - (high * h) / mostHeight;
+      return group(`height ${h.toFixed(3)}`, [
+        line('mark', 'faint', at(left - 1.2, y), at(left + wide, y)),
+        text('words', at(left - 2, y + 1), look.say.short(h), type.small, {
+          anchor: 'end',
+          tone: 'dimension',
+        }),
+      ]);
+    }),
+    text(
+      'across words',
+      at(left + wide / 2, top + high + 10),
+      'width outside to outside of the contacts',
+      type.dimension,
+      { anchor: 'middle' },
+    ),
+    text('up words', at(left - 16, top + high / 2), 'height of the crib', type.dimension, {
+      anchor: 'middle',
+      turn: -90,
+    }),
+  ];
+}
+
+const ratios: readonly (readonly [PolicyKey, string])[] = [
+  ['height ratio all contacts', 'all contacts'],
+  ['height ratio some contacts', 'some contacts'],
+  ['height ratio one contact', 'one contact'],
+];
+
+function limits(
+  look: Look,
+  spot: (width: number, height: number) => Point,
+  mostWidth: number,
+  mostHeight: number,
+): readonly Item[] {
+  return ratios.flatMap(([key, words]) => {
+    const limit = look.plan.policy.limits[key];
+    if (typeof limit.value !== 'number' || limit.value <= 0) return [];
+    const width = Math.min(mostWidth, mostHeight / limit.value);
+    const end = spot(width, width * limit.value);
+    const top = width < mostWidth;
+    return [
+      group(
+        key,
+        [
+          line('limit', 'danger', spot(0, 0), end, { dash: 'chain', width: 0.4 }),
+          text(
+            'words',
+            top ? at(end.x, end.y - 1.5) : at(end.x + 1.5, end.y + 1),
+            `${words}: ${limit.value} × width`,
+            type.small,
+            {
+              anchor: top ? 'middle' : 'start',
+              tone: 'danger',
+              halo: true,
+            },
+          ),
+        ],
+        { ref: limit.ref, name: `limit with ${words} loaded: ${limit.value} times the width` },
+      ),
+    ];
+  });
+}
+
+function points(
+  cribs: readonly { readonly crib: Crib; readonly width: number; readonly height: number }[],
+  chosen: Crib | undefined,
+  look: Look,
+  spot: (width: number, height: number) => Point,
+  top: number,
+): readonly Item[] {
+  const named = new Map<string, { place: Point; own: typeof cribs }>();
+  for (const c of cribs) {
+    const place = spot(c.width, c.height);
+    const key = `${place.x.toFixed(1)} ${place.y.toFixed(1)}`;
+    named.set(key, { place, own: [...(named.get(key)?.own ?? []), c] });
+  }
+  const list = [...named.values()];
+  const left = sheetWidth - margin - 44;
+  const places = spread(
+    list.map((l) => ({ at: l.place.y, room: 5 })),
+    top,
+    top + high,
+  );
+  return list.map(({ place, own }, i) => {
+    const lead = own.find((o) => o.crib === chosen) ?? own[0];
+    if (lead === undefined) return group(`point ${i}`, []);
+    const support = look.support(lead.crib.id);
+    const limit = support?.figures.heightLimit?.value?.low;
+    const over = limit !== undefined && lead.height > limit * (1 + 1e-9);
+    const y = places?.[i] ?? place.y;
+    const ownLimit = limit === undefined ? undefined : spot(lead.width, limit);
+    const words = `${own.map((o) => o.crib.name).join(', ')}: ${look.say.short(lead.height)}${limit === undefined ? '' : `, limit ${look.say.figure(support?.figures.heightLimit)}`}`;
+    return group(
+      `point ${lead.crib.id}`,
+      [
+        line('leader', 'dimension', place, at(left - 1, y), { width: 0.1 }),
+        ...(ownLimit === undefined
+          ? []
+          : [
+              line('own limit', 'danger', at(ownLimit.x - 3, ownLimit.y), at(ownLimit.x + 3, ownLimit.y), {
+                width: 0.7,
+              }),
+            ]),
+        ...(ownLimit === undefined
+          ? []
+          : [line('room', over ? 'danger' : 'good', place, ownLimit, { width: 0.3, head: 'arrow' })]),
+        over
+          ? polygon(
+              'mark',
+              'danger',
+              [at(place.x, place.y - 2), at(place.x + 2, place.y + 1.6), at(place.x - 2, place.y + 1.6)],
+              'solid',
+            )
+          : circle('mark', 'timber', place, 1.6, own.some((o) => o.crib === chosen) ? 'solid' : 'light'),
+        text('words', at(left, y + 1), words, type.small, {
+          weight: over ? 'bold' : 'normal',
+          tone: over ? 'danger' : 'label',
+        }),
+      ],
+      { ref: lead.crib.ref, name: `crib ${words}`, worst: gravest(look.findingsOn(lead.crib.id)) },
+    );
+  });
+}

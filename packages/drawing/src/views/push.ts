@@ -1,0 +1,225 @@
+import type { PushResult } from '@cribwright/engine';
+import { at, circle, group, line, path, polygon, text } from '../scene/draw.js';
+import type { Item, Point } from '../scene/scene.js';
+import { heading, sheet } from '../sheet/sheet.js';
+import { leading, margin, sheetWidth, type } from '../sheet/sizes.js';
+import { table } from '../sheet/table.js';
+import { wrap } from '../text/wrap.js';
+import { type Look, momentOf } from './look.js';
+import type { View } from './view.js';
+
+const radius = 48;
+
+/** How hard a push the set-up holds up to, from every side, beside what the policy asks. */
+export const view: View = {
+  id: 'push',
+  order: 60,
+  name: 'Push',
+  shows: 'How hard a push it holds up to, from every side',
+  offered: (_plan, analysis) => analysis.push !== undefined,
+  draw: (look) => {
+    const { push } = look.analysis;
+    if (push === undefined) throw new Error('the push was not worked out');
+    const title = { title: 'A push from every side', lines: momentOf(look) };
+    const head = heading(title);
+    const centre = at(margin + radius + 24, head.bottom + radius + 12);
+    const asked = askedShare(look);
+    const most = Math.max(asked * 1.5, ...push.directions.map((d) => d.share.value?.low ?? 0)) || 1;
+    const numbers = facts(push, look, margin + 2 * radius + 52, head.bottom + 8);
+    return sheet({
+      choice: look.choice,
+      heading: title,
+      words: words(push, look),
+      body: [
+        rose(push, centre, most, asked, look),
+        ...rings(centre, most, look),
+        asking(centre, asked, most, look),
+        outline(centre),
+        ...ways(centre),
+        ...numbers.items,
+      ],
+      bottom: Math.max(centre.y + radius + 12, numbers.bottom),
+      legend: [
+        {
+          words: 'holds up to this share of the weight',
+          sign: { kind: 'fill', tone: 'load', fill: 'light' },
+        },
+        { words: 'what the policy asks', sign: { kind: 'line', tone: 'danger', dash: 'dashed' } },
+        { words: 'less than asked', sign: { kind: 'badge', level: 'danger' } },
+      ],
+      display: look.plan.display,
+    });
+  },
+};
+
+const askedShare = (look: Look): number => {
+  const { value } = look.plan.policy.limits['push margin'];
+  return typeof value === 'number' ? value : typeof value === 'string' ? 0 : value.high;
+};
+
+/** Direction 0 pushes toward the rear (right on the sheet), a quarter turn toward the passenger side (up). */
+const spot = (centre: Point, angle: number, share: number, most: number): Point => {
+  const r = (radius * Math.max(0, share)) / most;
+  return at(centre.x + Math.cos(angle) * r, centre.y - Math.sin(angle) * r);
+};
+
+function rings(centre: Point, most: number, look: Look): readonly Item[] {
+  return [0.25, 0.5, 0.75, 1].flatMap((part) => [
+    circle(`ring ${part}`, 'faint', centre, radius * part, 'none'),
+    text(
+      `ring words ${part}`,
+      at(centre.x + radius * part * 0.72 + 0.8, centre.y + radius * part * 0.72 + 2.4),
+      look.say.ratio(most * part),
+      type.small,
+      {
+        tone: 'dimension',
+        halo: true,
+      },
+    ),
+  ]);
+}
+
+const asking = (centre: Point, asked: number, most: number, look: Look): Item =>
+  group(
+    'asked',
+    [
+      path(
+        'ring',
+        'danger',
+        Array.from({ length: 48 }, (_, i) => spot(centre, (i * Math.PI) / 24, asked, most)),
+        { closed: true, width: 0.3 },
+      ),
+      ...Array.from({ length: 24 }, (_, i) =>
+        line(
+          `mark ${i}`,
+          'danger',
+          spot(centre, (i * Math.PI) / 12, asked * 0.94, most),
+          spot(centre, (i * Math.PI) / 12, asked * 1.06, most),
+        ),
+      ),
+    ],
+    {
+      ref: look.plan.policy.limits['push margin'].ref,
+      name: `The policy asks for ${look.say.ratio(asked)} of the weight from every side`,
+    },
+  );
+
+function rose(push: PushResult, centre: Point, most: number, asked: number, look: Look): Item {
+  const points = push.directions.map((d) => spot(centre, d.angle, d.share.value?.low ?? 0, most));
+  return group('rose', [
+    path('outline', 'load', points, { closed: true, fill: 'light', width: 0.5 }),
+    ...push.directions.map((d, i) => {
+      const tip = points[i] ?? centre;
+      const low = d.share.value?.low;
+      const less = low === undefined || low < asked * (1 - 1e-9);
+      const gives = d.givesFirst === undefined ? '' : `, ${d.givesFirst.how} gives first`;
+      return group(
+        `direction ${i}`,
+        [
+          line('spoke', 'load', centre, tip, { width: 0.15 }),
+          less
+            ? polygon(
+                'mark',
+                'danger',
+                [at(tip.x, tip.y - 1.4), at(tip.x + 1.4, tip.y + 1.1), at(tip.x - 1.4, tip.y + 1.1)],
+                'solid',
+              )
+            : circle('mark', 'load', tip, 0.9, 'solid'),
+        ],
+        {
+          ref: d.givesFirst?.ref ?? { element: push.vehicle },
+          name: `push ${wayWords(d.angle)}: holds up to ${look.say.figure(d.holds)}, ${look.say.figure(d.share)} of the weight${gives}`,
+        },
+      );
+    }),
+  ]);
+}
+
+/** The body seen from above, its front to the left. */
+const outline = (centre: Point): Item =>
+  polygon(
+    'body',
+    'vehicle',
+    [
+      at(centre.x - 12, centre.y - 3),
+      at(centre.x + 12, centre.y - 3),
+      at(centre.x + 12, centre.y + 3),
+      at(centre.x - 12, centre.y + 3),
+    ],
+    'none',
+  );
+
+const ways = (centre: Point): readonly Item[] => {
+  const far = radius + 4;
+  return [
+    text('front', at(centre.x - far, centre.y + 1), 'toward the front', type.small, {
+      anchor: 'end',
+      turn: 0,
+    }),
+    text('rear', at(centre.x + far, centre.y + 1), 'toward the rear', type.small),
+    text('passenger', at(centre.x, centre.y - far), 'toward the passenger side', type.small, {
+      anchor: 'middle',
+    }),
+    text('driver', at(centre.x, centre.y + far + 2), 'toward the driver side', type.small, {
+      anchor: 'middle',
+    }),
+  ];
+};
+
+const names = [
+  'toward the rear',
+  'toward the rear and the passenger side',
+  'toward the passenger side',
+  'toward the front and the passenger side',
+  'toward the front',
+  'toward the front and the driver side',
+  'toward the driver side',
+  'toward the rear and the driver side',
+];
+
+export const wayWords = (angle: number): string =>
+  names[Math.round((angle / (2 * Math.PI)) * 8 + 8) % 8] ?? '';
+
+function facts(push: PushResult, look: Look, left: number, top: number) {
+  const { say } = look;
+  const worst = [...push.directions]
+    .sort((a, b) => (a.share.value?.low ?? -1) - (b.share.value?.low ?? -1))
+    .slice(0, 6);
+  const width = sheetWidth - margin - left;
+  const grid = table(
+    'weakest',
+    [
+      { title: 'push', width: width - 38 },
+      { title: 'holds up to', width: 23, align: 'end' },
+      { title: 'share', width: 15, align: 'end' },
+    ],
+    worst.map((d, i) => ({
+      key: String(i),
+      cells: [wayWords(d.angle), say.figure(d.holds), say.figure(d.share)],
+    })),
+    left,
+    top,
+  );
+  const first = worst[0]?.givesFirst;
+  const told = [
+    `Pushed at ${say.figure(push.height)} above the ground. The least it holds up to is ${say.figure(push.least)} of the weight.`,
+    ...(first === undefined ? [] : [`There ${first.how} gives first.`]),
+    'A holding that was found, not a promise: it says “holds up to”, never “safe to”.',
+  ];
+  let y = grid.bottom + 6;
+  const lines = told.flatMap((words, n) => {
+    const own = wrap(words, width, type.dimension).map((part, i) =>
+      text(`fact ${n} ${i}`, at(left, y + i * type.dimension * leading), part, type.dimension),
+    );
+    y += own.length * type.dimension * leading + 1.5;
+    return own;
+  });
+  return { items: [grid.item, ...lines], bottom: y };
+}
+
+const words = (push: PushResult, look: Look): string =>
+  [
+    'A push from every side.',
+    ...momentOf(look),
+    ...push.directions.map((d) => `${wayWords(d.angle)}: ${look.say.figure(d.share)} of the weight.`),
+  ].join(' ');

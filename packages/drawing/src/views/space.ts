@@ -1,0 +1,131 @@
+import { placeLabels } from '../labels/place-labels.js';
+import { seenFaces } from '../pieces/corner-view.js';
+import { layoutLegend } from '../pieces/layout-legend.js';
+import { nameOf } from '../pieces/name-of.js';
+import { fit } from '../pieces/place-on-sheet.js';
+import { labelFor } from '../pieces/support-label.js';
+import { around, type Box, boundsOf, join } from '../scene/bounds.js';
+import { at, group, line } from '../scene/draw.js';
+import type { Item } from '../scene/scene.js';
+import { heading, sheet } from '../sheet/sheet.js';
+import { margin, sheetWidth } from '../sheet/sizes.js';
+import { fromCorner, pointsOf } from '../space/project.js';
+import type { Solid } from '../space/solid.js';
+import type { Thing } from '../space/thing.js';
+import { middle } from '../space/vector.js';
+import { describe } from '../words/describe.js';
+import { gravest, type Look, momentOf } from './look.js';
+import type { View } from './view.js';
+
+/** Everything in space, from behind, above and the driver side. The panel can also turn it. */
+export const view: View = {
+  id: 'space',
+  order: 110,
+  name: 'Space',
+  shows: 'The layout in space; in the editor it can be turned',
+  offered: () => true,
+  draw: (look) => {
+    const title = { title: 'In space, from behind on the driver side', lines: momentOf(look) };
+    const head = heading(title);
+    const placing = fit(
+      look.things,
+      fromCorner,
+      { left: margin + 6, right: sheetWidth - margin - 6, top: head.bottom + 12, high: 150 },
+      look.plan.display,
+    );
+    const drawn = [...look.things]
+      .filter((t) => t.solids.length > 0)
+      .sort((a, b) => rank(a, look) - rank(b, look) || near(a) - near(b))
+      .map((thing) => ({ thing, item: drawn3(thing, look, placing.toSheet) }));
+    const boxes = drawn.map((d) => ({ thing: d.thing, box: boundsOf(d.item) }));
+    const placed = placeLabels(
+      boxes
+        .filter((b) => b.thing.kind !== 'pad')
+        .map((b) => ({
+          ...labelFor(b.thing, look, b.box),
+          ...(b.thing.kind === 'vehicle' ? { inside: inner(b.box) } : {}),
+        })),
+      {
+        area: { left: margin, right: sheetWidth - margin, top: head.bottom, bottom: placing.box.bottom + 12 },
+        taken: [],
+        shapes: boxes.filter((b) => b.thing.kind !== 'vehicle').map((b) => b.box),
+        lines: [],
+        bodies: boxes.filter((b) => b.thing.kind === 'vehicle').map((b) => b.box),
+        bodyCost: 3,
+      },
+    );
+    return sheet({
+      choice: look.choice,
+      heading: title,
+      words: describe(look, title.title),
+      body: [...drawn.map((d) => d.item), ...placed.items],
+      bottom: placing.box.bottom + 12,
+      legend: layoutLegend(look, false),
+      scale: placing.scale,
+      display: look.plan.display,
+      space: {
+        things: look.things.map((t) => ({
+          ref: t.ref,
+          name: nameOf(t, look),
+          standing: look.standing(t.id),
+          solids: t.solids,
+        })),
+      },
+    });
+  },
+};
+
+const near = (t: Thing): number => fromCorner.near(middle(t.solids.flatMap(pointsOf)));
+
+/** What stands on the far side of the main body is drawn before it, the rest after it. */
+function rank(thing: Thing, look: Look): number {
+  const main = look.plan.vehicles[0];
+  if (main === undefined || thing.id === main.id) return 1;
+  const centre = middle(thing.solids.flatMap(pointsOf));
+  return centre.y > main.at.y + 0.05 ? 0 : 2;
+}
+
+const depth = (s: Solid): number => fromCorner.near(middle(pointsOf(s)));
+
+/** What lies wholly under a body's floor is drawn before the body. */
+function under(solid: Solid, thing: Thing): number {
+  const floors = thing.solids
+    .filter((s) => s.tone === 'vehicle')
+    .map((s) => Math.min(...pointsOf(s).map((p) => p.z)));
+  const top = Math.max(...pointsOf(solid).map((p) => p.z));
+  return floors.length > 0 && top <= Math.min(...floors) + 0.15 ? 0 : 1;
+}
+
+function drawn3(thing: Thing, look: Look, toSheet: Parameters<typeof seenFaces>[1]): Item {
+  const standing = look.standing(thing.id);
+  const faint = standing === 'later' || standing === 'lost';
+  const shapes = [...thing.solids]
+    .sort((a, b) => under(a, thing) - under(b, thing) || depth(a) - depth(b))
+    .flatMap((s) =>
+      seenFaces(
+        s,
+        toSheet,
+        faint ? { tone: 'ghost', clear: true } : thing.kind === 'vehicle' ? { pale: true } : {},
+      ),
+    );
+  const box = shapes.map(boundsOf).reduce(join, around([]));
+  const cross =
+    standing === 'lost'
+      ? [
+          line('crossed 1', 'danger', at(box.left, box.top), at(box.right, box.bottom), { width: 0.8 }),
+          line('crossed 2', 'danger', at(box.right, box.top), at(box.left, box.bottom), { width: 0.8 }),
+        ]
+      : [];
+  return group(thing.id, [...shapes, ...cross], {
+    ref: thing.ref,
+    name: nameOf(thing, look),
+    worst: gravest(look.findingsOn(thing.id)),
+  });
+}
+
+/** Where a body is sure to be: the middle of the room it takes on the sheet. */
+const inner = (box: Box): Box => {
+  const [x, y] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
+  const [w, h] = [(box.right - box.left) / 6, (box.bottom - box.top) / 6];
+  return { left: x - w, right: x + w, top: y - h, bottom: y + h };
+};

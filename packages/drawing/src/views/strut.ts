@@ -1,0 +1,62 @@
+import type { Strut } from '@cribwright/engine';
+import { strutTable } from '../pieces/strut-table.js';
+import { strutTriangle } from '../pieces/strut-triangle.js';
+import { useLegend } from '../pieces/use-level.js';
+import { heading, sheet } from '../sheet/sheet.js';
+import { margin, sheetWidth } from '../sheet/sizes.js';
+import { describe } from '../words/describe.js';
+import { type Look, momentOf } from './look.js';
+import type { View } from './view.js';
+
+/** One strut as a triangle: its angle, its lengths, what it carries and what ties its foot. */
+export const view: View = {
+  id: 'strut',
+  order: 50,
+  name: 'Strut',
+  shows: 'One strut as a triangle, with its angle, forces and tie',
+  subject: ['strut'],
+  offered: (plan) => plan.struts.length > 0,
+  draw: (look) => {
+    const strut = chosenStrut(look);
+    if (strut === undefined) throw new Error('the plan has no strut');
+    const title = { title: `Strut ${strut.name}`, lines: momentOf(look) };
+    const head = heading(title);
+    const triangle = strutTriangle(strut, look, {
+      left: margin,
+      right: sheetWidth - margin - 104,
+      top: head.bottom + 8,
+    });
+    const table = strutTable(strut, look, {
+      left: sheetWidth - margin - 98,
+      top: head.bottom + 6,
+      width: 98,
+    });
+    return sheet({
+      choice: { ...look.choice, subject: strut.id },
+      heading: title,
+      words: describe(
+        { ...look, things: look.things.filter((t) => t.id === strut.id || t.kind === 'tie') },
+        `Strut ${strut.name} as a triangle`,
+      ),
+      body: [triangle.item, table.item],
+      bottom: Math.max(triangle.bottom, table.bottom),
+      legend: [
+        { words: 'strut', sign: { kind: 'line', tone: 'strut' } },
+        { words: 'strap, chain or rope', sign: { kind: 'line', tone: 'tie', dash: 'chain' } },
+        { words: 'force', sign: { kind: 'arrow', tone: 'load' } },
+        { words: 'angles that the policy allows', sign: { kind: 'fill', tone: 'good', fill: 'light' } },
+        ...useLegend,
+      ],
+      scale: triangle.scale,
+      display: look.plan.display,
+    });
+  },
+};
+
+/** The strut that is asked for; without one, the strut with the gravest finding, or the first. */
+function chosenStrut(look: Look): Strut | undefined {
+  const { struts } = look.plan;
+  const asked = struts.find((s) => s.id === look.choice.subject);
+  if (asked !== undefined) return asked;
+  return struts.find((s) => look.findingsOn(s.id).some((f) => f.severity === 'danger')) ?? struts[0];
+}

@@ -1,0 +1,121 @@
+import { at, group, line, rectangle, text } from '../scene/draw.js';
+import type { Item } from '../scene/scene.js';
+import { heading, sheet } from '../sheet/sheet.js';
+import { margin, sheetWidth, type } from '../sheet/sizes.js';
+import { clip } from '../text/wrap.js';
+import { momentOf } from './look.js';
+import type { View } from './view.js';
+
+const left = margin + 84;
+const right = sheetWidth - margin - 14;
+const rowHigh = 7.2;
+
+/** The steps over time: how long each takes, who is on it, and which ones hold up all that follows. */
+export const view: View = {
+  id: 'timeline',
+  order: 90,
+  name: 'Time line',
+  shows: 'The steps over time, with crew and critical path',
+  offered: (_plan, analysis) => (analysis.timeline?.rows.length ?? 0) > 0,
+  draw: (look) => {
+    const { timeline } = look.analysis;
+    if (timeline === undefined) throw new Error('the plan has no steps');
+    const { say } = look;
+    const title = {
+      title: 'Time line',
+      lines: [
+        ...momentOf(look),
+        `${timeline.total.label}: ${say.figure(timeline.total)}. ${timeline.crewPeak.label}: ${say.figure(timeline.crewPeak)}.`,
+      ],
+    };
+    const head = heading(title);
+    const top = head.bottom + 9;
+    const end = Math.max(60, ...timeline.rows.map((r) => r.end.high));
+    const x = (seconds: number) => left + ((right - left) * seconds) / end;
+    const rows = timeline.rows.map((row, i): Item => {
+      const y = top + i * rowHigh;
+      const [from, to] = [x(row.start.low), x(row.end.low)];
+      const now = look.choice.stage !== undefined && look.stage?.step === row.step;
+      const crew = row.crew === undefined ? '' : String(row.crew);
+      const label = `${row.number}. ${row.title}`;
+      return group(
+        row.step,
+        [
+          ...(now
+            ? [
+                rectangle('now', 'note', margin, y - 0.7, sheetWidth - 2 * margin, rowHigh - 0.6, 'light', {
+                  width: 0.3,
+                }),
+              ]
+            : []),
+          text(
+            'title',
+            at(margin + 1, y + 3.4),
+            clip(label, left - margin - 4, type.dimension, row.critical ? 'bold' : 'normal'),
+            type.dimension,
+            {
+              weight: row.critical ? 'bold' : 'normal',
+            },
+          ),
+          rectangle('bar', 'load', from, y, Math.max(0.6, to - from), 4.4, row.critical ? 'hatch' : 'light', {
+            width: 0.3,
+          }),
+          ...(row.end.high > row.end.low + 1
+            ? [
+                rectangle('longer', 'load', to, y + 1, Math.max(0, x(row.end.high) - to), 2.4, 'none', {
+                  dash: 'dashed',
+                  width: 0.2,
+                }),
+              ]
+            : []),
+          ...(crew === ''
+            ? []
+            : [
+                text('crew', at(x(row.end.high) + 1.5, y + 3.3), `${crew} on it`, type.small, {
+                  tone: 'dimension',
+                }),
+              ]),
+        ],
+        {
+          ref: { element: row.step },
+          name: `step ${row.number}, ${row.title}, from ${say.duration(row.start)} to ${say.duration(row.end)}${crew === '' ? '' : `, crew of ${crew}`}${row.critical ? ', critical' : ''}`,
+        },
+      );
+    });
+    const bottom = top + timeline.rows.length * rowHigh;
+    return sheet({
+      choice: look.choice,
+      heading: title,
+      words: [
+        `${title.title}.`,
+        ...title.lines,
+        ...timeline.rows.map(
+          (r) => `${r.number}. ${r.title}, ${say.duration(r.start)} to ${say.duration(r.end)}.`,
+        ),
+      ].join(' '),
+      body: [...minutes(end, x, top - 3, bottom), ...rows],
+      bottom: bottom + 2,
+      legend: [
+        { words: 'takes this long', sign: { kind: 'fill', tone: 'load', fill: 'light' } },
+        { words: 'critical: what follows waits for it', sign: { kind: 'fill', tone: 'load', fill: 'hatch' } },
+        { words: 'may take longer', sign: { kind: 'line', tone: 'load', dash: 'dashed' } },
+      ],
+      display: look.plan.display,
+    });
+  },
+};
+
+function minutes(end: number, x: (seconds: number) => number, top: number, bottom: number): readonly Item[] {
+  const total = end / 60;
+  const step = [1, 2, 5, 10, 15, 30, 60, 120, 240].find((s) => total / s <= 12) ?? 480;
+  return Array.from({ length: Math.floor(total / step) + 1 }, (_, i) => {
+    const at60 = x(i * step * 60);
+    return group(`minute ${i * step}`, [
+      line('mark', 'faint', at(at60, top), at(at60, bottom)),
+      text('words', at(at60, top - 1), i === 0 ? '0 min' : String(i * step), type.small, {
+        anchor: 'middle',
+        tone: 'dimension',
+      }),
+    ]);
+  });
+}

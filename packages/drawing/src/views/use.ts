@@ -1,0 +1,111 @@
+import type { SupportResult } from '@cribwright/engine';
+import { useBar } from '../pieces/use-bar.js';
+import { useLegend, useLevel, useLimit } from '../pieces/use-level.js';
+import { at, group, line, text } from '../scene/draw.js';
+import type { Item } from '../scene/scene.js';
+import { badge } from '../sheet/legend.js';
+import { heading, sheet } from '../sheet/sheet.js';
+import { leading, margin, sheetWidth, type } from '../sheet/sizes.js';
+import { wrap } from '../text/wrap.js';
+import { gravest, type Look, momentOf } from './look.js';
+import type { View } from './view.js';
+
+/** How far each support's capacity is used, the worst first, with the case that governs. */
+export const view: View = {
+  id: 'use',
+  order: 80,
+  name: 'Use',
+  shows: 'How far each support is used, and the case that governs',
+  offered: (_plan, analysis) => analysis.supports.some((s) => s.figures.use !== undefined),
+  draw: (look) => {
+    const title = { title: 'Use of each support', lines: momentOf(look) };
+    const head = heading(title);
+    const list = look.analysis.supports
+      .filter((s) => s.figures.use !== undefined)
+      .sort((a, b) => (b.figures.use?.value?.high ?? Infinity) - (a.figures.use?.value?.high ?? Infinity));
+    let y = head.bottom + 8;
+    const limit = useLimit(look.plan);
+    const rows = list.map((support) => {
+      const row = useRow(support, look, limit, y);
+      y = row.bottom;
+      return row.item;
+    });
+    const mark = barLeft + (barWide * limit) / (1.25 * limit);
+    return sheet({
+      choice: look.choice,
+      heading: title,
+      words: [
+        `${title.title}.`,
+        ...momentOf(look),
+        ...list.map(
+          (s) =>
+            `${s.kind} ${s.name}: ${look.say.figure(s.figures.use)} used, ${s.figures.use?.governs ?? 'no case named'}.`,
+        ),
+      ].join(' '),
+      body: [
+        text('limit words', at(mark, head.bottom + 3), `limit ${look.say.ratio(limit)}`, type.small, {
+          anchor: 'middle',
+        }),
+        line('limit', 'scale', at(mark, head.bottom + 4), at(mark, y - 1), { width: 0.25, dash: 'dashed' }),
+        ...rows,
+      ],
+      bottom: y,
+      legend: [...useLegend, { words: 'not known', sign: { kind: 'badge', level: 'warning' } }],
+      display: look.plan.display,
+    });
+  },
+};
+
+const barLeft = margin + 26;
+const barWide = 70;
+const caseLeft = barLeft + barWide + 24;
+
+function useRow(
+  support: SupportResult,
+  look: Look,
+  limit: number,
+  top: number,
+): { readonly item: Item; readonly bottom: number } {
+  const { use, load, capacity } = support.figures;
+  const level = useLevel(use, limit);
+  const unknown = use?.value === undefined;
+  const governs = wrap(
+    unknown ? 'not known: the load or the capacity is missing' : (use?.governs ?? ''),
+    sheetWidth - margin - caseLeft,
+    type.small,
+  );
+  const high = Math.max(7, governs.length * type.small * leading + 2.5);
+  const sum = `${look.say.figure(load)} of ${look.say.figure(capacity)}`;
+  const sign =
+    level.tone === 'danger' || unknown
+      ? badge('mark', unknown ? 'warning' : 'danger', margin + 2, top + 1.6, 3.4)
+      : [];
+  return {
+    bottom: top + high,
+    item: group(
+      support.id,
+      [
+        ...sign,
+        text('name', at(margin + 5, top + 2.6), `${support.kind} ${support.name}`, type.dimension, {
+          weight: 'bold',
+        }),
+        useBar('bar', barLeft, top, barWide, 3.4, use, limit),
+        text('share', at(barLeft + barWide + 4, top + 2.6), look.say.figure(use), type.dimension, {
+          weight: 'bold',
+          tone: unknown ? 'warning' : level.tone === 'good' ? 'label' : level.tone,
+        }),
+        text('sum', at(barLeft, top + 6.4), sum, type.small, { tone: 'dimension' }),
+        ...governs.map((words, i) =>
+          text(`case ${i}`, at(caseLeft, top + 2.4 + i * type.small * leading), words, type.small, {
+            tone: 'dimension',
+          }),
+        ),
+      ],
+      {
+        ref: { element: support.id },
+        name: `${support.kind} ${support.name}: ${sum}, ${look.say.figure(use)} used, ${level.words}`,
+        worst: level.tone === 'danger' ? 'danger' : gravest(look.findingsOn(support.id)),
+      },
+    ),
+  };
+}
