@@ -29,7 +29,9 @@ export function lineUp(lines: readonly Line[]): Leads {
   const next = lines.map(() => 1);
   for (const column of order) {
     const taking = lines.flatMap((line, i) => (line.segments[next[i] ?? 0]?.column === column ? [i] : []));
-    const start = Math.max(...taking.map((i) => ends[i] ?? 0)) + 2;
+    // A line that goes on in a later column counts too: its words must not reach into this one.
+    const going = lines.flatMap((line, i) => ((next[i] ?? 0) < line.segments.length ? [i] : []));
+    const start = Math.max(...going.map((i) => ends[i] ?? 0)) + 2;
     for (const i of taking) {
       const segment = lines[i]?.segments[next[i] ?? 0];
       if (!segment) continue;

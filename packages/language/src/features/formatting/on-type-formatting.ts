@@ -29,7 +29,7 @@ export function editsOnType(
   const span = typed === '}' ? closedBlock(file, offset) : lineBefore(file, offset);
   if (!span) return [];
   return gapEdits(file, options)
-    .filter((e) => e.start >= span.start && e.end <= span.end)
+    .filter((e) => e.end >= span.start && e.end <= span.end)
     .map((e) => ({ range: rangeOf(file, e), newText: e.text }));
 }
 
