@@ -40,6 +40,7 @@ const walks: Readonly<Record<string, (page: Page, origin: string, extension: str
     await window.status().filter({ hasText: 'nothing found unsafe' }).waitFor();
     await window.typeAtEndOf(lineOf('build ') + 1, '\nexpect safe');
     await window.status().filter({ hasText: 'nothing found unsafe' }).waitFor();
+    await page.keyboard.press('Control+Home');
     await page.getByText('1 of 1 expectations held').first().waitFor();
     await window.photograph('walkthrough-5-safe');
   },

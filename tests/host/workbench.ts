@@ -70,7 +70,7 @@ export const workbench = (page: Page) => {
     photograph: async (name: string): Promise<void> => {
       const folder = join(root, 'tests/host/out');
       mkdirSync(folder, { recursive: true });
-      await page.screenshot({ path: join(folder, `${name}.png`) });
+      await page.screenshot({ path: join(folder, `${name}.png`), animations: 'disabled' });
     },
   };
   return window;

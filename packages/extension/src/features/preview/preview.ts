@@ -63,7 +63,8 @@ export const preview: Feature = (session) => {
         const kept = keptState(state);
         const drawing = adopt(panel);
         const uri = kept ? vscode.Uri.parse(kept.uri) : planInView();
-        if (uri) await drawing.show(uri, kept);
+        // Not waited for: the page is put up only once this is done.
+        if (uri) void drawing.show(uri, kept);
       },
     }),
     server.onAnalysis(({ uri }) => {

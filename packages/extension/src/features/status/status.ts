@@ -54,7 +54,9 @@ const words = ({ kind, count }: Standing): string => {
     case 'danger':
       return vscode.l10n.t('{0} unsafe', count);
     case 'not run':
-      return vscode.l10n.t('{0} checks could not run', count);
+      return count === 1
+        ? vscode.l10n.t('1 check could not run')
+        : vscode.l10n.t('{0} checks could not run', count);
     case 'warning':
       return vscode.l10n.t('{0} to look at again', count);
     case 'unread':

@@ -11,7 +11,7 @@ plan "My first plan" {
   }
 
   vehicle trailer : VanTrailer53 {
-    cargo  16,000 to 18,000 lb from 4 ft to 48 ft
+    cargo  16,000 to 18,000 lb from 4 ft to 48 ft height 72 to 96 in
     brakes set
   }
   chock K1 { under trailer; ways both }
