@@ -43,7 +43,18 @@ it('gives a quantity in the other units', async () => {
 
 it('takes words of a plan as words, never as markup', () => {
   expect(plain('[x](command:evil) <img> `code` **b**')).toBe(
-    '\\[x\\]\\(command:evil\\) \\<img\\> \\`code\\` \\*\\*b\\*\\*',
+    '\\[x\\](command:evil) \\<img\\> \\`code\\` \\*\\*b\\*\\*',
   );
   expect(fenced('a ``` b')).toBe('````cribwright\na ``` b\n````');
+});
+
+it('leaves words that are no markup as they are, for editors that show the text raw', () => {
+  expect(plain('14 × 3.5 in - 2 (49 in)')).toBe('14 × 3.5 in - 2 (49 in)');
+  expect(plain('1. first')).toBe('1\\. first');
+  expect(plain('# no title')).toBe('\\# no title');
+});
+
+it('traces what is worked out to its sources', async () => {
+  const text = await hovered('courses   14', 'cour<|>ses   14');
+  expect(text).toContain('policy Shipped');
 });

@@ -150,7 +150,9 @@ const besides: Readonly<Record<string, readonly string[]>> = {
 };
 
 const contactFigures = (support: SupportResult): readonly Figure[] =>
-  support.contacts.flatMap(({ load }) => (load?.value === undefined ? [] : [load]));
+  support.contacts.flatMap(({ number, load }) =>
+    load?.value === undefined ? [] : [{ ...load, label: `contact ${number}: ${load.label}` }],
+  );
 
 const lineText = (home: BoundFile | undefined, { start, end }: Span): string =>
   home?.text.slice(start, end).split(/\r\n|\r|\n/)[0] ?? '';

@@ -3,9 +3,16 @@ import type { Locale } from '../../l10n/say.js';
 import { say as translate } from '../../l10n/say.js';
 import { say } from '../words.js';
 
-/** Words from a plan as Markdown that shows them as they are: no links, no markup, no HTML. */
+/**
+ * Words from a plan as Markdown that shows them as they are: no links, no markup, no HTML. Escapes only what
+ * could be taken for markup, for the sake of editors that show the text raw.
+ */
 export const plain = (text: string): string =>
-  text.replace(/[\\`*_{}[\]()<>#+\-.!|~&]/g, '\\$&').replace(/[\r\n]+/g, ' ');
+  text
+    .replace(/[\r\n]+/g, ' ')
+    .replace(/[\\`*_[\]<>&~]/g, '\\$&')
+    .replace(/^(\s*)([-+#])(?=\s|#)/, '$1\\$2')
+    .replace(/^(\s*\d+)([.)])(?=\s)/, '$1\\$2');
 
 /** A block of the plan language, coloured by the editor. A fence inside cannot end it. */
 export const fenced = (code: string): string => {
@@ -23,6 +30,20 @@ export function figureMarkdown(figure: Figure, locale: Locale): string {
   }
   if (figure.governs !== undefined)
     lines.push(plain(translate(say('governs', { governs: figure.governs }), locale)));
-  lines.push(`_${plain(translate(say('source', { source: sourceInWords(figure.source) }), locale))}_`);
+  lines.push(`_${plain(translate(say('source', { source: sourcesOf(figure).join('; ') }), locale))}_`);
   return lines.join('  \n');
 }
+
+/** Where a figure comes from; of one that is worked out, where what goes into it comes from. */
+export function sourcesOf(figure: Figure): readonly string[] {
+  const found = new Set<string>();
+  const visit = ({ source, inputs }: Figure, depth: number): void => {
+    if (source.kind !== 'computed') found.add(sourceInWords(source));
+    else if (depth < deepestSource) for (const input of inputs) visit(input, depth + 1);
+  };
+  visit(figure, 0);
+  return found.size === 0 ? [sourceInWords(figure.source)] : [...found].slice(0, mostSources);
+}
+
+const deepestSource = 6;
+const mostSources = 5;
