@@ -1,5 +1,5 @@
 export type * from './analysis/analysis.js';
-export { analyze } from './analysis/analyze.js';
+export { analyze, analyzeInSteps } from './analysis/analyze.js';
 export { caution } from './caution.js';
 export * from './figure/compute.js';
 export type * from './figure/figure.js';
@@ -21,7 +21,7 @@ export { gravityOn } from './push/gravity.js';
 export { type HeldPush, heldPush } from './push/held-push.js';
 export { type Program, program } from './push/program.js';
 export type * from './push/push-system.js';
-export type { LinearProgram } from './push/simplex.js';
+export type { LinearProgram } from './push/simplex-state.js';
 export { linearProgram } from './push/solve-program.js';
 export { rest } from './resting/rest.js';
 export type * from './resting/system.js';

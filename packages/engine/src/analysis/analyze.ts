@@ -1,4 +1,5 @@
 import type { Plan } from '../model/plan.js';
+import { pushRoseSteps } from '../push/push-rose.js';
 import { expectationResults } from '../review/expectations.js';
 import { rules } from '../rules/generated/rule-index.js';
 import { bySeverity, runRules } from '../rules/run.js';
@@ -13,7 +14,27 @@ import { supportResults } from './support-results.js';
  * is said in a finding.
  */
 export function analyze(plan: Plan, options: AnalyzeOptions = {}): Analysis {
-  const w = workingsOf(plan, options);
+  return analysisOf(workingsOf(plan, options));
+}
+
+/**
+ * The same as `analyze` with the push, in steps: the heavy part stops after each direction, so that whoever drives
+ * it may go on later, or drop it.
+ */
+export function* analyzeInSteps(plan: Plan, options: AnalyzeOptions = {}): Generator<void, Analysis> {
+  const w = workingsOf(plan, { ...options, push: true });
+  let push = w.push;
+  try {
+    const rose = yield* pushRoseSteps(w);
+    push = () => rose;
+  } catch {
+    // The rule that reads the push fails on its own, and says so.
+  }
+  return analysisOf({ ...w, push });
+}
+
+function analysisOf(w: Workings): Analysis {
+  const { plan, options } = w;
   const findings = [...runRules(rules, w)].sort(bySeverity);
   const supports = attempt(() => supportResults(w, findings), []);
   return {

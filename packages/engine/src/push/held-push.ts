@@ -1,6 +1,6 @@
-import { program } from './program.js';
+import { forcesOf, type Program, program } from './program.js';
 import type { Push, PushSystem } from './push-system.js';
-import { solveProgram } from './solve-program.js';
+import { type Answer, linearProgram, solveProgram, withLoadOf } from './solve-program.js';
 import { type Gives, whatGives } from './what-gives.js';
 
 export type HeldPush =
@@ -26,11 +26,38 @@ export type HeldPush =
  */
 export function heldPush(system: PushSystem, push: Push): HeldPush {
   const p = program(system, push);
-  const found = solveProgram(p);
+  return read(system, push, p, solveProgram(p));
+}
+
+/**
+ * The same for systems that differ in weights and loads alone: each starts from the answer before it. Stops after
+ * the first that does not hold.
+ */
+export function* heldPushes(
+  cases: Iterable<{ readonly system: PushSystem; readonly push: Push }>,
+): Generator<HeldPush> {
+  let first: { readonly p: Program; readonly lp: ReturnType<typeof linearProgram> } | undefined;
+  let before: Answer | undefined;
+  for (const { system, push } of cases) {
+    first ??= (() => {
+      const p = program(system, push);
+      return { p, lp: linearProgram(p) };
+    })();
+    const p: Program = { ...first.p, ...forcesOf(system, push, first.p) };
+    const state = before?.most === undefined ? undefined : before.state;
+    const found = solveProgram(p, withLoadOf(first.lp, p), state);
+    const held = read(system, push, p, found);
+    yield held;
+    if (held.kind !== 'holds') return;
+    before = found;
+  }
+}
+
+function read(system: PushSystem, push: Push, p: Program, found: Answer): HeldPush {
   if (found.most === undefined) return { kind: found.why };
   return {
     kind: 'holds',
-    share: found.most,
+    share: (found.most * p.force) / system.bodies.reduce((sum, b) => sum + b.weight, 0),
     force: found.most * p.force,
     gives: found.motion === undefined ? undefined : whatGives(system, push.body, p, found.motion),
     proven: found.motion !== undefined,

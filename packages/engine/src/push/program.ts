@@ -122,15 +122,31 @@ export function program(system: PushSystem, push: Push): Program {
       entries: [...put(t.from, a, pull), ...put(t.to, b, times(pull, -1))],
     });
   }
+  const frame = { rows, force, length, origin, rowOf };
+  return { ...frame, columns, limits, ...forcesOf(system, push, frame) };
+}
+
+type Frame = Pick<Program, 'rows' | 'force' | 'length' | 'origin' | 'rowOf'>;
+
+/** Load and push in the frame of a program: all that changes from one corner of the ranges to the next. */
+export function forcesOf(
+  system: PushSystem,
+  push: Push,
+  { rows, force, length, origin, rowOf }: Frame,
+): Pick<Program, 'load' | 'push'> {
   const load = new Float64Array(rows);
-  const subtract = (entries: readonly (readonly [number, number])[]) => {
-    for (const [row, amount] of entries) load[row] = (load[row] ?? 0) - amount;
-  };
-  for (const b of system.bodies) subtract(onBody(b.id, b.centre, times(system.gravity, b.weight / force)));
-  for (const l of system.loads) subtract(onBody(l.body, l.at, times(l.force, 1 / force)));
   const pushed = new Float64Array(rows);
-  for (const [row, amount] of onBody(push.body, push.at, push.direction)) pushed[row] = amount;
-  return { rows, columns, limits, push: pushed, load, force, length, origin, rowOf };
+  const add = (to: Float64Array, body: string, at: Vector, f: Vector, sign: number) => {
+    const row = rowOf.get(body);
+    if (row === undefined) return;
+    const r = times(minus(at, origin), 1 / length);
+    const all = [f.x, f.y, f.z, r.y * f.z - r.z * f.y, r.z * f.x - r.x * f.z, r.x * f.y - r.y * f.x];
+    for (const [i, v] of all.entries()) to[row + i] = (to[row + i] ?? 0) + sign * v;
+  };
+  for (const b of system.bodies) add(load, b.id, b.centre, times(system.gravity, b.weight / force), -1);
+  for (const l of system.loads) add(load, l.body, l.at, times(l.force, 1 / force), -1);
+  add(pushed, push.body, push.at, push.direction, 1);
+  return { load, push: pushed };
 }
 
 const level: readonly Vector[] = [

@@ -3,15 +3,17 @@ import { computed, given } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { force, length, share } from '../figure/units-of.js';
 import type { JointCorner } from '../loss/components.js';
+import type { ComponentRun } from '../loss/loss-working.js';
 import { cornerWords } from '../loss/stage-results.js';
 import { exactly } from '../model/interval.js';
 import { limitValue, limitWord } from '../policy/limit.js';
-import type { PlanBody } from '../resting/plan-bodies.js';
+import type { BodyCorner, PlanBody } from '../resting/plan-bodies.js';
 import type { Workings } from '../workings/workings.js';
 import { givesWords } from './gives-words.js';
-import { type HeldPush, heldPush } from './held-push.js';
+import { type HeldPush, heldPushes } from './held-push.js';
 import { planPushSystem } from './plan-push-system.js';
 import { pushAssumptions } from './push-contacts.js';
+import type { PushSystem } from './push-system.js';
 
 const directions = 24;
 
@@ -24,6 +26,43 @@ export type PushRose = { readonly why: string } | PushResult;
  * that no place inside the ranges is worse than all corners.
  */
 export function pushRose(w: Workings): PushRose {
+  const steps = pushRoseSteps(w);
+  for (let step = steps.next(); ; step = steps.next()) if (step.done === true) return step.value;
+}
+
+/** The same, one direction at a time, for whoever must not be held up. */
+export function* pushRoseSteps(w: Workings): Generator<void, PushRose> {
+  const set = setUp(w);
+  if ('why' in set) return set;
+  const worst: WorstPush[] = [];
+  for (let i = 0; i < directions; i++) {
+    worst.push(worstPush(set, (2 * Math.PI * i) / directions));
+    yield;
+  }
+  return roseOf(w, set, worst);
+}
+
+interface SetUp {
+  readonly part: ComponentRun;
+  readonly body: PlanBody;
+  readonly height: Figure;
+  readonly cases: readonly Case[];
+}
+
+interface Case {
+  readonly corner: JointCorner;
+  readonly working: boolean;
+  readonly centre: BodyCorner;
+  readonly system: PushSystem;
+}
+
+interface WorstPush {
+  readonly angle: number;
+  readonly held: HeldPush;
+  readonly of: Case | undefined;
+}
+
+function setUp(w: Workings): SetUp | { readonly why: string } {
   const vehicle = w.plan.vehicles[0];
   const resting = w.resting();
   const part = resting.parts.find((p) => p.component.bodies.some((b) => b.id === vehicle?.id));
@@ -31,56 +70,67 @@ export function pushRose(w: Workings): PushRose {
   if (vehicle === undefined || part === undefined || body === undefined)
     return { why: 'the weight or the centre of gravity of the vehicle is not known' };
   const height = pushHeight(w, body);
-  const at = height.value?.high;
-  if (at === undefined) return { why: 'the height of its centre of gravity is not known' };
+  if (height.value === undefined || body.centreHeight === undefined)
+    return { why: 'the height of its centre of gravity is not known' };
   const last = part.stages.at(-1)?.asBuilt;
-  const stage = resting.stages.at(-1);
+  const standing = resting.stages.at(-1)?.standing ?? [];
   const there = part.component.points.filter((_, i) => last?.there[i] === true);
-  const cases = part.corners.flatMap((corner) =>
-    (w.plan.workingLoads.length > 0 ? [false, true] : [false]).map((working) => ({
-      corner,
-      working,
-      centre: body.corners[corner[part.component.bodies.indexOf(body)] ?? 0],
-      system: planPushSystem(w, part.component, there, stage?.standing ?? [], corner, working),
+  const cases = part.corners.flatMap((corner) => {
+    const centre = body.corners[corner[part.component.bodies.indexOf(body)] ?? 0];
+    return centre === undefined
+      ? []
+      : (w.plan.workingLoads.length > 0 ? [false, true] : [false]).map((working) => ({
+          corner,
+          working,
+          centre,
+          system: planPushSystem(w, part.component, there, standing, corner, working),
+        }));
+  });
+  return { part, body, height, cases };
+}
+
+/** The case in which least of its own weight is held. */
+function worstPush({ body, height, cases }: SetUp, angle: number): WorstPush {
+  const direction = { x: Math.cos(angle), y: Math.sin(angle), z: 0 };
+  const z = height.value?.high ?? 0;
+  const pushes = heldPushes(
+    cases.map(({ system, centre }) => ({
+      system,
+      push: { body: body.id, at: { x: centre.x, y: centre.y, z }, direction },
     })),
   );
-  const rose = Array.from({ length: directions }, (_, i) => {
-    const angle = (2 * Math.PI * i) / directions;
-    const direction = { x: Math.cos(angle), y: Math.sin(angle), z: 0 };
-    let worst: { held: HeldPush; corner: JointCorner; working: boolean; weight: number } | undefined;
-    for (const { corner, working, centre, system } of cases) {
-      if (centre === undefined) continue;
-      const held = heldPush(system, { body: body.id, at: { x: centre.x, y: centre.y, z: at }, direction });
-      if (worst === undefined || shareOf(held, centre.weight) < shareOf(worst.held, worst.weight))
-        worst = { held, corner, working, weight: centre.weight };
-      if (held.kind !== 'holds') break;
-    }
-    return { angle, worst };
-  });
-  if (rose.some(({ worst }) => worst === undefined || worst.held.kind === 'unsolved'))
+  let worst: WorstPush | undefined;
+  let i = 0;
+  for (const held of pushes) {
+    const of = cases[i++];
+    if (of === undefined) break;
+    if (worst?.of === undefined || shareOf(held, of) < shareOf(worst.held, worst.of))
+      worst = { angle, held, of };
+  }
+  return worst ?? { angle, held: { kind: 'unsolved' }, of: undefined };
+}
+
+function roseOf(w: Workings, { part, body, height }: SetUp, worst: readonly WorstPush[]): PushRose {
+  if (worst.some(({ held }) => held.kind === 'unsolved'))
     return { why: 'no answer could be proven in one of the directions' };
-  const results = rose.map(({ angle, worst }) => {
+  const results = worst.map(({ angle, held, of }) => {
     const governs = [
-      cornerWords(part, worst?.corner ?? []),
-      worst?.working === true ? 'with the working loads on' : '',
+      cornerWords(part, of?.corner ?? []),
+      of?.working === true ? 'with the working loads on' : '',
     ]
       .filter((t) => t !== '')
       .join(', ');
-    const held = worst?.held;
-    const value = held?.kind === 'holds' ? held.force : 0;
     const weight = given(
       force(w.plan.display, 'weight', `weight of ${body.name}`, 'up'),
-      exactly(worst?.weight ?? 0),
-      {
-        kind: 'computed',
-      },
+      exactly(of?.centre.weight ?? 0),
+      { kind: 'computed' },
     );
     const holds = given(
       force(w.plan.display, 'holds', 'push that it holds up to', 'down', {
         governs,
         assumes: pushAssumptions,
       }),
-      exactly(value),
+      exactly(held.kind === 'holds' ? held.force : 0),
       { kind: 'computed' },
     );
     return {
@@ -88,14 +138,14 @@ export function pushRose(w: Workings): PushRose {
       holds,
       share: shareFigure(w, holds, weight, governs),
       givesFirst:
-        held?.kind === 'holds'
+        held.kind === 'holds'
           ? givesWords(held.gives, w)
-          : { ref: { element: vehicle.id }, how: `nothing holds ${vehicle.name} on this side` },
+          : { ref: { element: body.vehicle }, how: `nothing holds the ${body.name} on this side` },
     };
   });
   const least = results.reduce((a, b) => ((b.share.value?.low ?? 0) < (a.share.value?.low ?? 0) ? b : a));
   return {
-    vehicle: vehicle.id,
+    vehicle: body.vehicle,
     height,
     directions: results,
     least: {
@@ -106,8 +156,12 @@ export function pushRose(w: Workings): PushRose {
   };
 }
 
-const shareOf = (held: HeldPush, weight: number): number =>
-  held.kind === 'holds' ? held.force / weight : held.kind === 'unsolved' ? Number.NEGATIVE_INFINITY : 0;
+const shareOf = (held: HeldPush, { centre }: Case): number =>
+  held.kind === 'holds'
+    ? held.force / centre.weight
+    : held.kind === 'unsolved'
+      ? Number.NEGATIVE_INFINITY
+      : 0;
 
 const shareFigure = (w: Workings, holds: Figure, weight: Figure, governs: string): Figure =>
   computed(

@@ -2,7 +2,8 @@ import { type Constraint, solve } from 'yalps';
 import { at } from '../resting/at.js';
 import { provenBound, provenInfeasible, shortfall } from './check-outcome.js';
 import type { Program } from './program.js';
-import { type LinearProgram, simplex } from './simplex.js';
+import { type Outcome, resume, simplex } from './simplex.js';
+import { copyState, type LinearProgram, type SimplexState } from './simplex-state.js';
 
 /** The most of a push that an equilibrium exists for. */
 export interface Solution {
@@ -16,6 +17,8 @@ export interface Solution {
   readonly motion: Float64Array | undefined;
   /** Largest force or moment left over, as a share of all weight (and of the reach). */
   readonly residual: number;
+  /** Where the next program with the same columns may start. */
+  readonly state: SimplexState | undefined;
 }
 
 export type Answer = Solution | { readonly most: undefined; readonly why: 'cannot stand' | 'unsolved' };
@@ -30,10 +33,16 @@ const good = 1e-9;
  *
  * An answer counts only with its proof: amounts that balance to nine digits, and a motion that bounds λ from above
  * by the same value; or a motion that proves that nothing holds. Without one the library solves it again.
+ *
+ * @param from the state that solved a program with the same columns.
  */
-export function solveProgram(program: Program): Answer {
-  const lp = linearProgram(program);
-  const found = simplex(lp);
+export function solveProgram(program: Program, lp = linearProgram(program), from?: SimplexState): Answer {
+  const resumed = from === undefined ? undefined : answer(lp, resume(lp, copyState(from)));
+  return resumed ?? answer(lp, simplex(lp)) ?? byLibrary(lp);
+}
+
+/** The claim, if it comes with its proof. */
+function answer(lp: LinearProgram, found: Outcome): Answer | undefined {
   if (found.kind === 'infeasible' && provenInfeasible(lp, found.proof))
     return { most: undefined, why: 'cannot stand' };
   if (found.kind === 'optimal') {
@@ -43,12 +52,13 @@ export function solveProgram(program: Program): Answer {
     if (residual <= good && bound !== undefined && Math.abs(bound - most) <= 1e-7 * Math.max(1, most))
       return {
         most,
-        amounts: found.amounts.subarray(0, program.columns.length),
+        amounts: found.amounts.subarray(0, lp.objective),
         motion: found.duals,
         residual,
+        state: found.state,
       };
   }
-  return byLibrary(lp, program);
+  return undefined;
 }
 
 /** The equations, then one row for each limit and one that bounds λ. */
@@ -78,11 +88,25 @@ export function linearProgram({ rows, columns, limits, push, load }: Program): L
   };
 }
 
+/** The same columns under the load and push of another program: another corner of the ranges. */
+export function withLoadOf(lp: LinearProgram, { rows, push, load }: Program): LinearProgram {
+  const right = Float64Array.from(lp.right);
+  right.set(load);
+  const pushing = Array.from(push, (value, row) => ({ value, row })).filter(({ value }) => value !== 0);
+  const bound = lp.right.length - 1;
+  const columns = [...lp.columns];
+  columns[lp.objective] = {
+    rows: Int32Array.from([...pushing.map((p) => p.row), bound]),
+    values: Float64Array.from([...pushing.map((p) => p.value), 1]),
+  };
+  return rows === lp.equalities ? { ...lp, columns, right } : lp;
+}
+
 /**
  * The same by yalps. The m equations go in as m upper bounds and one lower bound on their sum, which says the same
  * with half the rows. Its "infeasible" is not taken at its word.
  */
-function byLibrary(lp: LinearProgram, program: Program): Answer {
+function byLibrary(lp: LinearProgram): Answer {
   const objective = -1;
   const all = lp.right.length;
   let sum = 0;
@@ -111,8 +135,9 @@ function byLibrary(lp: LinearProgram, program: Program): Answer {
     ? { most: undefined, why: 'unsolved' }
     : {
         most: at(amounts, lp.objective),
-        amounts: amounts.subarray(0, program.columns.length),
+        amounts: amounts.subarray(0, lp.objective),
         motion: undefined,
         residual,
+        state: undefined,
       };
 }
