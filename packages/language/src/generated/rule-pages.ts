@@ -33,7 +33,7 @@ plan "Accepted long ago" {
     foot  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to trailer rail at 14 ft, passenger side }
+  strap T1 : RatchetStrap2in { from S1 foot to trailer rail 14 ft, passenger side }
   accept strut-one-sided on trailer because "wall on the other side" by "Captain Vale" until 2020-01-31 // acceptance-expired
 }
 \`\`\`
@@ -54,7 +54,7 @@ plan "Accepted for now" {
     foot  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to trailer rail at 14 ft, passenger side }
+  strap T1 : RatchetStrap2in { from S1 foot to trailer rail 14 ft, passenger side }
   accept strut-one-sided on trailer because "wall on the other side" by "Captain Vale" until 2099-01-31
 }
 \`\`\`
@@ -454,7 +454,7 @@ slope of the captured part ≤ steepest capture (10 deg)
 use "library/vehicles.crib"
 
 plan "Beside the frame" {
-  vehicle tractor : TractorSleeper
+  vehicle tractor : SleeperTractor
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2
@@ -462,7 +462,7 @@ plan "Beside the frame" {
     courses   3
     wedges    1 pair, 0.5 to 2 in
     at        11 ft, driver side 3 ft
-    captures  tractor cab floor
+    captures  tractor floor
     stands on tractor frame // crib-alignment
   }
 }
@@ -3040,10 +3040,6 @@ plan "Two weights for one truck" {
     weight  31,500 lb // weight-sum
   }
 }
-\`\`\`
-
-\`\`\`crib fixed
-    weight  12,500 to 14,500 lb
 \`\`\`
 
 ## Safe

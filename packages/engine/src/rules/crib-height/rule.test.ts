@@ -48,6 +48,10 @@ describe('crib-height', () => {
       'crib A stands 38.5 in. With 2 of its contacts loaded it may stand 24 in (1.5 × 16 in). ' +
         'Capture all 4 contacts (48 in), or use 6 courses.',
     );
+    expect(found?.fixes.map((f) => f.edits[0])).toEqual([
+      { kind: 'set', at: { element: 'crib/A', property: 'captures' }, text: 'rail, joists' },
+      { kind: 'set', at: { element: 'crib/A', property: 'courses' }, text: '6' },
+    ]);
   });
 
   // Common practice, no source: all four loaded, 3 × 16 in = 48 in.

@@ -1,4 +1,5 @@
 import { exceeds } from '@cribwright/units';
+import { contactsOf } from '../../crib/contacts.js';
 import { type CribWorking, loadedWords } from '../../crib/crib-working.js';
 import { print, printAs, printBeside } from '../../figure/print.js';
 import type { Fix } from '../../finding/finding.js';
@@ -17,6 +18,7 @@ const words = {
   'ratio-set-here': 'The ratio is set here: {ratio}.',
   'captured-here': 'This captures {loaded}.',
   'fix-courses': 'Use {courses} courses',
+  'fix-capture': 'Capture all {contacts} contacts: {parts}',
 } as const;
 const say = messages('crib-height', words);
 
@@ -24,7 +26,7 @@ const say = messages('crib-height', words);
 const mostCourses = (limit: number | undefined, depth: number): number =>
   limit === undefined || !(depth > 0) ? 0 : Math.floor(limit / depth + 1e-9);
 
-function tooHigh(c: CribWorking): RuleFinding | undefined {
+function tooHigh(c: CribWorking, w: Workings): RuleFinding | undefined {
   const stands = c.height.value?.high;
   const may = c.heightLimit.value?.low;
   if (stands === undefined || may === undefined || !exceeds(stands, may)) return undefined;
@@ -33,22 +35,7 @@ function tooHigh(c: CribWorking): RuleFinding | undefined {
   const courses = mostCourses(may, crib.timber.depth);
   const loaded = loadedWords(c.loaded, c.contacts.length);
   const [ratio] = c.heightLimit.inputs;
-  const fixes: Fix[] =
-    courses < 1
-      ? []
-      : [
-          {
-            title: say('fix-courses', { courses: `${courses}` }),
-            edits: [
-              {
-                kind: 'set',
-                at: { element: crib.id, property: 'courses' },
-                text: `${courses}`,
-              },
-            ],
-            safe: false,
-          },
-        ];
+  const fixes = [captureAll(c, w), fewerCourses(c, courses)].flat();
   return {
     subject: { element: crib.id },
     at: { element: crib.id, property: 'courses' },
@@ -84,6 +71,49 @@ function tooHigh(c: CribWorking): RuleFinding | undefined {
   };
 }
 
+const fewerCourses = ({ crib }: CribWorking, courses: number): readonly Fix[] =>
+  courses < 1
+    ? []
+    : [
+        {
+          title: say('fix-courses', { courses: `${courses}` }),
+          edits: [{ kind: 'set', at: { element: crib.id, property: 'courses' }, text: `${courses}` }],
+          safe: false,
+        },
+      ];
+
+/** Two parts that together load every contact, the first the outer ones: offered where the crib may then stand. */
+function captureAll(c: CribWorking, w: Workings): readonly Fix[] {
+  const { crib } = c;
+  const met = c.contacts.flatMap((k) => k.meets ?? [])[0];
+  const [capture, ...others] = crib.captures;
+  if (met === undefined || capture === undefined || others.length > 0) return [];
+  if (exceeds(c.height.value?.high ?? Number.POSITIVE_INFINITY, c.heightLimitAll.value?.low ?? 0)) return [];
+  const reach = w.limit('joist reach').value?.low ?? 0;
+  const able = met.vehicle.parts.filter((p) => p.mayBear && p.id !== met.part.id).map((p) => p.id);
+  const orders = able.flatMap((id) => [
+    [met.part.id, id],
+    [id, met.part.id],
+  ]);
+  const pair = orders.find(([outer, inner]) => {
+    const captures = [
+      { ...capture, part: outer ?? '', contacts: 'outer' as const },
+      { ...capture, part: inner ?? '', contacts: 'inner' as const },
+    ];
+    return contactsOf({ ...crib, captures }, w.vehicles, reach).every((k) => k.loaded);
+  });
+  if (pair === undefined) return [];
+  const whose = capture.vehicle === w.plan.vehicles[0]?.id ? '' : `${met.vehicle.name} `;
+  const parts = pair.map((id) => whose + id).join(', ');
+  return [
+    {
+      title: say('fix-capture', { contacts: `${c.contacts.length}`, parts }),
+      edits: [{ kind: 'set', at: { element: crib.id, property: 'captures' }, text: parts }],
+      safe: false,
+    },
+  ];
+}
+
 function advice(c: CribWorking, courses: number) {
   const all = c.heightLimitAll.value?.low;
   const more = mostCourses(all, c.crib.timber.depth);
@@ -109,5 +139,5 @@ export const rule: Rule = {
   sources: [practice, fromMemory('US Army Corps of Engineers Shoring Operations Guide, section 2')],
   compares: ['height', 'heightLimit'],
   words,
-  check: (w: Workings) => w.cribs().flatMap((c) => tooHigh(c) ?? []),
+  check: (w: Workings) => w.cribs().flatMap((c) => tooHigh(c, w) ?? []),
 };

@@ -93,13 +93,29 @@ function report(c: CribWorking, contact: Contact, met: Met, w: Workings, fix: Fi
 /** Steps of half an inch, up to two feet: more is another plan. */
 const step = 0.5 * 0.0254;
 const farthest = 48;
+/** Moves tried along each axis. */
+const mostTried = 12;
 
-/** The nearest place at which every contact that the plan gives a part meets it. */
+/**
+ * Moves along one axis that are worth a try: each puts some contact right under its part, or halfway between two
+ * such places, whole steps, the shortest first.
+ */
+function moves(off: readonly number[]): readonly number[] {
+  const middles = off.flatMap((a, i) => off.slice(i + 1).map((b) => (a + b) / 2));
+  const steps = [0, ...off, ...middles].map((d) => Math.round(d / step));
+  return [...new Set(steps)]
+    .filter((n) => Math.abs(n) <= farthest)
+    .sort((a, b) => Math.abs(a) - Math.abs(b))
+    .slice(0, mostTried)
+    .map((n) => n * step);
+}
+
+/** The nearest place, of those worth a try, at which every contact that the plan gives a part meets it. */
 function nearestFit(c: CribWorking, w: Workings): Fix | undefined {
   const reach = w.limit('joist reach').value?.low ?? 0;
-  const offsets = Array.from({ length: 2 * farthest + 1 }, (_, i) => (i - farthest) * step);
-  const nearest = offsets
-    .flatMap((dx) => offsets.map((dy) => ({ dx, dy })))
+  const wanted = c.contacts.flatMap((k) => k.given.map((g) => ({ k, at: g.place.at })));
+  const nearest = moves(wanted.map(({ k, at }) => at.x - k.x))
+    .flatMap((dx) => moves(wanted.map(({ k, at }) => at.y - k.y)).map((dy) => ({ dx, dy })))
     .sort((a, b) => Math.hypot(a.dx, a.dy) - Math.hypot(b.dx, b.dy));
   const fits = (dx: number, dy: number) => {
     const moved = {

@@ -13,6 +13,7 @@ const words = {
     '{vehicle} weighs {stated} empty as written, but what it stands on carries {sum} ({parts}). One of them is wrong. The plan goes by the written weight.',
   'less-than-axles':
     '{vehicle} weighs {stated} empty as written, but its axles alone carry {sum} ({parts}). One of them is wrong. The plan goes by the written weight.',
+  'fix-leave-out': 'Leave the weight out, and go by what {vehicle} stands on',
   'carried-here': 'This carries {load} empty.',
 } as const;
 const say = messages('weight-sum', words);
@@ -62,6 +63,15 @@ function differs(vehicle: Vehicle, w: Workings): readonly RuleFinding[] {
         parts: total.formula?.numbers ?? '',
       }),
       figures: [stated, total],
+      fixes: partial
+        ? []
+        : [
+            {
+              title: say('fix-leave-out', { vehicle: vehicle.name }),
+              edits: [{ kind: 'remove', at: ref }],
+              safe: false,
+            },
+          ],
       related: carriers.map((c, i) => ({
         at: c.ref,
         message: say('carried-here', { load: parts[i] === undefined ? '' : print(parts[i]) }),
