@@ -23,6 +23,7 @@ export async function readReport(io: Io, paths: readonly string[]): Promise<Repo
     files: { read: readText },
     folders: folders.map((f) => pathToFileURL(f).href),
     today: io.today,
+    push: true,
   });
   const unreadable = [...named.missing];
   const files: FileReport[] = [];

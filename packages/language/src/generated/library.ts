@@ -851,8 +851,8 @@ vehicle type SleeperTractor : Tractor "three-axle tractor, sleeper cab on air sp
     runs    5 ft to 15 ft              source from memory
     weight  3,500 to 4,500 lb          source from memory
     centre  9 ft to 11 ft back, 75 to 85 in high  source from memory
-    mount   front at 6 ft, offset 17 in, rigid stiffness 20,000 lb per in  source from memory
-    mount   rear at 14 ft 6 in, offset 15 in, air stiffness 500 lb per in  source from memory
+    mount   front-mounts at 6 ft, offset 17 in, rigid stiffness 20,000 lb per in  source from memory
+    mount   air-springs at 14 ft 6 in, offset 15 in, air stiffness 500 lb per in  source from memory
   }
 
   area floor "cab floor" {
