@@ -6,6 +6,9 @@ import { zoomTo } from './zoom-tools.js';
 /** Narrower than this a sheet could not be read, px; then it scrolls. */
 const leastWidth = 560;
 
+/** A sheet may be this much taller than the panel before it is made narrower than it. */
+const overflow = 1.35;
+
 /** Zooms by wheel with Ctrl, by keys and by the buttons; keeps the place under the pointer where it was. */
 export function useZoom(box: RefObject<HTMLDivElement>, props: CanvasProps): void {
   const { scene, zoom, setZoom, pan, moved } = props;
@@ -20,7 +23,7 @@ export function useZoom(box: RefObject<HTMLDivElement>, props: CanvasProps): voi
       if (sheet === null) return;
       const wide = Math.max(
         leastWidth,
-        Math.min(here.clientWidth, (here.clientHeight * scene.width) / scene.height),
+        Math.min(here.clientWidth, (here.clientHeight * scene.width * overflow) / scene.height),
       );
       sheet.style.width = `${Math.round(wide * zoom)}px`;
     };

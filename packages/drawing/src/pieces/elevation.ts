@@ -9,7 +9,8 @@ import { rightRoom, type Station, stationsBelow, stationsRight } from '../sheet/
 import { type Looking, pointsOf } from '../space/project.js';
 import type { Thing } from '../space/thing.js';
 import { middle, type Point3 } from '../space/vector.js';
-import { type Look, momentOf } from '../views/look.js';
+import { headingOf } from '../views/heading-of.js';
+import type { Look } from '../views/look.js';
 import { describe } from '../words/describe.js';
 import { centres } from './centre-of-gravity.js';
 import { drawThing } from './draw-thing.js';
@@ -33,7 +34,7 @@ export interface Elevation {
 
 /** A view from one side: ground line, bodies, supports, heights at the right, distances below. */
 export function drawElevation(look: Look, e: Elevation): Scene {
-  const title = { title: e.title, lines: momentOf(look) };
+  const title = headingOf(look, e.title);
   const head = heading(title);
   const heights = levels(look);
   const left = margin + 4;

@@ -2,7 +2,7 @@ import { caution } from '@cribwright/engine';
 import { at, group, line, rectangle, text } from '../scene/draw.js';
 import type { Frame, Item, Scene, SpaceScene, ViewChoice } from '../scene/scene.js';
 import { wrap } from '../text/wrap.js';
-import { type LegendEntry, legend } from './legend.js';
+import { badge, type LegendEntry, legend } from './legend.js';
 import { scaleBar } from './scale-bar.js';
 import { leading, margin, sheetWidth, type } from './sizes.js';
 import type { Scale } from './standard-scale.js';
@@ -10,11 +10,13 @@ import type { Scale } from './standard-scale.js';
 export interface Heading {
   readonly title: string;
   readonly lines: readonly string[];
+  /** What must not be overlooked. */
+  readonly alarm?: string;
 }
 
 /** Title and what is shown, over a fine rule. `bottom` is where the drawing may begin. */
 export function heading(
-  { title, lines }: Heading,
+  { title, lines, alarm }: Heading,
   width = sheetWidth,
 ): { readonly items: readonly Item[]; readonly bottom: number } {
   const room = width - 2 * margin;
@@ -31,6 +33,15 @@ export function heading(
     y += 1.6;
     put(`line ${i}`, words, type.subtitle, 'normal');
   });
+  if (alarm !== undefined) {
+    wrap(alarm, room - 6, type.subtitle, 'bold').forEach((part, i) => {
+      y += type.subtitle * (i === 0 ? 1 : leading) + (i === 0 ? 1.6 : 0);
+      if (i === 0) items.push(...badge('alarm', 'danger', margin + 2, y - 1.2, 3.8));
+      items.push(
+        text(`alarm ${i}`, at(margin + 6, y), part, type.subtitle, { weight: 'bold', tone: 'danger' }),
+      );
+    });
+  }
   y += 2.6;
   items.push(line('rule', 'scale', at(margin, y), at(width - margin, y)));
   return { items: [group('heading', items)], bottom: y + 3 };

@@ -9,7 +9,8 @@ import { margin, sheetWidth } from '../sheet/sizes.js';
 import { standardScale } from '../sheet/standard-scale.js';
 import { baseHeight, captureHeight, stackHeight } from '../space/crib-solids.js';
 import { describe } from '../words/describe.js';
-import { type Look, momentOf } from './look.js';
+import { headingOf } from './heading-of.js';
+import type { Look } from './look.js';
 import type { View } from './view.js';
 
 /** One crib close up: both faces, the build course by course, its contacts with loads and capacities. */
@@ -23,7 +24,7 @@ export const view: View = {
   draw: (look) => {
     const crib = chosenCrib(look);
     if (crib === undefined) throw new Error('the plan has no crib');
-    const title = { title: `Crib ${crib.name}`, lines: momentOf(look) };
+    const title = headingOf(look, `Crib ${crib.name}`);
     const head = heading(title);
     const high = tallest(crib, look);
     const scale = standardScale(

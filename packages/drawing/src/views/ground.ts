@@ -5,7 +5,8 @@ import type { Item } from '../scene/scene.js';
 import { badge } from '../sheet/legend.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, type } from '../sheet/sizes.js';
-import { gravest, type Look, momentOf } from './look.js';
+import { headingOf } from './heading-of.js';
+import { gravest, type Look } from './look.js';
 import type { View } from './view.js';
 
 const [left, wide] = [margin + 36, 96];
@@ -20,7 +21,7 @@ export const view: View = {
   draw: (look) => {
     const { say } = look;
     const { surface } = look.plan.ground;
-    const title = { title: 'Pressure on the ground', lines: [...momentOf(look), `Ground: ${surface.name}`] };
+    const title = headingOf(look, 'Pressure on the ground', [`Ground: ${surface.name}`]);
     const head = heading(title);
     const list = [...look.analysis.ground].sort((a, b) => share(b) - share(a));
     const known = list.flatMap((g) => [g.pressure.value?.high ?? 0, g.allowable.value?.low ?? 0]);

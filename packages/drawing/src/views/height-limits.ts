@@ -8,7 +8,8 @@ import { stackHeight } from '../space/crib-solids.js';
 import { inch } from '../text/lengths.js';
 import { describe } from '../words/describe.js';
 import { chosenCrib } from './crib.js';
-import { gravest, type Look, momentOf } from './look.js';
+import { headingOf } from './heading-of.js';
+import { gravest, type Look } from './look.js';
 import type { View } from './view.js';
 
 const [wide, high] = [150, 96];
@@ -22,7 +23,7 @@ export const view: View = {
   subject: ['crib'],
   offered: (plan) => plan.cribs.length > 0,
   draw: (look) => {
-    const title = { title: 'Heights and their limits', lines: momentOf(look) };
+    const title = headingOf(look, 'Heights and their limits');
     const head = heading(title);
     const [left, top] = [margin + 22, head.bottom + 8];
     const cribs = look.plan.cribs.map((crib) => ({

@@ -6,6 +6,7 @@ import { egressItems, shownWays } from '../pieces/egress.js';
 import { layoutLegend } from '../pieces/layout-legend.js';
 import { loadMarks } from '../pieces/load-marks.js';
 import { acrossStations, alongStations } from '../pieces/measured-places.js';
+import { movedLoads } from '../pieces/moved-loads.js';
 import { fit } from '../pieces/place-on-sheet.js';
 import { labelFor } from '../pieces/support-label.js';
 import { planMarks } from '../pieces/way-marks.js';
@@ -19,7 +20,7 @@ import { fromAbove } from '../space/project.js';
 import type { Thing } from '../space/thing.js';
 import { at3 } from '../space/vector.js';
 import { describe } from '../words/describe.js';
-import { momentOf } from './look.js';
+import { headingOf } from './heading-of.js';
 import type { View } from './view.js';
 
 /** Seen from above; bodies are drawn as if one could see through them. */
@@ -30,7 +31,7 @@ export const view: View = {
   shows: 'The whole layout from above',
   offered: () => true,
   draw: (look) => {
-    const title = { title: 'Plan from above', lines: momentOf(look) };
+    const title = headingOf(look, 'Plan from above');
     const head = heading(title);
     const across = acrossStations(look);
     const left = margin + 10;
@@ -93,6 +94,7 @@ export const view: View = {
       ...stations.items,
     ];
     const named = drawn.filter(({ thing }) => thing.kind !== 'pad');
+    const moved = movedLoads(look, stations.bottom + 3);
     const placed = placeLabels(
       named.map(({ thing, box: own }) => ({
         ...labelFor(thing, look, own),
@@ -114,8 +116,8 @@ export const view: View = {
       choice: look.choice,
       heading: title,
       words: describe(look, 'Plan from above'),
-      body: [...fixed, ...placed.items],
-      bottom: stations.bottom,
+      body: [...fixed, ...placed.items, ...moved.items],
+      bottom: moved.bottom,
       legend: layoutLegend(look, loads.length > 0),
       scale: placing.scale,
       display: look.plan.display,

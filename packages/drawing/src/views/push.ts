@@ -5,6 +5,7 @@ import { heading, sheet } from '../sheet/sheet.js';
 import { leading, margin, sheetWidth, type } from '../sheet/sizes.js';
 import { table } from '../sheet/table.js';
 import { wrap } from '../text/wrap.js';
+import { headingOf } from './heading-of.js';
 import { type Look, momentOf } from './look.js';
 import type { View } from './view.js';
 
@@ -20,7 +21,7 @@ export const view: View = {
   draw: (look) => {
     const { push } = look.analysis;
     if (push === undefined) throw new Error('the push was not worked out');
-    const title = { title: 'A push from every side', lines: momentOf(look) };
+    const title = headingOf(look, 'A push from every side');
     const head = heading(title);
     const centre = at(margin + radius + 24, head.bottom + radius + 12);
     const asked = askedShare(look);

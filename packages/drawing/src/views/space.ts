@@ -14,7 +14,8 @@ import type { Solid } from '../space/solid.js';
 import type { Thing } from '../space/thing.js';
 import { middle } from '../space/vector.js';
 import { describe } from '../words/describe.js';
-import { gravest, type Look, momentOf } from './look.js';
+import { headingOf } from './heading-of.js';
+import { gravest, type Look } from './look.js';
 import type { View } from './view.js';
 
 /** Everything in space, from behind, above and the driver side. The panel can also turn it. */
@@ -25,7 +26,7 @@ export const view: View = {
   shows: 'The layout in space; in the editor it can be turned',
   offered: () => true,
   draw: (look) => {
-    const title = { title: 'In space, from behind on the driver side', lines: momentOf(look) };
+    const title = headingOf(look, 'In space, from behind on the driver side');
     const head = heading(title);
     const placing = fit(
       look.things,

@@ -5,7 +5,8 @@ import { useLegend } from '../pieces/use-level.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, sheetWidth } from '../sheet/sizes.js';
 import { describe } from '../words/describe.js';
-import { type Look, momentOf } from './look.js';
+import { headingOf } from './heading-of.js';
+import type { Look } from './look.js';
 import type { View } from './view.js';
 
 /** One strut as a triangle: its angle, its lengths, what it carries and what ties its foot. */
@@ -19,7 +20,7 @@ export const view: View = {
   draw: (look) => {
     const strut = chosenStrut(look);
     if (strut === undefined) throw new Error('the plan has no strut');
-    const title = { title: `Strut ${strut.name}`, lines: momentOf(look) };
+    const title = headingOf(look, `Strut ${strut.name}`);
     const head = heading(title);
     const triangle = strutTriangle(strut, look, {
       left: margin,

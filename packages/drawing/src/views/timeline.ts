@@ -3,7 +3,7 @@ import type { Item } from '../scene/scene.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, sheetWidth, type } from '../sheet/sizes.js';
 import { clip } from '../text/wrap.js';
-import { momentOf } from './look.js';
+import { headingOf } from './heading-of.js';
 import type { View } from './view.js';
 
 const left = margin + 84;
@@ -21,13 +21,9 @@ export const view: View = {
     const { timeline } = look.analysis;
     if (timeline === undefined) throw new Error('the plan has no steps');
     const { say } = look;
-    const title = {
-      title: 'Time line',
-      lines: [
-        ...momentOf(look),
-        `${timeline.total.label}: ${say.figure(timeline.total)}. ${timeline.crewPeak.label}: ${say.figure(timeline.crewPeak)}.`,
-      ],
-    };
+    const title = headingOf(look, 'Time line', [
+      `${timeline.total.label}: ${say.figure(timeline.total)}. ${timeline.crewPeak.label}: ${say.figure(timeline.crewPeak)}.`,
+    ]);
     const head = heading(title);
     const top = head.bottom + 9;
     const end = Math.max(60, ...timeline.rows.map((r) => r.end.high));

@@ -7,6 +7,7 @@ import { badge } from '../sheet/legend.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { leading, margin, sheetWidth, type } from '../sheet/sizes.js';
 import { wrap } from '../text/wrap.js';
+import { headingOf } from './heading-of.js';
 import { gravest, type Look, momentOf } from './look.js';
 import type { View } from './view.js';
 
@@ -18,7 +19,7 @@ export const view: View = {
   shows: 'How far each support is used, and the case that governs',
   offered: (_plan, analysis) => analysis.supports.some((s) => s.figures.use !== undefined),
   draw: (look) => {
-    const title = { title: 'Use of each support', lines: momentOf(look) };
+    const title = headingOf(look, 'Use of each support');
     const head = heading(title);
     const list = look.analysis.supports
       .filter((s) => s.figures.use !== undefined)

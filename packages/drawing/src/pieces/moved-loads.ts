@@ -1,0 +1,62 @@
+import { at, group, text } from '../scene/draw.js';
+import type { Item } from '../scene/scene.js';
+import { margin, type } from '../sheet/sizes.js';
+import { table } from '../sheet/table.js';
+import type { Look } from '../views/look.js';
+
+/** Contacts named in the drawing's table; the words of the drawing name all of them. */
+const most = 12;
+
+/** Contact by contact, the load before the loss and after it, the largest change first. */
+export function movedLoads(
+  look: Look,
+  top: number,
+): { readonly items: readonly Item[]; readonly bottom: number } {
+  const { lost, asBuilt, say } = look;
+  if (lost === undefined || asBuilt === undefined) return { items: [], bottom: top };
+  const before = new Map(asBuilt.reactions.map((r) => [r.id, r]));
+  const after = new Map(lost.reactions.map((r) => [r.id, r]));
+  const rows = [...new Set([...before.keys(), ...after.keys()])]
+    .map((id) => ({ id, was: before.get(id), now: after.get(id) }))
+    .map((r) => ({ ...r, change: Math.abs((r.now?.load.high ?? 0) - (r.was?.load.high ?? 0)) }))
+    .sort((a, b) => b.change - a.change || (a.id < b.id ? -1 : 1));
+  const shown = rows.slice(0, most);
+  const half = Math.ceil(shown.length / 2);
+  const tables = [shown.slice(0, half), shown.slice(half)].map((part, i) =>
+    table(
+      `moved ${i}`,
+      [
+        { title: 'contact', width: 46 },
+        { title: 'before', width: 33, align: 'end' },
+        { title: 'after', width: 35, align: 'end' },
+      ],
+      part.map((r) => ({
+        key: r.id,
+        cells: [
+          r.was?.label ?? r.now?.label ?? r.id,
+          r.was === undefined ? 'none' : say.force(r.was.load),
+          r.now === undefined ? (lost.rests ? 'lost' : 'not known') : say.force(r.now.load),
+        ],
+        strong: r.now !== undefined && r.change > 0 && r.now.load.high > (r.was?.load.high ?? 0),
+      })),
+      margin + i * 118,
+      top + 8,
+    ),
+  );
+  const rest = rows.length - shown.length;
+  const bottom = Math.max(...tables.map((t) => t.bottom));
+  return {
+    items: [
+      group('moved loads', [
+        text('title', at(margin, top + 4), 'how the loads move (in bold: more than before)', type.label, {
+          weight: 'bold',
+        }),
+        ...tables.map((t) => t.item),
+        ...(rest > 0
+          ? [text('rest', at(margin, bottom + 4), `and ${rest} contacts that change less`, type.small)]
+          : []),
+      ]),
+    ],
+    bottom: bottom + (rest > 0 ? 6 : 2),
+  };
+}
