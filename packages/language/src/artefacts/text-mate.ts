@@ -52,13 +52,21 @@ export function textMateGrammar(): object {
       block: {
         patterns: [
           {
-            match: `${start}(${anyOf(v.blocks)})[ \\t]+(${name}|\\d+)(?:([ \\t]*:[ \\t]*)(${name}))?(?=[ \\t]*(?:"[^"]*"?[ \\t]*)?(?:\\{|\\(|:|$|//))`,
+            match: `${start}(${anyOf(v.blocks)})[ \\t]+(${name}|\\d+)([ \\t]*:[ \\t]*)(${name})`,
             captures: heading({
               1: 'punctuation.section.block',
               3: 'storage.type.block',
               4: 'entity.name.type',
               5: 'punctuation.separator.type',
               6: 'entity.other.inherited-class',
+            }),
+          },
+          {
+            match: `${start}(${anyOf(v.blocks)})[ \\t]+(${name}|\\d+)(?=[ \\t]*(?:"[^"]*"?[ \\t]*)?[({])`,
+            captures: heading({
+              1: 'punctuation.section.block',
+              3: 'storage.type.block',
+              4: 'entity.name.type',
             }),
           },
           {

@@ -1,7 +1,9 @@
+import type { Message } from '@cribwright/engine';
 import { matchLine } from '../phrase/matcher.js';
 import { unknownName } from '../phrase/unknown-name.js';
-import { type LanguageProblem, problem, replace } from '../problems/problem.js';
+import { type LanguageProblem, problem, replace, type TextFix } from '../problems/problem.js';
 import { say } from '../problems/words.js';
+import { barePattern } from './bare-pattern.js';
 import type { BoundBlock, BoundFile } from './bound-file.js';
 import type { Declaration, Reference } from './declaration.js';
 import type { DraftBlock, DraftLine, FileShape } from './draft.js';
@@ -108,7 +110,7 @@ class Binder {
         problem(
           'line-twice',
           line.keySpan,
-          { what: line.schema.key, where: `in ${subjectOf(block as BoundBlock)}` },
+          { what: line.schema.key, where: `in ${inSentence(subjectOf(block as BoundBlock))}` },
           {
             related: [{ uri: this.shape.uri, span: before.span, message: say('line-twice.first', {}) }],
             fixes: [replace(say('line-twice.fix', {}), line.span, '')],
@@ -119,6 +121,11 @@ class Binder {
   }
 
   private line(line: DraftLine, scope: BlockScope): void {
+    const bare = barePattern(line, scope);
+    if (bare) {
+      this.problems.push(bare);
+      return;
+    }
     const { match, stop } = matchLine({
       terms: line.terms,
       from: line.from,
@@ -131,7 +138,7 @@ class Binder {
       this.shape.references.push(...match.references);
       this.problems.push(...match.problems);
       this.letProblems(line, scope);
-    } else this.problems.push(stopProblem(line, stop, scope, this.shape.text));
+    } else this.problems.push(...[stopProblem(line, stop, scope, this.shape.text) ?? []].flat());
   }
 
   private letProblems(line: DraftLine, scope: BlockScope): void {
@@ -145,28 +152,36 @@ class Binder {
   private missing(block: DraftBlock): void {
     const bound = block as BoundBlock;
     const inherited = inheritedBlocks(bound, this.around);
-    for (const property of block.schema.properties) {
-      if (!property.required || !block.bodySpan) continue;
-      const said = [bound, ...inherited].some((b) => b.properties.some((p) => p.schema.key === property.key));
-      if (said) continue;
-      const at = { start: block.bodySpan.end - 1, end: block.bodySpan.end - 1 };
-      this.problems.push(
-        problem(
-          'line-missing',
-          block.headSpan,
-          { subject: subjectOf(bound), key: property.key, example: property.example },
-          {
-            fixes: [
-              {
-                title: say('line-missing.fix', { key: property.key }),
-                edits: [{ span: at, text: insertion(this.shape.text, block, property.example) }],
-                safe: false,
-              },
-            ],
-          },
-        ),
-      );
+    const { bodySpan } = block;
+    if (!bodySpan) return;
+    const missing = block.schema.properties.filter(
+      (p) =>
+        p.required &&
+        ![bound, ...inherited].some((b) => b.properties.some((line) => line.schema.key === p.key)),
+    );
+    const first = missing[0];
+    if (!first) return;
+    const at = { start: bodySpan.end - 1, end: bodySpan.end - 1 };
+    const add = (title: Message, lines: readonly string[]): TextFix => ({
+      title,
+      edits: [{ span: at, text: insertion(this.shape.text, block, lines) }],
+      safe: false,
+    });
+    const subject = subjectOf(bound);
+    if (missing.length === 1) {
+      const { key, example } = first;
+      const fixes = [add(say('line-missing.fix', { key }), [example])];
+      this.problems.push(problem('line-missing', block.headSpan, { subject, key, example }, { fixes }));
+      return;
     }
+    const keys = missing.map((p) => p.key).join(', ');
+    const fixes = [
+      add(
+        say('line-missing.allFix', {}),
+        missing.map((p) => p.example),
+      ),
+    ];
+    this.problems.push(problem('line-missing.several', block.headSpan, { subject, keys }, { fixes }));
   }
 
   private reportRings(): void {
@@ -181,17 +196,21 @@ class Binder {
   }
 }
 
-/** A new last line for a block, in the block's own indentation. */
+const inSentence = (subject: string): string => subject.replace(/^This /, 'this ');
+
+/** New last lines for a block, in the block's own indentation. */
 function insertion(
   text: string,
-  block: Pick<DraftBlock, 'bodySpan' | 'span' | 'properties'>,
-  line: string,
+  block: Pick<DraftBlock, 'bodySpan' | 'span' | 'properties' | 'blocks'>,
+  lines: readonly string[],
 ): string {
   const end = (block.bodySpan?.end ?? 0) - 1;
   const lineStart = text.lastIndexOf('\n', end - 1) + 1;
   const ownLine = text.slice(lineStart, end).trim() === '';
   const indent = /^[ \t]*/.exec(text.slice(text.lastIndexOf('\n', block.span.start - 1) + 1))?.[0] ?? '';
-  return ownLine ? `  ${line}\n${indent}` : `; ${line} `;
+  if (ownLine) return `${lines.map((line) => `  ${line}\n`).join(indent)}${indent}`;
+  const empty = block.properties.length === 0 && block.blocks.length === 0;
+  return `${empty ? ' ' : '; '}${lines.join('; ')} `;
 }
 
 /** The same block in the types that its vehicle extends: lines left out here may be said there. */

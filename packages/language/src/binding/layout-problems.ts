@@ -59,7 +59,18 @@ function termProblems(term: Term, before: Term | undefined, after: Term | undefi
   }
   if (term.kind !== 'other') return [];
   const joins = term.text === '.' && before?.end === term.start && after?.start === term.end;
-  return joins ? [] : [problem('strange-character', term, { character: term.text })];
+  if (joins) return [];
+  if (/[“”„«»]/.test(term.text)) {
+    return [
+      problem(
+        'strange-character.quote',
+        term,
+        {},
+        { fixes: [replace(say('strange-character.fix', {}), term, '"', true)] },
+      ),
+    ];
+  }
+  return [problem('strange-character', term, { character: term.text })];
 }
 
 /** A comment that starts and never ends takes the rest of the file with it. */

@@ -1,4 +1,4 @@
-import { findUnit } from '@cribwright/units';
+import { closest, findUnit } from '@cribwright/units';
 import type { Span, Term } from '../grammar/syntax.js';
 import { kindWords } from '../phrase/kind-words.js';
 import { unquoted } from '../phrase/matcher.js';
@@ -62,12 +62,16 @@ export function readHead(schema: BlockSchema, terms: readonly Term[], keyword: S
       problems.push(...read.problems);
       i = read.next;
     } else {
-      problems.push(
-        !name && schema.head.name !== 'none'
-          ? problem('name-malformed', term, { text: term.text })
-          : problem('head-unexpected', term, { text: term.text, example }),
-      );
-      name ??= schema.head.name === 'none' ? undefined : undefined;
+      const whole = wholeWord(terms, i);
+      // A strange character has its own message; after the first slip the rest of the head is only noise.
+      if (term.kind !== 'other' && problems.length === 0) {
+        problems.push(
+          !name && schema.head.name !== 'none'
+            ? problem('name-malformed', whole, { text: whole.text })
+            : problem('head-unexpected', whole, { text: whole.text, example }),
+        );
+      }
+      i += whole.length - 1;
       i++;
     }
   }
@@ -86,6 +90,17 @@ export function readHead(schema: BlockSchema, terms: readonly Term[], keyword: S
     problems.push(typeMissing(schema, name ?? keyword, example));
   }
   return { name, title, type, parameters, problems };
+}
+
+/** `1A` is read as two terms that touch. */
+function wholeWord(
+  terms: readonly Term[],
+  at: number,
+): Span & { readonly text: string; readonly length: number } {
+  const [a, b] = [terms[at], terms[at + 1]];
+  if (!a) return { start: 0, end: 0, text: '', length: 1 };
+  const joined = a.kind === 'number' && b?.kind === 'word' && a.end === b.start;
+  return joined ? { start: a.start, end: b.end, text: a.text + b.text, length: 2 } : { ...a, length: 1 };
 }
 
 const typeMissing = (schema: BlockSchema, at: Span & { text?: string }, example: string) =>
@@ -121,14 +136,14 @@ function readParameters(terms: readonly Term[], from: number) {
     const typeSpan = first && last ? { start: first.start, end: last.end } : undefined;
     if (!parameterTypes.some((t) => t === type)) {
       const span = typeSpan ?? name;
-      const near = parameterTypes[0];
+      const near = closest(type, parameterTypes);
       problems.push(
         problem(
           'parameter-type',
           span,
           { text: type, choices: parameterTypes.join(', ') },
           {
-            fixes: [replace(say('word-unexpected.fix', { near }), span, near)],
+            fixes: near === undefined ? [] : [replace(say('word-unexpected.fix', { near }), span, near)],
           },
         ),
       );

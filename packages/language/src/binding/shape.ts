@@ -64,7 +64,10 @@ class Shaper {
       return;
     }
     const found = keyAt(s.terms, sayable);
-    if (found?.block && (s.body || !found.property || found.block.bodyOptional))
+    // `vehicle type` in a plan is no vehicle named type.
+    const longer = everyBlock(s.terms);
+    if (longer && found && longer.length > found.length && !found.property) this.stray(s, block, sayable);
+    else if (found?.block && (s.body || !found.property || found.block.bodyOptional))
       this.block(s, found.length, found.block, block);
     else if (found?.property)
       this.line(s, found.length, found.property, keyText(s.terms, found.length), block);
@@ -243,7 +246,7 @@ class Shaper {
 
   /** A line that starts with nothing that may stand here. */
   private stray(s: SyntaxStatement, block: DraftBlock | undefined, sayable: Sayable): void {
-    const elsewhere = schema.find((b) => keyAt(s.terms, sayableOnly(b)));
+    const elsewhere = everyBlock(s.terms)?.block;
     if (elsewhere) {
       const length = elsewhere.keyword.split(' ').length;
       const span = { start: s.terms[0]?.start ?? s.start, end: s.terms[length - 1]?.end ?? s.end };
@@ -258,12 +261,22 @@ class Shaper {
       if (home !== undefined) this.block(s, length, elsewhere, home === 'file' ? undefined : home);
       return;
     }
+    if (this.patternAlone(s, block)) return;
     this.unknownLine(s, block, sayable);
+  }
+
+  /** `Pair` with nothing after it: taken as a use of a pattern, so that its own message can say what is due. */
+  private patternAlone(s: SyntaxStatement, block: DraftBlock | undefined): boolean {
+    const [first, second] = s.terms;
+    const alone =
+      block?.schema.keyword === 'plan' && first?.kind === 'word' && !second && /^[A-Z]/.test(first.text);
+    if (alone) this.line(s, 0, patternUse, first.text, block);
+    return alone;
   }
 
   private unknownLine(s: SyntaxStatement, block: DraftBlock | undefined, sayable: Sayable): void {
     const first = s.terms[0];
-    if (!first) return;
+    if (!first || first.kind === 'other') return;
     const keys = [...sayable.properties.keys(), ...sayable.blocks.keys()];
     const typed = [2, 1, 3].flatMap((n) => {
       const words = wordsAt(s.terms, n);
@@ -334,11 +347,14 @@ function keyAt(terms: readonly Term[], sayable: Pick<Sayable, 'blocks' | 'proper
   return undefined;
 }
 
-const sayableOnly = (b: BlockSchema) => ({
-  blocks: new Map([[b.keyword, b]]),
+const allBlocks = {
+  blocks: new Map(schema.map((b) => [b.keyword, b])),
   properties: new Map<string, PropertySchema>(),
-  longest: b.keyword.split(' ').length,
-});
+  longest: 3,
+};
+
+/** The block that the words name, wherever it may stand. */
+const everyBlock = (terms: readonly Term[]) => keyAt(terms, allBlocks);
 
 const ownerOf = (terms: readonly Term[]) => {
   for (const block of schema) {

@@ -10,8 +10,15 @@ import { say } from '../problems/words.js';
 import type { DraftLine } from './draft.js';
 
 /** What to say of a line that could be read only up to a place. */
-export function stopProblem(line: DraftLine, stop: Stop, scope: NameScope, text: string): LanguageProblem {
+export function stopProblem(
+  line: DraftLine,
+  stop: Stop,
+  scope: NameScope,
+  text: string,
+): LanguageProblem | undefined {
   const term = line.terms[stop.at];
+  // A strange character has its own message.
+  if (term?.kind === 'other') return undefined;
   const example = line.schema.example;
   const choices = [...new Set(stop.expected.filter((e) => e.kind !== 'end').map((e) => inWords(e, scope)))];
   const list = choices.slice(0, 6).join(', ');

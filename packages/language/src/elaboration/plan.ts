@@ -12,7 +12,8 @@ import type {
 import type { BoundBlock } from '../binding/bound-file.js';
 import type { Kind } from '../binding/declaration.js';
 import { findAtTop, type Surroundings } from '../binding/file-scope.js';
-import { problem } from '../problems/problem.js';
+import { type LanguageProblem, problem } from '../problems/problem.js';
+import { say } from '../problems/words.js';
 import { accept } from '../schema/accept.js';
 import { cacheProperties, stockLine } from '../schema/cache.js';
 import { expectation } from '../schema/expect.js';
@@ -66,11 +67,16 @@ export function elaboratePlan(
       block.uri,
     );
   }
-  if (!groundBlock) w.tell(problem('ground-missing', block.headSpan, {}), block.uri);
+  if (!groundBlock) w.tell(groundMissing(block), block.uri);
   // Places are said from the main vehicle: without it, nothing stands where the plan says.
   const mainThere = vehicles[0]?.name === vehicleBlocks[0]?.name;
   if (!policy || !surface || vehicles.length === 0 || !mainThere) {
-    w.tell(problem('plan-unchecked', block.headSpan, { title }), block.uri);
+    w.tell(
+      problem('plan-unchecked', block.headSpan, {
+        plan: block.title ? `The plan “${block.title}”` : 'This plan',
+      }),
+      block.uri,
+    );
     return { made: undefined, problems: w.problems };
   }
   const cast = new Cast(vehicles);
@@ -152,6 +158,19 @@ export function elaboratePlan(
   };
   return { made, problems: w.problems };
 }
+
+const groundMissing = (block: BoundBlock): LanguageProblem => {
+  const at = (block.bodySpan?.start ?? block.span.end - 1) + 1;
+  const edits = [{ span: { start: at, end: at }, text: '\n  ground {\n    surface asphalt\n  }' }];
+  return problem(
+    'ground-missing',
+    block.headSpan,
+    {},
+    {
+      fixes: block.bodySpan ? [{ title: say('ground-missing.fix', {}), edits, safe: false }] : [],
+    },
+  );
+};
 
 function unitsOf(w: Writing, block: BoundBlock): readonly RespondingUnit[] {
   const lines = [...w.all(block, planProperties.respond), ...w.all(block, planProperties.responds)];

@@ -46,7 +46,25 @@ export function vehicleOf(w: Writing, block: BoundBlock): Vehicle | undefined {
   const length = measure(vehicleTypeProperties.length, 'length');
   const width = measure(vehicleTypeProperties.width as never, 'width');
   const height = measure(vehicleTypeProperties.height as never, 'height');
-  if (length === undefined || width === undefined || height === undefined) return undefined;
+  if (length === undefined || width === undefined || height === undefined) {
+    const typeGone =
+      chain.length === 1 && (block.type !== undefined || block.headSpan.end > (block.nameSpan?.end ?? 0));
+    const missing = Object.entries({ length, width, height }).flatMap(([k, v]) =>
+      v === undefined ? [k] : [],
+    );
+    const examples = missing.map((k) => vehicleTypeProperties[k as 'length'].example).join('; ');
+    w.tell(
+      typeGone
+        ? problem('not-in-plan', block.headSpan, { what: `vehicle ${name}` })
+        : problem('vehicle-size', block.headSpan, {
+            vehicle: name,
+            what: missing.join(' and no '),
+            example: examples,
+          }),
+      uri,
+    );
+    return undefined;
+  }
 
   const axles = merged(chain, 'axle').flatMap((blocks) => axleOf(w, id, blocks) ?? []);
   const missing = w.all(block, vehicleProperties.tyre);

@@ -1,7 +1,7 @@
 import { describeVector, findUnit, plain, sameVector, show, unitsOf, type Vector } from '@cribwright/units';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
-import { dueOf, exampleOf } from './dimension-words.js';
+import { dueOf, exampleOf, sentence } from './dimension-words.js';
 import type { Expression } from './expression.js';
 import { asForce, evaluate, fits, unitOf, type Values, vectorOfExpression } from './measure.js';
 import type { QuantityRule } from './pattern.js';
@@ -46,7 +46,7 @@ function wrongDimension(
   const example = exampleOf(rule.dimensions);
   const bare = bareNumber(e);
   if (bare && !rule.dimensions.some(isPlain)) {
-    const units = likelyUnits(rule);
+    const units = likelyUnits(rule, sizeOf(bare));
     return problem(
       'unit-missing',
       e.span,
@@ -61,7 +61,7 @@ function wrongDimension(
   }
   const is = describeVector(vector);
   const unit = e.kind === 'number' ? e.unit : undefined;
-  const near = likelyUnits(rule)[0];
+  const near = likelyUnits(rule, 0)[0];
   const fixes = unit && near ? [replace(say('wrong-dimension.fix', { near }), unit.span, near)] : [];
   return problem('wrong-dimension', e.span, { due, example, text: written, is }, { fixes });
 }
@@ -69,15 +69,14 @@ function wrongDimension(
 const options = (written: string, units: readonly string[], example: string): string =>
   units.length === 0 ? example : units.map((u) => `${written} ${u}`).join(' or ');
 
-const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
-
 /** The units a crew would mean: the usual ones of the first dimension. */
-const likelyUnits = (rule: QuantityRule): readonly string[] => {
+const likelyUnits = (rule: QuantityRule, size: number): readonly string[] => {
   const dimension = rule.dimensions.find((d) => !isPlain(d));
   if (!dimension) return [];
   const known: Partial<Record<typeof dimension, readonly string[]>> = {
-    length: ['in', 'ft'],
-    force: ['lb', 'kN'],
+    // Nobody means 300 ft of timber, or 36,000 kN of cargo.
+    length: size > 100 ? ['in', 'mm'] : ['in', 'ft'],
+    force: size > 1000 ? ['lb', 'kg'] : ['lb', 'kN'],
     angle: ['deg'],
     duration: ['min'],
     pressure: ['psi', 'psf'],
@@ -93,6 +92,8 @@ const likelyUnits = (rule: QuantityRule): readonly string[] => {
       .map((u) => u.id)
   ).filter((u) => findUnit(u));
 };
+
+const sizeOf = (e: Expression): number => (e.kind === 'number' ? Math.abs(e.value) : 0);
 
 /** The bare number in an expression that is nothing more than one, or a range of them. */
 function bareNumber(e: Expression): Expression | undefined {
@@ -138,7 +139,7 @@ function checkSize(e: Expression, rule: QuantityRule, text: (e: Expression) => s
   if (dimension === 'count' && !Number.isInteger(amount.low)) {
     problems.push(problem('not-whole', e.span, { text: text(e) }));
   }
-  if (amount.low < 0 && (positive.includes(dimension) || rule.atLeast === 0)) {
+  if (amount.low < 0 && (positive.includes(dimension) || dimension === 'count' || rule.atLeast === 0)) {
     problems.push(problem('below-zero', e.span, { due: sentence(dueOf(rule.dimensions)) }));
     return problems;
   }

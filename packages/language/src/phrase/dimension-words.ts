@@ -26,3 +26,6 @@ export const dueOf = (dimensions: readonly Dimension[]): string => {
   const shown = dimensions.includes('force') ? dimensions.filter((d) => d !== 'mass') : dimensions;
   return shown.map(describe).join(' or ');
 };
+
+/** With its first letter large, to start a sentence. */
+export const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

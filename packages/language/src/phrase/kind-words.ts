@@ -3,7 +3,7 @@ import type { Kind } from '../binding/declaration.js';
 /** A kind of thing in the reader's words, where its own name is not that already. */
 const named: Partial<Record<Kind, string>> = {
   value: 'value',
-  parameter: 'value of the pattern',
+  parameter: 'value',
   tie: 'strap or chain',
   'pattern use': 'group',
   cache: 'cache (a unit that responds)',

@@ -1,7 +1,11 @@
 import type { Kind, Reference } from '../binding/declaration.js';
 import type { Term } from '../grammar/syntax.js';
-import { type LanguageProblem, problem } from '../problems/problem.js';
+import { type LanguageProblem, problem, replace } from '../problems/problem.js';
+import { say } from '../problems/words.js';
+import { argumentExample } from './argument-example.js';
 import { checkQuantity } from './check-quantity.js';
+import { dueOf } from './dimension-words.js';
+import { kindWords } from './kind-words.js';
 import type { Piece } from './match.js';
 import { parseExpression } from './parse-expression.js';
 import type { Argument, ArgumentValue, QuantityRule } from './pattern.js';
@@ -82,6 +86,15 @@ export function matchArguments(
     const kind = parameterKinds[parameter?.typeWord ?? ''] ?? { kind: 'part' };
     const read = value(terms, i + 2, kind, scope, text);
     problems.push(...read.problems);
+    if (read.value.kind === 'unreadable') {
+      const from = terms[i + 2];
+      const span =
+        from && read.next > i + 2
+          ? { start: from.start, end: terms[read.next - 1]?.end ?? from.end }
+          : nameTerm;
+      const due = `${dueWord(kind)}, such as ${argumentExample(parameter?.typeWord ?? '')}`;
+      if (parameter || !pattern) problems.push(problem('argument-wrong', span, { text: nameTerm.text, due }));
+    }
     pieces.push(...read.pieces);
     references.push(...read.references);
     const end = terms[read.next - 1] ?? equals;
@@ -95,11 +108,17 @@ export function matchArguments(
   const missing = parameters.filter((p) => !given.some((g) => g.name.text === p.name));
   if (pattern && missing.length > 0) {
     const names = missing.map((p) => p.name).join(', ');
+    const added = missing.map((p) => `${p.name} = ${argumentExample(p.typeWord)}`).join(', ');
+    const before = { start: close.start, end: close.start };
+    const text = given.length > 0 ? `, ${added}` : added;
     problems.push(
       problem(
         'argument-missing',
         { start: terms[at]?.start ?? 0, end: close.end },
         { pattern: pattern.name, names },
+        {
+          fixes: [replace(say('argument-missing.fix', { names: added }), before, text)],
+        },
       ),
     );
   }
@@ -151,6 +170,13 @@ function value(terms: readonly Term[], at: number, kind: ParameterKind, scope: N
   if (!part.target) problems.push(unknownName(part, scope, undefined));
   return done(at + 1, { kind: 'reference', reference: part, part: undefined });
 }
+
+const dueWord = (kind: ParameterKind): string =>
+  kind.kind === 'quantity'
+    ? dueOf(kind.rule.dimensions)
+    : kind.kind === 'part'
+      ? 'a part of a vehicle'
+      : `a ${kindWords(kind.kinds)}`;
 
 const skip = (terms: readonly Term[], at: number): number => {
   let i = at;

@@ -15,7 +15,8 @@ export interface ReadNumber {
 export function readNumber(terms: readonly Term[], at: number): ReadNumber | undefined {
   const first = terms[at];
   if (first?.kind !== 'number') return undefined;
-  const length = fractionFrom(terms, at) ?? mixedFrom(terms, at) ?? commaSlip(terms, at) ?? 1;
+  const length =
+    fractionFrom(terms, at) ?? mixedFrom(terms, at) ?? commaSlip(terms, at) ?? digitSlip(terms, at) ?? 1;
   const last = terms[at + length - 1] ?? first;
   const text = terms.slice(at, at + length).reduce((sum, t, i) => {
     const before = terms[at + i - 1];
@@ -47,6 +48,10 @@ const commaSlip = (terms: readonly Term[], at: number): number | undefined =>
   touches(terms, at, at + 2) && terms[at + 1]?.text === ',' && terms[at + 2]?.kind === 'number'
     ? 3
     : undefined;
+
+/** `36,0000`: read as two numbers that touch. */
+const digitSlip = (terms: readonly Term[], at: number): number | undefined =>
+  touches(terms, at, at + 1) && terms[at + 1]?.kind === 'number' ? 2 : undefined;
 
 const isWhole = (t: Term | undefined) => t?.kind === 'number' && /^\d+$/.test(t.text);
 

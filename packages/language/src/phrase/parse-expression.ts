@@ -3,7 +3,7 @@ import type { Kind, Reference } from '../binding/declaration.js';
 import type { Span, Term } from '../grammar/syntax.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
-import { dueOf, exampleOf } from './dimension-words.js';
+import { dueOf, exampleOf, sentence } from './dimension-words.js';
 import {
   type Expression,
   type FigureWord,
@@ -280,7 +280,7 @@ class ExpressionReader {
       near === undefined
         ? problem('unit-unknown', term, {
             text: term.text,
-            due: dueOf(rule.dimensions),
+            due: sentence(dueOf(rule.dimensions)),
             example: exampleOf(rule.dimensions),
           })
         : problem(

@@ -16,6 +16,8 @@ export const words = {
   'text-not-closed': 'This text has no closing quote on its line. Text in quotes stays on one line.',
   'text-not-closed.fix': 'Close the quote',
   'comment-not-closed': 'This comment has no */ that ends it: the rest of the file is not read.',
+  'strange-character.quote': 'Text goes between straight quotes, like "this".',
+  'strange-character.fix': 'Change to a straight quote',
   'strange-character':
     '{character} means nothing here. Plans are written with letters, numbers, braces and , : = + - * / % ( ).',
 
@@ -29,6 +31,8 @@ export const words = {
   'line-twice.fix': 'Take this line out',
   'line-missing': '{subject} needs a line that says {key}, such as: {example}',
   'line-missing.fix': 'Add {key}',
+  'line-missing.several': '{subject} still needs these lines: {keys}.',
+  'line-missing.allFix': 'Add them, to be filled in',
   'line-empty': '{key} needs more: {example}',
   'body-missing': '{subject} needs its lines, between braces.',
   'body-unexpected': '{what} is one line and takes no braces.',
@@ -74,7 +78,6 @@ export const words = {
   'unused-use': 'Nothing from {file} is used here.',
   'unused-use.fix': 'Take out this line',
 
-  'quantity-missing': '{due} is missing here, such as {example}.',
   'number-malformed': '{why}.',
   'number-malformed.fix': 'Write {near}',
   'unit-missing': '{text} what? {due} needs its unit, such as {example}.',
@@ -97,7 +100,6 @@ export const words = {
   'range-unexpected.fix': 'Keep {near}',
   'range-order': 'The range runs from {low} down to {high}. Write the smaller one first.',
   'range-order.fix': 'Swap the two ends',
-  'tolerance-wrong': 'After ± comes a share such as 8 %, or {due}.',
   'not-whole': '{text} is due as a whole number.',
   'too-small': '{text} is too small: at least {least} is due here.',
   'too-large': '{text} is too large: at most {most} is due here.',
@@ -133,8 +135,9 @@ export const words = {
   'contact-none':
     '{part} of {upper} does not pass over {lower} as they stand here. Look at where {lower} is, or say where they touch: {example}',
   'ground-missing': 'The plan does not say what ground it stands on, so nothing can be checked.',
-  'plan-unchecked': 'The plan “{title}” cannot be checked as it stands. NOTHING in it was checked.',
-  'vehicle-size': '{vehicle} has no {what}, so it cannot be checked: {example}',
+  'ground-missing.fix': 'Add the ground, to be filled in',
+  'plan-unchecked': '{plan} cannot be checked as it stands. NOTHING in it was checked.',
+  'vehicle-size': '{vehicle} has no {what}, so it cannot be checked. Say it, such as: {example}',
   'vehicle-weight':
     '{vehicle} has no axles and no weight, so it cannot be checked. Use a type that has axles, or say its weight and centre.',
   'value-unknown': '{text} cannot be worked out here: {why}.',
@@ -143,7 +146,6 @@ export const words = {
   'exercise-figure': '{on} has no {figure}, so there is no key to this exercise.',
   'exercise-fault': 'No check finds a fault here, so there is nothing to find.',
   'exercise-finish': 'The plan must have a fault on {on} for this exercise, or a line to leave out.',
-  'edit-refused': '{what} is not written in a way that can be changed here: it comes from somewhere else.',
   finding: '{text}',
 } as const;
 
@@ -151,3 +153,8 @@ export const say = messages('language', words);
 
 /** The code that a key belongs to: `unknown-name.near` is a sentence of `unknown-name`. */
 export const codeOf = (key: string): string => key.split('.')[0] ?? key;
+
+/** Every code that a problem of the text may have. `finding` only carries the engine's words. */
+export const languageCodes: readonly string[] = [...new Set(Object.keys(words).map(codeOf))].filter(
+  (c) => c !== 'finding',
+);

@@ -1,0 +1,60 @@
+import { readdirSync } from 'node:fs';
+import { rules } from '@cribwright/engine';
+import { languageCodes } from '@cribwright/language';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { readCases, writeCases } from './case-file.js';
+import { sayCase } from './say-case.js';
+
+/**
+ * Every sentence that the language and the rules say, with its range and its fixes, beside a small plan that earns it.
+ * `UPDATE_GOLDEN=1 npx vitest run --config tests/vitest.config.ts tests/golden` writes what is said now; read the
+ * difference before committing it.
+ */
+const update = process.env.UPDATE_GOLDEN === '1';
+
+const folders = [
+  ['language', 'text'],
+  ['rules', 'plan'],
+] as const;
+
+const files = folders.flatMap(([name, source]) => {
+  const folder = new URL(`./${name}/`, import.meta.url);
+  return readdirSync(folder)
+    .filter((f) => f.endsWith('.md'))
+    .map((f) => ({ name: `${name}/${f}`, path: new URL(f, folder), code: f.replace(/\.md$/, ''), source }));
+});
+
+describe.each(files)('$name', ({ path, code, source }) => {
+  const cases = readCases(path);
+  it('has cases', () => expect(cases.length).toBeGreaterThan(0));
+  if (update) {
+    beforeAll(async () => {
+      const said = [];
+      for (const c of cases) said.push({ ...c, said: await sayCase(c, source, code) });
+      writeCases(path, said);
+    });
+  }
+  it.each(cases)('$title', async (c) => {
+    const said = await sayCase(c, source, code);
+    expect(said).toBe(readCases(path).find((now) => now.title === c.title)?.expected);
+    if (c.title.startsWith('says nothing')) expect(said).toBe('nothing\n');
+    else expect(said).toContain(` ${code} (`);
+  });
+});
+
+/** A file as long as that is no golden file: src/workspace/robust.test.ts of the language holds it. */
+const heldElsewhere = ['file-too-long'];
+
+it('has a file for every code of the language', () => {
+  const there = files.filter((f) => f.source === 'text').map((f) => f.code);
+  expect(languageCodes.filter((c) => !there.includes(c) && !heldElsewhere.includes(c))).toEqual([]);
+});
+
+it('has a file for every rule', () => {
+  const there = files.filter((f) => f.source === 'plan').map((f) => f.code);
+  expect(rules.map((r) => r.id).filter((id) => !there.includes(id))).toEqual([]);
+});
+
+it('holds more than 150 cases', () => {
+  expect(files.reduce((sum, f) => sum + readCases(f.path).length, 0)).toBeGreaterThan(150);
+});
