@@ -1,0 +1,48 @@
+import { PDFDocument } from 'pdf-lib';
+import { expect, it } from 'vitest';
+import { at, text } from '../scene/draw.js';
+import type { Scene } from '../scene/scene.js';
+import { inLatin } from './in-latin.js';
+import { pdfOf } from './pdf-of.js';
+
+const scene = (width: number, height: number): Scene => ({
+  choice: { view: 'plan', subject: undefined, stage: undefined, lost: undefined },
+  title: 'Plan from above',
+  words: '',
+  width,
+  height,
+  frame: undefined,
+  caution: 'Believe what you see.',
+  items: [text('t', at(10, 10), 'Fir 4×4 → ½ in, Muñoz 車', 4)],
+});
+
+it('gives each drawing a page, never shrunk: usual paper, the next larger, or its own size', async () => {
+  const bytes = await pdfOf([scene(250, 200), scene(250, 270), scene(500, 400)]);
+  const file = await PDFDocument.load(bytes);
+  const inches = file
+    .getPages()
+    .map((p) => [p.getWidth() / 72, p.getHeight() / 72].map((v) => Math.round(v * 100) / 100));
+  expect(inches).toEqual([
+    [11, 8.5],
+    [17, 11],
+    [19.69, 15.75],
+  ]);
+  expect(file.getTitle()).toBe('Plan from above');
+});
+
+it('takes A4 where that is the paper', async () => {
+  const file = await PDFDocument.load(await pdfOf([scene(250, 200)], { paper: 'a4' }));
+  expect(Math.round((file.getPage(0).getWidth() / 72) * 25.4)).toBe(297);
+});
+
+it('has no date, and the same bytes each time', async () => {
+  const [one, two] = [await pdfOf([scene(250, 200)]), await pdfOf([scene(250, 200)])];
+  expect(Buffer.compare(Buffer.from(one), Buffer.from(two))).toBe(0);
+  expect(Buffer.from(one).toString('latin1')).not.toMatch(/CreationDate|ModDate/);
+});
+
+it('shows signs that the standard fonts lack by others', () => {
+  expect(inLatin('a → b ≤ c − d')).toBe('a -> b <= c - d');
+  expect(inLatin('Muñoz 4×4 ½')).toBe('Muñoz 4×4 ½');
+  expect(inLatin('ő 車')).toBe('o ?');
+});
