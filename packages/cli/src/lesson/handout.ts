@@ -1,7 +1,7 @@
 import { drawScene, firstChoice, svgOf, viewsOf } from '@cribwright/drawing';
-import { caution, print, sourceInWords } from '@cribwright/engine';
+import { caution, print } from '@cribwright/engine';
 import type { Answer, Exercise, Lesson, PlanReply } from '@cribwright/language';
-import { formulaText } from '../report/figure-text.js';
+import { formulaText, sourceText } from '../report/figure-text.js';
 import { escaped } from './escaped.js';
 
 const style = `
@@ -13,7 +13,7 @@ h2{font-size:13pt;margin:6mm 0 1mm;border-bottom:.3mm solid #000}
 .blank{border-bottom:.2mm solid #000;height:8mm}
 .hint{font-style:italic}
 .key{border-left:1mm solid #000;padding-left:3mm}
-svg{width:100%;height:auto}
+svg{width:100%;height:auto;max-height:105mm}
 .caution{border:.6mm solid #000;padding:2mm;margin-top:6mm;font-weight:700}
 `.trim();
 
@@ -66,7 +66,7 @@ function key(answer: Answer): string {
   switch (answer.kind) {
     case 'figure': {
       const { figure } = answer;
-      return `<p><strong>${escaped(print(figure))}</strong></p><p>${escaped(formulaText(figure))}</p><p>${escaped(sourceInWords(figure.source))}</p>`;
+      return `<p><strong>${escaped(print(figure))}</strong></p><p>${escaped(formulaText(figure))}</p><p>${escaped(sourceText(figure))}</p>`;
     }
     case 'faults':
       return answer.findings

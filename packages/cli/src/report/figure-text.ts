@@ -9,15 +9,30 @@ export const formulaText = (figure: Figure): string =>
       ? figure.formula.numbers
       : `${figure.formula.names} = ${figure.formula.numbers}`;
 
-/** The figures of a finding, one a line: name, value, sum, source. Columns line up. */
+/** Where a figure comes from. One that was worked out names where the numbers in it come from. */
+export function sourceText(figure: Figure): string {
+  const roots = rootSources(figure);
+  if (figure.source.kind !== 'computed') return roots.join('; ');
+  return roots.length === 0 ? sourceInWords(figure.source) : `worked out from: ${roots.join('; ')}`;
+}
+
+/** The sources of the numbers that a figure is worked out from, each once. */
+function rootSources(figure: Figure): readonly string[] {
+  const roots =
+    figure.source.kind === 'computed' ? figure.inputs.flatMap(rootSources) : [sourceInWords(figure.source)];
+  return [...new Set(roots)];
+}
+
+/** The figures of a finding, one a line: name, value, sum. Columns line up. Then where the numbers come from. */
 export function sumLines(figures: readonly Figure[], paint: Paint): readonly string[] {
   const labels = figures.map((f) => printable(f.label));
   const values = figures.map((f) => printable(print(f)));
   const widest = (list: readonly string[]) => Math.max(0, ...list.map((s) => s.length));
-  return figures.map((f, i) => {
+  const sums = figures.map((f, i) => {
     const label = (labels[i] ?? '').padEnd(widest(labels));
     const value = (values[i] ?? '').padEnd(widest(values));
-    const source = paint('quiet', `[${printable(sourceInWords(f.source))}]`);
-    return `  ${label}  ${value}  ${printable(formulaText(f))}  ${source}`;
+    return `  ${label}  ${value}  ${printable(formulaText(f))}`;
   });
+  const sources = [...new Set(figures.flatMap(rootSources))].map(printable);
+  return [...sums, ...(sources.length === 0 ? [] : [paint('quiet', `  sources  ${sources.join('; ')}`)])];
 }

@@ -5,11 +5,10 @@ import {
   type Figure,
   print,
   type SupportResult,
-  sourceInWords,
 } from '@cribwright/engine';
 import { displayUnit, findUnit, fromSI } from '@cribwright/units';
 import { version } from '../version.js';
-import { formulaText } from './figure-text.js';
+import { formulaText, sourceText } from './figure-text.js';
 import { exitCode, tally } from './outcome.js';
 import type { FileReport, LocatedFinding, LocatedProblem, Location, PlanReport, Report } from './report.js';
 
@@ -101,7 +100,7 @@ export const figureValue = (figure: Figure) => ({
   unit: plainUnit(figure),
   text: print(figure),
   formula: formulaText(figure),
-  source: sourceInWords(figure.source),
+  source: sourceText(figure),
   ...(figure.governs === undefined ? {} : { governs: figure.governs }),
   ...(figure.assumes === undefined || figure.assumes.length === 0 ? {} : { assumes: figure.assumes }),
 });

@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
-import { print, sourceInWords } from '@cribwright/engine';
+import { print } from '@cribwright/engine';
 import { SarifBuilder, SarifResultBuilder, SarifRuleBuilder, SarifRunBuilder } from 'node-sarif-builder';
 import { version } from '../version.js';
-import { formulaText } from './figure-text.js';
+import { formulaText, sourceText } from './figure-text.js';
 import type { LocatedFinding, LocatedProblem, Location, Report, TextFix } from './report.js';
 
 type Result = SarifResultBuilder['result'];
@@ -109,7 +109,7 @@ function problemResult(problem: LocatedProblem, text: string): Result {
 }
 
 const sum = (f: LocatedFinding['finding']['figures'][number]): string =>
-  `${f.label}: ${print(f)} (${formulaText(f)}; ${sourceInWords(f.source)})`;
+  `${f.label}: ${print(f)} (${formulaText(f)}; ${sourceText(f)})`;
 
 const fixesOf = (fixes: readonly TextFix[]): Pick<Result, 'fixes'> =>
   fixes.length === 0

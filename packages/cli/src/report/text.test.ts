@@ -7,17 +7,18 @@ import { textReport } from './text.js';
 
 it('gives the line, the sum, the source, the fix, and the caution last', () => {
   const text = textReport(sampleReport([tooHigh]), plain);
-  expect(text.split('\n').slice(0, 14)).toEqual([
+  expect(text.split('\n').slice(0, 15)).toEqual([
     'Tall  plans/tall.crib',
     '',
     'DANGER  crib-height  crib A  plans/tall.crib:3:5',
     '  crib A stands 49 in. With 2 contacts loaded it may stand 24 in.',
     '  3 |     courses   14',
     '    |     ^^^^^^^^^^^^',
-    '  height     49 in  courses × dressed depth = 14 × 3.5 in  [worked out]',
-    '  may stand  24 in  ratio × width outside to outside of contacts = 1.5 × 16 in  [policy CountyPolicy, height ratio some contacts: common practice, no source]',
-    '  see        only the rail is captured here plans/tall.crib:4:5',
-    '  fix        Use 6 courses',
+    '  height     49 in  courses × dressed depth = 14 × 3.5 in',
+    '  may stand  24 in  ratio × width outside to outside of contacts = 1.5 × 16 in',
+    '  sources  policy CountyPolicy, height ratio some contacts: common practice, no source',
+    '  see      only the rail is captured here plans/tall.crib:4:5',
+    '  fix      Use 6 courses',
     '',
     '1 plan, 1 danger, 0 warnings, 0 notes',
     '',

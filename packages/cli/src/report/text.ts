@@ -78,9 +78,9 @@ function findingLines(
     ...sumLines(finding.figures, paint),
     ...(finding.governs === undefined ? [] : [`  governs  ${printable(finding.governs)}`]),
     ...found.related.map(
-      (r) => `  see        ${printable(r.message.text)} ${paint('quiet', printable(at(r)))}`,
+      (r) => `  see      ${printable(r.message.text)} ${paint('quiet', printable(at(r)))}`,
     ),
-    ...found.fixes.map((f) => `  ${paint('good', 'fix')}        ${printable(f.title.text)}`),
+    ...found.fixes.map((f) => `  ${paint('good', 'fix')}      ${printable(f.title.text)}`),
     ...(finding.accepted === undefined
       ? []
       : [

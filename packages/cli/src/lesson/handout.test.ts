@@ -1,0 +1,65 @@
+import { analyze, caution } from '@cribwright/engine';
+import { tallCrib } from '@cribwright/engine/testing';
+import type { Lesson } from '@cribwright/language';
+import { expect, it } from 'vitest';
+import { handout } from './handout.js';
+
+const analysis = analyze(tallCrib);
+const crib = analysis.supports.find((s) => s.name === 'A');
+const limit = crib?.figures.heightLimit;
+if (limit === undefined) throw new Error('the sample has no height limit');
+
+const lesson: Lesson = {
+  title: 'How high <may> it stand?',
+  about: 'Height and width',
+  paragraphs: ['A crib is as steady as it is wide.'],
+  plans: [{ plan: tallCrib, analysis, places: {}, partial: false }],
+  exercises: [
+    {
+      name: 'Limit',
+      ask: 'How high may A stand?',
+      hints: ['Count.'],
+      points: 2,
+      answer: { kind: 'figure', figure: limit },
+    },
+    {
+      name: 'Fault',
+      ask: 'What is wrong?',
+      hints: [],
+      points: 1,
+      answer: { kind: 'faults', findings: analysis.findings.filter((f) => f.rule === 'crib-height') },
+    },
+    {
+      name: 'Broken',
+      ask: 'Why?',
+      hints: [],
+      points: undefined,
+      answer: { kind: 'none', why: 'no such support' },
+    },
+  ],
+};
+
+it('asks without giving any answer away', () => {
+  const page = handout(lesson, false);
+  expect(page).toContain('How high may A stand?');
+  expect(page).toContain('of 3');
+  expect(page).not.toContain('24 in (1.5');
+  expect(page).not.toContain('crib-height');
+  expect(page).not.toMatch(/A,? 49 in/);
+});
+
+it('gives the key with its sum and its source, and says where there is none', () => {
+  const page = handout(lesson, true);
+  expect(page).toContain('<strong>24 in</strong>');
+  expect(page).toContain('1.5 × 16 in');
+  expect(page).toContain('common practice, no source');
+  expect(page).toContain('<strong>crib-height</strong>');
+  expect(page).toContain('No key: no such support');
+});
+
+it('carries the caution, and lets no text become a tag', () => {
+  for (const page of [handout(lesson, false), handout(lesson, true)]) {
+    expect(page).toContain(caution);
+    expect(page).not.toContain('<may>');
+  }
+});
