@@ -62,15 +62,15 @@ cargo type Barley "barley" {
 }
 
 cargo type Apples "apples" {
-  density  40 pcf  source published "Bulk density data sheet" "table"
+  density 40 pcf  source published "Bulk density data sheet" "table"
 }
 
 cargo type Butter "butter" {
-  density  54 pcf  source published "Bulk density data sheet" "table"
+  density 54 pcf  source published "Bulk density data sheet" "table"
 }
 
 cargo type Cardboard "cardboard" {
-  density  43 pcf  source published "Bulk density data sheet" "table"
+  density 43 pcf  source published "Bulk density data sheet" "table"
 }
 
 cargo type PaperRolls "paper in rolls" {
@@ -79,15 +79,15 @@ cargo type PaperRolls "paper in rolls" {
 }
 
 cargo type Steel "steel, solid" {
-  density  492 pcf  source published "Densities of common materials (residential design guide)" "table"
+  density 492 pcf  source published "Densities of common materials (residential design guide)" "table"
 }
 
 cargo type Aluminum "aluminum, solid" {
-  density  168.6 to 170 pcf  source published "Densities of common materials (residential design guide)" "table, 170; OpenStax University Physics 1, Table 14.1, 168.6"
+  density 168.6 to 170 pcf  source published "Densities of common materials (residential design guide)" "table, 170; OpenStax University Physics 1, Table 14.1, 168.6"
 }
 
 cargo type Concrete "concrete" {
-  density  145 to 150 pcf  source published "Densities of common materials (residential design guide)" "table"
+  density 145 to 150 pcf  source published "Densities of common materials (residential design guide)" "table"
 }
 
 cargo type GranitePiled "granite, piled" {
@@ -96,35 +96,35 @@ cargo type GranitePiled "granite, piled" {
 }
 
 cargo type GraniteSolid "granite, solid" {
-  density  168.6 pcf  source published "OpenStax University Physics, volume 1" "Table 14.1"
+  density 168.6 pcf  source published "OpenStax University Physics, volume 1" "Table 14.1"
 }
 
 cargo type Brick "brick" {
-  density  120 pcf  source published "Bulk density data sheet" "table"
+  density 120 pcf  source published "Bulk density data sheet" "table"
 }
 
 cargo type GypsumBoard "gypsum board" {
-  density  48 pcf  source published "Densities of common materials (residential design guide)" "table"
+  density 48 pcf  source published "Densities of common materials (residential design guide)" "table"
 }
 
 cargo type Plywood "plywood" {
-  density  36 pcf  source published "Densities of common materials (residential design guide)" "table"
+  density 36 pcf  source published "Densities of common materials (residential design guide)" "table"
 }
 
 cargo type FirLumber "Douglas fir lumber" {
-  density  34 pcf  source published "Densities of common materials (residential design guide)" "table, 10 % moisture"
+  density 34 pcf  source published "Densities of common materials (residential design guide)" "table, 10 % moisture"
 }
 
 cargo type SpruceLumber "spruce-pine-fir lumber" {
-  density  29 pcf  source published "Densities of common materials (residential design guide)" "table, 10 % moisture"
+  density 29 pcf  source published "Densities of common materials (residential design guide)" "table, 10 % moisture"
 }
 
 cargo type Glass "glass, solid" {
-  density  160 pcf  source published "Densities of common materials (residential design guide)" "table"
+  density 160 pcf  source published "Densities of common materials (residential design guide)" "table"
 }
 
 cargo type MixedFreight "mixed freight" {
-  density  7.5 to 18.5 pcf  source published "FHWA, Comprehensive Truck Size and Weight Limits Study" "figure D1, payload blocks"
+  density 7.5 to 18.5 pcf  source published "FHWA, Comprehensive Truck Size and Weight Limits Study" "figure D1, payload blocks"
 }
 `,
   'gear.crib': `// Struts and stepped blocks. The rated ones are INVENTED, to learn and to teach with. Yours have a table of their own:
@@ -132,7 +132,7 @@ cargo type MixedFreight "mixed freight" {
 // the lower one counts.
 
 strut type ShortStrut "invented short strut" {
-  source invented
+  source  invented
   length  3 ft to 5 ft
   rating  14,000 lb at 3 ft
   rating  12,000 lb at 4 ft
@@ -140,7 +140,7 @@ strut type ShortStrut "invented short strut" {
 }
 
 strut type LongStrut "invented long strut" {
-  source invented
+  source  invented
   length  4 ft to 8 ft
   rating  12,000 lb at 4 ft
   rating  10,000 lb at 6 ft
@@ -148,7 +148,7 @@ strut type LongStrut "invented long strut" {
 }
 
 strut type TallStrut "invented tall strut" {
-  source invented
+  source  invented
   length  7 ft to 12 ft
   rating  8,000 lb at 7 ft
   rating  6,000 lb at 9 ft
@@ -172,11 +172,11 @@ strut type Post6x6 "6x6 timber post" {
 
 step chock type StepChock "stepped block" {
   heights  3 in, 6 in, 9 in, 12 in  source invented
-  rating   unknown  source unknown
+  rating   unknown                  source unknown
 }
 
 step chock type RatedStepChock "invented rated stepped block" {
-  source invented
+  source   invented
   heights  3 in, 6 in, 9 in, 12 in
   rating   8,000 lb
 }
@@ -194,9 +194,9 @@ policy Shipped {
   // Timber across the grain. 500 psi on the dressed area of a 4x4 gives 6,125 lb a crossing, 24,500 lb on four,
   // printed as 24,000 lb. Douglas fir-larch and southern pine stand above 500 psi dry; hem-fir and
   // spruce-pine-fir do not (NDS Supplement 2018, Table 4A). So the lesser of the two rules.
-  crossing stress    500 psi  source published "Rescue Systems 1, California State Fire Training, December 2000" "chapter 30: 24,000 lb on a 2 by 2 of 4x4"
-  crossing basis     lesser   source common practice
-  crossing rounding  1,000 lb source published "Rescue Systems 1, California State Fire Training, December 2000" "chapter 30: 24,500 lb printed as 24,000 lb"
+  crossing stress    500 psi   source published "Rescue Systems 1, California State Fire Training, December 2000" "chapter 30: 24,000 lb on a 2 by 2 of 4x4"
+  crossing basis     lesser    source common practice
+  crossing rounding  1,000 lb  source published "Rescue Systems 1, California State Fire Training, December 2000" "chapter 30: 24,500 lb printed as 24,000 lb"
 
   // Crib height over the width outside to outside of the contacts. What crews of heavy rescue are taught.
   // Taught elsewhere: 3 times, or 2 times, the length of the timber (trade press, second-hand). The width of the
@@ -207,41 +207,41 @@ policy Shipped {
 
   // Overhang past the contact. Published for 4x4: about the timber's own dimension (Rescue Systems 1, chapter 30).
   // Trade press: 3 to 4 in. Below 3 in the NDS takes its bearing-length factor away too.
-  least overhang      4 in           source common practice
-  most overhang       6 in           source common practice
-  wedge travel        0.5 to 2 in    source common practice
-  joist reach         2 in           source common practice
-  contact alignment   1 in           source common practice
-  steepest capture    10 deg         source common practice
+  least overhang     4 in         source common practice
+  most overhang      6 in         source common practice
+  wedge travel       0.5 to 2 in  source common practice
+  joist reach        2 in         source common practice
+  contact alignment  1 in         source common practice
+  steepest capture   10 deg       source common practice
 
   // Struts. Taught: about 45 degrees and not flatter. 45 to 70 is heard as well (from memory).
-  least strut angle   45 deg         source common practice
-  most strut angle    75 deg         source common practice
+  least strut angle  45 deg  source common practice
+  most strut angle   75 deg  source common practice
 
   // Sideways. 2 % of the vertical load is the least and 10 % is desirable for a shore (FEMA Rescue Specialist
   // course, 1998, Module 1A).
-  push margin         10 %           source published "FEMA US&R Rescue Specialist Training Manual, June 1998" "Module 1A, shoring: 10 % of the vertical load"
-  push height         cargo centre   source common practice
-  use limit           100 %          source common practice
+  push margin  10 %          source published "FEMA US&R Rescue Specialist Training Manual, June 1998" "Module 1A, shoring: 10 % of the vertical load"
+  push height  cargo centre  source common practice
+  use limit    100 %         source common practice
 
   // Friction. Wood on wood: 0.45 sawn, 0.3 planed (CTU Code, appendix 2); 0.5 (OpenStax University Physics 1,
   // Table 6.1). Planed wood on smooth metal sheet: 0.2; sawn: 0.3.
-  friction timber on timber  0.45    source published "CTU Code (IMO, ILO, UNECE)" "appendix 2, sawn timber on plywood"
-  friction timber on metal   0.3     source published "CTU Code (IMO, ILO, UNECE)" "appendix 2, sawn timber on stainless sheet"
-  friction strut foot        0.3     source published "OpenStax University Physics, volume 1" "Table 6.1, metal on wood, moving"
-  grade needing chocks       0 %     source common practice
+  friction timber on timber  0.45  source published "CTU Code (IMO, ILO, UNECE)" "appendix 2, sawn timber on plywood"
+  friction timber on metal   0.3   source published "CTU Code (IMO, ILO, UNECE)" "appendix 2, sawn timber on stainless sheet"
+  friction strut foot        0.3   source published "OpenStax University Physics, volume 1" "Table 6.1, metal on wood, moving"
+  grade needing chocks       0 %   source common practice
 
   // An 8x8 is dressed to 7.25 in dry (PS 20) and to 7.5 in green (PS 20; the NDS section table). 6.6 % in area.
-  dressed size of 8x8  dry           source published "PS 20 American Softwood Lumber Standard" "timbers of 7 in and more: 3/4 in off, dry"
+  dressed size of 8x8 dry  source published "PS 20 American Softwood Lumber Standard" "timbers of 7 in and more: 3/4 in off, dry"
 
   // Plausibility of what was typed, not safety. Legal limits of the United States.
-  axle limit single    20,000 lb     source published "23 CFR 658.17" "paragraph (c)"
-  axle limit tandem    34,000 lb     source published "23 CFR 658.17" "paragraph (d)"
-  gross limit          80,000 lb     source published "23 CFR 658.17" "paragraph (b)"
+  axle limit single  20,000 lb  source published "23 CFR 658.17" "paragraph (c)"
+  axle limit tandem  34,000 lb  source published "23 CFR 658.17" "paragraph (d)"
+  gross limit        80,000 lb  source published "23 CFR 658.17" "paragraph (b)"
 
-  egress width         3 ft          source common practice
-  post slenderness     50            source published "NDS for Wood Construction" "3.7.1.4"
-  stiffness spread     2             source common practice
+  egress width      3 ft  source common practice
+  post slenderness  50    source published "NDS for Wood Construction" "3.7.1.4"
+  stiffness spread  2     source common practice
 }
 `,
   'species.crib': `// Timber species. Design values are those for No. 2 dimension lumber, dry, of the National Design Specification
@@ -429,165 +429,165 @@ surface ice "ice over paving" {
 // Synthetic webbing.
 
 strap type RatchetStrap1_75in {
-  rating  1,750 lb  source published "49 CFR 393.108" "webbing table, 1.75 in, unmarked"
+  rating 1,750 lb  source published "49 CFR 393.108" "webbing table, 1.75 in, unmarked"
 }
 
 strap type RatchetStrap2in {
-  rating  2,000 lb  source published "49 CFR 393.108" "webbing table, 2 in, unmarked"
+  rating 2,000 lb  source published "49 CFR 393.108" "webbing table, 2 in, unmarked"
 }
 
 strap type RatchetStrap4in {
-  rating  4,000 lb  source published "49 CFR 393.108" "webbing table, 4 in, unmarked"
+  rating 4,000 lb  source published "49 CFR 393.108" "webbing table, 4 in, unmarked"
 }
 
 // Chain, grade 30.
 
 chain type Chain30_1_4in {
-  rating  1,300 lb  source published "49 CFR 393.108" "chain table, grade 30, 1/4 in"
+  rating 1,300 lb  source published "49 CFR 393.108" "chain table, grade 30, 1/4 in"
 }
 
 chain type Chain30_5_16in {
-  rating  1,900 lb  source published "49 CFR 393.108" "chain table, grade 30, 5/16 in"
+  rating 1,900 lb  source published "49 CFR 393.108" "chain table, grade 30, 5/16 in"
 }
 
 chain type Chain30_3_8in {
-  rating  2,650 lb  source published "49 CFR 393.108" "chain table, grade 30, 3/8 in"
+  rating 2,650 lb  source published "49 CFR 393.108" "chain table, grade 30, 3/8 in"
 }
 
 chain type Chain30_7_16in {
-  rating  3,700 lb  source published "49 CFR 393.108" "chain table, grade 30, 7/16 in"
+  rating 3,700 lb  source published "49 CFR 393.108" "chain table, grade 30, 7/16 in"
 }
 
 chain type Chain30_1_2in {
-  rating  4,500 lb  source published "49 CFR 393.108" "chain table, grade 30, 1/2 in"
+  rating 4,500 lb  source published "49 CFR 393.108" "chain table, grade 30, 1/2 in"
 }
 
 chain type Chain30_5_8in {
-  rating  6,900 lb  source published "49 CFR 393.108" "chain table, grade 30, 5/8 in"
+  rating 6,900 lb  source published "49 CFR 393.108" "chain table, grade 30, 5/8 in"
 }
 
 // Chain, grade 43.
 
 chain type Chain43_1_4in {
-  rating  2,600 lb  source published "49 CFR 393.108" "chain table, grade 43, 1/4 in"
+  rating 2,600 lb  source published "49 CFR 393.108" "chain table, grade 43, 1/4 in"
 }
 
 chain type Chain43_5_16in {
-  rating  3,900 lb  source published "49 CFR 393.108" "chain table, grade 43, 5/16 in"
+  rating 3,900 lb  source published "49 CFR 393.108" "chain table, grade 43, 5/16 in"
 }
 
 chain type Chain43_3_8in {
-  rating  5,400 lb  source published "49 CFR 393.108" "chain table, grade 43, 3/8 in"
+  rating 5,400 lb  source published "49 CFR 393.108" "chain table, grade 43, 3/8 in"
 }
 
 chain type Chain43_1_2in {
-  rating  9,200 lb  source published "49 CFR 393.108" "chain table, grade 43, 1/2 in"
+  rating 9,200 lb  source published "49 CFR 393.108" "chain table, grade 43, 1/2 in"
 }
 
 chain type Chain43_5_8in {
-  rating  13,000 lb  source published "49 CFR 393.108" "chain table, grade 43, 5/8 in"
+  rating 13,000 lb  source published "49 CFR 393.108" "chain table, grade 43, 5/8 in"
 }
 
 // Chain, grade 70.
 
 chain type Chain70_1_4in {
-  rating  3,150 lb  source published "49 CFR 393.108" "chain table, grade 70, 1/4 in"
+  rating 3,150 lb  source published "49 CFR 393.108" "chain table, grade 70, 1/4 in"
 }
 
 chain type Chain70_5_16in {
-  rating  4,700 lb  source published "49 CFR 393.108" "chain table, grade 70, 5/16 in"
+  rating 4,700 lb  source published "49 CFR 393.108" "chain table, grade 70, 5/16 in"
 }
 
 chain type Chain70_3_8in {
-  rating  6,600 lb  source published "49 CFR 393.108" "chain table, grade 70, 3/8 in"
+  rating 6,600 lb  source published "49 CFR 393.108" "chain table, grade 70, 3/8 in"
 }
 
 chain type Chain70_7_16in {
-  rating  8,750 lb  source published "49 CFR 393.108" "chain table, grade 70, 7/16 in"
+  rating 8,750 lb  source published "49 CFR 393.108" "chain table, grade 70, 7/16 in"
 }
 
 chain type Chain70_1_2in {
-  rating  11,300 lb  source published "49 CFR 393.108" "chain table, grade 70, 1/2 in"
+  rating 11,300 lb  source published "49 CFR 393.108" "chain table, grade 70, 1/2 in"
 }
 
 chain type Chain70_5_8in {
-  rating  15,800 lb  source published "49 CFR 393.108" "chain table, grade 70, 5/8 in"
+  rating 15,800 lb  source published "49 CFR 393.108" "chain table, grade 70, 5/8 in"
 }
 
 // Chain, grade 80.
 
 chain type Chain80_1_4in {
-  rating  3,500 lb  source published "49 CFR 393.108" "chain table, grade 80, 1/4 in"
+  rating 3,500 lb  source published "49 CFR 393.108" "chain table, grade 80, 1/4 in"
 }
 
 chain type Chain80_5_16in {
-  rating  4,500 lb  source published "49 CFR 393.108" "chain table, grade 80, 5/16 in"
+  rating 4,500 lb  source published "49 CFR 393.108" "chain table, grade 80, 5/16 in"
 }
 
 chain type Chain80_3_8in {
-  rating  7,100 lb  source published "49 CFR 393.108" "chain table, grade 80, 3/8 in"
+  rating 7,100 lb  source published "49 CFR 393.108" "chain table, grade 80, 3/8 in"
 }
 
 chain type Chain80_1_2in {
-  rating  12,000 lb  source published "49 CFR 393.108" "chain table, grade 80, 1/2 in"
+  rating 12,000 lb  source published "49 CFR 393.108" "chain table, grade 80, 1/2 in"
 }
 
 chain type Chain80_5_8in {
-  rating  18,100 lb  source published "49 CFR 393.108" "chain table, grade 80, 5/8 in"
+  rating 18,100 lb  source published "49 CFR 393.108" "chain table, grade 80, 5/8 in"
 }
 
 // Chain, grade 100.
 
 chain type Chain100_1_4in {
-  rating  4,300 lb  source published "49 CFR 393.108" "chain table, grade 100, 1/4 in"
+  rating 4,300 lb  source published "49 CFR 393.108" "chain table, grade 100, 1/4 in"
 }
 
 chain type Chain100_5_16in {
-  rating  5,700 lb  source published "49 CFR 393.108" "chain table, grade 100, 5/16 in"
+  rating 5,700 lb  source published "49 CFR 393.108" "chain table, grade 100, 5/16 in"
 }
 
 chain type Chain100_3_8in {
-  rating  8,800 lb  source published "49 CFR 393.108" "chain table, grade 100, 3/8 in"
+  rating 8,800 lb  source published "49 CFR 393.108" "chain table, grade 100, 3/8 in"
 }
 
 chain type Chain100_1_2in {
-  rating  15,000 lb  source published "49 CFR 393.108" "chain table, grade 100, 1/2 in"
+  rating 15,000 lb  source published "49 CFR 393.108" "chain table, grade 100, 1/2 in"
 }
 
 chain type Chain100_5_8in {
-  rating  22,600 lb  source published "49 CFR 393.108" "chain table, grade 100, 5/8 in"
+  rating 22,600 lb  source published "49 CFR 393.108" "chain table, grade 100, 5/8 in"
 }
 
 // Wire rope, 6 by 37, fibre core.
 
 wire rope type WireRope_1_4in {
-  rating  1,400 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fibre core, 1/4 in"
+  rating 1,400 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fibre core, 1/4 in"
 }
 
 wire rope type WireRope_5_16in {
-  rating  2,100 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fibre core, 5/16 in"
+  rating 2,100 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fibre core, 5/16 in"
 }
 
 wire rope type WireRope_3_8in {
-  rating  3,000 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fibre core, 3/8 in"
+  rating 3,000 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fibre core, 3/8 in"
 }
 
 wire rope type WireRope_1_2in {
-  rating  5,300 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fibre core, 1/2 in"
+  rating 5,300 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fibre core, 1/2 in"
 }
 
 wire rope type WireRope_5_8in {
-  rating  8,300 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fibre core, 5/8 in"
+  rating 8,300 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fibre core, 5/8 in"
 }
 
 wire rope type WireRope_3_4in {
-  rating  10,900 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fibre core, 3/4 in"
+  rating 10,900 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fibre core, 3/4 in"
 }
 
 // A strap whose label is gone or cannot be read. Nothing is presumed for it: the check of its load cannot run.
 
 strap type UnmarkedStrap {
-  rating  unknown  source unknown
+  rating unknown  source unknown
 }
 `,
   'timber.crib': `// Timbers. A 4x4 is dressed to 3.5 in, a 6x6 to 5.5 in, dry or green. Of an 8x8 two dressed sizes are published: 7.25 in
@@ -689,101 +689,101 @@ vehicle type SemiTrailer "semi-trailer" {
   centre  45 to 60 in high  source from memory "height of the empty trailer's centre"
 
   rails rail "side rail" {
-    runs    0 ft to 53 ft
-    offset  49 in          source from memory "102 in wide, less the rail"
-    height  40 in          source from memory "floor at 48 in (dock height), less floor and rail"
-    width   3 in           source from memory
-    depth   8 in           source from memory
-    may bear "Clear bolts, lights, mud flaps and hoses first. Rivets show where the joists are."
+    runs      0 ft to 53 ft
+    offset    49 in  source from memory "102 in wide, less the rail"
+    height    40 in  source from memory "floor at 48 in (dock height), less floor and rail"
+    width     3 in   source from memory
+    depth     8 in   source from memory
+    may bear  "Clear bolts, lights, mud flaps and hoses first. Rivets show where the joists are."
   }
 
   crossmembers joists "floor joists" {
-    runs     1 ft to 52 ft
-    spacing  12 in         source common practice
-    offset   47 in         source from memory
-    height   40 in         source from memory "as the rail's lower edge"
-    width    2.25 in       source from memory
-    depth    4 in          source from memory
-    may bear "Only under a joist: the floor between them does not carry."
+    runs      1 ft to 52 ft
+    spacing   12 in    source common practice
+    offset    47 in    source from memory
+    height    40 in    source from memory "as the rail's lower edge"
+    width     2.25 in  source from memory
+    depth     4 in     source from memory
+    may bear  "Only under a joist: the floor between them does not carry."
   }
 }
 
 vehicle type VanTrailer53 : SemiTrailer "53 ft van trailer" {
-  length  53 ft             source published "AASHTO Green Book 2018" "design vehicle WB-67"
+  length 53 ft  source published "AASHTO Green Book 2018" "design vehicle WB-67"
 
   // 13,000 to 16,000 lb empty is published for vans of this length; how it splits is from memory.
   axle 1 {
-    at          46 ft 6 in       source published "AASHTO Green Book 2018" "design vehicle WB-67: tandem centre 45.5 ft behind the kingpin"
-    empty       4,000 to 4,800 lb source from memory
-    track       6 ft 5 in        source from memory "middle of the duals"
+    at          46 ft 6 in                 source published "AASHTO Green Book 2018" "design vehicle WB-67: tandem centre 45.5 ft behind the kingpin"
+    empty       4,000 to 4,800 lb          source from memory
+    track       6 ft 5 in                  source from memory "middle of the duals"
     tyres       2 each side
     suspension  air
     stiffness   3,000 lb per in each side  source from memory
   }
   axle 2 {
-    at          50 ft 6 in       source published "AASHTO Green Book 2018" "design vehicle WB-67, axles 4.0 ft apart as in WB-62"
-    empty       4,000 to 4,800 lb source from memory
-    track       6 ft 5 in        source from memory "middle of the duals"
+    at          50 ft 6 in                 source published "AASHTO Green Book 2018" "design vehicle WB-67, axles 4.0 ft apart as in WB-62"
+    empty       4,000 to 4,800 lb          source from memory
+    track       6 ft 5 in                  source from memory "middle of the duals"
     tyres       2 each side
     suspension  air
     stiffness   3,000 lb per in each side  source from memory
   }
 
   points kingpin {
-    at      3 ft               source published "AASHTO Green Book 2018" "design vehicle WB-67: 3.0 ft behind the trailer's front"
-    offset  centre
-    height  47 in              source from memory "fifth wheel height, laden"
-    may not bear "It sits in the fifth wheel."
-    carries 5,000 to 6,400 lb empty stiffness 20,000 lb per in  source from memory
+    at            3 ft                                                source published "AASHTO Green Book 2018" "design vehicle WB-67: 3.0 ft behind the trailer's front"
+    offset        centre
+    height        47 in                                               source from memory "fifth wheel height, laden"
+    may not bear  "It sits in the fifth wheel."
+    carries       5,000 to 6,400 lb empty stiffness 20,000 lb per in  source from memory
   }
 
   points legs "landing legs" {
-    at      9 ft               source from memory
-    offset  3 ft               source from memory
-    height  12 in              source from memory "raised"
-    may not bear "They hold the trailer up only when they are down and pinned."
-    carries stiffness 20,000 lb per in raised  source from memory
+    at            9 ft                               source from memory
+    offset        3 ft                               source from memory
+    height        12 in                              source from memory "raised"
+    may not bear  "They hold the trailer up only when they are down and pinned."
+    carries       stiffness 20,000 lb per in raised  source from memory
   }
 }
 
 vehicle type VanTrailer48 : SemiTrailer "48 ft van trailer" {
-  length  48 ft             source published "AASHTO Green Book 2018" "design vehicle WB-62"
+  length 48 ft  source published "AASHTO Green Book 2018" "design vehicle WB-62"
 
   rails rail {
-    runs    0 ft to 48 ft
+    runs 0 ft to 48 ft
   }
   crossmembers joists {
-    runs    1 ft to 47 ft
+    runs 1 ft to 47 ft
   }
   axle 1 {
-    at          41 ft 6 in       source published "AASHTO Green Book 2018" "design vehicle WB-62: tandem centre 41.0 ft behind the kingpin"
-    empty       3,700 to 4,500 lb source from memory
-    track       6 ft 5 in        source from memory "middle of the duals"
+    at          41 ft 6 in                 source published "AASHTO Green Book 2018" "design vehicle WB-62: tandem centre 41.0 ft behind the kingpin"
+    empty       3,700 to 4,500 lb          source from memory
+    track       6 ft 5 in                  source from memory "middle of the duals"
     tyres       2 each side
     suspension  air
     stiffness   3,000 lb per in each side  source from memory
   }
   axle 2 {
-    at          45 ft 6 in       source published "AASHTO Green Book 2018" "design vehicle WB-62: axles 4.0 ft apart"
-    empty       3,700 to 4,500 lb source from memory
-    track       6 ft 5 in        source from memory "middle of the duals"
+    at          45 ft 6 in                 source published "AASHTO Green Book 2018" "design vehicle WB-62: axles 4.0 ft apart"
+    empty       3,700 to 4,500 lb          source from memory
+    track       6 ft 5 in                  source from memory "middle of the duals"
     tyres       2 each side
     suspension  air
     stiffness   3,000 lb per in each side  source from memory
   }
   points kingpin {
-    at      2 ft 6 in          source published "AASHTO Green Book 2018" "design vehicle WB-62: 2.5 ft behind the trailer's front"
-    offset  centre
-    height  47 in              source from memory "fifth wheel height, laden"
-    may not bear "It sits in the fifth wheel."
-    carries 4,600 to 5,800 lb empty stiffness 20,000 lb per in  source from memory
+    at            2 ft 6 in                                           source published "AASHTO Green Book 2018" "design vehicle WB-62: 2.5 ft behind the trailer's front"
+    offset        centre
+    height        47 in                                               source from memory "fifth wheel height, laden"
+    may not bear  "It sits in the fifth wheel."
+    carries       4,600 to 5,800 lb empty stiffness 20,000 lb per in  source from memory
   }
   points legs "landing legs" {
-    at      8 ft 6 in          source from memory
-    offset  3 ft               source from memory
-    height  12 in              source from memory "raised"
-    may not bear "They hold the trailer up only when they are down and pinned."
-    carries stiffness 20,000 lb per in raised  source from memory
+    at            8 ft 6 in                          source from memory
+    offset        3 ft                               source from memory
+    height        12 in                              source from memory "raised"
+    may not bear  "They hold the trailer up only when they are down and pinned."
+    carries       stiffness 20,000 lb per in raised  source from memory
   }
 }
 
@@ -793,10 +793,10 @@ vehicle type FlatTrailer48 : VanTrailer48 "48 ft flat trailer" {
 
   rails frame "main beams" {
     runs    1 ft to 47 ft
-    offset  19 in           source from memory
-    height  34 in           source from memory
-    width   6 in            source from memory
-    depth   18 in           source from memory
+    offset  19 in  source from memory
+    height  34 in  source from memory
+    width   6 in   source from memory
+    depth   18 in  source from memory
     may bear
   }
 }
@@ -809,88 +809,88 @@ vehicle type Tractor "tractor" {
   centre  38 to 46 in high  source from memory "height of the empty tractor's centre"
 
   rails frame "frame rails" {
-    runs    1 ft 6 in to 27 ft
-    offset  17 in           source from memory "rails 34 in apart"
-    height  30 in           source from memory "top at 40 in, rails 10 in deep"
-    width   3 in            source from memory
-    depth   10 in           source from memory
-    may bear "Clear brackets, air lines and the fuel tank's straps."
+    runs      1 ft 6 in to 27 ft
+    offset    17 in  source from memory "rails 34 in apart"
+    height    30 in  source from memory "top at 40 in, rails 10 in deep"
+    width     3 in   source from memory
+    depth     10 in  source from memory
+    may bear  "Clear brackets, air lines and the fuel tank's straps."
   }
 }
 
 // A cab on rubber mounts in front and air springs behind: it rides on air until it rests on timber.
 vehicle type SleeperTractor : Tractor "three-axle tractor, sleeper cab on air springs" {
-  length  28 ft             source from memory
+  length 28 ft  source from memory
 
   axle 1 {
-    at          4 ft             source published "AASHTO Green Book 2018" "design vehicle WB-67: front overhang 4.0 ft"
-    empty       10,000 to 11,000 lb source from memory
-    track       6 ft 8 in        source from memory
+    at          4 ft                       source published "AASHTO Green Book 2018" "design vehicle WB-67: front overhang 4.0 ft"
+    empty       10,000 to 11,000 lb        source from memory
+    track       6 ft 8 in                  source from memory
     tyres       1 each side
     suspension  spring
     stiffness   2,500 lb per in each side  source from memory
   }
   axle 2 {
-    at          21 ft 5 in       source published "AASHTO Green Book 2018" "design vehicle WB-62: first drive axle 17.4 ft behind the steer axle"
-    empty       4,000 to 4,700 lb source from memory
-    track       6 ft             source from memory "middle of the duals"
+    at          21 ft 5 in                 source published "AASHTO Green Book 2018" "design vehicle WB-62: first drive axle 17.4 ft behind the steer axle"
+    empty       4,000 to 4,700 lb          source from memory
+    track       6 ft                       source from memory "middle of the duals"
     tyres       2 each side
     suspension  air
     stiffness   2,500 lb per in each side  source from memory
   }
   axle 3 {
-    at          25 ft 7 in       source published "AASHTO Green Book 2018" "design vehicle WB-62: tractor tandem 4.2 ft apart"
-    empty       4,000 to 4,700 lb source from memory
-    track       6 ft             source from memory "middle of the duals"
+    at          25 ft 7 in                 source published "AASHTO Green Book 2018" "design vehicle WB-62: tractor tandem 4.2 ft apart"
+    empty       4,000 to 4,700 lb          source from memory
+    track       6 ft                       source from memory "middle of the duals"
     tyres       2 each side
     suspension  air
     stiffness   2,500 lb per in each side  source from memory
   }
 
   cab {
-    runs    5 ft to 15 ft              source from memory
-    weight  3,500 to 4,500 lb          source from memory
-    centre  9 ft to 11 ft back, 75 to 85 in high  source from memory
+    runs    5 ft to 15 ft                                                         source from memory
+    weight  3,500 to 4,500 lb                                                     source from memory
+    centre  9 ft to 11 ft back, 75 to 85 in high                                  source from memory
     mount   front-mounts at 6 ft, offset 17 in, rigid stiffness 20,000 lb per in  source from memory
     mount   air-springs at 14 ft 6 in, offset 15 in, air stiffness 500 lb per in  source from memory
   }
 
   area floor "cab floor" {
-    runs    7 ft to 15 ft              source from memory
-    offset  30 in                      source from memory
-    height  58 in                      source from memory
-    depth   6 in                       source from memory
-    may bear "On the cab's cross sills, not on sheet metal between them."
+    runs      7 ft to 15 ft  source from memory
+    offset    30 in          source from memory
+    height    58 in          source from memory
+    depth     6 in           source from memory
+    may bear  "On the cab's cross sills, not on sheet metal between them."
     moves
   }
 }
 
 vehicle type DayCabTractor : Tractor "three-axle tractor, day cab" {
-  length  23 ft             source from memory
+  length 23 ft  source from memory
 
   rails frame {
-    runs    1 ft 6 in to 22 ft 6 in
+    runs 1 ft 6 in to 22 ft 6 in
   }
   axle 1 {
-    at          4 ft             source from memory
-    empty       9,500 to 10,500 lb source from memory
-    track       6 ft 8 in        source from memory
+    at          4 ft                       source from memory
+    empty       9,500 to 10,500 lb         source from memory
+    track       6 ft 8 in                  source from memory
     tyres       1 each side
     suspension  spring
     stiffness   2,500 lb per in each side  source from memory
   }
   axle 2 {
-    at          17 ft            source from memory
-    empty       3,300 to 4,000 lb source from memory
-    track       6 ft             source from memory "middle of the duals"
+    at          17 ft                      source from memory
+    empty       3,300 to 4,000 lb          source from memory
+    track       6 ft                       source from memory "middle of the duals"
     tyres       2 each side
     suspension  air
     stiffness   2,500 lb per in each side  source from memory
   }
   axle 3 {
-    at          21 ft 4 in       source from memory
-    empty       3,300 to 4,000 lb source from memory
-    track       6 ft             source from memory "middle of the duals"
+    at          21 ft 4 in                 source from memory
+    empty       3,300 to 4,000 lb          source from memory
+    track       6 ft                       source from memory "middle of the duals"
     tyres       2 each side
     suspension  air
     stiffness   2,500 lb per in each side  source from memory
@@ -906,46 +906,46 @@ vehicle type StraightTruck "two-axle straight truck with a box" {
   centre  40 to 50 in high  source from memory "height of the empty truck's centre"
 
   axle 1 {
-    at          4 ft             source published "AASHTO Green Book 2018" "Table 2-4a, SU-30: front overhang 4.0 ft"
-    empty       6,500 to 7,500 lb source from memory
-    track       6 ft 8 in        source from memory
+    at          4 ft                       source published "AASHTO Green Book 2018" "Table 2-4a, SU-30: front overhang 4.0 ft"
+    empty       6,500 to 7,500 lb          source from memory
+    track       6 ft 8 in                  source from memory
     tyres       1 each side
     suspension  spring
     stiffness   2,000 lb per in each side  source from memory
   }
   axle 2 {
-    at          24 ft            source published "AASHTO Green Book 2018" "Table 2-4a, SU-30: rear overhang 6.0 ft"
-    empty       6,000 to 7,000 lb source from memory
-    track       6 ft             source from memory "middle of the duals"
+    at          24 ft                      source published "AASHTO Green Book 2018" "Table 2-4a, SU-30: rear overhang 6.0 ft"
+    empty       6,000 to 7,000 lb          source from memory
+    track       6 ft                       source from memory "middle of the duals"
     tyres       2 each side
     suspension  spring
     stiffness   4,000 lb per in each side  source from memory
   }
 
   rails frame "frame rails" {
-    runs    2 ft to 29 ft
-    offset  17 in           source from memory "rails 34 in apart"
-    height  30 in           source from memory
-    width   3 in            source from memory
-    depth   10 in           source from memory
-    may bear "Clear brackets, air lines and the fuel tank's straps."
+    runs      2 ft to 29 ft
+    offset    17 in  source from memory "rails 34 in apart"
+    height    30 in  source from memory
+    width     3 in   source from memory
+    depth     10 in  source from memory
+    may bear  "Clear brackets, air lines and the fuel tank's straps."
   }
   rails rail "body side rail" {
-    runs    9 ft to 30 ft
-    offset  46 in           source from memory
-    height  40 in           source from memory
-    width   3 in            source from memory
-    depth   5 in            source from memory
-    may bear "Clear lights and mud flaps first."
+    runs      9 ft to 30 ft
+    offset    46 in  source from memory
+    height    40 in  source from memory
+    width     3 in   source from memory
+    depth     5 in   source from memory
+    may bear  "Clear lights and mud flaps first."
   }
   crossmembers joists "body joists" {
-    runs    10 ft to 29 ft
-    spacing 12 in           source common practice
-    offset  45 in           source from memory
-    height  40 in           source from memory
-    width   2.25 in         source from memory
-    depth   4 in            source from memory
-    may bear "Only under a joist."
+    runs      10 ft to 29 ft
+    spacing   12 in    source common practice
+    offset    45 in    source from memory
+    height    40 in    source from memory
+    width     2.25 in  source from memory
+    depth     4 in     source from memory
+    may bear  "Only under a joist."
   }
 }
 
@@ -958,34 +958,34 @@ vehicle type Car "car" {
 
   rails rocker "rocker panels" {
     runs    4 ft to 11 ft
-    offset  30 in           source from memory
-    height  8 in            source from memory
-    width   4 in            source from memory
-    depth   5 in            source from memory
+    offset  30 in  source from memory
+    height  8 in   source from memory
+    width   4 in   source from memory
+    depth   5 in   source from memory
     may bear
   }
   area roof {
-    runs    5 ft to 10 ft
-    offset  24 in
-    height  57 in           source from memory
-    may not bear "Sheet metal. It holds what rests on it only until it folds."
+    runs          5 ft to 10 ft
+    offset        24 in
+    height        57 in  source from memory
+    may not bear  "Sheet metal. It holds what rests on it only until it folds."
   }
 }
 
 vehicle type Sedan : Car "sedan" {
-  length  15 ft 6 in        source from memory
+  length 15 ft 6 in  source from memory
   axle 1 {
-    at          3 ft             source from memory
-    empty       1,800 to 2,200 lb source from memory
-    track       5 ft             source from memory
+    at          3 ft                     source from memory
+    empty       1,800 to 2,200 lb        source from memory
+    track       5 ft                     source from memory
     tyres       1 each side
     suspension  spring
     stiffness   200 lb per in each side  source from memory
   }
   axle 2 {
-    at          12 ft            source from memory
-    empty       1,200 to 1,600 lb source from memory
-    track       5 ft             source from memory
+    at          12 ft                    source from memory
+    empty       1,200 to 1,600 lb        source from memory
+    track       5 ft                     source from memory
     tyres       1 each side
     suspension  spring
     stiffness   200 lb per in each side  source from memory
@@ -999,24 +999,24 @@ vehicle type Suv : Car "sport utility vehicle" {
   centre  25 to 29 in high  source from memory
 
   rails rocker {
-    offset  33 in           source from memory
-    height  12 in           source from memory
+    offset  33 in  source from memory
+    height  12 in  source from memory
   }
   area roof {
-    height  70 in           source from memory
+    height 70 in  source from memory
   }
   axle 1 {
-    at          3 ft             source from memory
-    empty       2,200 to 2,800 lb source from memory
-    track       5 ft 6 in        source from memory
+    at          3 ft                     source from memory
+    empty       2,200 to 2,800 lb        source from memory
+    track       5 ft 6 in                source from memory
     tyres       1 each side
     suspension  spring
     stiffness   250 lb per in each side  source from memory
   }
   axle 2 {
-    at          12 ft 6 in       source from memory
-    empty       2,000 to 2,600 lb source from memory
-    track       5 ft 6 in        source from memory
+    at          12 ft 6 in               source from memory
+    empty       2,000 to 2,600 lb        source from memory
+    track       5 ft 6 in                source from memory
     tyres       1 each side
     suspension  spring
     stiffness   250 lb per in each side  source from memory
