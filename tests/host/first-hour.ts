@@ -34,9 +34,8 @@ const walks: Readonly<Record<string, (page: Page, origin: string, extension: str
     await page.keyboard.press('Control+.');
     await page.locator('.action-widget').waitFor();
     await window.photograph('walkthrough-4-fixes');
-    await page.keyboard.press('Escape');
-
-    await window.typeAtEndOf(lineOf('captures rail'), ', joists');
+    const fix = page.locator('.action-widget .monaco-list-row', { hasText: 'Capture all 4 contacts' });
+    await fix.click();
     await window.status().filter({ hasText: 'nothing found unsafe' }).waitFor();
     await window.typeAtEndOf(lineOf('build ') + 1, '\nexpect safe');
     await window.status().filter({ hasText: 'nothing found unsafe' }).waitFor();

@@ -86,7 +86,7 @@ export const panelHands = (page: Page): Readonly<Record<string, (given: Given) =
   },
   /** Takes what a dialog of the editor proposes. */
   accept: async () => {
-    await page.locator('.quick-input-widget input').waitFor();
+    await page.locator('.quick-input-widget input.input').waitFor();
     await page.keyboard.press('Enter');
   },
   /** What the page of the panel may load. */

@@ -21,7 +21,7 @@ export const workbench = (page: Page) => {
       const row = page.locator('.quick-input-list .monaco-list-row', { hasText: title }).first();
       for (let tries = 0; ; tries++) {
         await page.keyboard.press('F1');
-        await page.locator('.quick-input-widget input').fill(`>${title}`);
+        await page.locator('.quick-input-widget input.input').fill(`>${title}`);
         const there = await row.waitFor({ timeout: 2000 }).then(
           () => true,
           () => false,
@@ -48,7 +48,7 @@ export const workbench = (page: Page) => {
     },
     openFile: async (name: string): Promise<void> => {
       await page.keyboard.press('Control+P');
-      const box = page.locator('.quick-input-widget input');
+      const box = page.locator('.quick-input-widget input.input');
       await box.waitFor();
       await box.fill(name);
       await page.locator('.quick-input-list .monaco-list-row', { hasText: name }).first().click();
@@ -57,7 +57,7 @@ export const workbench = (page: Page) => {
     /** Types at the end of a line, line by line. */
     typeAtEndOf: async (line: number, text: string): Promise<void> => {
       await page.keyboard.press('Control+g');
-      await page.locator('.quick-input-widget input').fill(`:${line}`);
+      await page.locator('.quick-input-widget input.input').fill(`:${line}`);
       await page.keyboard.press('Enter');
       await page.keyboard.press('End');
       for (const [i, words] of text.split('\n').entries()) {

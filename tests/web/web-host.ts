@@ -14,7 +14,8 @@ const commit = '1911'.padEnd(40, '0');
 /** The oldest VS Code that is supported, 1.91.1, all in the browser: no Node process anywhere. */
 export const serveWeb = async (extension: string, suite: string | undefined, folder: string) => {
   const port = await freePort();
-  const host = '127.0.0.1';
+  // Webviews live at names below this one, which an address in numbers cannot have.
+  const host = 'localhost';
   const running = await open({
     browserType: 'none',
     quality: 'stable',

@@ -106,7 +106,9 @@ export class DrawingPanel {
       case 'go to':
         return goTo(this.plan()?.places ?? {}, message.element, message.property);
       case 'move':
-        return this.change(message.version, () => this.session.server.move(message));
+        return this.change(message.version, () =>
+          this.session.server.move({ ...message, plan: this.shown() }),
+        );
       case 'courses': {
         const edit = coursesEdit(this.plan()?.plan, message.element, message.by);
         if ('refused' in edit) return this.say(refusals()[edit.refused]);
@@ -115,6 +117,7 @@ export class DrawingPanel {
             uri: message.uri,
             version: message.version,
             edits: [edit],
+            plan: this.shown(),
           }),
         );
       }
@@ -141,8 +144,13 @@ export class DrawingPanel {
     return this.looks.get(this.uri?.toString() ?? '') ?? firstLook;
   }
 
+  /** Which plan of the file is shown. */
+  private shown(): number {
+    return Math.max(0, Math.min(this.looking().plan, (this.drawable?.plans.length ?? 1) - 1));
+  }
+
   private plan() {
-    return this.drawable?.plans[Math.min(this.looking().plan, this.drawable.plans.length - 1)];
+    return this.drawable?.plans[this.shown()];
   }
 
   private post(): void {

@@ -10,7 +10,7 @@ const reply = (
   version: number,
   state: AnalysisReply['state'],
   plans: readonly PlanReply[],
-): AnalysisReply => ({ uri, version, state, plans });
+): AnalysisReply => ({ uri, version, state, plans, pending: false });
 
 it('shows a whole reading as it is', () => {
   const good = reply(1, 'good', [plan('Car under a rail')]);

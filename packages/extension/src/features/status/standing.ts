@@ -11,11 +11,13 @@ interface Counts {
   readonly warning: number;
   readonly note: number;
   readonly notRun: number;
+  /** A heavy check is still being worked out. */
+  readonly pending: boolean;
 }
 
 /**
  * The worst thing known of a file. Good is only said when every check ran and none found anything: not before
- * the first answer, and not while the text cannot be read.
+ * the first answer, not while a check is at work, and not while the text cannot be read.
  *
  * @param counts of the engine's findings; `undefined` before the first answer
  * @param seen what the editor underlines; severity 0 is an error, 1 a warning
@@ -33,5 +35,5 @@ export const standingOf = (
   if (counts.notRun > 0) return { kind: 'not run', count: counts.notRun, worst };
   const toLookAt = Math.max(counts.warning, warnings.length);
   if (toLookAt > 0) return { kind: 'warning', count: toLookAt, worst };
-  return { kind: 'clear', count: 0, worst };
+  return { kind: counts.pending ? 'waiting' : 'clear', count: 0, worst };
 };
