@@ -26,7 +26,10 @@ export interface Timber {
   readonly wet: boolean;
   /** kg/m³ */
   readonly density: number;
+  /** Of the design values. */
   readonly source: SourceNote;
+  /** Of the dressed size, where it is another. */
+  readonly dressedSource?: SourceNote;
   readonly ref: Ref;
 }
 

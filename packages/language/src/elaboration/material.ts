@@ -64,6 +64,7 @@ export function timberOf(
     wet: w.said(block, timberProperties.wet) !== undefined,
     density,
     source: strength ? w.source(strength.values, [species]) : { kind: 'unknown' },
+    ...(dressed ? { dressedSource: w.source(dressed.values, [block]) } : {}),
     ref: { element: id },
   };
 }

@@ -82,6 +82,7 @@ export const rulesEs: Readonly<Record<string, string>> = {
     'crib {crib}: nadie sabe cuánto tiene que llevar. {why} Hasta entonces esta comprobación no se da por buena.',
   'crib-load.weigh-it': 'Diga el peso y el lugar del centro de gravedad de lo que descansa en él.',
   'crib-load.as-built': 'tal como se construyó',
+  'crib-load.fix-build': 'Armarlo {layout} de {timber}, {courses} hiladas ({use} de su capacidad)',
   'crib-mixed-timber.mixed':
     'los cribs {first} y {second} sostienen {vehicle} y son de maderas distintas ({one} y {other}). El más rígido toma {times} veces más con el mismo asiento. Arme los dos iguales, o mire sus cargas.',
   'crib-mixed-timber.other-here': 'El otro está aquí.',
