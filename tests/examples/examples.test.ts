@@ -26,7 +26,7 @@ beforeAll(async () => {
     },
     ['examples'],
   );
-});
+}, 120_000);
 
 const inFile = (path: string) => report.files.filter((f) => f.path === path);
 const plansOf = (path: string) => inFile(path).flatMap((f) => f.plans);
