@@ -1,9 +1,9 @@
 import type { ElementId } from '../model/ref.js';
 import type { Workings } from '../workings/workings.js';
+import { type CaseRun, holds } from './case-run.js';
 import { freeEnd } from './free-end.js';
 import type { ComponentRun } from './loss-working.js';
-import { cornerWords, holds } from './stage-results.js';
-import type { CaseRun } from './stage-run.js';
+import { cornerWords } from './stage-results.js';
 
 /** A case in which something is not held. */
 export interface Failure {

@@ -7,7 +7,7 @@ import type { Workings } from '../workings/workings.js';
 import { type BuildingStage, buildingStages } from './building.js';
 import { type Component, components, type JointCorner } from './components.js';
 import { lossesOf } from './losses.js';
-import { type Presence, runStages, type StageRun } from './stage-run.js';
+import { type RunOptions, runStages, type StageRun } from './stage-run.js';
 
 /** Everything worked out about how a plan rests, stage by stage and loss by loss. */
 export interface LossWorking {
@@ -32,7 +32,7 @@ export function lossWorking(w: Workings): LossWorking {
   );
   const stages = buildingStages(w.plan);
   const losses = lossesOf(w.plan, points);
-  const presence: Presence = (stage, point) =>
+  const presence: RunOptions['presence'] = (stage, point) =>
     point.original ||
     (point.kind === 'strut' ? strutStands(point, stage.standing, w) : stage.standing.includes(point.element));
   const parts = components(bodies, points).map((component): ComponentRun => {

@@ -1,11 +1,11 @@
 import type { LoadCase, Reaction, StageResult } from '../analysis/analysis.js';
 import { at } from '../resting/at.js';
 import type { Workings } from '../workings/workings.js';
+import { type CaseRun, holds } from './case-run.js';
 import type { JointCorner } from './components.js';
 import { freeEnd } from './free-end.js';
 import type { ComponentRun, LossWorking } from './loss-working.js';
 import type { Loss } from './losses.js';
-import type { CaseRun } from './stage-run.js';
 
 /** Stages as the views see them: what stands, what each contact carries, and what a loss changes. */
 export function stagesOf(w: Workings, resting: LossWorking): readonly StageResult[] {
@@ -65,10 +65,6 @@ function loadCase(
     notes,
   };
 }
-
-/** A case holds when every corner of the ranges rests, and not by balancing. */
-export const holds = (run: CaseRun): boolean =>
-  run.fall === undefined && run.balance === undefined && !run.unsolved;
 
 /** What is not held: `the front of trailer`. */
 export function freeOf(w: Workings, part: ComponentRun, run: CaseRun): string | undefined {

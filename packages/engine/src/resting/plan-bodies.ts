@@ -48,7 +48,12 @@ export function planBodies(
         corners: all.map((c) => ({ ...toPlan(vehicle, c), weight: c.weight, words: c.words })),
         centreHeight: mass.z.value,
       });
-    else bodies.push(...withCab(vehicle, vehicle.cab, all, mass.z.value));
+    else {
+      const both = withCab(vehicle, vehicle.cab, all, mass.z.value);
+      // A cab that weighs as much as the whole: one of the two is wrong.
+      if (both.some((b) => b.corners.length === 0)) unknown.push(vehicle);
+      else bodies.push(...both);
+    }
   }
   return { bodies, unknown };
 }

@@ -1,7 +1,7 @@
 import { exceeds } from '@cribwright/units';
 import { print, printBeside } from '../../figure/print.js';
 import { messages } from '../../finding/message.js';
-import { holds } from '../../loss/stage-results.js';
+import { holds } from '../../loss/case-run.js';
 import { type TippingEdge, tippingEdge } from '../../loss/tipping-edge.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, published, type Rule, type RuleFinding } from '../rule.js';

@@ -1,0 +1,60 @@
+import { describe, expect, it } from 'vitest';
+import { planOf, step, trailerOnCar, truckOnCar } from '../testing/sample-plans.js';
+import { buildingStages } from './building.js';
+
+const titles = (plan: Parameters<typeof buildingStages>[0]) => buildingStages(plan).map((s) => s.title);
+
+describe('stages of building', () => {
+  it('starts as found and makes one of each step that changes what stands', () => {
+    expect(titles(trailerOnCar)).toEqual([
+      'as found',
+      'step 2: chock trailer',
+      'step 3: capture car',
+      'step 4: build A, C',
+      'step 5: build B, D',
+      'step 6: set S1, S2, S3, S4',
+      'step 8: tension T1, T2',
+    ]);
+    expect(buildingStages(trailerOnCar)[2]?.adding).toEqual(['chock/K2', 'crib/C1', 'crib/C2']);
+  });
+
+  it('puts what no step names at the end', () => {
+    const plan = { ...truckOnCar, steps: [step(1, 'build', ['crib/A'])] };
+    const last = buildingStages(plan).at(-1);
+    expect(last?.title).toBe('with what no step names');
+    expect(last?.adding).toEqual([
+      'crib/B',
+      'crib/C',
+      'crib/D',
+      'crib/C1',
+      'crib/C2',
+      'chock/K1',
+      'chock/K2',
+    ]);
+    expect(titles({ ...truckOnCar, steps: [] })).toEqual(['as found', 'all in place']);
+    expect(titles(planOf({}))).toEqual(['as found']);
+  });
+
+  it('follows needs before the order of writing, and does not hang on a ring of them', () => {
+    const late = step(1, 'build', ['crib/A'], { after: ['step/2'] });
+    const early = step(2, 'build', ['crib/B']);
+    expect(titles({ ...truckOnCar, steps: [late, early] }).slice(1, 3)).toEqual([
+      'step 2: build B',
+      'step 1: build A',
+    ]);
+    const ring = { ...early, after: [late.id] };
+    expect(titles({ ...truckOnCar, steps: [late, ring] }).slice(1, 3)).toEqual([
+      'step 1: build A',
+      'step 2: build B',
+    ]);
+  });
+
+  it('takes out what a step removes', () => {
+    const plan = {
+      ...truckOnCar,
+      steps: [step(1, 'build', ['crib/A', 'crib/B']), step(2, 'remove', ['crib/A'])],
+    };
+    expect(buildingStages(plan)[2]?.standing).toEqual(['crib/B']);
+    expect(buildingStages(plan).at(-1)?.standing).not.toContain('crib/A');
+  });
+});

@@ -1,0 +1,86 @@
+import { at } from '../resting/at.js';
+import type { Motion, Rest } from '../resting/system.js';
+import type { JointCorner } from './components.js';
+import type { Loss } from './losses.js';
+
+/** Least and greatest of a force over the corners of the ranges, N, and the corner of the greatest. */
+export interface Extremes {
+  readonly low: Float64Array;
+  readonly high: Float64Array;
+  readonly worst: Int32Array;
+}
+
+/** One case at one stage, over every corner of the ranges. */
+export interface CaseRun extends Extremes {
+  readonly loss: Loss | undefined;
+  /** Which points of the component stand at this stage. */
+  readonly there: readonly boolean[];
+  /** The same for the sum over each support's contacts, in the order of `wholes`. */
+  readonly whole: Extremes & {
+    /** Forces at all points of the component when the sum was greatest. */
+    readonly forces: (Float64Array | undefined)[];
+  };
+  /** Forces at all points at the last corner: the heavy end. */
+  heavy: Float64Array | undefined;
+  /** The first corner in which it does not rest. */
+  fall: { readonly corner: JointCorner; readonly motions: readonly Motion[] } | undefined;
+  /** The first corner in which it only balances, on a line or a point. */
+  balance: JointCorner | undefined;
+  unsolved: boolean;
+  smallSteps: boolean;
+}
+
+const extremes = (count: number) => ({
+  low: new Float64Array(count).fill(Number.POSITIVE_INFINITY),
+  high: new Float64Array(count).fill(Number.NEGATIVE_INFINITY),
+  worst: new Int32Array(count),
+});
+
+export const emptyRun = (there: readonly boolean[], wholes: number, loss: Loss | undefined): CaseRun => ({
+  loss,
+  there,
+  ...extremes(there.length),
+  whole: { ...extremes(wholes), forces: [] },
+  heavy: undefined,
+  fall: undefined,
+  balance: undefined,
+  unsolved: false,
+  smallSteps: false,
+});
+
+/** A case holds when every corner of the ranges rests, and not by balancing. */
+export const holds = (run: CaseRun): boolean =>
+  run.fall === undefined && run.balance === undefined && !run.unsolved;
+
+/** Takes one corner's answer into a case. `wholeOf` says for each point which whole it belongs to; -1 for none. */
+export function record(
+  run: CaseRun,
+  rest: Rest,
+  { corner, index }: { readonly corner: JointCorner; readonly index: number },
+  wholeOf: readonly number[],
+): void {
+  if (rest.kind === 'unsolved') run.unsolved = true;
+  else if (rest.kind === 'falls') run.fall ??= { corner, motions: rest.motions };
+  else {
+    if (rest.balanced) run.balance ??= corner;
+    if (rest.method === 'small steps') run.smallSteps = true;
+    const sums = new Float64Array(run.whole.low.length);
+    for (let i = 0; i < rest.forces.length; i++) {
+      const f = at(rest.forces, i);
+      widen(run, i, f, index);
+      const whole = wholeOf[i] ?? -1;
+      if (whole >= 0) sums[whole] = at(sums, whole) + f;
+    }
+    for (let e = 0; e < sums.length; e++)
+      if (widen(run.whole, e, at(sums, e), index)) run.whole.forces[e] = rest.forces;
+    run.heavy = rest.forces;
+  }
+}
+
+function widen(to: Extremes, i: number, force: number, index: number): boolean {
+  if (force < at(to.low, i)) to.low[i] = force;
+  if (!(force > at(to.high, i))) return false;
+  to.high[i] = force;
+  to.worst[i] = index;
+  return true;
+}
