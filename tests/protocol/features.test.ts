@@ -240,7 +240,7 @@ feature('documentOnTypeFormattingProvider', 'lays out the block that a brace clo
     ch: '}',
     options,
   });
-  expect(edits.map((e) => e.newText.replace('\n', ''))).toEqual(['    ', '  ']);
+  expect(edits.map((e) => e.newText.replace('\n', ''))).toEqual(['  ', '    ', '  ']);
   server.close(messy);
 });
 

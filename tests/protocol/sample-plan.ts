@@ -11,7 +11,7 @@ plan "Car under the side rail of a loaded van trailer" {
   }
 
   vehicle trailer : VanTrailer53 {
-    cargo 36,000 to 42,000 lb  from 4 ft to 48 ft
+    cargo 36,000 to 42,000 lb  from 4 ft to 48 ft height 72 to 96 in
   }
 
   vehicle car : Sedan {

@@ -7,8 +7,14 @@ export const analysis: Feature = {
     session.connection.onRequest(AnalysisRequest, async ({ uri }: AnalysisParams): Promise<AnalysisReply> => {
       const checked = await session.checked(uri);
       return checked
-        ? { uri, version: checked.version, state: checked.state, plans: checked.plans }
-        : { uri, version: 0, state: 'no plan', plans: [] };
+        ? {
+            uri,
+            version: checked.version,
+            state: checked.state,
+            pending: checked.pending,
+            plans: checked.plans,
+          }
+        : { uri, version: 0, state: 'no plan', pending: false, plans: [] };
     });
   },
 };

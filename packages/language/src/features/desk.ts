@@ -12,6 +12,8 @@ export interface Desk {
   file(uri: string): Promise<BoundFile | undefined>;
   /** Its problems and the analysis of its plans. */
   checked(uri: string): Promise<Checked | undefined>;
+  /** The same, with what is heavy worked out too. */
+  whole(uri: string): Promise<Checked | undefined>;
   /** Every plan file of the opened folders, read in. For what goes across files. */
   everyFile(): Promise<readonly BoundFile[]>;
   /** The same files with other texts in some of them, to try a change out. Touches nothing. */

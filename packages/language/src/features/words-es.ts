@@ -25,6 +25,7 @@ const spanish: Readonly<Record<keyof typeof editorWords, string>> = {
   dangers: '{count} inseguro',
   warnings: '{count} por revisar',
   notRun: '{count} sin comprobar',
+  pending: 'calculando aún el empuje',
   seeDrawing: 'Ver el dibujo',
   heldExpectations: '{held} de {all} expectativas cumplidas',
 };

@@ -24,6 +24,7 @@ export const editorWords = {
   dangers: '{count} unsafe',
   warnings: '{count} to look at',
   notRun: '{count} not checked',
+  pending: 'still working out the push',
   seeDrawing: 'See the drawing',
   heldExpectations: '{held} of {all} expectations held',
 } as const;

@@ -15,6 +15,8 @@ export interface AnalysisReply {
   /** `errors`: the text has errors; plans that could still be read are given, as far as they were read. */
   readonly state: 'good' | 'errors' | 'no plan';
   readonly plans: readonly PlanReply[];
+  /** The push is still being worked out; `AnalysisChanged` comes again when it is. */
+  readonly pending: boolean;
 }
 export interface PlanReply {
   readonly plan: Plan;
@@ -39,6 +41,8 @@ export interface AnalysisChangedParams {
   readonly note: number;
   /** Checks that could not run. Never shown as good. */
   readonly notRun: number;
+  /** A heavy check is still being worked out: this is not the last word. */
+  readonly pending: boolean;
 }
 
 /** Client to server: turn edits of the plan into edits of the text. Used by drags, keys and quick fixes. */

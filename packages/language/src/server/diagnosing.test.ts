@@ -3,6 +3,9 @@ import { diagnosing, type Report } from './diagnosing.js';
 
 const turn = (run: () => void) => void setImmediate(run);
 
+/** Nothing is left to be worked out. */
+const nothingLeft = (): Iterator<void, boolean> => ({ next: () => ({ done: true, value: false }) });
+
 /** Files by name; a report says what the file says. */
 function desk(files: Map<string, { version: number; text: string }>) {
   const sent: Report<string>[] = [];
@@ -10,6 +13,8 @@ function desk(files: Map<string, { version: number; text: string }>) {
   let checks = 0;
   const work = diagnosing<string>({
     turn,
+    pause: async () => undefined,
+    complete: nothingLeft,
     check: async (uri) => {
       checks++;
       const file = files.get(uri);
@@ -76,6 +81,8 @@ it('never sends a report that an edit overtook', async () => {
   let first = true;
   const work = diagnosing<string>({
     turn,
+    pause: async () => undefined,
+    complete: nothingLeft,
     check: async (uri) => {
       const file = files.get(uri) ?? { version: 0, text: '' };
       if (first) {
@@ -104,4 +111,65 @@ it('takes back what it showed when a file goes, and only then', async () => {
   work.forget('a');
   work.forget('b');
   expect(cleared).toEqual(['a']);
+});
+
+/** A file whose check leaves three steps to be worked out. */
+function heavy() {
+  const sent: string[] = [];
+  const ran: string[] = [];
+  let text = 'one';
+  let version = 1;
+  const whole = new Set<string>();
+  const work = diagnosing<string>({
+    turn,
+    pause: async () => undefined,
+    check: async (uri) => {
+      const content = whole.has(text) ? `${text}, whole` : text;
+      return { uri, version, content, key: content };
+    },
+    *complete() {
+      const of = text;
+      if (whole.has(of)) return false;
+      for (const step of [1, 2, 3]) {
+        ran.push(`${of} ${step}`);
+        yield;
+      }
+      whole.add(of);
+      return true;
+    },
+    send: ({ content }) => sent.push(content),
+    clear: () => undefined,
+  });
+  const edit = (to: string): void => {
+    text = to;
+    version++;
+    work.touch('a');
+  };
+  return { work, sent, ran, edit };
+}
+
+it('shows the quick checks at once, and the whole when it is worked out', async () => {
+  const { work, sent } = heavy();
+  work.touch('a');
+  await work.settled();
+  expect(sent).toEqual(['one', 'one, whole']);
+});
+
+it('drops what is being worked out at an edit', async () => {
+  const { work, sent, ran, edit } = heavy();
+  work.touch('a');
+  while (!ran.includes('one 2')) await new Promise((next) => setImmediate(next));
+  edit('two');
+  await work.settled();
+  expect(sent).toEqual(['one', 'two', 'two, whole']);
+  expect(ran).not.toContain('one 3');
+});
+
+it('works nothing out twice', async () => {
+  const { work, ran } = heavy();
+  work.touch('a');
+  await work.settled();
+  work.touch('a');
+  await work.settled();
+  expect(ran).toEqual(['one 1', 'one 2', 'one 3']);
 });

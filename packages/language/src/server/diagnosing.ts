@@ -13,50 +13,76 @@ export interface Diagnosing {
   touch(uri: string): void;
   /** The file is gone from the editor: takes back what was shown for it. */
   forget(uri: string): void;
-  /** Resolves once nothing waits to be checked. */
+  /** Resolves once nothing waits to be checked or worked out. */
   settled(): Promise<void>;
+}
+
+export interface Work<Content> {
+  readonly turn: Turn;
+  /** A breath without typing, before anything heavy begins. */
+  readonly pause: () => Promise<void>;
+  /** `undefined` when the file is no longer open. */
+  readonly check: (uri: string) => Promise<Report<Content> | undefined>;
+  /** What the check left to be worked out, in steps; dropped at the next edit. Gives whether there was anything. */
+  readonly complete: (uri: string) => Iterator<void, boolean>;
+  readonly send: (report: Report<Content>) => void;
+  readonly clear: (uri: string) => void;
 }
 
 /**
  * Checks touched files, the last touched first, one at a time. An edit stops the round between two files and
- * begins a new one. Sends a report only where it says something new, or speaks of a new version.
+ * begins a new one. Sends a report only where it says something new, or speaks of a new version. When nobody
+ * types, works out what the checks left open.
  */
-export function diagnosing<Content>(the: {
-  readonly turn: Turn;
-  /** `undefined` when the file is no longer open. */
-  readonly check: (uri: string) => Promise<Report<Content> | undefined>;
-  readonly send: (report: Report<Content>) => void;
-  readonly clear: (uri: string) => void;
-}): Diagnosing {
+export function diagnosing<Content>(the: Work<Content>): Diagnosing {
   const waiting = new Set<string>();
   const sent = new Map<string, Report<Content>>();
   const settle: (() => void)[] = [];
   let running = false;
 
   const calm = quiet(the.turn, () => void round());
+  const turned = () => new Promise<void>((next) => the.turn(next));
 
   async function round(): Promise<void> {
     if (running) return;
     running = true;
     const begun = calm.count;
-    while (waiting.size > 0 && calm.count === begun) {
+    const overtaken = () => calm.count !== begun;
+    while (waiting.size > 0 && !overtaken()) {
       const uri = [...waiting].at(-1) ?? '';
       waiting.delete(uri);
       const report = await the.check(uri);
       // An edit came while files were read: that round speaks of an old text.
-      if (calm.count !== begun && report) waiting.add(uri);
-      else if (report) offer(report);
-      await new Promise<void>((next) => the.turn(next));
+      if (report && overtaken()) waiting.add(uri);
+      else if (report) offer(uri, report);
+      await turned();
     }
+    if (!overtaken()) await rest(overtaken);
     running = false;
-    if (waiting.size > 0) return calm.stir();
+    if (waiting.size > 0 || overtaken()) return calm.stir();
     for (const done of settle.splice(0)) done();
   }
 
-  function offer(report: Report<Content>): void {
-    const before = sent.get(report.uri);
+  async function rest(overtaken: () => boolean): Promise<void> {
+    await the.pause();
+    for (const uri of [...sent.keys()].reverse()) {
+      if (overtaken()) return;
+      const steps = the.complete(uri);
+      let step = steps.next();
+      for (; step.done !== true; step = steps.next()) {
+        await turned();
+        if (overtaken()) return;
+      }
+      const report = step.value ? await the.check(uri) : undefined;
+      if (report && !overtaken()) offer(uri, report);
+    }
+  }
+
+  function offer(uri: string, report: Report<Content>): void {
+    const before = sent.get(uri);
     if (before?.key === report.key && before.version === report.version) return;
-    sent.set(report.uri, report);
+    sent.delete(uri);
+    sent.set(uri, report);
     the.send(report);
   }
 
@@ -68,7 +94,9 @@ export function diagnosing<Content>(the: {
     },
     forget(uri) {
       waiting.delete(uri);
-      if (sent.delete(uri)) the.clear(uri);
+      const shown = sent.get(uri);
+      sent.delete(uri);
+      if (shown) the.clear(shown.uri);
     },
     settled: () =>
       waiting.size === 0 && !running ? Promise.resolve() : new Promise((done) => settle.push(done)),

@@ -18,6 +18,7 @@ export interface Shown {
 /** Turns the check of a file into what the client is told: diagnostics with their version, and a tally. */
 export function publisher(session: Session, open: OpenDocuments) {
   const { connection, client } = session;
+  const pending = new Set<string>();
   const numbers = new WeakMap<object, number>();
   let last = 0;
   /** A number for each analysis: equal numbers, equal drawing. */
@@ -26,6 +27,14 @@ export function publisher(session: Session, open: OpenDocuments) {
     numbers.set(analysis, number);
     return number;
   };
+
+  /** Hints, lenses and colours of other files may have changed with this one. */
+  function refresh(): void {
+    const { workspace } = client;
+    if (workspace?.inlayHint?.refreshSupport) willing(connection.languages.inlayHint.refresh());
+    if (workspace?.codeLens?.refreshSupport) willing(connection.sendRequest('workspace/codeLens/refresh'));
+    if (workspace?.semanticTokens?.refreshSupport) willing(connection.languages.semanticTokens.refresh());
+  }
 
   async function report(uri: string): Promise<Report<Shown> | undefined> {
     const document = open.get(uri);
@@ -53,21 +62,17 @@ export function publisher(session: Session, open: OpenDocuments) {
       void connection.sendDiagnostics({ uri, ...about, diagnostics: [...diagnostics] });
       const changed: AnalysisChangedParams = { uri, version: version ?? 0, ...tally };
       void connection.sendNotification(AnalysisChanged, changed);
+      if (pending.delete(uri) && !tally.pending) refresh();
+      if (tally.pending) pending.add(uri);
     },
     clear(uri: string): void {
       void connection.sendDiagnostics({ uri, diagnostics: [] });
     },
-    /** Hints, lenses and colours of other files may have changed with this one. */
-    refresh(): void {
-      const { workspace } = client;
-      if (workspace?.inlayHint?.refreshSupport) willing(connection.languages.inlayHint.refresh());
-      if (workspace?.codeLens?.refreshSupport) willing(connection.sendRequest('workspace/codeLens/refresh'));
-      if (workspace?.semanticTokens?.refreshSupport) willing(connection.languages.semanticTokens.refresh());
-    },
+    refresh,
   };
 }
 
-function tallyOf({ problems, state }: Checked): Shown['tally'] {
+function tallyOf({ problems, state, pending }: Checked): Shown['tally'] {
   const open = problems.filter((p) => !p.finding?.accepted);
   const count = (severity: string): number =>
     open.filter((p) => p.severity === severity && !p.finding?.couldNotRun).length;
@@ -78,6 +83,7 @@ function tallyOf({ problems, state }: Checked): Shown['tally'] {
     note: count('note'),
     // Text that cannot be read holds checks that could not run.
     notRun: notRun + (state === 'errors' && notRun === 0 ? 1 : 0),
+    pending,
   };
 }
 
@@ -92,5 +98,5 @@ const stopped = (why: string, { locale }: Session): Shown => ({
       message: translate(say('broke', { why }), locale),
     },
   ],
-  tally: { danger: 0, warning: 0, note: 0, notRun: 1 },
+  tally: { danger: 0, warning: 0, note: 0, notRun: 1, pending: false },
 });

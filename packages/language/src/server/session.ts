@@ -13,6 +13,9 @@ import { willing } from './willing.js';
 /** Plans in the opened folders beyond this many are not looked through by what goes across files. */
 const mostFiles = 2000;
 
+/** Without typing for this long, in ms, what is heavy may begin. */
+const breath = 250;
+
 /** Ties one client to a workspace: keeps texts in step, checks what changed, and answers the features' questions. */
 export function startSession(
   connection: Connection,
@@ -33,6 +36,11 @@ export function startSession(
   async function checked(uri: string): Promise<Checked | undefined> {
     return (await file(uri)) && workspace.check(sameUri(uri));
   }
+  async function whole(uri: string): Promise<Checked | undefined> {
+    if (!(await file(uri))) return undefined;
+    for (const _step of workspace.complete(sameUri(uri))) await new Promise<void>((next) => turn(next));
+    return checked(uri);
+  }
   const listed = async (): Promise<readonly string[]> =>
     (await Promise.all(folders.map((folder) => files.list(folder, mostFiles)))).flat().map(sameUri);
 
@@ -48,6 +56,7 @@ export function startSession(
     },
     file,
     checked,
+    whole,
     async everyFile() {
       known ??= listed();
       const uris = new Set([...(await known), ...open.all().map((d) => sameUri(d.uri))]);
@@ -68,7 +77,14 @@ export function startSession(
   };
 
   const { report, send, clear, refresh } = publisher(session, open);
-  const work = diagnosing({ turn, check: report, send, clear });
+  const work = diagnosing({
+    turn,
+    pause: () => new Promise((done) => setTimeout(done, breath)),
+    check: report,
+    complete: (uri) => workspace.complete(sameUri(uri)),
+    send,
+    clear,
+  });
   /** A file changed: it and whatever uses it are looked at again, the file itself first. */
   function changed(uri: string): void {
     const users = workspace.dependents(sameUri(uri)).filter((u) => open.get(u));

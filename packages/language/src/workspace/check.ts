@@ -1,4 +1,12 @@
-import { type Analysis, analyze, type Finding, type Message, type Plan } from '@cribwright/engine';
+import {
+  type Analysis,
+  type AnalyzeOptions,
+  analyze,
+  analyzeInSteps,
+  type Finding,
+  type Message,
+  type Plan,
+} from '@cribwright/engine';
 import type { BoundFile } from '../binding/bound-file.js';
 import type { Surroundings } from '../binding/file-scope.js';
 import { planEditChanges } from '../edits/plan-edit-changes.js';
@@ -17,6 +25,8 @@ export interface Checked {
   readonly state: AnalysisReply['state'];
   readonly problems: readonly Problem[];
   readonly plans: readonly PlanReply[];
+  /** The push that a plan holds is not worked out yet: nothing here may look as if all checks had run. */
+  readonly pending: boolean;
 }
 
 export interface Problem {
@@ -39,9 +49,15 @@ export interface ProblemFix {
   readonly edits: Readonly<Record<string, readonly TextChange[]>>;
 }
 
+interface Known {
+  readonly analysis: Analysis;
+  /** With the push. */
+  readonly whole: boolean;
+}
+
 /** Remembers analyses by the value of the plan, so that an edit in a comment works nothing out anew. */
 export class Checker {
-  private readonly known = new Map<string, Analysis>();
+  private readonly known = new Map<string, Known>();
 
   constructor(
     private readonly today: string | undefined,
@@ -54,9 +70,12 @@ export class Checker {
     around: Surroundings,
     display: 'us' | 'si' | undefined,
   ): Checked {
-    if (!file) return { uri, version: 0, state: 'no plan', problems: [], plans: [] };
+    if (!file) return { uri, version: 0, state: 'no plan', problems: [], plans: [], pending: false };
     const elaborated = elaborate(file, around, display);
-    const plans = elaborated.plans.map((e) => ({ made: e, reply: this.reply(e) }));
+    const plans = elaborated.plans.map((made) => {
+      const { analysis, whole } = this.analysis(made.plan);
+      return { made, whole, reply: replyOf(made, analysis) };
+    });
     const analysed = plans.map(({ made, reply }) => ({ block: made.block, analysis: reply.analysis }));
     const exercises = lessonProblems(file, around, analysed);
     const text = [...file.problems, ...elaborated.problems, ...exercises].map((p) => textProblem(p, uri));
@@ -68,35 +87,48 @@ export class Checker {
       state: errors ? 'errors' : plans.length === 0 ? 'no plan' : 'good',
       problems: [...text, ...found],
       plans: plans.map((p) => p.reply),
+      pending: plans.some((p) => !p.whole),
     };
   }
 
-  private reply({ plan, places, partial }: Elaborated): PlanReply {
-    const placesOut = Object.fromEntries(
-      [...places].map(([key, { uri, span, text }]) => [key, { uri, range: rangeOf(text, span) }]),
-    );
-    return { plan, analysis: this.analysis(plan), places: placesOut, partial };
+  /** Works out what `check` left open, and stops after each step: to go on later, or to be dropped. */
+  *complete({ plans }: Checked): Generator<void, void> {
+    for (const { plan } of plans) {
+      if (this.analysis(plan).whole) continue;
+      const analysis = yield* analyzeInSteps(plan, this.options());
+      this.remember(JSON.stringify(plan), { analysis, whole: true });
+    }
   }
 
-  private analysis(plan: Plan): Analysis {
+  private analysis(plan: Plan): Known {
     const key = JSON.stringify(plan);
     const known = this.known.get(key);
-    if (known) {
-      this.known.delete(key);
-      this.known.set(key, known);
-      return known;
-    }
-    const made = analyze(plan, {
-      push: this.push,
-      ...(this.today === undefined ? {} : { today: this.today }),
-    });
-    this.known.set(key, made);
-    if (this.known.size > 60) {
-      const oldest = this.known.keys().next().value;
-      if (oldest !== undefined) this.known.delete(oldest);
-    }
+    const made = known ?? {
+      analysis: analyze(plan, { ...this.options(), push: this.push }),
+      whole: this.push,
+    };
+    this.remember(key, made);
     return made;
   }
+
+  private remember(key: string, made: Known): void {
+    this.known.delete(key);
+    this.known.set(key, made);
+    if (this.known.size <= 60) return;
+    const oldest = this.known.keys().next().value;
+    if (oldest !== undefined) this.known.delete(oldest);
+  }
+
+  private options(): AnalyzeOptions {
+    return this.today === undefined ? {} : { today: this.today };
+  }
+}
+
+function replyOf({ plan, places, partial }: Elaborated, analysis: Analysis): PlanReply {
+  const placesOut = Object.fromEntries(
+    [...places].map(([key, { uri, span, text }]) => [key, { uri, range: rangeOf(text, span) }]),
+  );
+  return { plan, analysis, places: placesOut, partial };
 }
 
 const textProblem = (p: LanguageProblem, uri: string): Problem => ({

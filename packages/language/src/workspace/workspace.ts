@@ -40,6 +40,11 @@ export interface Workspace {
   /** Read and bound; `undefined` where there is no such file, or it was not loaded. Never throws. */
   bound(uri: string): BoundFile | undefined;
   check(uri: string): Checked;
+  /**
+   * Works out what `check` left pending, and stops after each step, so that it can be dropped. Once it is done,
+   * `check` gives the whole. Gives whether there was anything to do.
+   */
+  complete(uri: string): Generator<void, boolean>;
   /** Loaded files that use it, directly or not. */
   dependents(uri: string): readonly string[];
   /** Loaded files, without the library. */
@@ -153,6 +158,14 @@ class Files implements Workspace {
     const checked = this.checker.check(uri, file, this.surroundings(uri), this.display);
     if (file) this.checks.set(uri, checked);
     return checked;
+  }
+
+  *complete(uri: string): Generator<void, boolean> {
+    const checked = this.check(uri);
+    if (!checked.pending) return false;
+    yield* this.checker.complete(checked);
+    this.checks.delete(uri);
+    return true;
   }
 
   dependents(uri: string): readonly string[] {

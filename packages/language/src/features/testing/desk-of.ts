@@ -23,6 +23,11 @@ export function deskOf(
     locale,
     file,
     checked: async (uri) => ((await file(uri)) ? workspace.check(uri) : undefined),
+    async whole(uri) {
+      if (!(await file(uri))) return undefined;
+      for (const _step of workspace.complete(uri));
+      return workspace.check(uri);
+    },
     async everyFile() {
       const found = await Promise.all([...texts.keys()].map(file));
       return found.filter((f) => f !== undefined);

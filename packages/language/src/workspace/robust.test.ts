@@ -1,0 +1,187 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { vocabulary } from '../artefacts/vocabulary.js';
+import { library } from '../generated/library.js';
+import { deepest } from '../grammar/layout.js';
+import { openWorkspace } from './workspace.js';
+
+const uri = 'file:///alder-ridge/plans/any.crib';
+
+/** Binds and checks a text as the server would. What comes back must fit the text, whatever it was. */
+function read(text: string, others: ReadonlyMap<string, string> = new Map()) {
+  const workspace = openWorkspace({
+    files: { read: async (u) => others.get(u) },
+    folders: ['file:///alder-ridge'],
+  });
+  workspace.put(uri, text, 1);
+  const checked = workspace.check(uri);
+  for (const p of checked.problems) {
+    expect(p.message.text).not.toMatch(/\{[a-z]+\}|undefined|NaN|\[object/i);
+    expect(p.span.start).toBeGreaterThanOrEqual(0);
+    expect(p.span.end).toBeLessThanOrEqual(text.length);
+    expect(p.span.start).toBeLessThanOrEqual(p.span.end);
+  }
+  return checked;
+}
+
+const plans = new URL('../../../../examples/plans/', import.meta.url);
+const examples = readdirSync(plans).map((f) => readFileSync(new URL(f, plans), 'utf8'));
+
+describe('any text at all', () => {
+  it('is read without a crash', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'grapheme', maxLength: 400 }), (text) => void read(text)),
+      { numRuns: 300 },
+    );
+  });
+
+  it('is read without a crash where it is made of the language’s own words', () => {
+    const v = vocabulary();
+    const words = [
+      ...v.blocks,
+      ...v.keys,
+      ...v.words,
+      ...v.choices,
+      ...v.units,
+      '{',
+      '}',
+      '\n',
+      ',',
+      ':',
+      '(',
+      ')',
+      '=',
+      '"x"',
+      '12',
+      '3 1/2',
+      '4x4',
+      'A',
+      'trailer',
+      '/*',
+      '//',
+      '±',
+      '- ',
+      '.',
+      ';',
+    ];
+    const soup = fc.array(fc.constantFrom(...words), { maxLength: 120 }).map((w) => w.join(' '));
+    fc.assert(
+      fc.property(soup, (text) => void read(text)),
+      { numRuns: 300 },
+    );
+  });
+
+  it('is read without a crash where a piece of a good plan is missing', () => {
+    const broken = fc
+      .tuple(
+        fc.constantFrom(...examples),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.integer({ min: 1, max: 80 }),
+      )
+      .map(([text, at, length]) => {
+        const from = Math.floor(at * text.length);
+        return text.slice(0, from) + text.slice(from + length);
+      });
+    fc.assert(
+      fc.property(broken, (text) => void read(text)),
+      { numRuns: 25 },
+    );
+  });
+
+  it('is read without a crash where a plan breaks off', () => {
+    const [text = ''] = examples;
+    for (let at = 0; at < text.length; at += Math.ceil(text.length / 40)) read(text.slice(0, at));
+  });
+});
+
+describe('a text made to hurt', () => {
+  it('of a megabyte of braces gives messages, not a crash', () => {
+    const codes = read('{'.repeat(1_000_000)).problems.map((p) => p.code);
+    expect(codes).toContain('braces-too-deep');
+    expect(codes).toContain('file-too-long');
+    expect(codes.length).toBeLessThan(deepest + 10);
+  });
+
+  it('of words without end stops with one message', () => {
+    const codes = read('a '.repeat(300_000)).problems.map((p) => p.code);
+    expect(codes.filter((c) => c === 'file-too-long')).toHaveLength(1);
+  });
+
+  it('of parentheses without end is bounded', () => {
+    const { problems } = read(`let a = ${'('.repeat(5_000)}1 in${')'.repeat(5_000)}`);
+    expect(problems.length).toBeGreaterThan(0);
+  });
+
+  it('of one name declared ten thousand times says so, and in time', () => {
+    const text = Array.from({ length: 10_000 }, () => 'cache A { people 4 }').join('\n');
+    expect(read(text).problems.filter((p) => p.code === 'name-twice')).toHaveLength(9_999);
+  });
+
+  it('of a thousand values that hang on each other is bounded', () => {
+    const text = Array.from({ length: 1_000 }, (_, i) => `let v${i} = v${i + 1} + 1 in`).join('\n');
+    expect(read(`${text}\nlet v1000 = v0 + 1 in`).problems.length).toBeGreaterThan(0);
+  });
+});
+
+describe('files that use each other', () => {
+  it('in a ring are read, and the ring is told', async () => {
+    const others = new Map([
+      ['file:///alder-ridge/a.crib', 'use "b.crib"\ncache A { people 1 }'],
+      ['file:///alder-ridge/b.crib', 'use "c.crib"\ncache B { people 1 }'],
+      ['file:///alder-ridge/c.crib', 'use "a.crib"\ncache C { people 1 }'],
+    ]);
+    const workspace = openWorkspace({
+      files: { read: async (u) => others.get(u) },
+      folders: ['file:///alder-ridge'],
+    });
+    await workspace.load('file:///alder-ridge/a.crib');
+    const { problems } = workspace.check('file:///alder-ridge/a.crib');
+    expect(problems.find((p) => p.code === 'use-cycle')?.message.text).toContain(
+      'a.crib → b.crib → c.crib → a.crib',
+    );
+  });
+
+  it('by the hundreds are read up to a bound', async () => {
+    let reads = 0;
+    const files = {
+      read: async (u: string) => {
+        reads++;
+        const n = Number(/f(\d+)\.crib$/.exec(u)?.[1] ?? 0);
+        return Array.from({ length: 5 }, (_, i) => `use "f${n * 5 + i + 1}.crib"`).join('\n');
+      },
+    };
+    const workspace = openWorkspace({ files, folders: ['file:///alder-ridge'] });
+    await workspace.load('file:///alder-ridge/f0.crib');
+    expect(reads).toBeLessThan(2_100);
+    expect(workspace.bound('file:///alder-ridge/f0.crib')).toBeDefined();
+  });
+
+  it('outside the folder are never read', async () => {
+    const asked: string[] = [];
+    const files = { read: async (u: string) => (asked.push(u), undefined) };
+    const workspace = openWorkspace({ files, folders: ['file:///alder-ridge'] });
+    const paths = [
+      '../x.crib',
+      '../../etc/x.crib',
+      '/etc/x.crib',
+      'file:///etc/x.crib',
+      'a/../../x.crib',
+      '..\\x.crib',
+      'http://x/y.crib',
+    ];
+    workspace.put('file:///alder-ridge/p.crib', paths.map((p) => `use "${p}"`).join('\n'), 1);
+    await workspace.load('file:///alder-ridge/p.crib');
+    expect(asked).toEqual([]);
+    const codes = workspace.check('file:///alder-ridge/p.crib').problems.map((p) => p.code);
+    expect(codes.filter((c) => c === 'use-outside')).toHaveLength(paths.length);
+  });
+});
+
+it('finds nothing wrong with the bundled library', () => {
+  const workspace = openWorkspace({ files: { read: async () => undefined }, folders: [] });
+  const problems = Object.keys(library).flatMap((name) =>
+    workspace.check(`cribwright:/library/${name}`).problems.map((p) => `${name}: ${p.message.text}`),
+  );
+  expect(problems).toEqual([]);
+});
