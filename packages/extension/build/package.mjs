@@ -52,5 +52,7 @@ await createVSIX({
   dependencies: false,
   skipLicense: true,
   allowMissingRepository: true,
+  // There is no public address that relative links could be rewritten to.
+  rewriteRelativeLinks: false,
 });
 console.log(`To install it: code --install-extension ${packagePath}`);

@@ -31,7 +31,7 @@ describe('the editor', () => {
     const hovers = await vscode.commands.executeCommand<vscode.Hover[]>(
       'vscode.executeHoverProvider',
       document.uri,
-      at(document, /(courses) {2}11/),
+      at(document, /(courses) +11/),
     );
     const text = hovers
       .flatMap(({ contents }) => contents.map((c) => (typeof c === 'string' ? c : c.value)))
@@ -81,7 +81,7 @@ describe('the editor', () => {
 
   it('completes what may stand there', async () => {
     const editor = await openExample(trailer);
-    const place = at(editor.document, /base {5}(solid)/);
+    const place = at(editor.document, /base +(solid)/);
     const { items } = await vscode.commands.executeCommand<vscode.CompletionList>(
       'vscode.executeCompletionItemProvider',
       editor.document.uri,

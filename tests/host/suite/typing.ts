@@ -17,7 +17,7 @@ describe('a plan that is typed', () => {
     const before = await drawings.of(document);
     assert.isUndefined(high(vscode.languages.getDiagnostics(document.uri)));
 
-    await retype(editor, /courses {2}11/, 'courses  14');
+    await retype(editor, /courses +11/, 'courses 14');
     const found = high(await findings(document.uri, 'crib-height', (all) => high(all) !== undefined));
     assert.equal(found?.severity, vscode.DiagnosticSeverity.Error);
     assert.match(found?.message ?? '', /49 in/);
@@ -38,7 +38,7 @@ describe('a plan that is typed', () => {
     await findings(document.uri, 'no crib-height', (all) => high(all) === undefined);
     const fixed = await drawings.of(document);
     assert.notEqual(fixed.words, broken.words);
-    assert.match(document.getText(), /courses {2}13/);
+    assert.match(document.getText(), /courses +13/);
   });
 
   it('keeps the last good drawing while the text has an error, and says so', async () => {
@@ -47,7 +47,7 @@ describe('a plan that is typed', () => {
     await vscode.commands.executeCommand('cribwright.openPreview');
     const good = await hands<Look>('look');
     assert.isUndefined(good.notice?.trim() || undefined);
-    await retype(editor, /layout {3}2 by 2/, 'layout   2 by');
+    await retype(editor, /layout +2 by 2/, 'layout 2 by');
     await drawings.of(editor.document);
     const look = await hands<Look>('look');
     assert.match(look.notice ?? '', /last drawing/);
