@@ -1,4 +1,4 @@
-import { existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { caution } from '@cribwright/engine';
@@ -132,6 +132,55 @@ describe('draw', () => {
     const { code, err } = run('draw', good, '--view', 'sidee');
     expect(code).toBe(2);
     expect(err).toContain('Did you mean side?');
+  });
+});
+
+describe('sheet', () => {
+  it('writes the page that a crew carries, whole and without anything from elsewhere', () => {
+    const { code, out } = run('sheet', good);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^<!doctype html>/);
+    expect(out).toContain('crib A');
+    expect(out).toContain(caution);
+    expect(out).not.toMatch(/(src|href)="|@import|url\(/);
+  });
+});
+
+describe('materials', () => {
+  it('ends with 0 where the units carry all that is needed', () => {
+    const { code, out } = run('materials', good);
+    expect(out).toMatch(/Fir4x4 .*\d/);
+    expect(out).not.toContain('SHORT');
+    expect(code).toBe(0);
+  });
+
+  it('ends with 1 where something is short, and marks it', () => {
+    const lean = readFileSync(join(root, good), 'utf8').replace('Rescue12, Engine4', 'Engine4');
+    writeFileSync(join(folder, 'lean.crib'), lean);
+    for (const used of ['caches/rescue-12.crib', 'caches/engine-4.crib', 'policy/alder-ridge.crib']) {
+      mkdirSync(join(folder, used, '..'), { recursive: true });
+      writeFileSync(join(folder, used), readFileSync(join(root, 'examples', used)));
+    }
+    const { code, out } = runCommand(command, ['materials', 'lean.crib'], { cwd: folder });
+    expect(out).toContain('SHORT');
+    expect(code).toBe(1);
+  });
+});
+
+describe('lesson', () => {
+  const file = 'examples/lessons/how-high-may-it-stand.crib';
+  it('hands out the questions, and keeps the answers for the key', () => {
+    const handed = run('lesson', file);
+    const key = run('lesson', file, '--key');
+    expect([handed.code, key.code]).toEqual([0, 0]);
+    expect(handed.out).toContain('How wide is crib A');
+    expect(handed.out).not.toContain('Use 6 courses');
+    expect(key.out).toContain('Use 6 courses');
+    expect(key.out).toContain('1.5 × 16 in');
+  });
+
+  it('ends with 2 where there is no lesson', () => {
+    expect(run('lesson', good)).toMatchObject({ code: 2, err: expect.stringContaining('no lesson') });
   });
 });
 
