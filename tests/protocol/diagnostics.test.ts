@@ -172,3 +172,40 @@ describe('what goes stale elsewhere', () => {
     expect(JSON.stringify(asked.params)).toContain('**/*.crib');
   });
 });
+
+describe('a folder of two hundred files that all use one', () => {
+  it('looks again at the open ones only, and finds names in all', async () => {
+    const yard = join(folder, 'yard');
+    mkdirSync(yard, { recursive: true });
+    const shared = 'use "library/vehicles.crib"\nvehicle type YardTrailer : VanTrailer53 {\n}\n';
+    writeFileSync(join(yard, 'shared.crib'), shared);
+    const text = samplePlan(6)
+      .replace('use "', 'use "shared.crib"\nuse "')
+      .replace('VanTrailer53', 'YardTrailer');
+    for (let i = 0; i < 200; i++) writeFileSync(join(yard, `plan-${i}.crib`), text);
+    server.notify('workspace/didChangeWatchedFiles', {
+      changes: [{ uri: inFolder('yard', 'plan-0.crib'), type: 1 }],
+    });
+    const [first, second] = [inFolder('yard', 'plan-0.crib'), inFolder('yard', 'plan-1.crib')];
+    for (const uri of [first, second]) server.open(uri, text);
+    server.open(inFolder('yard', 'shared.crib'), shared);
+    await server.diagnostics(first, 1);
+    await server.diagnostics(second, 1);
+    const used = await server.request<unknown[]>('textDocument/references', {
+      textDocument: { uri: inFolder('yard', 'shared.crib') },
+      position: { line: 1, character: 15 },
+      context: { includeDeclaration: false },
+    });
+    expect(used).toHaveLength(200);
+
+    const from = server.received.length;
+    server.change(inFolder('yard', 'shared.crib'), shared.replace('YardTrailer', 'OtherTrailer'), 2);
+    expect(codes(await server.diagnostics(first, 1, from))).toContain('unknown-name');
+    expect(codes(await server.diagnostics(second, 1, from))).toContain('unknown-name');
+    const told = server.received
+      .slice(from)
+      .filter((m) => m.method === 'textDocument/publishDiagnostics')
+      .map((m) => (m.params as { uri: string }).uri);
+    expect(told.filter((uri) => uri.includes('/yard/plan-')).sort()).toEqual([first, second].sort());
+  });
+});

@@ -326,6 +326,12 @@ feature('callHierarchyProvider', 'tells which plans use a pattern, and the other
   expect(used.map((c) => c.to.name)).toEqual(['PairUnder']);
 });
 
+it('workspace/willRenameFiles: use lines move with a file', async () => {
+  const files = [{ oldUri: uriOf('pairs.crib'), newUri: uriOf('patterns.crib') }];
+  const edit = await server.request<WorkspaceEdit>('workspace/willRenameFiles', { files });
+  expect(edit.changes?.[uri()]?.map((e) => e.newText)).toEqual(['patterns.crib']);
+});
+
 it('workspace/textDocumentContent: gives the library and the page of a rule', async () => {
   const content = async (of: string): Promise<string> =>
     (await server.request<{ text: string }>('workspace/textDocumentContent', { uri: of })).text;

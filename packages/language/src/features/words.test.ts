@@ -1,4 +1,6 @@
 import { expect, it } from 'vitest';
+import { editWords } from '../edits/words.js';
+import { editEs } from '../edits/words-es.js';
 import { editorWords } from './words.js';
 import { editorEs } from './words-es.js';
 
@@ -6,6 +8,12 @@ const holes = (words: string): string[] => [...words.matchAll(/\{(\w+)\}/g)].map
 
 it.each(Object.entries(editorWords))('%s is said in Spanish with the same holes', (key, english) => {
   const spanish = editorEs[`editor.${key}`];
+  expect(spanish).toBeTruthy();
+  expect(holes(spanish ?? '')).toEqual(holes(english));
+});
+
+it.each(Object.entries(editWords))('why not: %s is said in Spanish with the same holes', (key, english) => {
+  const spanish = editEs[`edit.${key}`];
   expect(spanish).toBeTruthy();
   expect(holes(spanish ?? '')).toEqual(holes(english));
 });

@@ -28,6 +28,7 @@ import { signatureHelp } from '../features/signature-help.js';
 import { textDocumentContent } from '../features/text-document-content.js';
 import { typeDefinition } from '../features/type-definition.js';
 import { typeHierarchy } from '../features/type-hierarchy.js';
+import { willRenameFiles } from '../features/will-rename-files.js';
 import { workspaceSymbol } from '../features/workspace-symbol.js';
 
 /** Every feature that the server has. */
@@ -60,5 +61,6 @@ export const features: readonly Feature[] = [
   textDocumentContent,
   typeDefinition,
   typeHierarchy,
+  willRenameFiles,
   workspaceSymbol,
 ];

@@ -1,3 +1,4 @@
+import { editEs } from '../edits/words-es.js';
 import { editorEs } from '../features/words-es.js';
 import { languageEs } from './language-es.js';
 import { rulesEs } from './rules-es.js';
@@ -7,4 +8,5 @@ export const spanish: Readonly<Record<string, string>> = {
   ...rulesEs,
   ...languageEs,
   ...editorEs,
+  ...editEs,
 };

@@ -26,7 +26,15 @@ export function startSession(
   let folders = foldersOf(params);
   let settings: Settings = defaultSettings;
   let known: Promise<readonly string[]> | undefined;
-  const workspace = openWorkspace({ files, folders });
+  const workspace = openWorkspace({
+    files,
+    get folders() {
+      return folders;
+    },
+    get today() {
+      return today();
+    },
+  });
 
   async function file(uri: string): Promise<BoundFile | undefined> {
     const key = sameUri(uri);
@@ -73,6 +81,7 @@ export function startSession(
           read: async (uri) => texts.get(uri) ?? workspace.bound(uri)?.text ?? (await files.read(uri)),
         },
         folders,
+        today: today(),
       }),
   };
 
@@ -159,6 +168,13 @@ export function startSession(
   });
   settings = readSettings(params.initializationOptions?.settings);
   return session;
+}
+
+/** The reader's own day, as acceptances name theirs. */
+function today(): string {
+  const now = new Date();
+  const two = (n: number): string => String(n).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
 const foldersOf = ({ workspaceFolders, rootUri }: InitializeParams): readonly string[] =>

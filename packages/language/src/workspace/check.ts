@@ -60,8 +60,7 @@ export class Checker {
   private readonly known = new Map<string, Known>();
 
   constructor(
-    private readonly today: string | undefined,
-    private readonly push = false,
+    private readonly settings: { readonly today?: string | undefined; readonly push?: boolean | undefined },
   ) {}
 
   check(
@@ -96,19 +95,24 @@ export class Checker {
     for (const { plan } of plans) {
       if (this.analysis(plan).whole) continue;
       const analysis = yield* analyzeInSteps(plan, this.options());
-      this.remember(JSON.stringify(plan), { analysis, whole: true });
+      this.remember(this.key(plan), { analysis, whole: true });
     }
   }
 
   private analysis(plan: Plan): Known {
-    const key = JSON.stringify(plan);
+    const key = this.key(plan);
     const known = this.known.get(key);
     const made = known ?? {
-      analysis: analyze(plan, { ...this.options(), push: this.push }),
-      whole: this.push,
+      analysis: analyze(plan, { ...this.options(), push: this.settings.push === true }),
+      whole: this.settings.push === true,
     };
     this.remember(key, made);
     return made;
+  }
+
+  /** Equal for plans that come to the same, on the same day. */
+  private key(plan: Plan): string {
+    return `${this.settings.today ?? ''} ${JSON.stringify(plan)}`;
   }
 
   private remember(key: string, made: Known): void {
@@ -120,7 +124,8 @@ export class Checker {
   }
 
   private options(): AnalyzeOptions {
-    return this.today === undefined ? {} : { today: this.today };
+    const { today } = this.settings;
+    return today === undefined ? {} : { today };
   }
 }
 

@@ -88,7 +88,7 @@ class Files implements Workspace {
   private display: 'us' | 'si' | undefined;
 
   constructor(private readonly options: WorkspaceOptions) {
-    this.checker = new Checker(options.today, options.push === true);
+    this.checker = new Checker(options);
   }
 
   put(uri: string, text: string, version: number): void {
@@ -290,12 +290,11 @@ class Files implements Workspace {
           use.target = candidate;
           break;
         }
-        if (use.target === undefined) problems.push(this.notFound(use.path, use.pathSpan));
-        else if (use.target === shape.uri) problems.push(problem('use-itself', use.pathSpan, {}));
-        else if (used.has(use.target)) {
+        if (use.target === shape.uri) problems.push(problem('use-itself', use.pathSpan, {}));
+        else if (use.target !== undefined && used.has(use.target)) {
           problems.push(problem('use-twice', use.pathSpan, { path: use.path }, { severity: 'warning' }));
         }
-        used.add(use.target ?? '');
+        if (use.target !== undefined) used.add(use.target);
       }
     }
     this.hangsOn.set(shape.uri, on);
@@ -304,7 +303,7 @@ class Files implements Workspace {
 
   private notFound(path: string, span: LanguageProblem['span']): LanguageProblem {
     const names = Object.keys(library).map((n) => `library/${n}`);
-    const loaded = this.uris().map(fileName);
+    const loaded = this.uris().slice(0, 200).map(fileName);
     const near = closest(path, names) ?? closest(path, loaded);
     return near === undefined
       ? problem('use-not-found', span, { path })
@@ -318,10 +317,12 @@ class Files implements Workspace {
         );
   }
 
-  /** Files that come back to this one by the files they use, and chains that are too long. */
+  /** Files that are not there, that come back to this one by the files they use, and chains that are too long. */
   private rings(uri: string, shape: FileShape): LanguageProblem[] {
     const problems: LanguageProblem[] = [];
     for (const use of shape.uses) {
+      const resolved = use.target === undefined && resolveUse(uri, use.path, this.options.folders);
+      if (resolved && resolved.kind === 'candidates') problems.push(this.notFound(use.path, use.pathSpan));
       if (use.target === undefined || use.target === uri) continue;
       const path = this.pathTo(use.target, uri);
       if (path) {

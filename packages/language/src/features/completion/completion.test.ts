@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { CompletionItemKind } from 'vscode-languageserver';
 import { spanOf } from '../positions.js';
+import { relative } from '../relative-path.js';
 import { applied } from '../rename-proof.js';
 import { atCursor } from '../testing/desk-of.js';
 import { fleet, pairs, trailerPlan } from '../testing/plans.js';
-import { completionsAt, relative } from './completion.js';
+import { completionsAt } from './completion.js';
 
 const others = { 'fleet.crib': fleet, 'pairs.crib': pairs };
 async function offered(marked: string, asked = true) {

@@ -12,6 +12,7 @@ import { bundledUris } from '../bundled-files.js';
 import type { Desk } from '../desk.js';
 import type { Feature } from '../feature.js';
 import { offsetAt, rangeOf } from '../positions.js';
+import { relative } from '../relative-path.js';
 import { beginnings, names, type Suggestion, suggestionsFor } from './items.js';
 import { type CursorPlace, placeAt } from './place.js';
 
@@ -108,15 +109,6 @@ async function paths(
     kind: CompletionItemKind.File,
     textEdit: { range, newText: path },
   }));
-}
-
-/** `caches/a.crib` below, `../fleet/a.crib` beside. */
-export function relative(folder: string, uri: string): string | undefined {
-  const [from, to] = [folder.split('/').slice(0, -1), uri.split('/')];
-  let same = 0;
-  while (same < from.length && from[same] === to[same]) same++;
-  if (same < 1) return undefined;
-  return [...from.slice(same).map(() => '..'), ...to.slice(same).map(decodeURIComponent)].join('/');
 }
 
 const systemOf = (file: BoundFile): 'us' | 'si' => (/\bunits\s+si\b/.test(file.text) ? 'si' : 'us');
