@@ -9,7 +9,8 @@ export const root = fileURLToPath(new URL('..', import.meta.url));
 export const run = (command, args, options = {}) => {
   const { status, error } = spawnSync(command, args, {
     cwd: root,
-    stdio: 'inherit',
+    // Nothing here waits for an answer from the keyboard.
+    stdio: ['ignore', 'inherit', 'inherit'],
     shell: process.platform === 'win32',
     ...options,
   });
