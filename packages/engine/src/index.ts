@@ -7,6 +7,7 @@ export * from './figure/print.js';
 export * from './figure/source-words.js';
 export type * from './finding/finding.js';
 export * from './finding/message.js';
+export { pushSystems, restingSystems } from './loss/finished-systems.js';
 export { shareBounds } from './loss/reaction-bounds.js';
 export * from './model/interval.js';
 export type * from './model/plan.js';

@@ -1,4 +1,4 @@
-import { computed, given } from '../figure/compute.js';
+import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { minus, plus, times } from '../figure/interval-math.js';
 import { count, type Display, force, length } from '../figure/units-of.js';
@@ -10,6 +10,7 @@ import type { Crib } from '../model/support.js';
 import type { Vehicle } from '../model/vehicle.js';
 import { limitFigure } from '../policy/limit.js';
 import { crossingCapacity } from '../timber/crossing.js';
+import { sizeSource } from '../timber/size-source.js';
 import { underside } from '../vehicle/underside.js';
 import { type Contact, contactsOf } from './contacts.js';
 import { narrowWidth, stackHeight } from './layout.js';
@@ -53,12 +54,12 @@ export function cribWorking(crib: Crib, plan: Plan, vehicles: Vehicles): CribWor
         : 'height ratio one contact',
   );
   const contactCapacity = crossingCapacity(crib, policy, display);
-  const contactsLoaded = given(
+  const contactsLoaded = measured(
     count(display, 'loaded', 'contacts loaded', 'down', {
       ref: { element: crib.id, property: 'captures' },
     }),
     exactly(loaded),
-    { kind: 'computed' },
+    'contacts that meet a part',
   );
   return {
     crib,
@@ -107,7 +108,7 @@ function heightFigure(crib: Crib, display: Display): Figure {
       ref: crib.timber.ref,
     }),
     exactly(crib.timber.depth),
-    crib.timber.source,
+    sizeSource(crib.timber),
   );
   return computed(
     length(display, 'height', 'height', 'up', {
@@ -138,7 +139,7 @@ function widthFigure(crib: Crib, display: Display): Figure {
   const width = narrowWidth(crib);
   const single = Math.min(crib.layout.lengthwise, crib.layout.crosswise) <= 1;
   return single
-    ? given(head, exactly(width), crib.timber.source)
+    ? given(head, exactly(width), sizeSource(crib.timber))
     : computed(head, exactly(width), '{timber} − 2 × {overhang}', {
         timber,
         overhang,

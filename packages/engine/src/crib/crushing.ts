@@ -1,4 +1,4 @@
-import { computed, given } from '../figure/compute.js';
+import { computed, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { over } from '../figure/interval-math.js';
 import { length } from '../figure/units-of.js';
@@ -18,7 +18,7 @@ export function crushing(c: CribWorking, w: Workings): Figure | undefined {
   );
   if (load === undefined) return undefined;
   const k = crossingStiffness(crib.timber, crib.courses);
-  const stiffness = given(
+  const stiffness = measured(
     {
       key: 'stiffness',
       label: 'stiffness of a contact',
@@ -28,7 +28,7 @@ export function crushing(c: CribWorking, w: Workings): Figure | undefined {
       assumes: ['timber squeezes across the grain alone, all courses in series'],
     },
     exactly(k),
-    { kind: 'computed' },
+    'modulus across the grain × crossing ÷ height of the courses',
   );
   return computed(
     length(w.plan.display, 'crushing', 'squeezes down by', 'up', { governs: load.governs }),

@@ -2,7 +2,7 @@ import type { Interval } from '../model/interval.js';
 import type { Ref } from '../model/ref.js';
 import type { SourceNote } from '../model/source-note.js';
 import type { Figure } from './figure.js';
-import { printWorking } from './print.js';
+import { print, printWorking } from './print.js';
 
 export interface Head {
   readonly key: string;
@@ -29,6 +29,12 @@ export const given = (head: Head, value: Interval | undefined, source: SourceNot
   inputs: [],
   source,
 });
+
+/** A figure read off the places in the plan, as with a tape. `how` says between what. */
+export const measured = (head: Head, value: Interval | undefined, how: string): Figure => {
+  const figure = given(head, value, { kind: 'computed' });
+  return { ...figure, formula: { names: how, numbers: print(figure) } };
+};
 
 /**
  * A figure worked out from others. In `formula` each input stands in braces, `{ratio} × {width}`; from it come

@@ -2,13 +2,14 @@ import type { GroundResult } from '../analysis/analysis.js';
 import { unknownLoad } from '../crib/crib-use.js';
 import type { CribWorking } from '../crib/crib-working.js';
 import { courseCounts } from '../crib/layout.js';
-import { computed, given } from '../figure/compute.js';
+import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { over, times } from '../figure/interval-math.js';
 import { area, type Display, force, length, pressure, ratio } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { Pad } from '../model/support.js';
 import type { StrutWorking } from '../strut/strut-working.js';
+import { sizeSource } from '../timber/size-source.js';
 import type { Workings } from '../workings/workings.js';
 
 /**
@@ -37,15 +38,15 @@ function cribOnGround(c: CribWorking, w: Workings): GroundResult | undefined {
 
 function baseArea({ crib }: CribWorking, display: Display): Figure {
   const timbers = courseCounts(crib)[0]?.timbers ?? 0;
-  const count = given(
+  const count = measured(
     { key: 'baseTimbers', label: 'timbers on the ground', dimension: 'count', unit: '', rounding: 'down' },
     exactly(timbers),
-    { kind: 'computed' },
+    'courses laid on the ground',
   );
   const width = given(
     length(display, 'dressedWidth', 'dressed width', 'down'),
     exactly(crib.timber.width),
-    crib.timber.source,
+    sizeSource(crib.timber),
   );
   const long = given(length(display, 'timberLength', 'timber length', 'down'), exactly(crib.timber.length), {
     kind: 'stated',
@@ -81,10 +82,10 @@ function footOnGround(s: StrutWorking, w: Workings): GroundResult {
   const { display } = w.plan;
   const along = w.loads().get(s.strut.id)?.load ?? unknownLoad(display);
   const steepest = s.angle.value?.high;
-  const sine = given(
+  const sine = measured(
     ratio(display, 'sine', 'sin of its angle', 'up'),
     steepest === undefined ? undefined : exactly(Math.sin(steepest)),
-    { kind: 'computed' },
+    'at its angle',
   );
   const load = computed(
     force(display, 'load', 'downward force at the foot', 'up', { governs: along.governs }),

@@ -1,6 +1,6 @@
 import { show } from '@cribwright/units';
 import type { MaterialsResult } from '../analysis/analysis.js';
-import { computed, given } from '../figure/compute.js';
+import { computed, given, measured } from '../figure/compute.js';
 import { count, type Display } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { Plan, StockItem } from '../model/plan.js';
@@ -59,9 +59,11 @@ export function materialsOf(plan: Plan): MaterialsResult {
 
 function row(need: Need, pieces: number, plan: Plan): Row {
   const { display } = plan;
-  const needed = given(count(display, 'needed', 'needed at the busiest', 'up'), exactly(pieces), {
-    kind: 'computed',
-  });
+  const needed = measured(
+    count(display, 'needed', 'needed at the busiest', 'up'),
+    exactly(pieces),
+    'pieces of every support that stands at once',
+  );
   const carried =
     plan.units.length === 0
       ? given(count(display, 'carried', 'carried', 'down'), undefined, { kind: 'unknown' })

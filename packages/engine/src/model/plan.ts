@@ -2,7 +2,7 @@ import type { Interval } from './interval.js';
 import type { Policy } from './policy.js';
 import type { ElementId, Ref } from './ref.js';
 import type { SourceNote } from './source-note.js';
-import type { Chock, Crib, Pad, StepChock, Strut, Tie } from './support.js';
+import type { Chock, Crib, Pad, StepChock, Strut, Tie, Timber } from './support.js';
 import type { Vehicle, VehicleContact } from './vehicle.js';
 
 /**
@@ -111,6 +111,8 @@ export interface StockItem {
   /** The name that plans use: `Fir4x4`, `LongStrut`. */
   readonly item: string;
   readonly length?: number;
+  /** Of timber: what it is, so that design help can build with it. */
+  readonly timber?: Timber;
   readonly count: number;
   readonly ref: Ref;
 }

@@ -1,5 +1,5 @@
 import type { TimelineResult } from '../analysis/analysis.js';
-import { given } from '../figure/compute.js';
+import { measured } from '../figure/compute.js';
 import { count, duration } from '../figure/units-of.js';
 import { exactly, type Interval } from '../model/interval.js';
 import type { Plan, Step } from '../model/plan.js';
@@ -47,7 +47,7 @@ export function timelineOf(plan: Plan): TimelineResult | undefined {
             },
           ];
     }),
-    total: given(
+    total: measured(
       duration(plan.display, 'total', 'time from first to last', 'up', {
         ref: { element: 'steps' },
         assumes:
@@ -59,12 +59,12 @@ export function timelineOf(plan: Plan): TimelineResult | undefined {
         low: Math.max(0, ...ends.map((e) => e.low)),
         high: Math.max(0, ...ends.map((e) => e.high)),
       },
-      { kind: 'computed' },
+      'each step starts when those it waits for are done',
     ),
-    crewPeak: given(
+    crewPeak: measured(
       count(plan.display, 'crewPeak', 'most people at work at one time', 'up', { ref: { element: 'steps' } }),
       exactly(crewPeak(graph, spans).people),
-      { kind: 'computed' },
+      'crews of the steps under way at one time',
     ),
   };
 }

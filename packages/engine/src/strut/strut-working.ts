@@ -1,4 +1,4 @@
-import { computed, given } from '../figure/compute.js';
+import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { angle, type Display, force, length } from '../figure/units-of.js';
 import { between, exactly, type Interval } from '../model/interval.js';
@@ -26,16 +26,18 @@ export function strutWorking(strut: Strut, plan: Plan): StrutWorking {
   const footHeight = plan.pads.find((p) => p.id === strut.foot.pad)?.thickness ?? 0;
   const runValue = Math.hypot(strut.foot.x - strut.head.x, strut.foot.y - strut.head.y);
   const riseValue = between(strut.head.z.low - footHeight, strut.head.z.high - footHeight);
-  const run = given(
+  const run = measured(
     length(display, 'run', 'run along the ground', 'nearest', {
       ref: strut.foot.ref,
     }),
     exactly(runValue),
-    { kind: 'computed' },
+    'from under the head to the foot',
   );
-  const rise = given(length(display, 'rise', 'rise', 'nearest', { ref: strut.head.ref }), riseValue, {
-    kind: 'computed',
-  });
+  const rise = measured(
+    length(display, 'rise', 'rise', 'nearest', { ref: strut.head.ref }),
+    riseValue,
+    'from the foot up to the head',
+  );
   const reach = computed(
     length(display, 'length', 'length', 'nearest'),
     between(Math.hypot(runValue, riseValue.low), Math.hypot(runValue, riseValue.high)),

@@ -1,5 +1,5 @@
 import { unknownLoad, useOf } from '../crib/crib-use.js';
-import { computed, given } from '../figure/compute.js';
+import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { type Display, force, length, ratio } from '../figure/units-of.js';
 import { exactly, type Interval } from '../model/interval.js';
@@ -62,10 +62,10 @@ export function footTension(s: StrutWorking, tie: Tie, w: Workings): Figure {
   const { display } = w.plan;
   const load = w.loads().get(s.strut.id)?.load ?? unknownLoad(display);
   const friction = w.limit('friction strut foot');
-  const grip = given(
+  const grip = measured(
     ratio(display, 'grip', 'share of the pull along the thrust', 'down'),
     exactly(gripOn(tie, s.strut, w.plan)),
-    { kind: 'computed' },
+    'between the strap and the way the foot would slide, seen from above',
   );
   return computed(
     force(display, 'load', `pull from strut ${s.strut.name}`, 'up', { governs: load.governs }),

@@ -7,6 +7,7 @@ import type { Policy } from '../model/policy.js';
 import type { Crib, Timber } from '../model/support.js';
 import { limitFigure, limitWord } from '../policy/limit.js';
 import { bearingLengthFactor, wetServiceFactor } from './bearing-factors.js';
+import { sizeSource } from './size-source.js';
 
 /**
  * Stress allowed across the grain at a crossing. The policy says which: the flat rule, the species' own value
@@ -61,7 +62,7 @@ export function crossingArea(timber: Timber, display: Display): Figure {
   const width = given(
     length(display, 'dressedWidth', 'dressed width', 'down', { ref: timber.ref }),
     exactly(timber.width),
-    timber.source,
+    sizeSource(timber),
   );
   return computed(
     area(display, 'area', 'crossing', 'down'),

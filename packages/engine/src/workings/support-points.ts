@@ -83,7 +83,7 @@ function ownSupports(vehicle: Vehicle, plan: Plan): readonly SupportPoint[] {
           }),
       );
   const parts = vehicle.parts.flatMap((part) =>
-    part.carries?.down === true && !onVehicle(part)
+    part.carries?.down === true && !onVehicle(part) && !lies(vehicle)
       ? part.offsets.map((y, i): SupportPoint => {
           const at = toPlan(vehicle, { x: part.from, y });
           const side = part.offsets.length < 2 ? '' : y < 0 ? 'driver' : 'passenger';

@@ -16,6 +16,7 @@ import { limitFigure } from '../policy/limit.js';
 import { type PushRose, pushRose } from '../push/push-rose.js';
 import { type StrutWorking, strutWorking } from '../strut/strut-working.js';
 import { type TieWorking, tieWorking } from '../strut/tie-working.js';
+import { dressed } from '../timber/dressed.js';
 import { posedPlan } from '../vehicle/posed.js';
 import type { GoverningLoad } from './governing-load.js';
 
@@ -52,6 +53,12 @@ export interface Workings {
   readonly loads: () => ReadonlyMap<string, GoverningLoad>;
 }
 
+/** Cribs built of timber as the policy has it dressed. */
+const dressedPlan = (plan: Plan): Plan =>
+  plan.cribs.some((c) => dressed(c.timber, plan.policy) !== c.timber)
+    ? { ...plan, cribs: plan.cribs.map((c) => ({ ...c, timber: dressed(c.timber, plan.policy) })) }
+    : plan;
+
 /** Runs `make` at most once. */
 export function once<T>(make: () => T): () => T {
   let made: { readonly value: T } | undefined;
@@ -62,7 +69,7 @@ export function once<T>(make: () => T): () => T {
 }
 
 export function workingsOf(given: Plan, options: AnalyzeOptions = {}): Workings {
-  const plan = posedPlan(given);
+  const plan = dressedPlan(posedPlan(given));
   const vehicles = new Map(plan.vehicles.map((v) => [v.id, v]));
   const resting = once(() => lossWorking(w));
   const w: Workings = {

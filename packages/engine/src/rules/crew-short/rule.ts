@@ -1,4 +1,4 @@
-import { given } from '../../figure/compute.js';
+import { given, measured } from '../../figure/compute.js';
 import { count } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
@@ -20,12 +20,10 @@ function shortOfPeople(w: Workings): readonly RuleFinding[] {
   const first = steps.find((s) => s.crew !== undefined);
   if (people === 0 || first === undefined) return [];
   const counted = [...plan.crews.map((c) => c.people), ...plan.units.flatMap((u) => u.people ?? [])];
-  const needed = given(
+  const needed = measured(
     count(plan.display, 'crewPeak', 'most people at work at one time', 'up'),
     exactly(people),
-    {
-      kind: 'computed',
-    },
+    'crews of the steps under way at one time',
   );
   const base = { subject: plan.ref, at: first.ref };
   if (counted.length === 0)

@@ -1,7 +1,7 @@
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
 import { crossings } from '../../crib/layout.js';
-import { given } from '../../figure/compute.js';
+import { measured } from '../../figure/compute.js';
 import { printBeside } from '../../figure/print.js';
 import { angle, length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
@@ -44,9 +44,11 @@ function offLine(c: CribWorking, w: Workings): RuleFinding | undefined {
   );
   const most = w.limit('contact alignment');
   if (!exceeds(worst.off, most.value?.low ?? 0)) return undefined;
-  const off = given(length(w.plan.display, 'off', 'off the part beneath', 'up'), exactly(worst.off), {
-    kind: 'computed',
-  });
+  const off = measured(
+    length(w.plan.display, 'off', 'off the part beneath', 'up'),
+    exactly(worst.off),
+    'from the contact to the edge of the part',
+  );
   const beside = printBeside(off, most);
   return {
     subject,
@@ -69,9 +71,11 @@ function sloped(c: CribWorking, w: Workings): RuleFinding | undefined {
   const value = undersideSlope(met.vehicle, lengthwise ? ground.grade : 0);
   const most = w.limit('steepest capture');
   if (!exceeds(value, most.value?.low ?? 0)) return undefined;
-  const slope = given(angle(w.plan.display, 'slope', 'slope of the captured part', 'up'), exactly(value), {
-    kind: 'computed',
-  });
+  const slope = measured(
+    angle(w.plan.display, 'slope', 'slope of the captured part', 'up'),
+    exactly(value),
+    'pitch of the vehicle and grade of the ground',
+  );
   const beside = printBeside(slope, most);
   return {
     subject: { element: c.crib.id },

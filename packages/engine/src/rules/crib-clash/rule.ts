@@ -1,4 +1,4 @@
-import { given } from '../../figure/compute.js';
+import { measured } from '../../figure/compute.js';
 import { print } from '../../figure/print.js';
 import { length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
@@ -30,9 +30,11 @@ const say = messages('crib-clash', words);
 type Key = 'two-supports' | 'body' | 'wheels';
 
 function report(key: Key, first: ElementId, second: ElementId, depth: number, w: Workings): RuleFinding {
-  const figure = given(length(w.plan.display, 'depth', 'overlap', 'up'), exactly(depth), {
-    kind: 'computed',
-  });
+  const figure = measured(
+    length(w.plan.display, 'depth', 'overlap', 'up'),
+    exactly(depth),
+    'seen from above',
+  );
   return {
     subject: { element: first },
     at: { element: first, property: 'at' },

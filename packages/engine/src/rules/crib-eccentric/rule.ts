@@ -1,10 +1,10 @@
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
 import { contactWidths } from '../../crib/layout.js';
-import { computed, given } from '../../figure/compute.js';
+import { computed, measured } from '../../figure/compute.js';
 import type { Figure } from '../../figure/figure.js';
 import { print, printBeside } from '../../figure/print.js';
-import { count, length } from '../../figure/units-of.js';
+import { length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { Workings } from '../../workings/workings.js';
@@ -29,10 +29,10 @@ function offMiddle(c: CribWorking, w: Workings): RuleFinding | undefined {
     along / widths.lengthwise > across / widths.crosswise
       ? [along, widths.lengthwise]
       : [across, widths.crosswise];
-  const offset = given(
+  const offset = measured(
     length(w.plan.display, 'offset', 'middle of the loaded contacts off the middle of the crib', 'up'),
     exactly(off),
-    { kind: 'computed' },
+    'contacts that meet a part',
   );
   const kern = kernOf(width, w);
   if (!exceeds(off, kern.value?.low ?? 0)) return undefined;
@@ -52,17 +52,16 @@ function offMiddle(c: CribWorking, w: Workings): RuleFinding | undefined {
 }
 
 function kernOf(value: number, w: Workings): Figure {
-  const width = given(
+  const width = measured(
     length(w.plan.display, 'width', 'width outside to outside of contacts', 'down'),
     exactly(value),
-    { kind: 'computed' },
+    'between the outer faces of the outer timbers',
   );
-  const sixth = given(count(w.plan.display, 'sixth', 'six', 'nearest'), exactly(6), { kind: 'computed' });
   return computed(
     length(w.plan.display, 'kern', 'a sixth of the width', 'down'),
     exactly(value / 6),
-    '{width} ÷ {sixth}',
-    { width, sixth },
+    '{width} ÷ 6',
+    { width },
   );
 }
 

@@ -1,8 +1,11 @@
-import { exceeds } from '@cribwright/units';
+import { exceeds, show } from '@cribwright/units';
 import { cribUse, type Use } from '../../crib/crib-use.js';
 import type { CribWorking } from '../../crib/crib-working.js';
+import { buildsFor } from '../../design/builds.js';
 import { print, printBeside } from '../../figure/print.js';
+import type { Fix } from '../../finding/finding.js';
 import { messages } from '../../finding/message.js';
+import { lengthWords } from '../../vehicle/place-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, published, type Rule, type RuleFinding } from '../rule.js';
 
@@ -16,6 +19,7 @@ const words = {
   unknown: 'crib {crib}: nobody knows what it has to carry. {why} Until then this check has not passed.',
   'weigh-it': 'Give the weight and the place of the centre of gravity of what rests on it.',
   'as-built': 'as built',
+  'fix-build': 'Build it {layout} of {timber}, {courses} courses ({use} of its capacity)',
 } as const;
 const say = messages('crib-load', words);
 
@@ -61,6 +65,7 @@ function overload(c: CribWorking, w: Workings): RuleFinding | undefined {
   if (over(worst.use))
     return {
       ...base,
+      fixes: stronger(c, w),
       message: say('over-contact', {
         ...shared(worst.use),
         contact: `${worst.number}`,
@@ -70,6 +75,7 @@ function overload(c: CribWorking, w: Workings): RuleFinding | undefined {
   if (over(uses.whole))
     return {
       ...base,
+      fixes: stronger(c, w),
       message: say('over-whole', {
         ...shared(uses.whole),
         contacts: `${c.loaded}`,
@@ -80,6 +86,7 @@ function overload(c: CribWorking, w: Workings): RuleFinding | undefined {
   if (!exceeds(worst.use.use.value?.high ?? 0, limit.value?.low ?? 1)) return undefined;
   return {
     ...base,
+    fixes: stronger(c, w),
     message: say('over-limit', {
       crib: crib.name,
       contact: `${worst.number}`,
@@ -91,6 +98,39 @@ function overload(c: CribWorking, w: Workings): RuleFinding | undefined {
     }),
     figures: [worst.use.load, worst.use.capacity, worst.use.use, limit],
   };
+}
+
+/** The build of the fewest timbers that would carry it, from what is there. Its load is checked anew once it stands. */
+function stronger(c: CribWorking, w: Workings): readonly Fix[] {
+  const build = buildsFor(c, w)[0];
+  if (build === undefined) return [];
+  const { crib } = build;
+  const was = c.crib;
+  const layout = `${crib.layout.lengthwise} by ${crib.layout.crosswise}`;
+  const long = lengthWords(crib.timber.length, w.plan.display);
+  const set = (property: string, text: string) => ({
+    kind: 'set' as const,
+    at: { element: was.id, property },
+    text,
+  });
+  return [
+    {
+      title: say('fix-build', {
+        layout,
+        timber: `${crib.timber.name} ${long} long`,
+        courses: `${crib.courses}`,
+        use: show(build.use, 'ratio', '%', { rounding: 'up' }),
+      }),
+      edits: [
+        ...(crib.timber.name === was.timber.name && crib.timber.length === was.timber.length
+          ? []
+          : [set('timber', `${crib.timber.name} ${long} long`)]),
+        set('layout', layout),
+        ...(crib.courses === was.courses ? [] : [set('courses', `${crib.courses}`)]),
+      ],
+      safe: false,
+    },
+  ];
 }
 
 const over = ({ load, capacity }: Use): boolean =>

@@ -1,7 +1,7 @@
 import type { Contact, Met } from '../../crib/contacts.js';
 import { contactsOf } from '../../crib/contacts.js';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { given } from '../../figure/compute.js';
+import { measured } from '../../figure/compute.js';
 import { print, printAs } from '../../figure/print.js';
 import { length } from '../../figure/units-of.js';
 import type { Fix } from '../../finding/finding.js';
@@ -16,6 +16,7 @@ const words = {
     'crib {crib} contact {contact} misses the {part}: the nearest is {off} away, and {reach} counts as under it. {advice}',
   'no-such-part': 'crib {crib} is to capture {part}, and the {vehicle} has no such part.',
   nothing: 'crib {crib} captures nothing. Say what its top meets.',
+  'to-meet': 'It is to meet the {part}.',
   'move-it': 'Move the crib to {place}.',
   'look-again': 'No place near here puts every contact under its part. Look at another layout.',
   'fix-move': 'Move the crib to {place}',
@@ -53,10 +54,10 @@ function misses(c: CribWorking, w: Workings): readonly RuleFinding[] {
 function report(c: CribWorking, contact: Contact, met: Met, w: Workings, fix: Fix | undefined): RuleFinding {
   const { crib } = c;
   const reach = w.limit('joist reach');
-  const off = given(
+  const off = measured(
     length(w.plan.display, 'off', 'distance to the nearest', 'up'),
     exactly(Math.hypot(met.place.off.x, met.place.off.y)),
-    { kind: 'computed' },
+    'from the contact to the edge of the part',
   );
   return {
     subject: { element: crib.id },
@@ -73,19 +74,7 @@ function report(c: CribWorking, contact: Contact, met: Met, w: Workings, fix: Fi
           : say('move-it', { place: fix.title.holes.place ?? '' }).text,
     }),
     figures: [off, reach],
-    related: [
-      {
-        at: met.capture.ref,
-        message: say('misses', {
-          crib: crib.name,
-          contact: `${contact.number}`,
-          part: met.part.name,
-          off: print(off),
-          reach: print(reach),
-          advice: '',
-        }),
-      },
-    ],
+    related: [{ at: met.capture.ref, message: say('to-meet', { part: met.part.name }) }],
     fixes: fix === undefined ? [] : [fix],
   };
 }

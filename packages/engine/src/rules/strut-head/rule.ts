@@ -1,4 +1,4 @@
-import { given } from '../../figure/compute.js';
+import { measured } from '../../figure/compute.js';
 import { print } from '../../figure/print.js';
 import { length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
@@ -51,9 +51,11 @@ function badHead({ id, name, head }: Strut, w: Workings): RuleFinding | undefine
   const reach = w.limit('joist reach').value?.low ?? 0;
   const miss = place === undefined ? undefined : Math.hypot(place.off.x, place.off.y);
   if (miss === undefined || miss <= reach + 1e-9) return undefined;
-  const off = given(length(w.plan.display, 'off', 'distance to the part', 'up'), exactly(miss), {
-    kind: 'computed',
-  });
+  const off = measured(
+    length(w.plan.display, 'off', 'distance to the part', 'up'),
+    exactly(miss),
+    'from the head to the edge of the part',
+  );
   return {
     subject,
     at,

@@ -35,3 +35,10 @@ describe('wheels-unchocked', () => {
       [],
     ));
 });
+
+it('takes the chocks of a coupled tractor for its trailer', () => {
+  const coupled = trailerOnCar.contacts.map((c) => ({ ...c, coupled: true }));
+  const chocks = trailerOnCar.chocks.filter((c) => c.vehicle === 'vehicle/car');
+  expect(check(rule, { ...trailerOnCar, chocks, contacts: coupled })).toEqual([]);
+  expect(check(rule, { ...trailerOnCar, chocks })).toHaveLength(1);
+});

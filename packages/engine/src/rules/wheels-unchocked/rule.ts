@@ -4,6 +4,7 @@ import { share } from '../../figure/units-of.js';
 import type { Fix } from '../../finding/finding.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
+import type { ElementId } from '../../model/ref.js';
 import type { Vehicle } from '../../model/vehicle.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
@@ -19,10 +20,24 @@ const say = messages('wheels-unchocked', words);
 
 const isUpper = (v: Vehicle, w: Workings) => w.plan.contacts.some((c) => c.upper === v.id && !c.coupled);
 
+/** A vehicle and all that are coupled to it: the chocks of one keep them all. */
+function coupledWith(vehicle: ElementId, w: Workings): ReadonlySet<ElementId> {
+  const together = new Set([vehicle]);
+  for (let before = 0; before !== together.size; ) {
+    before = together.size;
+    for (const c of w.plan.contacts.filter((k) => k.coupled)) {
+      if (together.has(c.lower)) together.add(c.upper);
+      if (together.has(c.upper)) together.add(c.lower);
+    }
+  }
+  return together;
+}
+
 function unchocked(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
   if (vehicle.posture.kind === 'on its side' || vehicle.posture.kind === 'on its roof') return undefined;
   if (!vehicle.axles.some((a) => a.missing.length < 2)) return undefined;
-  const chocks = w.plan.chocks.filter((c) => c.vehicle === vehicle.id);
+  const together = coupledWith(vehicle.id, w);
+  const chocks = w.plan.chocks.filter((c) => together.has(c.vehicle));
   const forward = chocks.some((c) => c.ways !== 'rearward');
   const rearward = chocks.some((c) => c.ways !== 'forward');
   if (forward && rearward) return undefined;

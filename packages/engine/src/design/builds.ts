@@ -1,0 +1,119 @@
+import { cribUse } from '../crib/crib-use.js';
+import { type CribWorking, cribWorking } from '../crib/crib-working.js';
+import { contactWidths, stackHeight, timberCount } from '../crib/layout.js';
+import type { Figure } from '../figure/figure.js';
+import type { Plan } from '../model/plan.js';
+import type { Crib, Timber } from '../model/support.js';
+import type { Workings } from '../workings/workings.js';
+
+/** One way to build a crib at its place, with what it comes to. */
+export interface Build {
+  readonly crib: Crib;
+  /** Pieces of timber. */
+  readonly timbers: number;
+  readonly height: Figure;
+  readonly heightLimit: Figure;
+  readonly capacity: Figure;
+  /** Worst contact's load over its capacity, the load shared as now over the contacts that are then loaded. */
+  readonly use: number;
+}
+
+/** A timber that may be built with, and how many there are; without a count, as many as it takes. */
+export interface Stock {
+  readonly timber: Timber;
+  readonly count: number | undefined;
+}
+
+/** What the units that respond carry; without any, what the plan's cribs are built of. */
+export function stockOf({ units, cribs }: Plan): readonly Stock[] {
+  const carried = units
+    .flatMap((u) => u.carries)
+    .flatMap((s) => (s.timber === undefined ? [] : [{ timber: s.timber, count: s.count }]));
+  if (carried.length > 0) return carried;
+  const seen = new Set<string>();
+  return cribs.flatMap(({ timber }) => {
+    const key = `${timber.name} ${timber.length}`;
+    if (seen.has(key)) return [];
+    seen.add(key);
+    return [{ timber, count: undefined }];
+  });
+}
+
+const sides = [2, 3, 4] as const;
+
+/**
+ * Every build of a crib, at its place and under what it captures, that reaches, stands within its height limit and
+ * carries its load within the policy's limit: the fewest timbers first, then the lowest use.
+ *
+ * The load is the one worked out for the crib as it is. A stiffer build draws more: check the plan again with it.
+ */
+export function buildsFor(
+  c: CribWorking,
+  w: Workings,
+  stock: readonly Stock[] = stockOf(w.plan),
+): readonly Build[] {
+  const worst = worstContact(c, w);
+  if (worst === undefined) return [];
+  const limit = w.limit('use limit').value?.low ?? 1;
+  return stock
+    .flatMap(({ timber, count }) =>
+      candidates(c, timber, w).flatMap((crib) => {
+        const timbers = timberCount(crib);
+        if (count !== undefined && timbers > count) return [];
+        const build = judged(crib, c, worst, w);
+        return build === undefined || build.use > limit + 1e-9 ? [] : [{ ...build, timbers }];
+      }),
+    )
+    .sort((a, b) => a.timbers - b.timbers || a.use - b.use);
+}
+
+/** Load of the most loaded contact, N. `undefined` where any is not known: nothing is offered on a guess. */
+function worstContact(c: CribWorking, w: Workings): number | undefined {
+  const loads = cribUse(c, w).contacts.flatMap((u) => (u === undefined ? [] : [u.load.value?.high]));
+  if (loads.length === 0 || loads.some((l) => l === undefined)) return undefined;
+  return Math.max(...loads.flatMap((l) => l ?? []));
+}
+
+/** Layouts that fit, each with the courses that leave a gap for its wedges. */
+function candidates(c: CribWorking, timber: Timber, w: Workings): readonly Crib[] {
+  const room = c.gap.value;
+  const closes = c.closes.value;
+  if (room === undefined || closes === undefined || !(timber.depth > 0)) return [];
+  // What stands between the base and the part, less the shims: courses and wedges fill it.
+  const open = { low: room.low + stackHeight(c.crib), high: room.high + stackHeight(c.crib) };
+  const courses = Math.floor((open.low - closes.low) / timber.depth + 1e-9);
+  if (courses < 1 || open.high - courses * timber.depth > closes.high + 1e-6) return [];
+  return sides.flatMap((lengthwise) =>
+    sides.flatMap((crosswise) => {
+      const crib = { ...c.crib, timber, courses, layout: { lengthwise, crosswise } };
+      const widths = contactWidths(crib);
+      const fits =
+        lengthwise * timber.width <= widths.crosswise + 1e-9 &&
+        crosswise * timber.width <= widths.lengthwise + 1e-9;
+      return fits && crib.overhang <= (w.limit('most overhang').value?.low ?? crib.overhang) ? [crib] : [];
+    }),
+  );
+}
+
+function judged(
+  crib: Crib,
+  now: CribWorking,
+  worst: number,
+  w: Workings,
+): Omit<Build, 'timbers'> | undefined {
+  const then = cribWorking(crib, w.plan, w.vehicles);
+  const height = then.height.value?.high;
+  const limit = then.heightLimit.value?.low;
+  const capacity = then.contactCapacity.value?.low;
+  if (height === undefined || limit === undefined || capacity === undefined || !(capacity > 0))
+    return undefined;
+  if (then.loaded === 0 || then.loaded < Math.min(now.loaded, then.contacts.length)) return undefined;
+  if (height > limit + 1e-9) return undefined;
+  return {
+    crib,
+    height: then.height,
+    heightLimit: then.heightLimit,
+    capacity: then.capacity,
+    use: (worst * now.loaded) / then.loaded / capacity,
+  };
+}

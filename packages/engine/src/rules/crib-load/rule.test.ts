@@ -1,0 +1,86 @@
+import { describe, expect, it } from 'vitest';
+import { exactly } from '../../model/interval.js';
+import type { Plan } from '../../model/plan.js';
+import { check } from '../../testing/check.js';
+import {
+  crib,
+  foot,
+  inch,
+  lb,
+  planOf,
+  policyWith,
+  trailerOnCar,
+  vanTrailer,
+} from '../../testing/sample-plans.js';
+import { workingsOf } from '../../workings/workings.js';
+import { rule } from './rule.js';
+
+/** The trailer with so much in it, its centre at 20 ft, and one crib under each rail. */
+const loaded = (pounds: number, change: Parameters<typeof crib>[3] = {}): Plan =>
+  planOf({
+    vehicles: [
+      {
+        ...vanTrailer,
+        axles: vanTrailer.axles.map((a) => ({ ...a, missing: ['driver', 'passenger'] as const })),
+        cargo: vanTrailer.cargo.map((c) => ({
+          ...c,
+          weight: exactly(pounds * lb),
+          centre: exactly(30 * foot),
+          offset: exactly(0),
+        })),
+      },
+    ],
+    cribs: [-1, 1].map((side) => crib(side < 0 ? 'A' : 'B', 36.5 * foot, side * 42.75 * inch, change)),
+  });
+
+describe('crib-load', () => {
+  it('passes the sample', () => expect(check(rule, trailerOnCar)).toEqual([]));
+
+  // Statics by hand: no wheels, so kingpin at 3 ft and cribs at 36.5 ft carry it all. 14,000 lb empty at 30.95 ft
+  // and 60,000 lb at 30 ft: the cribs take (14,000 × 27.95 + 60,000 × 27) / 33.5 = 60,037 lb, 30,019 lb each.
+  it('finds a crib that carries more than 24,000 lb on four contacts', () => {
+    const plan = loaded(60_000);
+    const load = workingsOf(plan).loads().get('crib/A')?.load.value?.high ?? 0;
+    const empty = (5400 * 3 + 4300 * 97) / 14_000;
+    const both = (14_000 * (empty - 3) + 60_000 * 27) / 33.5;
+    expect(load / lb).toBeGreaterThan(both / 2 - 1);
+    const [finding] = check(rule, plan);
+    expect(finding?.severity).toBe('danger');
+    expect(finding?.message.text).toMatch(
+      /^crib A contact \d may have to carry [\d,]+ lb \(.+\)\. It holds 6,000 lb/,
+    );
+  });
+
+  it('passes the same cribs under a light load', () => expect(check(rule, loaded(5000))).toEqual([]));
+
+  it('offers a build that carries it', () => {
+    const fix = check(rule, loaded(60_000))[0]?.fixes[0];
+    const layout = fix?.edits.find((e) => e.kind === 'set' && e.at.property === 'layout');
+    const [, lengthwise, crosswise] = /^(\d) by (\d)$/.exec(layout?.kind === 'set' ? layout.text : '') ?? [];
+    const counts = { lengthwise: Number(lengthwise), crosswise: Number(crosswise) };
+    expect(counts.lengthwise * counts.crosswise).toBeGreaterThan(4);
+    expect(fix?.title.text).toContain('courses');
+  });
+
+  it('holds to a stricter policy, and says so', () => {
+    const use = workingsOf(loaded(20_000)).loads().get('crib/A#1')?.load.value?.high ?? 0;
+    expect(use).toBeGreaterThan(0);
+    const strict = { ...loaded(20_000), policy: policyWith('use limit', 0.3) };
+    const [finding] = check(rule, strict);
+    expect(finding?.severity).toBe('danger');
+    expect(finding?.message.id).toBe('crib-load.over-limit');
+  });
+
+  it('does not pass a load that nobody knows', () => {
+    const unknown = loaded(5000);
+    const vehicles = unknown.vehicles.map((v) => ({
+      ...v,
+      axles: [],
+      parts: v.parts.map(({ carries: _, ...p }) => p),
+    }));
+    expect(check(rule, { ...unknown, vehicles })[0]?.couldNotRun).toBe(true);
+  });
+
+  it('leaves a crib that ends below the load to the rule on reach', () =>
+    expect(check(rule, loaded(60_000, { courses: 8 }))).toEqual([]));
+});
