@@ -1,5 +1,6 @@
 /** What a page that shows drawings needs: no views, no engine, only scenes. */
 export { pdfOf } from './pdf/pdf-of.js';
+export { boundsOf, overlaps, textBox, within } from './scene/bounds.js';
 export type * from './scene/scene.js';
 export { walk } from './scene/walk.js';
 export { type Palette, paletteOf, palettes, type ThemeName } from './svg/palette.js';

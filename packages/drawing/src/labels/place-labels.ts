@@ -115,7 +115,7 @@ function bestSpot(
     top: label.at.y - label.clear.y - 0.5,
     bottom: label.at.y + label.clear.y + 0.5,
   };
-  const others = around.shapes.filter((s) => !within(s, own));
+  const others = label.inside === undefined ? around.shapes.filter((s) => !within(s, own)) : around.shapes;
   let best: { box: Box; cost: number } | undefined;
   for (const { box, distance } of candidates(label, room)) {
     if (best !== undefined && best.cost <= distance) {
@@ -135,7 +135,7 @@ function bestSpot(
     const cost =
       distance +
       crossed +
-      (others.some((o) => overlaps(o, box, 0.6)) ? 30 + 60 * part(others) : 0) +
+      (others.some((o) => overlaps(o, box, 0.6)) ? 90 + 60 * part(others) : 0) +
       7 * around.lines.filter((l) => overlaps(l, box)).length +
       (label.inside === undefined ? around.bodyCost * Math.min(1, part(around.bodies)) : 0);
     if (best === undefined || cost < best.cost) best = { box, cost };
@@ -155,7 +155,7 @@ function* candidates(
   });
   const { inside } = label;
   if (inside !== undefined) {
-    const steps = Array.from({ length: 17 }, (_, i) => i / 16);
+    const steps = [0.5, 0.375, 0.625, 0.25, 0.75, 0.125, 0.875, 0, 1];
     for (const across of steps) {
       for (const down of steps) {
         const x = inside.left + wide / 2 + 1 + across * Math.max(0, inside.right - inside.left - wide - 2);

@@ -1,12 +1,24 @@
 import { type Box, boundsOf } from '../scene/bounds.js';
 import type { Item } from '../scene/scene.js';
 import { textBoxes, walk } from '../scene/walk.js';
+import type { ThingKind } from '../space/thing.js';
 
 /** Thin lines of measures and leaders, as boxes that labels had better not cross. */
 export const thinLines = (items: readonly Item[]): readonly Box[] =>
   [...walk(items)].flatMap((item) =>
     item.kind === 'line' && item.tone === 'dimension' && item.dash === undefined ? straight(item) : [],
   );
+
+/**
+ * The room that an element's shape takes, in pieces: one box where it is compact, one for each piece of a strut,
+ * a strap or a pair of chocks, which enclose a lot that is free.
+ */
+export function shapeBoxes(item: Item, kind: ThingKind): readonly Box[] {
+  if (kind !== 'strut' && kind !== 'tie' && kind !== 'chock') return [boundsOf(item)];
+  return [...walk([item])].flatMap((i) =>
+    i.kind === 'group' ? [] : i.kind === 'line' ? straight(i) : [boundsOf(i)],
+  );
+}
 
 /** A slanted line as a row of small boxes, an upright or level one as it is. */
 function straight({ from, to }: Extract<Item, { kind: 'line' }>): readonly Box[] {

@@ -1,5 +1,5 @@
 import { placeLabels } from '../labels/place-labels.js';
-import { textBoxes, thinLines } from '../labels/surroundings.js';
+import { shapeBoxes, textBoxes, thinLines } from '../labels/surroundings.js';
 import { type Box, boundsOf, join } from '../scene/bounds.js';
 import { at, line, text } from '../scene/draw.js';
 import type { Item, Point, Scene } from '../scene/scene.js';
@@ -103,7 +103,10 @@ export function drawElevation(look: Look, e: Elevation): Scene {
       ...centre.map(boundsOf),
       { left: box.left - 8, right: box.right + 8, top: ground - 0.3, bottom: ground + 0.6 },
     ],
-    shapes: [...drawn.filter((d) => d.thing.kind !== 'vehicle').map((d) => d.box), ...loads.map(boundsOf)],
+    shapes: [
+      ...drawn.flatMap((d) => (d.thing.kind === 'vehicle' ? [] : shapeBoxes(d.item, d.thing.kind))),
+      ...loads.map(boundsOf),
+    ],
     lines: thinLines(fixed),
     bodies: drawn.filter((d) => d.thing.kind === 'vehicle').map((d) => d.box),
     bodyCost: 2,

@@ -7,8 +7,21 @@ import { chockSolids, padSolids, stepChockSolids, strutSolids, tieSolids } from 
 import type { Thing } from './thing.js';
 import { vehicleSolids } from './vehicle-solids.js';
 
-/** Everything in a plan as it stands in space, vehicles first, in the order of the text. */
+/**
+ * Everything in a plan as it stands in space, vehicles first, in the order of the text. Worked out once for each
+ * plan: another stage or view of the same plan draws the same things.
+ */
 export function thingsOf(plan: Plan): readonly Thing[] {
+  const known = worked.get(plan);
+  if (known !== undefined) return known;
+  const things = workOut(plan);
+  worked.set(plan, things);
+  return things;
+}
+
+const worked = new WeakMap<Plan, readonly Thing[]>();
+
+function workOut(plan: Plan): readonly Thing[] {
   const drag = (
     element: string,
     moves: Drag['moves'],

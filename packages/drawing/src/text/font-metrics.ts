@@ -40,14 +40,15 @@ const others: Readonly<Record<string, number>> = {
 
 export type Weight = 'normal' | 'bold';
 
+const baseLetter = (character: string): number => character.normalize('NFD').codePointAt(0) ?? 0;
+
 /** Room that a line of text takes, in the unit of `size`. Characters not in the table take a full square. */
 export function textWidth(text: string, size: number, weight: Weight = 'normal'): number {
   const table = weight === 'bold' ? bold : regular;
   let sum = 0;
   for (const character of text) {
     const code = character.codePointAt(0) ?? 0;
-    const base = character.normalize('NFD').codePointAt(0) ?? code;
-    sum += table[code - 32] ?? others[character] ?? table[base - 32] ?? 1000;
+    sum += table[code - 32] ?? others[character] ?? table[baseLetter(character) - 32] ?? 1000;
   }
   return (sum * size) / 1000;
 }

@@ -6,6 +6,7 @@ import { margin, sheetWidth, type } from '../sheet/sizes.js';
 import { spread } from '../sheet/spread.js';
 import { stackHeight } from '../space/crib-solids.js';
 import { inch } from '../text/lengths.js';
+import { clip } from '../text/wrap.js';
 import { describe } from '../words/describe.js';
 import { chosenCrib } from './crib.js';
 import { headingOf } from './heading-of.js';
@@ -36,14 +37,22 @@ export const view: View = {
     const spot = (width: number, height: number) =>
       at(left + (wide * width) / mostWidth, top + high - (high * height) / mostHeight);
     const chosen = chosenCrib(look);
+    const lines = limits(look, spot, mostWidth, mostHeight);
     return sheet({
       choice: { ...look.choice, ...(chosen === undefined ? {} : { subject: chosen.id }) },
       heading: title,
       words: describe({ ...look, things: look.things.filter((t) => t.kind === 'crib') }, title.title),
       body: [
         ...axes(look, left, top, mostWidth, mostHeight),
-        ...limits(look, spot, mostWidth, mostHeight),
-        ...points(cribs, chosen, look, spot, top),
+        ...lines.map((l) => l.item),
+        ...points(
+          cribs,
+          chosen,
+          look,
+          spot,
+          top,
+          lines.flatMap((l) => (l.beside === undefined ? [] : [l.beside])),
+        ),
       ],
       bottom: top + high + 16,
       legend: [
@@ -105,40 +114,50 @@ const ratios: readonly (readonly [PolicyKey, string])[] = [
   ['height ratio one contact', 'one contact'],
 ];
 
+/** What is written in the margin, at the height of what it names. */
+interface Beside {
+  readonly y: number;
+  readonly words: string;
+}
+
+/** The policy's limits as lines through nothing; one that leaves the chart at the right is named in the margin. */
 function limits(
   look: Look,
   spot: (width: number, height: number) => Point,
   mostWidth: number,
   mostHeight: number,
-): readonly Item[] {
+): readonly { readonly item: Item; readonly beside: Beside | undefined }[] {
   return ratios.flatMap(([key, words]) => {
     const limit = look.plan.policy.limits[key];
     if (typeof limit.value !== 'number' || limit.value <= 0) return [];
     const width = Math.min(mostWidth, mostHeight / limit.value);
     const end = spot(width, width * limit.value);
     const top = width < mostWidth;
+    const label = `${words}: ${limit.value} × width`;
     return [
-      group(
-        key,
-        [
-          line('limit', 'danger', spot(0, 0), end, { dash: 'chain', width: 0.4 }),
-          text(
-            'words',
-            top ? at(end.x, end.y - 1.5) : at(end.x + 1.5, end.y + 1),
-            `${words}: ${limit.value} × width`,
-            type.small,
-            {
-              anchor: top ? 'middle' : 'start',
-              tone: 'danger',
-              halo: true,
-            },
-          ),
-        ],
-        { ref: limit.ref, name: `limit with ${words} loaded: ${limit.value} times the width` },
-      ),
+      {
+        beside: top ? undefined : { y: end.y, words: label },
+        item: group(
+          key,
+          [
+            line('limit', 'danger', spot(0, 0), end, { dash: 'chain', width: 0.4 }),
+            ...(top
+              ? [
+                  text('words', at(end.x, end.y - 1.5), label, type.small, {
+                    anchor: 'middle',
+                    tone: 'danger',
+                  }),
+                ]
+              : []),
+          ],
+          { ref: limit.ref, name: `limit with ${words} loaded: ${limit.value} times the width` },
+        ),
+      },
     ];
   });
 }
+
+const rowHigh = 4.6;
 
 function points(
   cribs: readonly { readonly crib: Crib; readonly width: number; readonly height: number }[],
@@ -146,6 +165,7 @@ function points(
   look: Look,
   spot: (width: number, height: number) => Point,
   top: number,
+  besides: readonly Beside[],
 ): readonly Item[] {
   const named = new Map<string, { place: Point; own: typeof cribs }>();
   for (const c of cribs) {
@@ -154,49 +174,73 @@ function points(
     named.set(key, { place, own: [...(named.get(key)?.own ?? []), c] });
   }
   const list = [...named.values()];
-  const left = sheetWidth - margin - 44;
+  const left = margin + 22 + wide + 8;
+  const room = sheetWidth - margin - left;
+  // Only so many can be named in the margin; the others keep their names for the pointer and for readers.
+  const most = Math.floor(high / rowHigh) - besides.length;
   const places = spread(
-    list.map((l) => ({ at: l.place.y, room: 5 })),
+    [...list.slice(0, most).map((l) => l.place.y), ...besides.map((b) => b.y)].map((y) => ({
+      at: y,
+      room: rowHigh,
+    })),
     top,
     top + high,
   );
-  return list.map(({ place, own }, i) => {
-    const lead = own.find((o) => o.crib === chosen) ?? own[0];
-    if (lead === undefined) return group(`point ${i}`, []);
-    const support = look.support(lead.crib.id);
-    const limit = support?.figures.heightLimit?.value?.low;
-    const over = limit !== undefined && lead.height > limit * (1 + 1e-9);
-    const y = places?.[i] ?? place.y;
-    const ownLimit = limit === undefined ? undefined : spot(lead.width, limit);
-    const words = `${own.map((o) => o.crib.name).join(', ')}: ${look.say.short(lead.height)}${limit === undefined ? '' : `, limit ${look.say.figure(support?.figures.heightLimit)}`}`;
-    return group(
-      `point ${lead.crib.id}`,
-      [
-        line('leader', 'dimension', place, at(left - 1, y), { width: 0.1 }),
-        ...(ownLimit === undefined
-          ? []
-          : [
-              line('own limit', 'danger', at(ownLimit.x - 3, ownLimit.y), at(ownLimit.x + 3, ownLimit.y), {
-                width: 0.7,
-              }),
-            ]),
-        ...(ownLimit === undefined
-          ? []
-          : [line('room', over ? 'danger' : 'good', place, ownLimit, { width: 0.3, head: 'arrow' })]),
-        over
-          ? polygon(
-              'mark',
-              'danger',
-              [at(place.x, place.y - 2), at(place.x + 2, place.y + 1.6), at(place.x - 2, place.y + 1.6)],
-              'solid',
-            )
-          : circle('mark', 'timber', place, 1.6, own.some((o) => o.crib === chosen) ? 'solid' : 'light'),
-        text('words', at(left, y + 1), words, type.small, {
-          weight: over ? 'bold' : 'normal',
-          tone: over ? 'danger' : 'label',
-        }),
-      ],
-      { ref: lead.crib.ref, name: `crib ${words}`, worst: gravest(look.findingsOn(lead.crib.id)) },
-    );
+  const margins = besides.map((b, i) => {
+    const y = places?.[Math.min(list.length, most) + i] ?? b.y;
+    return group(`limit words ${i}`, [
+      line('leader', 'danger', at(margin + 22 + wide, b.y), at(left - 1, y), { width: 0.12 }),
+      text('words', at(left, y + 1), clip(b.words, room, type.small), type.small, { tone: 'danger' }),
+    ]);
   });
+  return [
+    ...margins,
+    ...list.map(({ place, own }, i) => {
+      const lead = own.find((o) => o.crib === chosen) ?? own[0];
+      if (lead === undefined) return group(`point ${i}`, []);
+      const support = look.support(lead.crib.id);
+      const limit = support?.figures.heightLimit?.value?.low;
+      const over = limit !== undefined && lead.height > limit * (1 + 1e-9);
+      const y = i < most ? places?.[i] : undefined;
+      const ownLimit = limit === undefined ? undefined : spot(lead.width, limit);
+      const words = `${own.map((o) => o.crib.name).join(', ')}: ${look.say.short(lead.height)}${limit === undefined ? ', limit not known' : `, limit ${look.say.figure(support?.figures.heightLimit)}`}`;
+      const tone = over ? 'danger' : 'label';
+      const weight = over ? 'bold' : 'normal';
+      return group(
+        `point ${lead.crib.id}`,
+        [
+          ...(y === undefined
+            ? []
+            : [
+                line('leader', 'dimension', place, at(left - 1, y), { width: 0.1 }),
+                text('words', at(left, y + 1), clip(words, room, type.small, weight), type.small, {
+                  weight,
+                  tone,
+                }),
+              ]),
+          ...(ownLimit === undefined
+            ? []
+            : [
+                line('own limit', 'danger', at(ownLimit.x - 3, ownLimit.y), at(ownLimit.x + 3, ownLimit.y), {
+                  width: 0.7,
+                }),
+                line('room', over ? 'danger' : 'good', place, ownLimit, { width: 0.3, head: 'arrow' }),
+              ]),
+          over
+            ? polygon(
+                'mark',
+                'danger',
+                [at(place.x, place.y - 2), at(place.x + 2, place.y + 1.6), at(place.x - 2, place.y + 1.6)],
+                'solid',
+              )
+            : circle('mark', 'timber', place, 1.6, own.some((o) => o.crib === chosen) ? 'solid' : 'light'),
+        ],
+        {
+          ref: lead.crib.ref,
+          name: `crib ${words}`,
+          worst: over ? 'danger' : gravest(look.findingsOn(lead.crib.id)),
+        },
+      );
+    }),
+  ];
 }

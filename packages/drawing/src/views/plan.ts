@@ -1,5 +1,5 @@
 import { placeLabels } from '../labels/place-labels.js';
-import { textBoxes, thinLines } from '../labels/surroundings.js';
+import { shapeBoxes, textBoxes, thinLines } from '../labels/surroundings.js';
 import { centres } from '../pieces/centre-of-gravity.js';
 import { drawThing } from '../pieces/draw-thing.js';
 import { egressItems, shownWays } from '../pieces/egress.js';
@@ -104,7 +104,7 @@ export const view: View = {
         area: { left: margin, top: box.top - 20, right: box.right + 3, bottom: box.bottom + 16 },
         taken: [...textBoxes(fixed), ...centre.map(boundsOf)],
         shapes: [
-          ...drawn.filter((d) => d.thing.kind !== 'vehicle').map((d) => d.box),
+          ...drawn.flatMap((d) => (d.thing.kind === 'vehicle' ? [] : shapeBoxes(d.item, d.thing.kind))),
           ...loads.map(boundsOf),
         ],
         lines: thinLines(fixed),

@@ -1,4 +1,5 @@
 import { placeLabels } from '../labels/place-labels.js';
+import { shapeBoxes } from '../labels/surroundings.js';
 import { seenFaces } from '../pieces/corner-view.js';
 import { layoutLegend } from '../pieces/layout-legend.js';
 import { nameOf } from '../pieces/name-of.js';
@@ -34,10 +35,11 @@ export const view: View = {
       { left: margin + 6, right: sheetWidth - margin - 6, top: head.bottom + 12, high: 150 },
       look.plan.display,
     );
-    const drawn = [...look.things]
+    const drawn = look.things
       .filter((t) => t.solids.length > 0)
-      .sort((a, b) => rank(a, look) - rank(b, look) || near(a) - near(b))
-      .map((thing) => ({ thing, item: drawn3(thing, look, placing.toSheet) }));
+      .map((thing) => ({ thing, rank: rank(thing, look), near: near(thing) }))
+      .sort((a, b) => a.rank - b.rank || a.near - b.near)
+      .map(({ thing }) => ({ thing, item: drawn3(thing, look, placing.toSheet) }));
     const boxes = drawn.map((d) => ({ thing: d.thing, box: boundsOf(d.item) }));
     const placed = placeLabels(
       boxes
@@ -49,7 +51,7 @@ export const view: View = {
       {
         area: { left: margin, right: sheetWidth - margin, top: head.bottom, bottom: placing.box.bottom + 12 },
         taken: [],
-        shapes: boxes.filter((b) => b.thing.kind !== 'vehicle').map((b) => b.box),
+        shapes: drawn.flatMap((d) => (d.thing.kind === 'vehicle' ? [] : shapeBoxes(d.item, d.thing.kind))),
         lines: [],
         bodies: boxes.filter((b) => b.thing.kind === 'vehicle').map((b) => b.box),
         bodyCost: 3,
@@ -89,20 +91,21 @@ function rank(thing: Thing, look: Look): number {
 const depth = (s: Solid): number => fromCorner.near(middle(pointsOf(s)));
 
 /** What lies wholly under a body's floor is drawn before the body. */
-function under(solid: Solid, thing: Thing): number {
-  const floors = thing.solids
-    .filter((s) => s.tone === 'vehicle')
-    .map((s) => Math.min(...pointsOf(s).map((p) => p.z)));
-  const top = Math.max(...pointsOf(solid).map((p) => p.z));
-  return floors.length > 0 && top <= Math.min(...floors) + 0.15 ? 0 : 1;
+function under(solid: Solid, floors: readonly number[]): 0 | 1 {
+  if (floors.length === 0) return 1;
+  return Math.max(...pointsOf(solid).map((p) => p.z)) <= Math.min(...floors) + 0.15 ? 0 : 1;
 }
 
 function drawn3(thing: Thing, look: Look, toSheet: Parameters<typeof seenFaces>[1]): Item {
   const standing = look.standing(thing.id);
   const faint = standing === 'later' || standing === 'lost';
-  const shapes = [...thing.solids]
-    .sort((a, b) => under(a, thing) - under(b, thing) || depth(a) - depth(b))
-    .flatMap((s) =>
+  const floors = thing.solids
+    .filter((s) => s.tone === 'vehicle')
+    .map((s) => Math.min(...pointsOf(s).map((p) => p.z)));
+  const shapes = thing.solids
+    .map((solid) => ({ solid, under: under(solid, floors), depth: depth(solid) }))
+    .sort((a, b) => a.under - b.under || a.depth - b.depth)
+    .flatMap(({ solid: s }) =>
       seenFaces(
         s,
         toSheet,

@@ -1,0 +1,48 @@
+import { fileURLToPath } from 'node:url';
+import { readReport } from '@cribwright/cli';
+import type { Analysis, Plan } from '@cribwright/engine';
+import { analyze } from '@cribwright/engine';
+import { samplePlans } from '@cribwright/engine/testing';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+
+export interface DrawnPlan {
+  readonly name: string;
+  readonly plan: Plan;
+  readonly analysis: Analysis;
+}
+
+/** Every plan of the examples, as the command line reads them. */
+export async function examplePlans(): Promise<readonly DrawnPlan[]> {
+  const silent = () => {};
+  const report = await readReport(
+    {
+      cwd: root,
+      env: {},
+      isTTY: false,
+      today: '2026-11-25',
+      out: silent,
+      err: silent,
+      stdin: async () => '',
+    },
+    ['examples'],
+  );
+  return report.files.flatMap(({ path, plans }) =>
+    plans.map(({ reply }, i) => ({
+      name: `${path
+        .replace(/^examples\//, '')
+        .replace(/\.crib$/, '')
+        .replaceAll('/', '-')}${plans.length > 1 ? `-${i + 1}` : ''}`,
+      plan: reply.plan,
+      analysis: reply.analysis,
+    })),
+  );
+}
+
+/** The sample plans of the engine, sound and faulty. */
+export const sampleDrawings = (): readonly DrawnPlan[] =>
+  Object.entries(samplePlans).map(([name, plan]) => ({
+    name,
+    plan,
+    analysis: analyze(plan, { push: true }),
+  }));
