@@ -17,6 +17,7 @@ export function frictionRays(
     const ray = { x: contact.friction * Math.cos(angle), y: contact.friction * Math.sin(angle), z: 1 };
     return contact.rolls === undefined ? ray : held(ray, contact.rolls);
   });
+  if (contact.rolls === undefined && contact.friction > 0) return rays;
   const distinct = rays.filter(
     (r, i) => rays.findIndex((o) => Math.hypot(o.x - r.x, o.y - r.y) < 1e-12) === i,
   );

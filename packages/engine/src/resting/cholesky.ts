@@ -1,21 +1,33 @@
 import { at } from './at.js';
 
+/** Room for a factor, to be used again and again. */
+export interface Factor {
+  readonly scale: Float64Array;
+  readonly l: Float64Array;
+}
+
+export const factorSpace = (n: number): Factor => ({
+  scale: new Float64Array(n),
+  l: new Float64Array(n * n),
+});
+
+/** A pivot this small, of a diagonal of one, holds nothing. */
+const vanishing = 1e-9;
+
 /**
- * Solves `(H + shift · D) s = r` in place of `r`, H symmetric and not negative, D its diagonal.
+ * Solves `(H + shift · D) s = r` in place of `r`, H symmetric (its lower half is read) and not negative, D its diagonal.
  * The work is done on the matrix scaled to a unit diagonal, so that soft and stiff directions keep their digits.
  *
- * @returns how many directions H does not hold (pivots that vanish at `tolerance`).
+ * @returns how many directions H does not hold (pivots that vanish).
  */
 export function solveShifted(
   h: Float64Array,
   r: Float64Array,
   n: number,
   shift: number,
-  tolerance = 1e-9,
+  { scale, l }: Factor = factorSpace(n),
 ): number {
-  const scale = new Float64Array(n);
   for (let i = 0; i < n; i++) scale[i] = at(h, i * n + i) > 0 ? 1 / Math.sqrt(at(h, i * n + i)) : 1;
-  const l = new Float64Array(n * n);
   let free = 0;
   for (let i = 0; i < n; i++) {
     for (let j = 0; j <= i; j++) {
@@ -24,7 +36,7 @@ export function solveShifted(
       for (let k = 0; k < j; k++) sum -= at(l, i * n + k) * at(l, j * n + k);
       if (i !== j) l[i * n + j] = sum / at(l, j * n + j);
       else {
-        if (sum - shift <= tolerance) free++;
+        if (sum - shift <= vanishing) free++;
         l[i * n + i] = Math.sqrt(Math.max(sum, shift * 0.5, 1e-300));
       }
     }

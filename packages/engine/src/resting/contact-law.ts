@@ -36,19 +36,38 @@ export function addAlong(s: ScaledSystem, i: number, factor: number, to: Float64
   }
 }
 
-/** Adds `k · lever · leverᵀ` of spring `i` to the stiffness matrix over the bodies (n = 3 × bodies). */
+/**
+ * Adds `k · lever · leverᵀ` of spring `i` to the stiffness matrix over the bodies (n = 3 × bodies). The lower
+ * triangle alone: the matrix is symmetric.
+ */
 export function addStiffness(s: ScaledSystem, i: number, h: Float64Array, n: number): void {
+  const u = indexAt(s.upper, i);
+  const l = indexAt(s.lower, i);
   const k = at(s.stiffness, i);
-  for (let p = 0; p < 6; p++) {
-    const bodyP = p < 3 ? indexAt(s.upper, i) : indexAt(s.lower, i);
-    if (bodyP < 0) continue;
-    const row = 3 * bodyP + (p % 3);
-    const left = (p < 3 ? k : -k) * at(s.levers, 6 * i + p);
-    for (let r = 0; r < 6; r++) {
-      const bodyR = r < 3 ? indexAt(s.upper, i) : indexAt(s.lower, i);
-      if (bodyR < 0) continue;
-      const column = 3 * bodyR + (r % 3);
-      h[row * n + column] = at(h, row * n + column) + left * (r < 3 ? 1 : -1) * at(s.levers, 6 * i + r);
+  if (u >= 0) addBlock(s.levers, 6 * i, 6 * i, k, h, 3 * u * n + 3 * u, n, true);
+  if (l < 0) return;
+  addBlock(s.levers, 6 * i + 3, 6 * i + 3, k, h, 3 * l * n + 3 * l, n, true);
+  if (u > l) addBlock(s.levers, 6 * i, 6 * i + 3, -k, h, 3 * u * n + 3 * l, n, false);
+  else if (u >= 0) addBlock(s.levers, 6 * i + 3, 6 * i, -k, h, 3 * l * n + 3 * u, n, false);
+}
+
+/** Adds k · a · bᵀ of two lever triples at a corner of the matrix; of a block on the diagonal, its lower half. */
+function addBlock(
+  levers: Float64Array,
+  a: number,
+  b: number,
+  k: number,
+  h: Float64Array,
+  corner: number,
+  n: number,
+  diagonal: boolean,
+): void {
+  for (let p = 0; p < 3; p++) {
+    const left = k * at(levers, a + p);
+    const end = diagonal ? p + 1 : 3;
+    for (let r = 0; r < end; r++) {
+      const e = corner + p * n + r;
+      h[e] = at(h, e) + left * at(levers, b + r);
     }
   }
 }

@@ -1,5 +1,5 @@
 import { at } from './at.js';
-import { solveShifted } from './cholesky.js';
+import { type Factor, factorSpace, solveShifted } from './cholesky.js';
 import { addAlong, addStiffness, type ContactState, closingOf, springForce } from './contact-law.js';
 import type { ScaledSystem } from './scaled-system.js';
 
@@ -32,14 +32,15 @@ export function descend(
   const q = Float64Array.from(start);
   const h = new Float64Array(n * n);
   const step = new Float64Array(n);
+  const room = factorSpace(n);
   let last = Number.POSITIVE_INFINITY;
   for (let turn = 0; turn < steps; turn++) {
     const residual = prepare(s, c, load, q, h, step);
-    const free = solveShifted(h, step, n, shift);
+    const free = solveShifted(h, step, n, shift, room);
     if (residual <= enough || (residual <= good && residual > last / 2))
       return { kind: 'settled', q, residual, free };
     last = residual;
-    const loose = free > 0 ? looseMotion(h, step, n, shift) : undefined;
+    const loose = free > 0 ? looseMotion(h, step, n, shift, room) : undefined;
     if (loose !== undefined) step.set(loose);
     else if (keepsContacts(s, c, q, step)) {
       for (let j = 0; j < n; j++) q[j] = at(q, j) + at(step, j);
@@ -130,11 +131,11 @@ function lineSearch(
  * The part of a step that no closed contact resists: shrinking the step twice by `shift (H + shift)⁻¹` leaves
  * only what H does not hold. `undefined` where the load does not work along it.
  */
-function looseMotion(h: Float64Array, step: Float64Array, n: number, shift: number) {
+function looseMotion(h: Float64Array, step: Float64Array, n: number, shift: number, room: Factor) {
   const v = Float64Array.from(step);
   for (let pass = 0; pass < 2; pass++) {
     for (let i = 0; i < n; i++) v[i] = at(v, i) * shift * (at(h, i * n + i) || 1);
-    solveShifted(h, v, n, shift);
+    solveShifted(h, v, n, shift, room);
   }
   const most = v.reduce((m, x) => Math.max(m, Math.abs(x)), 0);
   return most * shift > 1e-10 ? v : undefined;

@@ -1,0 +1,80 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { analyze, heldPush, pushSystems, rest, restingSystems } from '@cribwright/engine';
+import { openWorkspace, parse } from '@cribwright/language';
+import { best } from './best.js';
+
+/**
+ * How long the parts of the work take, as ratios to a bare parse of the same file: ratios say the same on every
+ * machine, times do not. The last column is the time on this one.
+ */
+const examples = fileURLToPath(new URL('../../examples/', import.meta.url));
+const uriOf = (path: string) => pathToFileURL(`${examples}${path}`).href;
+const textAt = (uri: string) => readFileSync(fileURLToPath(uri), 'utf8');
+
+const largest = readdirSync(`${examples}plans`)
+  .filter((name) => name.endsWith('.crib'))
+  .map((name) => ({ uri: uriOf(`plans/${name}`), text: textAt(uriOf(`plans/${name}`)) }))
+  .sort((a, b) => b.text.length - a.text.length)[0];
+if (largest === undefined) throw new Error('There is no example to measure.');
+const { uri, text } = largest;
+
+const workspace = openWorkspace({
+  files: {
+    read: async (path) => {
+      try {
+        return textAt(path);
+      } catch {
+        return undefined;
+      }
+    },
+  },
+  folders: [pathToFileURL(examples).href],
+});
+await workspace.load(uri);
+const plan = workspace.check(uri).plans[0]?.plan;
+if (plan === undefined) throw new Error(`${uri} holds no plan that can be checked.`);
+
+let version = 1;
+/** Types a change that the analysis must follow: one course more, one less. */
+const edit = (change: (text: string, n: number) => string) => () => {
+  version++;
+  workspace.put(uri, change(text, version), version);
+  return workspace.check(uri);
+};
+const figures = edit((t, n) =>
+  t.replace(/([\d,]+) to ([\d,]+) lb/, (_all, low: string) => `${low} to ${50_000 + (n % 500)} lb`),
+);
+const comment = edit((t, n) => `// ${n}\n${t}`);
+
+const [resting] = restingSystems(plan);
+const [pushed] = pushSystems(plan);
+if (resting === undefined || pushed === undefined) throw new Error('The example does not rest on anything.');
+const sideways = { x: 0, y: 1, z: 0 };
+
+const bare = best(() => parse(text));
+const rows: readonly (readonly [what: string, ms: number, target?: number])[] = [
+  ['bare parse', bare],
+  ['one resting solve of the finished set-up', best(() => rest(resting))],
+  [
+    'one direction of the push',
+    best(() => heldPush(pushed.system, { ...pushed.push, direction: sideways })),
+    1,
+  ],
+  ['whole analysis, all stages and losses', best(() => analyze(plan)), 30],
+  ['whole analysis with the push from 24 directions', best(() => analyze(plan, { push: true }), 10)],
+  ['edit of a weight to diagnostics', best(figures)],
+  ['edit of a comment to diagnostics', best(comment)],
+];
+
+const name = uri.split('/').at(-1) ?? uri;
+console.log(`${name}: ${text.split('\n').length} lines, ${text.length} characters. A bare parse is 1.`);
+for (const [what, ms, target] of rows)
+  console.log(
+    [
+      what.padEnd(52),
+      `${(ms / bare).toFixed(2)} ×`.padStart(10),
+      `${ms.toFixed(2)} ms`.padStart(12),
+      target === undefined ? '' : ms <= target ? `  under ${target} ms` : `  OVER ${target} ms`,
+    ].join(''),
+  );
