@@ -67,6 +67,20 @@ export interface LoadCase {
   readonly free: string | undefined;
   readonly reactions: readonly Reaction[];
   readonly notes: readonly string[];
+  /** Of the finished set-up as built, and when a vehicle beneath gives way: the sums, to be followed on paper. */
+  readonly paper?: readonly PaperTrail[];
+}
+
+/** One corner of the ranges worked out in steps. One for each group of bodies that hang together. */
+export interface PaperTrail {
+  /** `trailer heaviest, centre farthest to its rear`. Empty where nothing is a range. */
+  readonly corner: string;
+  /** How each body settles: at its front, at its rear, and how much more at its passenger side. */
+  readonly settling: readonly Figure[];
+  /** By the id of the reaction. */
+  readonly loads: Readonly<Record<string, Figure>>;
+  /** The loads add up to the weight, and their middle is the centre of gravity. */
+  readonly checks: readonly Figure[];
 }
 
 export interface Reaction {

@@ -25,6 +25,8 @@ export interface AnalyzeOptions {
   readonly today?: string;
   /** Also work out how hard a push the set-up holds: the one heavy model. */
   readonly push?: boolean;
+  /** Also write out the sums of the load cases, to be followed on paper. */
+  readonly paper?: boolean;
 }
 
 /**

@@ -5,7 +5,6 @@ import { buildsFor } from '../../design/builds.js';
 import { print, printBeside } from '../../figure/print.js';
 import type { Fix } from '../../finding/finding.js';
 import { messages } from '../../finding/message.js';
-import { lengthWords } from '../../vehicle/place-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, published, type Rule, type RuleFinding } from '../rule.js';
 
@@ -107,7 +106,9 @@ function stronger(c: CribWorking, w: Workings): readonly Fix[] {
   const { crib } = build;
   const was = c.crib;
   const layout = `${crib.layout.lengthwise} by ${crib.layout.crosswise}`;
-  const long = lengthWords(crib.timber.length, w.plan.display);
+  const long = show(crib.timber.length, 'length', w.plan.display === 'us' ? 'in' : 'mm', {
+    rounding: 'nearest',
+  });
   const set = (property: string, text: string) => ({
     kind: 'set' as const,
     at: { element: was.id, property },
