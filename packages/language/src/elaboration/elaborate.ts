@@ -45,5 +45,6 @@ export function elaborate(
   return { plans: made.flatMap((m) => m.made ?? []), problems: made.flatMap((m) => m.problems) };
 }
 
-const planBlocks = (blocks: readonly BoundBlock[]): readonly BoundBlock[] =>
+/** Plans at the top of a file, and those inside its sites and lessons. */
+export const planBlocks = (blocks: readonly BoundBlock[]): readonly BoundBlock[] =>
   blocks.flatMap((b) => (b.schema.keyword === 'plan' ? [b] : planBlocks(b.blocks)));

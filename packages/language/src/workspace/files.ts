@@ -51,4 +51,7 @@ const holds = (folder: URI, uri: URI): boolean => {
 };
 
 /** The last part of a file's path. */
-export const fileName = (uri: string): string => Utils.basename(URI.parse(uri));
+export function fileName(uri: string): string {
+  const last = uri.slice(uri.lastIndexOf('/') + 1);
+  return /%(?![0-9a-f]{2})/i.test(last) ? last : decodeURIComponent(last);
+}

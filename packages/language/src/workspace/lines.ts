@@ -1,14 +1,16 @@
 import type { Position, Range } from 'vscode-languageserver-types';
 import type { Span } from '../grammar/syntax.js';
 
-/** Offsets of the starts of the lines of the text last asked about: files are asked about many times in a row. */
-let last: { readonly text: string; readonly starts: readonly number[] } = { text: '', starts: [0] };
+/** Starts of the lines of the texts last asked about: files are asked about many times in a row. */
+const known = new Map<string, readonly number[]>();
 
 const startsOf = (text: string): readonly number[] => {
-  if (last.text === text) return last.starts;
+  const found = known.get(text);
+  if (found) return found;
   const starts = [0];
   for (const m of text.matchAll(/\r\n|\r|\n/g)) starts.push(m.index + m[0].length);
-  last = { text, starts };
+  if (known.size >= 24) known.delete(known.keys().next().value ?? '');
+  known.set(text, starts);
   return starts;
 };
 

@@ -6,6 +6,7 @@ import type { Kind } from '../binding/declaration.js';
 import type { FileShape } from '../binding/draft.js';
 import type { Surroundings } from '../binding/file-scope.js';
 import { shapeFile } from '../binding/shape.js';
+import { planBlocks } from '../elaboration/elaborate.js';
 import { library } from '../generated/library.js';
 import { type Parsed, parse } from '../grammar/parse.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
@@ -153,8 +154,9 @@ class Files implements Workspace {
     if (known) return known;
     const file = this.bound(uri);
     // What other files say is read through their bound lines, so they must be bound too.
-    for (const other of this.closure(uri)) this.bound(other);
-    for (const name of prelude) this.bound(libraryUri(name));
+    if (file && planBlocks(file.blocks).length > 0) {
+      for (const other of [...this.closure(uri), ...prelude.map(libraryUri)]) this.bound(other);
+    }
     const checked = this.checker.check(uri, file, this.surroundings(uri), this.display);
     if (file) this.checks.set(uri, checked);
     return checked;
@@ -195,10 +197,16 @@ class Files implements Workspace {
   }
 
   surroundings(uri: string): Surroundings {
+    const seen = new Map<string, readonly FileShape[]>();
+    const seenBy = (other: string): readonly FileShape[] => {
+      const list = seen.get(other) ?? this.seenBy(other);
+      seen.set(other, list);
+      return list;
+    };
     return {
-      seen: this.seenBy(uri),
+      seen: seenBy(uri),
       shapeOf: (other) => this.shape(other),
-      seenBy: (other) => this.seenBy(other),
+      seenBy,
       elsewhere: (name, kinds) => this.elsewhere(uri, name, kinds),
       rules: ruleIds,
     };
