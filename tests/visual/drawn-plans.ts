@@ -39,10 +39,11 @@ export async function examplePlans(): Promise<readonly DrawnPlan[]> {
   );
 }
 
-/** The sample plans of the engine, sound and faulty. */
-export const sampleDrawings = (): readonly DrawnPlan[] =>
-  Object.entries(samplePlans).map(([name, plan]) => ({
-    name,
-    plan,
-    analysis: analyze(plan, { push: true }),
-  }));
+/** The sample plans of the engine, sound and faulty; with the push worked out for those that are named. */
+export const sampleDrawings = (
+  pushed: readonly string[] = [],
+  names: readonly string[] = Object.keys(samplePlans),
+): readonly DrawnPlan[] =>
+  Object.entries(samplePlans)
+    .filter(([name]) => names.includes(name))
+    .map(([name, plan]) => ({ name, plan, analysis: analyze(plan, { push: pushed.includes(name) }) }));

@@ -40,7 +40,9 @@ function along(
   reach: number,
 ): { readonly to: Place; readonly shift: number; readonly snapped: readonly Axis[] } {
   const from = drag.from?.[axis];
-  if (from === undefined || !drag.axes.includes(axis)) return { to: {}, shift: 0, snapped: [] };
+  // A hand is not quite steady: a drag along one axis leaves the other as it was.
+  if (from === undefined || !drag.axes.includes(axis) || Math.abs(by) < reach / 3)
+    return { to: {}, shift: 0, snapped: [] };
   const wished = from + by / scale;
   const near = Math.abs(reach / scale);
   const snap = (drag.snaps[axis] ?? [])

@@ -25,6 +25,8 @@ export type ToPanel =
         readonly warning: number;
         readonly note: number;
         readonly notRun: number;
+        /** A heavy check is still being worked out: this is not the last word. */
+        readonly pending?: boolean;
       };
       /** The text has errors: this is the last drawing that could be made. */
       readonly stale: string | undefined;

@@ -13,6 +13,7 @@ import { noPicture, pictureOf } from './picture.js';
 import { PlanPicker } from './plan-picker.js';
 import { shared } from './share.js';
 import { SpaceToggle } from './space-toggle.js';
+import { stageAfter } from './stage-after.js';
 import { StageTools } from './stage-tools.js';
 import { SubjectPicker } from './subject-picker.js';
 import { Tally } from './tally.js';
@@ -178,11 +179,4 @@ function joined(before: Drawn | undefined, show: Show): Drawn {
     return { show: { ...show, scenes: before.show.scenes }, scenes: before.scenes };
   }
   return { show, scenes: show.scenes.map((scene, i) => shared(before?.scenes[i], scene)) };
-}
-
-/** The stage before or after; past the last stands the finished work. */
-export function stageAfter(stage: number | undefined, by: 1 | -1, count: number): number | undefined {
-  if (count === 0) return undefined;
-  const next = (stage ?? count) + by;
-  return next >= count ? undefined : Math.max(0, next);
 }

@@ -16,6 +16,8 @@ export function Tally({ tally }: { readonly tally: Show['tally'] }): JSX.Element
     { count: tally.warning, level: 'warning', sign: '◆', one: 'to look at again', many: 'to look at again' },
     { count: tally.note, level: 'note', sign: '●', one: 'note', many: 'notes' },
   ].filter((p) => p.count > 0);
+  if (parts.length === 0 && tally.pending === true)
+    return <p class="tally">Still checking how it may be pushed.</p>;
   if (parts.length === 0) return <p class="tally">The checks found nothing. That is not a promise.</p>;
   return (
     <p class="tally">

@@ -14,6 +14,8 @@ export function useZoom(box: RefObject<HTMLDivElement>, props: CanvasProps): voi
   const { scene, zoom, setZoom, pan, moved } = props;
   const anchor = useRef<{ x: number; y: number }>();
   const before = useRef(zoom);
+  const rest = useRef(moved);
+  rest.current = moved;
 
   useLayoutEffect(() => {
     const here = box.current;
@@ -50,7 +52,7 @@ export function useZoom(box: RefObject<HTMLDivElement>, props: CanvasProps): voi
     const scrolled = () => {
       pan.current = { x: here.scrollLeft, y: here.scrollTop };
     };
-    const rested = () => moved();
+    const rested = () => rest.current();
     here.addEventListener('scroll', scrolled);
     here.addEventListener('scrollend', rested);
     return () => {
