@@ -71,19 +71,25 @@ describe('the drawing panel', () => {
     assert.match(text, /danger|unsafe/i);
   });
 
-  it('saves what it shows as SVG', async () => {
-    const { document } = await openExample(trailer);
-    const drawings = await paintings();
-    await vscode.commands.executeCommand('cribwright.openPreview');
-    await drawings.of(document);
-    const saved = vscode.commands.executeCommand<vscode.Uri | undefined>('cribwright.saveDrawing', 'svg');
-    await hands('accept');
-    const uri = await saved;
-    assert.equal(uri?.path, example('plans/trailer-on-car.svg').path);
-    if (!uri) return;
-    const svg = new TextDecoder().decode(await vscode.workspace.fs.readFile(uri));
-    assert.match(svg, /^<svg|^<\?xml/);
-    assert.match(svg, /planning and teaching aid/);
-    await vscode.workspace.fs.delete(uri);
-  });
+  for (const [format, starts] of [
+    ['svg', '<svg'],
+    ['png', '\u0089PNG'],
+    ['pdf', '%PDF-'],
+  ] as const) {
+    it(`saves what it shows as ${format.toUpperCase()}`, async () => {
+      const { document } = await openExample(trailer);
+      const drawings = await paintings();
+      await vscode.commands.executeCommand('cribwright.openPreview');
+      await drawings.of(document);
+      const saved = vscode.commands.executeCommand<vscode.Uri | undefined>('cribwright.saveDrawing', format);
+      await hands('accept');
+      const uri = await saved;
+      assert.equal(uri?.path, example(`plans/trailer-on-car.${format}`).path);
+      if (!uri) return;
+      const bytes = await vscode.workspace.fs.readFile(uri);
+      assert.equal(String.fromCharCode(...bytes.slice(0, starts.length)), starts);
+      if (format === 'svg') assert.match(new TextDecoder().decode(bytes), /planning and teaching aid/);
+      await vscode.workspace.fs.delete(uri);
+    });
+  }
 });

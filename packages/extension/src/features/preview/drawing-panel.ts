@@ -1,4 +1,4 @@
-import type { FromPanel, PanelState, ToPanel } from '@cribwright/preview';
+import type { FromPanel, ToPanel } from '@cribwright/preview';
 import * as vscode from 'vscode';
 import type { Session } from '../../session/session.js';
 import { changeText } from './change-text.js';
@@ -6,6 +6,7 @@ import { coursesEdit } from './courses-edit.js';
 import { goTo } from './go-to.js';
 import { type Drawable, joined } from './last-good.js';
 import { loadPage } from './load-page.js';
+import { refusals } from './refusals.js';
 import { firstLook, type Looking, showMessage } from './show-message.js';
 import { staleWords } from './stale-words.js';
 
@@ -18,6 +19,7 @@ export class DrawingPanel {
   private readonly looks = new Map<string, Looking>();
   private lit: string | undefined;
   private asked = 0;
+  private wanted: { readonly format: string; readonly made: (data: string) => void } | undefined;
   private pageIsUp = false;
   private readonly up = new vscode.EventEmitter<void>();
 
@@ -89,6 +91,15 @@ export class DrawingPanel {
     return plan && this.uri ? { plan, looking: this.looking(), uri: this.uri } : undefined;
   }
 
+  /** Has the page make a picture of what it shows, as base64. */
+  make(format: 'png' | 'pdf'): Promise<string> {
+    this.panel.reveal(undefined, true);
+    return new Promise((made) => {
+      this.wanted = { format, made };
+      this.send({ kind: 'make', uri: this.uri?.toString() ?? '', format });
+    });
+  }
+
   private async hear(message: FromPanel): Promise<void> {
     if (message.kind === 'ready') {
       this.pageIsUp = true;
@@ -122,6 +133,11 @@ export class DrawingPanel {
         );
       }
       case 'export':
+        if (message.data !== undefined && this.wanted?.format === message.format) {
+          this.wanted.made(message.data);
+          this.wanted = undefined;
+          return;
+        }
         await vscode.commands.executeCommand('cribwright.saveDrawing', message.format, message.data);
     }
   }
@@ -174,17 +190,3 @@ export class DrawingPanel {
     return this.pageIsUp ? Promise.resolve() : new Promise((up) => this.up.event(() => up()));
   }
 }
-
-const refusals = () => ({
-  'not a crib': vscode.l10n.t('Courses are added to a crib and taken from it. Choose a crib first.'),
-  'last course': vscode.l10n.t('This is its last course. Take the crib out of the text instead.'),
-});
-
-/** What a panel of an earlier window kept of itself; `undefined` where it cannot be read. */
-export const keptState = (state: unknown): PanelState | undefined => {
-  if (typeof state !== 'object' || state === null) return undefined;
-  const { uri, plan, choice } = state as Partial<PanelState>;
-  return typeof uri === 'string' && typeof plan === 'number' && typeof choice === 'object'
-    ? (state as PanelState)
-    : undefined;
-};

@@ -14,7 +14,13 @@ const reply = (
 
 it('shows a whole reading as it is', () => {
   const good = reply(1, 'good', [plan('Car under a rail')]);
-  expect(joined(undefined, good)).toEqual({ uri, version: 1, plans: good.plans, stale: undefined });
+  expect(joined(undefined, good)).toEqual({
+    uri,
+    version: 1,
+    plans: good.plans,
+    pending: false,
+    stale: undefined,
+  });
 });
 
 it('keeps the last good drawing while the text has errors, and says so', () => {

@@ -6,6 +6,8 @@ export interface Drawable {
   /** Version of the text as it is now, which an edit must name. */
   readonly version: number;
   readonly plans: readonly PlanReply[];
+  /** A heavy check is still being worked out. */
+  readonly pending: boolean;
   /** Why what is drawn is not all that is written. */
   readonly stale: 'last good' | 'as far as read' | undefined;
 }
@@ -15,13 +17,14 @@ export interface Drawable {
  * shown as it was last read whole.
  */
 export const joined = (before: Drawable | undefined, reply: AnalysisReply): Drawable => {
-  const { uri, version, plans } = reply;
+  const { uri, version, plans, pending } = reply;
   const kept = before?.uri === uri ? before.plans : [];
-  if (reply.state !== 'errors') return { uri, version, plans, stale: undefined };
+  if (reply.state !== 'errors') return { uri, version, pending, plans, stale: undefined };
   if (plans.length === 0) {
     return {
       uri,
       version,
+      pending,
       plans: kept,
       stale: kept.length > 0 ? 'last good' : undefined,
     };
@@ -32,11 +35,12 @@ export const joined = (before: Drawable | undefined, reply: AnalysisReply): Draw
   }));
   const drawn = pairs.map(({ plan, good }) => good ?? plan);
   if (drawn.every(({ partial }) => !partial) && pairs.some(({ plan }) => plan.partial)) {
-    return { uri, version, plans: drawn, stale: 'last good' };
+    return { uri, version, pending, plans: drawn, stale: 'last good' };
   }
   return {
     uri,
     version,
+    pending,
     plans: drawn,
     stale: pairs.some(({ plan }) => plan.partial) ? 'as far as read' : undefined,
   };

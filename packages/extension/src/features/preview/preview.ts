@@ -1,7 +1,8 @@
 import * as vscode from 'vscode';
 import type { Feature } from '../../session/session.js';
-import { DrawingPanel, keptState } from './drawing-panel.js';
+import { DrawingPanel } from './drawing-panel.js';
 import { followCursor } from './follow-cursor.js';
+import { keptState } from './kept-state.js';
 import { saveDrawing } from './save-drawing.js';
 
 const viewType = 'cribwright.drawing';

@@ -1,32 +1,35 @@
-import { pdfOf, scenesFor, svgOf } from '@cribwright/drawing';
+import { scenesFor, svgOf } from '@cribwright/drawing';
 import * as vscode from 'vscode';
 import type { DrawingPanel } from './drawing-panel.js';
 
-const formats = ['svg', 'png', 'pdf'] as const;
-type Format = (typeof formats)[number];
+export type PictureFormat = 'svg' | 'png' | 'pdf';
+const formats: readonly PictureFormat[] = ['svg', 'png', 'pdf'];
 
 /**
- * Saves what the panel shows. SVG and PDF are made here, by what the command line uses; a PNG is painted by the
- * panel and handed over as base64.
+ * Saves what the panel shows. An SVG is made here, by what the command line uses; the panel makes the others and
+ * hands them over as base64.
  */
 export const saveDrawing = async (
   drawing: DrawingPanel | undefined,
   given: string | undefined,
-  data: string | undefined,
+  made: string | undefined,
 ): Promise<vscode.Uri | undefined> => {
   const seen = drawing?.seen();
-  if (!seen) {
+  if (!drawing || !seen) {
     void vscode.window.showInformationMessage(vscode.l10n.t('Open the drawing of a plan first.'));
     return undefined;
   }
-  const format = formats.find((f) => f === given) ?? (await pickFormat(data !== undefined));
+  const format = formats.find((f) => f === given) ?? (await pickFormat());
   if (!format) return undefined;
-  const bytes = await bytesOf(format, seen, data);
-  if (!bytes) return undefined;
+  const { plan, looking, uri } = seen;
+  const [scene] = scenesFor(plan.plan, plan.analysis, looking.choice);
+  if (!scene) return undefined;
+  const bytes =
+    format === 'svg'
+      ? new TextEncoder().encode(svgOf(scene))
+      : Uint8Array.from(atob(made ?? (await drawing.make(format))), (c) => c.charCodeAt(0));
   const target = await vscode.window.showSaveDialog({
-    defaultUri: seen.uri.with({
-      path: seen.uri.path.replace(/(\.crib)?$/, `.${format}`),
-    }),
+    defaultUri: uri.with({ path: uri.path.replace(/(\.crib)?$/, `.${format}`) }),
     filters: { [format.toUpperCase()]: [format] },
   });
   if (!target) return undefined;
@@ -34,24 +37,9 @@ export const saveDrawing = async (
   return target;
 };
 
-const pickFormat = (painted: boolean): Thenable<Format | undefined> =>
-  vscode.window.showQuickPick(
-    formats.filter((f) => f !== 'png' || painted),
-    { placeHolder: vscode.l10n.t('Save the drawing as') },
-  ) as Thenable<Format | undefined>;
-
-const bytesOf = async (
-  format: Format,
-  { plan, looking }: NonNullable<ReturnType<DrawingPanel['seen']>>,
-  data: string | undefined,
-): Promise<Uint8Array | undefined> => {
-  const scenes = scenesFor(plan.plan, plan.analysis, looking.choice);
-  switch (format) {
-    case 'svg':
-      return scenes[0] && new TextEncoder().encode(svgOf(scenes[0]));
-    case 'pdf':
-      return pdfOf(scenes, { title: plan.plan.title });
-    case 'png':
-      return data === undefined ? undefined : Uint8Array.from(atob(data), (c) => c.charCodeAt(0));
-  }
+const pickFormat = async (): Promise<PictureFormat | undefined> => {
+  const picked = await vscode.window.showQuickPick([...formats], {
+    placeHolder: vscode.l10n.t('Save the drawing as'),
+  });
+  return formats.find((format) => format === picked);
 };

@@ -10,6 +10,7 @@ const drawable = (...plans: (typeof trailerOnCar)[]): Drawable => ({
   version: 7,
   plans: plans.map((plan) => ({ plan, analysis: analyze(plan), places: {}, partial: false })),
   stale: undefined,
+  pending: false,
 });
 
 it('names the file, the version and what can be chosen', () => {

@@ -44,7 +44,7 @@ export const showMessage = (drawable: Drawable, looking: Looking, stale: string 
       name,
       kind,
     })),
-    tally: tally(reply),
+    tally: { ...tally(reply), pending: drawable.pending },
     stale,
   };
 };
