@@ -1,4 +1,4 @@
-import type { Figure, Finding, Message } from '@cribwright/engine';
+import type { Finding, Message } from '@cribwright/engine';
 import type { Lesson, Place, PlanReply } from '@cribwright/language';
 
 /** Where something stands in a text: lines and characters from 0, as editors count. */
@@ -68,8 +68,3 @@ export interface TextChange {
   readonly range: Range;
   readonly text: string;
 }
-
-/** The figures that the report's reader is owed for every support. */
-export const supportKeys = ['height', 'heightLimit', 'capacity', 'load', 'use'] as const;
-export type SupportKey = (typeof supportKeys)[number];
-export type FiguresByKey = Readonly<Record<string, Figure>>;

@@ -39,3 +39,19 @@ it('lets no text of the plan become a tag', () => {
   const page = sheetOf({ ...trailerOnCar, title: '<script>alert(1)</script>' });
   expect(page).not.toContain('<script>');
 });
+
+it('says what each support takes over when the car beneath gives way', () => {
+  const leaning = {
+    ...trailerOnCar,
+    vehicles: trailerOnCar.vehicles.map((v) =>
+      v.name === 'trailer'
+        ? { ...v, axles: v.axles.map((a) => ({ ...a, missing: ['driver' as const] })) }
+        : v,
+    ),
+  };
+  const analysis = analyze(leaning);
+  const loss = analysis.stages.at(-1)?.losses.find((l) => l.title === 'car gives way');
+  const onA = loss?.reactions.filter((r) => r.element === 'crib/A').reduce((sum, r) => sum + r.load.high, 0);
+  const pounds = Math.ceil((onA ?? Number.NaN) / 4.4482216152605 - 1e-6).toLocaleString('en-US');
+  expect(fieldSheet(leaning, analysis)).toMatch(new RegExp(`<td>car gives way</td><td>[^<]*A ${pounds} lb`));
+});

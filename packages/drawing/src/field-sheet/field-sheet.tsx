@@ -8,6 +8,7 @@ import { light } from '../svg/palette.js';
 import { SceneSvg } from '../svg/scene-svg.js';
 import { styleSheet } from '../svg/style-sheet.js';
 import { Findings, Loosened } from './findings.js';
+import { GivesWay } from './gives-way.js';
 import { pageStyle } from './style.js';
 import { Supports } from './supports.js';
 import { Found, Materials, Work } from './work.js';
@@ -45,6 +46,8 @@ function Page({ plan, analysis }: { readonly plan: Plan; readonly analysis: Anal
         )}
         <h2>Supports</h2>
         <Supports plan={plan} analysis={analysis} />
+        <h2>If something gives way, at most</h2>
+        <GivesWay plan={plan} analysis={analysis} />
         <div class="halves">
           <section>
             <h2>Order of work</h2>
