@@ -11,8 +11,11 @@ export interface StageOfPoints {
   readonly losses: readonly { readonly id: string; readonly hits: readonly number[] }[];
 }
 
-/** Told of each answer: the stage, and the place of the loss in its list, or `undefined` as built. */
-export type Report = (stage: number, loss: number | undefined, rest: Rest) => void;
+/**
+ * Told of each answer: the stage, the place of the loss in its list or `undefined` as built, and how far each
+ * contact had closed when it was placed (scaled; valid until the next stage).
+ */
+export type Report = (stage: number, loss: number | undefined, rest: Rest, placedAt: Float64Array) => void;
 
 /**
  * Builds a component stage by stage at one corner of its ranges, and at each stage takes away one loss at a time.
@@ -41,11 +44,11 @@ export function buildCorner(
       change.length === 0 && now !== undefined ? now : place(scaled, points, state, change, load, start, now);
     if (change.length > 0) known = new Map();
     if (now.kind === 'rests') start = now.q;
-    report(s, undefined, now);
+    report(s, undefined, now, state.placedAt);
     for (const [l, { id, hits }] of stage.losses.entries()) {
       const found = known.get(id) ?? afterLoss(scaled, state, load, start, now, hits);
       known.set(id, found);
-      report(s, l, found);
+      report(s, l, found, state.placedAt);
     }
   }
 }

@@ -1,9 +1,9 @@
 import type { ElementId } from '../model/ref.js';
 import type { Workings } from '../workings/workings.js';
 import { type CaseRun, holds } from './case-run.js';
+import { cornerWords } from './corner-words.js';
 import { freeEnd } from './free-end.js';
 import type { ComponentRun } from './loss-working.js';
-import { cornerWords } from './stage-results.js';
 
 /** A case in which something is not held. */
 export interface Failure {

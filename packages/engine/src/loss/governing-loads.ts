@@ -8,8 +8,8 @@ import type { GoverningLoad } from '../workings/governing-load.js';
 import type { SupportPoint } from '../workings/support-points.js';
 import type { Workings } from '../workings/workings.js';
 import { type CaseRun, holds } from './case-run.js';
+import { cornerWords } from './corner-words.js';
 import type { ComponentRun, LossWorking } from './loss-working.js';
-import { cornerWords } from './stage-results.js';
 import { wholes } from './stage-run.js';
 import { staticBounds } from './static-bounds.js';
 

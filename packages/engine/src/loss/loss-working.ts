@@ -6,13 +6,16 @@ import { originalSupports, placedSupports, type SupportPoint } from '../workings
 import type { Workings } from '../workings/workings.js';
 import { type BuildingStage, buildingStages } from './building.js';
 import { type Component, components, type JointCorner } from './components.js';
-import { lossesOf } from './losses.js';
+import { type Loss, lossesOf } from './losses.js';
 import { type RunOptions, runStages, type StageRun } from './stage-run.js';
 
 /** Everything worked out about how a plan rests, stage by stage and loss by loss. */
 export interface LossWorking {
   readonly stages: readonly BuildingStage[];
   readonly parts: readonly ComponentRun[];
+  /** What is there at a stage. */
+  readonly presence: RunOptions['presence'];
+  readonly losses: readonly Loss[];
   /** Their weight or place is not known: nothing is said about what carries them. */
   readonly unknown: readonly Vehicle[];
 }
@@ -50,7 +53,7 @@ export function lossWorking(w: Workings): LossWorking {
     );
     return { component, corners: nominal.corners, stages: nominal.stages, spread };
   });
-  return { stages, parts, unknown };
+  return { stages, parts, presence, losses, unknown };
 }
 
 /** Stiffnesses are known roughly. What the crew puts in, and a vehicle beneath, are made stiffer and softer. */

@@ -2,14 +2,16 @@ import type { LoadCase, Reaction, StageResult } from '../analysis/analysis.js';
 import { at } from '../resting/at.js';
 import type { Workings } from '../workings/workings.js';
 import { type CaseRun, holds } from './case-run.js';
-import type { JointCorner } from './components.js';
+import { cornerWords } from './corner-words.js';
 import { freeEnd } from './free-end.js';
 import type { ComponentRun, LossWorking } from './loss-working.js';
 import type { Loss } from './losses.js';
+import { paperOf } from './worked-case.js';
 
 /** Stages as the views see them: what stands, what each contact carries, and what a loss changes. */
 export function stagesOf(w: Workings, resting: LossWorking): readonly StageResult[] {
   return resting.stages.map((stage, s) => {
+    const last = s === resting.stages.length - 1 && w.options.paper === true;
     const runs = resting.parts.flatMap((part) => {
       const run = part.stages[s];
       return run === undefined ? [] : [{ part, run }];
@@ -24,9 +26,12 @@ export function stagesOf(w: Workings, resting: LossWorking): readonly StageResul
       step: stage.step,
       standing: stage.standing,
       adding: stage.adding,
-      asBuilt: loadCase(w, resting, undefined, asBuilt),
-      losses: [...losses.values()].map((loss) =>
-        loadCase(
+      asBuilt: {
+        ...loadCase(w, resting, undefined, asBuilt),
+        ...(last ? paperOf(w, resting, undefined) : {}),
+      },
+      losses: [...losses.values()].map((loss) => ({
+        ...loadCase(
           w,
           resting,
           loss,
@@ -35,7 +40,8 @@ export function stagesOf(w: Workings, resting: LossWorking): readonly StageResul
             run: run.losses.find((l) => l.loss?.id === loss.id) ?? run.asBuilt,
           })),
         ),
-      ),
+        ...(last && w.plan.contacts.some((c) => c.id === loss.id) ? paperOf(w, resting, loss) : {}),
+      })),
     };
   });
 }
@@ -78,15 +84,6 @@ export function freeOf(w: Workings, part: ComponentRun, run: CaseRun): string | 
 }
 
 const isLost = (run: CaseRun, point: string): boolean => run.loss?.points.includes(point) === true;
-
-/** The corner of the ranges in words: `trailer heaviest, centre farthest to its front`. */
-export const cornerWords = (part: ComponentRun, corner: JointCorner): string =>
-  part.component.bodies
-    .flatMap((b, i) => {
-      const words = b.corners[corner[i] ?? 0]?.words ?? '';
-      return words === '' ? [] : [`${b.name} ${words}`];
-    })
-    .join('; ');
 
 function failureNote(w: Workings, part: ComponentRun, run: CaseRun): readonly string[] {
   const names = part.component.bodies.map((b) => b.name).join(' and ');

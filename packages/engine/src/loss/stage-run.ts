@@ -1,4 +1,4 @@
-import { scaledLoad, scaledSystem } from '../resting/scaled-system.js';
+import { type ScaledSystem, scaledLoad, scaledSystem } from '../resting/scaled-system.js';
 import type { SupportPoint } from '../workings/support-points.js';
 import { buildCorner } from './build-corner.js';
 import type { BuildingStage } from './building.js';
@@ -32,37 +32,62 @@ export function runStages(
   losses: readonly Loss[],
   options: RunOptions,
 ): { readonly corners: readonly JointCorner[]; readonly stages: readonly StageRun[] } {
-  const { bodies, points } = component;
-  const corners = jointCorners(bodies);
-  const bodiesAt = (corner: JointCorner) =>
-    bodies.flatMap((b, i) => {
-      const c = b.corners[corner[i] ?? 0];
-      return c === undefined ? [] : [{ id: b.id, weight: c.weight, x: c.x, y: c.y }];
-    });
-  const scaled = scaledSystem({
-    bodies: bodiesAt(corners.at(-1) ?? []),
-    springs: points.map((p) => ({ ...p, x: p.at.x, y: p.at.y, stiffness: options.stiffness(p) })),
-  });
+  const { points } = component;
+  const corners = jointCorners(component.bodies);
+  const scaled = scaledComponent(component, corners.at(-1) ?? [], options);
   const elements = wholes(component);
   const wholeOf = points.map((p) => elements.indexOf(p.element));
-  const mine = losses.flatMap((loss) => {
-    const hits = points.flatMap((p, i) => (loss.points.includes(p.id) ? [i] : []));
-    return hits.length > 0 ? [{ loss, id: loss.id, hits }] : [];
-  });
-  const plan = stages.map((stage, s) => {
-    const there = points.map((p) => options.presence(stage, p));
-    const wanted = options.lossesAt === 'every stage' || s === stages.length - 1;
-    return { there, losses: wanted ? mine.filter(({ hits }) => hits.some((i) => there[i] === true)) : [] };
-  });
+  const plan = stagesOfPoints(component, stages, losses, options);
   const runs = plan.map(({ there, losses: lost }) => ({
     asBuilt: emptyRun(there, elements.length, undefined),
     losses: lost.map(({ loss }) => emptyRun(there, elements.length, loss)),
   }));
   corners.forEach((corner, index) => {
-    buildCorner(scaled, points, plan, scaledLoad(scaled, bodiesAt(corner)), (stage, loss, rest) => {
-      const run = loss === undefined ? runs[stage]?.asBuilt : runs[stage]?.losses[loss];
-      if (run !== undefined) record(run, rest, { corner, index }, wholeOf);
-    });
+    buildCorner(
+      scaled,
+      points,
+      plan,
+      scaledLoad(scaled, bodiesAt(component, corner)),
+      (stage, loss, rest) => {
+        const run = loss === undefined ? runs[stage]?.asBuilt : runs[stage]?.losses[loss];
+        if (run !== undefined) record(run, rest, { corner, index }, wholeOf);
+      },
+    );
   });
   return { corners, stages: runs };
+}
+
+/** The bodies of a component at one corner of the ranges. */
+export const bodiesAt = ({ bodies }: Component, corner: JointCorner) =>
+  bodies.flatMap((b, i) => {
+    const c = b.corners[corner[i] ?? 0];
+    return c === undefined ? [] : [{ id: b.id, weight: c.weight, x: c.x, y: c.y }];
+  });
+
+export const scaledComponent = (
+  component: Component,
+  corner: JointCorner,
+  { stiffness }: Pick<RunOptions, 'stiffness'>,
+): ScaledSystem =>
+  scaledSystem({
+    bodies: bodiesAt(component, corner),
+    springs: component.points.map((p) => ({ ...p, x: p.at.x, y: p.at.y, stiffness: stiffness(p) })),
+  });
+
+/** Which points stand at each stage, and which of them each loss takes. */
+export function stagesOfPoints(
+  { points }: Component,
+  stages: readonly BuildingStage[],
+  losses: readonly Loss[],
+  { presence, lossesAt }: Pick<RunOptions, 'presence' | 'lossesAt'>,
+) {
+  const mine = losses.flatMap((loss) => {
+    const hits = points.flatMap((p, i) => (loss.points.includes(p.id) ? [i] : []));
+    return hits.length > 0 ? [{ loss, id: loss.id, hits }] : [];
+  });
+  return stages.map((stage, s) => {
+    const there = points.map((p) => presence(stage, p));
+    const wanted = lossesAt === 'every stage' || s === stages.length - 1;
+    return { there, losses: wanted ? mine.filter(({ hits }) => hits.some((i) => there[i] === true)) : [] };
+  });
 }

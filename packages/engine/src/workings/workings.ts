@@ -1,5 +1,6 @@
 import type { GroundResult, MaterialsResult, StageResult, TimelineResult } from '../analysis/analysis.js';
 import { type CribWorking, cribWorking } from '../crib/crib-working.js';
+import { type StepChockWorking, stepChockWorking } from '../crib/step-chock-working.js';
 import type { Figure } from '../figure/figure.js';
 import { groundResults } from '../ground/ground-working.js';
 import { governingLoads } from '../loss/governing-loads.js';
@@ -41,6 +42,7 @@ export interface Workings {
   readonly vehicles: ReadonlyMap<ElementId, Vehicle>;
   readonly masses: () => ReadonlyMap<ElementId, BodyMass>;
   readonly cribs: () => readonly CribWorking[];
+  readonly stepChocks: () => readonly StepChockWorking[];
   readonly struts: () => readonly StrutWorking[];
   readonly ties: () => readonly TieWorking[];
   readonly ground: () => readonly GroundResult[];
@@ -81,6 +83,7 @@ export function workingsOf(given: Plan, options: AnalyzeOptions = {}): Workings 
     limit: (key) => limitFigure(plan.policy, key, plan.display),
     masses: once(() => new Map(plan.vehicles.map((v) => [v.id, bodyMass(v, plan.display)]))),
     cribs: once(() => plan.cribs.map((c) => cribWorking(c, plan, vehicles))),
+    stepChocks: once(() => plan.stepChocks.map((s) => stepChockWorking(s, plan, vehicles))),
     struts: once(() => plan.struts.map((s) => strutWorking(s, plan))),
     ties: once(() => plan.ties.map((t) => tieWorking(t, plan))),
     ground: once(() => groundResults(w)),

@@ -103,7 +103,11 @@ export class Checker {
     const key = this.key(plan);
     const known = this.known.get(key);
     const made = known ?? {
-      analysis: analyze(plan, { ...this.options(), push: this.settings.push === true }),
+      analysis: analyze(plan, {
+        ...this.options(),
+        push: this.settings.push === true,
+        paper: this.settings.push === true,
+      }),
       whole: this.settings.push === true,
     };
     this.remember(key, made);

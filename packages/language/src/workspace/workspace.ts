@@ -62,7 +62,7 @@ export interface WorkspaceOptions {
   readonly folders: readonly string[];
   /** ISO date, for acceptances. Without it, checks that need it say that they could not run. */
   readonly today?: string;
-  /** Also work out how hard a push each plan holds: for whoever can wait a moment. */
+  /** Also work out how hard a push each plan holds, and write out its sums: for whoever can wait a moment. */
   readonly push?: boolean;
 }
 

@@ -1,0 +1,232 @@
+import type { PaperTrail } from '../analysis/analysis.js';
+import { computed, given } from '../figure/compute.js';
+import type { Figure } from '../figure/figure.js';
+import { type Display, force, length } from '../figure/units-of.js';
+import { exactly } from '../model/interval.js';
+import type { ElementId } from '../model/ref.js';
+import { at } from '../resting/at.js';
+import type { ScaledSystem } from '../resting/scaled-system.js';
+import type { Rest } from '../resting/system.js';
+import { toPlan, toVehicle } from '../vehicle/frame.js';
+import type { SupportPoint } from '../workings/support-points.js';
+import type { Workings } from '../workings/workings.js';
+import type { Component, JointCorner } from './components.js';
+import { stiffnessFigure } from './stiffness-figure.js';
+
+type Resting = Extract<Rest, { readonly kind: 'rests' }>;
+
+/** One answer, with all that it takes to check it by hand. */
+export interface Worked {
+  readonly component: Component;
+  readonly corner: JointCorner;
+  readonly scaled: ScaledSystem;
+  readonly rest: Resting;
+  /** Closing of each point when it was placed, m. */
+  readonly placedAt: Float64Array;
+  readonly there: readonly boolean[];
+}
+
+const feet = (display: Display, key: string, label: string, metres: number): Figure =>
+  given({ ...length(display, key, label, 'nearest'), unit: display === 'us' ? 'ft' : 'm' }, exactly(metres), {
+    kind: 'computed',
+  });
+
+const settling = (display: Display, key: string, label: string, metres: number): Figure =>
+  given(length(display, key, label, 'nearest'), exactly(metres), { kind: 'computed' });
+
+/**
+ * The sum behind each load of one case, at one corner of the ranges, in steps that a person can follow: a rigid
+ * body settles like a plank, so that three numbers give its settling at any place; each support pushes back with
+ * stiffness × settling there; and the loads add up to the weight, at its centre of gravity.
+ */
+export function paperTrail(w: Workings, worked: Worked, words: string): PaperTrail {
+  const planks = new Map(
+    worked.component.bodies.map((b, i): [ElementId, Plank] => [b.id, plankOf(w, worked, b.id, b.vehicle, i)]),
+  );
+  const loads = worked.component.points.flatMap((p, i) =>
+    worked.there[i] === true ? [{ p, i, figure: loadFigure(w, worked, planks, p, i) }] : [],
+  );
+  const checks = worked.component.bodies.flatMap((b, i) => {
+    const own = loads.filter(({ p }) => p.upper === b.id || p.lower === b.id);
+    return bodyChecks(w, worked, b.id, i, own);
+  });
+  return {
+    corner: words,
+    settling: [...planks.values()].flatMap((p) => [p.front, p.rear, p.side]),
+    loads: Object.fromEntries(loads.map(({ p, figure }) => [p.id, figure])),
+    checks,
+  };
+}
+
+interface Plank {
+  readonly vehicle: ElementId;
+  readonly name: string;
+  readonly from: number;
+  readonly front: Figure;
+  readonly rear: Figure;
+  readonly side: Figure;
+  readonly length: Figure;
+  readonly half: Figure;
+}
+
+function plankOf(
+  w: Workings,
+  { scaled, rest, component }: Worked,
+  body: ElementId,
+  id: ElementId,
+  b: number,
+): Plank {
+  const { display } = w.plan;
+  const vehicle = w.vehicles.get(id) ?? {
+    at: { x: 0, y: 0 },
+    heading: 0,
+    length: 1,
+    width: 1,
+    cab: undefined,
+  };
+  const name = component.bodies[b]?.name ?? body;
+  const cab = body === id ? undefined : vehicle.cab;
+  const [from, to, half] = [cab?.from ?? 0, cab?.to ?? vehicle.length, vehicle.width / 2];
+  const frame = scaled.frames[b] ?? { x: 0, y: 0, reach: 1 };
+  const sinks = (x: number, y: number): number => {
+    const p = toPlan(vehicle, { x, y });
+    return (
+      scaled.length *
+      (at(rest.q, 3 * b) +
+        (at(rest.q, 3 * b + 1) * (p.x - frame.x)) / frame.reach +
+        (at(rest.q, 3 * b + 2) * (p.y - frame.y)) / frame.reach)
+    );
+  };
+  const front = sinks(from, 0);
+  return {
+    vehicle: id,
+    name,
+    from,
+    front: settling(display, 'front', `settling of the ${name} at its front`, front),
+    rear: settling(display, 'rear', `settling of the ${name} at its rear`, sinks(to, 0)),
+    side: settling(
+      display,
+      'side',
+      `settling of the ${name}, more at its passenger side`,
+      sinks(from, half) - front,
+    ),
+    length: feet(display, 'length', `length of the ${name}`, to - from),
+    half: feet(display, 'half', `half width of the ${name}`, half),
+  };
+}
+
+/** front + (rear − front) × place ÷ length + side × place ÷ half width. */
+function settlesAt(w: Workings, plank: Plank, p: SupportPoint): Figure {
+  const vehicle = w.vehicles.get(plank.vehicle);
+  const local = vehicle === undefined ? p.at : toVehicle(vehicle, p.at);
+  const back = feet(w.plan.display, 'back', 'back from its front', local.x - plank.from);
+  const across = feet(w.plan.display, 'across', 'toward the passenger side', local.y);
+  const { front, rear, side, length: whole, half } = plank;
+  const value = (f: Figure) => f.value?.high ?? Number.NaN;
+  return computed(
+    length(w.plan.display, 'settles', `settling of the ${plank.name} there`, 'nearest'),
+    exactly(
+      value(front) +
+        ((value(rear) - value(front)) * value(back)) / value(whole) +
+        (value(side) * value(across)) / value(half),
+    ),
+    '{front} + ({rear} − {front}) × {back} ÷ {whole} + {side} × {across} ÷ {half}',
+    { front, rear, back, whole, side, across, half },
+  );
+}
+
+/** preload + stiffness × (settling above − settling below − what had settled when it was placed). */
+function loadFigure(
+  w: Workings,
+  { rest, placedAt }: Worked,
+  planks: ReadonlyMap<ElementId, Plank>,
+  p: SupportPoint,
+  i: number,
+): Figure {
+  const { display } = w.plan;
+  const above = planks.get(p.upper);
+  const below = planks.get(p.lower);
+  const head = force(display, 'load', `load on ${p.label}`, 'up');
+  const value = exactly(at(rest.forces, i));
+  if (above === undefined) return given(head, value, { kind: 'computed' });
+  const stiffness = stiffnessFigure(p, w);
+  const inputs: Record<string, Figure> = { stiffness, above: settlesAt(w, above, p) };
+  let closing = '{above}';
+  if (below !== undefined) {
+    inputs.below = settlesAt(w, below, p);
+    closing += ' − {below}';
+  }
+  if (!p.original) {
+    inputs.placed = settling(display, 'placed', 'settled when it was placed', at(placedAt, i));
+    closing += ' − {placed}';
+  }
+  const bracket = closing.includes('−') ? `(${closing})` : closing;
+  let formula = `{stiffness} × ${bracket}`;
+  if (p.preload > 0) {
+    inputs.preload = given(force(display, 'preload', 'preload', 'nearest'), exactly(p.preload), {
+      kind: 'stated',
+    });
+    formula = `{preload} + ${formula}`;
+  }
+  const pulls = p.preload + p.stiffness * (at(rest.closings, i) - at(placedAt, i)) < -1e-3;
+  return computed(
+    head,
+    value,
+    pulls ? `${formula} is below zero, and a contact does not pull` : formula,
+    inputs,
+  );
+}
+
+/** The loads under a body, less those on it, add up to its weight; and their middle is its centre of gravity. */
+function bodyChecks(
+  w: Workings,
+  { component, corner }: Worked,
+  body: ElementId,
+  index: number,
+  own: readonly { readonly p: SupportPoint; readonly figure: Figure }[],
+): readonly Figure[] {
+  const { display } = w.plan;
+  const found = component.bodies[index];
+  const c = found?.corners[corner[index] ?? 0];
+  if (found === undefined || c === undefined) return [];
+  const pressed = own.filter(({ figure }) => (figure.value?.high ?? 0) > 0);
+  const sign = (p: SupportPoint) => (p.upper === body ? '+' : '−');
+  const terms = pressed
+    .map(({ p }, i) => `${i === 0 && sign(p) === '+' ? '' : ` ${sign(p)} `}{f${i}}`)
+    .join('');
+  const loads = Object.fromEntries(pressed.map(({ figure }, i) => [`f${i}`, figure]));
+  const sum = computed(
+    force(display, 'sum', `weight of the ${found.name} as its supports carry it`, 'nearest'),
+    exactly(
+      pressed.reduce((s, { p, figure }) => s + (p.upper === body ? 1 : -1) * (figure.value?.high ?? 0), 0),
+    ),
+    terms,
+    loads,
+  );
+  const middle = (axis: 'x' | 'y', label: string): Figure => {
+    const places = Object.fromEntries(
+      pressed.map(({ p }, i) => [`x${i}`, feet(display, 'place', 'place', p.at[axis])]),
+    );
+    const moment = pressed.reduce(
+      (s, { p, figure }) => s + (p.upper === body ? 1 : -1) * (figure.value?.high ?? 0) * p.at[axis],
+      0,
+    );
+    const formula = pressed
+      .map(({ p }, i) => `${i === 0 && sign(p) === '+' ? '' : ` ${sign(p)} `}{f${i}} × {x${i}}`)
+      .join('');
+    return computed(
+      { ...length(display, `middle ${axis}`, label, 'nearest'), unit: display === 'us' ? 'ft' : 'm' },
+      exactly(moment / (sum.value?.high ?? 1)),
+      `(${formula}) ÷ {sum}`,
+      { ...loads, ...places, sum },
+    );
+  };
+  return [
+    sum,
+    middle('x', `middle of these loads, back: the centre of gravity of the ${found.name}`),
+    middle(
+      'y',
+      `middle of these loads, toward the passenger side: the centre of gravity of the ${found.name}`,
+    ),
+  ];
+}

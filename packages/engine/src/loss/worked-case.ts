@@ -1,0 +1,53 @@
+import type { PaperTrail } from '../analysis/analysis.js';
+import { scaledLoad } from '../resting/scaled-system.js';
+import type { Workings } from '../workings/workings.js';
+import { buildCorner } from './build-corner.js';
+import { cornerWords } from './corner-words.js';
+import type { ComponentRun, LossWorking } from './loss-working.js';
+import type { Loss } from './losses.js';
+import { paperTrail, type Worked } from './paper-trail.js';
+import { bodiesAt, scaledComponent, stagesOfPoints } from './stage-run.js';
+
+/** The sums of one case of the finished set-up, for each group of bodies that rests in it. */
+export function paperOf(
+  w: Workings,
+  resting: LossWorking,
+  loss: Loss | undefined,
+): { readonly paper: readonly PaperTrail[] } {
+  return {
+    paper: resting.parts.flatMap((part) => {
+      const worked = workedCase(resting, part, loss);
+      return worked === undefined ? [] : [paperTrail(w, worked, cornerWords(part, worked.corner))];
+    }),
+  };
+}
+
+/** The case worked out once more at the last corner: all at the heavy end. */
+function workedCase(resting: LossWorking, part: ComponentRun, loss: Loss | undefined): Worked | undefined {
+  const { component, corners } = part;
+  const corner = corners.at(-1) ?? [];
+  const options = {
+    presence: resting.presence,
+    stiffness: (p: (typeof component.points)[number]) => p.stiffness,
+    lossesAt: 'last stage',
+  } as const;
+  const scaled = scaledComponent(component, corner, options);
+  const plan = stagesOfPoints(component, resting.stages, loss === undefined ? [] : [loss], options);
+  const last = plan.length - 1;
+  const wanted = plan[last]?.losses.length === 0 ? undefined : 0;
+  let worked: Worked | undefined;
+  buildCorner(
+    scaled,
+    component.points,
+    plan,
+    scaledLoad(scaled, bodiesAt(component, corner)),
+    (stage, lost, rest, placedAt) => {
+      if (stage !== last || lost !== wanted || rest.kind !== 'rests') return;
+      const there = component.points.map(
+        (p, i) => plan[last]?.there[i] === true && loss?.points.includes(p.id) !== true,
+      );
+      worked = { component, corner, scaled, rest, placedAt: placedAt.map((d) => d * scaled.length), there };
+    },
+  );
+  return worked;
+}
