@@ -1,13 +1,12 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';
 import { build } from 'esbuild';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Message } from './frames.js';
 import { samplePlan } from './sample-plan.js';
+import { keep } from './server-bundle.js';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
-const out = `${root}tests/protocol/out`;
 
 /** Gives a thread of Node the little of a browser's worker that the server uses: messages, and nothing of Node's. */
 const shim = `
@@ -32,7 +31,6 @@ let lastId = 0;
 const files: Record<string, string> = {};
 
 beforeAll(async () => {
-  mkdirSync(out, { recursive: true });
   const bundle = await build({
     entryPoints: [`${root}packages/language/src/server/main-browser.ts`],
     bundle: true,
@@ -44,9 +42,7 @@ beforeAll(async () => {
     define: { 'process.env.NODE_ENV': '"production"' },
     logLevel: 'error',
   });
-  const path = `${out}/browser-${process.pid}.cjs`;
-  writeFileSync(path, shim + (bundle.outputFiles[0]?.text ?? ''));
-  worker = new Worker(path);
+  worker = new Worker(keep('browser', shim + (bundle.outputFiles[0]?.text ?? '')));
   worker.on('message', (message: Message) => {
     received.push(message);
     if (message.method === 'cribwright/readFile' && message.id !== undefined) {

@@ -2,7 +2,7 @@ import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import type { PlanReply } from '../protocol/requests.js';
 import type { Checked } from '../workspace/workspace.js';
 import { blockAt, propertyAt } from './at-cursor.js';
-import { documentOf, rangeOf } from './positions.js';
+import { rangeOf } from './positions.js';
 
 /** The plan that a place in the text belongs to, as it was analysed. */
 export function planAround(file: BoundFile, checked: Checked, offset: number): PlanReply | undefined {
@@ -34,7 +34,3 @@ export function elementAt(
   }
   return undefined;
 }
-
-/** Offsets of a place given in lines. */
-export const startOf = (file: BoundFile, range: { start: { line: number; character: number } }): number =>
-  documentOf(file).offsetAt(range.start);

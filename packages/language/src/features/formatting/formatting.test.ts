@@ -61,7 +61,7 @@ describe.each(Object.entries(files).filter(([name]) => name.startsWith('plans/')
     const before = await outcome(text, name);
     expect(await outcome(await format(text, name), name)).toBe(before);
     const { file } = await fileOf(text, name);
-    const seeds = fc.sample(fc.array(fc.nat(5), { minLength: 40, maxLength: 40 }), 3);
+    const seeds = fc.sample(fc.array(fc.nat(5), { minLength: 40, maxLength: 40 }), 1);
     for (const seed of seeds) {
       const messy = pulledApart(text, file, seed);
       expect(await outcome(messy, name)).toBe(before);
