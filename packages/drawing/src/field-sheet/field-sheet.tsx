@@ -52,25 +52,18 @@ function Page({ plan, analysis }: { readonly plan: Plan; readonly analysis: Anal
           <section>
             <h2>Order of work</h2>
             <Work analysis={analysis} />
+            <h2>On the scene it differs like this</h2>
+            <div class="blank" />
+            <div class="blank" />
           </section>
           <section>
+            <h2>As found</h2>
+            <Found plan={plan} analysis={analysis} />
             <h2>From the caches</h2>
             <Materials analysis={analysis} />
           </section>
         </div>
         <Loosened plan={plan} />
-        <div class="halves">
-          <section>
-            <h2>As found</h2>
-            <Found plan={plan} analysis={analysis} />
-          </section>
-          <section>
-            <h2>On the scene it differs like this</h2>
-            <div class="blank" />
-            <div class="blank" />
-            <div class="blank" />
-          </section>
-        </div>
         <h2>Taken for granted</h2>
         <ul class="small">
           {analysis.assumptions.map((a) => (

@@ -43,7 +43,7 @@ export function GivesWay({
         {telling.length > most ? (
           <tr>
             <td />
-            <td>{telling.length - most} more cases move less</td>
+            <td>cases that move less: {telling.length - most}</td>
           </tr>
         ) : undefined}
       </tbody>

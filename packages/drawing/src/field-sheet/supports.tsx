@@ -16,7 +16,8 @@ export function Supports({
   readonly plan: Plan;
   readonly analysis: Analysis;
 }): JSX.Element {
-  const shown = analysis.supports.filter((s) => s.kind !== 'chock');
+  // Chocks and pads stand in the order of work and among the materials; they carry no figure of their own.
+  const shown = analysis.supports.filter((s) => s.kind !== 'chock' && s.kind !== 'pad');
   const heads = ['height', 'at most', 'carries', 'could carry', 'use'];
   return (
     <table>
@@ -66,6 +67,5 @@ function howBuilt(support: SupportResult, plan: Plan): string {
   }
   const tie = plan.ties.find((t) => t.id === support.id);
   if (tie !== undefined) return tie.gear.name;
-  const pad = plan.pads.find((p) => p.id === support.id);
-  return pad === undefined ? '' : `${length(pad.length)} by ${length(pad.width)}`;
+  return '';
 }
