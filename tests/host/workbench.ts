@@ -54,11 +54,14 @@ export const workbench = (page: Page) => {
       await page.locator('.quick-input-list .monaco-list-row', { hasText: name }).first().click();
       await page.locator('.tab.active', { hasText: name }).waitFor();
     },
-    /** Types at the end of a line, line by line. */
-    typeAtEndOf: async (line: number, text: string): Promise<void> => {
+    goToLine: async (line: number): Promise<void> => {
       await page.keyboard.press('Control+g');
       await page.locator('.quick-input-widget input.input').fill(`:${line}`);
       await page.keyboard.press('Enter');
+    },
+    /** Types at the end of a line, line by line. */
+    typeAtEndOf: async (line: number, text: string): Promise<void> => {
+      await window.goToLine(line);
       await page.keyboard.press('End');
       for (const [i, words] of text.split('\n').entries()) {
         if (i > 0) await page.keyboard.press('Enter');

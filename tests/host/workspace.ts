@@ -7,8 +7,9 @@ import { root } from './vscode-server.js';
  * A copy of the examples to be edited by tests, with the address at which the suite finds its hands.
  *
  * @param hands address of the process that holds mouse, keys and camera
+ * @param more settings of the editor
  */
-export const workspaceCopy = (hands: string): string => {
+export const workspaceCopy = (hands: string, more: Readonly<Record<string, unknown>> = {}): string => {
   const folder = mkdtempSync(join(tmpdir(), 'alder-ridge-'));
   cpSync(join(root, 'examples'), folder, {
     recursive: true,
@@ -21,6 +22,7 @@ export const workspaceCopy = (hands: string): string => {
     'extensions.ignoreRecommendations': true,
     'workbench.startupEditor': 'none',
     'files.autoSave': 'off',
+    ...more,
   };
   writeFileSync(join(folder, '.vscode/settings.json'), `${JSON.stringify(settings, null, 2)}\n`);
   return folder;

@@ -1,0 +1,68 @@
+import { mkdirSync, mkdtempSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { firstPlan } from '../../packages/extension/src/features/walkthrough/first-plan.js';
+import { launchChromium } from './chromium.js';
+import { panelHands } from './panel-hands.js';
+import { serve } from './serve.js';
+import { root } from './vscode-server.js';
+import { workbench } from './workbench.js';
+import { workspaceCopy } from './workspace.js';
+
+// Takes the pictures of the README in the real editor: node --conditions=source --import tsx tests/host/pictures.ts
+const folder = join(root, 'packages/extension/media/readme');
+mkdirSync(folder, { recursive: true });
+
+const lineOf = (text: string, words: string): number => text.slice(0, text.indexOf(words)).split('\n').length;
+
+const pictures: Readonly<Record<string, (page: Page, origin: string) => Promise<void>>> = {
+  /** An unsafe height, its sum, and the drawing beside it. */
+  async editor(page, origin) {
+    const window = workbench(page);
+    const hands = panelHands(page);
+    await window.open(origin, mkdtempSync(join(tmpdir(), 'first-plan-')), root);
+    await window.command('Write a First Plan');
+    await window.status().filter({ hasText: 'unsafe' }).waitFor();
+    await window.command('View: Toggle Primary Side Bar Visibility');
+    await window.command('Show the Drawing Beside the Text');
+    await hands.shows?.({ selector: 'svg [data-element="crib/A"]' });
+    await window.goToLine(lineOf(firstPlan, 'courses'));
+    await window.command('Go to the Worst Finding');
+    await page.locator('.monaco-hover', { hasText: '38.5 in' }).first().waitFor();
+    await hands.lit?.({ element: 'crib/A' });
+  },
+  /** One crib close up. */
+  async crib(page, origin) {
+    const window = workbench(page);
+    const hands = panelHands(page);
+    await window.open(origin, workspaceCopy('', { 'editor.minimap.enabled': false }), root);
+    await window.openFile('trailer-on-car.crib');
+    await window.command('View: Toggle Primary Side Bar Visibility');
+    await window.command('Show the Drawing Beside the Text');
+    await hands.shows?.({ selector: 'svg [data-element="crib/A"]' });
+    await hands.click?.({ selector: '#tab-crib' });
+    await hands.shows?.({ selector: 'svg[data-view="crib"]' });
+    await window.goToLine(
+      lineOf(readFileSync(join(root, 'examples/plans/trailer-on-car.crib'), 'utf8'), 'crib A') + 5,
+    );
+    await hands.lit?.({ element: 'crib/A' });
+    await window.status().filter({ hasText: 'nothing found unsafe' }).waitFor();
+  },
+};
+
+const served = await serve();
+const browser = await launchChromium();
+try {
+  for (const [name, take] of Object.entries(pictures)) {
+    const page = await browser.newPage({ viewport: { width: 1440, height: 860 } });
+    await take(page, served.origin);
+    // Away from everything that says something when the pointer rests on it.
+    await page.mouse.move(900, 845);
+    await page.screenshot({ path: join(folder, `${name}.png`), animations: 'disabled' });
+    await page.close();
+  }
+} finally {
+  await browser.close();
+  served.stop();
+}
