@@ -14,24 +14,17 @@ export function unheldBy(columns: readonly Float64Array[], load: Float64Array): 
   let using: readonly number[] = [];
   let amounts: Float64Array = new Float64Array(0);
   const sizes = Float64Array.from(columns, norm);
+  let last = Number.POSITIVE_INFINITY;
   for (let turn = 0; turn < 10 * (columns.length + n); turn++) {
     const left = leftover(columns, using, amounts, load);
+    const size = norm(left);
     const next = steepest(columns, sizes, using, left);
-    if (next === undefined) return left;
+    // Each turn brings it nearer; one that does not has met the last digit.
+    if (next === undefined || size <= 1e-12 * norm(load) || !(size < last)) return left;
+    last = size;
     ({ using, amounts } = settle(columns, [...using, next], Float64Array.from([...amounts, 0]), load));
   }
   return undefined;
-}
-
-/** Checks the two signs, each in proportion. */
-export function provesFalling(
-  columns: readonly Float64Array[],
-  load: Float64Array,
-  y: Float64Array,
-): boolean {
-  const size = norm(y);
-  if (!(size > 0) || !(dot(load, y) > 1e-9 * size)) return false;
-  return columns.every((c) => dot(c, y) <= 1e-9 * size * (norm(c) || 1));
 }
 
 function leftover(
