@@ -33,5 +33,7 @@ export * from './timber/bearing-factors.js';
 export * from './timber/column.js';
 export * from './timber/crossing.js';
 export * from './vehicle/frame.js';
+export { posed } from './vehicle/posed.js';
+export { underside } from './vehicle/underside.js';
 export { crossings as crossmemberPlaces, partNamed, pieces } from './vehicle/part-place.js';
 export type { AnalyzeOptions } from './workings/workings.js';

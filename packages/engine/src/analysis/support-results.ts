@@ -1,6 +1,7 @@
-import { cribUse } from '../crib/crib-use.js';
+import { cribUse, unknownLoad, useOf } from '../crib/crib-use.js';
 import type { CribWorking } from '../crib/crib-working.js';
 import { crushing } from '../crib/crushing.js';
+import type { StepChockWorking } from '../crib/step-chock-working.js';
 import { renamed } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import type { Finding, Severity } from '../finding/finding.js';
@@ -23,7 +24,7 @@ export function supportResults(w: Workings, findings: readonly Finding[]): reado
   });
   return [
     ...w.cribs().map((c) => cribResult(c, w)),
-    ...plan.stepChocks.map((s) => bare(s, 'step chock')),
+    ...w.stepChocks().map((s) => stepChockResult(s, w)),
     ...w.struts().map((s) => strutResult(s, w)),
     ...w.ties().map((t) => tieResult(t, w)),
     ...plan.chocks.map((s) => bare(s, 'chock')),
@@ -86,6 +87,25 @@ function cribResult(c: CribWorking, w: Workings): Unjudged {
       capacity: renamed(c.contactCapacity, { key: 'capacity' }),
       use: uses.contacts[i]?.use,
     })),
+  };
+}
+
+function stepChockResult(s: StepChockWorking, w: Workings): Unjudged {
+  const load = w.loads().get(s.chock.id)?.load ?? unknownLoad(w.plan.display);
+  return {
+    id: s.chock.id,
+    name: s.chock.name,
+    kind: 'step chock',
+    figures: byKey([
+      s.height,
+      s.capacity,
+      load,
+      useOf(load, s.capacity, w.plan.display),
+      s.gap,
+      asBuilt(s.chock.id, w),
+      bound(s.chock.id, w),
+    ]),
+    contacts: [],
   };
 }
 

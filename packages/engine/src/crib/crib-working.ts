@@ -158,7 +158,7 @@ const limitOn = (width: Figure, ratio: Figure, crib: Crib, display: Display, gov
   );
 
 /** What the crib stands on, above the ground. */
-export const baseHeight = ({ standsOn }: Crib, pads: Plan['pads']): Interval => {
+export const baseHeight = ({ standsOn }: Pick<Crib, 'standsOn'>, pads: Plan['pads']): Interval => {
   switch (standsOn.kind) {
     case 'ground':
       return exactly(0);

@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import type { StepChock } from '../model/support.js';
+import { rule as load } from '../rules/crib-load/rule.js';
+import { rule as reach } from '../rules/crib-reach/rule.js';
+import { check } from '../testing/check.js';
+import { foot, inch, lb, planOf, sedan } from '../testing/sample-plans.js';
+import { workingsOf } from '../workings/workings.js';
+
+/** The car's sills: 8 in up, 2.5 ft off its centreline, which lies at 25 ft. */
+const chock = (change: Partial<StepChock> = {}): StepChock => ({
+  kind: 'step chock',
+  id: 'step chock/Z',
+  name: 'Z',
+  at: { x: 27.5 * foot, y: -6 * foot },
+  heights: [4 * inch, 6 * inch, 7.5 * inch, 9 * inch],
+  capacity: 8000 * lb,
+  captures: [{ vehicle: sedan.id, part: 'sills', ref: { element: 'step chock/Z', property: 'captures' } }],
+  standsOn: { kind: 'ground' },
+  source: { kind: 'invented' },
+  ref: { element: 'step chock/Z' },
+  ...change,
+});
+const plan = (change: Partial<StepChock> = {}) => planOf({ vehicles: [sedan], stepChocks: [chock(change)] });
+const working = (change: Partial<StepChock> = {}) => workingsOf(plan(change)).stepChocks()[0];
+
+describe('step chock', () => {
+  it('meets its part with the highest step that goes under', () => {
+    expect((working()?.height.value?.low ?? 0) / inch).toBeCloseTo(7.5, 9);
+    expect((working()?.gap.value?.high ?? 0) / inch).toBeCloseTo(0.5, 9);
+  });
+  it('is one of the supports, and carries what comes to it', () => {
+    const w = workingsOf(plan());
+    expect(w.loads().get('step chock/Z')?.load.value?.high).toBeGreaterThanOrEqual(0);
+  });
+  it.each([
+    [{}, undefined],
+    [{ heights: [4 * inch] }, 'crib-reach.step-gap'],
+    [{ heights: [12 * inch] }, 'crib-reach.step-none'],
+    [{ at: { x: 26 * foot, y: -6 * foot } }, 'crib-reach.step-beside'],
+  ])('reach of %o: %s', (change, id) => expect(check(reach, plan(change))[0]?.message.id).toBe(id));
+  it('does not pass one that nobody rated once it carries', () => {
+    const found = check(load, plan({ capacity: undefined }));
+    const carried = workingsOf(plan()).loads().get('step chock/Z')?.load.value?.high ?? 0;
+    expect(carried).toBeGreaterThan(0);
+    expect(found.map((f) => f.couldNotRun)).toEqual([true]);
+    expect(check(load, plan({ capacity: 8000 * lb }))).toEqual([]);
+    expect(check(load, plan({ capacity: carried / 2 }))).toHaveLength(1);
+  });
+});
