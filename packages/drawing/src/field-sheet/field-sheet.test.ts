@@ -40,6 +40,16 @@ it('lets no text of the plan become a tag', () => {
   expect(page).not.toContain('<script>');
 });
 
+it('writes out the sums where they are asked for, and only there', () => {
+  const analysis = analyze(trailerOnCar, { paper: true });
+  const page = fieldSheet(trailerOnCar, analysis, { sums: true });
+  expect(page).toContain('The sums, to follow by hand');
+  expect(page).toMatch(/<h2>car gives way: /);
+  expect(page).toMatch(/weight of the trailer as its supports carry it: [\d,]+ lb = [\d,.]+ lb \+ /);
+  expect(fieldSheet(trailerOnCar, analysis)).not.toContain('to follow by hand');
+  expect(fieldSheet(trailerOnCar, analyze(trailerOnCar), { sums: true })).toContain('not asked for');
+});
+
 it('says what each support takes over when the car beneath gives way', () => {
   const leaning = {
     ...trailerOnCar,

@@ -10,16 +10,28 @@ import { styleSheet } from '../svg/style-sheet.js';
 import { Findings, Loosened } from './findings.js';
 import { GivesWay } from './gives-way.js';
 import { pageStyle } from './style.js';
+import { Sums } from './sums.js';
 import { Supports } from './supports.js';
 import { Found, Materials, Work } from './work.js';
 
 const drawn: readonly ViewId[] = ['plan', 'side'];
 
 /** The sheet a crew carries, words on one side and drawings on the other, as a web page that prints. */
-export const fieldSheet = (plan: Plan, analysis: Analysis): string =>
-  `<!doctype html>\n${renderToString(<Page plan={plan} analysis={analysis} />)}\n`;
+export const fieldSheet = (plan: Plan, analysis: Analysis, options: SheetOptions = {}): string =>
+  `<!doctype html>\n${renderToString(<Page plan={plan} analysis={analysis} sums={options.sums ?? false} />)}\n`;
 
-function Page({ plan, analysis }: { readonly plan: Plan; readonly analysis: Analysis }): JSX.Element {
+export interface SheetOptions {
+  /** Also the loads as built, and when a vehicle beneath gives way, with sums to follow by hand. */
+  readonly sums?: boolean;
+}
+
+interface PageProps {
+  readonly plan: Plan;
+  readonly analysis: Analysis;
+  readonly sums: boolean;
+}
+
+function Page({ plan, analysis, sums }: PageProps): JSX.Element {
   const views = viewsOf(plan, analysis).filter((v) => drawn.includes(v.id));
   const least = analysis.push?.least;
   return (
@@ -76,6 +88,7 @@ function Page({ plan, analysis }: { readonly plan: Plan; readonly analysis: Anal
             <SceneSvg key={v.id} scene={drawScene(plan, analysis, { ...firstChoice, view: v.id })} />
           ))}
         </div>
+        {sums ? <Sums analysis={analysis} /> : undefined}
       </body>
     </html>
   );

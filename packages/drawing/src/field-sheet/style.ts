@@ -8,6 +8,7 @@ h2{font-size:9pt;margin:2mm 0 .5mm;border-bottom:.4mm solid #000}
 p{margin:.5mm 0}
 .where{color:#333}
 .drawings{break-before:page;display:grid;gap:3mm}
+.sums{break-before:page}
 .small{font-size:7.5pt;columns:2}
 .drawings svg{width:100%;height:auto;max-height:125mm}
 .halves{display:grid;grid-template-columns:1fr 1fr;gap:0 5mm}

@@ -980,7 +980,7 @@ vehicle type Sedan : Car "sedan" {
     track       5 ft                     source from memory
     tyres       1 each side
     suspension  spring
-    stiffness   200 lb per in each side  source from memory
+    stiffness   1,000 lb per in each side  source from memory "tyre, with the spring run out of travel"
   }
   axle 2 {
     at          12 ft                    source from memory
@@ -988,7 +988,7 @@ vehicle type Sedan : Car "sedan" {
     track       5 ft                     source from memory
     tyres       1 each side
     suspension  spring
-    stiffness   200 lb per in each side  source from memory
+    stiffness   1,000 lb per in each side  source from memory "tyre, with the spring run out of travel"
   }
 }
 
@@ -1011,7 +1011,7 @@ vehicle type Suv : Car "sport utility vehicle" {
     track       5 ft 6 in                source from memory
     tyres       1 each side
     suspension  spring
-    stiffness   250 lb per in each side  source from memory
+    stiffness   1,200 lb per in each side  source from memory "tyre, with the spring run out of travel"
   }
   axle 2 {
     at          12 ft 6 in               source from memory
@@ -1019,7 +1019,7 @@ vehicle type Suv : Car "sport utility vehicle" {
     track       5 ft 6 in                source from memory
     tyres       1 each side
     suspension  spring
-    stiffness   250 lb per in each side  source from memory
+    stiffness   1,200 lb per in each side  source from memory "tyre, with the spring run out of travel"
   }
 }
 `,
