@@ -1,4 +1,4 @@
-import type { Interval, Part, Vehicle } from '@cribwright/engine';
+import { type Interval, type Part, posed, toPlan, type Vehicle } from '@cribwright/engine';
 import { vectorOf } from '@cribwright/units';
 import type { Reference } from '../binding/declaration.js';
 import type { Expression } from '../phrase/expression.js';
@@ -13,7 +13,12 @@ export interface PlacedPart {
 
 /** The vehicles of a plan, for whatever asks where their parts are. */
 export class Cast {
-  constructor(readonly vehicles: readonly Vehicle[]) {}
+  readonly vehicles: readonly Vehicle[];
+
+  /** Parts are looked for where they are as the vehicle lies. */
+  constructor(vehicles: readonly Vehicle[]) {
+    this.vehicles = vehicles.map(posed);
+  }
 
   get main(): Vehicle | undefined {
     return this.vehicles[0];
@@ -50,22 +55,9 @@ export class Cast {
   }
 }
 
-/** Where a point of a vehicle stands in the plan. */
-export const inPlan = (v: Vehicle, x: number, y: number): { readonly x: number; readonly y: number } => {
-  const [cos, sin] = [Math.cos(v.heading), Math.sin(v.heading)];
-  return { x: v.at.x + cos * x - sin * y, y: v.at.y + sin * x + cos * y };
-};
-
-/** The other way: a place of the plan in the vehicle's own axes. */
-export const inVehicle = (v: Vehicle, x: number, y: number): { readonly x: number; readonly y: number } => {
-  const [cos, sin] = [Math.cos(v.heading), Math.sin(v.heading)];
-  const [dx, dy] = [x - v.at.x, y - v.at.y];
-  return { x: cos * dx + sin * dy, y: -sin * dx + cos * dy };
-};
-
 /** Where across the plan a part runs on one side, at a place along it. */
 export function acrossOf({ vehicle, part }: PlacedPart, side: string | undefined): number {
-  const ends = part.offsets.map((o) => inPlan(vehicle, part.from, o).y);
+  const ends = part.offsets.map((o) => toPlan(vehicle, { x: part.from, y: o }).y);
   if (side === 'driver side') return Math.min(...ends);
   if (side === 'passenger side') return Math.max(...ends);
   return ends.length === 1 ? (ends[0] ?? 0) : ends.reduce((a, b) => a + b, 0) / Math.max(1, ends.length);
@@ -75,7 +67,7 @@ export function acrossOf({ vehicle, part }: PlacedPart, side: string | undefined
 export const memberAt = ({ vehicle, part }: PlacedPart, number: number): number | undefined => {
   if (!part.spacing) return undefined;
   const x = part.from + (number - 1) * part.spacing;
-  return x <= part.to + 1e-9 ? inPlan(vehicle, x, 0).x : undefined;
+  return x <= part.to + 1e-9 ? toPlan(vehicle, { x, y: 0 }).x : undefined;
 };
 
 const length = (i: Interval): Amount => ({ ...i, vector: vectorOf('length') });

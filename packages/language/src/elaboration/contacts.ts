@@ -1,9 +1,9 @@
-import type { Vehicle, VehicleContact } from '@cribwright/engine';
+import { toPlan, toVehicle, type Vehicle, type VehicleContact } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { problem } from '../problems/problem.js';
 import { vehicleProperties } from '../schema/vehicle.js';
-import { type Cast, inPlan, inVehicle, type PlacedPart } from './cast.js';
-import { sideways } from './vehicle.js';
+import type { Cast, PlacedPart } from './cast.js';
+import { sideways } from './sideways.js';
 import { outermost, type Writing } from './writing.js';
 
 /** Of one point where a vehicle rests on a car body: from memory, a round figure; N/m. */
@@ -90,18 +90,19 @@ function pointsOf(
   const lines = offsets.flatMap((offset) => {
     const over =
       stretchOver(vehicle, part, offset, lower, roof) ?? stretchOver(vehicle, part, offset, lower, undefined);
-    const near = wanted.y === undefined || Math.abs(inPlan(vehicle, part.from, offset).y - wanted.y) < 0.3;
+    const near =
+      wanted.y === undefined || Math.abs(toPlan(vehicle, { x: part.from, y: offset }).y - wanted.y) < 0.3;
     return over && near ? [{ offset, over }] : [];
   });
   const line = lines.sort((a, b) => b.over.high - b.over.low - (a.over.high - a.over.low))[0];
   if (!line) return [];
   const { offset, over } = line;
-  const on = (x: number) => inPlan(vehicle, inVehicle(vehicle, x, vehicle.at.y).x, offset);
+  const on = (x: number) => toPlan(vehicle, { x: toVehicle(vehicle, { x, y: vehicle.at.y }).x, y: offset });
   if (wanted.back !== undefined) return [on(wanted.back)];
   if (wanted.from !== undefined && wanted.to !== undefined) return [on(wanted.from), on(wanted.to)];
-  if (part.form === 'points') return [inPlan(vehicle, part.from, offset)];
+  if (part.form === 'points') return [toPlan(vehicle, { x: part.from, y: offset })];
   const quarter = (over.high - over.low) / 4;
-  return [over.low + quarter, over.high - quarter].map((x) => inPlan(vehicle, x, offset));
+  return [over.low + quarter, over.high - quarter].map((x) => toPlan(vehicle, { x, y: offset }));
 }
 
 /** The stretch of a line along the upper vehicle that lies over the lower one's roof, or over all of it. */
@@ -119,8 +120,8 @@ function stretchOver(
   const steps = 400;
   for (let i = 0; i <= steps; i++) {
     const x = part.from + ((part.to - part.from) * i) / steps;
-    const spot = inPlan(upper, x, offset);
-    const own = inVehicle(lower, spot.x, spot.y);
+    const spot = toPlan(upper, { x, y: offset });
+    const own = toVehicle(lower, spot);
     if (own.x >= front && own.x <= rear && Math.abs(own.y) <= half) {
       low = Math.min(low, x);
       high = Math.max(high, x);
@@ -145,7 +146,7 @@ function couplings(w: Writing, cast: Cast, block: BoundBlock, upper: Vehicle): r
       lower: lower.id,
       upper: upper.id,
       upperPart: pin.id,
-      points: pin.offsets.map((o) => inPlan(upper, pin.from, o)),
+      points: pin.offsets.map((o) => toPlan(upper, { x: pin.from, y: o })),
       coupled: true,
       stiffness: pin.carries?.stiffness ?? bodyStiffness * 20,
       ref: { element: upper.id, property: 'coupled to' },

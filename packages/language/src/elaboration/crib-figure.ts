@@ -5,7 +5,10 @@ import { cribProperties } from '../schema/crib.js';
 import { timberProperties } from '../schema/timber.js';
 import { outermost, type Writing } from './writing.js';
 
-/** What calculations may ask of a crib: `A height` is its courses times the depth of its timber, plus its shims. */
+/**
+ * What calculations may ask of a crib: `A height` is its courses times the depth of its timber,
+ * as the checks count it; shims and wedges come on top.
+ */
 export function cribFigure(w: Writing, e: Extract<Expression, { kind: 'figure' }>): Amount | undefined {
   const block = w.resolve(e.subject, outermost)?.target.block;
   if (block?.schema.keyword !== 'crib') return undefined;
@@ -18,9 +21,7 @@ export function cribFigure(w: Writing, e: Extract<Expression, { kind: 'figure' }
   const depth = dressed && evaluate(dressed.values.depth.expression, values);
   const courses = w.said(block, cribProperties.courses);
   const count = courses && evaluate(courses.values.courses.expression, values);
-  const shims = w.said(block, cribProperties.shims);
-  const shim = shims ? evaluate(shims.values.thickness.expression, values) : undefined;
   if (e.figure !== 'height' || !depth || !count) return undefined;
-  const height = count.low * depth.low + (shim?.low ?? 0);
+  const height = count.low * depth.low;
   return { low: height, high: height, vector: vectorOf('length') };
 }

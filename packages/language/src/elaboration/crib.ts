@@ -1,12 +1,13 @@
 import type { Capture, Crib, Pad, Policy, StandsOn, StepChock } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { typeChain } from '../binding/file-scope.js';
+import type { Yields } from '../phrase/pattern.js';
 import { problem } from '../problems/problem.js';
 import { cribProperties, padProperties, stepChockProperties } from '../schema/crib.js';
 import { stepChockTypeProperties } from '../schema/gear.js';
 import { acrossOf, type Cast, memberAt, type PlacedPart } from './cast.js';
 import { timberOf } from './material.js';
-import { sideways } from './vehicle.js';
+import { sideways } from './sideways.js';
 import { type Expansion, outermost, type Said, type Writing } from './writing.js';
 
 /** Where a support is made: in the plan, or by one use of a pattern. */
@@ -17,9 +18,7 @@ export interface Making {
   readonly within: Expansion;
 }
 
-type PlaceValues = typeof cribProperties.at extends { phrase: { yields?: (() => infer T) | undefined } }
-  ? T
-  : never;
+type PlaceValues = Yields<typeof cribProperties.at>;
 
 /** Where a support stands: by a place, near a crossmember, or under a part. */
 export function placeOf(
@@ -99,11 +98,7 @@ function capturesOf(
   });
 }
 
-type CaptureValues = typeof cribProperties.captures extends {
-  phrase: { yields?: (() => { readonly parts: readonly (infer T)[] }) | undefined };
-}
-  ? T
-  : never;
+type CaptureValues = Yields<typeof cribProperties.captures>['parts'][number];
 
 const pairs = {
   'outer pair': 'outer',
@@ -158,9 +153,7 @@ export function cribOf(m: Making, block: BoundBlock): Crib | undefined {
   };
 }
 
-type WedgeValues = typeof cribProperties.wedges extends { phrase: { yields?: (() => infer T) | undefined } }
-  ? T
-  : never;
+type WedgeValues = Yields<typeof cribProperties.wedges>;
 
 function wedgesOf({ w, within, policy }: Making, values: WedgeValues, uri: string): Crib['wedges'] {
   const usual = policy.limits['wedge travel'].value;
@@ -173,11 +166,7 @@ function wedgesOf({ w, within, policy }: Making, values: WedgeValues, uri: strin
   };
 }
 
-type FootingValues = typeof cribProperties.standsOn extends {
-  phrase: { yields?: (() => infer T) | undefined };
-}
-  ? T
-  : never;
+type FootingValues = Yields<typeof cribProperties.standsOn>;
 
 function standsOn(m: Making, block: BoundBlock, said: Said<FootingValues> | undefined): StandsOn {
   const { w, cast, within } = m;

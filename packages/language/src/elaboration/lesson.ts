@@ -5,7 +5,7 @@ import { read } from '../phrase/match.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
 import type { PropertySchema } from '../schema/block-schema.js';
 import { exerciseProperties } from '../schema/lesson.js';
-import { figureKey } from './plan.js';
+import { figureKey } from './expectation.js';
 
 /** A plan's block with what the checks say of it. */
 export interface Analysed {

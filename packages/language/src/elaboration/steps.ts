@@ -1,11 +1,12 @@
 import type { Chock, Step, StepAction } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import type { Reference } from '../binding/declaration.js';
+import type { Yields } from '../phrase/pattern.js';
 import { problem } from '../problems/problem.js';
 import { stepLine } from '../schema/steps.js';
 import { outermost, type Said, type Writing } from './writing.js';
 
-type StepValues = typeof stepLine extends { phrase: { yields?: (() => infer T) | undefined } } ? T : never;
+type StepValues = Yields<typeof stepLine>;
 
 /** The steps, and the chocks that a step puts in without a block of their own. */
 export function stepsOf(

@@ -1,24 +1,17 @@
-import type { Anchor, Chock, Strut, Tie } from '@cribwright/engine';
+import { type Anchor, type Chock, type Strut, type Tie, toVehicle, underside } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
+import type { Yields } from '../phrase/pattern.js';
 import { problem } from '../problems/problem.js';
 import { anchorProperties, chockProperties, strutProperties, tieProperties } from '../schema/strut.js';
-import { acrossOf, inVehicle, type PlacedPart } from './cast.js';
+import { acrossOf, type PlacedPart } from './cast.js';
 import type { Making } from './crib.js';
 import { strutGearOf, tieGearOf } from './material.js';
-import { sideways } from './vehicle.js';
+import { sideways } from './sideways.js';
 import type { Said } from './writing.js';
 
-type HeadValues = typeof strutProperties.head extends { phrase: { yields?: (() => infer T) | undefined } }
-  ? T
-  : never;
-type FootValues = typeof strutProperties.foot extends { phrase: { yields?: (() => infer T) | undefined } }
-  ? T
-  : never;
-type AnchorValues = typeof tieProperties.to extends {
-  phrase: { yields?: (() => { readonly to: infer T }) | undefined };
-}
-  ? T
-  : never;
+type HeadValues = Yields<typeof strutProperties.head>;
+type FootValues = Yields<typeof strutProperties.foot>;
+type AnchorValues = Yields<typeof tieProperties.to>['to'];
 
 export function strutOf(m: Making, block: BoundBlock): Strut | undefined {
   const { w, within } = m;
@@ -72,7 +65,7 @@ function headOf(
     part: placed.part.id,
     x,
     y,
-    z: w.interval(v.high, within, uri, 'length') ?? placed.part.height,
+    z: w.interval(v.high, within, uri, 'length') ?? underside(placed.vehicle, placed.part, { x, y }),
     ref: { element: id, property: 'head' },
   };
 }
@@ -93,7 +86,7 @@ function footOf(
   const out = w.number(v.out, within, uri, 'length');
   if (out !== undefined) {
     const vehicle = cast.vehicle(head.vehicle);
-    const own = vehicle && inVehicle(vehicle, head.x, head.y);
+    const own = vehicle && toVehicle(vehicle, head);
     const heading = vehicle?.heading ?? 0;
     const side = own && own.y < 0 ? -1 : 1;
     // The vehicle's own sideways direction in the plan.
@@ -185,7 +178,14 @@ function anchorOf({ w, cast, within }: Making, v: AnchorValues, uri: string): An
     : offset === undefined
       ? acrossOf(placed, v.side?.text)
       : sideways(v.side?.text, offset);
-  return { kind: 'vehicle part', vehicle: vehicle.id, part: part.id, x, y, z: part.height.low };
+  return {
+    kind: 'vehicle part',
+    vehicle: vehicle.id,
+    part: part.id,
+    x,
+    y,
+    z: underside(vehicle, part, { x, y }).low,
+  };
 }
 
 const middle = ({ vehicle, part }: PlacedPart): number =>

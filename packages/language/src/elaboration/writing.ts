@@ -42,6 +42,7 @@ export class Writing {
   partial = false;
   /** Set once the vehicles are there, for figures that calculations ask for. */
   figures: Values['figureOf'] = () => undefined;
+  private readonly asked = new Set<string>();
 
   constructor(
     readonly around: Surroundings,
@@ -106,8 +107,18 @@ export class Writing {
     return {
       vectorOf: () => undefined,
       amountOf: (d) => this.amountOf(d, within, []),
-      figureOf: (e) => this.figures(e),
+      figureOf: (e) => this.figure(e),
     };
+  }
+
+  /** A figure that hangs on itself in the end comes to nothing, and is told where it is used. */
+  private figure(e: Parameters<Values['figureOf']>[0]): Amount | undefined {
+    const key = `${e.subject.text} ${e.part?.text ?? ''} ${e.figure}`;
+    if (this.asked.has(key)) return undefined;
+    this.asked.add(key);
+    const amount = this.figures(e);
+    this.asked.delete(key);
+    return amount;
   }
 
   private amountOf(d: Declaration, within: Expansion, open: readonly Declaration[]): Amount | undefined {
@@ -115,7 +126,7 @@ export class Writing {
     const inner = (e: Expansion): Values => ({
       vectorOf: () => undefined,
       amountOf: (next) => this.amountOf(next, e, [...open, d]),
-      figureOf: (e2) => this.figures(e2),
+      figureOf: (e2) => this.figure(e2),
     });
     if (d.kind === 'parameter') {
       const value = within.given.get(d.name)?.value;

@@ -61,6 +61,8 @@ export type Shape =
 export type Pattern<T = unknown> = Shape & { readonly yields?: (() => T) | undefined };
 
 type Of<P> = P extends Pattern<infer T> ? T : never;
+/** What the phrase of a line yields. */
+export type Yields<P> = P extends { readonly phrase: Pattern<infer T> } ? T : never;
 type All<L extends readonly Pattern[]> = L extends readonly [infer First, ...infer Rest extends Pattern[]]
   ? Of<First> & All<Rest>
   : unknown;

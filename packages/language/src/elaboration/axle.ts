@@ -1,0 +1,63 @@
+import type { Axle } from '@cribwright/engine';
+import type { BoundBlock } from '../binding/bound-file.js';
+import { problem } from '../problems/problem.js';
+import { axleProperties } from '../schema/axle.js';
+import { fromMemory, usualStiffness } from './stiffness.js';
+import { outermost as at0, type Writing } from './writing.js';
+
+/** An axle, from its own block and those that it inherits from, nearest first. */
+export function axleOf(w: Writing, vehicle: string, blocks: readonly BoundBlock[]): Axle | undefined {
+  const own = blocks[0];
+  if (own?.name === undefined) return undefined;
+  const name = `axle ${own.name}`;
+  const ref = { element: vehicle, property: name };
+  w.place(ref, own.uri, own.headSpan, { block: own });
+  for (const block of blocks) {
+    for (const line of block.properties) {
+      w.place({ element: vehicle, property: `${name}/${line.schema.key}` }, block.uri, line.span);
+    }
+  }
+  const at = w.said(blocks, axleProperties.at);
+  const empty = w.said(blocks, axleProperties.empty);
+  const track = w.said(blocks, axleProperties.track);
+  const x = w.number(at?.values.back, at0, at?.block.uri ?? own.uri, 'length');
+  const load = w.interval(empty?.values.load, at0, empty?.block.uri ?? own.uri, 'force');
+  const wide = w.number(track?.values.track, at0, track?.block.uri ?? own.uri, 'length');
+  if (x === undefined || load === undefined || wide === undefined) {
+    w.tell(problem('not-in-plan', own.headSpan, { what: name }), own.uri);
+    return undefined;
+  }
+  const suspension = w.said(blocks, axleProperties.suspension)?.values.suspension.text ?? 'spring';
+  const stiff = w.said(blocks, axleProperties.stiffness);
+  const stiffness = w.number(stiff?.values.stiffness, at0, stiff?.block.uri ?? own.uri, 'stiffness');
+  const each = w.number(w.said(blocks, axleProperties.tyres)?.values.each, at0, own.uri);
+  return {
+    id: name,
+    name,
+    x,
+    emptyLoad: load,
+    track: wide,
+    tyresEachSide: each === 1 ? 1 : 2,
+    suspension,
+    stiffness: stiffness ?? usualStiffness[suspension],
+    stiffnessSource: stiffness !== undefined && stiff ? w.source(stiff.values, [stiff.block]) : fromMemory,
+    missing: [],
+    ref,
+  };
+}
+
+type Missing = readonly {
+  readonly values: {
+    readonly axle?: { readonly text: string } | undefined;
+    readonly side?: { readonly text: string } | undefined;
+  };
+}[];
+
+export const missingAt = (axle: Axle, lines: Missing): readonly ('driver' | 'passenger')[] => {
+  const sides = lines.flatMap(({ values }) => {
+    if (values.axle === undefined || axle.name !== `axle ${values.axle.text}`) return [];
+    if (!values.side) return ['driver', 'passenger'] as const;
+    return [values.side.text === 'driver side' ? ('driver' as const) : ('passenger' as const)];
+  });
+  return [...new Set(sides)];
+};

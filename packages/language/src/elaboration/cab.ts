@@ -1,0 +1,38 @@
+import type { Cab } from '@cribwright/engine';
+import type { BoundBlock } from '../binding/bound-file.js';
+import { problem } from '../problems/problem.js';
+import { cabProperties } from '../schema/cab.js';
+import { usualMount } from './stiffness.js';
+import { outermost as at0, type Writing } from './writing.js';
+
+/** A cab that sits on mounts of its own. */
+export function cabOf(w: Writing, vehicle: string, chain: readonly BoundBlock[]): Cab | undefined {
+  const blocks = chain.flatMap((b) => b.blocks.filter((c) => c.schema.keyword === 'cab'));
+  const own = blocks[0];
+  if (!own) return undefined;
+  const ref = { element: vehicle, property: 'cab' };
+  w.place(ref, own.uri, own.headSpan, { block: own });
+  const runs = w.said(blocks, cabProperties.runs);
+  const heavy = w.said(blocks, cabProperties.weight);
+  const centre = w.said(blocks, cabProperties.centre);
+  const extent = w.interval(runs?.values.extent, at0, runs?.block.uri ?? own.uri, 'length');
+  const weight = w.interval(heavy?.values.weight, at0, heavy?.block.uri ?? own.uri, 'force');
+  const x = w.interval(centre?.values.back, at0, centre?.block.uri ?? own.uri, 'length');
+  const z = w.interval(centre?.values.high, at0, centre?.block.uri ?? own.uri, 'length');
+  const home = blocks.find((b) => w.all(b, cabProperties.mount).length > 0);
+  if (!extent || !weight || !x || !z || !home) {
+    w.tell(problem('not-in-plan', own.headSpan, { what: 'the cab' }), own.uri);
+    return undefined;
+  }
+  const mounts = w.all(home, cabProperties.mount).flatMap(({ values, block }) => {
+    const back = w.number(values.back, at0, block.uri, 'length');
+    const offset = w.number(values.offset, at0, block.uri, 'length');
+    if (back === undefined || offset === undefined) return [];
+    const spring = values.spring.text;
+    const stiffness = w.number(values.stiffness, at0, block.uri, 'stiffness') ?? usualMount[spring];
+    return [
+      { name: values.name.text, x: back, offsets: offset === 0 ? [0] : [-offset, offset], spring, stiffness },
+    ];
+  });
+  return { from: extent.low, to: extent.high, weight, centre: { x, z }, mounts, ref };
+}

@@ -1,0 +1,65 @@
+import type { RespondingUnit, StockItem } from '@cribwright/engine';
+import type { BoundBlock } from '../binding/bound-file.js';
+import type { Yields } from '../phrase/pattern.js';
+import { cacheProperties, stockLine } from '../schema/cache.js';
+import { planProperties } from '../schema/plan.js';
+import { outermost as at0, type Writing } from './writing.js';
+
+/** The units that a plan says respond, with what their caches list. */
+export function unitsOf(w: Writing, block: BoundBlock): readonly RespondingUnit[] {
+  const lines = [...w.all(block, planProperties.respond), ...w.all(block, planProperties.responds)];
+  return lines.flatMap(({ values }) =>
+    values.caches.flatMap(({ cache }): readonly RespondingUnit[] => {
+      const from = w.resolve(cache, at0)?.target.block;
+      if (!from?.name) return [];
+      const id = `cache/${from.name}`;
+      w.placeBlock(id, from);
+      const ref = { element: id };
+      return [
+        {
+          id,
+          name: from.title ?? from.name,
+          people: w.number(w.said(from, cacheProperties.people)?.values.people, at0, from.uri),
+          carries: w.all(from, stockLine).flatMap((said, index) => {
+            const item = stockOf(w, said.values, Number(said.line.key.replaceAll(',', '')), from.uri);
+            if (!item) return [];
+            const itemRef = { element: id, property: `line ${index + 1}` };
+            w.place(itemRef, from.uri, said.line.span);
+            return [{ ...item, ref: itemRef }];
+          }),
+          ref,
+        },
+      ];
+    }),
+  );
+}
+
+type Stock = Yields<typeof stockLine>;
+
+const gearKinds: Readonly<Record<string, StockItem['kind']>> = {
+  'strut type': 'strut',
+  'strap type': 'strap',
+  'chain type': 'chain',
+  'wire rope type': 'chain',
+  'step chock type': 'step chock',
+};
+
+function stockOf(w: Writing, v: Stock, count: number, uri: string): Omit<StockItem, 'ref'> | undefined {
+  if (v.timber) {
+    const length = w.number(v.timber.length, at0, uri, 'length');
+    const item = w.resolve(v.timber.timber, at0)?.name;
+    return item === undefined || length === undefined ? undefined : { kind: 'timber', item, length, count };
+  }
+  if (v.gear) {
+    const found = w.resolve(v.gear.type, at0);
+    const kind = gearKinds[found?.target.kind ?? ''];
+    return found && kind ? { kind, item: found.name, count } : undefined;
+  }
+  if (v.pad) {
+    const length = w.number(v.pad.length, at0, uri, 'length');
+    return length === undefined ? undefined : { kind: 'pad', item: 'pad', length, count };
+  }
+  if (v.wedges) return { kind: 'wedge pair', item: 'wedge pair', count };
+  if (v.chocks) return { kind: 'chock', item: 'wheel chock', count };
+  return v.shims ? { kind: 'shim', item: 'shim', count } : undefined;
+}

@@ -1,0 +1,73 @@
+import type { Egress, SizeUpItem, WorkingLoad } from '@cribwright/engine';
+import type { BoundBlock } from '../binding/bound-file.js';
+import { problem } from '../problems/problem.js';
+import { loadProperties, sizeUpProperties, wayOutProperties } from '../schema/plan.js';
+import { sideways } from './sideways.js';
+import { outermost as at0, type Writing } from './writing.js';
+
+const directions = {
+  front: { x: -1, y: 0, z: 0 },
+  rear: { x: 1, y: 0, z: 0 },
+  'driver side': { x: 0, y: -1, z: 0 },
+  'passenger side': { x: 0, y: 1, z: 0 },
+  up: { x: 0, y: 0, z: 1 },
+  down: { x: 0, y: 0, z: -1 },
+} as const;
+
+export function loadOf(w: Writing, block: BoundBlock): WorkingLoad | undefined {
+  const id = `load/${block.name ?? ''}`;
+  w.placeBlock(id, block);
+  const p = loadProperties;
+  const at = w.said(block, p.at)?.values;
+  const on = w.idOf(w.said(block, p.on)?.values.vehicle, at0);
+  const x = w.number(at?.back, at0, block.uri, 'length');
+  const force = w.interval(w.said(block, p.force)?.values.force, at0, block.uri, 'force');
+  const toward = w.said(block, p.toward)?.values.toward.text;
+  if (!block.name || !on || x === undefined || !force || !toward) {
+    w.tell(problem('not-in-plan', block.headSpan, { what: `load ${block.name ?? ''}` }), block.uri);
+    return undefined;
+  }
+  const y = sideways(at?.side?.text, w.number(at?.offset, at0, block.uri, 'length') ?? 0);
+  const z = w.number(at?.high, at0, block.uri, 'length') ?? 0;
+  return {
+    id,
+    name: block.name,
+    on,
+    at: { x, y, z },
+    force,
+    direction: directions[toward],
+    ref: { element: id },
+  };
+}
+
+export function wayOutOf(w: Writing, block: BoundBlock, usual: unknown): Egress | undefined {
+  const id = `way out/${block.name ?? ''}`;
+  w.placeBlock(id, block);
+  const p = wayOutProperties;
+  const spots = [...w.all(block, p.from).slice(0, 1), ...w.all(block, p.to)];
+  const points = spots.flatMap(({ values }) => {
+    const x = w.number(values.back, at0, block.uri, 'length');
+    const offset = w.number(values.offset, at0, block.uri, 'length') ?? 0;
+    return x === undefined ? [] : [{ x, y: sideways(values.side?.text, offset) }];
+  });
+  if (!block.name || points.length < 2) {
+    w.tell(problem('not-in-plan', block.headSpan, { what: `way out ${block.name ?? ''}` }), block.uri);
+    return undefined;
+  }
+  const width = w.number(w.said(block, p.width)?.values.width, at0, block.uri, 'length');
+  return {
+    id,
+    name: block.name,
+    points,
+    width: width ?? (typeof usual === 'number' ? usual : 0),
+    ref: { element: id },
+  };
+}
+
+export function sizeUpOf(w: Writing, block: BoundBlock): readonly SizeUpItem[] {
+  w.placeBlock('size up', block);
+  return (Object.keys(sizeUpProperties) as (keyof typeof sizeUpProperties)[]).flatMap((item) => {
+    const finding = w.said(block, sizeUpProperties[item])?.values.finding.text;
+    return finding === undefined ? [] : [{ item, finding, ref: { element: 'size up', property: item } }];
+  });
+}

@@ -1,0 +1,98 @@
+import type { Part } from '@cribwright/engine';
+import type { BoundBlock } from '../binding/bound-file.js';
+import { problem } from '../problems/problem.js';
+import { partForms, partProperties } from '../schema/part.js';
+import { sideways } from './sideways.js';
+import { usualPoint } from './stiffness.js';
+import { outermost as at0, type Writing } from './writing.js';
+
+/** A part of a vehicle, from its own block and those that it inherits from, nearest first. */
+export function partOf(
+  w: Writing,
+  vehicle: string,
+  blocks: readonly BoundBlock[],
+  keyword: keyof typeof partForms,
+): Part | undefined {
+  const own = blocks[0];
+  if (own?.name === undefined) return undefined;
+  const name = own.name;
+  const ref = { element: vehicle, property: name };
+  w.place(ref, own.uri, own.headSpan, { block: own });
+  const uriOf = (said: { block: BoundBlock } | undefined) => said?.block.uri ?? own.uri;
+  const runs = w.said(blocks, partProperties.runs);
+  const at = w.said(blocks, partProperties.at);
+  const spacing = w.said(blocks, partProperties.spacing);
+  const high = w.said(blocks, partProperties.height);
+  const extent = w.interval(runs?.values.extent, at0, uriOf(runs), 'length');
+  const back = w.number(at?.values.back, at0, uriOf(at), 'length');
+  const height = w.interval(high?.values.height, at0, uriOf(high), 'length');
+  const every = w.number(spacing?.values.spacing, at0, uriOf(spacing), 'length');
+  const from = keyword === 'points' ? back : extent?.low;
+  const to = keyword === 'points' ? back : extent?.high;
+  if (
+    from === undefined ||
+    to === undefined ||
+    !height ||
+    (keyword === 'crossmembers' && !(every && every > 0))
+  ) {
+    w.tell(problem('not-in-plan', own.headSpan, { what: name }), own.uri);
+    return undefined;
+  }
+  const bear = w.said(blocks, partProperties.bear);
+  const not = w.said(blocks, partProperties.notBear);
+  const mayBear =
+    bear !== undefined && (not === undefined || blocks.indexOf(bear.block) < blocks.indexOf(not.block));
+  const remark = mayBear ? bear?.values.remark?.text : not?.values.remark?.text;
+  const rated = w.said(blocks, partProperties.rating);
+  const rating = w.number(rated?.values.rating, at0, uriOf(rated), 'force');
+  const carries = carriesOf(w, blocks);
+  const wide = w.said(blocks, partProperties.width);
+  const deep = w.said(blocks, partProperties.depth);
+  return {
+    id: name,
+    name: blocks.find((b) => b.title !== undefined)?.title ?? name,
+    form: partForms[keyword],
+    from,
+    to,
+    ...(keyword === 'crossmembers' && every !== undefined ? { spacing: every } : {}),
+    offsets: offsetsOf(w, blocks),
+    height,
+    width: w.number(wide?.values.width, at0, uriOf(wide), 'length') ?? 0.0762,
+    depth: w.number(deep?.values.depth, at0, uriOf(deep), 'length') ?? 0.1016,
+    mayBear,
+    ...(remark === undefined
+      ? mayBear || not
+        ? {}
+        : { remark: 'The plan does not say that it may bear.' }
+      : { remark }),
+    moves: w.said(blocks, partProperties.moves) !== undefined,
+    ...(rating === undefined ? {} : { rating }),
+    ...(carries ? { carries } : {}),
+    ref,
+  };
+}
+
+function carriesOf(w: Writing, blocks: readonly BoundBlock[]): Part['carries'] | undefined {
+  const said = w.said(blocks, partProperties.carries);
+  if (!said) return undefined;
+  const { empty, stiffness, raised } = said.values;
+  const emptyLoad = w.interval(empty, at0, said.block.uri, 'force');
+  return {
+    stiffness: w.number(stiffness, at0, said.block.uri, 'stiffness') ?? usualPoint,
+    down: raised !== true,
+    ...(emptyLoad ? { emptyLoad } : {}),
+  };
+}
+
+/** From the driver side to the passenger side. One length means as much to each side. */
+function offsetsOf(w: Writing, blocks: readonly BoundBlock[]): readonly number[] {
+  const said = w.said(blocks, partProperties.offset);
+  if (!said || said.values.centred) return [0];
+  const one = w.number(said.values.offset, at0, said.block.uri, 'length');
+  if (one !== undefined) return one === 0 ? [0] : [-one, one];
+  const each = said.values.sides?.flatMap((s) => {
+    const offset = w.number(s.offset, at0, said.block.uri, 'length');
+    return offset === undefined ? [] : [sideways(s.side.text, offset)];
+  });
+  return each && each.length > 0 ? each.sort((a, b) => a - b) : [0];
+}

@@ -1,0 +1,68 @@
+import { add, exactly, type Interval, type Posture, type Vehicle } from '@cribwright/engine';
+import type { BoundBlock } from '../binding/bound-file.js';
+import { vehicleProperties } from '../schema/vehicle.js';
+import { outermost as at0, type Writing } from './writing.js';
+
+/** Which way a vehicle points: an angle turns its front toward the driver side of the main vehicle. */
+export function headingOf(w: Writing, block: BoundBlock): number {
+  const said = w.said(block, vehicleProperties.heading);
+  if (!said) return 0;
+  const { facing, acrossDriver, acrossPassenger, angle } = said.values;
+  if (facing) return Math.PI;
+  // Its front toward the driver side: its own length runs back toward the passenger side.
+  if (acrossDriver) return Math.PI / 2;
+  if (acrossPassenger) return -Math.PI / 2;
+  return w.number(angle, at0, block.uri, 'angle') ?? 0;
+}
+
+/** How it lies. */
+export function postureOf(w: Writing, block: BoundBlock): Posture {
+  const said = w.said(block, vehicleProperties.posture);
+  if (!said) return { kind: 'upright' };
+  const { angle, nose, side, roof } = said.values;
+  if (roof) return { kind: 'on its roof' };
+  if (side) return { kind: 'on its side', side: side.text === 'driver side' ? 'driver' : 'passenger' };
+  const pitch = w.number(angle, at0, block.uri, 'angle');
+  if (pitch !== undefined) return { kind: 'pitched', angle: nose?.text === 'nose up' ? -pitch : pitch };
+  return { kind: 'upright' };
+}
+
+/**
+ * A vehicle with axles on a dock. On the dock with all of them, everything of it is as much higher. With some, it tilts:
+ * about its rearmost axle where that is on the ground, and with its nose down where the rear is on the dock.
+ */
+export function onDock(w: Writing, block: BoundBlock, vehicle: Vehicle): Vehicle {
+  const said = w.said(block, vehicleProperties.rests);
+  const height = w.number(said?.values.dockHeight, at0, block.uri, 'length');
+  const from = w.number(said?.values.from, at0, block.uri, 'length');
+  const to = w.number(said?.values.to, at0, block.uri, 'length');
+  if (height === undefined || from === undefined || to === undefined || vehicle.posture.kind !== 'upright')
+    return vehicle;
+  const places = [
+    ...vehicle.axles.map((a) => a.x),
+    ...vehicle.parts.filter((p) => p.carries?.down).map((p) => p.from),
+  ];
+  const up = places.filter((x) => x >= from && x <= to);
+  const down = places.filter((x) => x < from || x > to);
+  const [first, last] = [Math.min(...places), Math.max(...places)];
+  if (up.length === 0 || places.length === 0) return vehicle;
+  if (down.length === 0) return raised(vehicle, height);
+  const angle = Math.asin(Math.min(1, height / Math.max(last - first, height)));
+  const rearUp = up.includes(last);
+  const posture: Posture = { kind: 'pitched', angle: rearUp ? angle : -angle };
+  return { ...(rearUp ? raised(vehicle, height) : vehicle), posture };
+}
+
+const raised = (v: Vehicle, by: number): Vehicle => {
+  const up = (i: Interval): Interval => add(i, exactly(by));
+  const { cab, statedCentre, emptyCentreHeight } = v;
+  return {
+    ...v,
+    height: v.height + by,
+    parts: v.parts.map((p) => ({ ...p, height: up(p.height) })),
+    cargo: v.cargo.map((c) => ({ ...c, height: c.height && up(c.height) })),
+    emptyCentreHeight: emptyCentreHeight && up(emptyCentreHeight),
+    ...(statedCentre ? { statedCentre: { ...statedCentre, z: up(statedCentre.z) } } : {}),
+    ...(cab ? { cab: { ...cab, centre: { ...cab.centre, z: up(cab.centre.z) } } } : {}),
+  };
+};

@@ -1,0 +1,37 @@
+import type { Plan } from '@cribwright/engine';
+import { openWorkspace } from '../workspace/workspace.js';
+
+const uri = 'file:///alder-ridge/plans/case.crib';
+
+/** The checks of a text, as a test reads them. Its first plan must have been made. */
+export function made(text: string) {
+  const workspace = openWorkspace({
+    files: { read: async () => undefined },
+    folders: ['file:///alder-ridge'],
+  });
+  workspace.put(uri, text, 1);
+  const checked = workspace.check(uri);
+  const problems = checked.problems.filter((p) => p.source === 'text');
+  return { checked, problems, codes: problems.map((p) => p.code), plan: checked.plans[0]?.plan };
+}
+
+/** A plan around a loaded trailer, with more lines in it. Fails where the text has problems. */
+export function planWith(lines: string, before = ''): Plan {
+  const { plan, problems } = made(`use "library/vehicles.crib"
+use "library/gear.crib"
+${before}
+plan "Case" {
+  ground { surface asphalt }
+  vehicle trailer : VanTrailer53 { cargo 20,000 lb from 4 ft to 48 ft }
+${lines}
+}
+`);
+  const wrong = problems.filter((p) => p.severity === 'danger');
+  if (wrong.length > 0 || !plan) throw new Error(wrong.map((p) => p.message.text).join('\n') || 'no plan');
+  return plan;
+}
+
+export const inch = 0.0254;
+export const foot = 0.3048;
+/** Newtons, exact (NIST SP 811). */
+export const lb = 4.4482216152605;
