@@ -1,5 +1,5 @@
 /** Two computed numbers closer than this share of the larger one are the same number: only arithmetic differs. */
-export const TOLERANCE = 1e-9;
+const TOLERANCE = 1e-9;
 
 /** Less, the same within `tolerance` of the larger, or more. */
 export function compare(a: number, b: number, tolerance = TOLERANCE): -1 | 0 | 1 {

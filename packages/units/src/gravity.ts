@@ -8,7 +8,7 @@ export const STANDARD_GRAVITY = 9.80665;
 export const weightOf = (mass: number): number => mass * STANDARD_GRAVITY;
 
 /** Mass in kg of a weight in N at standard gravity. */
-export const massOf = (weight: number): number => weight / STANDARD_GRAVITY;
+const massOf = (weight: number): number => weight / STANDARD_GRAVITY;
 
 const weighed: Partial<Record<Dimension, Dimension>> = { mass: 'force', density: 'unit weight' };
 

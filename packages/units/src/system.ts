@@ -1,7 +1,6 @@
 import type { Dimension } from './dimension.js';
 import { findUnit } from './find-unit.js';
-import type { System, Unit } from './unit.js';
-import { units } from './units.js';
+import type { System } from './unit.js';
 
 const usual: Readonly<Record<Dimension, readonly [us: string, si: string]>> = {
   length: ['in', 'mm'],
@@ -34,7 +33,3 @@ export function inSystem(id: string, system: System): string {
   if (unit === undefined || unit.system === 'both' || unit.system === system) return id;
   return unit.counterpart;
 }
-
-/** The unit of SI itself: the one whose factor is one. Used where nothing better is named. */
-export const baseUnit = (dimension: Dimension): Unit | undefined =>
-  units.find((u) => u.dimension === dimension && u.factor.above === 1n && u.factor.below === 1n);
