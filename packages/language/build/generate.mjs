@@ -1,4 +1,4 @@
-// Writes the parser's part of src/generated from src/grammar/cribwright.langium.
+// Writes src/generated/parser from src/grammar/cribwright.langium.
 // With --check the committed files are put back as they were, and a difference fails.
 import { spawnSync } from 'node:child_process';
 import { readFileSync, writeFileSync } from 'node:fs';
@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 const preload = new URL('./group-by.mjs', import.meta.url).href;
-const made = ['ast.ts', 'grammar.ts', 'module.ts'].map((f) => `${root}/packages/language/src/generated/${f}`);
+const made = ['ast.ts', 'grammar.ts', 'module.ts'].map((f) => `${root}/packages/language/src/generated/parser/${f}`);
 const before = made.map((path) => readFileSync(path, 'utf8'));
 const { status } = spawnSync(
   process.execPath,

@@ -3,7 +3,6 @@ import { parameterKinds } from '../phrase/match-arguments.js';
 import { vectorOfExpression } from '../phrase/measure.js';
 import { parseExpression } from '../phrase/parse-expression.js';
 import type { NameScope } from '../phrase/scope.js';
-import { letLine } from '../schema/pattern-block.js';
 import type { BoundBlock } from './bound-file.js';
 import type { Declaration, Kind } from './declaration.js';
 import type { DraftLine, FileShape } from './draft.js';
@@ -240,5 +239,3 @@ export class LetVectors {
     return vector;
   }
 }
-
-export const isLet = (line: DraftLine): boolean => line.schema === letLine;

@@ -8,7 +8,7 @@ import type { BlockSchema, PropertySchema } from '../schema/block-schema.js';
 import { letLine, patternUse } from '../schema/pattern-block.js';
 import { type Sayable, sayableIn, schema } from '../schema/schema.js';
 import type { BoundBlock } from './bound-file.js';
-import type { Declaration, Kind } from './declaration.js';
+import type { Declaration } from './declaration.js';
 import type { DraftBlock, DraftLine, FileShape } from './draft.js';
 import { layoutProblems } from './layout-problems.js';
 import { readHead } from './read-head.js';
@@ -414,7 +414,3 @@ const freeName = (name: string, taken: (name: string) => boolean): string => {
   const start = Number(/\d+$/.exec(name)?.[0] ?? 1);
   for (let n = start + 1; ; n++) if (!taken(`${stem}${n}`)) return `${stem}${n}`;
 };
-
-export const kindsAtTop: readonly Kind[] = schema.flatMap((b) =>
-  b.within.includes('file') && b.declares ? [b.declares] : [],
-);

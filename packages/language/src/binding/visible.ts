@@ -58,10 +58,3 @@ export const partsOf = (
   file: BoundFile,
   offset: number,
 ): readonly Declaration[] => scopeAt(workspace, file, offset)?.parts(vehicle) ?? [];
-
-export const axlesOf = (
-  workspace: Workspace,
-  vehicle: Declaration | undefined,
-  file: BoundFile,
-  offset: number,
-): readonly Declaration[] => scopeAt(workspace, file, offset)?.axles(vehicle) ?? [];

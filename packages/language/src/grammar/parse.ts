@@ -6,8 +6,8 @@ import {
   type LangiumCoreServices,
   type ParseResult,
 } from 'langium';
-import type { Document } from '../generated/ast.js';
-import { CribwrightGeneratedModule, CribwrightGeneratedSharedModule } from '../generated/module.js';
+import type { Document } from '../generated/parser/ast.js';
+import { CribwrightGeneratedModule, CribwrightGeneratedSharedModule } from '../generated/parser/module.js';
 import type { LayoutIssue } from './layout.js';
 import { LayoutLexer, type LayoutReport } from './layout-lexer.js';
 import { type SyntaxStatement, syntaxOf } from './syntax.js';

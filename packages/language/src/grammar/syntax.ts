@@ -1,5 +1,5 @@
 import { type CstNode, isCompositeCstNode, isLeafCstNode } from 'langium';
-import type { Block, Document, Statement } from '../generated/ast.js';
+import type { Block, Document, Statement } from '../generated/parser/ast.js';
 
 /** A stretch of the text, in offsets. `end` is past the last character. */
 export interface Span {
