@@ -1,3 +1,4 @@
+import { subject as analysis } from './analysis.checks.js';
 import { subject as axles } from './axles.checks.js';
 import type { Subject } from './check.js';
 import { subject as columns } from './columns.checks.js';
@@ -20,6 +21,7 @@ export const subjects: readonly Subject[] = [
   restingRandom,
   push,
   pushRandom,
+  analysis,
   axles,
   libraryMaterials,
   libraryTies,
