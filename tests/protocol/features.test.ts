@@ -200,6 +200,7 @@ feature('documentLinkProvider', 'opens what a use line names', async () => {
     'cribwright:/library/vehicles.crib',
     uriOf('fleet.crib'),
     uriOf('pairs.crib'),
+    'cribwright:/rules/crib-height.md',
   ]);
 });
 

@@ -1,9 +1,10 @@
 import type { DocumentLink } from 'vscode-languageserver';
-import type { BoundFile } from '../binding/bound-file.js';
+import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import type { Feature } from './feature.js';
 import { rangeOf } from './positions.js';
+import { rulePage } from './publish-diagnostics.js';
 
-/** `textDocument/documentLink`: the path in a `use` line opens the file. */
+/** `textDocument/documentLink`: the path in a `use` line opens the file, the name of a rule its page. */
 export const documentLink: Feature = {
   offers: () => ({ documentLinkProvider: {} }),
   serve({ connection, file }) {
@@ -14,7 +15,22 @@ export const documentLink: Feature = {
   },
 };
 
-export const linksOf = (file: BoundFile): DocumentLink[] =>
-  file.uses.flatMap(({ pathSpan, target }) =>
+export const linksOf = (file: BoundFile): DocumentLink[] => [
+  ...file.uses.flatMap(({ pathSpan, target }) =>
     target === undefined ? [] : [{ range: rangeOf(file, pathSpan), target }],
-  );
+  ),
+  ...file.blocks.flatMap((block) => ruleLinks(file, block)),
+];
+
+/** Rules that `expect` and `accept` lines name. */
+const ruleLinks = (file: BoundFile, block: BoundBlock): DocumentLink[] => [
+  ...block.properties.flatMap(({ match }) =>
+    (match?.pieces ?? [])
+      .filter((p) => p.kind === 'rule')
+      .map(({ span }) => ({
+        range: rangeOf(file, span),
+        target: rulePage(file.text.slice(span.start, span.end)),
+      })),
+  ),
+  ...block.blocks.flatMap((inner) => ruleLinks(file, inner)),
+];

@@ -1,7 +1,7 @@
+import { blockAt, propertyAt } from '../binding/at.js';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import type { PlanReply } from '../protocol/requests.js';
 import type { Checked } from '../workspace/workspace.js';
-import { blockAt, propertyAt } from './at-cursor.js';
 import { rangeOf } from './positions.js';
 
 /** The plan that a place in the text belongs to, as it was analysed. */

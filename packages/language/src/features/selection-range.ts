@@ -1,7 +1,7 @@
 import type { SelectionRange } from 'vscode-languageserver';
+import { blockAt, propertyAt } from '../binding/at.js';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import type { Span } from '../grammar/syntax.js';
-import { blockAt, propertyAt } from './at-cursor.js';
 import type { Feature } from './feature.js';
 import { offsetAt, rangeOf, touches } from './positions.js';
 

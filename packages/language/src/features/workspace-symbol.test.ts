@@ -35,3 +35,8 @@ it('links the paths of use lines to their files', async () => {
     ['fleet.crib', 'memory:/fleet.crib'],
   ]);
 });
+
+it('links the rules that a plan names to their pages', async () => {
+  const { file } = await atCursor('<|>plan "x" {\n  expect crib-height\n}\n');
+  expect(linksOf(file).map((l) => l.target)).toEqual(['cribwright:/rules/crib-height.md']);
+});

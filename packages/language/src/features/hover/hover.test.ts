@@ -58,3 +58,8 @@ it('traces what is worked out to its sources', async () => {
   const text = await hovered('courses   14', 'cour<|>ses   14');
   expect(text).toContain('policy Shipped');
 });
+
+it('says what a rule protects against, where a plan names it', async () => {
+  const text = await hovered('\n  steps', '\n  expect crib-<|>height on A\n\n  steps');
+  expect(text).toContain('cribwright:/rules/crib-height.md');
+});

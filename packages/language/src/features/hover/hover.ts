@@ -1,17 +1,19 @@
-import type { Figure, SupportResult } from '@cribwright/engine';
+import { type Figure, rules, type SupportResult } from '@cribwright/engine';
 import { findUnit, inSystem, readQuantity, show, usualUnit } from '@cribwright/units';
 import type { Hover } from 'vscode-languageserver';
+import { blockAt, propertyAt } from '../../binding/at.js';
 import type { BoundFile, BoundProperty } from '../../binding/bound-file.js';
 import type { Declaration } from '../../binding/declaration.js';
 import type { Span } from '../../grammar/syntax.js';
 import { say as translate } from '../../l10n/say.js';
 import type { PlanReply } from '../../protocol/requests.js';
-import { blockAt, nameAt, propertyAt } from '../at-cursor.js';
+import { nameAt } from '../at-cursor.js';
 import type { Desk } from '../desk.js';
 import { labelOf } from '../document-symbol.js';
 import type { Feature } from '../feature.js';
 import { elementAt, planAround } from '../plan-around.js';
 import { offsetAt, rangeOf, touches } from '../positions.js';
+import { rulePage } from '../publish-diagnostics.js';
 import { say } from '../words.js';
 import { fenced, figureMarkdown, plain } from './markdown.js';
 
@@ -51,6 +53,8 @@ function whatStands(
   const name = nameAt(file, offset);
   if (name) return { span: name.span, parts: aboutName(desk, name.target, plan) };
   const line = propertyAt(file, offset);
+  const rule = line && ruleAt(file, line, offset);
+  if (rule) return rule;
   if (line) return aboutLine(desk, file, line, offset, plan);
   const block = blockAt(file, offset);
   if (block && touches(block.headSpan, offset)) {
@@ -89,6 +93,16 @@ function aboutLine(
   const onKey = touches(line.keySpan, offset);
   if (onKey || parts.length === 0) parts.push(`${plain(line.schema.doc)}\n\n${fenced(line.schema.example)}`);
   return { span: onKey ? line.keySpan : line.span, parts };
+}
+
+/** A rule that an expectation or an acceptance names: what it protects against, and its page. */
+function ruleAt(file: BoundFile, { match }: BoundProperty, offset: number): Found | undefined {
+  const span = match?.pieces.find((p) => p.kind === 'rule' && touches(p.span, offset))?.span;
+  const id = span && file.text.slice(span.start, span.end);
+  const rule = rules.find((r) => r.id === id);
+  if (!span || !rule) return undefined;
+  const page = `[${rule.id}](${rulePage(rule.id)})`;
+  return { span, parts: [`**${plain(rule.title)}**\n\n${plain(rule.protects)}\n\n${page}`] };
 }
 
 /** A quantity in the units of the other system: `24 in is 610 mm`. */
