@@ -67,5 +67,3 @@ export function limitFigure(policy: Policy, key: PolicyKey, display: Display): F
     of: limit.source,
   });
 }
-
-export type LimitOf = (key: PolicyKey) => Figure;

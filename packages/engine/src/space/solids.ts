@@ -1,9 +1,8 @@
 import type { CribWorking } from '../crib/crib-working.js';
 import type { ElementId } from '../model/ref.js';
-import type { Pad, StepChock } from '../model/support.js';
+import type { StepChock } from '../model/support.js';
 import type { Axle, Vehicle } from '../model/vehicle.js';
 import { toPlan } from '../vehicle/frame.js';
-import type { Workings } from '../workings/workings.js';
 import { type Outline, overlap, rectangle } from './polygon.js';
 
 /** A thing as the room it takes: an outline from above between two heights. */
@@ -77,19 +76,3 @@ export const stepChockSolid = (s: StepChock): Solid => ({
   low: 0,
   high: Math.max(0, ...s.heights),
 });
-
-/** A pad lies under the middle of what stands on it. */
-export function padSolid(pad: Pad, w: Workings): Solid | undefined {
-  const { plan } = w;
-  const over =
-    [...plan.cribs, ...plan.stepChocks].find((s) => s.id === pad.under)?.at ??
-    plan.struts.find((s) => s.id === pad.under)?.foot;
-  return over === undefined
-    ? undefined
-    : {
-        element: pad.id,
-        outline: rectangle(over, pad.length, pad.width),
-        low: 0,
-        high: pad.thickness,
-      };
-}

@@ -81,11 +81,11 @@ export const rulesEs: Readonly<Record<string, string>> = {
   'crib-load.unknown':
     'crib {crib}: nadie sabe cuánto tiene que llevar. {why} Hasta entonces esta comprobación no se da por buena.',
   'crib-load.step-over':
-    'el calzo escalonado {chock} puede tener que llevar {load} ({governs}). Aguanta {capacity}. Use un crib o más calzos.',
+    'la calza escalonada {chock} puede tener que llevar {load} ({governs}). Aguanta {capacity}. Use un crib o más calzas.',
   'crib-load.step-unrated':
-    'calzo escalonado {chock}: nadie sabe cuánto aguanta, y puede tener que llevar {load}. Hasta entonces esta comprobación no está superada. Tome el valor del fabricante.',
+    'calza escalonada {chock}: nadie sabe cuánto aguanta, y puede tener que llevar {load}. Hasta entonces esta comprobación no se da por buena. Tome el valor del fabricante.',
   'crib-load.step-unknown':
-    'calzo escalonado {chock}: nadie sabe qué tiene que llevar. {why} Hasta entonces esta comprobación no está superada.',
+    'calza escalonada {chock}: nadie sabe qué tiene que llevar. {why} Hasta entonces esta comprobación no se da por buena.',
   'crib-load.weigh-it': 'Diga el peso y el lugar del centro de gravedad de lo que descansa en él.',
   'crib-load.as-built': 'tal como se construyó',
   'crib-load.fix-build': 'Armarlo {layout} de {timber}, {courses} hiladas ({use} de su capacidad)',
@@ -104,10 +104,10 @@ export const rulesEs: Readonly<Record<string, string>> = {
   'crib-reach.loose':
     'crib {crib}: sus cuñas cierran al menos {closes}, y solo hay {gap} abiertos ({sum}). No entran. {advice}',
   'crib-reach.step-none':
-    'el calzo escalonado {chock} es demasiado alto para {part} en todos sus escalones. Use uno más bajo.',
+    'la calza escalonada {chock} es demasiado alta para {part} en todos sus escalones. Use una más baja.',
   'crib-reach.step-gap':
-    'calzo escalonado {chock}: quedan {gap} abiertos entre su escalón y {part} ({sum}). Métalo hasta otro escalón o llene el espacio con una cuña.',
-  'crib-reach.step-beside': 'el calzo escalonado {chock} está al lado de {part}, a {off}. Métalo debajo.',
+    'calza escalonada {chock}: quedan {gap} abiertos entre su escalón y {part} ({sum}). Métala hasta otro escalón o llene el espacio con una cuña.',
+  'crib-reach.step-beside': 'la calza escalonada {chock} está al lado de {part}, a {off}. Métala debajo.',
   'crib-reach.use-courses': 'Use {courses} hiladas: quedan {gap} para las cuñas.',
   'crib-reach.use-shims': 'Ponga {shims} de calzas bajo la carga.',
   'crib-reach.measure-first': 'Mida el espacio y elija hiladas y calzas que ajusten.',
