@@ -14,7 +14,6 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     'vscode-languageserver',
     'vscode-languageserver-types',
     'vscode-uri',
-    'fastest-levenshtein',
     'node:*',
   ],
   preview: ['@cribwright/drawing', '@cribwright/engine', '@cribwright/units', 'preact', 'three'],

@@ -6,7 +6,9 @@ import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 const preload = new URL('./group-by.mjs', import.meta.url).href;
-const made = ['ast.ts', 'grammar.ts', 'module.ts'].map((f) => `${root}/packages/language/src/generated/parser/${f}`);
+const made = ['ast.ts', 'grammar.ts', 'module.ts'].map(
+  (f) => `${root}/packages/language/src/generated/parser/${f}`,
+);
 const before = made.map((path) => readFileSync(path, 'utf8'));
 const { status } = spawnSync(
   process.execPath,
