@@ -1,3 +1,4 @@
+import type { Locale } from '../l10n/say.js';
 import { bundledText } from './bundled-files.js';
 import type { Feature } from './feature.js';
 import { rulePageText } from './rule-page.js';
@@ -5,12 +6,14 @@ import { rulePageText } from './rule-page.js';
 /** `workspace/textDocumentContent`: the bundled library and the rules' pages, read-only, without a network. */
 export const textDocumentContent: Feature = {
   offers: () => ({ workspace: { textDocumentContent: { schemes: ['cribwright'] } } }),
-  serve({ connection }) {
-    connection.workspace.textDocumentContent.on(({ uri }) => ({ text: contentOf(uri) ?? '' }));
+  serve(session) {
+    session.connection.workspace.textDocumentContent.on(({ uri }) => ({
+      text: contentOf(uri, session.locale) ?? '',
+    }));
   },
 };
 
-export function contentOf(uri: string): string | undefined {
+function contentOf(uri: string, locale: Locale): string | undefined {
   const page = /^cribwright:\/rules\/(.+)\.md$/.exec(uri)?.[1];
-  return page === undefined ? bundledText(uri) : rulePageText(decodeURIComponent(page));
+  return page === undefined ? bundledText(uri) : rulePageText(decodeURIComponent(page), locale);
 }

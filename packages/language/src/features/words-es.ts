@@ -11,6 +11,10 @@ const spanish: Readonly<Record<keyof typeof editorWords, string>> = {
   broke:
     'Las comprobaciones de este archivo se detuvieron: {why}. No confíe en lo que se muestra; por favor, avise.',
   more: 'Hay más: {count} mensajes no se muestran. Corrija primero estos.',
+  aboutWriting:
+    'Trata de cómo está escrito un plan. La línea en la que aparece no pudo leerse entera; el resto del plan se comprueba igualmente, y avisa donde depende de esta línea.',
+  whatItSays: 'Lo que dice',
+  whatItOffers: 'Lo que ofrece corregir',
   libraryName:
     '{name} viene con la herramienta y conserva su nombre. Cópielo en un archivo propio para llamarlo de otra manera.',
   noName: 'Aquí no hay ningún nombre que se pueda cambiar.',

@@ -10,6 +10,10 @@ export const editorWords = {
   couldNotRun: 'This check could not run, so nothing here says that it is safe.',
   broke: 'The checks of this file stopped: {why}. Do not rely on what is shown; please report it.',
   more: 'There is more: {count} further messages are not shown. Put these right first.',
+  aboutWriting:
+    'This is about how a plan is written. The line it stands on could not be read whole; the rest of the plan is still checked, and says so where it hangs on this line.',
+  whatItSays: 'What it says',
+  whatItOffers: 'What it offers to put right',
   libraryName:
     '{name} comes with the tool and keeps its name. Copy it into a file of your own to call it something else.',
   noName: 'There is no name here that could be changed.',
