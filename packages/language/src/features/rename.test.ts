@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { ResponseError } from 'vscode-languageserver';
 import { spanOf } from './positions.js';
 import { prepareRename, renameAt } from './rename.js';
 import { applied } from './rename-proof.js';
 import { atCursor, deskOf } from './testing/desk-of.js';
-import { fleet, trailerPlan } from './testing/plans.js';
+import { fleet, pairs, trailerPlan } from './testing/plans.js';
 
 const others = { 'fleet.crib': fleet, 'second.crib': trailerPlan };
 const at = (from: string, to: string) => atCursor(trailerPlan.replace(from, to), others);
@@ -63,35 +64,81 @@ describe('refuses', () => {
 });
 
 describe('never breaks a plan', () => {
+  const own = `${fleet}
+vehicle type YardCar {
+  length 14 ft
+  rails sill "sill" {
+    runs    4 ft to 10 ft
+    offset  30 in
+    height  8 in
+    may bear
+  }
+}
+`;
+  const plan = trailerPlan.replace('use "fleet', 'use "pairs.crib"\nuse "fleet').replace(
+    '\n  steps',
+    `
+  let back = 12 ft
+  vehicle car : YardCar {
+    at  30 ft, passenger side 20 ft
+  }
+  PairUnder North(rail = trailer rail, reach = back + 2 ft)
+  crib C1 {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    courses   2
+    at        37 ft, passenger side 20 ft
+    captures  car sill
+  }
+
+  steps`,
+  );
+  const files = { 'plan.crib': plan, 'fleet.crib': own, 'pairs.crib': pairs };
   const words = [
     ...new Set(
-      `${trailerPlan} height at to from in ft lb centre joists near under foot head safe let plan crib`.match(
+      `${plan} ${pairs} ${own} height at to from in ft lb centre joists near under foot head safe let use of`.match(
         /[A-Za-z_]\w*/g,
       ),
     ),
   ];
   const name = fc.oneof(fc.constantFrom(...words), fc.stringMatching(/^[A-Za-z_][A-Za-z0-9_]{0,8}$/));
-  const places = [
-    ['crib A', 'crib <|>A'],
-    ['vehicle trailer', 'vehicle trai<|>ler'],
-    [': CountyTrailer', ': County<|>Trailer'],
-  ] as const;
+
+  it('renames every kind of name there', async () => {
+    const desk = deskOf(files);
+    const kinds = (await desk.everyFile()).flatMap((f) => f.declarations.map((d) => d.kind));
+    expect(new Set(kinds)).toEqual(
+      new Set(['vehicle', 'crib', 'value', 'pattern use', 'pattern', 'parameter', 'vehicle type', 'part']),
+    );
+  });
 
   it('either refuses, or leaves every file with the same problems and figures', async () => {
-    const before = await outcome({ ...others, 'plan.crib': trailerPlan });
+    const before = await outcome(files);
+    const desk = deskOf(files);
+    const all = (await desk.everyFile()).flatMap((file) => file.declarations.map((d) => ({ file, d })));
+    let done = 0;
     await fc.assert(
-      fc.asyncProperty(fc.constantFrom(...places), name, async ([from, to], newName) => {
-        let after: Record<string, string>;
+      fc.asyncProperty(fc.constantFrom(...all), name, async ({ file, d }, newName) => {
+        let changes: Awaited<ReturnType<typeof renameAt>>['changes'];
         try {
-          after = await renamed(from, to, newName);
+          ({ changes } = await renameAt(desk, file, d.nameSpan.start, newName));
         } catch (refusal) {
-          expect(refusal).toBeInstanceOf(Error);
+          expect(refusal).toBeInstanceOf(ResponseError);
           return;
+        }
+        done++;
+        const after: Record<string, string> = { ...files };
+        for (const [uri, edits] of Object.entries(changes ?? {})) {
+          const home = desk.workspace.bound(uri);
+          if (!home) throw new Error(`${uri} was not read`);
+          const spans = edits.map((e) => ({ span: spanOf(home, e.range), text: e.newText }));
+          after[uri.replace('memory:/', '')] = applied(home.text, spans);
         }
         expect(await outcome(after)).toEqual(before);
       }),
-      { numRuns: 30 },
+      { numRuns: 40 },
     );
+    // A property that refuses everything would hold, and say nothing.
+    expect(done).toBeGreaterThan(5);
   }, 120_000);
 });
 
