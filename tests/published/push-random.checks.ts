@@ -1,10 +1,4 @@
-import {
-  heldPush,
-  linearProgram,
-  type Push,
-  type PushSystem,
-  program as pushProgram,
-} from '@cribwright/engine';
+import { heldPush, type Push, type PushSystem, program as pushProgram } from '@cribwright/engine';
 import type { Check, Subject } from './check.js';
 import { glpk, highs, type LinearProgram, type Solver } from './linear-program.js';
 import { at, standing, toward } from './push-system.js';
@@ -81,19 +75,19 @@ const anyPush = (r: Random): Push => ({
 
 /** The very program that the engine solves, for another solver. */
 function dense(system: PushSystem, push: Push): LinearProgram {
-  const lp = linearProgram(pushProgram(system, push));
+  const { lp } = pushProgram(system, push);
+  const columns = Array.from({ length: lp.count }, (_, j) => j);
   const rows = Array.from(lp.right, (right, i) => ({
-    of: lp.columns.map(() => 0),
+    of: columns.map(() => 0),
     is: i < lp.equalities ? ('=' as const) : ('<=' as const),
     right,
   }));
-  lp.columns.forEach((column, j) => {
-    column.rows.forEach((row, e) => {
-      const target = rows[row];
-      if (target !== undefined) target.of[j] = column.values[e] ?? Number.NaN;
-    });
-  });
-  return { objective: lp.columns.map((_, j) => (j === lp.objective ? 1 : 0)), rows };
+  for (const j of columns)
+    for (let e = lp.starts[j] ?? 0; e < (lp.starts[j + 1] ?? 0); e++) {
+      const target = rows[lp.rows[e] ?? -1];
+      if (target !== undefined) target.of[j] = (target.of[j] ?? Number.NaN) + (lp.values[e] ?? Number.NaN);
+    }
+  return { objective: columns.map((j) => (j === lp.objective ? 1 : 0)), rows };
 }
 
 /** Over a thousand cases, the largest of what `compare` makes of ours and theirs. */

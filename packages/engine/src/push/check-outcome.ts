@@ -5,12 +5,13 @@ import { type LinearProgram, worth } from './simplex-state.js';
 export function shortfall(lp: LinearProgram, amounts: Float64Array): number {
   const left = Float64Array.from(lp.right);
   let worst = 0;
-  for (const [j, column] of lp.columns.entries()) {
+  for (let j = 0; j < lp.count; j++) {
     const amount = at(amounts, j);
     worst = Math.max(worst, -amount);
-    for (let e = 0; e < column.rows.length; e++) {
-      const row = indexAt(column.rows, e);
-      left[row] = at(left, row) - amount * at(column.values, e);
+    const end = indexAt(lp.starts, j + 1);
+    for (let e = indexAt(lp.starts, j); e < end; e++) {
+      const row = indexAt(lp.rows, e);
+      left[row] = at(left, row) - amount * at(lp.values, e);
     }
   }
   for (let i = 0; i < left.length; i++)
@@ -23,8 +24,8 @@ export function shortfall(lp: LinearProgram, amounts: Float64Array): number {
  * or limit breaks the conditions of the proof by more than a hair.
  */
 export function provenBound(lp: LinearProgram, duals: Float64Array): number | undefined {
-  for (const [j, column] of lp.columns.entries())
-    if ((j === lp.objective ? 1 : 0) - worth(column, duals) > 1e-7) return undefined;
+  for (let j = 0; j < lp.count; j++)
+    if ((j === lp.objective ? 1 : 0) - worth(lp, j, duals) > 1e-7) return undefined;
   let bound = 0;
   for (let i = 0; i < duals.length; i++) {
     if (i >= lp.equalities && at(duals, i) < -1e-7) return undefined;
@@ -42,8 +43,8 @@ export function provenInfeasible(lp: LinearProgram, proof: Float64Array): boolea
     work += at(lp.right, i) * at(proof, i);
     size = Math.max(size, Math.abs(at(proof, i)));
   }
-  return (
-    work > 1e-7 * size &&
-    lp.columns.every((column, j) => j === lp.objective || worth(column, proof) <= 1e-9 * Math.max(1, size))
-  );
+  if (!(work > 1e-7 * size)) return false;
+  for (let j = 0; j < lp.count; j++)
+    if (j !== lp.objective && worth(lp, j, proof) > 1e-9 * Math.max(1, size)) return false;
+  return true;
 }

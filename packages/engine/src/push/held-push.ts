@@ -1,6 +1,6 @@
-import { forcesOf, type Program, program } from './program.js';
+import { type Program, program, withForces } from './program.js';
 import type { Push, PushSystem } from './push-system.js';
-import { type Answer, linearProgram, solveProgram, withLoadOf } from './solve-program.js';
+import { type Answer, solveProgram } from './solve-program.js';
 import { type Gives, whatGives } from './what-gives.js';
 
 export type HeldPush =
@@ -26,7 +26,7 @@ export type HeldPush =
  */
 export function heldPush(system: PushSystem, push: Push): HeldPush {
   const p = program(system, push);
-  return read(system, push, p, solveProgram(p));
+  return read(system, push, p, solveProgram(p.lp));
 }
 
 /**
@@ -36,20 +36,15 @@ export function heldPush(system: PushSystem, push: Push): HeldPush {
 export function* heldPushes(
   cases: Iterable<{ readonly system: PushSystem; readonly push: Push }>,
 ): Generator<HeldPush> {
-  let first: { readonly p: Program; readonly lp: ReturnType<typeof linearProgram> } | undefined;
-  let before: Answer | undefined;
+  let before: { readonly p: Program; readonly found: Answer } | undefined;
   for (const { system, push } of cases) {
-    first ??= (() => {
-      const p = program(system, push);
-      return { p, lp: linearProgram(p) };
-    })();
-    const p: Program = { ...first.p, ...forcesOf(system, push, first.p) };
-    const state = before?.most === undefined ? undefined : before.state;
-    const found = solveProgram(p, withLoadOf(first.lp, p), state);
+    const p = before === undefined ? program(system, push) : withForces(before.p, system, push);
+    const state = before?.found.most === undefined ? undefined : before.found.state;
+    const found = solveProgram(p.lp, state);
     const held = read(system, push, p, found);
     yield held;
     if (held.kind !== 'holds') return;
-    before = found;
+    before = { p, found };
   }
 }
 

@@ -1,43 +1,45 @@
+import {
+  type ColumnBuilder,
+  columnBuilder,
+  endColumn,
+  type Frame,
+  footOf,
+  put,
+  putOnBody,
+  putOnFoot,
+} from './column-builder.js';
 import { frictionRays } from './friction-rays.js';
-import type { Push, PushStrut, PushSystem, PushTie, TieEnd, Vector } from './push-system.js';
-
-/** One amount, not below zero, and what it puts into each equation of equilibrium. */
-export interface Column {
-  readonly of: string;
-  readonly kind: 'contact' | 'coupling' | 'strut' | 'tie' | 'foot';
-  readonly entries: readonly (readonly [row: number, amount: number])[];
-}
+import type { Push, PushContact, PushStrut, PushSystem, PushTie, TieEnd, Vector } from './push-system.js';
+import type { LinearProgram } from './simplex-state.js';
+import { middle, minus, size, times, toward } from './vectors.js';
 
 /** A sum of amounts that may not pass a limit: a capacity, or a stack about to lean over. */
 export interface Limit {
   readonly of: string;
   readonly kind: 'contact' | 'strut' | 'tie' | 'lean';
-  readonly terms: readonly (readonly [column: number, amount: number])[];
+  /** Scaled. */
   readonly most: number;
 }
 
-/** Columns × amounts + λ × push = load, in scaled numbers. Six rows a body, three a tied foot. */
-export interface Program {
+/**
+ * The equations of a push, scaled to all weight and to the reach of the set-up: columns × amounts + λ × push = load.
+ * Six rows a body, three a tied foot; then one for each limit; then one that bounds λ.
+ */
+export interface Program extends Frame {
+  readonly lp: LinearProgram;
   readonly rows: number;
-  readonly columns: readonly Column[];
   readonly limits: readonly Limit[];
-  readonly push: Float64Array;
-  readonly load: Float64Array;
-  /** N for one unit of force; m for one unit of length. */
+  /** N for one unit of force. */
   readonly force: number;
-  readonly length: number;
-  readonly origin: Vector;
-  readonly rowOf: ReadonlyMap<string, number>;
 }
 
-const minus = (a: Vector, b: Vector): Vector => ({ x: a.x - b.x, y: a.y - b.y, z: a.z - b.z });
-const times = (a: Vector, k: number): Vector => ({ x: a.x * k, y: a.y * k, z: a.z * k });
-const size = (a: Vector): number => Math.hypot(a.x, a.y, a.z);
-const toward = (from: Vector, to: Vector): Vector => times(minus(to, from), 1 / (size(minus(to, from)) || 1));
+/** More than this share of all weight is not looked for. */
+export const mostLookedFor = 10;
+
+/** λ has room for one entry in each row of its body, and one in its bound. */
+const pushEntries = 7;
 
 /**
- * The equations of a push, scaled to all weight and to the reach of the set-up.
- *
  * No borrowed preload: a strut that would push its body the way it is being pushed, and a tie to the ground that
  * would pull it that way, are left out. Two of them could otherwise squeeze each other for friction that nobody
  * put in.
@@ -47,7 +49,6 @@ export function program(system: PushSystem, push: Push): Program {
   const origin = middle(places);
   const length = Math.max(...places.map((p) => size(minus(p, origin))), 1e-9);
   const force = system.bodies.reduce((sum, b) => sum + b.weight, 0) || 1;
-  const against = times(push.direction, -1);
   const struts = system.struts.filter((s) => resists(toward(s.foot, s.head), push) && s.capacity > 0);
   const tied = struts.filter((s) => system.ties.some((t) => isAtFoot(t, s.id)));
   const rowOf = new Map(system.bodies.map((b, i) => [b.id, 6 * i]));
@@ -55,98 +56,134 @@ export function program(system: PushSystem, push: Push): Program {
     rowOf.set(footOf(s.id), 6 * system.bodies.length + 3 * i);
   });
   const rows = 6 * system.bodies.length + 3 * tied.length;
-  const onBody = (body: string, at: Vector, f: Vector): [number, number][] => {
-    const row = rowOf.get(body);
-    if (row === undefined) return [];
-    const r = times(minus(at, origin), 1 / length);
-    return sparse(row, [f.x, f.y, f.z, r.y * f.z - r.z * f.y, r.z * f.x - r.x * f.z, r.x * f.y - r.y * f.x]);
-  };
-  const onFoot = (strut: string, f: Vector): [number, number][] => {
-    const row = rowOf.get(footOf(strut));
-    return row === undefined ? [] : sparse(row, [f.x, f.y, f.z]);
-  };
-  const columns: Column[] = [];
-  const limits: Limit[] = [];
-  const contactColumns = new Map<string, readonly { column: number; ray: Vector }[]>();
-  for (const c of system.contacts) {
-    const rays = frictionRays(c, against).map((ray) => ({
-      column: columns.length,
-      ray,
-      push: columns.push({
-        of: c.id,
-        kind: 'contact',
-        entries: [...onBody(c.upper, c.at, ray), ...onBody(c.lower, c.at, times(ray, -1))],
-      }),
-    }));
-    contactColumns.set(c.id, rays);
-    if (c.coupled === true)
-      for (const f of level)
-        columns.push({
-          of: c.id,
-          kind: 'coupling',
-          entries: [...onBody(c.upper, c.at, f), ...onBody(c.lower, c.at, times(f, -1))],
-        });
-    if (c.capacity !== undefined)
-      limits.push({
-        of: c.id,
-        kind: 'contact',
-        terms: rays.map((r) => [r.column, 1]),
-        most: c.capacity / force,
-      });
-  }
-  for (const s of system.stacks) limits.push(...leaning(s, system, contactColumns, length));
-  for (const s of struts) {
-    const along = toward(s.foot, s.head);
-    if (!tied.includes(s) && !frictionHolds(s, along)) continue;
-    limits.push({ of: s.id, kind: 'strut', terms: [[columns.length, 1]], most: s.capacity / force });
-    columns.push({
-      of: s.id,
-      kind: 'strut',
-      entries: [...onBody(s.body, s.head, along), ...onFoot(s.id, times(along, -1))],
-    });
-  }
+  const build: Build = { to: columnBuilder(), frame: { origin, length, rowOf }, rows, force, limits: [] };
+  addContacts(build, system, times(push.direction, -1));
+  for (const s of struts) addStrut(build, s, tied.includes(s));
   for (const s of tied)
-    for (const ray of frictionRays({ friction: s.footFriction }, minus(s.head, s.foot)))
-      columns.push({ of: s.id, kind: 'foot', entries: onFoot(s.id, ray) });
-  for (const t of system.ties) {
-    const [a, b] = [endAt(t.from, system), endAt(t.to, system)];
-    if (a === undefined || b === undefined || !(t.rating > 0) || borrows(t, a, b, push)) continue;
-    if ([t.from, t.to].some((e) => e.kind === 'foot' && !rowOf.has(footOf(e.strut)))) continue;
-    const pull = toward(a, b);
-    const put = (e: TieEnd, at: Vector, f: Vector) =>
-      e.kind === 'body' ? onBody(e.body, at, f) : e.kind === 'foot' ? onFoot(e.strut, f) : [];
-    limits.push({ of: t.id, kind: 'tie', terms: [[columns.length, 1]], most: t.rating / force });
-    columns.push({
-      of: t.id,
-      kind: 'tie',
-      entries: [...put(t.from, a, pull), ...put(t.to, b, times(pull, -1))],
-    });
-  }
-  const frame = { rows, force, length, origin, rowOf };
-  return { ...frame, columns, limits, ...forcesOf(system, push, frame) };
+    for (const ray of frictionRays({ friction: s.footFriction }, minus(s.head, s.foot))) {
+      putOnFoot(build.to, build.frame, s.id, ray);
+      endColumn(build.to);
+    }
+  for (const t of system.ties) addTie(build, t, system, push);
+  const { to, limits } = build;
+  const count = to.starts.length;
+  const entries = to.rows.length + pushEntries;
+  const right = new Float64Array(rows + limits.length + 1);
+  limits.forEach((limit, l) => {
+    right[rows + l] = limit.most;
+  });
+  right[rows + limits.length] = mostLookedFor;
+  const lp: LinearProgram = {
+    equalities: rows,
+    count,
+    starts: Int32Array.from([...to.starts, entries]),
+    rows: Int32Array.from({ length: entries }, (_, e) => to.rows[e] ?? 0),
+    values: Float64Array.from({ length: entries }, (_, e) => to.values[e] ?? 0),
+    objective: count - 1,
+    right,
+  };
+  return withForces({ lp, rows, limits, force, origin, length, rowOf }, system, push);
 }
 
-type Frame = Pick<Program, 'rows' | 'force' | 'length' | 'origin' | 'rowOf'>;
+interface Build {
+  readonly to: ColumnBuilder;
+  readonly frame: Frame;
+  readonly rows: number;
+  readonly force: number;
+  readonly limits: Limit[];
+}
 
-/** Load and push in the frame of a program: all that changes from one corner of the ranges to the next. */
-export function forcesOf(
-  system: PushSystem,
-  push: Push,
-  { rows, force, length, origin, rowOf }: Frame,
-): Pick<Program, 'load' | 'push'> {
-  const load = new Float64Array(rows);
-  const pushed = new Float64Array(rows);
-  const add = (to: Float64Array, body: string, at: Vector, f: Vector, sign: number) => {
-    const row = rowOf.get(body);
-    if (row === undefined) return;
-    const r = times(minus(at, origin), 1 / length);
-    const all = [f.x, f.y, f.z, r.y * f.z - r.z * f.y, r.z * f.x - r.x * f.z, r.x * f.y - r.y * f.x];
-    for (const [i, v] of all.entries()) to[row + i] = (to[row + i] ?? 0) + sign * v;
+/** Load and push anew: all that changes from one corner of the ranges to the next. */
+export function withForces(p: Program, system: PushSystem, push: Push): Program {
+  const right = Float64Array.from(p.lp.right);
+  right.fill(0, 0, p.rows);
+  const forces = columnBuilder();
+  for (const b of system.bodies)
+    putOnBody(forces, p, b.id, b.centre, times(system.gravity, b.weight / p.force), -1);
+  for (const l of system.loads) putOnBody(forces, p, l.body, l.at, times(l.force, 1 / p.force), -1);
+  for (const [e, row] of forces.rows.entries()) right[row] = (right[row] ?? 0) + (forces.values[e] ?? 0);
+  const pushed = columnBuilder();
+  putOnBody(pushed, p, push.body, push.at, push.direction);
+  put(pushed, p.rows + p.limits.length, 1);
+  const rows = Int32Array.from(p.lp.rows);
+  const values = Float64Array.from(p.lp.values);
+  const start = values.length - pushEntries;
+  for (let e = 0; e < pushEntries; e++) {
+    rows[start + e] = pushed.rows[e] ?? 0;
+    values[start + e] = pushed.values[e] ?? 0;
+  }
+  return { ...p, lp: { ...p.lp, rows, values, right } };
+}
+
+/** Adds a limit. Returns its row. */
+function limited({ rows, limits }: Build, limit: Limit): number {
+  limits.push(limit);
+  return rows + limits.length - 1;
+}
+
+function addContacts(build: Build, system: PushSystem, against: Vector): void {
+  const { to, frame, force } = build;
+  const leans = system.stacks.flatMap((stack) => leaning(build, stack));
+  for (const c of system.contacts) {
+    const full =
+      c.capacity === undefined
+        ? undefined
+        : limited(build, { of: c.id, kind: 'contact', most: c.capacity / force });
+    const own = leans.filter((l) => l.contacts.includes(c.id));
+    for (const ray of frictionRays(c, against)) {
+      putOnBody(to, frame, c.upper, c.at, ray);
+      putOnBody(to, frame, c.lower, c.at, ray, -1);
+      if (full !== undefined) put(to, full, 1);
+      for (const lean of own) put(to, lean.row, lean.of(c, ray));
+      endColumn(to);
+    }
+    if (c.coupled !== true) continue;
+    for (const f of level) {
+      putOnBody(to, frame, c.upper, c.at, f);
+      putOnBody(to, frame, c.lower, c.at, f, -1);
+      endColumn(to);
+    }
+  }
+}
+
+/** Moments about each outer line of the base: what presses down inside it against what pushes over its top. */
+const leaning = (build: Build, stack: PushSystem['stacks'][number]) =>
+  (['x', 'y'] as const).flatMap((axis) =>
+    stack.base[axis].map((edge, side) => {
+      const sign = side === 0 ? 1 : -1;
+      return {
+        contacts: stack.contacts,
+        row: limited(build, { of: stack.id, kind: 'lean', most: 0 }),
+        // The body pushes the top with −ray; that turns the stack over the edge on the low side for ray > 0.
+        of: (c: PushContact, ray: Vector) =>
+          (sign * ray[axis] * stack.height - sign * (c.at[axis] - edge)) / build.frame.length,
+      };
+    }),
+  );
+
+function addStrut(build: Build, s: PushStrut, tied: boolean): void {
+  const along = toward(s.foot, s.head);
+  if (!tied && !frictionHolds(s, along)) return;
+  putOnBody(build.to, build.frame, s.body, s.head, along);
+  if (tied) putOnFoot(build.to, build.frame, s.id, along, -1);
+  put(build.to, limited(build, { of: s.id, kind: 'strut', most: s.capacity / build.force }), 1);
+  endColumn(build.to);
+}
+
+function addTie(build: Build, t: PushTie, system: PushSystem, push: Push): void {
+  const { to, frame } = build;
+  const [a, b] = [endAt(t.from, system), endAt(t.to, system)];
+  if (a === undefined || b === undefined || !(t.rating > 0) || borrows(t, a, b, push)) return;
+  if ([t.from, t.to].some((e) => e.kind === 'foot' && !frame.rowOf.has(footOf(e.strut)))) return;
+  const pull = toward(a, b);
+  const pulls = (e: TieEnd, at: Vector, sign: number) => {
+    if (e.kind === 'body') putOnBody(to, frame, e.body, at, pull, sign);
+    if (e.kind === 'foot') putOnFoot(to, frame, e.strut, pull, sign);
   };
-  for (const b of system.bodies) add(load, b.id, b.centre, times(system.gravity, b.weight / force), -1);
-  for (const l of system.loads) add(load, l.body, l.at, times(l.force, 1 / force), -1);
-  add(pushed, push.body, push.at, push.direction, 1);
-  return { load, push: pushed };
+  pulls(t.from, a, 1);
+  pulls(t.to, b, -1);
+  put(to, limited(build, { of: t.id, kind: 'tie', most: t.rating / build.force }), 1);
+  endColumn(to);
 }
 
 const level: readonly Vector[] = [
@@ -155,8 +192,6 @@ const level: readonly Vector[] = [
   { x: 0, y: 1, z: 0 },
   { x: 0, y: -1, z: 0 },
 ];
-
-const footOf = (strut: string): string => `${strut} foot`;
 
 const isAtFoot = (t: PushTie, strut: string): boolean =>
   [t.from, t.to].some((e) => e.kind === 'foot' && e.strut === strut);
@@ -177,43 +212,4 @@ function borrows(t: PushTie, a: Vector, b: Vector, push: Push): boolean {
 
 function endAt(end: TieEnd, system: PushSystem): Vector | undefined {
   return end.kind === 'foot' ? system.struts.find((s) => s.id === end.strut)?.foot : end.at;
-}
-
-/** Moments about each outer line of the base: what presses down inside it against what pushes over its top. */
-function leaning(
-  stack: PushSystem['stacks'][number],
-  system: PushSystem,
-  columns: ReadonlyMap<string, readonly { column: number; ray: Vector }[]>,
-  length: number,
-): readonly Limit[] {
-  const own = stack.contacts.flatMap((id) => {
-    const contact = system.contacts.find((c) => c.id === id);
-    return contact === undefined ? [] : [{ contact, rays: columns.get(id) ?? [] }];
-  });
-  return (['x', 'y'] as const).flatMap((axis) =>
-    stack.base[axis].map((edge, side): Limit => {
-      const sign = side === 0 ? 1 : -1;
-      return {
-        of: stack.id,
-        kind: 'lean',
-        terms: own.flatMap(({ contact, rays }) =>
-          rays.map(({ column, ray }) => {
-            const inside = sign * (contact.at[axis] - edge);
-            // The body pushes the top with −ray; that turns the stack over the edge on the low side for ray > 0.
-            return [column, (sign * ray[axis] * stack.height - inside) / length] as const;
-          }),
-        ),
-        most: 0,
-      };
-    }),
-  );
-}
-
-const sparse = (row: number, values: readonly number[]): [number, number][] =>
-  values.flatMap((v, i): [number, number][] => (v === 0 ? [] : [[row + i, v]]));
-
-function middle(places: readonly Vector[]): Vector {
-  const mid = (of: (p: Vector) => number) =>
-    places.length === 0 ? 0 : (Math.min(...places.map(of)) + Math.max(...places.map(of))) / 2;
-  return { x: mid((p) => p.x), y: mid((p) => p.y), z: mid((p) => p.z) };
 }

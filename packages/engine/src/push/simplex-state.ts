@@ -1,18 +1,18 @@
 import { at, indexAt } from '../resting/at.js';
 
-/** A column of a linear program by its entries that are not zero. */
-export interface SparseColumn {
-  readonly rows: Int32Array;
-  readonly values: Float64Array;
-}
-
 /**
  * Maximise the amount of one column: columns × amounts = right side in the first `equalities` rows, at most the
  * right side in the rest; amounts not below zero.
+ *
+ * Columns lie one after the other: the entries of column j are `rows` and `values` from `starts[j]` up to
+ * `starts[j + 1]`.
  */
 export interface LinearProgram {
   readonly equalities: number;
-  readonly columns: readonly SparseColumn[];
+  readonly count: number;
+  readonly starts: Int32Array;
+  readonly rows: Int32Array;
+  readonly values: Float64Array;
   readonly objective: number;
   readonly right: Float64Array;
 }
@@ -28,7 +28,7 @@ export interface SimplexState {
 /** Every row on its own: with a slack, or with an artificial amount that has to go to zero. */
 export function startState(lp: LinearProgram): SimplexState {
   const m = lp.right.length;
-  const n = lp.columns.length;
+  const n = lp.count;
   const state = {
     basis: Int32Array.from({ length: m }, (_, i) => n + i),
     inBasis: new Uint8Array(n + m).fill(1, n),
@@ -50,12 +50,11 @@ export const copyState = (s: SimplexState): SimplexState => ({
   x: Float64Array.from(s.x),
 });
 
-/** columnᵀ duals: what a column costs at these prices. */
-export function worth(column: SparseColumn | undefined, duals: Float64Array): number {
-  if (column === undefined) return 0;
+/** columnᵀ duals: what column `j` costs at these prices. */
+export function worth({ starts, rows, values }: LinearProgram, j: number, duals: Float64Array): number {
+  const end = indexAt(starts, j + 1);
   let sum = 0;
-  for (let e = 0; e < column.rows.length; e++)
-    sum += at(column.values, e) * at(duals, indexAt(column.rows, e));
+  for (let e = indexAt(starts, j); e < end; e++) sum += at(values, e) * at(duals, indexAt(rows, e));
   return sum;
 }
 
@@ -67,16 +66,17 @@ export function fillColumn(
   entering: number,
 ): void {
   const m = alpha.length;
-  const column = lp.columns[entering];
-  if (column === undefined) {
-    const row = entering - lp.columns.length;
+  if (entering >= lp.count) {
+    const row = entering - lp.count;
     for (let i = 0; i < m; i++) alpha[i] = at(inverse, i * m + row);
     return;
   }
-  const { rows, values } = column;
+  const { rows, values } = lp;
+  const start = indexAt(lp.starts, entering);
+  const end = indexAt(lp.starts, entering + 1);
   for (let i = 0; i < m; i++) {
     let sum = 0;
-    for (let e = 0; e < rows.length; e++) sum += at(inverse, i * m + indexAt(rows, e)) * at(values, e);
+    for (let e = start; e < end; e++) sum += at(inverse, i * m + indexAt(rows, e)) * at(values, e);
     alpha[i] = sum;
   }
 }

@@ -32,7 +32,7 @@ const small = 1e-9;
  */
 export function simplex(lp: LinearProgram, state = startState(lp)): Outcome {
   const m = lp.right.length;
-  const n = lp.columns.length;
+  const n = lp.count;
   const duals = new Float64Array(m);
   const alpha = new Float64Array(m);
   let feasible = false;
@@ -88,7 +88,7 @@ export function resume(lp: LinearProgram, state: SimplexState): Outcome {
 }
 
 const isArtificial = (lp: LinearProgram, column: number): boolean =>
-  column >= lp.columns.length && column < lp.columns.length + lp.equalities;
+  column >= lp.count && column < lp.count + lp.equalities;
 
 function artificialSum(lp: LinearProgram, { basis, x }: SimplexState): number {
   let sum = 0;
@@ -115,13 +115,12 @@ function price(
   feasible: boolean,
   first: boolean,
 ): number | undefined {
-  const n = lp.columns.length;
+  const n = lp.count;
   let best: number | undefined;
   let most = small;
   for (let j = 0; j < n + duals.length; j++) {
     if (inBasis[j] === 1 || isArtificial(lp, j)) continue;
-    const gain =
-      j < n ? (feasible && j === lp.objective ? 1 : 0) - worth(lp.columns[j], duals) : -at(duals, j - n);
+    const gain = j < n ? (feasible && j === lp.objective ? 1 : 0) - worth(lp, j, duals) : -at(duals, j - n);
     if (gain > most) {
       best = j;
       if (first) return j;
@@ -164,15 +163,15 @@ function dualRatio(
   leaving: number,
 ): number | undefined {
   const m = duals.length;
-  const n = lp.columns.length;
+  const n = lp.count;
   const row = s.inverse.subarray(leaving * m, leaving * m + m);
   let best: number | undefined;
   let least = Number.POSITIVE_INFINITY;
   for (let j = 0; j < n + m; j++) {
     if (s.inBasis[j] === 1 || isArtificial(lp, j)) continue;
-    const a = j < n ? worth(lp.columns[j], row) : at(row, j - n);
+    const a = j < n ? worth(lp, j, row) : at(row, j - n);
     if (a > -small) continue;
-    const cost = j < n ? (j === lp.objective ? 1 : 0) - worth(lp.columns[j], duals) : -at(duals, j - n);
+    const cost = j < n ? (j === lp.objective ? 1 : 0) - worth(lp, j, duals) : -at(duals, j - n);
     const step = Math.max(0, -cost) / -a;
     if (step < least - 1e-12 || (step < least + 1e-12 && best === undefined)) {
       least = step;

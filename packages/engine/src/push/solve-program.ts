@@ -1,7 +1,6 @@
 import { type Constraint, solve } from 'yalps';
-import { at } from '../resting/at.js';
+import { at, indexAt } from '../resting/at.js';
 import { provenBound, provenInfeasible, shortfall } from './check-outcome.js';
-import type { Program } from './program.js';
 import { type Outcome, resume, simplex } from './simplex.js';
 import { copyState, type LinearProgram, type SimplexState } from './simplex-state.js';
 
@@ -23,9 +22,6 @@ export interface Solution {
 
 export type Answer = Solution | { readonly most: undefined; readonly why: 'cannot stand' | 'unsolved' };
 
-/** More than this share of all weight is not looked for. */
-export const mostLookedFor = 10;
-
 const good = 1e-9;
 
 /**
@@ -36,7 +32,7 @@ const good = 1e-9;
  *
  * @param from the state that solved a program with the same columns.
  */
-export function solveProgram(program: Program, lp = linearProgram(program), from?: SimplexState): Answer {
+export function solveProgram(lp: LinearProgram, from?: SimplexState): Answer {
   const resumed = from === undefined ? undefined : answer(lp, resume(lp, copyState(from)));
   return resumed ?? answer(lp, simplex(lp)) ?? byLibrary(lp);
 }
@@ -45,68 +41,26 @@ export function solveProgram(program: Program, lp = linearProgram(program), from
 function answer(lp: LinearProgram, found: Outcome): Answer | undefined {
   if (found.kind === 'infeasible' && provenInfeasible(lp, found.proof))
     return { most: undefined, why: 'cannot stand' };
-  if (found.kind === 'optimal') {
-    const residual = shortfall(lp, found.amounts);
-    const most = at(found.amounts, lp.objective);
-    const bound = provenBound(lp, found.duals);
-    if (residual <= good && bound !== undefined && Math.abs(bound - most) <= 1e-7 * Math.max(1, most))
-      return {
-        most,
-        amounts: found.amounts.subarray(0, lp.objective),
-        motion: found.duals,
-        residual,
-        state: found.state,
-      };
-  }
-  return undefined;
-}
-
-/** The equations, then one row for each limit and one that bounds λ. */
-export function linearProgram({ rows, columns, limits, push, load }: Program): LinearProgram {
-  const built = columns.map(({ entries }) => [...entries]);
-  const right = new Float64Array(rows + limits.length + 1);
-  right.set(load);
-  limits.forEach((limit, l) => {
-    right[rows + l] = limit.most;
-    for (const [column, amount] of limit.terms) {
-      built[column]?.push([rows + l, amount]);
-    }
-  });
-  right[rows + limits.length] = mostLookedFor;
-  const pushing = Array.from(push, (value, row): [number, number] => [row, value]).filter(
-    ([, value]) => value !== 0,
-  );
-  built.push([...pushing, [rows + limits.length, 1]]);
+  if (found.kind !== 'optimal') return undefined;
+  const residual = shortfall(lp, found.amounts);
+  const most = at(found.amounts, lp.objective);
+  const bound = provenBound(lp, found.duals);
+  if (residual > good || bound === undefined || Math.abs(bound - most) > 1e-7 * Math.max(1, most))
+    return undefined;
   return {
-    equalities: rows,
-    columns: built.map((entries) => ({
-      rows: Int32Array.from(entries, ([row]) => row),
-      values: Float64Array.from(entries, ([, value]) => value),
-    })),
-    objective: columns.length,
-    right,
+    most,
+    amounts: found.amounts.subarray(0, lp.objective),
+    motion: found.duals,
+    residual,
+    state: found.state,
   };
-}
-
-/** The same columns under the load and push of another program: another corner of the ranges. */
-export function withLoadOf(lp: LinearProgram, { rows, push, load }: Program): LinearProgram {
-  const right = Float64Array.from(lp.right);
-  right.set(load);
-  const pushing = Array.from(push, (value, row) => ({ value, row })).filter(({ value }) => value !== 0);
-  const bound = lp.right.length - 1;
-  const columns = [...lp.columns];
-  columns[lp.objective] = {
-    rows: Int32Array.from([...pushing.map((p) => p.row), bound]),
-    values: Float64Array.from([...pushing.map((p) => p.value), 1]),
-  };
-  return rows === lp.equalities ? { ...lp, columns, right } : lp;
 }
 
 /**
  * The same by yalps. The m equations go in as m upper bounds and one lower bound on their sum, which says the same
  * with half the rows. Its "infeasible" is not taken at its word.
  */
-function byLibrary(lp: LinearProgram): Answer {
+export function byLibrary(lp: LinearProgram): Answer {
   const objective = -1;
   const all = lp.right.length;
   let sum = 0;
@@ -115,20 +69,25 @@ function byLibrary(lp: LinearProgram): Answer {
     return [row, { max: most }];
   });
   constraints.push([all, { min: sum }]);
-  const variables = lp.columns.map((column, j): [number, [number, number][]] => {
-    const entries = Array.from(column.rows, (row, e): [number, number] => [row, at(column.values, e)]);
-    const balance = entries.reduce((s, [row, value]) => (row < lp.equalities ? s + value : s), 0);
-    return [
-      j,
-      [...entries, [all, balance], ...(j === lp.objective ? [[objective, 1] as [number, number]] : [])],
-    ];
+  const variables = Array.from({ length: lp.count }, (_, j): [number, [number, number][]] => {
+    const entries: [number, number][] = j === lp.objective ? [[objective, 1]] : [];
+    let balance = 0;
+    for (let e = indexAt(lp.starts, j); e < indexAt(lp.starts, j + 1); e++) {
+      const row = indexAt(lp.rows, e);
+      const value = at(lp.values, e);
+      if (value === 0) continue;
+      entries.push([row, value]);
+      if (row < lp.equalities) balance += value;
+    }
+    entries.push([all, balance]);
+    return [j, entries];
   });
   const found = solve(
     { direction: 'maximize', objective, constraints, variables },
     { precision: 1e-10, maxPivots: 4000 },
   );
   if (found.status !== 'optimal') return { most: undefined, why: 'unsolved' };
-  const amounts = new Float64Array(lp.columns.length);
+  const amounts = new Float64Array(lp.count);
   for (const [j, value] of found.variables) amounts[j] = value;
   const residual = shortfall(lp, amounts);
   return residual > 1e-7
