@@ -94,6 +94,13 @@ describe('check', () => {
   });
 });
 
+it('prints what the README shows, word for word', () => {
+  const readme = readFileSync(join(root, 'README.md'), 'utf8');
+  const shown = /```\n(DANGER[\s\S]*?)```/.exec(readme)?.[1] ?? '';
+  expect(shown).toContain('crib A');
+  expect(run('check', faulty).out).toContain(shown);
+});
+
 describe('test', () => {
   it('ends with 0 where every plan comes out as its expect lines say, faulty ones too', () => {
     const { code, out } = run('test', '--quiet', good, faulty);
