@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { readReport, surprises } from '@cribwright/cli';
 import { caution } from '@cribwright/engine';
@@ -38,4 +38,10 @@ it('shows plans that hold', async () => {
       expect(surprises(plan)).toEqual([]);
     }
   }
+});
+
+it('links only to what is there', () => {
+  const links = [...readme.matchAll(/\]\(([^)#:]+)\)/g)].map((m) => m[1] ?? '');
+  expect(links.length).toBeGreaterThan(4);
+  expect(links.filter((link) => !existsSync(`${root}${link}`))).toEqual([]);
 });
