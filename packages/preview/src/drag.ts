@@ -3,8 +3,8 @@ import { show } from '@cribwright/units';
 import type { RefObject } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { CanvasProps } from './canvas.js';
+import { dragsOf } from './drags-of.js';
 import { type Dropped, dropped } from './dropped.js';
-import { dragsOf } from './shape-index.js';
 
 export type Hands = Dropped;
 

@@ -133,7 +133,7 @@ function bestSpot(
         : 25 * taken.filter((t) => crosses(...leader, t)).length +
           6 * others.filter((o) => crosses(...leader, o)).length;
     const cost =
-      distance +
+      distance * (leader === undefined ? 1 : 1.25) +
       crossed +
       (others.some((o) => overlaps(o, box, 0.6)) ? 90 + 60 * part(others) : 0) +
       7 * around.lines.filter((l) => overlaps(l, box)).length +

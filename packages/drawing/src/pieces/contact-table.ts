@@ -1,11 +1,18 @@
-import type { ContactResult, Crib } from '@cribwright/engine';
+import type { ContactResult, Crib, Figure } from '@cribwright/engine';
 import { at, group, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { type } from '../sheet/sizes.js';
 import { table } from '../sheet/table.js';
+import type { Say } from '../text/say.js';
 import type { Look } from '../views/look.js';
 import { useBar } from './use-bar.js';
 import { useLimit } from './use-level.js';
+
+/** A gap below nothing says how much too high the crib stands. */
+const factWords = (figure: Figure, say: Say): string =>
+  figure.key === 'gap' && figure.value !== undefined && figure.value.high < 0
+    ? `${say.short(-figure.value.low)} higher than what it captures`
+    : `${figure.label} ${say.figure(figure)}`;
 
 /** Each contact in numbers: what it meets, its load at the moment, what it may carry, and how far that is used. */
 export function contactTable(
@@ -50,7 +57,7 @@ export function contactTable(
   const facts = (['height', 'heightLimit', 'width', 'gap', 'load', 'capacity', 'use'] as const).flatMap(
     (key) => {
       const figure = support?.figures[key];
-      return figure === undefined ? [] : [`${figure.label} ${say.figure(figure)}`];
+      return figure === undefined ? [] : [factWords(figure, say)];
     },
   );
   const size = type.dimension;

@@ -1,4 +1,4 @@
-import type { Crib } from '@cribwright/engine';
+import type { Crib, Figure } from '@cribwright/engine';
 import { at, group, line, rectangle, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { dimensionLine } from '../sheet/dimension-line.js';
@@ -31,6 +31,7 @@ export function cribElevation(
   const half = (timber.length / 2) * k;
   const y = (height: number) => ground - height * k;
   const stack = stackHeight(crib);
+  const figures = look.support(crib.id)?.figures ?? {};
   const lengthwiseSeen = field.face === 'side' ? 'lengthwise' : 'crosswise';
   const shapes = coursesOf(crib).flatMap((course): readonly Item[] => {
     const deep = timber.depth * k;
@@ -73,7 +74,7 @@ export function cribElevation(
                 'height',
                 at(field.centre - half, ground),
                 at(field.centre - half, y(stack)),
-                look.say.short(stack),
+                heightWords(figures.height, stack, look),
                 -7,
               ),
             ]
@@ -87,6 +88,12 @@ export function cribElevation(
     ),
   };
 }
+
+/** What the engine says of the height, where it measures what is drawn here: timbers and shims. */
+const heightWords = (height: Figure | undefined, stack: number, look: Look): string =>
+  height?.value !== undefined && Math.abs(height.value.high - stack) < 0.001
+    ? look.say.figure(height)
+    : look.say.short(stack);
 
 /** The end of a timber with its two diagonals, as cut wood is drawn. */
 export const endGrain = (key: string, x: number, y: number, wide: number, deep: number): readonly Item[] => [
@@ -195,12 +202,13 @@ function widths(crib: Crib, look: Look, field: Field, ground: number): readonly 
   const reach = half - crib.overhang * k;
   const { short } = look.say;
   const contacts = crib.timber.length - 2 * crib.overhang;
+  const width = look.support(crib.id)?.figures.width;
   return [
     dimensionLine(
       'contacts',
       at(field.centre - reach, ground),
       at(field.centre + reach, ground),
-      short(contacts),
+      width === undefined ? short(contacts) : look.say.figure(width),
       6,
     ),
     dimensionLine(

@@ -92,7 +92,7 @@ export function drawElevation(look: Look, e: Elevation): Scene {
             anchor: 'end',
           }),
         ]
-      : [frontMark(head.bottom + 3, box.left), ...gradeMark(look, box.right, head.bottom + 3)]),
+      : [frontMark(head.bottom + 3, box.left), ...gradeMark(look, sheetWidth - margin, head.bottom + 3)]),
     ...sides,
     ...stations.items,
   ];

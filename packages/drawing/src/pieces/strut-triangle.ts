@@ -49,7 +49,7 @@ export function strutTriangle(
     dimensionLine('run', at(a.x, below), at(b.x, below), say.long(run), 9),
     dimensionLine('rise', at(b.x, a.y), b, say.long(rise), 12),
     ...lengthWords(a, b, angle, `length ${say.figure(figures.length)}`),
-    ...force(b, along, `${say.figure(figures.load)}`),
+    ...force(b, along, figures.load?.value === undefined ? 'load not known' : say.figure(figures.load)),
     ...ties(strut, look, a),
   ];
   return {
@@ -150,7 +150,12 @@ function ties(strut: Strut, look: Look, foot: Point): readonly Item[] {
   return own.map((tie, i) => {
     const y = foot.y - 3 - i * 5;
     const figures = look.support(tie.id)?.figures ?? {};
-    const pull = figures.load === undefined ? '' : ` pulls ${look.say.figure(figures.load)}`;
+    const pull =
+      figures.load === undefined
+        ? ''
+        : figures.load.value === undefined
+          ? ', pull not known'
+          : ` pulls ${look.say.figure(figures.load)}`;
     return group(
       tie.id,
       [

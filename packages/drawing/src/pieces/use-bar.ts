@@ -19,7 +19,9 @@ export function useBar(
   const bar = share === undefined ? 0 : Math.min(Math.max(share, 0), full) / full;
   const mark = x + (wide * limit) / full;
   return group(key, [
-    rectangle('frame', 'faint', x, y, wide, high, 'none'),
+    share === undefined
+      ? rectangle('frame', 'warning', x, y, wide, high, 'none', { dash: 'dashed' })
+      : rectangle('frame', 'faint', x, y, wide, high, 'none'),
     ...(bar > 0 ? [rectangle('bar', level.tone, x, y, wide * bar, high, level.fill, { width: 0.25 })] : []),
     line('limit', 'scale', at(mark, y - 0.8), at(mark, y + high + 0.8), { width: 0.4 }),
     ...(share !== undefined && share > full

@@ -1,6 +1,6 @@
 import { at, group, line, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
-import { margin, type } from '../sheet/sizes.js';
+import { margin, sheetWidth, type } from '../sheet/sizes.js';
 import { at3 } from '../space/vector.js';
 import type { Look } from '../views/look.js';
 import type { Placing } from './place-on-sheet.js';
@@ -26,7 +26,7 @@ export function planMarks(look: Look, { box, toSheet }: Placing): readonly Item[
       tone: 'dimension',
     }),
     text('driver side', at(margin, box.bottom + 15), 'driver side', type.small, { tone: 'dimension' }),
-    ...gradeMark(look, box.right, box.top - 28),
+    ...gradeMark(look, sheetWidth - margin, box.top - 28),
   ];
 }
 

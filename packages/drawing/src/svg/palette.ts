@@ -80,7 +80,9 @@ const contrast = (
   name: ThemeName,
   paper: string,
   line: string,
-  accents: Readonly<Record<'warm' | 'cool' | 'pull' | 'good' | 'warning' | 'danger' | 'note', string>>,
+  accents: Readonly<
+    Record<'warm' | 'wood' | 'grain' | 'cool' | 'pull' | 'good' | 'warning' | 'danger' | 'note', string>
+  >,
   quiet: string,
 ): Palette => {
   const plain = ink(line, line, paper);
@@ -92,9 +94,9 @@ const contrast = (
       ground: plain,
       vehicle: plain,
       part: plain,
-      timber: one(accents.warm),
-      'timber end': one(accents.warm),
-      wedge: one(accents.warm),
+      timber: ink(accents.warm, accents.wood, paper),
+      'timber end': ink(accents.warm, accents.grain, paper),
+      wedge: ink(accents.warm, accents.wood, paper),
       strut: one(accents.cool),
       tie: one(accents.pull),
       chock: plain,
@@ -121,6 +123,8 @@ export const highContrast: Palette = contrast(
   '#ffffff',
   {
     warm: '#ffd580',
+    wood: '#3d2f12',
+    grain: '#6b5423',
     cool: '#6fe3ff',
     pull: '#e7b3ff',
     good: '#7dffa8',
@@ -137,6 +141,8 @@ export const highContrastLight: Palette = contrast(
   '#000000',
   {
     warm: '#5a3600',
+    wood: '#f0dfc0',
+    grain: '#d9b981',
     cool: '#00425a',
     pull: '#571a75',
     good: '#06471f',
