@@ -1,4 +1,5 @@
 export type { BoundBlock, BoundFile, BoundProperty } from './binding/bound-file.js';
+export { rulePageText } from './features/rule-page.js';
 export { library } from './generated/library.js';
 export { rulePages } from './generated/rule-pages.js';
 export { parse } from './grammar/parse.js';

@@ -1,11 +1,11 @@
 import { rules } from '@cribwright/engine';
-import { rulePages } from '@cribwright/language';
+import { languageCodes, rulePageText } from '@cribwright/language';
 import { closest } from '@cribwright/units';
 import { markdownText } from '../terminal/markdown.js';
 import { type Paint, paintFor, printable } from '../terminal/paint.js';
 import type { CommandPart } from './command.js';
 
-/** `cribwright explain RULE`: the page of a rule. Without a rule, the list of them. */
+/** `cribwright explain RULE`: the page of a rule, or of a message about the writing. Without a rule, the list of them. */
 export const explain: CommandPart = {
   add: (program, io, ends) =>
     program
@@ -15,11 +15,11 @@ export const explain: CommandPart = {
       .argument('[rule]', 'the id that stands beside a finding, such as crib-height')
       .action((rule: string | undefined) => {
         const paint = paintFor(io, io.env);
-        const page = rule === undefined ? undefined : rulePages[rule];
+        const page = rule === undefined ? undefined : rulePageText(rule, 'en');
         if (rule === undefined) io.out(ruleList(paint));
         else if (page !== undefined) io.out(markdownText(page, paint));
         else {
-          const near = closest(rule, Object.keys(rulePages));
+          const near = closest(rule, [...rules.map((r) => r.id), ...languageCodes]);
           io.err(
             `There is no rule ${printable(rule)}.${near === undefined ? '' : ` Did you mean ${near}?`}\n` +
               'See the list with: cribwright explain\n',
@@ -39,5 +39,6 @@ function ruleList(paint: Paint): string {
       ...rules.filter((r) => r.family === family).map((r) => `  ${r.id.padEnd(widest)}  ${r.title}`),
       '',
     ])
+    .concat(paint('strong', 'the writing'), ...languageCodes.map((code) => `  ${code}`), '')
     .join('\n');
 }

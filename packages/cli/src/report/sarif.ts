@@ -57,7 +57,8 @@ function ruleEntry(id: string, rules: readonly RuleNote[]): SarifRuleBuilder {
   return new SarifRuleBuilder().initSimple({
     ruleId: id,
     shortDescriptionText: note?.title ?? id.replaceAll('-', ' '),
-    ...(note === undefined ? {} : { fullDescriptionText: note.protects, helpUri: rulePageUri(id) }),
+    helpUri: rulePageUri(id),
+    ...(note === undefined ? {} : { fullDescriptionText: note.protects }),
   });
 }
 
