@@ -44,9 +44,15 @@ export function lossWorking(w: Workings): LossWorking {
       stiffness: (p) => p.stiffness,
       lossesAt: 'every stage',
     });
+    const corners = governing(nominal.stages.at(-1));
     const spread = variants(component, limitValue(w.plan.policy, 'stiffness spread')?.high ?? 1).flatMap(
       ({ words, stiffness }) => {
-        const last = runStages(component, stages, losses, { presence, stiffness, lossesAt: 'last stage' });
+        const last = runStages(component, stages, losses, {
+          presence,
+          stiffness,
+          lossesAt: 'last stage',
+          corners,
+        });
         const run = last.stages.at(-1);
         return run === undefined ? [] : [{ words, last: run }];
       },
@@ -54,6 +60,12 @@ export function lossWorking(w: Workings): LossWorking {
     return { component, corners: nominal.corners, stages: nominal.stages, spread };
   });
   return { stages, parts, presence, losses, unknown };
+}
+
+/** The corners of the ranges that give the greatest load somewhere: those in which stiffness may matter. */
+function governing(last: StageRun | undefined): ReadonlySet<number> {
+  const runs = last === undefined ? [] : [last.asBuilt, ...last.losses];
+  return new Set(runs.flatMap((run) => [...run.worst, ...run.whole.worst]));
 }
 
 /** Stiffnesses are known roughly. What the crew puts in, and a vehicle beneath, are made stiffer and softer. */

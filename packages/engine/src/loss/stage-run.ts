@@ -18,6 +18,8 @@ export interface RunOptions {
   readonly stiffness: (point: SupportPoint) => number;
   /** Work out losses at every stage, or at the last alone. */
   readonly lossesAt: 'every stage' | 'last stage';
+  /** Corners to work out, by index; left out, all. */
+  readonly corners?: ReadonlySet<number>;
 }
 
 /** The elements that the crew put in, each with all of its contacts. */
@@ -43,6 +45,7 @@ export function runStages(
     losses: lost.map(({ loss }) => emptyRun(there, elements.length, loss)),
   }));
   corners.forEach((corner, index) => {
+    if (options.corners?.has(index) === false) return;
     buildCorner(
       scaled,
       points,

@@ -72,6 +72,9 @@ function setUp(w: Workings): SetUp | { readonly why: string } {
   const height = pushHeight(w, body);
   if (height.value === undefined || body.centreHeight === undefined)
     return { why: 'the height of its centre of gravity is not known' };
+  const { posture } = vehicle;
+  if (posture.kind === 'on its side' || posture.kind === 'on its roof')
+    return { why: 'it lies on the ground, and the friction under it is not known' };
   const last = part.stages.at(-1)?.asBuilt;
   const standing = resting.stages.at(-1)?.standing ?? [];
   const there = part.component.points.filter((_, i) => last?.there[i] === true);

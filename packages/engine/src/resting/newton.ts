@@ -1,6 +1,7 @@
 import { at } from './at.js';
 import { type Factor, factorSpace, solveShifted } from './cholesky.js';
 import { addAlong, addStiffness, type ContactState, closingOf, springForce } from './contact-law.js';
+import { type Breaks, breaksFor, lineSearch } from './line-search.js';
 import type { ScaledSystem } from './scaled-system.js';
 
 export type Descent =
@@ -15,6 +16,29 @@ const good = 1e-9;
 /** A contact this near to touching counts as touching: it would carry at once. */
 const touching = 1e-12;
 
+/** Room for one descent, to be used again and again. */
+export interface Room {
+  readonly h: Float64Array;
+  readonly step: Float64Array;
+  readonly factor: Factor;
+  /** Of each spring: its force before it is cut off at zero, and how fast it closes along the step. */
+  readonly force: Float64Array;
+  readonly rate: Float64Array;
+  readonly breaks: Breaks;
+}
+
+export const roomFor = (s: Pick<ScaledSystem, 'count' | 'bodies'>): Room => {
+  const n = 3 * s.bodies.length;
+  return {
+    h: new Float64Array(n * n),
+    step: new Float64Array(n),
+    factor: factorSpace(n),
+    force: new Float64Array(s.count),
+    rate: new Float64Array(s.count),
+    breaks: breaksFor(s.count),
+  };
+};
+
 /**
  * Least energy of one-way springs under a load: Newton's method on the contacts that are closed, with an exact
  * line search. The energy is convex and made of quadratic pieces, so that the method ends after a few steps.
@@ -26,27 +50,22 @@ export function descend(
   c: ContactState,
   load: Float64Array,
   start: Float64Array,
-  { shift, steps }: { readonly shift: number; readonly steps: number },
+  { shift, steps, room }: { readonly shift: number; readonly steps: number; readonly room: Room },
 ): Descent {
   const n = load.length;
   const q = Float64Array.from(start);
-  const h = new Float64Array(n * n);
-  const step = new Float64Array(n);
-  const room = factorSpace(n);
+  const { h, step, factor } = room;
   let last = Number.POSITIVE_INFINITY;
   for (let turn = 0; turn < steps; turn++) {
-    const residual = prepare(s, c, load, q, h, step);
-    const free = solveShifted(h, step, n, shift, room);
+    const residual = prepare(s, c, load, q, room);
+    const free = solveShifted(h, step, n, shift, factor);
     if (residual <= enough || (residual <= good && residual > last / 2))
       return { kind: 'settled', q, residual, free };
     last = residual;
-    const loose = free > 0 ? looseMotion(h, step, n, shift, room) : undefined;
+    const loose = free > 0 ? looseMotion(room, n, shift) : undefined;
     if (loose !== undefined) step.set(loose);
-    else if (keepsContacts(s, c, q, step)) {
-      for (let j = 0; j < n; j++) q[j] = at(q, j) + at(step, j);
-      continue;
-    }
-    const t = lineSearch(s, c, load, q, step);
+    for (let i = 0; i < s.count; i++) if (c.present[i] === 1) room.rate[i] = closingOf(s, i, step);
+    const t = loose === undefined && keepsContacts(s, c, room) ? 1 : lineSearch(s, c, load, room);
     if (t === Number.POSITIVE_INFINITY) return { kind: 'falling', along: unit(step) };
     if (!Number.isFinite(t) || t <= 0) return { kind: 'stuck' };
     for (let j = 0; j < n; j++) q[j] = at(q, j) + t * at(step, j);
@@ -60,14 +79,14 @@ function prepare(
   c: ContactState,
   load: Float64Array,
   q: Float64Array,
-  h: Float64Array,
-  downhill: Float64Array,
+  { h, step: downhill, force }: Room,
 ): number {
   h.fill(0);
   downhill.set(load);
   for (let i = 0; i < s.count; i++) {
     if (c.present[i] !== 1) continue;
     const f = springForce(s, c, i, closingOf(s, i, q));
+    force[i] = f;
     if (f < -touching) continue;
     addStiffness(s, i, h, load.length);
     if (f > 0) addAlong(s, i, -f, downhill);
@@ -78,64 +97,25 @@ function prepare(
 }
 
 /** Whether the whole step opens and closes nothing: then it ends at the least energy of this quadratic piece. */
-function keepsContacts(s: ScaledSystem, c: ContactState, q: Float64Array, step: Float64Array): boolean {
+function keepsContacts(s: ScaledSystem, c: ContactState, { force, rate }: Room): boolean {
   for (let i = 0; i < s.count; i++) {
     if (c.present[i] !== 1) continue;
-    const f = springForce(s, c, i, closingOf(s, i, q));
-    const after = f + at(s.stiffness, i) * closingOf(s, i, step);
+    const f = at(force, i);
+    const after = f + at(s.stiffness, i) * at(rate, i);
     if (f < -touching ? after > 0 : after < 0) return false;
   }
   return true;
-}
-
-/** Where along the step the energy is least. Its slope is a rising line broken where contacts close or open. */
-function lineSearch(
-  s: ScaledSystem,
-  c: ContactState,
-  load: Float64Array,
-  q: Float64Array,
-  step: Float64Array,
-): number {
-  let slope = 0;
-  for (let j = 0; j < load.length; j++) slope -= at(load, j) * at(step, j);
-  let bend = 0;
-  const breaks: { at: number; slope: number; bend: number }[] = [];
-  for (let i = 0; i < s.count; i++) {
-    if (c.present[i] !== 1) continue;
-    const rate = closingOf(s, i, step);
-    if (Math.abs(rate) < 1e-300) {
-      const f = springForce(s, c, i, closingOf(s, i, q));
-      if (f > 0) slope += f * rate;
-      continue;
-    }
-    const k = at(s.stiffness, i);
-    const f = springForce(s, c, i, closingOf(s, i, q));
-    const zero = -f / (k * rate);
-    if (f > 0 || (f === 0 && rate > 0)) {
-      slope += f * rate;
-      bend += k * rate * rate;
-      if (rate < 0) breaks.push({ at: zero, slope: -f * rate, bend: -k * rate * rate });
-    } else if (rate > 0) breaks.push({ at: zero, slope: f * rate, bend: k * rate * rate });
-  }
-  breaks.sort((a, b) => a.at - b.at);
-  for (const b of breaks) {
-    if (slope + bend * b.at >= 0) break;
-    slope += b.slope;
-    bend += b.bend;
-  }
-  if (slope >= 0) return 0;
-  return bend > 1e-18 * Math.abs(slope) ? -slope / bend : Number.POSITIVE_INFINITY;
 }
 
 /**
  * The part of a step that no closed contact resists: shrinking the step twice by `shift (H + shift)⁻¹` leaves
  * only what H does not hold. `undefined` where the load does not work along it.
  */
-function looseMotion(h: Float64Array, step: Float64Array, n: number, shift: number, room: Factor) {
+function looseMotion({ h, step, factor }: Room, n: number, shift: number) {
   const v = Float64Array.from(step);
   for (let pass = 0; pass < 2; pass++) {
     for (let i = 0; i < n; i++) v[i] = at(v, i) * shift * (at(h, i * n + i) || 1);
-    solveShifted(h, v, n, shift, room);
+    solveShifted(h, v, n, shift, factor);
   }
   const most = v.reduce((m, x) => Math.max(m, Math.abs(x)), 0);
   return most * shift > 1e-10 ? v : undefined;

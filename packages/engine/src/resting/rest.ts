@@ -43,14 +43,15 @@ export function restScaled(
   load: Float64Array,
   start: Float64Array,
 ): Rest {
-  const quick = descend(s, state, load, start, { shift: 1e-12, steps: 40 });
+  const { room } = s;
+  const quick = descend(s, state, load, start, { shift: 1e-12, steps: 40, room });
   if (quick.kind === 'settled') return resting(s, state, quick, 'newton');
   if (quick.kind === 'falling' && isFalling(s, state.present, load, quick.along))
     return { kind: 'falls', motions: motionsOf(s, quick.along) };
   const falling = motionThatFalls(s, state.present, load);
   if (falling !== undefined) return { kind: 'falls', motions: motionsOf(s, falling) };
   for (const shift of [1e-8, 1e-5, 1e-3]) {
-    const slow = descend(s, state, load, new Float64Array(load.length), { shift, steps: 3000 });
+    const slow = descend(s, state, load, new Float64Array(load.length), { shift, steps: 3000, room });
     if (slow.kind === 'settled') return resting(s, state, slow, 'small steps');
   }
   return { kind: 'unsolved' };

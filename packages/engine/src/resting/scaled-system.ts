@@ -1,4 +1,5 @@
 import { indexAt } from './at.js';
+import { type Room, roomFor } from './newton.js';
 import type { RestingSystem } from './system.js';
 
 /**
@@ -20,6 +21,7 @@ export interface ScaledSystem {
   /** N that one unit of force stands for, and m that one unit of sinking stands for. */
   readonly force: number;
   readonly length: number;
+  readonly room: Room;
 }
 
 export function scaledSystem(system: RestingSystem): ScaledSystem {
@@ -55,6 +57,7 @@ export function scaledSystem(system: RestingSystem): ScaledSystem {
     frames,
     force,
     length: force / stiffest,
+    room: roomFor({ count: n, bodies: system.bodies.map((b) => b.id) }),
   };
   scaled.load.set(scaledLoad(scaled, system.bodies));
   return scaled;
