@@ -106,7 +106,9 @@ export function openSpace(box: HTMLElement, picked: (element: string) => void): 
     paint();
   };
   const lookFrom: SpaceView['lookFrom'] = (from) => {
-    camera.position.copy(middle).addScaledVector(eyes[from].clone().normalize(), reach * 3.1);
+    camera.position
+      .copy(middle)
+      .addScaledVector(eyes[from].clone().normalize(), reach * 3.1 * Math.max(1, 1.25 / wide.aspect));
     controls.target.copy(middle);
     controls.update();
     paint();
@@ -180,7 +182,7 @@ export function openSpace(box: HTMLElement, picked: (element: string) => void): 
   };
 }
 
-type Inks = (tone: Solid['tone'], part?: 'line' | 'solid') => Color;
+type Inks = (tone: Solid['tone'], part?: 'line' | 'solid' | 'light') => Color;
 
 const inksOf = (page: Element): Inks => {
   const style = getComputedStyle(page);
@@ -197,7 +199,10 @@ function built(thing: Thing, inks: Inks, lit: boolean): Object3D {
     const shape = geometry(solid);
     const body = solid.tone === 'vehicle';
     const opacity = faint ? 0.12 : body ? 0.22 : 1;
-    const colour = inks(thing.standing === 'lost' ? 'danger' : solid.tone);
+    const tone = thing.standing === 'lost' ? 'danger' : solid.tone;
+    // In high contrast a solid has the colour of its edges: there the faces are paper, so that the edges show.
+    const plain = inks(tone, 'solid').equals(inks(tone, 'line'));
+    const colour = inks(tone, plain && !faint ? 'light' : 'solid');
     const mesh = new Mesh(
       shape,
       new MeshLambertMaterial({

@@ -1,0 +1,33 @@
+import { analyze } from '@cribwright/engine';
+import { trailerOnCar as plan } from '@cribwright/engine/testing';
+import { expect, it } from 'vitest';
+import { boundsOf } from '../scene/bounds.js';
+import { drawn } from '../testing/drawn.js';
+
+const { scene, group, words } = drawn(plan, analyze(plan), { view: 'plan' });
+
+it('puts each crib where the plan says, by the frame that drags use', () => {
+  const { frame } = scene;
+  for (const crib of plan.cribs) {
+    const box = boundsOf(group(crib.id));
+    const [x, y] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
+    expect((x - (frame?.across.origin ?? 0)) / (frame?.across.scale ?? 1)).toBeCloseTo(crib.at.x, 6);
+    expect((y - (frame?.down.origin ?? 0)) / (frame?.down.scale ?? 1)).toBeCloseTo(crib.at.y, 6);
+    expect((box.right - box.left) / (frame?.across.scale ?? 1)).toBeCloseTo(crib.timber.length, 6);
+  }
+});
+
+it('measures the main vehicle, and supports from its front and centreline', () => {
+  expect(words('length')).toEqual(['53 ft']);
+  expect(words()).toEqual(expect.arrayContaining(['A, B: 19 ft 6 in', 'S1, S3: driver side 7 ft 3 in']));
+  expect(words()).toContain('FRONT');
+});
+
+it('lets cribs, strut feet and the other vehicle be dragged, and says why the main one not', () => {
+  expect(group('crib/A').drag).toMatchObject({ moves: 'centre', from: plan.cribs[0]?.at });
+  expect(group('strut/S1').drag).toMatchObject({ moves: 'foot' });
+  expect(group('vehicle/car').drag?.fixed).toBeUndefined();
+  expect(group('vehicle/trailer').drag?.fixed).toContain('measured from');
+  // The trailer's joists from 4 ft on, every foot, attract.
+  expect(group('crib/A').drag?.snaps.x?.[0]).toBeCloseTo(4 * 0.3048, 6);
+});

@@ -1,0 +1,38 @@
+import { analyze } from '@cribwright/engine';
+import { truckOnCar as plan } from '@cribwright/engine/testing';
+import { expect, it } from 'vitest';
+import { drawn } from '../testing/drawn.js';
+
+const analysis = analyze(plan, { push: true });
+const { group, groups, words, shape } = drawn(plan, analysis, { view: 'push' });
+
+it('reaches as far in each direction as the share it holds', () => {
+  const { push } = analysis;
+  const lengths = push?.directions.map((d, i) => {
+    const spoke = shape(`direction ${i}`, 'spoke');
+    if (spoke.kind !== 'line') throw new Error('a spoke is not a line');
+    return {
+      share: d.share.value?.low ?? 0,
+      long: Math.hypot(spoke.to.x - spoke.from.x, spoke.to.y - spoke.from.y),
+    };
+  });
+  expect(lengths).toHaveLength(24);
+  const scale = Math.max(...(lengths ?? []).map((l) => l.long / l.share));
+  for (const { share, long } of lengths ?? []) expect(long).toBeCloseTo(share * scale, 6);
+});
+
+it('marks with a triangle what is less than the policy asks, and names what gives first', () => {
+  const asked = plan.policy.limits['push margin'].value;
+  const weak = analysis.push?.directions.filter((d) => (d.share.value?.low ?? 0) < Number(asked)) ?? [];
+  const marked = groups.filter(
+    (g) => g.key.startsWith('direction') && g.items.some((i) => i.kind === 'polygon'),
+  );
+  expect(marked).toHaveLength(weak.length);
+  const first = analysis.push?.directions[0]?.givesFirst;
+  expect(group('direction 0').name).toContain(first?.how ?? 'holds up to');
+});
+
+it('says holds up to, and never safe to', () => {
+  expect(words().join(' ')).toContain('The least it holds up to');
+  expect(words().join(' ').replace('never “safe to”', '')).not.toMatch(/safe to/);
+});
