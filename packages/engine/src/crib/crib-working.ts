@@ -157,11 +157,11 @@ const limitOn = (width: Figure, ratio: Figure, crib: Crib, display: Display, gov
     { ratio, width },
   );
 
-/** What the crib stands on, above the ground. */
-export const baseHeight = ({ standsOn }: Pick<Crib, 'standsOn'>, pads: Plan['pads']): Interval => {
+/** What a crib or step chock stands on, above the ground; a pad said to be under it counts too. */
+export const baseHeight = ({ id, standsOn }: Pick<Crib, 'id' | 'standsOn'>, pads: Plan['pads']): Interval => {
   switch (standsOn.kind) {
     case 'ground':
-      return exactly(0);
+      return exactly(pads.find((p) => p.under === id)?.thickness ?? 0);
     case 'vehicle':
       return standsOn.height;
     case 'pad':

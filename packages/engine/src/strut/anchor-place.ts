@@ -1,6 +1,8 @@
 import type { Plan } from '../model/plan.js';
 import type { Anchor } from '../model/support.js';
 
+import { footHeight } from './foot-height.js';
+
 export interface Place {
   readonly x: number;
   readonly y: number;
@@ -23,7 +25,7 @@ export function anchorPlace(anchor: Anchor, plan: Plan): Place | undefined {
       const { head, foot } = strut;
       return anchor.kind === 'strut head'
         ? { x: head.x, y: head.y, z: head.z.low }
-        : { x: foot.x, y: foot.y, z: plan.pads.find((p) => p.id === foot.pad)?.thickness ?? 0 };
+        : { x: foot.x, y: foot.y, z: footHeight(strut, plan.pads) };
     }
   }
 }

@@ -5,6 +5,7 @@ import { between, exactly, type Interval } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { Strut } from '../model/support.js';
 import { postFigures } from '../timber/post-capacity.js';
+import { footHeight } from './foot-height.js';
 
 /** A strut with what follows from where its head and foot are. */
 export interface StrutWorking {
@@ -23,9 +24,9 @@ export interface StrutWorking {
 
 export function strutWorking(strut: Strut, plan: Plan): StrutWorking {
   const { display } = plan;
-  const footHeight = plan.pads.find((p) => p.id === strut.foot.pad)?.thickness ?? 0;
+  const foot = footHeight(strut, plan.pads);
   const runValue = Math.hypot(strut.foot.x - strut.head.x, strut.foot.y - strut.head.y);
-  const riseValue = between(strut.head.z.low - footHeight, strut.head.z.high - footHeight);
+  const riseValue = between(strut.head.z.low - foot, strut.head.z.high - foot);
   const run = measured(
     length(display, 'run', 'run along the ground', 'nearest', {
       ref: strut.foot.ref,

@@ -23,6 +23,7 @@ function untied(s: StrutWorking, w: Workings): RuleFinding | undefined {
   return {
     subject: { element: strut.id },
     at: { element: strut.id },
+    ...(frictionHolds(s, w) ? { severity: 'warning' as const } : {}),
     message: say('untied', {
       strut: strut.name,
       angle: print(s.angle),
@@ -31,6 +32,14 @@ function untied(s: StrutWorking, w: Workings): RuleFinding | undefined {
     figures: [s.angle],
     fixes: other === undefined ? [] : [tieFix(strut, other, w)],
   };
+}
+
+/** A steep strut stays by friction alone: cos θ ≤ μ sin θ. Then a tie is good practice, and its lack no danger yet. */
+function frictionHolds({ angle }: StrutWorking, w: Workings): boolean {
+  const flattest = angle.value?.low;
+  const friction = w.limit('friction strut foot').value?.low;
+  if (flattest === undefined || friction === undefined) return false;
+  return Math.cos(flattest) <= friction * Math.sin(flattest);
 }
 
 function tieFix(strut: Strut, other: Strut, w: Workings): Fix {
