@@ -69,11 +69,18 @@ export async function openPanel(
   browser: Browser,
   plan: Plan,
   analysis: Analysis,
-  options: { readonly theme?: Theme; readonly state?: PanelState; readonly width?: number } = {},
+  options: {
+    readonly theme?: Theme;
+    readonly state?: PanelState;
+    readonly width?: number;
+    readonly height?: number;
+  } = {},
 ): Promise<FakeHost> {
   const files = await bundle();
   const theme = options.theme ?? 'light';
-  const context = await browser.newContext({ viewport: { width: options.width ?? 1000, height: 900 } });
+  const context = await browser.newContext({
+    viewport: { width: options.width ?? 1000, height: options.height ?? 900 },
+  });
   const page = await context.newPage();
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(String(error)));

@@ -249,6 +249,7 @@ describe('the panel', { timeout: 90_000 }, () => {
   it('takes the drawing away as SVG, PNG and PDF', async () => {
     const host = await opened();
     const [scene] = scenesFor(plan, analysis, firstChoice);
+    await host.page.getByText('More', { exact: true }).click();
     await host.page.getByRole('button', { name: 'Save as SVG' }).click();
     expect((await host.next('export')).data).toBe(scene && svgOf(scene));
     await host.page.getByRole('button', { name: 'Save as PNG' }).click();
@@ -323,3 +324,15 @@ describe.each(themes)('in the theme %s', { timeout: 90_000 }, (theme) => {
     await host.page.context().close();
   });
 });
+
+it('leaves most of a narrow panel to the drawing', async () => {
+  const host = await openPanel(browser, plan, analysis, { width: 500, height: 800 });
+  await host.show();
+  const [box, wide] = await host.page.evaluate(() => [
+    document.querySelector('#drawing')?.clientHeight ?? 0,
+    document.documentElement.scrollWidth,
+  ]);
+  expect(box).toBeGreaterThan(0.65 * 800);
+  expect(wide).toBeLessThanOrEqual(500);
+  await host.page.context().close();
+}, 60_000);

@@ -4,10 +4,10 @@ import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Canvas } from './canvas.js';
 import { ExportTools } from './export-tools.js';
-import { Help } from './help.js';
 import type { Host } from './host.js';
 import { LossPicker } from './loss-picker.js';
 import type { ToPanel } from './messages.js';
+import { More } from './more.js';
 import { Notices } from './notices.js';
 import { noPicture, pictureOf } from './picture.js';
 import { PlanPicker } from './plan-picker.js';
@@ -123,12 +123,13 @@ export function Panel({ host }: { readonly host: Host }): JSX.Element {
           <LossPicker losses={show.losses} lost={scene.choice.lost} choose={(lost) => choose({ lost })} />
           <ZoomTools zoom={zoom} set={setZoom} />
           <SpaceToggle scene={scene} on={inSpace} set={setInSpace} />
-          <ExportTools
-            scene={scene}
-            say={setSaid}
-            send={(format, data) => host.post({ kind: 'export', uri: show.uri, format, data })}
-          />
-          <Help />
+          <More>
+            <ExportTools
+              scene={scene}
+              say={setSaid}
+              send={(format, data) => host.post({ kind: 'export', uri: show.uri, format, data })}
+            />
+          </More>
         </div>
       </header>
       {notices}

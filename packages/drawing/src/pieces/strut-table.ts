@@ -28,8 +28,8 @@ export function strutTable(
   const grid = table(
     'figures',
     [
-      { title: 'figure', width: field.width - 34 },
-      { title: 'value', width: 34, align: 'end' },
+      { title: 'figure', width: field.width - 30 },
+      { title: 'value', width: 30, align: 'end' },
     ],
     rows,
     field.left,

@@ -22,7 +22,7 @@ export function strutTriangle(
   const rise = Math.max(0.01, head.z - foot.z);
   const scale = standardScale(
     { across: Math.max(run, 0.1), down: rise },
-    { across: field.right - field.left - 86, down: 78 },
+    { across: field.right - field.left - 80, down: 78 },
     look.plan.display,
   );
   const k = scale.perMetre;

@@ -109,7 +109,7 @@ export const view: View = {
         ],
         lines: thinLines(fixed),
         bodies: drawn.filter((d) => d.thing.kind === 'vehicle').map((d) => d.box),
-        bodyCost: 14,
+        bodyCost: 26,
       },
     );
     return sheet({

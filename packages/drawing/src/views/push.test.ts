@@ -2,6 +2,7 @@ import { analyze } from '@cribwright/engine';
 import { truckOnCar as plan } from '@cribwright/engine/testing';
 import { expect, it } from 'vitest';
 import { drawn } from '../testing/drawn.js';
+import { wayWords } from './push.js';
 
 const analysis = analyze(plan, { push: true });
 const { group, groups, words, shape } = drawn(plan, analysis, { view: 'push' });
@@ -30,6 +31,15 @@ it('marks with a triangle what is less than the policy asks, and names what give
   expect(marked).toHaveLength(weak.length);
   const first = analysis.push?.directions[0]?.givesFirst;
   expect(group('direction 0').name).toContain(first?.how ?? 'holds up to');
+});
+
+it('names each of the 24 directions by a name of its own', () => {
+  const names = analysis.push?.directions.map((d) => wayWords(d.angle)) ?? [];
+  expect(new Set(names).size).toBe(24);
+  expect(names[0]).toBe('the rear');
+  // 15 degrees past the rear, toward the passenger side.
+  expect(names[1]).toBe('the rear, 15 deg to the passenger side');
+  expect(names[18]).toBe('the driver side');
 });
 
 it('says holds up to, and never safe to', () => {

@@ -129,7 +129,7 @@ function rose(push: PushResult, centre: Point, most: number, asked: number, look
         ],
         {
           ref: d.givesFirst?.ref ?? { element: push.vehicle },
-          name: `push ${wayWords(d.angle)}: holds up to ${look.say.figure(d.holds)}, ${look.say.figure(d.share)} of the weight${gives}`,
+          name: `push toward ${wayWords(d.angle)}: holds up to ${look.say.figure(d.holds)}, ${look.say.figure(d.share)} of the weight${gives}`,
         },
       );
     }),
@@ -167,19 +167,17 @@ const ways = (centre: Point): readonly Item[] => {
   ];
 };
 
-const names = [
-  'toward the rear',
-  'toward the rear and the passenger side',
-  'toward the passenger side',
-  'toward the front and the passenger side',
-  'toward the front',
-  'toward the front and the driver side',
-  'toward the driver side',
-  'toward the rear and the driver side',
-];
+const mainWays = ['the rear', 'the passenger side', 'the front', 'the driver side'] as const;
+const quarter = Math.PI / 2;
 
-export const wayWords = (angle: number): string =>
-  names[Math.round((angle / (2 * Math.PI)) * 8 + 8) % 8] ?? '';
+/** Where a push goes, each of the 24 by a name of its own: `the driver side, 15 deg to the rear`. */
+export function wayWords(angle: number): string {
+  const turns = Math.round(angle / quarter);
+  const off = Math.round(((angle - turns * quarter) * 180) / Math.PI);
+  const way = (n: number) => mainWays[((n % 4) + 4) % 4] ?? '';
+  if (off === 0) return way(turns);
+  return `${way(turns)}, ${Math.abs(off)} deg to ${way(turns + Math.sign(off))}`;
+}
 
 function facts(push: PushResult, look: Look, left: number, top: number) {
   const { say } = look;
@@ -190,9 +188,9 @@ function facts(push: PushResult, look: Look, left: number, top: number) {
   const grid = table(
     'weakest',
     [
-      { title: 'push', width: width - 38 },
-      { title: 'holds up to', width: 23, align: 'end' },
-      { title: 'share', width: 15, align: 'end' },
+      { title: 'push toward', width: width - 35 },
+      { title: 'holds up to', width: 21, align: 'end' },
+      { title: 'share', width: 14, align: 'end' },
     ],
     worst.map((d, i) => ({
       key: String(i),
@@ -222,5 +220,5 @@ const words = (push: PushResult, look: Look): string =>
   [
     'A push from every side.',
     ...momentOf(look),
-    ...push.directions.map((d) => `${wayWords(d.angle)}: ${look.say.figure(d.share)} of the weight.`),
+    ...push.directions.map((d) => `Toward ${wayWords(d.angle)}: ${look.say.figure(d.share)} of the weight.`),
   ].join(' ');

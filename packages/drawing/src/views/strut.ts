@@ -24,13 +24,13 @@ export const view: View = {
     const head = heading(title);
     const triangle = strutTriangle(strut, look, {
       left: margin,
-      right: sheetWidth - margin - 104,
+      right: sheetWidth - margin - 114,
       top: head.bottom + 8,
     });
     const table = strutTable(strut, look, {
-      left: sheetWidth - margin - 98,
+      left: sheetWidth - margin - 108,
       top: head.bottom + 6,
-      width: 98,
+      width: 108,
     });
     return sheet({
       choice: { ...look.choice, subject: strut.id },
