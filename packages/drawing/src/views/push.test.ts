@@ -36,10 +36,10 @@ it('marks with a triangle what is less than the policy asks, and names what give
 it('names each of the 24 directions by a name of its own', () => {
   const names = analysis.push?.directions.map((d) => wayWords(d.angle)) ?? [];
   expect(new Set(names).size).toBe(24);
-  expect(names[0]).toBe('the rear');
+  expect(names[0]).toBe('rear');
   // 15 degrees past the rear, toward the passenger side.
-  expect(names[1]).toBe('the rear, 15 deg to the passenger side');
-  expect(names[18]).toBe('the driver side');
+  expect(names[1]).toBe('rear, 15 deg to passenger side');
+  expect(names[18]).toBe('driver side');
 });
 
 it('says holds up to, and never safe to', () => {

@@ -45,7 +45,7 @@ export const view: View = {
           words: 'holds up to this share of the weight',
           sign: { kind: 'fill', tone: 'load', fill: 'light' },
         },
-        { words: 'what the policy asks', sign: { kind: 'line', tone: 'danger', dash: 'dashed' } },
+        { words: 'what the policy asks', sign: { kind: 'line', tone: 'danger' } },
         { words: 'less than asked', sign: { kind: 'badge', level: 'danger' } },
       ],
       display: look.plan.display,
@@ -167,10 +167,10 @@ const ways = (centre: Point): readonly Item[] => {
   ];
 };
 
-const mainWays = ['the rear', 'the passenger side', 'the front', 'the driver side'] as const;
+const mainWays = ['rear', 'passenger side', 'front', 'driver side'] as const;
 const quarter = Math.PI / 2;
 
-/** Where a push goes, each of the 24 by a name of its own: `the driver side, 15 deg to the rear`. */
+/** Where a push goes, each of the 24 by a name of its own: `driver side, 15 deg to rear`. */
 export function wayWords(angle: number): string {
   const turns = Math.round(angle / quarter);
   const off = Math.round(((angle - turns * quarter) * 180) / Math.PI);
