@@ -21,9 +21,9 @@ export const fixAllKind = `${CodeActionKind.SourceFixAll}.cribwright`;
 export const codeAction: Feature = {
   offers: () => ({ codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, fixAllKind] } }),
   serve(session) {
-    session.connection.onCodeAction(async ({ textDocument, range, context }) => {
+    session.connection.onCodeAction(async ({ textDocument, range, context }, token) => {
       const file = await session.file(textDocument.uri);
-      const checked = file && (await session.checked(textDocument.uri));
+      const checked = file && (await session.checked(textDocument.uri, token));
       if (!file || !checked) return null;
       const wanted = (kind: string): boolean =>
         !context.only || context.only.some((only) => kind === only || kind.startsWith(`${only}.`));

@@ -17,10 +17,10 @@ const openDrawing = 'cribwright.openPreview';
 export const codeLens: Feature = {
   offers: () => ({ codeLensProvider: {} }),
   serve(session) {
-    session.connection.onCodeLens(async ({ textDocument }) => {
+    session.connection.onCodeLens(async ({ textDocument }, token) => {
       if (!session.settings.codeLens) return null;
       const file = await session.file(textDocument.uri);
-      const checked = file && (await session.checked(textDocument.uri));
+      const checked = file && (await session.checked(textDocument.uri, token));
       return file && checked ? lensesOf(session, file, checked) : null;
     });
   },

@@ -1,3 +1,4 @@
+import type { CancellationToken } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
 import type { Locale } from '../l10n/say.js';
 import type { Settings } from '../server/settings.js';
@@ -10,8 +11,8 @@ export interface Desk {
   readonly locale: Locale;
   /** The file as it stands now, with all that it uses read in. `undefined` where there is no such file. */
   file(uri: string): Promise<BoundFile | undefined>;
-  /** Its problems and the analysis of its plans. */
-  checked(uri: string): Promise<Checked | undefined>;
+  /** Its problems and the analysis of its plans. Rejects where the request was cancelled before it came to that. */
+  checked(uri: string, token?: CancellationToken): Promise<Checked | undefined>;
   /** The same, with what is heavy worked out too. */
   whole(uri: string): Promise<Checked | undefined>;
   /** Every plan file of the opened folders, read in. For what goes across files. */

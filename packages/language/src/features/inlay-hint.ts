@@ -15,10 +15,10 @@ const shown = ['height', 'load', 'use'] as const;
 export const inlayHint: Feature = {
   offers: () => ({ inlayHintProvider: true }),
   serve(session) {
-    session.connection.languages.inlayHint.on(async ({ textDocument, range }) => {
+    session.connection.languages.inlayHint.on(async ({ textDocument, range }, token) => {
       if (!session.settings.inlayHints) return null;
       const file = await session.file(textDocument.uri);
-      const checked = file && (await session.checked(textDocument.uri));
+      const checked = file && (await session.checked(textDocument.uri, token));
       return file && checked ? hintsOf(file, checked, spanOf(file, range)) : null;
     });
   },

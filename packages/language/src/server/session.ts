@@ -1,4 +1,5 @@
-import type { Connection, InitializeParams } from 'vscode-languageserver';
+import type { CancellationToken, Connection, InitializeParams } from 'vscode-languageserver';
+import { LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
 import type { Session } from '../features/feature.js';
 import type { Checked } from '../workspace/workspace.js';
@@ -41,8 +42,14 @@ export function startSession(
     await workspace.load(key);
     return workspace.bound(key);
   }
-  async function checked(uri: string): Promise<Checked | undefined> {
-    return (await file(uri)) && workspace.check(sameUri(uri));
+  async function checked(uri: string, token?: CancellationToken): Promise<Checked | undefined> {
+    if (!(await file(uri))) return undefined;
+    if (token) {
+      // Lets a cancellation that waits come first: an edit has made the question pointless.
+      await new Promise<void>((next) => turn(next));
+      if (token.isCancellationRequested) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'cancelled');
+    }
+    return workspace.check(sameUri(uri));
   }
   async function whole(uri: string): Promise<Checked | undefined> {
     if (!(await file(uri))) return undefined;

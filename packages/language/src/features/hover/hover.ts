@@ -1,6 +1,6 @@
 import { type Figure, rules, type SupportResult } from '@cribwright/engine';
 import { findUnit, inSystem, readQuantity, show, usualUnit } from '@cribwright/units';
-import type { Hover } from 'vscode-languageserver';
+import type { CancellationToken, Hover } from 'vscode-languageserver';
 import { blockAt, propertyAt } from '../../binding/at.js';
 import type { BoundFile, BoundProperty } from '../../binding/bound-file.js';
 import type { Declaration } from '../../binding/declaration.js';
@@ -21,15 +21,20 @@ import { fenced, figureMarkdown, plain } from './markdown.js';
 export const hover: Feature = {
   offers: () => ({ hoverProvider: true }),
   serve(session) {
-    session.connection.onHover(async ({ textDocument, position }) => {
+    session.connection.onHover(async ({ textDocument, position }, token) => {
       const file = await session.file(textDocument.uri);
-      return file ? hoverAt(session, file, offsetAt(file, position)) : null;
+      return file ? hoverAt(session, file, offsetAt(file, position), token) : null;
     });
   },
 };
 
-export async function hoverAt(desk: Desk, file: BoundFile, offset: number): Promise<Hover | null> {
-  const checked = await desk.checked(file.uri);
+export async function hoverAt(
+  desk: Desk,
+  file: BoundFile,
+  offset: number,
+  token?: CancellationToken,
+): Promise<Hover | null> {
+  const checked = await desk.checked(file.uri, token);
   const plan = checked && planAround(file, checked, offset);
   const found = whatStands(desk, file, offset, plan);
   if (!found || found.parts.length === 0) return null;
