@@ -16,17 +16,14 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     'vscode-uri',
     'node:*',
   ],
-  preview: ['@cribwright/drawing', '@cribwright/engine', '@cribwright/units', 'preact', 'three'],
+  preview: ['@cribwright/drawing', '@cribwright/units', 'preact', 'three'],
   extension: [
     'vscode',
     'vscode-languageclient',
-    'vscode-uri',
     '@cribwright/drawing',
-    '@cribwright/language',
+    '@cribwright/language/protocol',
     '@cribwright/engine',
-    '@cribwright/units',
     '@cribwright/preview',
-    'node:*',
   ],
   cli: [
     '@cribwright/drawing',
@@ -40,10 +37,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** A package whose files may only name another's types. */
-const typesOnly = [
-  { who: 'preview', whom: '@cribwright/engine' },
-  { who: 'extension', whom: '@cribwright/preview' },
-];
+const typesOnly = [{ who: 'extension', whom: '@cribwright/preview' }];
 
 const packages = new URL('../packages/', import.meta.url).pathname;
 
@@ -78,6 +72,11 @@ describe.each(Object.keys(allowed))('imports of %s', (name) => {
     );
     expect(strays).toEqual([]);
   });
+  it('list nothing that is not imported', () => {
+    const named = files.flatMap((file) => imports(readFileSync(file, 'utf8')).map(({ from }) => from));
+    const idle = (allowed[name] ?? []).filter((entry) => !named.some((from) => fits(from, [entry])));
+    expect(idle).toEqual([]);
+  });
   it('names only types where it may know no more', () => {
     const strays = files.flatMap((file) =>
       imports(readFileSync(file, 'utf8'))
@@ -97,4 +96,14 @@ it('keeps the engine and the drawing free of files, clocks and chance', () => {
     ),
   );
   expect(strays).toEqual([]);
+});
+
+it('prints the table of imports in DEVELOPERS.md as it is enforced', () => {
+  const page = readFileSync(new URL('../DEVELOPERS.md', import.meta.url), 'utf8');
+  const rows = [...page.matchAll(/^\| `(\w+)` \| (.*?) \| .*\|$/gm)].map(([, name, cell]) => [
+    name,
+    [...(cell ?? '').matchAll(/`([^`]+)`/g)].map(([, from]) => from).sort(),
+  ]);
+  const enforced = Object.entries(allowed).map(([name, list]) => [name, [...list].sort()]);
+  expect(Object.fromEntries(rows)).toEqual(Object.fromEntries(enforced));
 });

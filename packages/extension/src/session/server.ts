@@ -13,7 +13,7 @@ import type {
   MoveParams,
   RulePageParams,
   RulePageReply,
-} from '@cribwright/language';
+} from '@cribwright/language/protocol';
 import {
   AnalysisChanged,
   AnalysisRequest,
