@@ -1,5 +1,6 @@
 import { at } from '../resting/at.js';
 import { addAlong, type ContactState } from '../resting/contact-law.js';
+import type { Hint } from '../resting/piece.js';
 import { restScaled } from '../resting/rest.js';
 import type { ScaledSystem } from '../resting/scaled-system.js';
 import type { Rest } from '../resting/system.js';
@@ -29,6 +30,7 @@ export function buildCorner(
   stages: readonly StageOfPoints[],
   load: Float64Array,
   report: Report,
+  hints: Hints = new Map(),
 ): void {
   const state: ContactState = {
     present: new Uint8Array(points.length),
@@ -40,17 +42,27 @@ export function buildCorner(
   let known = new Map<string, Rest>();
   for (const [s, stage] of stages.entries()) {
     const change = changeOf(state, stage.there);
-    now =
-      change.length === 0 && now !== undefined ? now : place(scaled, points, state, change, load, start, now);
+    if (change.length > 0 || now === undefined)
+      now = place({ scaled, points, state, load, start, hint: hintOf(hints, `${s}`) }, change, now);
     if (change.length > 0) known = new Map();
     if (now.kind === 'rests') start = now.q;
     report(s, undefined, now, state.placedAt);
     for (const [l, { id, hits }] of stage.losses.entries()) {
-      const found = known.get(id) ?? afterLoss(scaled, state, load, start, now, hits);
+      const found =
+        known.get(id) ?? afterLoss(scaled, state, load, start, now, hits, hintOf(hints, `${s}/${id}`));
       known.set(id, found);
       report(s, l, found, state.placedAt);
     }
   }
+}
+
+/** Where each case of each stage ended at the corner before: most corners end alike. */
+export type Hints = Map<string, Hint>;
+
+function hintOf(hints: Hints, key: string): Hint {
+  const found = hints.get(key) ?? { piece: undefined };
+  hints.set(key, found);
+  return found;
 }
 
 /** What does not push is not missed. */
@@ -61,11 +73,12 @@ function afterLoss(
   start: Float64Array,
   now: Rest,
   hits: readonly number[],
+  hint: Hint,
 ): Rest {
   if (now.kind === 'rests' && !now.balanced && hits.every((i) => now.forces[i] === 0)) return now;
   const present = Uint8Array.from(state.present);
   for (const i of hits) present[i] = 0;
-  return restScaled(scaled, { ...state, present }, load, start);
+  return restScaled(scaled, { ...state, present }, load, start, hint);
 }
 
 const changeOf = (state: ContactState, there: readonly boolean[]): readonly number[] =>
@@ -73,12 +86,22 @@ const changeOf = (state: ContactState, there: readonly boolean[]): readonly numb
 
 /** Takes out and puts in, and lets what rests settle anew where that changes anything. */
 function place(
-  scaled: ScaledSystem,
-  points: readonly SupportPoint[],
-  state: ContactState,
+  {
+    scaled,
+    points,
+    state,
+    load,
+    start,
+    hint,
+  }: {
+    readonly scaled: ScaledSystem;
+    readonly points: readonly SupportPoint[];
+    readonly state: ContactState;
+    readonly load: Float64Array;
+    readonly start: Float64Array;
+    readonly hint: Hint;
+  },
   change: readonly number[],
-  load: Float64Array,
-  start: Float64Array,
   before: Rest | undefined,
 ): Rest {
   const gone = change.filter((i) => state.present[i] === 1);
@@ -101,5 +124,5 @@ function place(
     state.preload[i] = (points[i]?.preload ?? 0) / scaled.force;
   }
   if (settled?.kind === 'rests' && !settled.balanced && driven.length === 0) return settled;
-  return restScaled(scaled, state, load, settled?.kind === 'rests' ? settled.q : start);
+  return restScaled(scaled, state, load, settled?.kind === 'rests' ? settled.q : start, hint);
 }

@@ -1,6 +1,6 @@
 import { type ScaledSystem, scaledLoad, scaledSystem } from '../resting/scaled-system.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import { buildCorner } from './build-corner.js';
+import { buildCorner, type Hints } from './build-corner.js';
 import type { BuildingStage } from './building.js';
 import { type CaseRun, emptyRun, record } from './case-run.js';
 import { type Component, type JointCorner, jointCorners } from './components.js';
@@ -44,6 +44,7 @@ export function runStages(
     asBuilt: emptyRun(there, elements.length, undefined),
     losses: lost.map(({ loss }) => emptyRun(there, elements.length, loss)),
   }));
+  const hints: Hints = new Map();
   corners.forEach((corner, index) => {
     if (options.corners?.has(index) === false) return;
     buildCorner(
@@ -55,6 +56,7 @@ export function runStages(
         const run = loss === undefined ? runs[stage]?.asBuilt : runs[stage]?.losses[loss];
         if (run !== undefined) record(run, rest, { corner, index }, wholeOf);
       },
+      hints,
     );
   });
   return { corners, stages: runs };

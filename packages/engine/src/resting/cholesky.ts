@@ -1,6 +1,6 @@
 import { at } from './at.js';
 
-/** Room for a factor, to be used again and again. */
+/** A factor of a matrix, to be used again and again. */
 export interface Factor {
   readonly scale: Float64Array;
   readonly l: Float64Array;
@@ -15,18 +15,12 @@ export const factorSpace = (n: number): Factor => ({
 const vanishing = 1e-9;
 
 /**
- * Solves `(H + shift · D) s = r` in place of `r`, H symmetric (its lower half is read) and not negative, D its diagonal.
- * The work is done on the matrix scaled to a unit diagonal, so that soft and stiff directions keep their digits.
+ * Factors `H + shift · D`, H symmetric (its lower half is read) and not negative, D its diagonal. The work is done
+ * on the matrix scaled to a unit diagonal, so that soft and stiff directions keep their digits.
  *
  * @returns how many directions H does not hold (pivots that vanish).
  */
-export function solveShifted(
-  h: Float64Array,
-  r: Float64Array,
-  n: number,
-  shift: number,
-  { scale, l }: Factor = factorSpace(n),
-): number {
+export function factorShifted(h: Float64Array, n: number, shift: number, { scale, l }: Factor): number {
   for (let i = 0; i < n; i++) scale[i] = at(h, i * n + i) > 0 ? 1 / Math.sqrt(at(h, i * n + i)) : 1;
   let free = 0;
   for (let i = 0; i < n; i++) {
@@ -41,6 +35,11 @@ export function solveShifted(
       }
     }
   }
+  return free;
+}
+
+/** Solves with a factor, in place of the right side. */
+export function solveFactored({ scale, l }: Factor, r: Float64Array, n: number): void {
   for (let i = 0; i < n; i++) {
     let sum = at(r, i) * at(scale, i);
     for (let k = 0; k < i; k++) sum -= at(l, i * n + k) * at(r, k);
@@ -52,5 +51,17 @@ export function solveShifted(
     r[i] = sum / at(l, i * n + i);
   }
   for (let i = 0; i < n; i++) r[i] = at(r, i) * at(scale, i);
+}
+
+/** Solves `(H + shift · D) s = r` in place of `r`. Returns how many directions H does not hold. */
+export function solveShifted(
+  h: Float64Array,
+  r: Float64Array,
+  n: number,
+  shift: number,
+  factor: Factor = factorSpace(n),
+): number {
+  const free = factorShifted(h, n, shift, factor);
+  solveFactored(factor, r, n);
   return free;
 }

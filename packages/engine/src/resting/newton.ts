@@ -2,6 +2,7 @@ import { at } from './at.js';
 import { type Factor, factorSpace, solveShifted } from './cholesky.js';
 import { addAlong, addStiffness, type ContactState, closingOf, springForce } from './contact-law.js';
 import { type Breaks, breaksFor, lineSearch } from './line-search.js';
+import { touching } from './piece.js';
 import type { ScaledSystem } from './scaled-system.js';
 
 export type Descent =
@@ -13,8 +14,6 @@ export type Descent =
 /** Shares of all weight. Past `good`, a turn that does not halve what is left has met the last digit. */
 const enough = 1e-11;
 const good = 1e-9;
-/** A contact this near to touching counts as touching: it would carry at once. */
-const touching = 1e-12;
 
 /** Room for one descent, to be used again and again. */
 export interface Room {

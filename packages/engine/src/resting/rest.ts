@@ -1,6 +1,7 @@
 import { at } from './at.js';
 import { type ContactState, closingOf, springForce } from './contact-law.js';
 import { descend } from './newton.js';
+import { answerIn, type Hint, pieceAt } from './piece.js';
 import { isFalling, motionThatFalls } from './proof-of-falling.js';
 import { type ScaledSystem, scaledSystem } from './scaled-system.js';
 import type { Memory, Motion, Rest, RestingSystem } from './system.js';
@@ -36,16 +37,26 @@ export function contactState(s: ScaledSystem, memory: readonly (Memory | undefin
   };
 }
 
-/** The same on a system scaled once, from a start near the answer. */
+/**
+ * The same on a system scaled once, from a start near the answer.
+ *
+ * @param hint where a case like this one ended: tried first, and kept up to date.
+ */
 export function restScaled(
   s: ScaledSystem,
   state: ContactState,
   load: Float64Array,
   start: Float64Array,
+  hint?: Hint,
 ): Rest {
   const { room } = s;
+  const known = hint?.piece === undefined ? undefined : answerIn(hint.piece, s, state, load);
+  if (known !== undefined) return resting(s, state, { ...known, free: 0 }, 'newton');
   const quick = descend(s, state, load, start, { shift: 1e-12, steps: 40, room });
-  if (quick.kind === 'settled') return resting(s, state, quick, 'newton');
+  if (quick.kind === 'settled') {
+    if (hint !== undefined && quick.free === 0) hint.piece = pieceAt(s, state, room.force, room.factor);
+    return resting(s, state, quick, 'newton');
+  }
   if (quick.kind === 'falling' && isFalling(s, state.present, load, quick.along))
     return { kind: 'falls', motions: motionsOf(s, quick.along) };
   const falling = motionThatFalls(s, state.present, load);
