@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { fixAll, quickFixes } from './code-action.js';
+import { otherBuilds } from './other-builds.js';
 import { rangeOf, spanOf } from './positions.js';
 import { applied } from './rename-proof.js';
 import { atCursor } from './testing/desk-of.js';
@@ -53,4 +54,34 @@ it('puts right all that has one safe answer, in one action', async () => {
   const left = (await opened(after, 'crib')).checked.problems;
   expect(after).toBe(trailerPlan);
   expect(left.length).toBe(checked.problems.length - 2);
+});
+
+it('offers other ways to build a crib, each of which holds', async () => {
+  const text = trailerPlan
+    .replace('from 4 ft to 48 ft', 'from 4 ft to 48 ft height 72 in')
+    .replace('courses   14', 'base      solid\n    courses   11\n    wedges    4 pairs')
+    .replace('21 ft, driver side 3 ft 4 in', '20 ft 6 in, driver side 3 ft 6.75 in')
+    .replace('captures  rail', 'captures  rail, joists');
+  const { desk, file, checked } = await opened(text, 'crib A');
+  const builds = otherBuilds(desk, file, checked, text.indexOf('crib A') + 2);
+  expect(builds.length).toBeGreaterThan(0);
+  for (const build of builds) {
+    const edits = build.edit?.changes?.[file.uri] ?? [];
+    const after = applied(
+      file.text,
+      edits.map((e) => ({ span: spanOf(file, e.range), text: e.newText })),
+    );
+    expect(after).not.toBe(text);
+    const codes = (await opened(after, 'crib')).checked.problems
+      .filter((p) => p.severity === 'danger')
+      .map((p) => p.code);
+    expect(codes).not.toContain('crib-height');
+    expect(codes).not.toContain('crib-load');
+    expect(codes).not.toContain('crib-reach');
+  }
+});
+
+it('offers no other builds outside a crib', async () => {
+  const { desk, file, checked } = await opened(trailerPlan, 'ground');
+  expect(otherBuilds(desk, file, checked, trailerPlan.indexOf('ground') + 2)).toEqual([]);
 });

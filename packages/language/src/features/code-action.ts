@@ -1,9 +1,10 @@
 import {
   type CodeAction,
+  type CodeActionContext,
   CodeActionKind,
+  CodeActionTriggerKind,
   type Diagnostic,
   type Range,
-  type WorkspaceEdit,
 } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
 import { say as translate } from '../l10n/say.js';
@@ -11,15 +12,19 @@ import type { TextChange } from '../problems/problem.js';
 import type { Checked, Problem } from '../workspace/workspace.js';
 import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';
-import { rangeOf, spanOf } from './positions.js';
+import { otherBuildKind, otherBuilds } from './other-builds.js';
+import { offsetAt, spanOf } from './positions.js';
 import { diagnosticOf } from './publish-diagnostics.js';
 import { say } from './words.js';
+import { workspaceEdit } from './workspace-edit.js';
 
 export const fixAllKind = `${CodeActionKind.SourceFixAll}.cribwright`;
 
 /** `textDocument/codeAction`: fixes for one finding, and one action for all that have a single safe answer. */
 export const codeAction: Feature = {
-  offers: () => ({ codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, fixAllKind] } }),
+  offers: () => ({
+    codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, fixAllKind, otherBuildKind] },
+  }),
   serve(session) {
     session.connection.onCodeAction(async ({ textDocument, range, context }, token) => {
       const file = await session.file(textDocument.uri);
@@ -30,10 +35,17 @@ export const codeAction: Feature = {
       return [
         ...(wanted(CodeActionKind.QuickFix) ? quickFixes(session, file, checked, range) : []),
         ...(wanted(fixAllKind) ? fixAll(session, file, checked) : []),
+        // A search: made when someone asks, not at every step of the cursor.
+        ...(wanted(otherBuildKind) && asked(context)
+          ? otherBuilds(session, file, checked, offsetAt(file, range.start))
+          : []),
       ];
     });
   },
 };
+
+const asked = ({ only, triggerKind }: CodeActionContext): boolean =>
+  only !== undefined || triggerKind === CodeActionTriggerKind.Invoked;
 
 /** Worked out from the file itself, not from what the client sends: on save it sends nothing. */
 export function quickFixes(desk: Desk, file: BoundFile, checked: Checked, range: Range): CodeAction[] {
@@ -77,15 +89,3 @@ export function fixAll(desk: Desk, file: BoundFile, checked: Checked): CodeActio
 /** Two that overlap, or put something in at one place. Deleting neighbouring lines is no clash. */
 const clash = ({ span: a }: TextChange, { span: b }: TextChange): boolean =>
   (a.start < b.end && b.start < a.end) || a.start === b.start;
-
-export function workspaceEdit(
-  desk: Desk,
-  edits: Readonly<Record<string, readonly TextChange[]>>,
-): WorkspaceEdit {
-  const changes: NonNullable<WorkspaceEdit['changes']> = {};
-  for (const [uri, list] of Object.entries(edits)) {
-    const home = desk.workspace.bound(uri);
-    if (home) changes[uri] = list.map(({ span, text }) => ({ range: rangeOf(home, span), newText: text }));
-  }
-  return { changes };
-}

@@ -2,10 +2,10 @@ import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import { type Changes, elementIn, planEditChanges } from '../edits/plan-edit-changes.js';
 import { say as translate } from '../l10n/say.js';
 import { type EditParams, type EditReply, EditRequest } from '../protocol/requests.js';
-import { workspaceEdit } from './code-action.js';
 import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';
 import { say } from './words.js';
+import { workspaceEdit } from './workspace-edit.js';
 
 /** `cribwright/edit`: turns changes of the plan into changes of its text, in the text's own units and style. */
 export const edit: Feature = {

@@ -4,13 +4,13 @@ import type { Declaration } from '../binding/declaration.js';
 import { say as translate } from '../l10n/say.js';
 import type { TextChange } from '../problems/problem.js';
 import { nameAt, usesIn } from './at-cursor.js';
-import { workspaceEdit } from './code-action.js';
 import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';
 import { offsetAt, rangeOf } from './positions.js';
 import { filesThatMayUse } from './references.js';
 import { whatWouldChange } from './rename-proof.js';
 import { say } from './words.js';
+import { workspaceEdit } from './workspace-edit.js';
 
 /** `textDocument/rename` and `prepareRename`: one name, in every file that uses it. Refuses what would break a plan. */
 export const rename: Feature = {

@@ -1,10 +1,10 @@
 import type { FileRename, WorkspaceEdit } from 'vscode-languageserver';
 import { URI, Utils } from 'vscode-uri';
 import type { TextChange } from '../problems/problem.js';
-import { workspaceEdit } from './code-action.js';
 import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';
 import { relative } from './relative-path.js';
+import { workspaceEdit } from './workspace-edit.js';
 
 const plans = { filters: [{ pattern: { glob: '**/*.crib' } }] };
 

@@ -29,6 +29,8 @@ const spanish: Readonly<Record<keyof typeof editorWords, string>> = {
   dangers: '{count} inseguro',
   warnings: '{count} por revisar',
   notRun: '{count} sin comprobar',
+  otherBuild:
+    'Armar {crib} {layout} de {timber}, {courses} hiladas: {timbers} maderos, {use} de su capacidad en uso',
   pending: 'calculando aún el empuje',
   seeDrawing: 'Ver el dibujo',
   heldExpectations: '{held} de {all} expectativas cumplidas',

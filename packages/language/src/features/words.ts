@@ -28,6 +28,8 @@ export const editorWords = {
   dangers: '{count} unsafe',
   warnings: '{count} to look at',
   notRun: '{count} not checked',
+  otherBuild:
+    'Build {crib} {layout} of {timber}, {courses} courses: {timbers} timbers, {use} of its capacity used',
   pending: 'still working out the push',
   seeDrawing: 'See the drawing',
   heldExpectations: '{held} of {all} expectations held',

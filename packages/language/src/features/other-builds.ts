@@ -1,0 +1,77 @@
+import { type Build, buildsFor, type PlanEdit, workingsOf } from '@cribwright/engine';
+import { show } from '@cribwright/units';
+import type { CodeAction } from 'vscode-languageserver';
+import { blockAt } from '../binding/at.js';
+import type { BoundFile } from '../binding/bound-file.js';
+import { planEditChanges } from '../edits/plan-edit-changes.js';
+import { say as translate } from '../l10n/say.js';
+import type { Checked } from '../workspace/workspace.js';
+import type { Desk } from './desk.js';
+import { planAround } from './plan-around.js';
+import { say } from './words.js';
+import { workspaceEdit } from './workspace-edit.js';
+
+export const otherBuildKind = 'refactor.rewrite.cribwright';
+
+/** How many other ways are worth reading. */
+const most = 5;
+
+/**
+ * Other ways to build the crib at the cursor from what the units carry: those that reach, stand and carry, the fewest
+ * timbers first. The plan is checked again with the one that is taken.
+ */
+export function otherBuilds(desk: Desk, file: BoundFile, checked: Checked, offset: number): CodeAction[] {
+  const block = blockAt(file, offset);
+  const reply = planAround(file, checked, offset);
+  if (block?.schema.keyword !== 'crib' || !block.parent || !reply) return [];
+  const w = workingsOf(reply.plan);
+  const crib = w.cribs().find((c) => c.crib.id === block.elementId);
+  if (!crib) return [];
+  const plan = { block: block.parent, text: file.text };
+  return buildsFor(crib, w)
+    .filter((b) => !sameBuild(b.crib, crib.crib))
+    .slice(0, most)
+    .flatMap((build) => {
+      const made = planEditChanges(plan, editsFor(build, reply.plan.display));
+      if ('refused' in made) return [];
+      return [{ title: titleOf(desk, build), kind: otherBuildKind, edit: workspaceEdit(desk, made.changes) }];
+    });
+}
+
+type Crib = Build['crib'];
+
+const sameBuild = (a: Crib, b: Crib): boolean =>
+  a.courses === b.courses &&
+  a.timber.name === b.timber.name &&
+  a.timber.length === b.timber.length &&
+  layoutOf(a) === layoutOf(b);
+
+const layoutOf = ({ layout }: Crib): string => `${layout.lengthwise} by ${layout.crosswise}`;
+
+function editsFor({ crib }: Build, system: 'us' | 'si'): readonly PlanEdit[] {
+  const set = (property: string, text: string): PlanEdit => ({
+    kind: 'set',
+    at: { element: crib.id, property },
+    text,
+  });
+  const length = show(crib.timber.length, 'length', 'in', { rounding: 'nearest', system });
+  return [
+    set('timber', `${crib.timber.name} ${length} long`),
+    set('layout', layoutOf(crib)),
+    set('courses', String(crib.courses)),
+  ];
+}
+
+const titleOf = (desk: Desk, { crib, timbers, use }: Build): string =>
+  translate(
+    say('otherBuild', {
+      crib: crib.name,
+      layout: layoutOf(crib),
+      timber: crib.timber.name,
+      courses: String(crib.courses),
+      timbers: String(timbers),
+      // Toward the unsafe side a use is never shown smaller than it is.
+      use: `${Math.ceil(use * 100 - 1e-9)} %`,
+    }),
+    desk.locale,
+  );
