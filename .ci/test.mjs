@@ -24,7 +24,9 @@ if (missing.length > 0) {
     console.log(`Installing ${missing.join(', ')}.`);
     const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
     run('apt-get', ['update', '-qq'], { env });
-    run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...missing], { env, stdio: 'ignore' });
+    // A browser without a font shows no words.
+    const all = [...missing, 'fonts-dejavu-core'];
+    run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...all], { env, stdio: 'ignore' });
   }
   const still = programs.filter(([program]) => !there(program)).map(([, name]) => name);
   if (still.length > 0) {

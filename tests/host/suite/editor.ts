@@ -156,4 +156,26 @@ describe('the editor', () => {
     await openExample(trailer);
     await hands('sees', { selector: '[id$="cribwright.status"]', text: 'nothing found unsafe' });
   });
+
+  it('speaks Spanish when asked to, and English again', async () => {
+    const { document } = await openExample('plans/trailer-on-car-faulty.crib');
+    const settings = vscode.workspace.getConfiguration('cribwright');
+    const speaks = (words: RegExp) =>
+      findings(document.uri, `words like ${words}`, (all) => all.some(({ message }) => words.test(message)));
+    await speaks(/courses/);
+    await settings.update('language', 'es', vscode.ConfigurationTarget.Workspace);
+    await speaks(/hiladas/);
+    await settings.update('language', undefined, vscode.ConfigurationTarget.Workspace);
+    await speaks(/courses/);
+  });
+
+  it('offers the command line as a task where processes can be run', async () => {
+    const tasks = await vscode.tasks.fetchTasks({ type: 'cribwright' });
+    const node = typeof process === 'object' && process.versions?.node !== undefined;
+    assert.deepEqual(
+      tasks.map(({ name }) => name),
+      node ? ['check all plans'] : [],
+    );
+    for (const { problemMatchers } of tasks) assert.isNotEmpty(problemMatchers);
+  });
 });

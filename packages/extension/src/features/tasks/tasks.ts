@@ -22,7 +22,7 @@ export const tasks: Feature = ({ context, web }) => {
       path === '.' ? vscode.l10n.t('check all plans') : vscode.l10n.t('check {0}', path),
       'cribwright',
       execution,
-      '$cribwright',
+      ['$cribwright-danger', '$cribwright-warning', '$cribwright-note'],
     );
     task.group = vscode.TaskGroup.Test;
     return task;
