@@ -166,6 +166,10 @@ const systems = fc
     ),
   );
 
+/** Within a thousandth of a millimetre of the line round its supports: neither inside nor outside. */
+const onEdge = ({ bodies: [body], springs }: RestingSystem) =>
+  body === undefined || Math.abs(insideBy(supportPolygon(springs), body)) < 1e-6;
+
 const apart = (a: Float64Array, b: Float64Array) =>
   Math.max(...a.map((f, i) => Math.abs(f - (b[i] ?? Number.NaN))));
 
@@ -209,6 +213,7 @@ describe('any body on any springs', () => {
   it('answers a mirror image with the mirror image', () => {
     fc.assert(
       fc.property(systems, (system) => {
+        fc.pre(!onEdge(system));
         const mirrored = {
           bodies: system.bodies.map((b) => ({ ...b, y: -b.y })),
           springs: system.springs.map((s) => ({ ...s, y: -s.y })),
@@ -225,6 +230,7 @@ describe('any body on any springs', () => {
   it('gives half the loads for half the weight', () => {
     fc.assert(
       fc.property(systems, (system) => {
+        fc.pre(!onEdge(system));
         const half = { ...system, bodies: system.bodies.map((b) => ({ ...b, weight: b.weight / 2 })) };
         const [a, b] = [rest(system), rest(half)];
         expect(b.kind).toBe(a.kind);

@@ -86,5 +86,7 @@ function frameOf(body: string, { springs }: RestingSystem) {
   const ys = mine.map((s) => s.y);
   const x = (Math.min(...xs) + Math.max(...xs)) / 2;
   const y = (Math.min(...ys) + Math.max(...ys)) / 2;
-  return { x, y, reach: Math.max(Math.max(...xs) - x, Math.max(...ys) - y) || 1 };
+  const reach = Math.max(Math.max(...xs) - x, Math.max(...ys) - y);
+  // Contacts nearer to each other than this, m, are one place.
+  return { x, y, reach: reach > 1e-6 ? reach : 1 };
 }
