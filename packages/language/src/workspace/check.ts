@@ -94,7 +94,7 @@ export class Checker {
   *complete({ plans }: Checked): Generator<void, void> {
     for (const { plan } of plans) {
       if (this.analysis(plan).whole) continue;
-      const analysis = yield* analyzeInSteps(plan, this.options());
+      const analysis = yield* analyzeInSteps(plan, { ...this.options(), paper: true });
       this.remember(this.key(plan), { analysis, whole: true });
     }
   }
