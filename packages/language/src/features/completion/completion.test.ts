@@ -78,6 +78,17 @@ describe('by kind', () => {
     const order = (label: string) => found.find((i) => i.label === label)?.sortText ?? '';
     expect(order('in') < order('mm')).toBe(true);
   });
+  it('goes through a calculation: what has a figure, its part, the figure', async () => {
+    const line = (words: string) =>
+      labels(trailerPlan.replace('\n  steps', `\n  let gap = ${words}\n  steps`));
+    const start = await line('<|>');
+    expect(start).toEqual(expect.arrayContaining(['trailer', 'A']));
+    expect(start).not.toContain('gap');
+    expect(await line('trailer <|>')).toEqual(expect.arrayContaining(['rail', 'joists', 'height']));
+    expect(await line('trailer rail <|>')).toEqual(expect.arrayContaining(['height', 'width']));
+    expect(await line('trailer rail height - A <|>')).toEqual(expect.arrayContaining(['height']));
+    expect(await line('3 <|>')).toEqual(expect.arrayContaining(['ft', 'in', 'lb']));
+  });
   it('offers rules where a plan says what it expects', async () => {
     expect(await labels(trailerPlan.replace('\n  steps', '\n  expect <|>\n  steps'))).toEqual(
       expect.arrayContaining(['safe', 'crib-height']),

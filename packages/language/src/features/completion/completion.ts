@@ -13,6 +13,7 @@ import type { Desk } from '../desk.js';
 import type { Feature } from '../feature.js';
 import { offsetAt, rangeOf } from '../positions.js';
 import { relative } from '../relative-path.js';
+import { calculationSuggestions } from './calculation.js';
 import { beginnings, names, type Suggestion, suggestionsFor } from './items.js';
 import { type CursorPlace, placeAt } from './place.js';
 
@@ -77,7 +78,10 @@ function continuing(desk: Desk, file: BoundFile, place: CursorPlace): readonly S
   };
   const type = typeKinds(place);
   if (type) return names(visible, type);
-  return expectedAt(desk.workspace, file, place.wordStart).flatMap((e) => suggestionsFor(e, around));
+  return (
+    calculationSuggestions(place, around) ??
+    expectedAt(desk.workspace, file, place.wordStart).flatMap((e) => suggestionsFor(e, around))
+  );
 }
 
 /** After the colon of a head: the kinds of types that may stand there. */
