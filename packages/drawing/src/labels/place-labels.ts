@@ -1,10 +1,11 @@
 import type { Ref } from '@cribwright/engine';
-import { type Box, overlaps, within } from '../scene/bounds.js';
+import { around as aroundPoints, type Box, overlaps, within } from '../scene/bounds.js';
 import { at, group, line, rectangle, text } from '../scene/draw.js';
 import type { Item, Point, Tone } from '../scene/scene.js';
 import { badge } from '../sheet/legend.js';
 import { leading, type } from '../sheet/sizes.js';
 import { capHeight, textWidth } from '../text/font-metrics.js';
+import { BoxIndex } from './box-index.js';
 
 /** Words that belong to a place in the drawing. */
 export interface Label {
@@ -51,22 +52,40 @@ export function placeLabels(
   labels: readonly Label[],
   around: Surroundings,
 ): { readonly items: readonly Item[]; readonly unplaced: readonly Label[] } {
-  const taken = [...around.taken];
-  const leaders: (readonly [Point, Point])[] = [];
+  const index = {
+    taken: new BoxIndex(around.taken),
+    shapes: new BoxIndex(around.shapes),
+    lines: new BoxIndex(around.lines),
+    leaders: new BoxIndex(),
+    ends: new Map<Box, readonly [Point, Point]>(),
+  };
   const unplaced: Label[] = [];
   const ordered = [...labels].sort((a, b) => turn(a) - turn(b));
   const items = ordered.flatMap((label) => {
-    const spot = bestSpot(label, roomOf(label), around, taken, leaders);
+    const spot = bestSpot(label, roomOf(label), around, index);
     if (spot === undefined) {
       unplaced.push(label);
       return [];
     }
-    taken.push(spot);
+    index.taken.add(spot);
     const leader = leaderOf(label, spot);
-    if (leader !== undefined) leaders.push(leader);
+    if (leader !== undefined) {
+      const box = aroundPoints(leader);
+      index.leaders.add(box);
+      index.ends.set(box, leader);
+    }
     return [drawn(label, spot, leader)];
   });
   return { items, unplaced };
+}
+
+interface Index {
+  readonly taken: BoxIndex;
+  readonly shapes: BoxIndex;
+  readonly lines: BoxIndex;
+  /** Boxes round the leaders drawn so far, and their ends. */
+  readonly leaders: BoxIndex;
+  readonly ends: Map<Box, readonly [Point, Point]>;
 }
 
 /** A small body's name goes first, a large body has room for its own whatever comes. */
@@ -106,8 +125,7 @@ function bestSpot(
   label: Label,
   room: { readonly wide: number; readonly high: number },
   around: Surroundings,
-  taken: readonly Box[],
-  leaders: readonly (readonly [Point, Point])[],
+  index: Index,
 ): Box | undefined {
   const own = {
     left: label.at.x - label.clear.x - 0.5,
@@ -115,33 +133,41 @@ function bestSpot(
     top: label.at.y - label.clear.y - 0.5,
     bottom: label.at.y + label.clear.y + 0.5,
   };
-  const others = label.inside === undefined ? around.shapes.filter((s) => !within(s, own)) : around.shapes;
+  const foreign = (box: Box) => label.inside !== undefined || !within(box, own);
   let best: { box: Box; cost: number } | undefined;
   for (const { box, distance } of candidates(label, room)) {
     if (best !== undefined && best.cost <= distance) {
       if (label.inside === undefined) break;
       continue;
     }
-    if (!within(box, around.area) || taken.some((t) => overlaps(t, box, 0.5))) continue;
-    if (leaders.some(([a, b]) => crosses(a, b, box))) continue;
+    if (!within(box, around.area) || index.taken.touches(box, 0.5)) continue;
+    if (index.leaders.touching(box).some((l) => crossesEnds(index.ends.get(l), box))) continue;
+    const leader = leaderOf(label, box);
     const part = (boxes: readonly Box[]) =>
       boxes.reduce((sum, b) => sum + shared(b, box), 0) / (room.wide * room.high);
-    const leader = leaderOf(label, box);
-    const crossed =
-      leader === undefined
-        ? 0
-        : 25 * taken.filter((t) => crosses(...leader, t)).length +
-          6 * others.filter((o) => crosses(...leader, o)).length;
-    const cost =
+    const covered = index.shapes.touching(box, 0.6).filter(foreign);
+    const plain =
       distance * (leader === undefined ? 1 : 1.25) +
-      crossed +
-      (others.some((o) => overlaps(o, box, 0.6)) ? 90 + 60 * part(others) : 0) +
-      7 * around.lines.filter((l) => overlaps(l, box)).length +
+      (covered.length > 0 ? 90 + 60 * part(covered) : 0) +
+      7 * index.lines.touching(box).length +
       (label.inside === undefined ? around.bodyCost * Math.min(1, part(around.bodies)) : 0);
+    if (best !== undefined && plain >= best.cost) continue;
+    const cost = plain + (leader === undefined ? 0 : crossingCost(leader, index, foreign));
     if (best === undefined || cost < best.cost) best = { box, cost };
   }
   return best?.box;
 }
+
+/** What a leader costs that runs over words or over the shapes of others. */
+function crossingCost(leader: readonly [Point, Point], index: Index, foreign: (box: Box) => boolean): number {
+  const near = aroundPoints(leader);
+  const words = index.taken.touching(near).filter((t) => crosses(...leader, t)).length;
+  const shapes = index.shapes.touching(near).filter((o) => foreign(o) && crosses(...leader, o)).length;
+  return 25 * words + 6 * shapes;
+}
+
+const crossesEnds = (ends: readonly [Point, Point] | undefined, box: Box): boolean =>
+  ends !== undefined && crosses(...ends, box);
 
 function* candidates(
   label: Label,

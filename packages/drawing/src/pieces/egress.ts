@@ -20,6 +20,7 @@ const followed = 2.5;
 
 /** The ways out, each cut where it leaves the neighbourhood of vehicles and supports. */
 export function shownWays(look: Look): readonly ShownWay[] {
+  if (look.plan.egress.length === 0) return [];
   const box = around(look.things.flatMap((t) => t.solids.flatMap(pointsOf)).map(fromAbove.flat), followed);
   return look.plan.egress.map((way) => {
     const kept: Point[] = [];

@@ -1,5 +1,6 @@
 import { placeLabels } from '../labels/place-labels.js';
 import { shapeBoxes, textBoxes, thinLines } from '../labels/surroundings.js';
+import { withoutRoom } from '../labels/without-room.js';
 import { type Box, boundsOf, join } from '../scene/bounds.js';
 import { at, line, text } from '../scene/draw.js';
 import type { Item, Point, Scene } from '../scene/scene.js';
@@ -111,12 +112,13 @@ export function drawElevation(look: Look, e: Elevation): Scene {
     bodies: drawn.filter((d) => d.thing.kind === 'vehicle').map((d) => d.box),
     bodyCost: 2,
   });
+  const rest = withoutRoom(placed.unplaced, stations.bottom);
   return sheet({
     choice: look.choice,
     heading: title,
     words: describe(look, e.title),
-    body: [...fixed, ...placed.items],
-    bottom: stations.bottom,
+    body: [...fixed, ...placed.items, ...rest.items],
+    bottom: rest.bottom,
     legend: [
       ...layoutLegend(look, loads.length > 0),
       ...(drawn.some((d) => d.far)

@@ -1,6 +1,8 @@
 import type { Strut } from '@cribwright/engine';
+import { overlaps } from '../scene/bounds.js';
 import { at, circle, group, line, path, polygon, text } from '../scene/draw.js';
 import type { Item, Point } from '../scene/scene.js';
+import { textBoxes } from '../scene/walk.js';
 import { dimensionLine } from '../sheet/dimension-line.js';
 import { type } from '../sheet/sizes.js';
 import { type Scale, standardScale } from '../sheet/standard-scale.js';
@@ -32,6 +34,10 @@ export function strutTriangle(
   const below = a.y + foot.z * k;
   const figures = look.support(strut.id)?.figures ?? {};
   const along = { x: Math.cos(angle), y: -Math.sin(angle) };
+  const mark = angleMark(a, angle, say.figure(figures.angle));
+  const lengths = lengthWords(a, b, angle, `length ${say.figure(figures.length)}`);
+  const taken = textBoxes(mark);
+  const roomy = textBoxes(lengths).every((box) => !taken.some((t) => overlaps(t, box, 0.5)));
   const items: Item[] = [
     line('ground', 'ground', at(a.x - 18, below), at(b.x + 16, below)),
     ...Array.from({ length: Math.floor((b.x - a.x + 32) / 5) }, (_, i) =>
@@ -45,10 +51,11 @@ export function strutTriangle(
     line('shaft', 'strut', a, b, { width: 2.2 }),
     circle('foot', 'strut', a, 2, 'light'),
     circle('head', 'strut', b, 1.8, 'light'),
-    ...angleMark(a, angle, say.figure(figures.angle)),
+    ...mark,
     dimensionLine('run', at(a.x, below), at(b.x, below), say.long(run), 9),
     dimensionLine('rise', at(b.x, a.y), b, say.long(rise), 12),
-    ...lengthWords(a, b, angle, `length ${say.figure(figures.length)}`),
+    // On a short strut there is no room for its length beside its angle; the table beside has it.
+    ...(roomy ? lengths : []),
     ...force(b, along, figures.load?.value === undefined ? 'load not known' : say.figure(figures.load)),
     ...ties(strut, look, a),
   ];

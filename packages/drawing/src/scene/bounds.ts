@@ -18,18 +18,16 @@ export const within = (inner: Box, outer: Box, slack = 0): boolean =>
   inner.right <= outer.right + slack &&
   inner.bottom <= outer.bottom + slack;
 
-export const around = (points: readonly Point[], margin = 0): Box => {
-  let box = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity };
-  for (const p of points) {
-    box = {
-      left: Math.min(box.left, p.x - margin),
-      top: Math.min(box.top, p.y - margin),
-      right: Math.max(box.right, p.x + margin),
-      bottom: Math.max(box.bottom, p.y + margin),
-    };
+export function around(points: readonly Point[], margin = 0): Box {
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const { x, y } of points) {
+    if (x < left) left = x;
+    if (x > right) right = x;
+    if (y < top) top = y;
+    if (y > bottom) bottom = y;
   }
-  return box;
-};
+  return { left: left - margin, top: top - margin, right: right + margin, bottom: bottom + margin };
+}
 
 export const join = (a: Box, b: Box): Box => ({
   left: Math.min(a.left, b.left),

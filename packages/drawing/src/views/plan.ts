@@ -1,5 +1,6 @@
 import { placeLabels } from '../labels/place-labels.js';
 import { shapeBoxes, textBoxes, thinLines } from '../labels/surroundings.js';
+import { withoutRoom } from '../labels/without-room.js';
 import { centres } from '../pieces/centre-of-gravity.js';
 import { drawThing } from '../pieces/draw-thing.js';
 import { egressItems, shownWays } from '../pieces/egress.js';
@@ -94,7 +95,6 @@ export const view: View = {
       ...stations.items,
     ];
     const named = drawn.filter(({ thing }) => thing.kind !== 'pad');
-    const moved = movedLoads(look, stations.bottom + 3);
     const placed = placeLabels(
       named.map(({ thing, box: own }) => ({
         ...labelFor(thing, look, own),
@@ -112,11 +112,13 @@ export const view: View = {
         bodyCost: 26,
       },
     );
+    const rest = withoutRoom(placed.unplaced, stations.bottom);
+    const moved = movedLoads(look, rest.bottom + 3);
     return sheet({
       choice: look.choice,
       heading: title,
       words: describe(look, 'Plan from above'),
-      body: [...fixed, ...placed.items, ...moved.items],
+      body: [...fixed, ...placed.items, ...rest.items, ...moved.items],
       bottom: moved.bottom,
       legend: layoutLegend(look, loads.length > 0),
       scale: placing.scale,

@@ -1,5 +1,6 @@
 import { placeLabels } from '../labels/place-labels.js';
 import { shapeBoxes } from '../labels/surroundings.js';
+import { withoutRoom } from '../labels/without-room.js';
 import { seenFaces } from '../pieces/corner-view.js';
 import { layoutLegend } from '../pieces/layout-legend.js';
 import { nameOf } from '../pieces/name-of.js';
@@ -57,12 +58,13 @@ export const view: View = {
         bodyCost: 3,
       },
     );
+    const rest = withoutRoom(placed.unplaced, placing.box.bottom + 12);
     return sheet({
       choice: look.choice,
       heading: title,
       words: describe(look, title.title),
-      body: [...drawn.map((d) => d.item), ...placed.items],
-      bottom: placing.box.bottom + 12,
+      body: [...drawn.map((d) => d.item), ...placed.items, ...rest.items],
+      bottom: rest.bottom,
       legend: layoutLegend(look, false),
       scale: placing.scale,
       display: look.plan.display,
