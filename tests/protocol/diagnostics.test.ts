@@ -153,6 +153,22 @@ describe('what goes stale elsewhere', () => {
     expect(await server.diagnostics(uri, undefined, from)).toEqual([]);
   });
 
+  it('shows nothing of a file that is opened and closed at once', async () => {
+    const [gone, marker] = [fresh(), fresh()];
+    server.open(gone, samplePlan(14));
+    server.close(gone);
+    server.open(marker, samplePlan(14));
+    await server.diagnostics(marker, 1);
+    await server.message(
+      'the marker to be worked out whole',
+      (m) =>
+        m.method === 'cribwright/analysisChanged' &&
+        JSON.stringify(m.params).includes(marker) &&
+        JSON.stringify(m.params).includes('"pending":false'),
+    );
+    expect(server.published(gone).at(-1)?.diagnostics ?? []).toEqual([]);
+  });
+
   it('starts anew for a file that is opened again under another name', async () => {
     const [before, after] = [fresh(), fresh()];
     server.open(before, samplePlan(14));

@@ -173,3 +173,31 @@ it('works nothing out twice', async () => {
   await work.settled();
   expect(ran).toEqual(['one 1', 'one 2', 'one 3']);
 });
+
+it('shows nothing of a file that was closed while it was being checked', async () => {
+  const files = new Map([['a', { version: 1, text: 'a' }]]);
+  const sent: string[] = [];
+  let release = (): void => undefined;
+  const slow = new Promise<void>((done) => {
+    release = done;
+  });
+  const work = diagnosing<string>({
+    turn,
+    pause: async () => undefined,
+    complete: nothingLeft,
+    check: async (uri) => {
+      const file = files.get(uri);
+      await slow;
+      return file && { uri, version: file.version, content: file.text, key: file.text };
+    },
+    send: ({ content }) => sent.push(content),
+    clear: () => undefined,
+  });
+  work.touch('a');
+  await new Promise((done) => setTimeout(done, 20));
+  files.delete('a');
+  work.forget('a');
+  release();
+  await work.settled();
+  expect(sent).toEqual([]);
+});

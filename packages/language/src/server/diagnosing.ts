@@ -97,6 +97,8 @@ export function diagnosing<Content>(the: Work<Content>): Diagnosing {
       const shown = sent.get(uri);
       sent.delete(uri);
       if (shown) the.clear(shown.uri);
+      // A check of it that is under way must not show it again.
+      calm.stir();
     },
     settled: () =>
       waiting.size === 0 && !running ? Promise.resolve() : new Promise((done) => settle.push(done)),
