@@ -1,27 +1,29 @@
 import type { PushContact, Vector } from './push-system.js';
 
+/** The level directions of a friction pyramid, evenly round, the first one straight against the push. */
+export function raysAgainst(against: Vector, count = 8): readonly Vector[] {
+  const start = Math.atan2(against.y, against.x);
+  return Array.from({ length: count }, (_, i) => {
+    const angle = start + (2 * Math.PI * i) / count;
+    return { x: Math.cos(angle), y: Math.sin(angle), z: 0 };
+  });
+}
+
 /**
- * Edges of a friction cone cut by `count` planes, each a force with normal part 1. The pyramid stands inside the
- * cone, so it never lends friction that is not there; one edge points straight against the push, where it is exact.
+ * Edges of a friction cone cut by planes, each a force with normal part 1. The pyramid stands inside the cone, so
+ * it never lends friction that is not there; one edge points straight against the push, where it is exact.
  *
  * A wheel that is free to roll resists only across its rolling direction.
  */
 export function frictionRays(
-  contact: Pick<PushContact, 'friction' | 'rolls'>,
-  against: Vector,
-  count = 8,
+  { friction, rolls }: Pick<PushContact, 'friction' | 'rolls'>,
+  directions: readonly Vector[],
 ): readonly Vector[] {
-  const start = Math.atan2(against.y, against.x);
-  const rays = Array.from({ length: count }, (_, i) => {
-    const angle = start + (2 * Math.PI * i) / count;
-    const ray = { x: contact.friction * Math.cos(angle), y: contact.friction * Math.sin(angle), z: 1 };
-    return contact.rolls === undefined ? ray : held(ray, contact.rolls);
-  });
-  if (contact.rolls === undefined && contact.friction > 0) return rays;
-  const distinct = rays.filter(
-    (r, i) => rays.findIndex((o) => Math.hypot(o.x - r.x, o.y - r.y) < 1e-12) === i,
-  );
-  return distinct.length > 0 ? distinct : [{ x: 0, y: 0, z: 1 }];
+  if (!(friction > 0)) return [{ x: 0, y: 0, z: 1 }];
+  const rays = directions.map((d) => ({ x: friction * d.x, y: friction * d.y, z: 1 }));
+  if (rolls === undefined) return rays;
+  const kept = rays.map((ray) => held(ray, rolls));
+  return kept.filter((r, i) => kept.findIndex((o) => Math.hypot(o.x - r.x, o.y - r.y) < 1e-12) === i);
 }
 
 /** Takes out of a friction force what a rolling wheel cannot give. */

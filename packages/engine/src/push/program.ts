@@ -8,7 +8,7 @@ import {
   putOnBody,
   putOnFoot,
 } from './column-builder.js';
-import { frictionRays } from './friction-rays.js';
+import { frictionRays, raysAgainst } from './friction-rays.js';
 import type { Push, PushContact, PushStrut, PushSystem, PushTie, TieEnd, Vector } from './push-system.js';
 import type { LinearProgram } from './simplex-state.js';
 import { middle, minus, size, times, toward } from './vectors.js';
@@ -60,7 +60,7 @@ export function program(system: PushSystem, push: Push): Program {
   addContacts(build, system, times(push.direction, -1));
   for (const s of struts) addStrut(build, s, tied.includes(s));
   for (const s of tied)
-    for (const ray of frictionRays({ friction: s.footFriction }, minus(s.head, s.foot))) {
+    for (const ray of frictionRays({ friction: s.footFriction }, raysAgainst(minus(s.head, s.foot)))) {
       putOnFoot(build.to, build.frame, s.id, ray);
       endColumn(build.to);
     }
@@ -123,6 +123,7 @@ function limited({ rows, limits }: Build, limit: Limit): number {
 
 function addContacts(build: Build, system: PushSystem, against: Vector): void {
   const { to, frame, force } = build;
+  const directions = raysAgainst(against);
   const leans = system.stacks.flatMap((stack) => leaning(build, stack));
   for (const c of system.contacts) {
     const full =
@@ -130,7 +131,7 @@ function addContacts(build: Build, system: PushSystem, against: Vector): void {
         ? undefined
         : limited(build, { of: c.id, kind: 'contact', most: c.capacity / force });
     const own = leans.filter((l) => l.contacts.includes(c.id));
-    for (const ray of frictionRays(c, against)) {
+    for (const ray of frictionRays(c, directions)) {
       putOnBody(to, frame, c.upper, c.at, ray);
       putOnBody(to, frame, c.lower, c.at, ray, -1);
       if (full !== undefined) put(to, full, 1);
