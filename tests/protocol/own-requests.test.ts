@@ -193,3 +193,35 @@ it('speaks the language of the client', async () => {
   expect(height(es)).toContain('49 in');
   expect(await spanish.stop()).toBe(0);
 });
+
+describe('settings', () => {
+  it('show figures in the units that the user chose, and back', async () => {
+    const uri = opened(samplePlan(14));
+    const height = (list: { code?: unknown; message: unknown }[]) =>
+      list.find((d) => d.code === 'crib-height')?.message;
+    expect(height(await server.diagnostics(uri, 1))).toContain('49 in');
+    let from = server.received.length;
+    server.notify('workspace/didChangeConfiguration', { settings: { cribwright: { units: 'si' } } });
+    expect(height(await server.diagnostics(uri, 1, from))).toMatch(/1,2\d\d mm/);
+    from = server.received.length;
+    server.notify('workspace/didChangeConfiguration', { settings: { cribwright: {} } });
+    expect(height(await server.diagnostics(uri, 1, from))).toContain('49 in');
+  });
+
+  it('keep hints off until the user turns them on, and lenses on until the user turns them off', async () => {
+    const uri = opened(samplePlan(14));
+    await server.diagnostics(uri, 1);
+    const range = { start: { line: 0, character: 0 }, end: { line: 99, character: 0 } };
+    const hints = () =>
+      server.request<unknown[] | null>('textDocument/inlayHint', { textDocument: { uri }, range });
+    const lenses = () => server.request<unknown[] | null>('textDocument/codeLens', { textDocument: { uri } });
+    expect(await hints()).toBeNull();
+    expect((await lenses())?.length).toBeGreaterThan(0);
+    const cribwright = { inlayHints: { enabled: true }, codeLens: { enabled: false } };
+    server.notify('workspace/didChangeConfiguration', { settings: { cribwright } });
+    expect((await hints())?.length).toBeGreaterThan(0);
+    expect(await lenses()).toBeNull();
+    server.notify('workspace/didChangeConfiguration', { settings: { cribwright: {} } });
+    expect(await hints()).toBeNull();
+  });
+});
