@@ -15,6 +15,8 @@ export interface DrawOptions {
   readonly far?: boolean;
   /** As if one could see through it: pieces over the body, whatever lies nearer. */
   readonly through?: boolean;
+  /** Which pieces can be seen at all, where that is known beforehand. */
+  readonly only?: ((solid: Solid) => boolean) | undefined;
   /** In lines alone, so that what it stands over stays to be seen. */
   readonly clear?: boolean;
 }
@@ -26,7 +28,7 @@ export function drawThing(
   placing: Placing,
   options: DrawOptions = {},
 ): { readonly item: Item; readonly box: Box } | undefined {
-  const { solids } = thing;
+  const solids = options.only === undefined ? thing.solids : thing.solids.filter(options.only);
   if (solids.length === 0) return undefined;
   const standing = look.standing(thing.id);
   const seen = new Set<string>();

@@ -18,6 +18,7 @@ import { heading, sheet } from '../sheet/sheet.js';
 import { margin, sheetWidth } from '../sheet/sizes.js';
 import { rightRoom, stationsBelow, stationsRight } from '../sheet/stations.js';
 import { fromAbove } from '../space/project.js';
+import type { Solid } from '../space/solid.js';
 import type { Thing } from '../space/thing.js';
 import { at3 } from '../space/vector.js';
 import { describe } from '../words/describe.js';
@@ -54,6 +55,7 @@ export const view: View = {
     const drawn = things.flatMap((thing) => {
       const one = drawThing(thing, look, placing, {
         through: thing.kind === 'vehicle',
+        only: thing.kind === 'crib' ? fromAboveOnly(thing) : undefined,
         clear: thing.kind === 'vehicle' && thing !== vehicles[0],
       });
       return one === undefined ? [] : [{ thing, ...one }];
@@ -127,3 +129,16 @@ export const view: View = {
     });
   },
 };
+
+/** Of a crib seen from above: its top two courses, its base course, and wedges. The rest lies under them. */
+function fromAboveOnly(thing: Thing): (solid: Solid) => boolean {
+  const course = (solid: Solid): number | undefined => {
+    const number = /^course (\d+) /.exec(solid.key)?.[1];
+    return number === undefined ? undefined : Number(number);
+  };
+  const top = Math.max(...thing.solids.map((s) => course(s) ?? 0));
+  return (solid) => {
+    const own = course(solid);
+    return own === undefined || own === 1 || own >= top - 1;
+  };
+}
