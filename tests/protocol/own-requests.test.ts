@@ -182,6 +182,16 @@ it('cribwright/bundledFiles: lists the library, each of which can be read', asyn
   }
 });
 
+it('finds nothing wrong with the library that it brings, opened as a file', async () => {
+  const { uris } = await server.request<{ uris: string[] }>('cribwright/bundledFiles');
+  for (const uri of uris) {
+    const { text } = await server.request<{ text: string }>('cribwright/bundledFile', { uri });
+    server.open(uri, text);
+    expect((await server.diagnostics(uri, 1)).filter((d) => (d.severity ?? 1) < 3)).toEqual([]);
+    server.close(uri);
+  }
+});
+
 it('speaks the language of the client', async () => {
   const spanish = await startServer();
   await spanish.initialize({ locale: 'es-US' });
