@@ -5,15 +5,23 @@ import { exactly } from '../model/interval.js';
 import type { Workings } from '../workings/workings.js';
 import type { Component } from './components.js';
 import { shareBounds } from './reaction-bounds.js';
+import { stackedBounds } from './stacked-bounds.js';
 
 /**
  * The most that each point may carry, whatever the stiffnesses: moments about the line through the far supports.
- * Only for a body with nothing resting on it: what a lower body carries is not its own weight alone.
+ * A body with others on it carries theirs too: there it is the greatest over all ways to balance them all.
  */
 export function staticBounds({ bodies, points }: Component, w: Workings): ReadonlyMap<string, Figure> {
   const bounds = new Map<string, Figure>();
+  const stacked = points.some((p) => p.lower !== 'ground') ? stackedBounds({ bodies, points }) : undefined;
   for (const body of bodies) {
-    if (points.some((p) => p.lower === body.id)) continue;
+    if (points.some((p) => p.lower === body.id)) {
+      for (const p of points) {
+        const most = p.upper === body.id ? stacked?.get(p.id) : undefined;
+        if (most !== undefined) bounds.set(p.id, stackedFigure(w, most));
+      }
+      continue;
+    }
     const own = points.filter((p) => p.upper === body.id);
     const weight = given(
       force(w.plan.display, 'weight', `weight of ${body.name}`, 'up', { governs: 'the heavy end' }),
@@ -31,6 +39,18 @@ export function staticBounds({ bodies, points }: Component, w: Workings): Readon
   }
   return bounds;
 }
+
+const stackedFigure = (w: Workings, most: number): Figure =>
+  given(
+    force(w.plan.display, 'bound', 'most it could carry, by statics alone', 'up', {
+      assumes: [
+        'the supports share the loads of all that rests on them in the way that is worst for this one',
+        'the greatest over all forces that only push and balance every vehicle: no short sum shows it',
+      ],
+    }),
+    exactly(most),
+    { kind: 'computed' },
+  );
 
 function boundFigure(
   w: Workings,

@@ -42,7 +42,9 @@ export function pushContact(p: SupportPoint, standing: readonly string[], w: Wor
     case 'crib':
     case 'step chock':
     case 'strut': {
-      const capacity = w.cribs().find((c) => c.crib.id === p.element)?.contactCapacity.value?.low;
+      const capacity =
+        w.cribs().find((c) => c.crib.id === p.element)?.contactCapacity.value?.low ??
+        w.plan.stepChocks.find((s) => s.id === p.element)?.capacity;
       // A capacity that nobody knows holds nothing up.
       return { ...base, friction: cribFriction(p, w), capacity: capacity ?? 0 };
     }
