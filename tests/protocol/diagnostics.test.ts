@@ -18,7 +18,9 @@ beforeAll(async () => {
   server = await startServer();
   await server.initialize({
     workspaceFolders: [{ uri: pathToFileURL(folder).toString(), name: 'plans' }],
-    capabilities: { workspace: { didChangeWatchedFiles: { dynamicRegistration: true } } },
+    capabilities: {
+      workspace: { workspaceFolders: true, didChangeWatchedFiles: { dynamicRegistration: true } },
+    },
   });
 });
 afterAll(async () => {
@@ -178,6 +180,21 @@ describe('what goes stale elsewhere', () => {
     server.open(after, samplePlan(14));
     expect(await server.diagnostics(before, undefined, from)).toEqual([]);
     expect(codes(await server.diagnostics(after, 1))).toContain('crib-height');
+  });
+
+  it('reads what a use line may reach anew when folders are opened or closed', async () => {
+    const outside = mkdtempSync(join(tmpdir(), 'crib-outside-'));
+    mkdirSync(join(outside, 'plans'));
+    writeFileSync(join(outside, 'shared.crib'), timber);
+    const plan = pathToFileURL(join(outside, 'plans', 'plan.crib')).toString();
+    server.open(plan, user.replace('parts/yard.crib', '../shared.crib'));
+    expect(codes(await server.diagnostics(plan, 1))).toContain('use-outside');
+    const from = server.received.length;
+    const added = [{ uri: pathToFileURL(outside).toString(), name: 'outside' }];
+    server.notify('workspace/didChangeWorkspaceFolders', { event: { added, removed: [] } });
+    expect(codes(await server.diagnostics(plan, 1, from))).not.toContain('use-outside');
+    server.close(plan);
+    rmSync(outside, { recursive: true });
   });
 
   it('asks to hear of plan files on the disk', async () => {

@@ -7,9 +7,11 @@ import { openWorkspace } from '../workspace/workspace.js';
 import { diagnosing } from './diagnosing.js';
 import { openDocuments, sameUri } from './open-documents.js';
 import { publisher } from './publisher.js';
+import { quiet } from './quiet.js';
 import type { Platform } from './serve.js';
 import { defaultSettings, localeOf, readSettings, type Settings } from './settings.js';
-import { willing } from './willing.js';
+import { today } from './today.js';
+import { watchPlanFiles } from './watch-plan-files.js';
 
 /** Plans in the opened folders beyond this many are not looked through by what goes across files. */
 const mostFiles = 2000;
@@ -101,16 +103,18 @@ export function startSession(
     send,
     clear,
   });
+  /** Once a burst has passed: a client asks again for each. */
+  const due = quiet(turn, refresh);
   /** A file changed: it and whatever uses it are looked at again, the file itself first. */
   function changed(uri: string): void {
     const users = workspace.dependents(sameUri(uri)).filter((u) => open.get(u));
     for (const user of users) work.touch(user);
     if (open.get(uri)) work.touch(sameUri(uri));
-    if (users.length > 0) refresh();
+    if (users.length > 0) due.stir();
   }
   function everything(): void {
     for (const document of open.all()) work.touch(sameUri(document.uri));
-    refresh();
+    due.stir();
   }
 
   connection.onDidOpenTextDocument((opened) => {
@@ -139,49 +143,40 @@ export function startSession(
       workspace.drop(sameUri(uri));
       for (const user of users) if (open.get(user)) work.touch(user);
     }
-    refresh();
+    due.stir();
   });
 
+  function set(to: Settings): void {
+    settings = to;
+    workspace.show(to.units === 'plan' ? undefined : to.units);
+  }
   async function pullSettings(pushed: unknown): Promise<void> {
     const canPull = params.capabilities.workspace?.configuration === true;
     const pull = () => connection.workspace.getConfiguration('cribwright').catch(() => pushed);
-    settings = readSettings(canPull ? await pull() : pushed);
-    workspace.show(settings.units === 'plan' ? undefined : settings.units);
+    set(readSettings(canPull ? await pull() : pushed));
     everything();
   }
   connection.onDidChangeConfiguration(({ settings: pushed }) =>
     pullSettings(isSection(pushed) ? pushed.cribwright : undefined),
   );
   connection.onInitialized(async () => {
-    if (params.capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration)
-      willing(
-        connection.sendRequest('client/registerCapability', {
-          registrations: [
-            {
-              id: 'cribwright/files',
-              method: 'workspace/didChangeWatchedFiles',
-              registerOptions: { watchers: [{ globPattern: '**/*.crib' }] },
-            },
-          ],
-        }),
-      );
+    watchPlanFiles(connection, params.capabilities);
     if (params.capabilities.workspace?.workspaceFolders)
       connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
         const gone = new Set(removed.map((f) => f.uri));
         folders = [...folders.filter((f) => !gone.has(f)), ...added.map((f) => f.uri)];
         known = undefined;
+        // What a `use` may reach hangs on the folders: everything open is read anew.
+        for (const { uri, text } of open.all()) {
+          workspace.drop(sameUri(uri));
+          workspace.put(sameUri(uri), text.getText(), text.version);
+        }
+        everything();
       });
     if (params.capabilities.workspace?.configuration) await pullSettings(undefined);
   });
-  settings = readSettings(params.initializationOptions?.settings);
+  set(readSettings(params.initializationOptions?.settings));
   return session;
-}
-
-/** The reader's own day, as acceptances name theirs. */
-function today(): string {
-  const now = new Date();
-  const two = (n: number): string => String(n).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
 const foldersOf = ({ workspaceFolders, rootUri }: InitializeParams): readonly string[] =>
