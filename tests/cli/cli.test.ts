@@ -56,6 +56,22 @@ describe('check', () => {
     expect(out).toContain('broken.crib:3:');
   });
 
+  it('stays readable on a megabyte of braces', () => {
+    writeFileSync(join(folder, 'braces.crib'), '{'.repeat(1_000_000));
+    writeFileSync(join(folder, 'lines.crib'), '} plan {\n'.repeat(20_000));
+    for (const name of ['braces.crib', 'lines.crib']) {
+      const { code, out } = runCommand(command, ['check', name], { cwd: folder });
+      expect(code).toBe(1);
+      expect(out.split('\n').length).toBeLessThan(200);
+      expect(out.length).toBeLessThan(60_000);
+      const json = JSON.parse(runCommand(command, ['check', name, '-f', 'json'], { cwd: folder }).out);
+      expect(json.files[0].problems.length).toBeLessThanOrEqual(30);
+      expect(json.files[0].problems.length + json.files[0].problemsLeftOut).toBe(
+        json.outcome.danger + json.outcome.warning + json.outcome.note,
+      );
+    }
+  });
+
   it('reads a plan from the standard input', () => {
     const text = 'plan "Piped" {\n  policy Nobody\n}\n';
     const { code, out } = runCommand(command, ['check', '-'], { input: text });

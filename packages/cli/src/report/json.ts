@@ -11,6 +11,7 @@ import { version } from '../version.js';
 import { formulaText, sourceText } from './figure-text.js';
 import { exitCode, tally } from './outcome.js';
 import type { FileReport, LocatedFinding, LocatedProblem, Location, PlanReport, Report } from './report.js';
+import { shownProblems } from './shown-problems.js';
 
 export const schemaId = 'urn:cribwright:check:1';
 
@@ -26,11 +27,15 @@ export const jsonValue = (report: Report) => ({
   unreadable: report.unreadable,
 });
 
-const fileValue = (file: FileReport) => ({
-  path: file.path,
-  problems: file.problems.map(problemValue),
-  plans: file.plans.map(planValue),
-});
+const fileValue = (file: FileReport) => {
+  const { shown, leftOut } = shownProblems(file);
+  return {
+    path: file.path,
+    problems: shown.map(problemValue),
+    problemsLeftOut: leftOut,
+    plans: file.plans.map(planValue),
+  };
+};
 
 const problemValue = (problem: LocatedProblem) => ({
   rule: problem.code,

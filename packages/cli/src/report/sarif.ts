@@ -4,6 +4,7 @@ import { SarifBuilder, SarifResultBuilder, SarifRuleBuilder, SarifRunBuilder } f
 import { version } from '../version.js';
 import { formulaText, sourceText } from './figure-text.js';
 import type { LocatedFinding, LocatedProblem, Location, Report, TextFix } from './report.js';
+import { shownProblems } from './shown-problems.js';
 
 type Result = SarifResultBuilder['result'];
 type PhysicalLocation = NonNullable<NonNullable<Result['locations']>[number]['physicalLocation']>;
@@ -37,6 +38,17 @@ export function sarifReport(report: Report, rules: readonly RuleNote[]): string 
           level: 'error' as const,
           message: { text: `${u.path} could not be read: ${u.why}` },
         })),
+        ...report.files.flatMap((f) => {
+          const { leftOut } = shownProblems(f);
+          return leftOut === 0
+            ? []
+            : [
+                {
+                  level: 'error' as const,
+                  message: { text: `${f.path}: ${leftOut} more problems of the text are left out` },
+                },
+              ];
+        }),
         ...notRun.map((r) => ({ level: 'error' as const, message: { text: r.message.text ?? '' } })),
       ],
     },
@@ -48,7 +60,7 @@ export function sarifReport(report: Report, rules: readonly RuleNote[]): string 
 
 const resultsOf = (report: Report): readonly Result[] =>
   report.files.flatMap((file) => [
-    ...file.problems.map((p) => problemResult(p, file.text)),
+    ...shownProblems(file).shown.map((p) => problemResult(p, file.text)),
     ...file.plans.flatMap((plan) => plan.findings.map((f) => findingResult(f, plan.title))),
   ]);
 

@@ -1,10 +1,12 @@
 import { caution, type Finding } from '@cribwright/engine';
+import { group } from '@cribwright/units';
 import { type Paint, printable } from '../terminal/paint.js';
 import { quote } from '../terminal/quote.js';
 
 import { sumLines } from './figure-text.js';
 import { tally } from './outcome.js';
 import type { FileReport, LocatedFinding, LocatedProblem, PlanReport, Report } from './report.js';
+import { shownProblems } from './shown-problems.js';
 
 /** The report for people: each finding with its line, its sum and what would make it right. The caution is last. */
 export function textReport(report: Report, paint: Paint): string {
@@ -24,8 +26,13 @@ export function textReport(report: Report, paint: Paint): string {
 }
 
 function fileLines(file: FileReport, texts: ReadonlyMap<string, string>, paint: Paint): readonly string[] {
-  const problems = file.problems.flatMap((p) => problemLines(p, texts, paint));
-  return [...problems, ...file.plans.flatMap((p) => planLines(p, file.path, texts, paint))];
+  const { shown, leftOut } = shownProblems(file);
+  const problems = shown.flatMap((p) => problemLines(p, texts, paint));
+  const more =
+    leftOut === 0
+      ? []
+      : [paint('danger', `and ${group(leftOut)} more of these in ${printable(file.path)}`), ''];
+  return [...problems, ...more, ...file.plans.flatMap((p) => planLines(p, file.path, texts, paint))];
 }
 
 function problemLines(

@@ -23,3 +23,17 @@ it('marks an empty place with one caret', () => {
 it('says nothing about a line that is not there', () => {
   expect(quote(text, on(40, 0, 1), plain)).toEqual([]);
 });
+
+it('cuts a very long line around its cause', () => {
+  const long = `${'a'.repeat(5000)} courses 14 ${'b'.repeat(5000)}`;
+  const [line, mark] = quote(long, on(0, 5001, 5011), plain);
+  expect(line).toMatch(/^ {2}1 \| …a+ courses 14 b+…$/);
+  expect(line?.length).toBeLessThan(130);
+  expect(line?.indexOf('courses')).toBe(mark?.indexOf('^'));
+});
+
+it('cuts a cause that is itself too long', () => {
+  const [line, mark] = quote('{'.repeat(1_000_000), on(0, 0, 1_000_000), plain);
+  expect(line).toBe(`  1 | ${'{'.repeat(120)}…`);
+  expect(mark?.length).toBeLessThan(130);
+});
