@@ -36,10 +36,21 @@ export function cribUse(
     const load = loads.get(id)?.load ?? unknownLoad(display);
     return { load, capacity, use: useOf(load, capacity, display) };
   };
-  return {
-    whole: at(c.crib.id, c.capacity),
-    contacts: c.contacts.map((k) =>
-      k.loaded ? at(`${c.crib.id}#${k.number}`, c.contactCapacity) : undefined,
-    ),
-  };
+  const contacts = c.contacts.map((k) =>
+    k.loaded ? at(`${c.crib.id}#${k.number}`, c.contactCapacity) : undefined,
+  );
+  const whole = at(c.crib.id, c.capacity);
+  return { whole: { ...whole, use: governingUse(whole.use, contacts) }, contacts };
+}
+
+/** The crib is used as hard as its hardest-pressed contact: contacts rarely share alike. */
+function governingUse(whole: Figure, contacts: readonly (Use | undefined)[]): Figure {
+  let worst = whole;
+  contacts.forEach((contact, i) => {
+    const use = contact?.use;
+    if (use?.value === undefined || use.value.high <= (worst.value?.high ?? Number.POSITIVE_INFINITY)) return;
+    const governs = [`contact ${i + 1}`, use.governs].filter(Boolean).join(', ');
+    worst = { ...use, governs };
+  });
+  return worst;
 }

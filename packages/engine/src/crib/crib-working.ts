@@ -1,8 +1,8 @@
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
-import { minus, plus, times } from '../figure/interval-math.js';
+import { times } from '../figure/interval-math.js';
 import { count, type Display, force, length } from '../figure/units-of.js';
-import { exactly, hull, type Interval } from '../model/interval.js';
+import { exactly } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { PolicyKey } from '../model/policy.js';
 import type { ElementId } from '../model/ref.js';
@@ -11,8 +11,8 @@ import type { Vehicle } from '../model/vehicle.js';
 import { limitFigure } from '../policy/limit.js';
 import { crossingCapacity } from '../timber/crossing.js';
 import { sizeSource } from '../timber/size-source.js';
-import { underside } from '../vehicle/underside.js';
 import { type Contact, contactsOf } from './contacts.js';
+import { baseFigure, closesFigure, gapFigure } from './gap.js';
 import { narrowWidth, stackHeight } from './layout.js';
 
 /** A crib with all that follows from its text, its place and the policy. */
@@ -156,66 +156,3 @@ const limitOn = (width: Figure, ratio: Figure, crib: Crib, display: Display, gov
     '{ratio} × {width}',
     { ratio, width },
   );
-
-/** What a crib or step chock stands on, above the ground; a pad said to be under it counts too. */
-export const baseHeight = ({ id, standsOn }: Pick<Crib, 'id' | 'standsOn'>, pads: Plan['pads']): Interval => {
-  switch (standsOn.kind) {
-    case 'ground':
-      return exactly(pads.find((p) => p.under === id)?.thickness ?? 0);
-    case 'vehicle':
-      return standsOn.height;
-    case 'pad':
-      return exactly(pads.find((p) => p.id === standsOn.pad)?.thickness ?? 0);
-  }
-};
-
-const baseFigure = (crib: Crib, plan: Plan): Figure =>
-  given(
-    length(plan.display, 'base', 'what it stands on', 'nearest', {
-      ref: { element: crib.id, property: 'stands on' },
-    }),
-    baseHeight(crib, plan.pads),
-    { kind: 'stated' },
-  );
-
-function gapFigure(
-  crib: Crib,
-  contacts: readonly Contact[],
-  height: Figure,
-  base: Figure,
-  display: Display,
-): Figure {
-  const met = contacts.flatMap((c) => (c.given[0] === undefined ? [] : [c.meets ?? c.given[0]]));
-  const heights = met.map((m) => underside(m.vehicle, m.part, m.place.at));
-  const first = met[0];
-  const part = given(
-    length(display, 'partHeight', `underside of ${first?.part.name ?? 'the captured part'}`, 'nearest', {
-      ref: first?.part.ref,
-    }),
-    heights.length > 0 ? heights.reduce(hull) : undefined,
-    first?.vehicle.source ?? { kind: 'unknown' },
-  );
-  const shims = given(
-    length(display, 'shims', 'shims', 'down', {
-      ref: { element: crib.id, property: 'shims' },
-    }),
-    exactly(crib.shims),
-    { kind: 'stated' },
-  );
-  // Terms that are nothing only clutter the sum.
-  const terms = Object.entries({ base, height, shims }).filter(([, f]) => f.value?.high !== 0);
-  return computed(
-    length(display, 'gap', 'gap to close', 'up', { ref: { element: crib.id, property: 'courses' } }),
-    minus(part.value, plus(plus(base.value, height.value), shims.value)),
-    ['{part}', ...terms.map(([name]) => `{${name}}`)].join(' − '),
-    { part, ...Object.fromEntries(terms) },
-  );
-}
-
-function closesFigure(crib: Crib, display: Display): Figure {
-  const head = length(display, 'closes', 'gap that the wedges close', 'down', {
-    ref: { element: crib.id, property: 'wedges' },
-  });
-  if (crib.wedges === undefined || crib.wedges.pairs <= 0) return given(head, exactly(0), { kind: 'stated' });
-  return given(head, crib.wedges.travel, { kind: 'stated' });
-}

@@ -10,7 +10,7 @@ import type { Part, Vehicle } from '../model/vehicle.js';
 import { limitValue } from '../policy/limit.js';
 import { type PartPlace, partNamed, placeAt } from '../vehicle/part-place.js';
 import { underside } from '../vehicle/underside.js';
-import { baseHeight } from './crib-working.js';
+import { baseHeight } from './gap.js';
 
 /** A stepped block slid under a part until one of its steps meets it. */
 export interface StepChockWorking {

@@ -1,33 +1,13 @@
 import { exceeds, show } from '@cribwright/units';
-import { cribUse, type Use, unknownLoad } from '../../crib/crib-use.js';
+import { cribUse, type Use } from '../../crib/crib-use.js';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { carries, type StepChockWorking } from '../../crib/step-chock-working.js';
 import { buildsFor } from '../../design/builds.js';
 import { print, printBeside } from '../../figure/print.js';
 import type { Fix } from '../../finding/finding.js';
-import { messages } from '../../finding/message.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, published, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  'over-contact':
-    'crib {crib} contact {contact} may have to carry {load} ({governs}). It holds {capacity} ({sum}). Spread the load over more contacts, or use larger timbers.',
-  'over-whole':
-    'crib {crib} may have to carry {load} ({governs}). Its {contacts} loaded contacts hold {capacity} ({sum}). Add a crib, or use larger timbers.',
-  'over-limit':
-    'crib {crib} contact {contact} may have to carry {load} ({governs}), {use} of the {capacity} that it holds. The policy allows {limit}.',
-  unknown: 'crib {crib}: nobody knows what it has to carry. {why} Until then this check has not passed.',
-  'step-over':
-    'step chock {chock} may have to carry {load} ({governs}). It holds {capacity}. Use a crib, or more of them.',
-  'step-unrated':
-    'step chock {chock}: nobody knows what it holds, and it may have to carry {load}. Until then this check has not passed. Take the rating from its maker.',
-  'step-unknown':
-    'step chock {chock}: nobody knows what it has to carry. {why} Until then this check has not passed.',
-  'weigh-it': 'Give the weight and the place of the centre of gravity of what rests on it.',
-  'as-built': 'as built',
-  'fix-build': 'Build it {layout} of {timber}, {courses} courses ({use} of its capacity)',
-} as const;
-const say = messages('crib-load', words);
+import { stepOverload } from './step-chock.js';
+import { say, words } from './words.js';
 
 function overload(c: CribWorking, w: Workings): RuleFinding | undefined {
   const { crib } = c;
@@ -143,42 +123,6 @@ function stronger(c: CribWorking, w: Workings): readonly Fix[] {
 
 const over = ({ load, capacity }: Use): boolean =>
   load.value !== undefined && capacity.value !== undefined && exceeds(load.value.high, capacity.value.low);
-
-function stepOverload(c: StepChockWorking, w: Workings): RuleFinding | undefined {
-  const { chock } = c;
-  // One that is not under its part carries nothing: the rule on reach says so.
-  if (!carries(c)) return undefined;
-  const subject = { element: chock.id };
-  const load = w.loads().get(chock.id)?.load ?? unknownLoad(w.plan.display);
-  const base = { subject, at: subject, figures: [load, c.capacity] };
-  if (load.value === undefined)
-    return {
-      ...base,
-      severity: 'warning',
-      couldNotRun: true,
-      message: say('step-unknown', { chock: chock.name, why: say('weigh-it', {}).text }),
-    };
-  if (load.value.high <= 0) return undefined;
-  const beside = printBeside(load, c.capacity);
-  if (c.capacity.value === undefined)
-    return {
-      ...base,
-      severity: 'warning',
-      couldNotRun: true,
-      message: say('step-unrated', { chock: chock.name, load: beside.demand }),
-    };
-  const limit = (w.limit('use limit').value?.low ?? 1) * c.capacity.value.low;
-  if (!exceeds(load.value.high, limit)) return undefined;
-  return {
-    ...base,
-    message: say('step-over', {
-      chock: chock.name,
-      load: beside.demand,
-      capacity: beside.limit,
-      governs: load.governs ?? say('as-built', {}).text,
-    }),
-  };
-}
 
 export const rule: Rule = {
   id: 'crib-load',

@@ -1,32 +1,11 @@
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { type StepChockWorking, snugGap } from '../../crib/step-chock-working.js';
-import { measured } from '../../figure/compute.js';
 import { print, printAs } from '../../figure/print.js';
-import { length } from '../../figure/units-of.js';
 import type { Fix } from '../../finding/finding.js';
-import { messages } from '../../finding/message.js';
-import { exactly } from '../../model/interval.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  short:
-    'crib {crib} does not reach {part}: {gap} is left open ({sum}) and its wedges close {closes}. {advice}',
-  tall: 'crib {crib} is too tall for {part}: it would need {over} more room ({sum}). {advice}',
-  loose:
-    'crib {crib}: its wedges close at least {closes}, and only {gap} is open ({sum}). They do not go in. {advice}',
-  'step-none': 'step chock {chock} is too tall for {part} at every step. Use a lower one.',
-  'step-gap':
-    'step chock {chock}: {gap} is left open between its step and {part} ({sum}). Slide it in to another step, or fill the gap with a wedge.',
-  'step-beside': 'step chock {chock} stands beside {part}, {off} off it. Slide it under.',
-  'use-courses': 'Use {courses} courses: {gap} is then left for the wedges.',
-  'use-shims': 'Put {shims} of shims under the load.',
-  'measure-first': 'Measure the gap and choose courses and shims to fit.',
-  'fix-courses': 'Use {courses} courses',
-  'fix-shims': 'Add {shims} of shims',
-} as const;
-const say = messages('crib-reach', words);
+import { stepMisfit } from './step-chock.js';
+import { say, words } from './words.js';
 
 /** Least and most that the wedges can fill. Without wedges the stack must meet the part by itself. */
 const wedgeRange = (c: CribWorking) => c.closes.value ?? { low: 0, high: 0 };
@@ -150,40 +129,6 @@ function remedy(c: CribWorking, w: Workings): { readonly advice: string; readonl
     };
   }
   return { advice: say('measure-first', {}).text, fixes: [] };
-}
-
-function stepMisfit(c: StepChockWorking, w: Workings): RuleFinding | undefined {
-  const { chock, meets, gap } = c;
-  if (meets === undefined) return undefined;
-  const subject = { element: chock.id };
-  const shared = { chock: chock.name, part: `the ${meets.vehicle.name}'s ${meets.part.name}` };
-  const figures = [c.gap, c.height];
-  if (!meets.hit) {
-    const off = measured(
-      length(w.plan.display, 'off', 'distance to the part', 'up'),
-      exactly(Math.hypot(meets.place.off.x, meets.place.off.y)),
-      'from the chock to the edge of the part',
-    );
-    return {
-      subject,
-      at: { element: chock.id, property: 'at' },
-      message: say('step-beside', { ...shared, off: print(off) }),
-      figures: [off],
-    };
-  }
-  if (gap.value === undefined) return { subject, at: subject, message: say('step-none', shared), figures };
-  return exceeds(gap.value.high, snugGap)
-    ? {
-        subject,
-        at: subject,
-        message: say('step-gap', {
-          ...shared,
-          gap: printAs(gap, gap.value.high),
-          sum: gap.formula?.numbers ?? '',
-        }),
-        figures,
-      }
-    : undefined;
 }
 
 export const rule: Rule = {

@@ -1,5 +1,6 @@
 import { exceeds } from '@cribwright/units';
 import { given } from '../../figure/compute.js';
+import type { Figure } from '../../figure/figure.js';
 import { print, printAs, printBeside } from '../../figure/print.js';
 import { angle } from '../../figure/units-of.js';
 import type { Fix } from '../../finding/finding.js';
@@ -49,7 +50,7 @@ function badAngle(s: StrutWorking, w: Workings): RuleFinding | undefined {
   const rise = flat ? s.rise.value?.low : s.rise.value?.high;
   const fix = target === undefined || rise === undefined ? undefined : footFix(s, rise / Math.tan(target), w);
   const advice = fix === undefined ? '' : say('set-foot', { out: fix.title.holes.out ?? '' }).text;
-  const shared = { strut: strut.name, angle: beside.demand, sum, advice };
+  const shared = { strut: strut.name, angle: shownAngle(s, limit, beside.demand), sum, advice };
   return {
     subject,
     at,
@@ -75,6 +76,10 @@ function badAngle(s: StrutWorking, w: Workings): RuleFinding | undefined {
         }),
   };
 }
+
+/** As the figure prints it, unless that would read as if the limit held. */
+const shownAngle = ({ angle }: StrutWorking, limit: Figure, beside: string): string =>
+  print(angle) === print(limit) ? beside : print(angle);
 
 const footFix = ({ strut }: StrutWorking, run: number, w: Workings): Fix => {
   const out = lengthWords(run, w.plan.display);

@@ -1,0 +1,144 @@
+import type { Plan } from '../model/plan.js';
+import type { Part, Vehicle } from '../model/vehicle.js';
+import { toPlan } from '../vehicle/frame.js';
+import { underside } from '../vehicle/underside.js';
+import { bodyOfPart, cabBody, type SupportPoint } from './support-points.js';
+
+const sides = ['driver', 'passenger'] as const;
+
+/** What held the vehicles up before the crew came. */
+export function originalSupports(plan: Plan): readonly SupportPoint[] {
+  return [
+    ...plan.vehicles.flatMap((v) => ownSupports(v, plan)),
+    ...plan.contacts.flatMap((c) => vehicleContacts(c, plan)),
+  ];
+}
+
+function ownSupports(vehicle: Vehicle, plan: Plan): readonly SupportPoint[] {
+  // A part that rests on another vehicle of the plan is held there, and not a second time by the ground.
+  const onVehicle = (part: Part) =>
+    plan.contacts.some((c) => c.upper === vehicle.id && c.upperPart === part.id);
+  const tyres = lies(vehicle)
+    ? []
+    : vehicle.axles.flatMap((axle) =>
+        sides
+          .filter((side) => !axle.missing.includes(side))
+          .map((side): SupportPoint => {
+            const at = toPlan(vehicle, {
+              x: axle.x,
+              y: (side === 'driver' ? -1 : 1) * (axle.track / 2),
+            });
+            return {
+              id: `${vehicle.id}/${axle.id}/${side}`,
+              element: vehicle.id,
+              label: `${vehicle.name} ${axle.name}, ${side} side`,
+              kind: 'tyre',
+              original: true,
+              group: `${vehicle.id}/${axle.id}`,
+              at: { ...at, z: 0 },
+              upper: vehicle.id,
+              lower: 'ground',
+              stiffness: axle.stiffness,
+              preload: 0,
+              ref: axle.ref,
+            };
+          }),
+      );
+  const parts = vehicle.parts.flatMap((part) =>
+    part.carries?.down === true && !onVehicle(part) && !lies(vehicle)
+      ? part.offsets.map((y, i): SupportPoint => {
+          const at = toPlan(vehicle, { x: part.from, y });
+          const side = part.offsets.length < 2 ? '' : y < 0 ? 'driver' : 'passenger';
+          return {
+            id: [vehicle.id, part.id, side || `${i + 1}`].join('/'),
+            element: vehicle.id,
+            label: [vehicle.name, part.name, side && `${side} side`].filter(Boolean).join(' '),
+            kind: 'part',
+            original: true,
+            group: `${vehicle.id}/${part.id}`,
+            at: {
+              ...at,
+              z: underside(vehicle, part, at).low,
+            },
+            upper: vehicle.id,
+            lower: 'ground',
+            stiffness: part.carries?.stiffness ?? 0,
+            preload: 0,
+            ref: part.ref,
+          };
+        })
+      : [],
+  );
+  const mounts = (vehicle.cab?.mounts ?? []).flatMap((mount) =>
+    mount.offsets.map((y): SupportPoint => {
+      const at = toPlan(vehicle, { x: mount.x, y });
+      const side = y < 0 ? 'driver' : 'passenger';
+      return {
+        id: `${cabBody(vehicle)}/${mount.name}/${side}`,
+        element: vehicle.id,
+        label: `${vehicle.name} cab ${mount.name}, ${side} side`,
+        kind: 'cab mount',
+        original: true,
+        group: `${cabBody(vehicle)}/${mount.name}`,
+        at: { ...at, z: 0 },
+        upper: cabBody(vehicle),
+        lower: vehicle.id,
+        stiffness: mount.stiffness,
+        preload: 0,
+        ref: vehicle.cab?.ref ?? { element: vehicle.id },
+      };
+    }),
+  );
+  return [...tyres, ...parts, ...mounts, ...bodyOnGround(vehicle)];
+}
+
+const lies = ({ posture }: Vehicle) => posture.kind === 'on its side' || posture.kind === 'on its roof';
+
+/** What a body that lies on the ground gives: a setting, from memory, of 50,000 lb an inch at each corner. */
+const bodyStiffness = (50_000 * 4.4482216152605) / 0.0254;
+
+/** A vehicle on its side or roof rests on the corners of what is down. */
+function bodyOnGround(vehicle: Vehicle): readonly SupportPoint[] {
+  if (!lies(vehicle)) return [];
+  const half = (vehicle.posture.kind === 'on its roof' ? vehicle.width : vehicle.height) / 2;
+  return [0, vehicle.length].flatMap((x, i) =>
+    [-half, half].map((y, j): SupportPoint => {
+      const end = `${i === 0 ? 'front' : 'rear'} ${j === 0 ? 'driver' : 'passenger'} corner`;
+      return {
+        id: `${vehicle.id}/${end}`,
+        element: vehicle.id,
+        label: `${vehicle.name} on the ground, ${end}`,
+        kind: 'body',
+        original: true,
+        group: `${vehicle.id}/${end}`,
+        at: { ...toPlan(vehicle, { x, y }), z: 0 },
+        upper: vehicle.id,
+        lower: 'ground',
+        stiffness: bodyStiffness,
+        preload: 0,
+        ref: { element: vehicle.id, property: 'posture' },
+      };
+    }),
+  );
+}
+
+function vehicleContacts(contact: Plan['contacts'][number], plan: Plan): readonly SupportPoint[] {
+  const upper = plan.vehicles.find((v) => v.id === contact.upper);
+  const lower = plan.vehicles.find((v) => v.id === contact.lower);
+  const part = upper?.parts.find((p) => p.id === contact.upperPart);
+  const under = lower?.parts.find((p) => p.id === contact.lowerPart);
+  return contact.points.map((at, i) => ({
+    id: `${contact.id}#${i + 1}`,
+    element: contact.lower,
+    label: `${lower?.name ?? contact.lower} under ${upper?.name ?? contact.upper}`,
+    kind: 'vehicle',
+    original: true,
+    group: contact.id,
+    at: { ...at, z: part?.height.low ?? 0 },
+    upper: upper !== undefined && part !== undefined ? bodyOfPart(upper, part) : contact.upper,
+    lower: lower !== undefined && under !== undefined ? bodyOfPart(lower, under) : contact.lower,
+    stiffness: contact.stiffness,
+    preload: 0,
+    ref: contact.ref,
+  }));
+}
