@@ -1,7 +1,7 @@
 import { closest, findUnit } from '@cribwright/units';
 import type { Span, Term } from '../grammar/syntax.js';
 import { kindWords } from '../phrase/kind-words.js';
-import { unquoted } from '../phrase/matcher.js';
+import { unquoted } from '../phrase/unquoted.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 import type { BlockSchema } from '../schema/block-schema.js';

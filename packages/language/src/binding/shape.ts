@@ -1,7 +1,7 @@
 import { closest } from '@cribwright/units';
 import type { Parsed } from '../grammar/parse.js';
 import type { SyntaxStatement, Term } from '../grammar/syntax.js';
-import { unquoted } from '../phrase/matcher.js';
+import { unquoted } from '../phrase/unquoted.js';
 import { problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 import type { BlockSchema, PropertySchema } from '../schema/block-schema.js';

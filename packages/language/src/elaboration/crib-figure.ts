@@ -1,6 +1,6 @@
 import { vectorOf } from '@cribwright/units';
+import { type Amount, evaluate } from '../phrase/evaluate.js';
 import type { Expression } from '../phrase/expression.js';
-import { type Amount, evaluate } from '../phrase/measure.js';
 import { cribProperties } from '../schema/crib.js';
 import { timberProperties } from '../schema/timber.js';
 import { outermost, type Writing } from './writing.js';

@@ -5,8 +5,9 @@ import type { BoundBlock, BoundProperty } from '../binding/bound-file.js';
 import type { Declaration, Reference } from '../binding/declaration.js';
 import type { Surroundings } from '../binding/file-scope.js';
 import type { Span } from '../grammar/syntax.js';
+import { type Amount, asForce, evaluate, type Values } from '../phrase/evaluate.js';
 import { type Match, read } from '../phrase/match.js';
-import { type Amount, asForce, evaluate, fits, type Values } from '../phrase/measure.js';
+import { fits } from '../phrase/measure.js';
 import type { Argument, WrittenQuantity } from '../phrase/pattern.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
 import type { PropertySchema } from '../schema/block-schema.js';
@@ -105,7 +106,6 @@ export class Writing {
 
   values(within: Expansion): Values {
     return {
-      vectorOf: () => undefined,
       amountOf: (d) => this.amountOf(d, within, []),
       figureOf: (e) => this.figure(e),
     };
@@ -124,7 +124,6 @@ export class Writing {
   private amountOf(d: Declaration, within: Expansion, open: readonly Declaration[]): Amount | undefined {
     if (open.includes(d) || open.length > 64) return undefined;
     const inner = (e: Expansion): Values => ({
-      vectorOf: () => undefined,
       amountOf: (next) => this.amountOf(next, e, [...open, d]),
       figureOf: (e2) => this.figure(e2),
     });

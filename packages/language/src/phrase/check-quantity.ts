@@ -2,10 +2,12 @@ import { describeVector, findUnit, plain, sameVector, show, unitsOf, type Vector
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 import { dueOf, exampleOf, sentence } from './dimension-words.js';
+import { asForce, evaluate, type Values } from './evaluate.js';
 import type { Expression } from './expression.js';
-import { asForce, evaluate, fits, unitOf, type Values, vectorOfExpression } from './measure.js';
+import { fits, vectorOfExpression } from './measure.js';
 import type { QuantityRule } from './pattern.js';
 import { isPlain, type NameScope } from './scope.js';
+import { unitOf } from './unit-of.js';
 
 /** Never below zero, whatever the line. */
 const positive = [
@@ -127,7 +129,7 @@ function percentMissing(e: Expression, text: (e: Expression) => string): Languag
   );
 }
 
-const noNames: Values = { vectorOf: () => undefined, amountOf: () => undefined, figureOf: () => undefined };
+const noNames: Values = { amountOf: () => undefined, figureOf: () => undefined };
 
 function checkSize(e: Expression, rule: QuantityRule, text: (e: Expression) => string): LanguageProblem[] {
   const problems: LanguageProblem[] = [];

@@ -1,19 +1,13 @@
-import { compound, findUnit, mayFollow, suggestUnit, type Unit } from '@cribwright/units';
+import { compound, mayFollow } from '@cribwright/units';
 import type { Kind, Reference } from '../binding/declaration.js';
 import type { Span, Term } from '../grammar/syntax.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
-import { dueOf, exampleOf, sentence } from './dimension-words.js';
-import {
-  type Expression,
-  type FigureWord,
-  figureWords,
-  type NumberExpression,
-  type WrittenUnit,
-} from './expression.js';
+import { type Expression, type FigureWord, figureWords, type NumberExpression } from './expression.js';
 import type { Piece } from './match.js';
 import { readNumber } from './number-term.js';
 import type { QuantityRule } from './pattern.js';
+import { readUnit } from './read-unit.js';
 import type { NameScope } from './scope.js';
 import { unknownName } from './unknown-name.js';
 
@@ -176,125 +170,13 @@ class ExpressionReader {
           : [replace(say('number-malformed.fix', { near: read.fix }), read.span, read.fix)];
       this.problems.push(problem('number-malformed', read.span, { why: read.why }, { fixes }));
     }
-    const unit = this.unit(read.span);
+    const taken = readUnit(this.request, this.at, read.span);
+    this.at += taken.length;
+    this.problems.push(...taken.problems);
+    this.pieces.push(...taken.pieces);
+    const { unit } = taken;
     const span = unit ? join(read.span, unit.span) : read.span;
     return { kind: 'number', value: read.value ?? 0, unit, span };
-  }
-
-  private unit(after: Span): WrittenUnit | undefined {
-    const { terms, reserved } = this.request;
-    const first = terms[this.at];
-    if (!first) return undefined;
-    for (const length of [3, 2, 1]) {
-      const run = terms.slice(this.at, this.at + length);
-      const last = run.at(-1);
-      if (run.length < length || !last) continue;
-      const text = this.unitText(run);
-      const unit = text === undefined ? undefined : findUnit(text);
-      if (!unit || text === undefined) continue;
-      if (length === 1 && reserved.has(text) && !this.unitLikely(unit)) continue;
-      return this.took(unit, text, { start: first.start, end: last.end }, length);
-    }
-    if (first.kind === 'symbol' && (first.text === "'" || first.text === '°'))
-      return this.feetMark(first, after);
-    if (first.kind === 'text' && first.start === after.end) return this.inchMark(first, after);
-    return this.unknownUnit(first);
-  }
-
-  private unitText(run: readonly Term[]): string | undefined {
-    const [a, b, c] = run;
-    if (!a) return undefined;
-    if (run.length === 1) return a.kind === 'word' || a.text === '%' || a.text === '°' ? a.text : undefined;
-    if (b && c && a.kind === 'word' && b.text === 'per' && c.kind === 'word') return `${a.text}/${c.text}`;
-    if (run.every((t) => t.kind === 'word')) return run.map((t) => t.text).join(' ');
-    if (
-      b &&
-      c &&
-      a.kind === 'word' &&
-      b.text === '/' &&
-      c.kind === 'word' &&
-      a.end === b.start &&
-      b.end === c.start
-    )
-      return `${a.text}/${c.text}`;
-    return undefined;
-  }
-
-  /** `in` may be a word of the line as well as a unit: it is a unit where one of its kind is due. */
-  private unitLikely(unit: Unit): boolean {
-    return this.request.rule.dimensions.includes(unit.dimension);
-  }
-
-  private took(unit: Unit, text: string, span: Span, length: number): WrittenUnit {
-    this.at += length;
-    this.pieces.push({ span, kind: 'unit', slot: undefined, dimension: unit.dimension });
-    return { unit, text, span };
-  }
-
-  private feetMark(mark: Term, after: Span): WrittenUnit | undefined {
-    const feet = findUnit('ft');
-    if (!feet || mark.text !== "'") return undefined;
-    const near = `${this.textOf(after)} ft`;
-    const span = join(after, mark);
-    this.problems.push(
-      problem(
-        'feet-mark',
-        span,
-        { near },
-        { fixes: [replace(say('feet-mark.fix', { near }), mark, ' ft ')] },
-      ),
-    );
-    return this.took(feet, mark.text, mark, 1);
-  }
-
-  /** An inch mark starts a text in quotes, so it swallows what follows: only its own fix can give that back. */
-  private inchMark(text: Term, after: Span): WrittenUnit | undefined {
-    const inch = findUnit('in');
-    if (!inch) return undefined;
-    const near = `${this.textOf(after)} in`;
-    const rest = text.text.slice(1);
-    this.problems.push(
-      problem(
-        'feet-mark',
-        { start: after.start, end: text.start + 1 },
-        { near },
-        {
-          fixes: [replace(say('feet-mark.fix', { near }), text, ` in${rest}`)],
-        },
-      ),
-    );
-    return this.took(inch, '"', text, 1);
-  }
-
-  private unknownUnit(term: Term): WrittenUnit | undefined {
-    const { rule, reserved, scope } = this.request;
-    if (term.kind !== 'word' || reserved.has(term.text) || figureWords.some((f) => f === term.text))
-      return undefined;
-    if (scope.findAny(term.text)) return undefined;
-    const dimension = rule.dimensions[0];
-    const near = suggestUnit(term.text, dimension) ?? suggestUnit(term.text);
-    const due = rule.dimensions.filter((d) => d !== 'count' && d !== 'ratio');
-    if (near === undefined && due.length === 0) return undefined;
-    const unit = near === undefined ? undefined : findUnit(near);
-    const found =
-      near === undefined
-        ? problem('unit-unknown', term, {
-            text: term.text,
-            due: sentence(dueOf(rule.dimensions)),
-            example: exampleOf(rule.dimensions),
-          })
-        : problem(
-            'unit-unknown.near',
-            term,
-            { text: term.text, near },
-            {
-              fixes: [replace(say('unit-unknown.fix', { near }), term, near)],
-            },
-          );
-    this.problems.push(found);
-    this.at++;
-    this.pieces.push({ span: term, kind: 'unit', slot: undefined });
-    return unit ? { unit, text: term.text, span: term } : undefined;
   }
 
   private named(term: Term): Expression | undefined {
@@ -373,13 +255,6 @@ class ExpressionReader {
       this.pieces.push({ span: term, kind: 'operator', slot: undefined });
     this.at += length;
     return true;
-  }
-
-  private textOf(span: Span): string {
-    return this.request.terms
-      .filter((t) => t.start >= span.start && t.end <= span.end)
-      .map((t) => t.text)
-      .join('');
   }
 
   private peek(): Term | undefined {

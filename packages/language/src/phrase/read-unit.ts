@@ -1,0 +1,117 @@
+import { findUnit, suggestUnit, type Unit } from '@cribwright/units';
+import type { Span, Term } from '../grammar/syntax.js';
+import { type LanguageProblem, problem, replace } from '../problems/problem.js';
+import { say } from '../problems/words.js';
+import { dueOf, exampleOf, sentence } from './dimension-words.js';
+import { figureWords, type WrittenUnit } from './expression.js';
+import type { Piece } from './match.js';
+import type { ExpressionRequest } from './parse-expression.js';
+
+/** The unit after a number, how many terms it takes, and what is wrong with it. */
+export interface ReadUnit {
+  readonly unit: WrittenUnit | undefined;
+  readonly length: number;
+  readonly problems: readonly LanguageProblem[];
+  readonly pieces: readonly Piece[];
+}
+
+const none: ReadUnit = { unit: undefined, length: 0, problems: [], pieces: [] };
+
+/** Reads the unit that follows a number: `ft`, `lb per in`, `kN/m`, `%`. Nothing where none follows. */
+export function readUnit(request: ExpressionRequest, at: number, after: Span): ReadUnit {
+  const { terms, reserved, rule } = request;
+  const first = terms[at];
+  if (!first) return none;
+  for (const length of [3, 2, 1]) {
+    const run = terms.slice(at, at + length);
+    const last = run.at(-1);
+    const text = run.length === length ? unitText(run) : undefined;
+    const unit = text === undefined ? undefined : findUnit(text);
+    if (!unit || text === undefined || !last) continue;
+    // `in` may be a word of the line as well as a unit: it is a unit where one of its kind is due.
+    if (length === 1 && reserved.has(text) && !rule.dimensions.includes(unit.dimension)) continue;
+    return took(unit, text, { start: first.start, end: last.end }, length, []);
+  }
+  if (first.kind === 'symbol' && first.text === "'") return feetMark(request, first, after);
+  if (first.kind === 'text' && first.start === after.end) return inchMark(request, first, after);
+  return unknownUnit(request, first);
+}
+
+function unitText(run: readonly Term[]): string | undefined {
+  const [a, b, c] = run;
+  if (!a) return undefined;
+  if (run.length === 1) return a.kind === 'word' || a.text === '%' || a.text === '°' ? a.text : undefined;
+  if (b && c && a.kind === 'word' && b.text === 'per' && c.kind === 'word') return `${a.text}/${c.text}`;
+  if (run.every((t) => t.kind === 'word')) return run.map((t) => t.text).join(' ');
+  const touch = b && c && a.end === b.start && b.end === c.start;
+  return touch && a.kind === 'word' && b.text === '/' && c.kind === 'word'
+    ? `${a.text}/${c.text}`
+    : undefined;
+}
+
+const took = (
+  unit: Unit,
+  text: string,
+  span: Span,
+  length: number,
+  problems: readonly LanguageProblem[],
+): ReadUnit => ({
+  unit: { unit, text, span },
+  length,
+  problems,
+  pieces: [{ span, kind: 'unit', slot: undefined, dimension: unit.dimension }],
+});
+
+function feetMark(request: ExpressionRequest, mark: Term, after: Span): ReadUnit {
+  const feet = findUnit('ft');
+  if (!feet) return none;
+  const near = `${textOf(request, after)} ft`;
+  const span = { start: after.start, end: mark.end };
+  const fixes = [replace(say('feet-mark.fix', { near }), mark, ' ft ')];
+  return took(feet, mark.text, mark, 1, [problem('feet-mark', span, { near }, { fixes })]);
+}
+
+/** An inch mark starts a text in quotes, so it swallows what follows: only its own fix can give that back. */
+function inchMark(request: ExpressionRequest, text: Term, after: Span): ReadUnit {
+  const inch = findUnit('in');
+  if (!inch) return none;
+  const near = `${textOf(request, after)} in`;
+  const span = { start: after.start, end: text.start + 1 };
+  const fixes = [replace(say('feet-mark.fix', { near }), text, ` in${text.text.slice(1)}`)];
+  return took(inch, '"', text, 1, [problem('feet-mark', span, { near }, { fixes })]);
+}
+
+function unknownUnit({ rule, reserved, scope }: ExpressionRequest, term: Term): ReadUnit {
+  const { text } = term;
+  if (term.kind !== 'word' || reserved.has(text) || figureWords.some((f) => f === text)) return none;
+  if (scope.findAny(text)) return none;
+  const near = suggestUnit(text, rule.dimensions[0]) ?? suggestUnit(text);
+  const measured = rule.dimensions.some((d) => d !== 'count' && d !== 'ratio');
+  if (near === undefined && !measured) return none;
+  const unit = near === undefined ? undefined : findUnit(near);
+  const found =
+    near === undefined
+      ? problem('unit-unknown', term, {
+          text,
+          due: sentence(dueOf(rule.dimensions)),
+          example: exampleOf(rule.dimensions),
+        })
+      : problem(
+          'unit-unknown.near',
+          term,
+          { text, near },
+          { fixes: [replace(say('unit-unknown.fix', { near }), term, near)] },
+        );
+  return {
+    unit: unit && { unit, text, span: term },
+    length: 1,
+    problems: [found],
+    pieces: [{ span: term, kind: 'unit', slot: undefined }],
+  };
+}
+
+const textOf = ({ terms }: ExpressionRequest, span: Span): string =>
+  terms
+    .filter((t) => t.start >= span.start && t.end <= span.end)
+    .map((t) => t.text)
+    .join('');
