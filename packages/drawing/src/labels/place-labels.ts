@@ -114,6 +114,10 @@ const ways = [
   [-0.5, -1],
   [0.5, 1],
   [-0.5, 1],
+  [1, 0.5],
+  [-1, 0.5],
+  [1, -0.5],
+  [-1, -0.5],
   [1, -1],
   [-1, -1],
   [1, 1],
@@ -152,7 +156,9 @@ function bestSpot(
       7 * index.lines.touching(box).length +
       (label.inside === undefined ? around.bodyCost * Math.min(1, part(around.bodies)) : 0);
     if (best !== undefined && plain >= best.cost) continue;
-    const cost = plain + (leader === undefined ? 0 : crossingCost(leader, index, foreign));
+    const cost =
+      plain +
+      (leader === undefined ? 0 : crossingCost(leader, index, foreign) + overBodies(leader, around.bodies));
     if (best === undefined || cost < best.cost) best = { box, cost };
   }
   return best?.box;
@@ -165,6 +171,10 @@ function crossingCost(leader: readonly [Point, Point], index: Index, foreign: (b
   const shapes = index.shapes.touching(near).filter((o) => foreign(o) && crosses(...leader, o)).length;
   return 25 * words + 6 * shapes;
 }
+
+/** How far a leader runs over bodies, mm: one that crosses a whole vehicle leads astray. */
+const overBodies = ([a, b]: readonly [Point, Point], bodies: readonly Box[]): number =>
+  Math.hypot(b.x - a.x, b.y - a.y) * Math.max(0, ...bodies.map((body) => shareInside(a, b, body)));
 
 const crossesEnds = (ends: readonly [Point, Point] | undefined, box: Box): boolean =>
   ends !== undefined && crosses(...ends, box);
@@ -208,21 +218,24 @@ const shared = (a: Box, b: Box): number =>
   Math.max(0, Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top));
 
 /** Whether the straight line between two points runs through a box. */
-function crosses(a: Point, b: Point, box: Box): boolean {
+const crosses = (a: Point, b: Point, box: Box): boolean => shareInside(a, b, box) > 0;
+
+/** The part of the straight line between two points that lies in a box, 0 to 1. */
+function shareInside(a: Point, b: Point, box: Box): number {
   let [from, to] = [0, 1];
   for (const [start, run, low, high] of [
     [a.x, b.x - a.x, box.left, box.right],
     [a.y, b.y - a.y, box.top, box.bottom],
   ] as const) {
     if (Math.abs(run) < 1e-9) {
-      if (start < low || start > high) return false;
+      if (start < low || start > high) return 0;
       continue;
     }
     const [p, q] = [(low - start) / run, (high - start) / run];
     from = Math.max(from, Math.min(p, q));
     to = Math.min(to, Math.max(p, q));
   }
-  return from < to;
+  return Math.max(0, to - from);
 }
 
 function drawn(label: Label, box: Box, leader: readonly [Point, Point] | undefined): Item {

@@ -13,7 +13,10 @@ export function centres(look: Look, { toSheet }: Placing): readonly Item[] {
     const { x, y, z } = body.centre;
     const vehicle = look.plan.vehicles.find((v) => v.id === body.vehicle);
     if (vehicle === undefined) return [];
-    const pose = poseOf(vehicle);
+    // The engine gives the centre of a vehicle that lies as it lies; of one that pitches, in its own axes.
+    const pose = poseOf(
+      vehicle.posture.kind === 'pitched' ? vehicle : { ...vehicle, posture: { kind: 'upright' } },
+    );
     if (x.value === undefined || y.value === undefined) return [];
     const heights = z.value ?? { low: 0, high: 0 };
     const corners = [x.value.low, x.value.high].flatMap((cx) =>

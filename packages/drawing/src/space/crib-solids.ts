@@ -1,4 +1,4 @@
-import type { Crib, Plan } from '@cribwright/engine';
+import { type Crib, type Plan, posed, underside } from '@cribwright/engine';
 import { block, type Solid } from './solid.js';
 import { at3 } from './vector.js';
 
@@ -50,8 +50,10 @@ export const stackHeight = (crib: Crib): number => crib.courses * crib.timber.de
 export function captureHeight(crib: Crib, plan: Plan): number | undefined {
   const heights = crib.captures.flatMap((capture) => {
     const vehicle = plan.vehicles.find((v) => v.id === capture.vehicle);
-    const part = vehicle?.parts.find((p) => p.name === capture.part);
-    return part === undefined ? [] : [part.height.low];
+    if (vehicle === undefined) return [];
+    const lying = posed(vehicle);
+    const part = lying.parts.find((p) => p.name === capture.part || p.id === capture.part);
+    return part === undefined ? [] : [underside(lying, part, crib.at).low];
   });
   return heights.length === 0 ? undefined : Math.min(...heights);
 }

@@ -1,3 +1,4 @@
+import { underside } from '@cribwright/engine';
 import { sedan, vanTrailer } from '@cribwright/engine/testing';
 import { expect, it } from 'vitest';
 import { poseOf } from './pose.js';
@@ -40,4 +41,13 @@ it('pitches nose down about its wheels', () => {
   const pose = poseOf({ ...vanTrailer, posture: { kind: 'pitched', angle: 0.1 } });
   expect(pose(at3(0, 0, 0)).z).toBeLessThan(0);
   expect(pose(at3(vanTrailer.length, 0, 0)).z).toBeGreaterThan(0);
+});
+
+it('puts a part of a pitched vehicle where the engine finds its underside', () => {
+  const pitched = { ...vanTrailer, posture: { kind: 'pitched', angle: 0.05 } as const };
+  const rail = pitched.parts.find((p) => p.name === 'rail');
+  if (rail === undefined) throw new Error('no rail');
+  const at = poseOf(pitched)(at3(4, 1, rail.height.low));
+  // The engine leaves lengthwise places as they are; at this angle that is a matter of millimetres.
+  expect(at.z).toBeCloseTo(underside(pitched, rail, { x: 4, y: 1 }).low, 2);
 });

@@ -3,7 +3,7 @@ import type { Point3 } from './vector.js';
 
 /**
  * Takes a place in a vehicle's own axes to plan axes: first its posture, then its heading, then where it stands.
- * A pitched vehicle turns about the ground point under the middle of its axles; one on its side or roof lies on
+ * A pitched vehicle turns about the ground point under its rearmost axle; one on its side or roof lies on
  * the ground along its own centreline.
  */
 export function poseOf(vehicle: Vehicle): (p: Point3) => Point3 {
@@ -25,13 +25,13 @@ function postureOf(vehicle: Vehicle): (p: Point3) => Point3 {
     case 'upright':
       return (p) => p;
     case 'pitched': {
-      const axles = vehicle.axles.map((a) => a.x);
-      const about = axles.length === 0 ? vehicle.length / 2 : axles.reduce((a, b) => a + b, 0) / axles.length;
+      const about = Math.max(...vehicle.axles.map((a) => a.x), -Infinity);
+      const pivot = Number.isFinite(about) ? about : vehicle.length;
       const [cos, sin] = [Math.cos(posture.angle), Math.sin(posture.angle)];
       return (p) => ({
-        x: about + (p.x - about) * cos - p.z * sin,
+        x: pivot + (p.x - pivot) * cos - p.z * sin,
         y: p.y,
-        z: (p.x - about) * sin + p.z * cos,
+        z: (p.x - pivot) * sin + p.z * cos,
       });
     }
     case 'on its side': {

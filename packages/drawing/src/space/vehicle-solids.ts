@@ -9,9 +9,11 @@ import { at3 } from './vector.js';
  */
 export function vehicleSolids(vehicle: Vehicle): readonly Solid[] {
   const pose = poseOf(vehicle);
-  return [...bodySolids(vehicle), ...vehicle.parts.flatMap(partSolids), ...wheelSolids(vehicle)].map((s) =>
-    moved(s, pose),
-  );
+  return [
+    ...bodySolids(vehicle),
+    ...vehicle.parts.flatMap((p) => partSolids(p, vehicle.posture.kind === 'upright')),
+    ...wheelSolids(vehicle),
+  ].map((s) => moved(s, pose));
 }
 
 const isCar = (v: Vehicle): boolean => v.length < 6.5 && v.height < 2.2;
@@ -100,7 +102,7 @@ function carSolids(v: Vehicle): readonly Solid[] {
 }
 
 /** Rails, joists and the other pieces that a support can meet. */
-export function partSolids(part: Part): readonly Solid[] {
+export function partSolids(part: Part, upright: boolean): readonly Solid[] {
   const low = part.height.low;
   const high = low + part.depth;
   const half = part.width / 2;
@@ -122,7 +124,7 @@ export function partSolids(part: Part): readonly Solid[] {
         block(
           `${part.id} ${i + 1}`,
           'part',
-          at3(part.from - half, y - half, part.carries === undefined ? low : 0),
+          at3(part.from - half, y - half, upright && part.carries?.down === true ? 0 : low),
           at3(part.from + half, y + half, Math.max(high, low + 0.05)),
         ),
       );
