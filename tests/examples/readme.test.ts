@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { readReport, surprises } from '@cribwright/cli';
 import { caution } from '@cribwright/engine';
@@ -44,4 +44,14 @@ it('links only to what is there', () => {
   const links = [...readme.matchAll(/\]\(([^)#:]+)\)/g)].map((m) => m[1] ?? '');
   expect(links.length).toBeGreaterThan(4);
   expect(links.filter((link) => !existsSync(`${root}${link}`))).toEqual([]);
+});
+
+it('lists every example beside the examples', () => {
+  const index = readFileSync(`${root}examples/README.md`, 'utf8');
+  const listed = [...index.matchAll(/\]\(([^)]+\.crib)\)/g)].map((m) => m[1] ?? '');
+  const there = readdirSync(`${root}examples`, { recursive: true, encoding: 'utf8' }).filter((f) =>
+    f.endsWith('.crib'),
+  );
+  expect(listed.sort()).toEqual(there.sort());
+  expect(index).toContain(caution);
 });

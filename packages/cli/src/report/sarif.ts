@@ -1,4 +1,6 @@
 import { createHash } from 'node:crypto';
+import { isAbsolute } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { print } from '@cribwright/engine';
 import { SarifBuilder, SarifResultBuilder, SarifRuleBuilder, SarifRunBuilder } from 'node-sarif-builder';
 import { version } from '../version.js';
@@ -131,7 +133,7 @@ const fixesOf = (fixes: readonly TextFix[]): Pick<Result, 'fixes'> =>
         fixes: fixes.map(({ title, edits }) => ({
           description: { text: title.text },
           artifactChanges: [...new Set(edits.map((e) => e.path))].map((path) => ({
-            artifactLocation: { uri: encodeURI(path) },
+            artifactLocation: { uri: uriOf(path) },
             replacements: edits
               .filter((e) => e.path === path)
               .map((e) => ({ deletedRegion: region(e.range), insertedContent: { text: e.text } })),
@@ -140,9 +142,12 @@ const fixesOf = (fixes: readonly TextFix[]): Pick<Result, 'fixes'> =>
       };
 
 const physical = (place: Location): PhysicalLocation => ({
-  artifactLocation: { uri: encodeURI(place.path) },
+  artifactLocation: { uri: uriOf(place.path) },
   region: region(place.range),
 });
+
+/** Paths from where the command ran stay relative, so that a log can be moved with its folder. */
+const uriOf = (path: string): string => (isAbsolute(path) ? pathToFileURL(path).href : encodeURI(path));
 
 const region = ({ start, end }: Location['range']) => ({
   startLine: start.line + 1,
