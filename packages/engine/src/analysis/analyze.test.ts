@@ -48,3 +48,10 @@ describe('analyze', () => {
     expect(unsaid.map((f) => f.label)).toEqual([]);
   });
 });
+
+it('says of a crib that it is used as hard as its hardest-pressed contact', () => {
+  for (const s of analyze(trailerOnCar).supports.filter((k) => k.kind === 'crib')) {
+    const contacts = s.contacts.map((c) => c.use?.value?.high ?? 0);
+    expect(s.figures.use?.value?.high ?? 0).toBeGreaterThanOrEqual(Math.max(...contacts));
+  }
+});
