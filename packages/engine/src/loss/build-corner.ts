@@ -60,7 +60,7 @@ export function buildCorner(
 export type Hints = Map<string, Hint>;
 
 function hintOf(hints: Hints, key: string): Hint {
-  const found = hints.get(key) ?? { piece: undefined };
+  const found = hints.get(key) ?? { piece: undefined, motion: undefined };
   hints.set(key, found);
   return found;
 }

@@ -11,6 +11,9 @@ import { type Component, components, type JointCorner } from './components.js';
 import { type Loss, lossesOf } from './losses.js';
 import { type RunOptions, runStages, type StageRun } from './stage-run.js';
 
+/** What gives way more softly than this, N/m, holds nothing up. */
+const softest = 1;
+
 /** Everything worked out about how a plan rests, stage by stage and loss by loss. */
 export interface LossWorking {
   readonly stages: readonly BuildingStage[];
@@ -33,7 +36,7 @@ export interface ComponentRun {
 export function lossWorking(w: Workings): LossWorking {
   const { bodies, unknown } = planBodies(w.plan, w.masses());
   const points = [...originalSupports(w.plan), ...placedSupports(w), ...strutPoints(w)].filter(
-    (p) => p.stiffness > 0,
+    (p) => p.stiffness >= softest,
   );
   const stages = buildingStages(w.plan);
   const losses = lossesOf(w.plan, points);

@@ -15,13 +15,17 @@ export function unheldBy(columns: readonly Float64Array[], load: Float64Array): 
   let amounts: Float64Array = new Float64Array(0);
   const sizes = Float64Array.from(columns, norm);
   let last = Number.POSITIVE_INFINITY;
+  const barred = new Set<number>();
+  let next: number | undefined;
   for (let turn = 0; turn < 10 * (columns.length + n); turn++) {
     const left = leftover(columns, using, amounts, load);
     const size = norm(left);
-    const next = steepest(columns, sizes, using, left);
-    // Each turn brings it nearer; one that does not has met the last digit.
-    if (next === undefined || size <= 1e-12 * norm(load) || !(size < last)) return left;
-    last = size;
+    // Each turn brings it nearer. A column that did not waits until another one has.
+    if (size < last * (1 - 1e-14)) barred.clear();
+    else if (next !== undefined) barred.add(next);
+    last = Math.min(last, size);
+    next = size <= 1e-12 * norm(load) ? undefined : steepest(columns, sizes, using, barred, left);
+    if (next === undefined) return left;
     ({ using, amounts } = settle(columns, [...using, next], Float64Array.from([...amounts, 0]), load));
   }
   return undefined;
@@ -42,18 +46,19 @@ function leftover(
   return left;
 }
 
-/** The unused column that would take up the leftover fastest. */
+/** The column, neither used nor barred, that would take up the leftover fastest. */
 function steepest(
   columns: readonly Float64Array[],
   sizes: Float64Array,
   using: readonly number[],
+  barred: ReadonlySet<number>,
   left: Float64Array,
 ): number | undefined {
   let best: number | undefined;
   let most = 1e-10 * norm(left);
   for (const [i, column] of columns.entries()) {
     const rate = dot(column, left) / (at(sizes, i) || 1);
-    if (rate > most && !using.includes(i)) {
+    if (rate > most && !using.includes(i) && !barred.has(i)) {
       most = rate;
       best = i;
     }
@@ -77,7 +82,7 @@ function settle(
     for (let p = 0; p < using.length; p++)
       if (at(wanted, p) <= 0) step = Math.min(step, at(amounts, p) / (at(amounts, p) - at(wanted, p)) || 0);
     const moved = amounts.map((a, p) => a + step * (at(wanted, p) - a));
-    const kept = using.map((_, p) => p).filter((p) => at(moved, p) > 1e-14);
+    const kept = using.map((_, p) => p).filter((p) => at(moved, p) > 1e-14 || at(wanted, p) > 0);
     if (kept.length === using.length) return { using, amounts: moved };
     amounts = Float64Array.from(kept, (p) => at(moved, p));
     const before = using;

@@ -15,6 +15,8 @@ export interface Piece {
 /** Keeps the piece in which the last answer lay, for the next case like it. */
 export interface Hint {
   piece: Piece | undefined;
+  /** Or the motion in which it fell. */
+  motion: Float64Array | undefined;
 }
 
 /** A contact this near to touching counts as touching: it would carry at once. */

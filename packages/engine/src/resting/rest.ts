@@ -52,17 +52,21 @@ export function restScaled(
   const { room } = s;
   const known = hint?.piece === undefined ? undefined : answerIn(hint.piece, s, state, load);
   if (known !== undefined) return resting(s, state, { ...known, free: 0 }, 'newton');
+  const falls = (motion: Float64Array): Rest => {
+    if (hint !== undefined) hint.motion = motion;
+    return { kind: 'falls', motions: motionsOf(s, motion) };
+  };
+  if (hint?.motion !== undefined && isFalling(s, state.present, load, hint.motion)) return falls(hint.motion);
   const quick = descend(s, state, load, start, { shift: 1e-12, steps: 40, room });
   if (quick.kind === 'settled') {
     if (hint !== undefined && quick.free === 0) hint.piece = pieceAt(s, state, room.force, room.factor);
     return resting(s, state, quick, 'newton');
   }
-  if (quick.kind === 'falling' && isFalling(s, state.present, load, quick.along))
-    return { kind: 'falls', motions: motionsOf(s, quick.along) };
+  if (quick.kind === 'falling' && isFalling(s, state.present, load, quick.along)) return falls(quick.along);
   const falling = motionThatFalls(s, state.present, load);
-  if (falling !== undefined) return { kind: 'falls', motions: motionsOf(s, falling) };
+  if (falling !== undefined) return falls(falling);
   for (const shift of [1e-8, 1e-5, 1e-3]) {
-    const slow = descend(s, state, load, new Float64Array(load.length), { shift, steps: 3000, room });
+    const slow = descend(s, state, load, new Float64Array(load.length), { shift, steps: 300, room });
     if (slow.kind === 'settled') return resting(s, state, slow, 'small steps');
   }
   return { kind: 'unsolved' };
