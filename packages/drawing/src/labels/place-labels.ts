@@ -158,7 +158,9 @@ function bestSpot(
     if (best !== undefined && plain >= best.cost) continue;
     const cost =
       plain +
-      (leader === undefined ? 0 : crossingCost(leader, index, foreign) + overBodies(leader, around.bodies));
+      (leader === undefined
+        ? 0
+        : crossingCost(leader, index, foreign) + (around.bodyCost / 26) * overBodies(leader, around.bodies));
     if (best === undefined || cost < best.cost) best = { box, cost };
   }
   return best?.box;

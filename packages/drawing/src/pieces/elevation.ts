@@ -38,8 +38,8 @@ export function drawElevation(look: Look, e: Elevation): Scene {
   const title = headingOf(look, e.title);
   const head = heading(title);
   const heights = levels(look);
-  const left = margin + 4;
-  const right = sheetWidth - margin - rightRoom(heights.map((h) => ({ ...h, at: 0, from: 0 }))) - 6;
+  const left = margin + 2;
+  const right = sheetWidth - margin - rightRoom(heights.map((h) => ({ ...h, at: 0, from: 0 }))) - 4;
   const placing = fit(
     look.things,
     e.looking,

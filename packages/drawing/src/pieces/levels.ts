@@ -35,7 +35,20 @@ export function levels(look: Look): readonly Level[] {
   return [...found.values()].map(({ height, names, ref }) => ({
     key: String(Math.round(height * 1000)),
     height,
-    words: `${say.long(height)}: ${names.length <= 3 ? names.join(', ') : `${names.slice(0, 2).join(', ')} and ${names.length - 2} more`}`,
+    words: `${say.long(height)}: ${listed(names)}`,
     ref,
   }));
+}
+
+/** Two or three names in full, of more the first two and how many; a vehicle that all share is named once. */
+function listed(names: readonly string[]): string {
+  const [first = '', ...rest] = names;
+  const vehicle = first.slice(0, first.indexOf(' ') + 1);
+  const short = [
+    first,
+    ...rest.map((n) => (vehicle !== '' && n.startsWith(vehicle) ? n.slice(vehicle.length) : n)),
+  ];
+  return short.length <= 3
+    ? short.join(', ')
+    : `${short.slice(0, 2).join(', ')} and ${short.length - 2} more`;
 }
