@@ -277,6 +277,10 @@ class Shaper {
   private unknownLine(s: SyntaxStatement, block: DraftBlock | undefined, sayable: Sayable): void {
     const first = s.terms[0];
     if (!first || first.kind === 'other') return;
+    if (block?.schema.keyword === 'crib' && closest(first.text, ['height', 'high', 'tall']) !== undefined) {
+      this.shape.problems.push(problem('unknown-line.height', first, {}));
+      return;
+    }
     const keys = [...sayable.properties.keys(), ...sayable.blocks.keys()];
     const typed = [2, 1, 3].flatMap((n) => {
       const words = wordsAt(s.terms, n);

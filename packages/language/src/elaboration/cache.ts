@@ -3,6 +3,7 @@ import type { BoundBlock } from '../binding/bound-file.js';
 import type { Yields } from '../phrase/pattern.js';
 import { cacheProperties, stockLine } from '../schema/cache.js';
 import { planProperties } from '../schema/plan.js';
+import { timberOf } from './material.js';
 import { outermost as at0, type Writing } from './writing.js';
 
 /** The units that a plan says respond, with what their caches list. */
@@ -47,8 +48,12 @@ const gearKinds: Readonly<Record<string, StockItem['kind']>> = {
 function stockOf(w: Writing, v: Stock, count: number, uri: string): Omit<StockItem, 'ref'> | undefined {
   if (v.timber) {
     const length = w.number(v.timber.length, at0, uri, 'length');
-    const item = w.resolve(v.timber.timber, at0)?.name;
-    return item === undefined || length === undefined ? undefined : { kind: 'timber', item, length, count };
+    const found = w.resolve(v.timber.timber, at0);
+    const item = found?.name;
+    const timber = timberOf(w, found?.target.block, length);
+    return item === undefined || length === undefined
+      ? undefined
+      : { kind: 'timber', item, length, count, ...(timber ? { timber } : {}) };
   }
   if (v.gear) {
     const found = w.resolve(v.gear.type, at0);

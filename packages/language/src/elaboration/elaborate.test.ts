@@ -431,6 +431,64 @@ it('takes working loads, ways out, size-up, expectations and acceptances', () =>
   });
 });
 
+describe('one thing that cannot be read', () => {
+  it.each([
+    ['ground', 'ground { surface nowhere }'],
+    ['size up', 'size up { fuel 4 }'],
+    ['vehicle', 'vehicle bad : Nothing'],
+    ['crib', 'crib Bad { courses x }'],
+    ['step chock', 'step chock Bad : Nothing { at 20 ft, centre }'],
+    ['pad', 'pad Bad { size 2 ft }'],
+    ['strut', 'strut Bad : LongStrut { head nowhere }'],
+    ['strap', 'strap Bad : RatchetStrap2in { from nowhere }'],
+    ['chock', 'chock Bad { under nobody }'],
+    ['anchor', 'anchor Bad { at here }'],
+    ['steps', 'steps { 1 fly A }'],
+    ['load', 'load Bad { on nobody }'],
+    ['way out', 'way out Bad { from here }'],
+    ['policy', 'policy Nowhere'],
+    ['responding unit', 'units respond Nobody'],
+    ['expectation', 'expect nothing on A'],
+    ['acceptance', 'accept nothing on A'],
+    ['value', 'let bad = 4 in + 2 lb'],
+    ['pattern', 'Nothing(a = 4 in)'],
+    ['nonsense', 'banana 4'],
+  ])('of kind %s leaves the rest of the plan checked, and says that it is not whole', (_, line) => {
+    const ground = line.startsWith('ground') ? '' : 'ground { surface asphalt }';
+    const { checked, problems } = made(`use "library/vehicles.crib"
+use "library/gear.crib"
+plan "Case" {
+  ${ground}
+  ${line.startsWith('vehicle') ? '' : line}
+  vehicle trailer : VanTrailer53 { cargo 20,000 lb from 4 ft to 48 ft }
+  ${line.startsWith('vehicle') ? line : ''}
+  crib A {
+    timber Fir4x4 24 in long
+    layout 2 by 2
+    courses 14
+    wedges 1 pair
+    at 19 ft 6 in, driver side 3 ft 6.75 in
+    captures rail
+  }
+}
+`);
+    expect(problems.some((p) => p.severity === 'danger')).toBe(true);
+    expect(checked.state).toBe('errors');
+    const rules = checked.plans[0]?.analysis.findings.map((f) => f.rule);
+    expect(rules).toContain('crib-height');
+    expect(rules).toContain('crib-reach');
+  });
+
+  it('such as the ground counts as unknown, never as enough', () => {
+    const { plan, codes } = made(
+      'use "library/vehicles.crib"\nplan "Case" { vehicle trailer : VanTrailer53 }\n',
+    );
+    expect(codes).toContain('ground-missing');
+    expect(plan?.ground.surface).toMatchObject({ bearing: undefined, frictionSource: { kind: 'unknown' } });
+    expect(plan?.ground.surface.frictionTyre.low).toBeLessThan(0.2);
+  });
+});
+
 it('never passes on as whole what it could not read', () => {
   const { checked, codes } = made(`use "library/vehicles.crib"
 plan "Case" {

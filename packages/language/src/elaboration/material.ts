@@ -1,4 +1,4 @@
-import type { StrutGear, Surface, Tie, Timber } from '@cribwright/engine';
+import type { Interval, SourceNote, StrutGear, Surface, Tie, Timber } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { typeChain } from '../binding/file-scope.js';
 import type { WrittenQuantity } from '../phrase/pattern.js';
@@ -91,6 +91,30 @@ export function surfaceOf(w: Writing, block: BoundBlock | undefined): Surface | 
     ref: { element: id },
   };
 }
+
+/**
+ * The ground where nobody says what it is: what it bears is not known, and it grips no better than the worst that
+ * ships. What needs to know more says that it could not be checked.
+ */
+export function unknownGround(w: Writing, surfaces: readonly BoundBlock[]): Surface | undefined {
+  const known = surfaces.flatMap((block) => surfaceOf(w, block) ?? []);
+  if (known.length === 0) return undefined;
+  const least = (of: (s: Surface) => Interval): Interval => ({
+    low: Math.min(...known.map((s) => of(s).low)),
+    high: Math.min(...known.map((s) => of(s).high)),
+  });
+  return {
+    name: 'unknown ground',
+    bearing: undefined,
+    bearingSource: unknown,
+    frictionTyre: least((s) => s.frictionTyre),
+    frictionTimber: least((s) => s.frictionTimber),
+    frictionSource: unknown,
+    ref: { element: 'ground' },
+  };
+}
+
+const unknown: SourceNote = { kind: 'unknown' };
 
 export function strutGearOf(
   w: Writing,

@@ -14,7 +14,7 @@ import { cribOf, type Making, padOf, stepChockOf } from './crib.js';
 import { cribFigure } from './crib-figure.js';
 import type { Elaborated } from './elaborate.js';
 import { acceptancesOf, expectationsOf } from './expectation.js';
-import { surfaceOf } from './material.js';
+import { surfaceOf, unknownGround } from './material.js';
 import { policyOf } from './policy.js';
 import { stepsOf } from './steps.js';
 import { chockOf, strutOf, tieOf } from './strut.js';
@@ -42,7 +42,14 @@ export function elaboratePlan(
   const blocks = (keyword: string) => block.blocks.filter((b) => b.schema.keyword === keyword);
   const groundBlock = blocks('ground')[0];
   const surfaceSaid = groundBlock && w.said(groundBlock, groundProperties.surface);
-  const surface = surfaceOf(w, w.resolve(surfaceSaid?.values.surface, at0)?.target.block);
+  const shape = around.shapeOf(block.uri);
+  const surfaces = [shape, ...around.seen].flatMap((f) =>
+    [...(f?.names.get('file')?.values() ?? [])]
+      .flat()
+      .flatMap((d) => (d.kind === 'surface' ? (d.block ?? []) : [])),
+  );
+  const stated = surfaceOf(w, w.resolve(surfaceSaid?.values.surface, at0)?.target.block);
+  const surface = stated ?? unknownGround(w, surfaces);
   const vehicleBlocks = blocks('vehicle');
   const vehicles = vehicleBlocks.flatMap((b) => vehicleOf(w, b) ?? []);
   if (vehicleBlocks.length === 0) {
@@ -51,7 +58,7 @@ export function elaboratePlan(
       block.uri,
     );
   }
-  if (!groundBlock) w.tell(groundMissing(block), block.uri);
+  if (!stated) w.tell(groundMissing(block, groundBlock), block.uri);
   // Places are said from the main vehicle: without it, nothing stands where the plan says.
   const mainThere = vehicles[0]?.name === vehicleBlocks[0]?.name;
   if (!policy || !surface || vehicles.length === 0 || !mainThere) {
@@ -143,7 +150,8 @@ export function elaboratePlan(
   return { made, problems: w.problems };
 }
 
-const groundMissing = (block: BoundBlock): LanguageProblem => {
+const groundMissing = (block: BoundBlock, ground: BoundBlock | undefined): LanguageProblem => {
+  if (ground) return problem('ground-missing', ground.headSpan, {});
   const at = (block.bodySpan?.start ?? block.span.end - 1) + 1;
   const edits = [{ span: { start: at, end: at }, text: '\n  ground {\n    surface asphalt\n  }' }];
   return problem(

@@ -22,6 +22,8 @@ const spanish: Readonly<Record<keyof typeof words, string>> = {
   'unknown-line': '{what} no puede empezar una línea {where}.',
   'unknown-line.near': '{what} no puede empezar una línea {where}. ¿Quiso decir {near}?',
   'unknown-line.choices': '{what} no puede empezar una línea {where}. Aquí se puede escribir {choices}.',
+  'unknown-line.height':
+    'Un crib no tiene una línea para su altura: resulta de sus hiladas. Escriba courses, y la altura se calcula.',
   'unknown-line.fix': 'Cambiar por {near}',
   'wrong-place': '{what} no va {where}. Va {rightPlace}.',
   'line-twice': '{what} se dice dos veces {where}. Solo cuenta la primera.',
@@ -134,7 +136,8 @@ const spanish: Readonly<Record<keyof typeof words, string>> = {
   'tie-end-missing': '{what} está sujeto solo por un extremo. Diga también el otro: {example}',
   'contact-none':
     '{part} de {upper} no pasa por encima de {lower} tal como están. Revise dónde está {lower}, o diga dónde se tocan: {example}',
-  'ground-missing': 'El plan no dice sobre qué suelo está, así que no se puede comprobar nada.',
+  'ground-missing':
+    'El plan no dice sobre qué suelo está. Se toma como desconocido: casi sin agarre, y nadie sabe cuánto aguanta.',
   'ground-missing.fix': 'Añadir el suelo, para completarlo',
   'plan-unchecked': '{plan} no se puede comprobar tal como está. NADA en él se ha comprobado.',
   'vehicle-size': '{vehicle} no tiene {what}, así que no se puede comprobar. Dígalo, por ejemplo: {example}',

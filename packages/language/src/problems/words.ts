@@ -24,6 +24,8 @@ export const words = {
   'unknown-line': '{what} cannot start a line {where}.',
   'unknown-line.near': '{what} cannot start a line {where}. Did you mean {near}?',
   'unknown-line.choices': '{what} cannot start a line {where}. Here one may write {choices}.',
+  'unknown-line.height':
+    'A crib has no line for its height: it follows from its courses. Write courses, and the height is worked out.',
   'unknown-line.fix': 'Change to {near}',
   'wrong-place': '{what} does not belong {where}. It belongs {rightPlace}.',
   'line-twice': '{what} is said twice {where}. Only the first one counts.',
@@ -134,7 +136,8 @@ export const words = {
   'tie-end-missing': '{what} is made fast at one end only. Say the other end too: {example}',
   'contact-none':
     '{part} of {upper} does not pass over {lower} as they stand here. Look at where {lower} is, or say where they touch: {example}',
-  'ground-missing': 'The plan does not say what ground it stands on, so nothing can be checked.',
+  'ground-missing':
+    'The plan does not say what ground it stands on. It is taken as unknown: no grip to speak of, and nobody knows what it bears.',
   'ground-missing.fix': 'Add the ground, to be filled in',
   'plan-unchecked': '{plan} cannot be checked as it stands. NOTHING in it was checked.',
   'vehicle-size': '{vehicle} has no {what}, so it cannot be checked. Say it, such as: {example}',
