@@ -34,7 +34,7 @@ export interface Program extends Frame {
 }
 
 /** More than this share of all weight is not looked for. */
-export const mostLookedFor = 10;
+const mostLookedFor = 10;
 
 /** λ has room for one entry in each row of its body, and one in its bound. */
 const pushEntries = 7;

@@ -60,7 +60,7 @@ function answer(lp: LinearProgram, found: Outcome): Answer | undefined {
  * The same by yalps. The m equations go in as m upper bounds and one lower bound on their sum, which says the same
  * with half the rows. Its "infeasible" is not taken at its word.
  */
-export function byLibrary(lp: LinearProgram): Answer {
+function byLibrary(lp: LinearProgram): Answer {
   const objective = -1;
   const all = lp.right.length;
   let sum = 0;

@@ -20,7 +20,7 @@ const vanishing = 1e-9;
  *
  * @returns how many directions H does not hold (pivots that vanish).
  */
-export function factorShifted(h: Float64Array, n: number, shift: number, { scale, l }: Factor): number {
+function factorShifted(h: Float64Array, n: number, shift: number, { scale, l }: Factor): number {
   for (let i = 0; i < n; i++) scale[i] = at(h, i * n + i) > 0 ? 1 / Math.sqrt(at(h, i * n + i)) : 1;
   let free = 0;
   for (let i = 0; i < n; i++) {
