@@ -75,8 +75,14 @@ export function evaluate(e: Expression, values: Values): Amount | undefined {
 const withUnit = (low: Expression, high: Expression): Expression => {
   const unit =
     high.kind === 'number' ? high.unit : high.kind === 'compound' ? high.pieces[0]?.unit : undefined;
-  return low.kind === 'number' && !low.unit && unit ? { ...low, unit } : low;
+  if (!unit) return low;
+  if (low.kind === 'number' && !low.unit) return { ...low, unit };
+  return low.kind === 'negative' ? { ...low, of: withUnit(low.of, high) } : low;
 };
+
+/** A bare number, or one below zero: as the low end of a range it takes the unit of the high end. */
+export const isBare = (e: Expression): boolean =>
+  e.kind === 'negative' ? isBare(e.of) : e.kind === 'number' && !e.unit;
 
 function combine(
   operator: '+' | '-' | '*' | '/',

@@ -12,6 +12,7 @@ import {
 import type { Declaration } from '../binding/declaration.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
+import { isBare } from './evaluate.js';
 import type { Expression } from './expression.js';
 import { unitOf } from './unit-of.js';
 
@@ -49,7 +50,7 @@ export function vectorOfExpression(
       const [low, high] = [e.low, e.high];
       const top = of(high);
       // `36,000 to 42,000 lb`: the first number takes the unit of the second.
-      if (low.kind === 'number' && !low.unit && unitOf(high)) return top;
+      if (isBare(low) && unitOf(high)) return top;
       return agree(of(low), top, () => clash(low, high, 'put in one range', names, text, problems));
     }
     case 'tolerance': {
