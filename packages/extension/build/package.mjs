@@ -1,7 +1,7 @@
 // Packs the extension: npm run package. Only what is listed here goes in; a test compares the list.
 import { execFileSync } from 'node:child_process';
 import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { createVSIX } from '@vscode/vsce';
 import { changelog } from './changelog.mjs';
@@ -30,8 +30,14 @@ rmSync(stage, { recursive: true, force: true });
 for (const path of contents) {
   if (!existsSync(join(root, path))) throw new Error(`${path} is missing: it goes into the package.`);
   mkdirSync(dirname(join(stage, path)), { recursive: true });
-  cpSync(join(root, path), join(stage, path), { recursive: true });
+  cpSync(join(root, path), join(stage, path), {
+    recursive: true,
+    filter: (from) => basename(from) !== 'readme',
+  });
 }
+// The page in the editor shows no picture that lies in the package, so the README goes in without them.
+const readme = readFileSync(join(root, 'README.md'), 'utf8');
+writeFileSync(join(stage, 'README.md'), readme.replace(/^!\[.*\]\(packages\/.*\)\n+/gm, ''));
 const {
   workspaces,
   scripts,
