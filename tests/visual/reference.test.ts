@@ -43,7 +43,5 @@ it('has the data of a scene as it was kept', async () => {
   const [first] = drawn;
   if (first === undefined) throw new Error('there is no sample plan');
   const { items, ...head } = drawScene(first.plan, first.analysis, { ...firstChoice, view: 'crib' });
-  await expect(JSON.stringify({ ...head, items }, undefined, 1)).toMatchFileSnapshot(
-    './reference/scene.txt',
-  );
+  await expect(JSON.stringify({ ...head, items }, undefined, 1)).toMatchFileSnapshot('./reference/scene.txt');
 });
