@@ -9,7 +9,7 @@ import type { Declaration, Reference } from './declaration.js';
 import type { DraftBlock, DraftLine, FileShape } from './draft.js';
 import { BlockScope, LetVectors, type Surroundings, typeChain, typeOf } from './file-scope.js';
 import { expressionProblems } from './let-problems.js';
-import { subjectOf } from './shape.js';
+import { subjectOf } from './place-words.js';
 import { stopProblem } from './stop-problem.js';
 import { unusedProblems } from './unused.js';
 

@@ -1,17 +1,20 @@
 import { closest } from '@cribwright/units';
 import type { Parsed } from '../grammar/parse.js';
-import type { SyntaxStatement, Term } from '../grammar/syntax.js';
+import type { SyntaxStatement } from '../grammar/syntax.js';
 import { unquoted } from '../phrase/unquoted.js';
 import { problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 import type { BlockSchema, PropertySchema } from '../schema/block-schema.js';
 import { letLine, patternUse } from '../schema/pattern-block.js';
-import { type Sayable, sayableIn, schema } from '../schema/schema.js';
+import { type Sayable, sayableIn } from '../schema/schema.js';
 import type { BoundBlock } from './bound-file.js';
 import type { Declaration } from './declaration.js';
 import type { DraftBlock, DraftLine, FileShape } from './draft.js';
 import { layoutProblems } from './layout-problems.js';
+import { elementOf, homeFor, scopeOf } from './place-of-block.js';
+import { article, choices, freeName, rightPlace, subjectOf, where } from './place-words.js';
 import { readHead } from './read-head.js';
+import { everyBlock, isPatternUse, keyAt, keyText, ownerOf, wordsAt } from './statement-key.js';
 
 /** Finds the blocks, lines and names of a file. Needs no other file. */
 export function shapeFile(uri: string, text: string, parsed: Parsed): FileShape {
@@ -324,97 +327,3 @@ class Shaper {
     );
   }
 }
-
-const keyText = (terms: readonly Term[], length: number) =>
-  terms
-    .slice(0, length)
-    .map((t) => t.text)
-    .join(' ');
-
-const wordsAt = (terms: readonly Term[], length: number) => {
-  const run = terms.slice(0, length);
-  const [first, last] = [run[0], run.at(-1)];
-  return run.length === length && first && last && run.every((t) => t.kind === 'word' || t.kind === 'size')
-    ? { text: run.map((t) => t.text).join(' '), span: { start: first.start, end: last.end } }
-    : undefined;
-};
-
-/** The longest key that a line starts with. */
-function keyAt(terms: readonly Term[], sayable: Pick<Sayable, 'blocks' | 'properties' | 'longest'>) {
-  for (let length = sayable.longest; length > 0; length--) {
-    const words = wordsAt(terms, length);
-    if (!words) continue;
-    const block = sayable.blocks.get(words.text);
-    const property = sayable.properties.get(words.text);
-    if (block || property) return { length, block, property };
-  }
-  return undefined;
-}
-
-const allBlocks = {
-  blocks: new Map(schema.map((b) => [b.keyword, b])),
-  properties: new Map<string, PropertySchema>(),
-  longest: 3,
-};
-
-/** The block that the words name, wherever it may stand. */
-const everyBlock = (terms: readonly Term[]) => keyAt(terms, allBlocks);
-
-const ownerOf = (terms: readonly Term[]) => {
-  for (const block of schema) {
-    const found = keyAt(terms, {
-      blocks: new Map(),
-      properties: sayableIn(block).properties,
-      longest: sayableIn(block).longest,
-    });
-    if (found?.property) return { block, key: found.property.key };
-  }
-  return undefined;
-};
-
-/** `PairUnder(` or `PairUnder East(` */
-const isPatternUse = (terms: readonly Term[], block: DraftBlock | undefined): boolean => {
-  if (block?.schema.keyword !== 'plan' || terms[0]?.kind !== 'word') return false;
-  return terms[1]?.text === '(' || (terms[1]?.kind === 'word' && terms[2]?.text === '(');
-};
-
-/** The nearest block around that may hold it, so that a brace left out spoils no more than it must. */
-const homeFor = (kind: BlockSchema, block: DraftBlock | undefined): DraftBlock | 'file' | undefined => {
-  for (let b = block; b; b = b.parent as DraftBlock | undefined)
-    if (kind.within.includes(b.schema.keyword)) return b;
-  return kind.within.includes('file') ? 'file' : undefined;
-};
-
-const scopeOf = (block: DraftBlock | undefined): BoundBlock | undefined => {
-  for (let b = block; b; b = b.parent as DraftBlock | undefined)
-    if (b.schema.ownScope) return b as BoundBlock;
-  return undefined;
-};
-
-const elementOf = (kind: BlockSchema, name: string | undefined): string | undefined => {
-  if (!kind.element) return undefined;
-  if (kind.head.name === 'none' || kind.keyword === 'plan') return kind.element;
-  return name === undefined ? undefined : `${kind.element}/${name}`;
-};
-
-export const subjectOf = (b: Pick<BoundBlock, 'schema' | 'name'>): string =>
-  b.name === undefined ? `This ${b.schema.keyword}` : `${b.schema.keyword} ${b.name}`;
-
-export const article = (words: string): string => `${/^[aeiou]/.test(words) ? 'an' : 'a'} ${words}`;
-
-const where = (block: DraftBlock | undefined): string =>
-  block ? `in ${article(block.schema.keyword)}` : 'at the top of a file';
-
-const rightPlace = (b: BlockSchema): string =>
-  b.within.map((w) => (w === 'file' ? 'at the top of a file' : `in ${article(w)}`)).join(' or ');
-
-const choices = (sayable: Sayable): string => {
-  const keys = [...sayable.blocks.keys(), ...sayable.properties.keys()];
-  return keys.length <= 14 ? keys.join(', ') : `${keys.slice(0, 14).join(', ')} …`;
-};
-
-const freeName = (name: string, taken: (name: string) => boolean): string => {
-  const stem = name.replace(/\d+$/, '');
-  const start = Number(/\d+$/.exec(name)?.[0] ?? 1);
-  for (let n = start + 1; ; n++) if (!taken(`${stem}${n}`)) return `${stem}${n}`;
-};
