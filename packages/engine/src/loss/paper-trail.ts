@@ -10,6 +10,7 @@ import type { Rest } from '../resting/system.js';
 import { toPlan, toVehicle } from '../vehicle/frame.js';
 import type { SupportPoint } from '../workings/support-points.js';
 import type { Workings } from '../workings/workings.js';
+import { bodyChecks, feet } from './body-checks.js';
 import type { Component, JointCorner } from './components.js';
 import { stiffnessFigure } from './stiffness-figure.js';
 
@@ -25,11 +26,6 @@ export interface Worked {
   readonly placedAt: Float64Array;
   readonly there: readonly boolean[];
 }
-
-const feet = (display: Display, key: string, label: string, metres: number): Figure =>
-  given({ ...length(display, key, label, 'nearest'), unit: display === 'us' ? 'ft' : 'm' }, exactly(metres), {
-    kind: 'computed',
-  });
 
 const settling = (display: Display, key: string, label: string, metres: number): Figure =>
   given(length(display, key, label, 'nearest'), exactly(metres), { kind: 'computed' });
@@ -175,58 +171,4 @@ function loadFigure(
     pulls ? `${formula} is below zero, and a contact does not pull` : formula,
     inputs,
   );
-}
-
-/** The loads under a body, less those on it, add up to its weight; and their middle is its centre of gravity. */
-function bodyChecks(
-  w: Workings,
-  { component, corner }: Worked,
-  body: ElementId,
-  index: number,
-  own: readonly { readonly p: SupportPoint; readonly figure: Figure }[],
-): readonly Figure[] {
-  const { display } = w.plan;
-  const found = component.bodies[index];
-  const c = found?.corners[corner[index] ?? 0];
-  if (found === undefined || c === undefined) return [];
-  const pressed = own.filter(({ figure }) => (figure.value?.high ?? 0) > 0);
-  const sign = (p: SupportPoint) => (p.upper === body ? '+' : '−');
-  const terms = pressed
-    .map(({ p }, i) => `${i === 0 && sign(p) === '+' ? '' : ` ${sign(p)} `}{f${i}}`)
-    .join('');
-  const loads = Object.fromEntries(pressed.map(({ figure }, i) => [`f${i}`, figure]));
-  const sum = computed(
-    force(display, 'sum', `weight of the ${found.name} as its supports carry it`, 'nearest'),
-    exactly(
-      pressed.reduce((s, { p, figure }) => s + (p.upper === body ? 1 : -1) * (figure.value?.high ?? 0), 0),
-    ),
-    terms,
-    loads,
-  );
-  const middle = (axis: 'x' | 'y', label: string): Figure => {
-    const places = Object.fromEntries(
-      pressed.map(({ p }, i) => [`x${i}`, feet(display, 'place', 'place', p.at[axis])]),
-    );
-    const moment = pressed.reduce(
-      (s, { p, figure }) => s + (p.upper === body ? 1 : -1) * (figure.value?.high ?? 0) * p.at[axis],
-      0,
-    );
-    const formula = pressed
-      .map(({ p }, i) => `${i === 0 && sign(p) === '+' ? '' : ` ${sign(p)} `}{f${i}} × {x${i}}`)
-      .join('');
-    return computed(
-      { ...length(display, `middle ${axis}`, label, 'nearest'), unit: display === 'us' ? 'ft' : 'm' },
-      exactly(moment / (sum.value?.high ?? 1)),
-      `(${formula}) ÷ {sum}`,
-      { ...loads, ...places, sum },
-    );
-  };
-  return [
-    sum,
-    middle('x', `middle of these loads, back: the centre of gravity of the ${found.name}`),
-    middle(
-      'y',
-      `middle of these loads, toward the passenger side: the centre of gravity of the ${found.name}`,
-    ),
-  ];
 }

@@ -9,6 +9,7 @@ import {
   putOnFoot,
 } from './column-builder.js';
 import { frictionRays, raysAgainst } from './friction-rays.js';
+import { borrows, endAt, isAtFoot, resists } from './no-borrowed-preload.js';
 import type { Push, PushContact, PushStrut, PushSystem, PushTie, TieEnd, Vector } from './push-system.js';
 import type { LinearProgram } from './simplex-state.js';
 import { middle, minus, size, times, toward } from './vectors.js';
@@ -194,23 +195,6 @@ const level: readonly Vector[] = [
   { x: 0, y: -1, z: 0 },
 ];
 
-const isAtFoot = (t: PushTie, strut: string): boolean =>
-  [t.from, t.to].some((e) => e.kind === 'foot' && e.strut === strut);
-
-const resists = (on: Vector, push: Push): boolean =>
-  on.x * push.direction.x + on.y * push.direction.y <= 1e-9;
-
 /** A foot without a tie: thrust inside the friction cone, cos θ ≤ μ sin θ. */
 const frictionHolds = (s: PushStrut, along: Vector): boolean =>
   Math.hypot(along.x, along.y) <= s.footFriction * along.z * (1 + 1e-12);
-
-/** A tie from a body to the ground that would pull it the way it is pushed hangs slack. */
-function borrows(t: PushTie, a: Vector, b: Vector, push: Push): boolean {
-  if (t.from.kind === 'body' && t.to.kind === 'ground') return !resists(toward(a, b), push);
-  if (t.to.kind === 'body' && t.from.kind === 'ground') return !resists(toward(b, a), push);
-  return false;
-}
-
-function endAt(end: TieEnd, system: PushSystem): Vector | undefined {
-  return end.kind === 'foot' ? system.struts.find((s) => s.id === end.strut)?.foot : end.at;
-}
