@@ -975,17 +975,17 @@ vehicle type Car "car" {
 vehicle type Sedan : Car "sedan" {
   length 15 ft 6 in  source from memory
   axle 1 {
-    at          3 ft                     source from memory
-    empty       1,800 to 2,200 lb        source from memory
-    track       5 ft                     source from memory
+    at          3 ft                       source from memory
+    empty       1,800 to 2,200 lb          source from memory
+    track       5 ft                       source from memory
     tyres       1 each side
     suspension  spring
     stiffness   1,000 lb per in each side  source from memory "tyre, with the spring run out of travel"
   }
   axle 2 {
-    at          12 ft                    source from memory
-    empty       1,200 to 1,600 lb        source from memory
-    track       5 ft                     source from memory
+    at          12 ft                      source from memory
+    empty       1,200 to 1,600 lb          source from memory
+    track       5 ft                       source from memory
     tyres       1 each side
     suspension  spring
     stiffness   1,000 lb per in each side  source from memory "tyre, with the spring run out of travel"
@@ -1006,17 +1006,17 @@ vehicle type Suv : Car "sport utility vehicle" {
     height 70 in  source from memory
   }
   axle 1 {
-    at          3 ft                     source from memory
-    empty       2,200 to 2,800 lb        source from memory
-    track       5 ft 6 in                source from memory
+    at          3 ft                       source from memory
+    empty       2,200 to 2,800 lb          source from memory
+    track       5 ft 6 in                  source from memory
     tyres       1 each side
     suspension  spring
     stiffness   1,200 lb per in each side  source from memory "tyre, with the spring run out of travel"
   }
   axle 2 {
-    at          12 ft 6 in               source from memory
-    empty       2,000 to 2,600 lb        source from memory
-    track       5 ft 6 in                source from memory
+    at          12 ft 6 in                 source from memory
+    empty       2,000 to 2,600 lb          source from memory
+    track       5 ft 6 in                  source from memory
     tyres       1 each side
     suspension  spring
     stiffness   1,200 lb per in each side  source from memory "tyre, with the spring run out of travel"

@@ -44,6 +44,10 @@ it('has examples and a library to try', () => expect(Object.keys(texts).length).
 
 describe.each(Object.entries(texts))('%s', (name, text) => {
   const path = name in files ? name : undefined;
+  it('is laid out already', async () => {
+    // Not so? Run: node --conditions=source --import tsx packages/language/build/format.ts examples packages/language/src/library
+    expect(await format(text, path)).toBe(text);
+  });
   it('is the same formatted twice as once', async () => {
     const once = await format(text, path);
     expect(await format(once, path)).toBe(once);
