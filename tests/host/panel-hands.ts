@@ -77,7 +77,10 @@ export const panelHands = (page: Page): Readonly<Record<string, (given: Given) =
   /** Chooses an entry of a list by its place in it. */
   choose: async ({ label, index }) => {
     const frame = await panelFrame(page);
-    await frame.getByLabel(String(label)).selectOption({ index: Number(index) });
+    await frame
+      .getByLabel(String(label))
+      .and(frame.locator('select'))
+      .selectOption({ index: Number(index) });
   },
   /** Waits until the window shows something outside the panel. */
   sees: async ({ selector, text }) => {
