@@ -11,12 +11,14 @@ import { subject as resting } from './resting.checks.js';
 import { subject as restingRandom } from './resting-random.checks.js';
 import { subject as timber } from './timber.checks.js';
 import { subject as units } from './units.checks.js';
+import { subject as wedges } from './wedges.checks.js';
 
 /** Every published check, in the order in which `npm run verify` prints them. */
 export const subjects: readonly Subject[] = [
   units,
   timber,
   columns,
+  wedges,
   resting,
   restingRandom,
   push,

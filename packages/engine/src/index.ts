@@ -1,6 +1,7 @@
 export type * from './analysis/analysis.js';
 export { analyze, analyzeInSteps } from './analysis/analyze.js';
 export { caution } from './caution.js';
+export * from './crib/wedge-drive.js';
 export { type Build, buildsFor, type Stock, stockOf } from './design/builds.js';
 export * from './figure/compute.js';
 export type * from './figure/figure.js';

@@ -2,6 +2,7 @@ import { cribUse, unknownLoad, useOf } from '../crib/crib-use.js';
 import type { CribWorking } from '../crib/crib-working.js';
 import { crushing } from '../crib/crushing.js';
 import type { StepChockWorking } from '../crib/step-chock-working.js';
+import { wedgeFigures } from '../crib/wedge-figures.js';
 import { renamed } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import type { Finding, Severity } from '../finding/finding.js';
@@ -71,6 +72,7 @@ function cribResult(c: CribWorking, w: Workings): Unjudged {
       c.overhang,
       c.gap,
       crushing(c, w),
+      ...wedgeFigures(c.crib, w.plan),
       w.ground().find((g) => g.element === c.crib.id)?.pressure,
     ]),
     contacts: c.contacts.map((contact, i) => ({

@@ -1084,9 +1084,19 @@ A contact that is not tight carries nothing until the load has moved.
 pairs of wedges ≥ contacts loaded
 what they close ≤ wedge travel (2 in)
 
+## Driven wedges
+
+A crib whose wedges state a preload shows two more figures.
+
+steepest wedge that stays by itself = arctan(friction between the wedges) + arctan(the least friction on their outer faces)
+push on each end of a pair, at the least = preload ÷ pairs × (friction between the wedges + the least friction on their outer faces)
+
+With grip of 0.45 between timbers and 0.3 against metal the first is 40 degrees. A wedge cut 4 in high over 18 in rises 12 degrees, and stays. Ice, grease, or traffic that shakes it takes that away: nail or block driven wedges. How steep yours are cut is not in a plan, so nothing compares it.
+
 ## Sources
 
 - Common practice, no source.
+- Driven wedges: Baker and Haynes, Engineering Statics: Open and Interactive, chapter 9, wedges.
 
 ## Unsafe
 

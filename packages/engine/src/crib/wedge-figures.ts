@@ -1,0 +1,68 @@
+import { computed, given } from '../figure/compute.js';
+import type { Figure } from '../figure/figure.js';
+import { angle, count, force } from '../figure/units-of.js';
+import { exactly } from '../model/interval.js';
+import type { Plan } from '../model/plan.js';
+import type { Crib } from '../model/support.js';
+import { limitFigure } from '../policy/limit.js';
+import { pairDriveForces, slippingWedge, steepestTaper } from './wedge-drive.js';
+
+const statics = {
+  kind: 'published',
+  title: 'Baker and Haynes, Engineering Statics: Open and Interactive',
+  locator: 'chapter 9, wedges: equilibrium of the wedge and of its load',
+} as const;
+
+/**
+ * Of a crib whose wedges are driven to a stated preload: the steepest slope at which they stay by themselves, and the
+ * least push that drives them. How steep they are cut is not in a plan, so neither is compared. Empty when snug.
+ */
+export function wedgeFigures(crib: Crib, { policy, display }: Plan): readonly Figure[] {
+  const { wedges } = crib;
+  if (wedges === undefined || wedges.pairs <= 0 || !(wedges.preload > 0)) return [];
+  const ref = { element: crib.id, property: 'wedges' };
+  const between = limitFigure(policy, 'friction timber on timber', display);
+  const metal = limitFigure(policy, 'friction timber on metal', display);
+  const [onTimber, onMetal] = [between.value?.low, metal.value?.low];
+  // The pair lies on timber and bears against the part: the face that grips least lets go first.
+  const flat = (onMetal ?? 0) <= (onTimber ?? 0) ? metal : between;
+  const pair =
+    onTimber === undefined || onMetal === undefined
+      ? undefined
+      : { taper: 0, slopeFriction: onTimber, lowerFriction: onTimber, upperFriction: onMetal };
+  const preload = given(
+    force(display, 'preload', 'preload of the wedges', 'down', { ref }),
+    exactly(wedges.preload),
+    { kind: 'stated' },
+  );
+  const pairs = given(count(display, 'pairs', 'pairs of wedges', 'up', { ref }), exactly(wedges.pairs), {
+    kind: 'stated',
+  });
+  const pushes = pair && pairDriveForces(pair, wedges.preload / wedges.pairs);
+  return [
+    computed(
+      angle(display, 'wedgeSlope', 'steepest wedge that stays by itself', 'down', {
+        ref,
+        assumes: [
+          'wedges dry and without grease, ice or shaking, one face of the pair against metal; the slope is that of one wedge, sloped face to flat face',
+        ],
+      }),
+      pair && exactly(steepestTaper(slippingWedge(pair))),
+      'arctan({between}) + arctan({flat})',
+      { between, flat },
+      statics,
+    ),
+    computed(
+      force(display, 'wedgeDrive', 'push on each end of a pair, at the least', 'down', {
+        ref,
+        assumes: [
+          'the slimmest of wedges, both ends driven at once, the preload shared evenly; steeper wedges take more',
+        ],
+      }),
+      pushes && exactly(Math.min(pushes.lower, pushes.upper)),
+      '{preload} ÷ {pairs} × ({between} + {flat})',
+      { preload, pairs, between, flat },
+      statics,
+    ),
+  ];
+}
