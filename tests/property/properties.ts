@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
 import { type Analysis, analyze, type Plan, type Reaction, toPlan } from '@cribwright/engine';
+import { samplePlans } from '@cribwright/engine/testing';
 import fc from 'fast-check';
 import { anyPlan } from './any-plan.js';
 import { exact, heavier, snug } from './changed-plans.js';
@@ -112,6 +113,25 @@ function noGain(plan: Plan, by: number): number {
   return light.size;
 }
 
+/** Share of the weight held, in each direction. None where the push could not be worked out. */
+const sharesOf = (plan: Plan): readonly number[] =>
+  (analyze(plan, { push: true }).push?.directions ?? []).map((d) => d.share.value?.low ?? Number.NaN);
+
+/**
+ * No direction holds a greater share of a greater weight: friction grows with the weight, capacities do not. Returns
+ * how many shares were above nothing, and how many of those fell.
+ */
+function noPushGain(plan: Plan, by: number): { readonly held: number; readonly fell: number } {
+  const [light, heavy] = [sharesOf(plan), sharesOf(heavier(plan, by))];
+  let fell = 0;
+  light.forEach((share, i) => {
+    const then = heavy[i] ?? Number.NaN;
+    assert.ok(then <= share + 1e-6, `${plan.title}, direction ${i}: ${share} to ${then}`);
+    if (then < share - 1e-6) fell++;
+  });
+  return { held: light.filter((share) => share > 0).length, fell };
+}
+
 /** What must hold of every plan. Each throws where it does not, and says how much it looked at. */
 export const properties: Readonly<Record<string, () => string>> = {
   'a thousand random plans: no crash, no number that is none, no contact that pulls': () => {
@@ -151,5 +171,19 @@ export const properties: Readonly<Record<string, () => string>> = {
     });
     assert.ok(seen > 40, `only ${seen} uses of capacity were compared`);
     return `${seen} uses of capacity`;
+  },
+  'adding weight never raises the share of it that a push must reach': () => {
+    let [held, fell] = [0, 0];
+    const look = (plan: Plan, by: number): void => {
+      const found = noPushGain(snug(plan), by);
+      held += found.held;
+      fell += found.fell;
+    };
+    // Few random plans hold anything that a capacity governs: the samples do.
+    for (const plan of Object.values(samplePlans)) for (const by of [2, 5]) look(plan, by);
+    assert.ok(fell > 100, `only ${fell} shares of the samples fell`);
+    plans(60, (plan) => look(plan, 1 + (plan.ground.grade || 0.2) * 20));
+    assert.ok(held > 400, `only ${held} shares of the weight were compared`);
+    return `${held} shares of the weight held, ${fell} of them fell`;
   },
 };
