@@ -1,4 +1,5 @@
 import { spawn, spawnSync } from 'node:child_process';
+import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { serve } from './serve.js';
@@ -24,8 +25,15 @@ if (desktop && !process.argv.includes('--browser')) {
     stdio: 'inherit',
   });
 } else {
-  const served = await serve({ data: join(tmpdir(), 'cribwright-editor') });
-  const payload = JSON.stringify([['extensionDevelopmentPath', `vscode-remote://${served.origin}${root}`]]);
+  const data = join(tmpdir(), 'cribwright-editor');
+  settle(join(data, 'data/Machine'));
+  const served = await serve({ data });
+  const remote = (path: string): string => `vscode-remote://${served.origin}${path}`;
+  const payload = JSON.stringify([
+    ['extensionDevelopmentPath', remote(root)],
+    ['openFile', remote(join(examples, 'plans/trailer-on-car.crib'))],
+    ['skipWelcome', 'true'],
+  ]);
   console.log(`
 The editor is at
 
@@ -40,4 +48,16 @@ Press Ctrl+C here to stop it.
       process.exit(0);
     });
   }
+}
+
+/** Keeps what the editor asks of a newcomer out of the way of the first plan. Settings once written are left alone. */
+function settle(folder: string): void {
+  const file = join(folder, 'settings.json');
+  if (existsSync(file)) return;
+  mkdirSync(folder, { recursive: true });
+  const settings = {
+    'git.openRepositoryInParentFolders': 'never',
+    'extensions.ignoreRecommendations': true,
+  };
+  writeFileSync(file, `${JSON.stringify(settings, null, 2)}\n`);
 }
