@@ -156,8 +156,16 @@ function loadFigure(
     inputs.placed = settling(display, 'placed', 'settled when it was placed', at(placedAt, i));
     closing += ' − {placed}';
   }
-  const bracket = closing.includes('−') ? `(${closing})` : closing;
-  let formula = `{stiffness} × ${bracket}`;
+  let formula = `{stiffness} × ${closing}`;
+  if (closing.includes('−')) {
+    // The difference of two large settlings is small: it is printed too, or the product would not come out on paper.
+    inputs.closing = given(
+      length(display, 'closing', 'what it closes', 'nearest'),
+      exactly(at(rest.closings, i) - at(placedAt, i)),
+      { kind: 'computed' },
+    );
+    formula = `{stiffness} × {closing} (= ${closing})`;
+  }
   if (p.preload > 0) {
     inputs.preload = given(force(display, 'preload', 'preload', 'nearest'), exactly(p.preload), {
       kind: 'stated',
