@@ -11,37 +11,40 @@ export class BoxIndex {
   }
 
   add(box: Box): void {
-    for (const key of keys(box)) {
-      const own = this.cells.get(key);
-      if (own === undefined) this.cells.set(key, [box]);
-      else own.push(box);
+    const [right, bottom] = [at(box.right), at(box.bottom)];
+    for (let x = at(box.left); x <= right; x++) {
+      for (let y = at(box.top); y <= bottom; y++) {
+        const own = this.cells.get(key(x, y));
+        if (own === undefined) this.cells.set(key(x, y), [box]);
+        else own.push(box);
+      }
     }
   }
 
   /** The boxes that overlap this one, or lie nearer to it than `gap`; each once. */
   touching(box: Box, gap = 0): readonly Box[] {
-    const wide = {
-      left: box.left - gap,
-      top: box.top - gap,
-      right: box.right + gap,
-      bottom: box.bottom + gap,
-    };
-    const found = new Set<Box>();
-    for (const key of keys(wide)) {
-      for (const other of this.cells.get(key) ?? []) if (overlaps(other, box, gap)) found.add(other);
-    }
-    return [...found];
+    const found: Box[] = [];
+    this.near(box, gap, (other) => {
+      if (!found.includes(other)) found.push(other);
+      return false;
+    });
+    return found;
   }
 
   touches(box: Box, gap = 0): boolean {
-    const wide = {
-      left: box.left - gap,
-      top: box.top - gap,
-      right: box.right + gap,
-      bottom: box.bottom + gap,
-    };
-    for (const key of keys(wide)) {
-      for (const other of this.cells.get(key) ?? []) if (overlaps(other, box, gap)) return true;
+    return this.near(box, gap, () => true);
+  }
+
+  /** Hands over what touches a box, some of it more than once, until `enough` says so. */
+  private near(box: Box, gap: number, enough: (other: Box) => boolean): boolean {
+    const [right, bottom] = [at(box.right + gap), at(box.bottom + gap)];
+    const top = at(box.top - gap);
+    for (let x = at(box.left - gap); x <= right; x++) {
+      for (let y = top; y <= bottom; y++) {
+        const own = this.cells.get(key(x, y));
+        if (own === undefined) continue;
+        for (const other of own) if (overlaps(other, box, gap) && enough(other)) return true;
+      }
     }
     return false;
   }
@@ -49,9 +52,6 @@ export class BoxIndex {
 
 const most = 1000;
 
-function* keys(box: Box): Generator<number> {
-  for (let x = at(box.left); x <= at(box.right); x++)
-    for (let y = at(box.top); y <= at(box.bottom); y++) yield x * 4 * most + y;
-}
+const key = (x: number, y: number): number => x * 4 * most + y;
 
 const at = (mm: number): number => Math.max(-most, Math.min(most, Math.floor(mm / cell)));

@@ -1,8 +1,8 @@
 import type { Egress } from '@cribwright/engine';
-import { around } from '../scene/bounds.js';
+import type { Box } from '../scene/bounds.js';
 import { group, line, path } from '../scene/draw.js';
 import type { Item, Point } from '../scene/scene.js';
-import { fromAbove, pointsOf } from '../space/project.js';
+import { fromAbove, reachOf } from '../space/project.js';
 import { at3, type Point3 } from '../space/vector.js';
 import type { Look } from '../views/look.js';
 import type { Placing } from './place-on-sheet.js';
@@ -21,7 +21,14 @@ const followed = 2.5;
 /** The ways out, each cut where it leaves the neighbourhood of vehicles and supports. */
 export function shownWays(look: Look): readonly ShownWay[] {
   if (look.plan.egress.length === 0) return [];
-  const box = around(look.things.flatMap((t) => t.solids.flatMap(pointsOf)).map(fromAbove.flat), followed);
+  const solids = look.things.flatMap((t) => t.solids);
+  const reach = reachOf(solids, fromAbove, [], 'bare');
+  const box = {
+    left: reach.left - followed,
+    top: reach.top - followed,
+    right: reach.right + followed,
+    bottom: reach.bottom + followed,
+  };
   return look.plan.egress.map((way) => {
     const kept: Point[] = [];
     let goesOn = false;
@@ -41,7 +48,7 @@ export function shownWays(look: Look): readonly ShownWay[] {
 }
 
 /** How much of the way from `a` to `b` lies in the box, from `a` on; all of it where `a` is already outside. */
-function shareInside(a: Point, b: Point, box: ReturnType<typeof around>): number {
+function shareInside(a: Point, b: Point, box: Box): number {
   if (a.x < box.left || a.x > box.right || a.y < box.top || a.y > box.bottom) return 1;
   const limits = [
     b.x > a.x ? (box.right - a.x) / (b.x - a.x) : b.x < a.x ? (box.left - a.x) / (b.x - a.x) : 1,

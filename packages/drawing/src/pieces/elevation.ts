@@ -55,8 +55,9 @@ export function drawElevation(look: Look, e: Elevation): Scene {
     .map((thing) => ({
       thing,
       far: thing.kind !== 'vehicle' && e.far(middle(thing.solids.flatMap(pointsOf))),
+      near: near(thing),
     }))
-    .sort((a, b) => rank(a) - rank(b) || near(a.thing) - near(b.thing));
+    .sort((a, b) => rank(a) - rank(b) || a.near - b.near);
   const drawn = ordered.flatMap(({ thing, far }) => {
     const one = drawThing(thing, look, placing, { far });
     return one === undefined ? [] : [{ thing, far, ...one }];

@@ -1,7 +1,7 @@
-import { around, type Box } from '../scene/bounds.js';
+import type { Box } from '../scene/bounds.js';
 import type { Frame, Point } from '../scene/scene.js';
 import { type Scale, standardScale } from '../sheet/standard-scale.js';
-import { fromAbove, fromBehind, fromDriverSide, type Looking, pointsOf } from '../space/project.js';
+import { fromAbove, fromBehind, fromDriverSide, type Looking, reachOf } from '../space/project.js';
 import type { Thing } from '../space/thing.js';
 import type { Point3 } from '../space/vector.js';
 
@@ -23,11 +23,9 @@ export function fit(
   display: 'us' | 'si',
   besides: readonly Point3[] = [],
 ): Placing {
-  const points = [
-    ...things.flatMap((t) => t.solids.flatMap((s) => reach(s, looking))),
-    ...besides.map(looking.flat),
-  ];
-  const world = points.length === 0 ? { left: 0, top: -1, right: 1, bottom: 0 } : around(points);
+  const solids = things.flatMap((t) => t.solids);
+  const reach = reachOf(solids, looking, besides);
+  const world = reach.left > reach.right ? { left: 0, top: -1, right: 1, bottom: 0 } : reach;
   const size = { across: world.right - world.left, down: world.bottom - world.top };
   const scale = standardScale(size, { across: field.right - field.left, down: field.high }, display);
   const k = scale.perMetre;
@@ -44,16 +42,6 @@ export function fit(
     frame: frameOf(looking, ox, oy, k),
   };
 }
-
-const reach = (solid: Thing['solids'][number], looking: Looking): readonly Point[] => {
-  const flat = pointsOf(solid).map(looking.flat);
-  if (solid.kind !== 'rod') return flat;
-  const half = solid.thickness / 2;
-  return flat.flatMap((p) => [
-    { x: p.x - half, y: p.y - half },
-    { x: p.x + half, y: p.y + half },
-  ]);
-};
 
 function frameOf(looking: Looking, ox: number, oy: number, k: number): Frame | undefined {
   if (looking === fromAbove)

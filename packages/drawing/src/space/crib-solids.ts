@@ -70,7 +70,8 @@ export function cribSolids(crib: Crib, plan: Plan): readonly Solid[] {
   const ground = baseHeight(crib, plan);
   const { timber, at } = crib;
   const half = timber.length / 2;
-  const timbers = coursesOf(crib).flatMap((course) =>
+  const courses = coursesOf(crib);
+  const timbers = courses.flatMap((course) =>
     course.offsets.map((offset, i) => {
       const [dx, dy] = course.runs === 'lengthwise' ? [half, timber.width / 2] : [timber.width / 2, half];
       const [cx, cy] = course.runs === 'lengthwise' ? [at.x, at.y + offset] : [at.x + offset, at.y];
@@ -83,15 +84,14 @@ export function cribSolids(crib: Crib, plan: Plan): readonly Solid[] {
       );
     }),
   );
-  return [...timbers, ...wedges(crib, plan, ground + stackHeight(crib))];
+  return [...timbers, ...wedges(crib, plan, courses, ground + stackHeight(crib))];
 }
 
 /** Wedges over the crossings of the top course, as thick as the gap that they close. */
-function wedges(crib: Crib, plan: Plan, top: number): readonly Solid[] {
+function wedges(crib: Crib, plan: Plan, courses: readonly Course[], top: number): readonly Solid[] {
   const gap = wedgeGap(crib, plan);
   if (crib.wedges === undefined || gap === undefined || gap <= 0 || gap > crib.wedges.travel.high + 1e-6)
     return [];
-  const courses = coursesOf(crib);
   const [upper, below] = [courses.at(-1), courses.at(-2)];
   if (upper === undefined) return [];
   const along = below === undefined || below.solid ? spreadOf(crib) : below.offsets;

@@ -1,3 +1,4 @@
+import { around, type Box } from '../scene/bounds.js';
 import { at } from '../scene/draw.js';
 import type { Point } from '../scene/scene.js';
 import type { Solid } from './solid.js';
@@ -27,7 +28,37 @@ export const fromCorner: Looking = {
 export function pointsOf(solid: Solid): readonly Point3[] {
   if (solid.kind === 'block') return solid.corners;
   if (solid.kind === 'rod') return [solid.from, solid.to];
-  return [...ring(solid.from, solid), ...ring(solid.to, solid)];
+  const known = round.get(solid);
+  if (known !== undefined) return known;
+  const points = [...ring(solid.from, solid), ...ring(solid.to, solid)];
+  round.set(solid, points);
+  return points;
+}
+
+/** The points of cylinders that were worked out before: each is asked for several times in one drawing. */
+const round = new WeakMap<Solid, readonly Point3[]>();
+
+/** The room that solids and places besides take, seen one way, m; a rod with its thickness or as a bare line. */
+export function reachOf(
+  solids: readonly Solid[],
+  { flat }: Looking,
+  besides: readonly Point3[] = [],
+  rods: 'thick' | 'bare' = 'thick',
+): Box {
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+  const take = (p: Point3, half: number) => {
+    const { x, y } = flat(p);
+    if (x - half < left) left = x - half;
+    if (x + half > right) right = x + half;
+    if (y - half < top) top = y - half;
+    if (y + half > bottom) bottom = y + half;
+  };
+  for (const solid of solids) {
+    const half = solid.kind === 'rod' && rods === 'thick' ? solid.thickness / 2 : 0;
+    for (const p of pointsOf(solid)) take(p, half);
+  }
+  for (const p of besides) take(p, 0);
+  return { left, top, right, bottom };
 }
 
 type Cylinder = Extract<Solid, { kind: 'cylinder' }>;
@@ -65,6 +96,26 @@ const unit = (p: Point3): Point3 => {
 
 /** The outline of points that bulge nowhere inward: their convex hull, going round once. */
 export function outline(points: readonly Point[]): readonly Point[] {
+  return upright(points) ?? hull(points);
+}
+
+/** The corners of points that lie on the corners of one upright rectangle, as nearly every timber does. */
+function upright(points: readonly Point[]): readonly Point[] | undefined {
+  const { left, right, top, bottom } = around(points);
+  if (!(right - left > clearlyApart && bottom - top > clearlyApart)) return undefined;
+  let corners = 0;
+  for (const { x, y } of points) {
+    if ((x !== left && x !== right) || (y !== top && y !== bottom)) return undefined;
+    corners |= 1 << ((x === left ? 0 : 1) + (y === top ? 0 : 2));
+  }
+  if (corners !== 0b1111) return undefined;
+  return [at(left, top), at(right, top), at(right, bottom), at(left, bottom)];
+}
+
+/** Closer together than this, points are left to the hull, which may take them for one, mm. */
+const clearlyApart = 1e-3;
+
+function hull(points: readonly Point[]): readonly Point[] {
   const sorted = [...points].sort((a, b) => a.x - b.x || a.y - b.y);
   const half = (list: readonly Point[]) => {
     const kept: Point[] = [];

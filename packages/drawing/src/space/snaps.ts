@@ -4,12 +4,15 @@ import { poseOf } from './pose.js';
 import { at3 } from './vector.js';
 import { crossmembers } from './vehicle-solids.js';
 
-/** Places that attract a drag: joists lengthwise, rails crosswise, of every vehicle that runs along the plan's axes. */
-export function snapsFor(plan: Plan, element: string): Drag['snaps'] {
+/**
+ * Places that attract a drag: joists lengthwise, rails crosswise, of every vehicle that runs along the plan's axes,
+ * but of the one that is dragged itself.
+ */
+export function snapsFor(plan: Plan, dragged: string | undefined): Drag['snaps'] {
   const x: number[] = [];
   const y: number[] = [];
   for (const vehicle of plan.vehicles) {
-    if (vehicle.id === element || Math.abs(Math.sin(vehicle.heading)) > 1e-6) continue;
+    if (vehicle.id === dragged || Math.abs(Math.sin(vehicle.heading)) > 1e-6) continue;
     const pose = poseOf(vehicle);
     for (const part of vehicle.parts) {
       const z = part.height.low;

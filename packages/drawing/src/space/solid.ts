@@ -32,12 +32,16 @@ export const block = (key: string, tone: Tone, a: Point3, b: Point3): Solid => (
   kind: 'block',
   key,
   tone,
-  corners: [a.z, b.z].flatMap((z) => [
-    { x: a.x, y: a.y, z },
-    { x: b.x, y: a.y, z },
-    { x: b.x, y: b.y, z },
-    { x: a.x, y: b.y, z },
-  ]),
+  corners: [
+    { x: a.x, y: a.y, z: a.z },
+    { x: b.x, y: a.y, z: a.z },
+    { x: b.x, y: b.y, z: a.z },
+    { x: a.x, y: b.y, z: a.z },
+    { x: a.x, y: a.y, z: b.z },
+    { x: b.x, y: a.y, z: b.z },
+    { x: b.x, y: b.y, z: b.z },
+    { x: a.x, y: b.y, z: b.z },
+  ],
 });
 
 /** A wedge-shaped or tapered block: a rectangle below and another above. */

@@ -22,6 +22,8 @@ export function thingsOf(plan: Plan): readonly Thing[] {
 const worked = new WeakMap<Plan, readonly Thing[]>();
 
 function workOut(plan: Plan): readonly Thing[] {
+  // A support is drawn to the same places as the next one: they are worked out once.
+  const snaps = snapsFor(plan, undefined);
   const drag = (
     element: string,
     moves: Drag['moves'],
@@ -30,7 +32,7 @@ function workOut(plan: Plan): readonly Thing[] {
     element,
     moves,
     axes: ['x', 'y'],
-    snaps: snapsFor(plan, element),
+    snaps: moves === 'vehicle' ? snapsFor(plan, element) : snaps,
     from: { x: from.x, y: from.y },
     grid: plan.display === 'us' ? inch / 2 : 0.01,
   });

@@ -9,9 +9,11 @@ export const at3 = (x: number, y: number, z: number): Point3 => ({ x, y, z });
 
 export const middle = (points: readonly Point3[]): Point3 => {
   const n = points.length || 1;
-  return {
-    x: points.reduce((sum, p) => sum + p.x, 0) / n,
-    y: points.reduce((sum, p) => sum + p.y, 0) / n,
-    z: points.reduce((sum, p) => sum + p.z, 0) / n,
-  };
+  let [x, y, z] = [0, 0, 0];
+  for (const p of points) {
+    x += p.x;
+    y += p.y;
+    z += p.z;
+  }
+  return { x: x / n, y: y / n, z: z / n };
 };

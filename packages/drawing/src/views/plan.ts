@@ -136,9 +136,10 @@ function fromAboveOnly(thing: Thing): (solid: Solid) => boolean {
     const number = /^course (\d+) /.exec(solid.key)?.[1];
     return number === undefined ? undefined : Number(number);
   };
-  const top = Math.max(...thing.solids.map((s) => course(s) ?? 0));
+  const courses = new Map(thing.solids.map((s) => [s, course(s)]));
+  const top = Math.max(...[...courses.values()].map((number) => number ?? 0));
   return (solid) => {
-    const own = course(solid);
+    const own = courses.get(solid);
     return own === undefined || own === 1 || own >= top - 1;
   };
 }

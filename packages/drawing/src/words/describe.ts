@@ -6,12 +6,14 @@ import { momentOf } from '../views/look.js';
 export function describe(look: Look, what: string): string {
   const { say, plan } = look;
   const lines = [`${what}.`, ...momentOf(look)];
+  const places = new Map<string, { readonly x: number; readonly y: number }>([
+    ...plan.vehicles.map((v) => [v.id, v.at] as const),
+    ...plan.stepChocks.map((s) => [s.id, s.at] as const),
+    ...plan.struts.map((s) => [s.id, s.foot] as const),
+    ...plan.cribs.map((c) => [c.id, c.at] as const),
+  ]);
   for (const thing of look.things) {
-    const support =
-      plan.cribs.find((c) => c.id === thing.id)?.at ??
-      plan.struts.find((s) => s.id === thing.id)?.foot ??
-      plan.stepChocks.find((s) => s.id === thing.id)?.at ??
-      plan.vehicles.find((v) => v.id === thing.id)?.at;
+    const support = places.get(thing.id);
     const place =
       support === undefined
         ? ''
