@@ -49,6 +49,31 @@ describe('the panel', { timeout: 90_000 }, () => {
     await host.page.context().close();
   });
 
+  it('touches nothing of a drawing that comes again, and little where one crib moved', async () => {
+    const host = await opened();
+    await host.page.evaluate(() => {
+      const touched: string[] = [];
+      Object.assign(window, { touched });
+      new MutationObserver((changes) => touched.push(...changes.map((c) => c.type))).observe(
+        document.querySelector('svg.cw') as Element,
+        { subtree: true, childList: true, attributes: true, characterData: true },
+      );
+    });
+    const touched = () =>
+      host.page.evaluate(
+        () => (window as unknown as { readonly touched: string[] }).touched.splice(0).length,
+      );
+    await host.show();
+    expect(await touched()).toBe(0);
+    const moved = plan.cribs.map((c) => (c.name === 'A' ? { ...c, at: { x: c.at.x + 0.05, y: c.at.y } } : c));
+    await host.send(messageFor({ ...plan, cribs: moved }, analysis, firstChoice));
+    await host.next('drawn');
+    const after = await touched();
+    expect(after).toBeGreaterThan(0);
+    expect(after).toBeLessThan((await host.page.locator('svg.cw *').count()) / 4);
+    await host.page.context().close();
+  });
+
   it('goes to the line of what is clicked, and lights what the cursor is on', async () => {
     const host = await opened();
     await shape(host, 'crib/C').click();

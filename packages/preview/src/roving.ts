@@ -15,7 +15,7 @@ export function useRoving(box: RefObject<HTMLDivElement>, scene: Scene): void {
     if (box.current === null) return;
     const shapes = shapesIn(box.current);
     const chosen = shapes.find((s) => s.getAttribute('data-key') === current.current) ?? shapes[0];
-    for (const shape of shapes) shape.setAttribute('tabindex', shape === chosen ? '0' : '-1');
+    inOrder(shapes, chosen);
   }, [scene]);
 
   useEffect(() => {
@@ -26,7 +26,7 @@ export function useRoving(box: RefObject<HTMLDivElement>, scene: Scene): void {
       const shape = shapes.find((s) => s === event.target);
       if (shape === undefined) return;
       current.current = shape.getAttribute('data-key') ?? undefined;
-      for (const s of shapes) s.setAttribute('tabindex', s === shape ? '0' : '-1');
+      inOrder(shapes, shape);
     };
     const key = (event: KeyboardEvent) => {
       if (event.altKey || event.ctrlKey || event.metaKey) return;
@@ -53,6 +53,14 @@ export function useRoving(box: RefObject<HTMLDivElement>, scene: Scene): void {
       here.removeEventListener('keydown', key);
     };
   }, []);
+}
+
+/** Puts one shape in the order of the Tab key. Those that are right already are not touched. */
+function inOrder(shapes: readonly Element[], chosen: Element | undefined): void {
+  for (const shape of shapes) {
+    const now = shape === chosen ? '0' : '-1';
+    if (shape.getAttribute('tabindex') !== now) shape.setAttribute('tabindex', now);
+  }
 }
 
 const middleOf = (shape: Element) => {

@@ -21,19 +21,18 @@ function sharedItems(before: readonly Item[], now: readonly Item[]): readonly It
 function sharedItem(was: Item, now: Item): Item {
   if (was.kind !== 'group' || now.kind !== 'group') return same(was, now) ? was : now;
   const items = sharedItems(was.items, now.items);
-  const { items: _old, ...wasHead } = was;
-  const { items: _new, ...nowHead } = now;
-  return items === was.items && same(wasHead, nowHead) ? was : { ...now, items };
+  return items === was.items && same({ ...was, items }, { ...now, items }) ? was : { ...now, items };
 }
 
 /** Whether two plain values say the same. */
 export function same(a: unknown, b: unknown): boolean {
   if (Object.is(a, b)) return true;
-  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
-  const [left, right] = [Object.entries(a), Object.entries(b)];
-  const other = new Map(right);
-  return (
-    left.length === right.length &&
-    left.every(([key, value]) => other.has(key) && same(value, other.get(key)))
-  );
+  if (!isHolder(a) || !isHolder(b) || Array.isArray(a) !== Array.isArray(b)) return false;
+  const keys = Object.keys(a);
+  if (keys.length !== Object.keys(b).length) return false;
+  for (const key of keys) if (!Object.hasOwn(b, key) || !same(a[key], b[key])) return false;
+  return true;
 }
+
+const isHolder = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null;

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { fromAbove, fromBehind, fromDriverSide, outline } from './project.js';
+import { fromAbove, fromBehind, fromDriverSide, outline, reachOf } from './project.js';
+import { block } from './solid.js';
 import { at3 } from './vector.js';
 
 it('puts the front to the left, and the passenger side up or to the right', () => {
@@ -23,4 +24,31 @@ it('draws the outline once round, without what lies inside', () => {
   const round = outline([...corners, { x: 2, y: 1 }, { x: 2, y: 0 }, ...corners]);
   expect(round).toHaveLength(4);
   for (const corner of corners) expect(round).toContainEqual(corner);
+});
+
+it('goes round an upright block and one that is hardly turned in the same order', () => {
+  const corners = (turn: number) =>
+    [0, 0, 4, 4].flatMap((x) => [0, 2].map((y) => ({ x: x - turn * y, y: y + turn * x })));
+  const turned = outline(corners(-1e-7));
+  expect(turned).toHaveLength(4);
+  outline(corners(0)).forEach((corner, i) => {
+    expect(corner.x).toBeCloseTo(turned[i]?.x ?? Number.NaN, 5);
+    expect(corner.y).toBeCloseTo(turned[i]?.y ?? Number.NaN, 5);
+  });
+});
+
+it('finds the room of blocks, of thick rods and of places besides', () => {
+  const timber = block('timber', 'timber', at3(1, -1, 0), at3(3, 2, 1));
+  const rod = {
+    kind: 'rod',
+    key: 'r',
+    tone: 'strut',
+    from: at3(0, 0, 0),
+    to: at3(0, 5, 4),
+    thickness: 0.2,
+  } as const;
+  expect(reachOf([timber], fromAbove)).toEqual({ left: 1, right: 3, top: -2, bottom: 1 });
+  expect(reachOf([timber, rod], fromAbove)).toEqual({ left: -0.1, right: 3, top: -5.1, bottom: 1 });
+  expect(reachOf([timber, rod], fromAbove, [], 'bare')).toMatchObject({ left: 0, top: -5 });
+  expect(reachOf([timber], fromAbove, [at3(9, -9, 0)])).toMatchObject({ right: 9, bottom: 9 });
 });
