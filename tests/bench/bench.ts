@@ -1,8 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { analyze, heldPush, pushSystems, rest, restingSystems } from '@cribwright/engine';
+import { drawScene, firstChoice, type Item } from '@cribwright/drawing';
+import { analyze, heldPush, type Plan, pushSystems, rest, restingSystems } from '@cribwright/engine';
 import { openWorkspace, parse } from '@cribwright/language';
 import { best } from './best.js';
+import { largePlan } from './large-plan.js';
+import { panelTimes } from './panel-time.js';
 
 /**
  * How long the parts of the work take, as ratios to a bare parse of the same file: ratios say the same on every
@@ -52,7 +55,18 @@ const [pushed] = pushSystems(plan);
 if (resting === undefined || pushed === undefined) throw new Error('The example does not rest on anything.');
 const sideways = { x: 0, y: 1, z: 0 };
 
+const analyzed = (one: Plan) => ({ plan: one, analysis: analyze(one) });
+const [large, moved] = [analyzed(largePlan()), analyzed(largePlan(0.05))];
+const shapesIn = (items: readonly Item[]): number =>
+  items.reduce((sum, item) => sum + (item.kind === 'group' ? shapesIn(item.items) : 1), 0);
+const shapes = shapesIn(drawScene(large.plan, large.analysis, firstChoice).items);
+/** As after an edit: the plan is a new one, so nothing that was worked out for the last one is left. */
+const draw = (view: 'plan' | 'side') => () =>
+  drawScene({ ...large.plan }, large.analysis, { ...firstChoice, view });
+const panel = await panelTimes(large, moved);
+
 const bare = best(() => parse(text));
+const drawing = best(draw('plan'));
 const rows: readonly (readonly [what: string, ms: number, target?: number])[] = [
   ['bare parse', bare],
   ['one resting solve of the finished set-up', best(() => rest(resting))],
@@ -65,6 +79,11 @@ const rows: readonly (readonly [what: string, ms: number, target?: number])[] = 
   ['whole analysis with the push from 24 directions', best(() => analyze(plan, { push: true }), 10)],
   ['edit of a weight to diagnostics', best(figures)],
   ['edit of a comment to diagnostics', best(comment)],
+  [`drawing ${shapes} shapes, plan from above`, drawing],
+  ['drawing the same plan from the side', best(draw('side'))],
+  ['panel, one crib of these moved: its own work', panel.work],
+  ['panel, one crib of these moved: to the second frame', panel.frames],
+  ['drawing, then the panel, to the second frame', drawing + panel.frames, 50],
 ];
 
 const name = uri.split('/').at(-1) ?? uri;
