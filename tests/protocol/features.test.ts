@@ -114,6 +114,24 @@ feature('hoverProvider', 'gives the figure with its sum', async () => {
   expect(JSON.stringify(hover.contents)).toContain('49 in');
 });
 
+feature('hoverProvider', 'works out a calculated value where it is used', async () => {
+  const text = plan.replace(
+    '  crib A {',
+    '  let clear = trailer rail height - 1 in\n  let twice = 2 * clear\n\n  crib A {',
+  );
+  const other = uriOf('sum.crib');
+  server.open(other, text);
+  const hover = await server.request<Hover>('textDocument/hover', {
+    textDocument: { uri: other },
+    position: positionOf(text, '2 * clear', 5),
+  });
+  server.notify('textDocument/didClose', { textDocument: { uri: other } });
+  const shown = JSON.stringify(hover.contents).replaceAll('\\', '');
+  expect(shown).toContain('clear: 39 in');
+  expect(shown).toContain('= trailer rail height - 1 in');
+  expect(shown).toContain('= 40 in - 1 in');
+});
+
 feature('completionProvider', 'offers names by kind, with a place to put them', async () => {
   const items = await server.request<CompletionItem[]>('textDocument/completion', at('Fir4x4', 1));
   expect(items.map((i) => i.label)).toContain('Fir4x4');

@@ -115,6 +115,7 @@ export function sampleReport(findings: readonly Finding[], plan: Plan = trailerO
     version: 1,
     state: 'good',
     pending: false,
+    valuesAt: () => [],
     plans: [{ plan: { ...plan, title: 'Tall' }, analysis, places: {}, partial: false }],
     problems: findings.map((finding) => ({
       code: finding.rule,

@@ -1,9 +1,12 @@
-import type { Plan, Ref } from '@cribwright/engine';
+import type { Figure, Plan, Ref } from '@cribwright/engine';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
+import type { Declaration } from '../binding/declaration.js';
 import type { Surroundings } from '../binding/file-scope.js';
 import type { Span } from '../grammar/syntax.js';
 import type { LanguageProblem } from '../problems/problem.js';
-import { elaboratePlan } from './plan.js';
+import { calculatedValue } from './calculated-value.js';
+import { type ElaboratedPlan, elaboratePlan } from './plan.js';
+import { outermost } from './writing.js';
 
 /** Where an element or a line of it is written. */
 export interface TextPlace {
@@ -33,6 +36,8 @@ export interface Elaborated {
 export interface ElaboratedFile {
   readonly plans: readonly Elaborated[];
   readonly problems: readonly LanguageProblem[];
+  /** What the `let` comes to whose name starts there. In a pattern: once for each use in this file. */
+  readonly valuesAt: (nameStart: number) => readonly Figure[];
 }
 
 /** Every plan of a file, those inside sites and lessons too. */
@@ -42,7 +47,28 @@ export function elaborate(
   display: 'us' | 'si' | undefined,
 ): ElaboratedFile {
   const made = planBlocks(file.blocks).map((block) => elaboratePlan(block, around, display));
-  return { plans: made.flatMap((m) => m.made ?? []), problems: made.flatMap((m) => m.problems) };
+  const plans = made.flatMap((m) => m.made ?? []);
+  const shown = display ?? plans[0]?.plan.display ?? 'us';
+  const valuesAt = (nameStart: number) => {
+    const d = file.declarations.find(
+      ({ kind, nameSpan }) => kind === 'value' && nameSpan.start === nameStart,
+    );
+    return d ? valuesOf(d, made, around, shown) : [];
+  };
+  return { plans, problems: made.flatMap((m) => m.problems), valuesAt };
+}
+
+/** A value that stands in no plan, and one of a pattern that no plan here uses, knows of no vehicle or support. */
+function valuesOf(
+  d: Declaration,
+  plans: readonly ElaboratedPlan[],
+  around: Surroundings,
+  display: 'us' | 'si',
+): readonly Figure[] {
+  const found = plans.flatMap((plan) => plan.valuesOf(d));
+  if (found.length > 0) return found;
+  const names = { around, within: outermost, figureOf: () => undefined, known: new Map() };
+  return [calculatedValue(d, names, display) ?? []].flat();
 }
 
 /** Plans at the top of a file, and those inside its sites and lessons. */

@@ -1,12 +1,13 @@
-import type { Crew, Plan } from '@cribwright/engine';
+import type { Crew, Figure, Plan } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
-import type { Kind } from '../binding/declaration.js';
+import type { Declaration, Kind } from '../binding/declaration.js';
 import { findAtTop, type Surroundings } from '../binding/file-scope.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 import { patternUse } from '../schema/pattern-block.js';
 import { groundProperties, planProperties } from '../schema/plan.js';
 import { unitsOf } from './cache.js';
+import { calculatedValue } from './calculated-value.js';
 import { Cast, figureOf } from './cast.js';
 import { loadOf, sizeUpOf, wayOutOf } from './circumstances.js';
 import { contactsOf } from './contacts.js';
@@ -23,12 +24,19 @@ import { type Expansion, outermost, Writing } from './writing.js';
 
 const at0 = outermost;
 
-/** One plan as the engine takes it. `undefined` where nothing can be checked: a problem says why. */
+export interface ElaboratedPlan {
+  /** One plan as the engine takes it. `undefined` where nothing can be checked: a problem says why. */
+  readonly made: Elaborated | undefined;
+  readonly problems: readonly LanguageProblem[];
+  /** What a `let` in it comes to; of one in a pattern, what it comes to in each use. */
+  readonly valuesOf: (d: Declaration) => readonly Figure[];
+}
+
 export function elaboratePlan(
   block: BoundBlock,
   around: Surroundings,
   display: 'us' | 'si' | undefined,
-): { readonly made: Elaborated | undefined; readonly problems: Writing['problems'] } {
+): ElaboratedPlan {
   const w = new Writing(around, block);
   const title = block.title ?? 'plan';
   w.place({ element: 'plan' }, block.uri, block.headSpan, { block });
@@ -68,7 +76,9 @@ export function elaboratePlan(
       }),
       block.uri,
     );
-    return { made: undefined, problems: w.problems };
+    const valuesOf = (d: Declaration) =>
+      d.scope === block ? [calculatedValue(d, w.names(at0), display ?? 'us') ?? []].flat() : [];
+    return { made: undefined, problems: [...w.problems], valuesOf };
   }
   const cast = new Cast(vehicles);
   w.figures = (e) => figureOf(w, cast, e) ?? cribFigure(w, e);
@@ -147,7 +157,14 @@ export function elaboratePlan(
       (ref.property === undefined ? undefined : places.get(`${ref.element}#${ref.property}`)) ??
       places.get(ref.element) ?? { uri: block.uri, span: block.headSpan, text, block },
   };
-  return { made, problems: w.problems };
+  const valuesOf = (d: Declaration): readonly Figure[] => {
+    if (d.scope === block) return [calculatedValue(d, w.names(at0), plan.display) ?? []].flat();
+    return groups.flatMap(({ making: { within }, pattern }) => {
+      const label = `${within.prefix}${d.name}`;
+      return d.scope === pattern ? (calculatedValue(d, w.names(within), plan.display, label) ?? []) : [];
+    });
+  };
+  return { made, problems: [...w.problems], valuesOf };
 }
 
 const groundMissing = (block: BoundBlock, ground: BoundBlock | undefined): LanguageProblem => {

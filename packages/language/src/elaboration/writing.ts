@@ -11,6 +11,7 @@ import { fits } from '../phrase/measure.js';
 import type { Argument, WrittenQuantity } from '../phrase/pattern.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
 import type { PropertySchema } from '../schema/block-schema.js';
+import { amountOfName, type Names } from './amount-of-name.js';
 import type { TextPlace } from './elaborate.js';
 import { noteOf, type SourceValues } from './source-note.js';
 
@@ -105,10 +106,12 @@ export class Writing {
   }
 
   values(within: Expansion): Values {
-    return {
-      amountOf: (d) => this.amountOf(d, within, []),
-      figureOf: (e) => this.figure(e),
-    };
+    const names = this.names(within);
+    return { amountOf: (d) => amountOfName(d, names), figureOf: names.figureOf };
+  }
+
+  names(within: Expansion): Names {
+    return { around: this.around, within, figureOf: (e) => this.figure(e), known: new Map() };
   }
 
   /** A figure that hangs on itself in the end comes to nothing, and is told where it is used. */
@@ -119,24 +122,6 @@ export class Writing {
     const amount = this.figures(e);
     this.asked.delete(key);
     return amount;
-  }
-
-  private amountOf(d: Declaration, within: Expansion, open: readonly Declaration[]): Amount | undefined {
-    if (open.includes(d) || open.length > 64) return undefined;
-    const inner = (e: Expansion): Values => ({
-      amountOf: (next) => this.amountOf(next, e, [...open, d]),
-      figureOf: (e2) => this.figure(e2),
-    });
-    if (d.kind === 'parameter') {
-      const value = within.given.get(d.name)?.value;
-      return value?.kind === 'quantity'
-        ? evaluate(value.expression, inner(within.outer ?? outermost))
-        : undefined;
-    }
-    const lines = d.block?.properties ?? this.around.shapeOf(d.uri)?.lets ?? [];
-    const line = lines.find((l) => l.schema.key === 'let' && l.span.start === d.span.start);
-    const expression = line?.match?.values.value as Parameters<typeof evaluate>[0] | undefined;
-    return expression && evaluate(expression, inner(within));
   }
 
   /** The ends of a quantity in SI, a mass as its weight. `undefined` where it cannot be worked out: that is told. */

@@ -3,6 +3,7 @@ import {
   type AnalyzeOptions,
   analyze,
   analyzeInSteps,
+  type Figure,
   type Finding,
   type Message,
   type Plan,
@@ -27,6 +28,8 @@ export interface Checked {
   readonly plans: readonly PlanReply[];
   /** The push that a plan holds is not worked out yet: nothing here may look as if all checks had run. */
   readonly pending: boolean;
+  /** What the `let` comes to whose name starts there, worked out when asked. In a pattern: once for each use. */
+  readonly valuesAt: (nameStart: number) => readonly Figure[];
 }
 
 export interface Problem {
@@ -69,7 +72,16 @@ export class Checker {
     around: Surroundings,
     display: 'us' | 'si' | undefined,
   ): Checked {
-    if (!file) return { uri, version: 0, state: 'no plan', problems: [], plans: [], pending: false };
+    if (!file)
+      return {
+        uri,
+        version: 0,
+        state: 'no plan',
+        problems: [],
+        plans: [],
+        pending: false,
+        valuesAt: () => [],
+      };
     const elaborated = elaborate(file, around, display);
     const plans = elaborated.plans.map((made) => {
       const { analysis, whole } = this.analysis(made.plan);
@@ -87,6 +99,7 @@ export class Checker {
       problems: [...text, ...found],
       plans: plans.map((p) => p.reply),
       pending: plans.some((p) => !p.whole),
+      valuesAt: elaborated.valuesAt,
     };
   }
 

@@ -154,7 +154,7 @@ class Files implements Workspace {
     if (known) return known;
     const file = this.bound(uri);
     // What other files say is read through their bound lines, so they must be bound too.
-    if (file && planBlocks(file.blocks).length > 0) {
+    if (file && (file.lets.length > 0 || planBlocks(file.blocks).length > 0)) {
       for (const other of [...this.closure(uri), ...prelude.map(libraryUri)]) this.bound(other);
     }
     const checked = this.checker.check(uri, file, this.surroundings(uri), this.display);

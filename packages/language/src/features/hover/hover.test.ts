@@ -1,11 +1,12 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { atCursor } from '../testing/desk-of.js';
 import { fleet, trailerPlan } from '../testing/plans.js';
 import { hoverAt } from './hover.js';
 import { fenced, plain } from './markdown.js';
 
-async function hovered(from: string, to: string): Promise<string> {
-  const { desk, file, offset } = await atCursor(trailerPlan.replace(from, to), { 'fleet.crib': fleet });
+async function hovered(from: string, to: string, crib = '  crib A'): Promise<string> {
+  const text = trailerPlan.replace('  crib A', crib).replace(from, to);
+  const { desk, file, offset } = await atCursor(text, { 'fleet.crib': fleet });
   const found = await hoverAt(desk, file, offset);
   const contents = found?.contents;
   return contents && typeof contents === 'object' && 'value' in contents
@@ -39,6 +40,74 @@ it('explains a line of a block', async () => {
 
 it('gives a quantity in the other units', async () => {
   expect(await hovered('24 in long', '2<|>4 in long')).toMatch(/24 in is 610 mm/);
+});
+
+describe('a calculated value', () => {
+  const sum =
+    '  let back = 10 ft + 11 ft\n  let gap = trailer rail height - 2 * spare\n  let spare = 0.5 in\n';
+
+  it('is told with its sum and its unit, where it is made and where it is used', async () => {
+    const made = await hovered('  crib A', `${sum.replace('back', 'ba<|>ck')}\n  crib A`);
+    expect(made).toContain('let back = 10 ft + 11 ft');
+    expect(made).toContain('**back: 21 ft**  \n= 10 ft + 11 ft  \n_Source: stated in the plan_');
+    const used = await hovered('at        21 ft', `at        b<|>ack`, `${sum}\n  crib A`);
+    expect(used).toContain('**back: 21 ft**  \n= 10 ft + 11 ft');
+  });
+
+  it('names what goes into it, then puts in the numbers', async () => {
+    // Rails of a van trailer in the library stand 40 in high; less twice half an inch: 39 in.
+    const text = await hovered('  crib A', `${sum.replace('gap', 'ga<|>p')}\n  crib A`);
+    expect(text).toMatch(/gap: 39 in\*\* +\n= trailer rail height - 2 \* spare +\n= 40 in - 2 \* 0\.5 in/);
+  });
+
+  it('says so where it cannot be known', async () => {
+    const text = await hovered('  crib A', '  let a<|>ll = 4 ft / none\n  let none = 0\n\n  crib A');
+    expect(text).toMatch(/all: not known/);
+    expect(text).toContain('= 4 ft / 0');
+  });
+
+  it('that hangs on itself ends', async () => {
+    expect(await hovered('  crib A', '  let o<|>ne = two + 1 in\n  let two = one\n\n  crib A')).toContain(
+      'one: not known',
+    );
+  });
+
+  it('of values that hang on each other by the hundreds is bounded', async () => {
+    const chain = Array.from({ length: 60 }, (_, i) => `  let v${i} = v${i + 1} + v${i + 1}`).join('\n');
+    const text = await hovered('  crib A', `${chain.replace('v0', 'v<|>0')}\n  let v60 = 0.5 in\n\n  crib A`);
+    expect(text).toContain('= v1 + v1');
+    expect(text).not.toContain('not known');
+  });
+
+  it('counts things without a unit, and weighs', async () => {
+    expect(await hovered('  crib A', '  let n<|> = 3 + 4\n  crib A')).toContain('n: 7**');
+    expect(await hovered('  crib A', '  let w<|> = 2,000 lb * 3 / 2\n  crib A')).toContain('w: 3,000 lb**');
+  });
+
+  it('at the top of another file is told too', async () => {
+    const lines = 'let yard = 3 ft + base\nlet base = 4 ft\n';
+    const { desk, file, offset } = await atCursor(
+      trailerPlan
+        .replace('use "fleet', 'use "yard.crib"\nuse "fleet')
+        .replace('at        21 ft', 'at  ya<|>rd'),
+      { 'fleet.crib': fleet, 'yard.crib': lines },
+    );
+    expect(JSON.stringify((await hoverAt(desk, file, offset))?.contents)).toContain('yard: 7 ft');
+  });
+
+  it('of a pattern is told for each use', async () => {
+    const pattern = `pattern One(rail: part, reach: length) {
+  let ha<|>lf = reach / 2
+  crib P { timber Fir4x4 24 in long; layout 2 by 2; courses 6; at half, driver side 3 ft 4 in; captures rail }
+}
+
+plan`;
+    const uses =
+      'One East(rail = trailer rail, reach = 40 ft)\n  One West(rail = trailer rail, reach = 20 ft)';
+    const text = await hovered('plan', pattern, `  ${uses}\n\n  crib A`);
+    expect(text).toContain('East.half: 240 in');
+    expect(text).toContain('West.half: 120 in');
+  });
 });
 
 it('takes words of a plan as words, never as markup', () => {

@@ -36,7 +36,13 @@ export async function hoverAt(
 ): Promise<Hover | null> {
   const checked = await desk.checked(file.uri, token);
   const plan = checked && planAround(file, checked, offset);
-  const found = whatStands(desk, file, offset, plan);
+  const name = nameAt(file, offset);
+  // A value is worked out with the file that it stands in.
+  const home = name?.target.kind === 'value' ? await desk.checked(name.target.uri, token) : undefined;
+  const values = (name && home?.valuesAt(name.target.nameSpan.start)) ?? [];
+  const found = name
+    ? { span: name.span, parts: aboutName(desk, name.target, plan, values) }
+    : whatStands(desk, file, offset, plan);
   if (!found || found.parts.length === 0) return null;
   return {
     contents: { kind: 'markdown', value: found.parts.join('\n\n---\n\n') },
@@ -55,8 +61,6 @@ function whatStands(
   offset: number,
   plan: PlanReply | undefined,
 ): Found | undefined {
-  const name = nameAt(file, offset);
-  if (name) return { span: name.span, parts: aboutName(desk, name.target, plan) };
   const line = propertyAt(file, offset);
   const rule = line && ruleAt(file, line, offset);
   if (rule) return rule;
@@ -69,12 +73,17 @@ function whatStands(
   return undefined;
 }
 
-function aboutName(desk: Desk, target: Declaration, plan: PlanReply | undefined): readonly string[] {
+function aboutName(
+  desk: Desk,
+  target: Declaration,
+  plan: PlanReply | undefined,
+  values: readonly Figure[],
+): readonly string[] {
   const home = desk.workspace.bound(target.uri);
   const block = target.block;
   const own = block?.nameSpan?.start === target.nameSpan.start ? block : undefined;
   const head = own ? `${labelOf(own)}${own.type ? ` : ${own.type.text}` : ''}` : lineText(home, target.span);
-  const figures = own?.elementId && plan ? figuresOf(plan, own.elementId) : [];
+  const figures = own?.elementId && plan ? figuresOf(plan, own.elementId) : values;
   const where = home && target.scope === undefined ? fileName(home.uri) : undefined;
   return [
     fenced(head),

@@ -1,0 +1,105 @@
+import { computed, type Figure, given, type Head } from '@cribwright/engine';
+import { dimensionOf, findUnit, inSystem, plain, sameVector, usualUnit } from '@cribwright/units';
+import type { Declaration } from '../binding/declaration.js';
+import { type Amount, evaluate } from '../phrase/evaluate.js';
+import type { Expression } from '../phrase/expression.js';
+import { unitOf } from '../phrase/unit-of.js';
+import { amountOfName, letExpression, type Names } from './amount-of-name.js';
+
+type Display = 'us' | 'si';
+type Leaf = Extract<Expression, { kind: 'named' | 'figure' }>;
+
+/**
+ * What a `let` comes to, its sum written out: `gap: 1.5 in = trailer rail height - A height = 40 in - 38.5 in`.
+ *
+ * @param label what it is called; its name where nothing is given
+ * @returns `undefined` for a line that could not be read, and for a value that no unit is made for (`in2 × lb`)
+ */
+export function calculatedValue(
+  d: Declaration,
+  names: Names,
+  display: Display,
+  label = d.name,
+  depth = 0,
+): Figure | undefined {
+  const expression = letExpression(d, names.around);
+  const amount = amountOfName(d, names);
+  const head = headOf(d.name, label, amount, display, expression && unitOf(expression));
+  if (!expression || !head) return undefined;
+  const text = names.around.shapeOf(d.uri)?.text ?? '';
+  const inputs: Record<string, Figure> = {};
+  let formula = '';
+  let at = expression.span.start;
+  for (const [i, leaf] of leavesOf(expression).entries()) {
+    const written = text.slice(leaf.span.start, leaf.span.end);
+    formula += `${text.slice(at, leaf.span.start)}{x${i}}`;
+    at = leaf.span.end;
+    inputs[`x${i}`] = figureOfLeaf(leaf, written, names, display, depth);
+  }
+  formula = (formula + text.slice(at, expression.span.end)).replace(/\s+/g, ' ');
+  const source = Object.keys(inputs).length === 0 ? { kind: 'stated' as const } : undefined;
+  return computed(head, ends(amount), formula, inputs, source);
+}
+
+/** A name inside a sum: another `let` with its own sum, or something that stands in the plan. */
+function figureOfLeaf(leaf: Leaf, written: string, names: Names, display: Display, depth: number): Figure {
+  const target = leaf.kind === 'named' ? leaf.reference.target : undefined;
+  if (target?.kind === 'value' && depth < deepest) {
+    const value = calculatedValue(target, names, display, target.name, depth + 1);
+    if (value) return value;
+  }
+  const amount = evaluate(leaf, { amountOf: (d) => amountOfName(d, names), figureOf: names.figureOf });
+  const head = headOf(written, written, amount, display, undefined) ?? unnamed(written);
+  return given(head, ends(amount), { kind: target?.kind === 'parameter' ? 'stated' : 'computed' });
+}
+
+/** Sums inside sums, as far down as sources are looked for. */
+const deepest = 3;
+
+/** The names in a calculation, in the order in which they are written. */
+function leavesOf(e: Expression): readonly Leaf[] {
+  switch (e.kind) {
+    case 'number':
+    case 'compound':
+      return [];
+    case 'named':
+    case 'figure':
+      return [e];
+    case 'group':
+    case 'negative':
+      return leavesOf(e.of);
+    case 'range':
+      return [...leavesOf(e.low), ...leavesOf(e.high)];
+    case 'tolerance':
+      return [...leavesOf(e.middle), ...leavesOf(e.by)];
+    case 'binary':
+      return [...leavesOf(e.left), ...leavesOf(e.right)];
+  }
+}
+
+const unnamed = (label: string): Head => ({
+  key: label,
+  label,
+  dimension: 'count',
+  unit: '',
+  rounding: 'nearest',
+});
+
+/** Whoever uses the value decides which way is the dangerous one: here it is rounded to the nearest. */
+function headOf(
+  key: string,
+  label: string,
+  amount: Amount | undefined,
+  display: Display,
+  written: string | undefined,
+): Head | undefined {
+  if (!amount) return { ...unnamed(label), key };
+  const unit = written === undefined ? undefined : findUnit(written);
+  if (sameVector(amount.vector, plain) && unit?.dimension !== 'ratio') return { ...unnamed(label), key };
+  const dimension = dimensionOf(amount.vector);
+  if (dimension === undefined) return undefined;
+  const shown = unit?.dimension === dimension ? inSystem(unit.id, display) : usualUnit(dimension, display);
+  return { key, label, dimension, unit: shown, rounding: 'nearest' };
+}
+
+const ends = (amount: Amount | undefined) => amount && { low: amount.low, high: amount.high };
