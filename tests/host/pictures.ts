@@ -6,17 +6,16 @@ import { firstPlan } from '../../packages/extension/src/features/walkthrough/fir
 import { launchChromium } from './chromium.js';
 import { panelHands } from './panel-hands.js';
 import { serve } from './serve.js';
+import { themePictures } from './theme-pictures.js';
 import { root } from './vscode-server.js';
 import { workbench } from './workbench.js';
 import { workspaceCopy } from './workspace.js';
 
-// Takes the pictures of the README in the real editor: node --conditions=source --import tsx tests/host/pictures.ts
-const folder = join(root, 'packages/extension/media/readme');
-mkdirSync(folder, { recursive: true });
-
+// Takes pictures of the real editor: those of the README, and those of each theme that are kept for the eye.
+//   node --conditions=source --import tsx tests/host/pictures.ts [words that the names of the wanted ones hold]
 const lineOf = (text: string, words: string): number => text.slice(0, text.indexOf(words)).split('\n').length;
 
-const pictures: Readonly<Record<string, (page: Page, origin: string) => Promise<void>>> = {
+const readme: Readonly<Record<string, (page: Page, origin: string) => Promise<void>>> = {
   /** An unsafe height, its sum, and the drawing beside it. */
   async editor(page, origin) {
     const window = workbench(page);
@@ -49,16 +48,34 @@ const pictures: Readonly<Record<string, (page: Page, origin: string) => Promise<
   },
 };
 
+const folders = [
+  { folder: 'packages/extension/media/readme', pictures: readme },
+  { folder: 'tests/visual/host', pictures: themePictures },
+];
+const wanted = process.argv.slice(2);
+
 const served = await serve();
 const browser = await launchChromium();
 try {
-  for (const [name, take] of Object.entries(pictures)) {
-    const page = await browser.newPage({ viewport: { width: 1440, height: 860 } });
-    await take(page, served.origin);
-    // Away from everything that says something when the pointer rests on it.
-    await page.mouse.move(900, 845);
-    await page.screenshot({ path: join(folder, `${name}.png`), animations: 'disabled' });
-    await page.close();
+  for (const { folder, pictures } of folders) {
+    mkdirSync(join(root, folder), { recursive: true });
+    for (const [name, take] of Object.entries(pictures)) {
+      const path = join(folder, `${name}.png`);
+      if (wanted.length > 0 && !wanted.some((words) => path.includes(words))) continue;
+      const page = await browser.newPage({ viewport: { width: 1440, height: 860 } });
+      try {
+        await take(page, served.origin);
+      } catch (error) {
+        await page.screenshot({ path: join(root, 'tests/host/out/failed-picture.png') });
+        throw error;
+      }
+      // Away from everything that says something when the pointer rests on it.
+      await page.mouse.move(900, 845);
+      await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+      await page.screenshot({ path: join(root, path), animations: 'disabled' });
+      await page.close();
+      console.log(path);
+    }
   }
 } finally {
   await browser.close();
