@@ -23,7 +23,10 @@ it('leaves the push open until it is worked out, and then says the same as in on
   for (; step.done !== true; step = steps.next()) stops++;
   expect(step.value).toBe(true);
   expect(stops).toBeGreaterThan(1);
-  expect(inSteps.check(uri)).toEqual(atOnce.check(uri));
+  // `valuesAt` is asked when a pointer rests on a name; it is a function, and no two functions are alike.
+  const { valuesAt: _stepped, ...stepped } = inSteps.check(uri);
+  const { valuesAt: _whole, ...whole } = atOnce.check(uri);
+  expect(stepped).toEqual(whole);
   expect(inSteps.check(uri).plans[0]?.analysis.push).toBeDefined();
   expect(atOnce.check(uri).pending).toBe(false);
 });
