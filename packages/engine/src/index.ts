@@ -1,5 +1,6 @@
 export type * from './analysis/analysis.js';
 export { analyze, analyzeInSteps } from './analysis/analyze.js';
+export { unchecked } from './analysis/unchecked.js';
 export { caution } from './caution.js';
 export * from './crib/wedge-drive.js';
 export { type Build, buildsFor, type Stock, stockOf } from './design/builds.js';

@@ -5,6 +5,8 @@ import type { ElementId, Ref } from '../model/ref.js';
 
 /** All that the engine has to say about one plan. Plain data. */
 export interface Analysis {
+  /** No check of this plan has run yet: whatever waits for one is missing, and must be said to be missing. */
+  readonly unchecked?: true;
   readonly plan: { readonly title: string; readonly ref: Ref };
   readonly bodies: readonly BodyResult[];
   readonly supports: readonly SupportResult[];

@@ -31,6 +31,13 @@ export interface Place {
   readonly range: Range;
 }
 
+/**
+ * Server to client: how the plans of a file lie now, before their checks have run. Each `analysis` in it is
+ * `unchecked`. Sent where the checks take long, to a client that asked for the analysis of this file before;
+ * `AnalysisChanged` follows once they are done.
+ */
+export const LayoutDrawn = 'cribwright/layout';
+
 /** Server to client: the analysis of a file changed; ask again if you show it. */
 export const AnalysisChanged = 'cribwright/analysisChanged';
 export interface AnalysisChangedParams {

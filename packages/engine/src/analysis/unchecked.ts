@@ -1,0 +1,56 @@
+import { buildingStages } from '../loss/building.js';
+import type { Plan } from '../model/plan.js';
+import type { Analysis, LoadCase, SupportResult } from './analysis.js';
+
+/**
+ * What may be said of a plan before any of its checks have run: what there is and in which order it is built. It
+ * holds no figure, no load and no finding, and says so by `unchecked`: none of it may look as if it were sound.
+ */
+export function unchecked(plan: Plan): Analysis {
+  return {
+    unchecked: true,
+    plan: { title: plan.title, ref: plan.ref },
+    bodies: [],
+    supports: [
+      ...bare(plan.cribs, 'crib'),
+      ...bare(plan.stepChocks, 'step chock'),
+      ...bare(plan.struts, 'strut'),
+      ...bare(plan.ties, 'tie'),
+      ...bare(plan.chocks, 'chock'),
+      ...bare(plan.pads, 'pad'),
+    ],
+    stages: buildingStages(plan).map(({ id, title, step, standing, adding }) => ({
+      id,
+      title,
+      step,
+      standing,
+      adding,
+      asBuilt: notWorkedOut,
+      losses: [],
+    })),
+    push: undefined,
+    ground: [],
+    timeline: undefined,
+    materials: undefined,
+    findings: [],
+    expectations: [],
+    assumptions: [],
+  };
+}
+
+/** Nothing is known to rest. */
+const notWorkedOut: LoadCase = {
+  id: 'as built',
+  title: 'as built',
+  lost: undefined,
+  rests: false,
+  free: undefined,
+  reactions: [],
+  notes: [],
+};
+
+const bare = (
+  supports: readonly Pick<SupportResult, 'id' | 'name'>[],
+  kind: SupportResult['kind'],
+): readonly SupportResult[] =>
+  supports.map(({ id, name }) => ({ id, name, kind, figures: {}, contacts: [], worst: undefined }));
