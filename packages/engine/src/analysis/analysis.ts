@@ -7,6 +7,8 @@ import type { ElementId, Ref } from '../model/ref.js';
 export interface Analysis {
   /** No check of this plan has run yet: whatever waits for one is missing, and must be said to be missing. */
   readonly unchecked?: true;
+  /** Nothing here hangs on a load: what does is missing, and must be said to be missing. */
+  readonly pending?: 'loads';
   readonly plan: { readonly title: string; readonly ref: Ref };
   readonly bodies: readonly BodyResult[];
   readonly supports: readonly SupportResult[];

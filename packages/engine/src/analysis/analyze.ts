@@ -2,7 +2,9 @@ import type { Plan } from '../model/plan.js';
 import { pushRoseSteps } from '../push/push-rose.js';
 import { expectationResults } from '../review/expectations.js';
 import { rules } from '../rules/generated/rule-index.js';
-import { bySeverity, runRules } from '../rules/run.js';
+import { bySeverity, runRulesInSteps } from '../rules/run.js';
+import { beforeLoads, noLoads } from '../workings/loads-later.js';
+import { inOneGo } from '../workings/stepwise.js';
 import { type AnalyzeOptions, type Workings, workingsOf } from '../workings/workings.js';
 import type { Analysis } from './analysis.js';
 import { assumptions } from './assumptions.js';
@@ -13,31 +15,40 @@ import { supportResults } from './support-results.js';
  * All that the engine has to say about a plan. Never throws on a plan, however wrong: what could not be worked out
  * is said in a finding.
  */
-export function analyze(plan: Plan, options: AnalyzeOptions = {}): Analysis {
-  return analysisOf(workingsOf(plan, options));
-}
+export const analyze = (plan: Plan, options: AnalyzeOptions = {}): Analysis =>
+  inOneGo(analyzeInSteps(plan, options));
 
 /**
- * The same as `analyze` with the push, in steps: the heavy part stops after each direction, so that whoever drives
- * it may go on later, or drop it.
+ * The same in steps: the heavy parts stop after each corner of the ranges, each direction of the push and each rule,
+ * so that whoever drives it may go on later, or drop it.
  */
 export function* analyzeInSteps(plan: Plan, options: AnalyzeOptions = {}): Generator<void, Analysis> {
-  const w = workingsOf(plan, { ...options, push: true });
+  const w = workingsOf(plan, options);
   let push = w.push;
   try {
-    const rose = yield* pushRoseSteps(w);
-    push = () => rose;
+    if (options.loads !== false) yield* w.resting.steps();
+    if (options.push === true) {
+      const rose = yield* pushRoseSteps(w);
+      push = () => rose;
+    }
   } catch {
-    // The rule that reads the push fails on its own, and says so.
+    // The rules that read these fail on their own, and say so.
   }
-  return analysisOf({ ...w, push });
+  return yield* analysisOf({ ...w, push });
 }
 
-function analysisOf(w: Workings): Analysis {
+function* analysisOf(w: Workings): Generator<void, Analysis> {
   const { plan, options } = w;
-  const findings = [...runRules(rules, w)].sort(bySeverity);
-  const supports = attempt(() => supportResults(w, findings), []);
+  const findings = [...(yield* runRulesInSteps(rules, w))].sort(bySeverity);
+  const supports = attempt(
+    () =>
+      options.loads === false
+        ? supportResults(noLoads(w), findings).map(beforeLoads)
+        : supportResults(w, findings),
+    [],
+  );
   return {
+    ...(options.loads === false ? { pending: 'loads' } : {}),
     plan: { title: plan.title, ref: plan.ref },
     bodies: attempt(() => bodyResults(w), []),
     supports,
@@ -47,7 +58,8 @@ function analysisOf(w: Workings): Analysis {
     timeline: attempt(() => w.timeline(), undefined),
     materials: attempt(() => w.materials(), undefined),
     findings,
-    expectations: attempt(() => expectationResults(plan, { supports, findings }), []),
+    expectations:
+      options.loads === false ? [] : attempt(() => expectationResults(plan, { supports, findings }), []),
     assumptions,
   };
 }

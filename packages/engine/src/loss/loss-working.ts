@@ -33,7 +33,8 @@ export interface ComponentRun {
   readonly spread: readonly { readonly words: string; readonly last: StageRun }[];
 }
 
-export function lossWorking(w: Workings): LossWorking {
+/** In steps: stops after each corner of the ranges. */
+export function* lossWorkingSteps(w: Workings): Generator<void, LossWorking> {
   const { bodies, unknown } = planBodies(w.plan, w.masses());
   const points = [...originalSupports(w.plan), ...placedSupports(w), ...strutPoints(w)].filter(
     (p) => p.stiffness >= softest,
@@ -43,27 +44,24 @@ export function lossWorking(w: Workings): LossWorking {
   const presence: RunOptions['presence'] = (stage, point) =>
     point.original ||
     (point.kind === 'strut' ? strutStands(point, stage.standing, w) : stage.standing.includes(point.element));
-  const parts = components(bodies, points).map((component): ComponentRun => {
-    const nominal = runStages(component, stages, losses, {
+  const parts: ComponentRun[] = [];
+  for (const component of components(bodies, points)) {
+    const nominal = yield* runStages(component, stages, losses, {
       presence,
       stiffness: (p) => p.stiffness,
       lossesAt: 'every stage',
     });
     const corners = governing(nominal.stages.at(-1));
-    const spread = variants(component, limitValue(w.plan.policy, 'stiffness spread')?.high ?? 1).flatMap(
-      ({ words, stiffness }) => {
-        const last = runStages(component, stages, losses, {
-          presence,
-          stiffness,
-          lossesAt: 'last stage',
-          corners,
-        });
-        const run = last.stages.at(-1);
-        return run === undefined ? [] : [{ words, last: run }];
-      },
-    );
-    return { component, corners: nominal.corners, stages: nominal.stages, spread };
-  });
+    const spread: ComponentRun['spread'][number][] = [];
+    const factor = limitValue(w.plan.policy, 'stiffness spread')?.high ?? 1;
+    for (const { words, stiffness } of variants(component, factor)) {
+      const lossesAt = 'last stage';
+      const again = yield* runStages(component, stages, losses, { presence, stiffness, lossesAt, corners });
+      const last = again.stages.at(-1);
+      if (last !== undefined) spread.push({ words, last });
+    }
+    parts.push({ component, corners: nominal.corners, stages: nominal.stages, spread });
+  }
   return { stages, parts, presence, losses, unknown };
 }
 

@@ -27,13 +27,16 @@ export const wholes = ({ points }: Component): readonly string[] => [
   ...new Set(points.filter((p) => !p.original).map((p) => p.element)),
 ];
 
-/** Builds a component stage by stage at every corner of its ranges, and takes away one loss at a time. */
-export function runStages(
+/**
+ * Builds a component stage by stage at every corner of its ranges, and takes away one loss at a time. Stops after
+ * each corner.
+ */
+export function* runStages(
   component: Component,
   stages: readonly BuildingStage[],
   losses: readonly Loss[],
   options: RunOptions,
-): { readonly corners: readonly JointCorner[]; readonly stages: readonly StageRun[] } {
+): Generator<void, { readonly corners: readonly JointCorner[]; readonly stages: readonly StageRun[] }> {
   const { points } = component;
   const corners = jointCorners(component.bodies);
   const scaled = scaledComponent(component, corners.at(-1) ?? [], options);
@@ -45,8 +48,8 @@ export function runStages(
     losses: lost.map(({ loss }) => emptyRun(there, elements.length, loss)),
   }));
   const hints: Hints = new Map();
-  corners.forEach((corner, index) => {
-    if (options.corners?.has(index) === false) return;
+  for (const [index, corner] of corners.entries()) {
+    if (options.corners?.has(index) === false) continue;
     buildCorner(
       scaled,
       points,
@@ -58,7 +61,8 @@ export function runStages(
       },
       hints,
     );
-  });
+    yield;
+  }
   return { corners, stages: runs };
 }
 

@@ -1,6 +1,8 @@
 import type { Finding } from '../finding/finding.js';
 import { messages } from '../finding/message.js';
 import { withAcceptances } from '../review/acceptances.js';
+import { LoadsLater } from '../workings/loads-later.js';
+import { inOneGo } from '../workings/stepwise.js';
 import type { Workings } from '../workings/workings.js';
 import type { Rule } from './rule.js';
 
@@ -16,40 +18,35 @@ const say = messages('rule', failureWords);
  * Runs every rule by itself. One that throws becomes a finding that says so; the others go on. Rules of the review
  * phase come last and see what the others found, acceptances already put on it.
  */
-export function runRules(rules: readonly Rule[], w: Workings): readonly Finding[] {
-  const first = withAcceptances(
-    runEach(
-      rules.filter((r) => r.phase === undefined),
-      w,
-      [],
-    ),
-    w,
-  );
-  return [
-    ...first,
-    ...runEach(
-      rules.filter((r) => r.phase === 'review'),
-      w,
-      first,
-    ),
-  ];
+export const runRules = (rules: readonly Rule[], w: Workings): readonly Finding[] =>
+  inOneGo(runRulesInSteps(rules, w));
+
+/** The same, and stops after each rule. Before the loads are there, rules that hang on them are left out. */
+export function* runRulesInSteps(rules: readonly Rule[], w: Workings): Generator<void, readonly Finding[]> {
+  const found: Finding[] = [];
+  for (const rule of rules.filter((r) => r.phase === undefined)) {
+    found.push(...runOne(rule, w, []));
+    yield;
+  }
+  const first = withAcceptances(found, w);
+  // A review of part of the findings would judge wrongly.
+  if (w.options.loads === false) return first;
+  return [...first, ...rules.flatMap((r) => (r.phase === 'review' ? runOne(r, w, first) : []))];
 }
 
-function runEach(rules: readonly Rule[], w: Workings, found: readonly Finding[]): readonly Finding[] {
-  return rules.flatMap((rule) => {
-    try {
-      return rule.check(w, found).map((f) => ({
-        ...f,
-        rule: rule.id,
-        severity: f.severity ?? rule.severity,
-        figures: f.figures ?? [],
-        related: f.related ?? [],
-        fixes: f.fixes ?? [],
-      }));
-    } catch {
-      return [couldNotRun(rule, w)];
-    }
-  });
+function runOne(rule: Rule, w: Workings, found: readonly Finding[]): readonly Finding[] {
+  try {
+    return rule.check(w, found).map((f) => ({
+      ...f,
+      rule: rule.id,
+      severity: f.severity ?? rule.severity,
+      figures: f.figures ?? [],
+      related: f.related ?? [],
+      fixes: f.fixes ?? [],
+    }));
+  } catch (why) {
+    return why instanceof LoadsLater ? [] : [couldNotRun(rule, w)];
+  }
 }
 
 const couldNotRun = (rule: Rule, w: Workings): Finding => ({

@@ -4,7 +4,7 @@ import { type StepChockWorking, stepChockWorking } from '../crib/step-chock-work
 import type { Figure } from '../figure/figure.js';
 import { groundResults } from '../ground/ground-working.js';
 import { governingLoads } from '../loss/governing-loads.js';
-import { type LossWorking, lossWorking } from '../loss/loss-working.js';
+import { type LossWorking, lossWorkingSteps } from '../loss/loss-working.js';
 import { stagesOf } from '../loss/stage-results.js';
 import { type BodyMass, bodyMass } from '../mass/body-mass.js';
 import { materialsOf } from '../materials/materials.js';
@@ -20,6 +20,8 @@ import { type TieWorking, tieWorking } from '../strut/tie-working.js';
 import { dressed } from '../timber/dressed.js';
 import { posedPlan } from '../vehicle/posed.js';
 import type { GoverningLoad } from './governing-load.js';
+import { LoadsLater } from './loads-later.js';
+import { type Stepwise, stepwise } from './stepwise.js';
 
 export interface AnalyzeOptions {
   /** ISO date of the reader's day, for acceptances that run out. The engine has no clock. */
@@ -28,6 +30,8 @@ export interface AnalyzeOptions {
   readonly push?: boolean;
   /** Also write out the sums of the load cases, to be followed on paper. */
   readonly paper?: boolean;
+  /** Leave out every load, and the rules that hang on one: for whoever wants the rest at once. */
+  readonly loads?: false;
 }
 
 /**
@@ -49,7 +53,7 @@ export interface Workings {
   readonly timeline: () => TimelineResult | undefined;
   readonly materials: () => MaterialsResult;
   /** How it all rests, stage by stage and loss by loss; `stages` is the same for the views. */
-  readonly resting: () => LossWorking;
+  readonly resting: Stepwise<LossWorking>;
   readonly stages: () => readonly StageResult[];
   /** How hard a push it holds, or why that is not known. Heavy: worked out when asked for. */
   readonly push: () => PushRose;
@@ -75,7 +79,10 @@ export function once<T>(make: () => T): () => T {
 export function workingsOf(given: Plan, options: AnalyzeOptions = {}): Workings {
   const plan = dressedPlan(posedPlan(given));
   const vehicles = new Map(plan.vehicles.map((v) => [v.id, v]));
-  const resting = once(() => lossWorking(w));
+  const resting = stepwise(() => {
+    if (options.loads === false) throw new LoadsLater();
+    return lossWorkingSteps(w);
+  });
   const w: Workings = {
     plan,
     options,

@@ -107,7 +107,7 @@ export class Checker {
   *complete({ plans }: Checked): Generator<void, void> {
     for (const { plan } of plans) {
       if (this.analysis(plan).whole) continue;
-      const analysis = yield* analyzeInSteps(plan, { ...this.options(), paper: true });
+      const analysis = yield* analyzeInSteps(plan, { ...this.options(), push: true, paper: true });
       this.remember(this.key(plan), { analysis, whole: true });
     }
   }
