@@ -4,8 +4,11 @@ import { formulaText, sourceText } from './figure-text.js';
 
 it('gives the sum in names, then in numbers', () => {
   expect(formulaText(height)).toBe('courses × dressed depth = 14 × 3.5 in');
-  const { formula: _, ...stated } = height;
-  expect(formulaText(stated)).toBe('as stated');
+  const { formula: _, ...bare } = height;
+  expect(formulaText({ ...bare, source: { kind: 'stated' } })).toBe('as stated');
+  const policy = { kind: 'policy', policy: 'CountyPolicy', limit: 'push margin' } as const;
+  expect(formulaText({ ...bare, source: policy })).toBe('set by the policy');
+  expect(formulaText({ ...bare, source: { kind: 'from memory' } })).toBe('from its source');
 });
 
 it('names where the numbers of a worked-out figure come from, each once', () => {

@@ -4,10 +4,30 @@ import { type Paint, printable } from '../terminal/paint.js';
 /** The sum in names and numbers, as one line. */
 export const formulaText = (figure: Figure): string =>
   figure.formula === undefined
-    ? 'as stated'
+    ? givenText(figure.source)
     : figure.formula.names === figure.formula.numbers
       ? figure.formula.numbers
       : `${figure.formula.names} = ${figure.formula.numbers}`;
+
+/** How a figure that is not worked out came in. */
+function givenText({ kind }: Figure['source']): string {
+  switch (kind) {
+    case 'stated':
+      return 'as stated';
+    case 'policy':
+      return 'set by the policy';
+    case 'invented':
+      return 'invented';
+    case 'unknown':
+      return 'not known';
+    case 'published':
+    case 'common practice':
+    case 'from memory':
+      return 'from its source';
+    case 'computed':
+      return 'worked out';
+  }
+}
 
 /** Where a figure comes from. One that was worked out names where the numbers in it come from. */
 export function sourceText(figure: Figure): string {

@@ -3,6 +3,9 @@ import type { Interval } from '../model/interval.js';
 import type { Ref } from '../model/ref.js';
 import type { SourceNote } from '../model/source-note.js';
 
+/** Where a figure comes from: as its value was given, or worked out, and then it has a formula. */
+export type FigureSource = SourceNote | { readonly kind: 'computed' };
+
 /**
  * A number that a person may see. Nothing else carries numbers to the views.
  *
@@ -25,7 +28,7 @@ export interface Figure {
     readonly numbers: string;
   };
   readonly inputs: readonly Figure[];
-  readonly source: SourceNote;
+  readonly source: FigureSource;
   /** The line that it stands on, where there is one. */
   readonly ref?: Ref;
   /** Which end of a range, or which case, gave the value. */

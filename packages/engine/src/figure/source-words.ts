@@ -1,7 +1,7 @@
-import type { SourceNote } from '../model/source-note.js';
+import type { FigureSource } from './figure.js';
 
 /** A source as a reader sees it: `NDS 2018, 3.10.4`, `policy Shipped: common practice, no source`. */
-export function sourceInWords(note: SourceNote): string {
+export function sourceInWords(note: FigureSource): string {
   switch (note.kind) {
     case 'published':
       return note.locator === undefined ? note.title : `${note.title}, ${note.locator}`;

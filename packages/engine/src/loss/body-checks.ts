@@ -1,4 +1,4 @@
-import { computed, given } from '../figure/compute.js';
+import { computed, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { type Display, force, length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
@@ -9,9 +9,11 @@ import type { Component, JointCorner } from './components.js';
 
 /** A place or a length in feet and tenths, or metres: to be multiplied by hand. */
 export const feet = (display: Display, key: string, label: string, metres: number): Figure =>
-  given({ ...length(display, key, label, 'nearest'), unit: display === 'us' ? 'ft' : 'm' }, exactly(metres), {
-    kind: 'computed',
-  });
+  measured(
+    { ...length(display, key, label, 'nearest'), unit: display === 'us' ? 'ft' : 'm' },
+    exactly(metres),
+    'measured in the plan',
+  );
 
 /** The loads under a body, less those on it, add up to its weight; and their middle is its centre of gravity. */
 export function bodyChecks(

@@ -1,5 +1,5 @@
 import { usualUnit } from '@cribwright/units';
-import { computed, given } from '../figure/compute.js';
+import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { angle as angleHead, force, length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
@@ -47,16 +47,19 @@ export function governingLoads(w: Workings, resting: LossWorking): ReadonlyMap<s
       loads.set(element, {
         load:
           known && worst !== undefined ? wholeLoad(points, worst, part, w) : unknownLoad(w, 'load', 'load'),
-        asBuilt: given(
+        asBuilt: measured(
           force(w.plan.display, 'asBuilt', 'load as built', 'up'),
           known ? { low: at(last.whole.low, e), high: at(last.whole.high, e) } : undefined,
-          { kind: 'computed' },
+          balance,
         ),
       });
     });
   }
   return loads;
 }
+
+/** How a load was found that no short sum gives. */
+const balance = 'from the balance of all forces';
 
 interface Case {
   readonly run: CaseRun;
@@ -106,7 +109,7 @@ const governs = (worst: Worst, part: ComponentRun): string =>
 function pointLoad(p: SupportPoint, worst: Worst, part: ComponentRun, w: Workings): Figure {
   const { display } = w.plan;
   const preload = given(force(display, 'preload', 'preload', 'up'), exactly(p.preload), { kind: 'stated' });
-  const stiffness = given(
+  const stiffness = measured(
     {
       key: 'stiffness',
       label: 'stiffness',
@@ -115,12 +118,12 @@ function pointLoad(p: SupportPoint, worst: Worst, part: ComponentRun, w: Working
       rounding: 'nearest',
     },
     exactly(p.stiffness),
-    { kind: 'computed' },
+    'of all that stands between the load and the ground',
   );
-  const closing = given(
+  const closing = measured(
     length(display, 'closing', p.original ? 'settling' : 'settling since it was placed', 'nearest'),
     exactly((worst.force - p.preload) / p.stiffness),
-    { kind: 'computed' },
+    balance,
   );
   return computed(
     force(display, 'load', 'load', 'up', { governs: governs(worst, part) }),
@@ -138,7 +141,7 @@ function wholeLoad(
 ): Figure {
   const { display } = w.plan;
   const inputs = points.map(({ p, i }) =>
-    given(force(display, p.id, p.label, 'up'), exactly(worst.forces?.[i] ?? 0), { kind: 'computed' }),
+    measured(force(display, p.id, p.label, 'up'), exactly(worst.forces?.[i] ?? 0), balance),
   );
   return computed(
     force(display, 'load', 'load', 'up', { governs: governs(worst, part) }),
@@ -149,12 +152,12 @@ function wholeLoad(
 }
 
 const asBuiltFigure = (w: Workings, run: CaseRun | undefined, i: number): Figure =>
-  given(
+  measured(
     force(w.plan.display, 'asBuilt', 'load as built', 'up'),
     run !== undefined && holds(run) && Number.isFinite(at(run.high, i))
       ? { low: at(run.low, i), high: at(run.high, i) }
       : undefined,
-    { kind: 'computed' },
+    balance,
   );
 
 const unknownLoad = (w: Workings, key: string, label: string): Figure =>
@@ -165,9 +168,11 @@ function upwardShare(p: SupportPoint, w: Workings): (upward: Figure) => Figure {
   const found = p.kind === 'strut' ? w.struts().find((s) => s.strut.id === p.element) : undefined;
   const least = found?.angle.value?.low;
   if (least === undefined || !(Math.sin(least) > 0)) return (figure) => figure;
-  const angle = given(angleHead(w.plan.display, 'angle', 'angle', 'down'), exactly(least), {
-    kind: 'computed',
-  });
+  const angle = measured(
+    angleHead(w.plan.display, 'angle', 'angle', 'down'),
+    exactly(least),
+    'foot to head, over level ground',
+  );
   return (upward) =>
     computed(
       {

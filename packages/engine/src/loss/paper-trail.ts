@@ -1,5 +1,5 @@
 import type { PaperTrail } from '../analysis/analysis.js';
-import { computed, given } from '../figure/compute.js';
+import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { type Display, force, length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
@@ -27,8 +27,11 @@ export interface Worked {
   readonly there: readonly boolean[];
 }
 
+/** How a number was found that no short sum gives. */
+const balance = 'from the balance of all forces';
+
 const settling = (display: Display, key: string, label: string, metres: number): Figure =>
-  given(length(display, key, label, 'nearest'), exactly(metres), { kind: 'computed' });
+  measured(length(display, key, label, 'nearest'), exactly(metres), balance);
 
 /**
  * The sum behind each load of one case, at one corner of the ranges, in steps that a person can follow: a rigid
@@ -144,7 +147,7 @@ function loadFigure(
   const below = planks.get(p.lower);
   const head = force(display, 'load', `load on ${p.label}`, 'up');
   const value = exactly(at(rest.forces, i));
-  if (above === undefined) return given(head, value, { kind: 'computed' });
+  if (above === undefined) return measured(head, value, balance);
   const stiffness = stiffnessFigure(p, w);
   const inputs: Record<string, Figure> = { stiffness, above: settlesAt(w, above, p) };
   let closing = '{above}';
@@ -159,10 +162,12 @@ function loadFigure(
   let formula = `{stiffness} × ${closing}`;
   if (closing.includes('−')) {
     // The difference of two large settlings is small: it is printed too, or the product would not come out on paper.
-    inputs.closing = given(
+    const { stiffness: _, ...settlings } = inputs;
+    inputs.closing = computed(
       length(display, 'closing', 'what it closes', 'nearest'),
       exactly(at(rest.closings, i) - at(placedAt, i)),
-      { kind: 'computed' },
+      closing,
+      settlings,
     );
     formula = `{stiffness} × {closing} (= ${closing})`;
   }

@@ -1,4 +1,4 @@
-import { computed, given } from '../figure/compute.js';
+import { computed, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { force, place } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
@@ -23,10 +23,10 @@ export function staticBounds({ bodies, points }: Component, w: Workings): Readon
       continue;
     }
     const own = points.filter((p) => p.upper === body.id);
-    const weight = given(
+    const weight = measured(
       force(w.plan.display, 'weight', `weight of ${body.name}`, 'up', { governs: 'the heavy end' }),
       exactly(Math.max(...body.corners.map((c) => c.weight))),
-      { kind: 'computed' },
+      'empty vehicle + cargo, at its heaviest',
     );
     own.forEach((p, i) => {
       const share = shareBounds(
@@ -41,7 +41,7 @@ export function staticBounds({ bodies, points }: Component, w: Workings): Readon
 }
 
 const stackedFigure = (w: Workings, most: number): Figure =>
-  given(
+  measured(
     force(w.plan.display, 'bound', 'most it could carry, by statics alone', 'up', {
       assumes: [
         'the supports share the loads of all that rests on them in the way that is worst for this one',
@@ -49,7 +49,7 @@ const stackedFigure = (w: Workings, most: number): Figure =>
       ],
     }),
     exactly(most),
-    { kind: 'computed' },
+    'greatest over all forces that only push and balance every vehicle',
   );
 
 function boundFigure(
@@ -64,7 +64,7 @@ function boundFigure(
   const value = exactly((weight.value?.high ?? 0) * most);
   if (line === undefined) return computed(head, value, '{weight}', { weight });
   const distance = (key: string, label: string, metres: number) =>
-    given(place(w.plan.display, key, label, 'nearest'), exactly(metres), { kind: 'computed' });
+    measured(place(w.plan.display, key, label, 'nearest'), exactly(metres), 'square to that line');
   return computed(head, value, '{weight} × {centre} ÷ {contact}', {
     weight,
     centre: distance('centre', 'distance of the centre from the line of the far supports', line.centre),

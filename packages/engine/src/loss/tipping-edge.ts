@@ -1,4 +1,4 @@
-import { computed, given } from '../figure/compute.js';
+import { computed, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { over } from '../figure/interval-math.js';
 import { length, share } from '../figure/units-of.js';
@@ -32,19 +32,19 @@ export function tippingEdge(
     .sort((a, b) => a.inside - b.inside)[0];
   if (worst === undefined || !(worst.inside > 0)) return undefined;
   const { display } = w.plan;
-  const edge = given(
+  const edge = measured(
     length(display, 'edge', 'distance of the centre of gravity inside the line of its supports', 'down', {
       governs: worst.c.words === '' ? undefined : worst.c.words,
     }),
     exactly(worst.inside),
-    { kind: 'computed' },
+    'from the line round its supports to its centre of gravity, square to the line',
   );
-  const height = given(
+  const height = measured(
     length(display, 'centreHeight', 'height of the centre of gravity', 'up', {
       governs: body.centreHeight?.low === body.centreHeight?.high ? undefined : 'the high end',
     }),
     body.centreHeight === undefined ? undefined : exactly(body.centreHeight.high),
-    { kind: 'computed' },
+    'middle of all weight, empty vehicle and cargo, over the ground',
   );
   return {
     body,

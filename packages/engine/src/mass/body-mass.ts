@@ -1,4 +1,4 @@
-import { computed, given } from '../figure/compute.js';
+import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { type Display, force, place } from '../figure/units-of.js';
 import { add, exactly, type Interval } from '../model/interval.js';
@@ -144,21 +144,21 @@ function centreFigure(
   const known = items.filter((i) => i !== undefined);
   const value = known.length === items.length ? weightedMean(known) : undefined;
   const inputs: Record<string, Figure> = { w0: empty };
-  inputs.a0 = given(place(display, 'place', 'centre of the empty vehicle', 'nearest'), own, {
-    kind: vehicle.statedCentre === undefined ? 'computed' : 'stated',
-  });
+  const middle = place(display, 'place', 'centre of the empty vehicle', 'nearest');
+  inputs.a0 =
+    vehicle.statedCentre === undefined
+      ? measured(middle, own, 'middle of what its axles and kingpin carry')
+      : given(middle, own, { kind: 'stated' });
   vehicle.cargo.forEach((c, i) => {
     const figure = cargo[i];
     if (figure === undefined) return;
     inputs[`w${i + 1}`] = figure;
-    inputs[`a${i + 1}`] = given(
-      place(display, 'place', `centre of ${c.name}`, 'nearest', {
-        ref: c.ref,
-        ...(name === 'x' && c.centre === undefined ? { assumes: [thirds] } : {}),
-      }),
-      at(c),
-      { kind: name === 'x' && c.centre === undefined ? 'computed' : 'stated' },
-    );
+    const where = (assumes?: readonly string[]) =>
+      place(display, 'place', `centre of ${c.name}`, 'nearest', { ref: c.ref, assumes });
+    inputs[`a${i + 1}`] =
+      name === 'x' && c.centre === undefined
+        ? measured(where([thirds]), at(c), 'middle third of the length it lies on')
+        : given(where(), at(c), { kind: 'stated' });
   });
   const n = Array.from({ length: vehicle.cargo.length + 1 }, (_, i) => i);
   const formula = `(${n.map((i) => `{w${i}} × {a${i}}`).join(' + ')}) ÷ (${n.map((i) => `{w${i}}`).join(' + ')})`;

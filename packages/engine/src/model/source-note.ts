@@ -9,5 +9,4 @@ export type SourceNote =
   | { readonly kind: 'policy'; readonly policy: string; readonly limit: string; readonly of?: SourceNote }
   | { readonly kind: 'stated' }
   | { readonly kind: 'invented' }
-  | { readonly kind: 'computed' }
   | { readonly kind: 'unknown' };

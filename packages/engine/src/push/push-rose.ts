@@ -1,5 +1,5 @@
 import type { PushResult } from '../analysis/analysis.js';
-import { computed, given } from '../figure/compute.js';
+import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { force, length, share } from '../figure/units-of.js';
 import type { JointCorner } from '../loss/components.js';
@@ -124,18 +124,18 @@ function roseOf(w: Workings, { part, body, height }: SetUp, worst: readonly Wors
     ]
       .filter((t) => t !== '')
       .join(', ');
-    const weight = given(
+    const weight = measured(
       force(w.plan.display, 'weight', `weight of ${body.name}`, 'up'),
       exactly(of?.centre.weight ?? 0),
-      { kind: 'computed' },
+      'empty vehicle + cargo, in this case',
     );
-    const holds = given(
+    const holds = measured(
       force(w.plan.display, 'holds', 'push that it holds up to', 'down', {
         governs,
         assumes: pushAssumptions,
       }),
       exactly(held.kind === 'holds' ? held.force : 0),
-      { kind: 'computed' },
+      'greatest push that forces within friction and capacity can balance',
     );
     return {
       angle,

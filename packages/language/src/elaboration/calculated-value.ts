@@ -1,4 +1,4 @@
-import { computed, type Figure, given, type Head } from '@cribwright/engine';
+import { computed, type Figure, given, type Head, measured } from '@cribwright/engine';
 import { dimensionOf, findUnit, inSystem, plain, sameVector, usualUnit } from '@cribwright/units';
 import type { Declaration } from '../binding/declaration.js';
 import { type Amount, evaluate } from '../phrase/evaluate.js';
@@ -50,7 +50,9 @@ function figureOfLeaf(leaf: Leaf, written: string, names: Names, display: Displa
   }
   const amount = evaluate(leaf, { amountOf: (d) => amountOfName(d, names), figureOf: names.figureOf });
   const head = headOf(written, written, amount, display, undefined) ?? unnamed(written);
-  return given(head, ends(amount), { kind: target?.kind === 'parameter' ? 'stated' : 'computed' });
+  return target?.kind === 'parameter'
+    ? given(head, ends(amount), { kind: 'stated' })
+    : measured(head, ends(amount), 'read off what stands in the plan');
 }
 
 /** Sums inside sums, as far down as sources are looked for. */

@@ -1,5 +1,5 @@
 import { exceeds } from '@cribwright/units';
-import { computed, given } from '../../figure/compute.js';
+import { computed, measured } from '../../figure/compute.js';
 import type { Figure } from '../../figure/figure.js';
 import { print } from '../../figure/print.js';
 import { force, place } from '../../figure/units-of.js';
@@ -107,9 +107,11 @@ function finding(group: AxleGroup, axles: readonly Carrier[], w: Workings): read
 function loadFigure(axles: readonly Carrier[], w: Workings): Figure {
   const { display } = w.plan;
   const inputs = axles.map((a) =>
-    given(force(display, 'axleLoad', `${a.name} with cargo`, 'up', { ref: a.ref }), groupLoad([a]), {
-      kind: 'computed',
-    }),
+    measured(
+      force(display, 'axleLoad', `${a.name} with cargo`, 'up', { ref: a.ref }),
+      groupLoad([a]),
+      'its load empty + its share of the cargo',
+    ),
   );
   return computed(
     force(display, 'groupLoad', 'load on these axles', 'up', {
@@ -132,10 +134,10 @@ function limitFigure(group: AxleGroup, axles: readonly Carrier[], w: Workings): 
     const tandem = w.limit('axle limit tandem');
     return computed(head, value, '2 × {tandem}', { tandem }, published('23 U.S.C. 127(a)'));
   }
-  const spread = given(
+  const spread = measured(
     place(display, 'spread', 'first to last axle', 'nearest'),
     exactly((axles.at(-1)?.at ?? 0) - (axles[0]?.at ?? 0)),
-    { kind: 'computed' },
+    'place of the last axle − place of the first',
   );
   return computed(
     head,

@@ -1,4 +1,4 @@
-import { given } from '../../figure/compute.js';
+import { given, measured } from '../../figure/compute.js';
 import { print } from '../../figure/print.js';
 import { length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
@@ -76,7 +76,7 @@ function contactFaults(contact: VehicleContact, w: Workings): readonly RuleFindi
   const lower = w.vehicles.get(contact.lower);
   if (upper === undefined || lower === undefined) return [];
   const shown = (value: number) =>
-    print(given(length(w.plan.display, 'off', 'off', 'up'), exactly(value), { kind: 'computed' }));
+    print(measured(length(w.plan.display, 'off', 'off', 'up'), exactly(value), 'measured in the plan'));
   const subject = { element: lower.id };
   const at = contact.ref;
   const names = { upper: upper.name, lower: lower.name };
@@ -131,7 +131,7 @@ function gapFault(
   const gap = Math.max(0, part.height.low - under.height.high, under.height.low - part.height.high);
   if (gap <= mostGap) return [];
   const shown = (value: number) =>
-    print(given(length(w.plan.display, 'gap', 'gap', 'nearest'), exactly(value), { kind: 'computed' }));
+    print(measured(length(w.plan.display, 'gap', 'gap', 'nearest'), exactly(value), 'measured in the plan'));
   return [
     {
       subject: { element: contact.lower },

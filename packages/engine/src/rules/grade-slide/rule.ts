@@ -1,5 +1,5 @@
 import { exceeds } from '@cribwright/units';
-import { computed, given } from '../../figure/compute.js';
+import { computed, given, measured } from '../../figure/compute.js';
 import type { Figure } from '../../figure/figure.js';
 import { print, printBeside } from '../../figure/print.js';
 import { force, ratio, share } from '../../figure/units-of.js';
@@ -40,10 +40,10 @@ function holdOf(w: Workings, part: ComponentRun, body: PlanBody): Figure {
       rolls !== undefined && Math.abs(along) > 0.5 && !(along > 0 ? rolls.heldForward : rolls.heldBack);
     if (!rollsAway) least += at(run.low, i);
   });
-  const pressed = given(
+  const pressed = measured(
     force(w.plan.display, 'pressed', 'least load on wheels that cannot roll downhill', 'down'),
     exactly(least),
-    { kind: 'computed' },
+    'sum of the least that each of these wheels carries',
   );
   return computed(
     force(w.plan.display, 'hold', 'friction that holds it', 'down'),
@@ -63,10 +63,10 @@ function judge(w: Workings, part: ComponentRun, body: PlanBody): RuleFinding | u
       kind: 'stated',
     },
   );
-  const weight = given(
+  const weight = measured(
     force(display, 'weight', 'weight', 'up', { governs: 'the heavy end' }),
     exactly(Math.max(...body.corners.map((c) => c.weight))),
-    { kind: 'computed' },
+    'empty vehicle + cargo, at its heaviest',
   );
   const demand = computed(
     force(display, 'demand', 'pull downhill', 'up', { governs: 'the heavy end' }),
