@@ -87,10 +87,26 @@ function feetAndInches(value: number, options: ShowOptions): string {
 /** Digits in groups of three: `24,000`. No trailing zeros, no exponent, no minus zero. */
 export function group(value: number): string {
   if (!Number.isFinite(value)) return 'not known';
-  // Fifteen digits are what a number holds; more would print its dust.
-  const spare = 14 - Math.max(0, Math.floor(Math.log10(Math.max(Math.abs(value), 1))));
-  const fixed = Math.abs(value) >= 1e-9 ? value.toFixed(Math.max(0, Math.min(12, spare))) : '0';
-  const [whole = '0', decimals = ''] = fixed.replace(/(\.\d*?)0+$/, '$1').split('.');
-  const grouped = whole.replace(/\B(?=(?:\d{3})+$)/g, ',');
-  return decimals === '' ? grouped : `${grouped}.${decimals}`;
+  if (Math.abs(value) < 1e-9) return '0';
+  const [whole = '0', decimals = ''] = plainDigits(value).split('.');
+  return decimals === '' ? inThrees(whole) : `${inThrees(whole)}.${decimals}`;
+}
+
+function inThrees(whole: string): string {
+  if (whole.includes('e')) return whole;
+  const first = whole.startsWith('-') ? 1 : 0;
+  let grouped = whole;
+  for (let end = whole.length - 3; end > first; end -= 3)
+    grouped = `${grouped.slice(0, end)},${grouped.slice(end)}`;
+  return grouped;
+}
+
+/** Fifteen digits are what a number holds, and twelve decimals are enough; more would print its dust. */
+function plainDigits(value: number): string {
+  const short = String(value);
+  const most = Math.min(12, 14 - Math.max(0, Math.floor(Math.log10(Math.abs(value)))));
+  const decimals = short.includes('.') ? short.length - short.indexOf('.') - 1 : 0;
+  return decimals <= most && !short.includes('e')
+    ? short
+    : value.toFixed(Math.max(0, most)).replace(/(\.\d*?)0+$/, '$1');
 }

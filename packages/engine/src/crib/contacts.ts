@@ -34,12 +34,16 @@ type Vehicles = ReadonlyMap<ElementId, Vehicle>;
  */
 export function contactsOf(crib: Crib, vehicles: Vehicles, reach: number): readonly Contact[] {
   const all = crossings(crib);
-  return all.map((crossing) => {
-    const given = crib.captures.flatMap((capture) => {
-      const vehicle = vehicles.get(capture.vehicle);
-      const part = vehicle === undefined ? undefined : partNamed(vehicle, capture.part);
-      if (vehicle === undefined || part === undefined || !takes(capture, crossing, all, vehicle)) return [];
-      const place = placeAt(vehicle, part, crossing);
+  const captures = crib.captures.flatMap((capture) => {
+    const vehicle = vehicles.get(capture.vehicle);
+    const part = vehicle === undefined ? undefined : partNamed(vehicle, capture.part);
+    return vehicle === undefined || part === undefined
+      ? []
+      : [{ capture, vehicle, part, takes: taken(capture, all, vehicle) }];
+  });
+  return all.map((crossing, i) => {
+    const given = captures.flatMap(({ capture, vehicle, part, takes }) => {
+      const place = takes[i] === true ? placeAt(vehicle, part, crossing) : undefined;
       return place === undefined ? [] : [{ capture, vehicle, part, place, hit: covers(place, crib, reach) }];
     });
     const meets = given.find((g) => g.hit);
@@ -54,22 +58,22 @@ export function covers(place: PartPlace, crib: Crib, reach: number): boolean {
   return along <= reach + 1e-9 && across < crib.timber.width / 2 - 1e-9;
 }
 
-/** Whether the plan gives this contact to that capture. */
-function takes(capture: Capture, crossing: Crossing, all: readonly Crossing[], vehicle: Vehicle): boolean {
-  const local = all.map((c) => ({ c, at: toVehicle(vehicle, c) }));
-  const own = toVehicle(vehicle, crossing);
+/** For each contact, whether the plan gives it to a capture. */
+function taken({ contacts }: Capture, all: readonly Crossing[], vehicle: Vehicle): readonly boolean[] {
+  const local = all.map((c) => toVehicle(vehicle, c));
   const same = (a: number, b: number) => Math.abs(a - b) < 1e-6;
-  const farthest = Math.max(...local.map(({ at }) => Math.abs(at.y)));
-  switch (capture.contacts ?? 'all') {
+  const along = local.map(({ x }) => x);
+  const across = local.map(({ y }) => Math.abs(y));
+  switch (contacts ?? 'all') {
     case 'all':
-      return true;
+      return all.map(() => true);
     case 'outer':
-      return same(Math.abs(own.y), farthest);
+      return across.map((y) => same(y, Math.max(...across)));
     case 'inner':
-      return !same(Math.abs(own.y), farthest);
+      return across.map((y) => !same(y, Math.max(...across)));
     case 'front':
-      return same(own.x, Math.min(...local.map(({ at }) => at.x)));
+      return along.map((x) => same(x, Math.min(...along)));
     case 'rear':
-      return same(own.x, Math.max(...local.map(({ at }) => at.x)));
+      return along.map((x) => same(x, Math.max(...along)));
   }
 }

@@ -69,7 +69,10 @@ export function computed(
 }
 
 /** A formula with names, and with numbers put in. What stands in braces and is no input stays as it is. */
-function filledIn(formula: string, inputs: Readonly<Record<string, Figure>>): { names: string; numbers: string } {
+function filledIn(
+  formula: string,
+  inputs: Readonly<Record<string, Figure>>,
+): { names: string; numbers: string } {
   let names = '';
   let numbers = '';
   let done = 0;

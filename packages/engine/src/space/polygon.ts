@@ -35,26 +35,33 @@ const touch = 0.005;
  * if any edge's normal parts them, they do not overlap.
  */
 export function overlap(a: Outline, b: Outline): number {
-  let least = Number.POSITIVE_INFINITY;
-  for (const normal of [...normals(a), ...normals(b)]) {
-    const [aLow, aHigh] = spanAlong(a, normal);
-    const [bLow, bHigh] = spanAlong(b, normal);
-    const depth = Math.min(aHigh, bHigh) - Math.max(aLow, bLow);
-    if (depth <= touch) return 0;
-    least = Math.min(least, depth);
-  }
-  return Number.isFinite(least) ? least : 0;
+  const least = Math.min(leastAcross(a, a, b), leastAcross(b, a, b));
+  return Number.isFinite(least) ? Math.max(0, least) : 0;
 }
 
-const normals = (outline: Outline): readonly Point[] =>
-  outline.flatMap((p, i) => {
-    const q = outline[(i + 1) % outline.length];
-    if (q === undefined) return [];
-    const size = Math.hypot(q.x - p.x, q.y - p.y);
-    return size > 0 ? [{ x: (q.y - p.y) / size, y: (p.x - q.x) / size }] : [];
-  });
+/** The least depth across the edges of one outline; below zero where an edge parts the two. */
+function leastAcross(edges: Outline, a: Outline, b: Outline): number {
+  let least = Number.POSITIVE_INFINITY;
+  let last = edges.at(-1);
+  for (const p of edges) {
+    const from = last;
+    last = p;
+    if (from === undefined) continue;
+    const size = Math.hypot(p.x - from.x, p.y - from.y);
+    if (!(size > 0)) continue;
+    const x = (p.y - from.y) / size;
+    const y = (from.x - p.x) / size;
+    const depth =
+      Math.min(farthest(a, x, y), farthest(b, x, y)) + Math.min(farthest(a, -x, -y), farthest(b, -x, -y));
+    if (depth <= touch) return -1;
+    least = Math.min(least, depth);
+  }
+  return least;
+}
 
-function spanAlong(outline: Outline, normal: Point): readonly [number, number] {
-  const along = outline.map((p) => p.x * normal.x + p.y * normal.y);
-  return [Math.min(...along), Math.max(...along)];
+/** How far an outline reaches along a direction. */
+export function farthest(outline: Outline, x: number, y: number): number {
+  let most = Number.NEGATIVE_INFINITY;
+  for (const p of outline) most = Math.max(most, p.x * x + p.y * y);
+  return most;
 }

@@ -5,10 +5,10 @@ export interface Point {
   readonly y: number;
 }
 
-const turn = ({ x, y }: Point, angle: number): Point => ({
-  x: Math.cos(angle) * x - Math.sin(angle) * y,
-  y: Math.sin(angle) * x + Math.cos(angle) * y,
-});
+const turn = ({ x, y }: Point, angle: number): Point => {
+  const [c, s] = [Math.cos(angle), Math.sin(angle)];
+  return { x: c * x - s * y, y: s * x + c * y };
+};
 
 type Placed = Pick<Vehicle, 'at' | 'heading'>;
 

@@ -4,6 +4,7 @@ import { length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { ElementId } from '../../model/ref.js';
+import { nearPairs } from '../../space/near-pairs.js';
 import {
   clash,
   cribSolid,
@@ -49,54 +50,64 @@ function report(key: Key, first: ElementId, second: ElementId, depth: number, w:
 }
 
 /** Pairs of cribs and step chocks. */
-function supports(w: Workings, solids: readonly Solid[]): readonly RuleFinding[] {
-  return solids.flatMap((a, i) =>
-    solids.slice(i + 1).flatMap((b) => {
-      const depth = clash(a, b);
-      return depth > 0 ? [report('two-supports', a.element, b.element, depth, w)] : [];
-    }),
-  );
-}
+const supports = (w: Workings, solids: readonly Solid[]): readonly RuleFinding[] =>
+  nearPairs(solids.map((s) => s.outline)).flatMap(([i, j]) => {
+    const [a, b] = [solids[i], solids[j]];
+    const depth = a === undefined || b === undefined ? 0 : clash(a, b);
+    return a !== undefined && b !== undefined && depth > 0
+      ? [report('two-supports', a.element, b.element, depth, w)]
+      : [];
+  });
 
 /** Cribs against the bodies that they neither hold nor stand on, and against every wheel. */
-function vehicles(w: Workings): readonly RuleFinding[] {
-  return w.cribs().flatMap((c) => {
-    const solid = cribSolid(c);
-    const { crib } = c;
+function vehicles(w: Workings, cribs: readonly Solid[]): readonly RuleFinding[] {
+  const upright = w.plan.vehicles
+    .filter((v) => v.posture.kind === 'upright')
+    .map((v) => ({ id: v.id, body: vehicleSolid(v), wheels: wheelSolids(v) }));
+  return w.cribs().flatMap(({ crib }, i) => {
+    const solid = cribs[i];
+    if (solid === undefined) return [];
     const own = new Set<ElementId>([
       ...crib.captures.map((k) => k.vehicle),
       ...(crib.standsOn.kind === 'vehicle' ? [crib.standsOn.vehicle] : []),
     ]);
-    return w.plan.vehicles.flatMap((vehicle) => {
-      if (vehicle.posture.kind !== 'upright') return [];
-      const inBody = own.has(vehicle.id) ? 0 : clash(solid, vehicleSolid(vehicle));
-      if (inBody > 0) return [report('body', crib.id, vehicle.id, inBody, w)];
+    return upright.flatMap(({ id, body, wheels }) => {
+      const inBody = own.has(id) ? 0 : clash(solid, body);
+      if (inBody > 0) return [report('body', crib.id, id, inBody, w)];
       // What stands on a frame is above the wheels' track, between them.
       if (crib.standsOn.kind === 'vehicle') return [];
-      const inWheel = Math.max(0, ...wheelSolids(vehicle).map((wheel) => clash(solid, wheel)));
-      return inWheel > 0 ? [report('wheels', crib.id, vehicle.id, inWheel, w)] : [];
+      const inWheel = Math.max(0, ...wheels.map((wheel) => clash(solid, wheel)));
+      return inWheel > 0 ? [report('wheels', crib.id, id, inWheel, w)] : [];
     });
   });
 }
 
 /** A strut leans outward: it may not go through a crib on its way. */
-function struts(w: Workings): readonly RuleFinding[] {
+function struts(w: Workings, cribs: readonly Solid[]): readonly RuleFinding[] {
   return w.plan.struts.flatMap(({ id, head, foot }) => {
     const from = { x: foot.x, y: foot.y, z: 0 };
     const to = { x: head.x, y: head.y, z: head.z.low };
-    return w
-      .cribs()
-      .filter((c) => lengthInside(from, to, cribSolid(c)) > 0.02)
-      .map((c) => ({
+    return cribs
+      .filter((solid) => lengthInside(from, to, solid) > 0.02)
+      .map(({ element }) => ({
         subject: { element: id },
         at: { element: id, property: 'head' },
         message: say('strut-through', {
           first: elementWords(w.plan, id),
-          second: elementWords(w.plan, c.crib.id),
+          second: elementWords(w.plan, element),
         }),
-        related: [{ at: { element: c.crib.id }, message: say('other-here', {}) }],
+        related: [{ at: { element }, message: say('other-here', {}) }],
       }));
   });
+}
+
+function check(w: Workings): readonly RuleFinding[] {
+  const cribs = w.cribs().map(cribSolid);
+  return [
+    ...supports(w, [...cribs, ...w.plan.stepChocks.map(stepChockSolid)]),
+    ...vehicles(w, cribs),
+    ...struts(w, cribs),
+  ];
 }
 
 export const rule: Rule = {
@@ -108,9 +119,5 @@ export const rule: Rule = {
   sources: [practice],
   compares: ['depth'],
   words,
-  check: (w) => [
-    ...supports(w, [...w.cribs().map(cribSolid), ...w.plan.stepChocks.map(stepChockSolid)]),
-    ...vehicles(w),
-    ...struts(w),
-  ],
+  check,
 };

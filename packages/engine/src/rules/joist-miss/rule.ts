@@ -1,5 +1,4 @@
-import type { Contact, Met } from '../../crib/contacts.js';
-import { contactsOf } from '../../crib/contacts.js';
+import { type Contact, covers, type Met } from '../../crib/contacts.js';
 import type { CribWorking } from '../../crib/crib-working.js';
 import { measured } from '../../figure/compute.js';
 import { print, printAs } from '../../figure/print.js';
@@ -7,6 +6,7 @@ import { length } from '../../figure/units-of.js';
 import type { Fix } from '../../finding/finding.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
+import { placeAt } from '../../vehicle/part-place.js';
 import { placeWords } from '../../vehicle/place-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
@@ -101,19 +101,7 @@ function moves(off: readonly number[]): readonly number[] {
 
 /** The nearest place, of those worth a try, at which every contact that the plan gives a part meets it. */
 function nearestFit(c: CribWorking, w: Workings): Fix | undefined {
-  const reach = w.limit('joist reach').value?.low ?? 0;
-  const wanted = c.contacts.flatMap((k) => k.given.map((g) => ({ k, at: g.place.at })));
-  const nearest = moves(wanted.map(({ k, at }) => at.x - k.x))
-    .flatMap((dx) => moves(wanted.map(({ k, at }) => at.y - k.y)).map((dy) => ({ dx, dy })))
-    .sort((a, b) => Math.hypot(a.dx, a.dy) - Math.hypot(b.dx, b.dy));
-  const fits = (dx: number, dy: number) => {
-    const moved = {
-      ...c.crib,
-      at: { x: c.crib.at.x + dx, y: c.crib.at.y + dy },
-    };
-    return contactsOf(moved, w.vehicles, reach).every((k) => k.given.length === 0 || k.loaded);
-  };
-  const found = nearest.find(({ dx, dy }) => fits(dx, dy));
+  const found = nearestMove(c, w.limit('joist reach').value?.low ?? 0);
   if (found === undefined) return undefined;
   const at = { x: c.crib.at.x + found.dx, y: c.crib.at.y + found.dy };
   const place = placeWords(at, w.plan.display);
@@ -122,6 +110,30 @@ function nearestFit(c: CribWorking, w: Workings): Fix | undefined {
     edits: [{ kind: 'set', at: { element: c.crib.id, property: 'at' }, text: place }],
     safe: false,
   };
+}
+
+function nearestMove({ crib, contacts }: CribWorking, reach: number) {
+  // What is given to a contact stays given to it when the whole crib moves.
+  const given = contacts.filter((k) => k.given.length > 0);
+  const meets = (k: Contact, dx: number, dy: number) =>
+    k.given.some(({ vehicle, part }) => {
+      const place = placeAt(vehicle, part, { x: k.x + dx, y: k.y + dy });
+      return place !== undefined && covers(place, crib, reach);
+    });
+  const along = moves(given.flatMap((k) => k.given.map((g) => g.place.at.x - k.x)));
+  const across = moves(given.flatMap((k) => k.given.map((g) => g.place.at.y - k.y)));
+  let best: { readonly dx: number; readonly dy: number } | undefined;
+  let least = Number.POSITIVE_INFINITY;
+  for (const dx of along)
+    for (const dy of across) {
+      const far = Math.hypot(dx, dy);
+      // The moves across come shortest first: the rest of them are no nearer.
+      if (far >= least) break;
+      if (!given.every((k) => meets(k, dx, dy))) continue;
+      best = { dx, dy };
+      least = far;
+    }
+  return best;
 }
 
 export const rule: Rule = {
