@@ -3,7 +3,8 @@ import { expect, it } from 'vitest';
 import { overlaps, textBox, within } from '../scene/bounds.js';
 import type { Item } from '../scene/scene.js';
 import { walk } from '../scene/walk.js';
-import { type Label, placeLabels } from './place-labels.js';
+import type { Label } from './label.js';
+import { placeLabels } from './place-labels.js';
 
 const around = {
   area: { left: 0, top: 0, right: 200, bottom: 140 },

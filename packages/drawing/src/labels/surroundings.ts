@@ -1,13 +1,12 @@
 import { type Box, boundsOf } from '../scene/bounds.js';
 import type { Item } from '../scene/scene.js';
-import { textBoxes, walk } from '../scene/walk.js';
+import { foundIn, textBoxes, walk } from '../scene/walk.js';
 import type { ThingKind } from '../space/thing.js';
 
 /** Thin lines of measures and leaders, as boxes that labels had better not cross. */
-export const thinLines = (items: readonly Item[]): readonly Box[] =>
-  [...walk(items)].flatMap((item) =>
-    item.kind === 'line' && item.tone === 'dimension' && item.dash === undefined ? straight(item) : [],
-  );
+export const thinLines: (items: readonly Item[]) => readonly Box[] = foundIn((item) =>
+  item.kind === 'line' && item.tone === 'dimension' && item.dash === undefined ? straight(item) : [],
+);
 
 /**
  * The room that an element's shape takes, in pieces: one box where it is compact, one for each piece of a strut,

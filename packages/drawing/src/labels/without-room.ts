@@ -2,7 +2,7 @@ import { at, group, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { leading, margin, sheetWidth, type } from '../sheet/sizes.js';
 import { wrap } from '../text/wrap.js';
-import type { Label } from './place-labels.js';
+import type { Label } from './label.js';
 
 /** Labels that found no room near their shapes, listed under the drawing: none is dropped. */
 export function withoutRoom(

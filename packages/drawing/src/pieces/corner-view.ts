@@ -38,31 +38,34 @@ export function seenFaces(
     ];
   }
   const flip = turned(solid.corners) ? 1 : -1;
-  return faces.flatMap((face, index) => {
-    const points = face.map((i) => solid.corners[i] ?? { x: 0, y: 0, z: 0 }).map(toSheet);
+  const corners = solid.corners.map(toSheet);
+  const seen: Item[] = [];
+  faces.forEach((face, index) => {
+    const points = face.map((i) => corners[i] ?? nowhere);
     // Seen from outside, the corners of a face go round one way; from inside, the other.
-    if (area(points) * flip <= 1e-9) return [];
-    return [
-      polygon(
-        `${solid.key} face ${index}`,
-        tone === 'timber' && isEnd(solid, index) ? 'timber end' : tone,
-        points,
-        look.clear === true
-          ? 'none'
-          : index === 1 || (look.pale === true && solid.tone === 'vehicle')
-            ? 'light'
-            : 'solid',
-        { width: 0.2 },
-      ),
-    ];
+    if (area(points) * flip <= 1e-9) return;
+    const end = tone === 'timber' && isEnd(solid, index);
+    const pale = index === 1 || (look.pale === true && solid.tone === 'vehicle');
+    const fill = look.clear === true ? 'none' : pale ? 'light' : 'solid';
+    const key = `${solid.key} face ${index}`;
+    seen.push(polygon(key, end ? 'timber end' : tone, points, fill, thin));
   });
+  return seen;
 }
 
-const area = (points: readonly Point[]): number =>
-  points.reduce((sum, p, i) => {
-    const q = points[(i + 1) % points.length] ?? p;
-    return sum + p.x * q.y - q.x * p.y;
-  }, 0);
+const nowhere: Point = { x: 0, y: 0 };
+const thin = { width: 0.2 } as const;
+
+/** Twice the area of a shape, mm²; its sign tells which way its corners go round. */
+function area(points: readonly Point[]): number {
+  let sum = 0;
+  let from = points.at(-1) ?? nowhere;
+  for (const to of points) {
+    sum += from.x * to.y - to.x * from.y;
+    from = to;
+  }
+  return sum;
+}
 
 /** Whether the corners below go round the way `block` lists them, seen from above (sheet axes point down). */
 const turned = (corners: readonly Point3[]): boolean => {

@@ -1,10 +1,11 @@
 import { around, type Box, boundsOf, join } from '../scene/bounds.js';
 import { circle, group, line, polygon } from '../scene/draw.js';
 import type { Item, Point, Tone } from '../scene/scene.js';
+import { remembered } from '../sharing/remembered.js';
 import { outline, pointsOf } from '../space/project.js';
 import type { Solid } from '../space/solid.js';
 import type { Thing } from '../space/thing.js';
-import { middle } from '../space/vector.js';
+import { nearnessOf } from '../space/thing-places.js';
 import { gravest, type Look, type Standing } from '../views/look.js';
 import { nameOf } from './name-of.js';
 import type { Placing } from './place-on-sheet.js';
@@ -21,22 +22,55 @@ export interface DrawOptions {
   readonly clear?: boolean;
 }
 
+export interface DrawnThing {
+  readonly item: Item;
+  readonly box: Box;
+}
+
 /** One element, drawn as it stands at the moment: in full, faint where it comes later, crossed out where lost. */
 export function drawThing(
   thing: Thing,
   look: Look,
   placing: Placing,
   options: DrawOptions = {},
-): { readonly item: Item; readonly box: Box } | undefined {
+): DrawnThing | undefined {
+  const told: Told = {
+    standing: look.standing(thing.id),
+    name: nameOf(thing, look),
+    worst: overused(thing, look) ? 'danger' : gravest(look.findingsOn(thing.id)),
+  };
+  const { far, through, only, clear } = options;
+  return drawnThing(
+    thing,
+    [told.standing, told.name, told.worst, placing.looking, placing.key, far, through, only, clear],
+    () => draw(thing, told, placing, options),
+  );
+}
+
+/** An element that did not change, and is told the same of, is the same object in the next drawing. */
+const drawnThing = remembered<Thing, DrawnThing | undefined>();
+
+/** What is known of an element at the moment. */
+interface Told {
+  readonly standing: Standing;
+  readonly name: string;
+  readonly worst: 'danger' | 'warning' | 'note' | undefined;
+}
+
+function draw(
+  thing: Thing,
+  { standing, name, worst }: Told,
+  placing: Placing,
+  options: DrawOptions,
+): DrawnThing | undefined {
   const solids = options.only === undefined ? thing.solids : thing.solids.filter(options.only);
   if (solids.length === 0) return undefined;
-  const standing = look.standing(thing.id);
   const seen = new Set<string>();
   const shapes = [...solids]
     .map((solid, index) => ({
       solid,
       index,
-      near: options.through === true ? layer(solid) : placing.looking.near(middle(pointsOf(solid))),
+      near: options.through === true ? layer(solid) : nearnessOf(solid, placing.looking),
     }))
     .sort((a, b) => b.near - a.near || b.index - a.index)
     .flatMap(({ solid }) => {
@@ -51,8 +85,8 @@ export function drawThing(
   const marks = standing === 'lost' ? crossedOut(box) : standing === 'adding' ? marked(box) : [];
   const item = group(thing.id, [...shapes, ...marks], {
     ref: thing.ref,
-    name: nameOf(thing, look),
-    worst: overused(thing, look) ? 'danger' : gravest(look.findingsOn(thing.id)),
+    name,
+    worst,
     drag: options.far === true ? undefined : thing.drag,
   });
   return { item, box };
@@ -62,7 +96,7 @@ const layer = (solid: Solid): number => (solid.tone === 'vehicle' ? 0 : solid.ki
 
 const fingerprint = (item: Item): string =>
   item.kind === 'polygon'
-    ? item.points.map((p) => `${p.x.toFixed(2)},${p.y.toFixed(2)}`).join(' ')
+    ? item.points.reduce((all, p) => `${all}${Math.round(p.x * 100)},${Math.round(p.y * 100)} `, '')
     : JSON.stringify({ ...item, key: '' });
 
 function drawSolid(solid: Solid, placing: Placing, standing: Standing, { far, clear }: DrawOptions): Item {

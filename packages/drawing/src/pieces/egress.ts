@@ -2,7 +2,8 @@ import type { Egress } from '@cribwright/engine';
 import type { Box } from '../scene/bounds.js';
 import { group, line, path } from '../scene/draw.js';
 import type { Item, Point } from '../scene/scene.js';
-import { fromAbove, reachOf } from '../space/project.js';
+import { fromAbove } from '../space/project.js';
+import { reachOfThings } from '../space/thing-places.js';
 import { at3, type Point3 } from '../space/vector.js';
 import type { Look } from '../views/look.js';
 import type { Placing } from './place-on-sheet.js';
@@ -21,8 +22,7 @@ const followed = 2.5;
 /** The ways out, each cut where it leaves the neighbourhood of vehicles and supports. */
 export function shownWays(look: Look): readonly ShownWay[] {
   if (look.plan.egress.length === 0) return [];
-  const solids = look.things.flatMap((t) => t.solids);
-  const reach = reachOf(solids, fromAbove, [], 'bare');
+  const reach = reachOfThings(look.things, fromAbove, [], 'bare');
   const box = {
     left: reach.left - followed,
     top: reach.top - followed,

@@ -7,9 +7,10 @@ import type { Item, Point, Scene } from '../scene/scene.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, sheetWidth, type } from '../sheet/sizes.js';
 import { rightRoom, type Station, stationsBelow, stationsRight } from '../sheet/stations.js';
-import { type Looking, pointsOf } from '../space/project.js';
+import type { Looking } from '../space/project.js';
 import type { Thing } from '../space/thing.js';
-import { middle, type Point3 } from '../space/vector.js';
+import { middleOf, nearestPiece } from '../space/thing-places.js';
+import type { Point3 } from '../space/vector.js';
 import { headingOf } from '../views/heading-of.js';
 import type { Look } from '../views/look.js';
 import { describe } from '../words/describe.js';
@@ -49,13 +50,12 @@ export function drawElevation(look: Look, e: Elevation): Scene {
   const { box, toSheet } = placing;
   const ground = toSheet({ x: 0, y: 0, z: 0 }).y;
 
-  const near = (t: Thing) => Math.max(...t.solids.map((s) => e.looking.near(middle(pointsOf(s)))));
   const ordered = look.things
     .filter((t) => t.solids.length > 0)
     .map((thing) => ({
       thing,
-      far: thing.kind !== 'vehicle' && e.far(middle(thing.solids.flatMap(pointsOf))),
-      near: near(thing),
+      far: thing.kind !== 'vehicle' && e.far(middleOf(thing)),
+      near: nearestPiece(thing, e.looking),
     }))
     .sort((a, b) => rank(a) - rank(b) || a.near - b.near);
   const drawn = ordered.flatMap(({ thing, far }) => {

@@ -1,8 +1,16 @@
+import { remembered } from '../sharing/remembered.js';
 import type { Thing } from '../space/thing.js';
 import type { Look } from '../views/look.js';
 
 /** What a shape is called aloud: kind, name, size, load and use, and what is wrong with it. */
 export function nameOf(thing: Thing, look: Look): string {
+  return called(thing, [look], () => call(thing, look));
+}
+
+/** A drawing calls each of its shapes by name twice: on the shape, and in its words. */
+const called = remembered<Thing, string>();
+
+function call(thing: Thing, look: Look): string {
   const { say } = look;
   const parts = [`${thing.kind} ${thing.name}`];
   const figures = look.support(thing.id)?.figures ?? {};

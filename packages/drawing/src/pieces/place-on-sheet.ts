@@ -1,8 +1,9 @@
 import type { Box } from '../scene/bounds.js';
 import type { Frame, Point } from '../scene/scene.js';
 import { type Scale, standardScale } from '../sheet/standard-scale.js';
-import { fromAbove, fromBehind, fromDriverSide, type Looking, reachOf } from '../space/project.js';
+import { fromAbove, fromBehind, fromDriverSide, type Looking } from '../space/project.js';
 import type { Thing } from '../space/thing.js';
+import { reachOfThings } from '../space/thing-places.js';
 import type { Point3 } from '../space/vector.js';
 
 /** Takes a place in the plan to the sheet. */
@@ -10,6 +11,8 @@ export interface Placing {
   readonly looking: Looking;
   readonly scale: Scale;
   readonly toSheet: (p: Point3) => Point;
+  /** Equal for two placings that put everything at the same place of the sheet. */
+  readonly key: string;
   /** Of the things that are placed, on the sheet. */
   readonly box: Box;
   readonly frame: Frame | undefined;
@@ -23,8 +26,7 @@ export function fit(
   display: 'us' | 'si',
   besides: readonly Point3[] = [],
 ): Placing {
-  const solids = things.flatMap((t) => t.solids);
-  const reach = reachOf(solids, looking, besides);
+  const reach = reachOfThings(things, looking, besides);
   const world = reach.left > reach.right ? { left: 0, top: -1, right: 1, bottom: 0 } : reach;
   const size = { across: world.right - world.left, down: world.bottom - world.top };
   const scale = standardScale(size, { across: field.right - field.left, down: field.high }, display);
@@ -38,6 +40,7 @@ export function fit(
       const flat = looking.flat(p);
       return { x: ox + flat.x * k, y: oy + flat.y * k };
     },
+    key: `${ox} ${oy} ${k}`,
     box: { left, top: field.top, right: left + size.across * k, bottom: field.top + size.down * k },
     frame: frameOf(looking, ox, oy, k),
   };

@@ -1,5 +1,5 @@
 import type { LoadCase } from '@cribwright/engine';
-import type { Label } from '../labels/place-labels.js';
+import type { Label } from '../labels/label.js';
 import type { Box } from '../scene/bounds.js';
 import type { Thing } from '../space/thing.js';
 import { gravest, type Look } from '../views/look.js';

@@ -57,11 +57,22 @@ export function textBox(text: Text): Box {
   );
 }
 
+/** The bounds of groups that were worked out before: a group that did not change is the same object. */
+const groups = new WeakMap<Item, Box>();
+
+function boundsOfGroup(group: Extract<Item, { kind: 'group' }>): Box {
+  const known = groups.get(group);
+  if (known !== undefined) return known;
+  const box = group.items.map(boundsOf).reduce(join, around([]));
+  groups.set(group, box);
+  return box;
+}
+
 /** The room that an item takes, without the thickness of its lines. */
 export function boundsOf(item: Item): Box {
   switch (item.kind) {
     case 'group':
-      return item.items.map(boundsOf).reduce(join, around([]));
+      return boundsOfGroup(item);
     case 'line':
       return around([item.from, item.to]);
     case 'polygon':

@@ -1,5 +1,6 @@
 import type { Plan } from '@cribwright/engine';
 import type { Drag } from '../scene/scene.js';
+import { remembered } from '../sharing/remembered.js';
 import { inch } from '../text/lengths.js';
 import { cribSolids } from './crib-solids.js';
 import { snapsFor } from './snaps.js';
@@ -8,8 +9,8 @@ import type { Thing } from './thing.js';
 import { vehicleSolids } from './vehicle-solids.js';
 
 /**
- * Everything in a plan as it stands in space, vehicles first, in the order of the text. Worked out once for each
- * plan: another stage or view of the same plan draws the same things.
+ * Everything in a plan as it stands in space, vehicles first, in the order of the text. What has not changed since
+ * the last plan is the same object as then.
  */
 export function thingsOf(plan: Plan): readonly Thing[] {
   const known = worked.get(plan);
@@ -20,26 +21,32 @@ export function thingsOf(plan: Plan): readonly Thing[] {
 }
 
 const worked = new WeakMap<Plan, readonly Thing[]>();
+const thingOf = remembered<object, Thing>();
 
 function workOut(plan: Plan): readonly Thing[] {
   // A support is drawn to the same places as the next one: they are worked out once.
-  const snaps = snapsFor(plan, undefined);
+  let snaps: Drag['snaps'] | undefined;
   const drag = (
     element: string,
     moves: Drag['moves'],
     from: { readonly x: number; readonly y: number },
-  ): Drag => ({
-    element,
-    moves,
-    axes: ['x', 'y'],
-    snaps: moves === 'vehicle' ? snapsFor(plan, element) : snaps,
-    from: { x: from.x, y: from.y },
-    grid: plan.display === 'us' ? inch / 2 : 0.01,
-  });
+  ): Drag => {
+    snaps ??= snapsFor(plan, undefined);
+    return {
+      element,
+      moves,
+      axes: ['x', 'y'],
+      snaps: moves === 'vehicle' ? snapsFor(plan, element) : snaps,
+      from: { x: from.x, y: from.y },
+      grid: plan.display === 'us' ? inch / 2 : 0.01,
+    };
+  };
   const main = plan.vehicles[0]?.id;
+  const around = [plan.display, ...plan.vehicles, ...plan.pads];
+  const supports = [...around, ...plan.cribs, ...plan.struts];
   return [
-    ...plan.vehicles.map(
-      (v): Thing => ({
+    ...plan.vehicles.map((v) =>
+      thingOf(v, around, () => ({
         id: v.id,
         kind: 'vehicle',
         name: v.name,
@@ -49,46 +56,26 @@ function workOut(plan: Plan): readonly Thing[] {
           v.id === main
             ? { ...drag(v.id, 'vehicle', v.at), fixed: 'All places are measured from this vehicle.' }
             : drag(v.id, 'vehicle', v.at),
-      }),
+      })),
     ),
-    ...plan.pads.map(
-      (p): Thing => ({ id: p.id, kind: 'pad', name: p.name, ref: p.ref, solids: padSolids(p, plan) }),
+    ...plan.pads.map((p) => thingOf(p, supports, () => made(p, 'pad', padSolids(p, plan)))),
+    ...plan.chocks.map((c) => thingOf(c, around, () => made(c, 'chock', chockSolids(c, plan)))),
+    ...plan.cribs.map((c) =>
+      thingOf(c, around, () => made(c, 'crib', cribSolids(c, plan), drag(c.id, 'centre', c.at))),
     ),
-    ...plan.chocks.map(
-      (c): Thing => ({ id: c.id, kind: 'chock', name: c.name, ref: c.ref, solids: chockSolids(c, plan) }),
+    ...plan.stepChocks.map((c) =>
+      thingOf(c, around, () => made(c, 'step chock', stepChockSolids(c), drag(c.id, 'centre', c.at))),
     ),
-    ...plan.cribs.map(
-      (c): Thing => ({
-        id: c.id,
-        kind: 'crib',
-        name: c.name,
-        ref: c.ref,
-        solids: cribSolids(c, plan),
-        drag: drag(c.id, 'centre', c.at),
-      }),
+    ...plan.struts.map((s) =>
+      thingOf(s, around, () => made(s, 'strut', strutSolids(s, plan), drag(s.id, 'foot', s.foot))),
     ),
-    ...plan.stepChocks.map(
-      (c): Thing => ({
-        id: c.id,
-        kind: 'step chock',
-        name: c.name,
-        ref: c.ref,
-        solids: stepChockSolids(c),
-        drag: drag(c.id, 'centre', c.at),
-      }),
-    ),
-    ...plan.struts.map(
-      (s): Thing => ({
-        id: s.id,
-        kind: 'strut',
-        name: s.name,
-        ref: s.ref,
-        solids: strutSolids(s, plan),
-        drag: drag(s.id, 'foot', s.foot),
-      }),
-    ),
-    ...plan.ties.map(
-      (t): Thing => ({ id: t.id, kind: 'tie', name: t.name, ref: t.ref, solids: tieSolids(t, plan) }),
-    ),
+    ...plan.ties.map((t) => thingOf(t, supports, () => made(t, 'tie', tieSolids(t, plan)))),
   ];
 }
+
+const made = (
+  { id, name, ref }: Pick<Thing, 'id' | 'name' | 'ref'>,
+  kind: Thing['kind'],
+  solids: Thing['solids'],
+  drag?: Drag,
+): Thing => ({ id, kind, name, ref, solids, ...(drag === undefined ? {} : { drag }) });

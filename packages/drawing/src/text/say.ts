@@ -22,13 +22,20 @@ export const sayIn = (display: 'us' | 'si'): Say => ({
   ratio: (v) => show(v, 'ratio', '%', { rounding: 'up' }),
   angle: (rad) => show(rad, 'angle', 'deg', { rounding: 'nearest' }),
   duration: (s) => showRange(s, 'duration', 'min', { rounding: 'up' }),
-  figure: (figure) =>
-    figure?.value === undefined
-      ? 'not known'
-      : showRange(figure.value, figure.dimension, figure.unit, {
-          rounding: figure.rounding,
-          system: display,
-        })
-          .trim()
-          .replace(/ (in|ft|mm|cm|m)2$/, ' $1²'),
+  figure: (figure) => {
+    if (figure?.value === undefined) return 'not known';
+    const known = said[display].get(figure);
+    if (known !== undefined) return known;
+    const words = showRange(figure.value, figure.dimension, figure.unit, {
+      rounding: figure.rounding,
+      system: display,
+    })
+      .trim()
+      .replace(/ (in|ft|mm|cm|m)2$/, ' $1²');
+    said[display].set(figure, words);
+    return words;
+  },
 });
+
+/** Figures that were said before: one drawing says each of them several times. */
+const said = { us: new WeakMap<Figure, string>(), si: new WeakMap<Figure, string>() };

@@ -13,6 +13,7 @@ import { labelFor } from '../pieces/support-label.js';
 import { planMarks } from '../pieces/way-marks.js';
 import { boundsOf } from '../scene/bounds.js';
 import type { Item } from '../scene/scene.js';
+import { remembered } from '../sharing/remembered.js';
 import { dimensionLine } from '../sheet/dimension-line.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, sheetWidth } from '../sheet/sizes.js';
@@ -131,15 +132,19 @@ export const view: View = {
 };
 
 /** Of a crib seen from above: its top two courses, its base course, and wedges. The rest lies under them. */
-function fromAboveOnly(thing: Thing): (solid: Solid) => boolean {
-  const course = (solid: Solid): number | undefined => {
-    const number = /^course (\d+) /.exec(solid.key)?.[1];
-    return number === undefined ? undefined : Number(number);
-  };
-  const courses = new Map(thing.solids.map((s) => [s, course(s)]));
-  const top = Math.max(...[...courses.values()].map((number) => number ?? 0));
-  return (solid) => {
-    const own = courses.get(solid);
-    return own === undefined || own === 1 || own >= top - 1;
-  };
-}
+const fromAboveOnly = (thing: Thing): ((solid: Solid) => boolean) =>
+  topAndBase(thing, [], () => {
+    const courses = new Map(thing.solids.map((s) => [s, courseOf(s)]));
+    const top = Math.max(...[...courses.values()].map((number) => number ?? 0));
+    return (solid) => {
+      const own = courses.get(solid);
+      return own === undefined || own === 1 || own >= top - 1;
+    };
+  });
+
+const topAndBase = remembered<Thing, (solid: Solid) => boolean>();
+
+const courseOf = (solid: Solid): number | undefined => {
+  const number = /^course (\d+) /.exec(solid.key)?.[1];
+  return number === undefined ? undefined : Number(number);
+};

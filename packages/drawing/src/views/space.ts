@@ -4,20 +4,21 @@ import { withoutRoom } from '../labels/without-room.js';
 import { seenFaces } from '../pieces/corner-view.js';
 import { layoutLegend } from '../pieces/layout-legend.js';
 import { nameOf } from '../pieces/name-of.js';
-import { fit } from '../pieces/place-on-sheet.js';
+import { fit, type Placing } from '../pieces/place-on-sheet.js';
 import { labelFor } from '../pieces/support-label.js';
 import { around, type Box, boundsOf, join } from '../scene/bounds.js';
 import { at, group, line } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
+import { remembered } from '../sharing/remembered.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, sheetWidth } from '../sheet/sizes.js';
 import { fromCorner, pointsOf } from '../space/project.js';
 import type { Solid } from '../space/solid.js';
 import type { Thing } from '../space/thing.js';
-import { middle } from '../space/vector.js';
+import { middleOf, nearnessOf } from '../space/thing-places.js';
 import { describe } from '../words/describe.js';
 import { headingOf } from './heading-of.js';
-import { gravest, type Look } from './look.js';
+import { gravest, type Look, type Standing } from './look.js';
 import type { View } from './view.js';
 
 /** Everything in space, from behind, above and the driver side. The panel can also turn it. */
@@ -38,9 +39,9 @@ export const view: View = {
     );
     const drawn = look.things
       .filter((t) => t.solids.length > 0)
-      .map((thing) => ({ thing, rank: rank(thing, look), near: near(thing) }))
+      .map((thing) => ({ thing, rank: rank(thing, look), near: fromCorner.near(middleOf(thing)) }))
       .sort((a, b) => a.rank - b.rank || a.near - b.near)
-      .map(({ thing }) => ({ thing, item: drawn3(thing, look, placing.toSheet) }));
+      .map(({ thing }) => ({ thing, item: inSpace(thing, look, placing) }));
     const boxes = drawn.map((d) => ({ thing: d.thing, box: boundsOf(d.item) }));
     const placed = placeLabels(
       boxes
@@ -80,17 +81,13 @@ export const view: View = {
   },
 };
 
-const near = (t: Thing): number => fromCorner.near(middle(t.solids.flatMap(pointsOf)));
-
 /** What stands on the far side of the main body is drawn before it, the rest after it. */
 function rank(thing: Thing, look: Look): number {
   const main = look.plan.vehicles[0];
   if (main === undefined || thing.id === main.id) return 1;
-  const centre = middle(thing.solids.flatMap(pointsOf));
+  const centre = middleOf(thing);
   return centre.y > main.at.y + 0.05 ? 0 : 2;
 }
-
-const depth = (s: Solid): number => fromCorner.near(middle(pointsOf(s)));
 
 /** What lies wholly under a body's floor is drawn before the body. */
 function under(solid: Solid, floors: readonly number[]): 0 | 1 {
@@ -98,14 +95,25 @@ function under(solid: Solid, floors: readonly number[]): 0 | 1 {
   return Math.max(...pointsOf(solid).map((p) => p.z)) <= Math.min(...floors) + 0.15 ? 0 : 1;
 }
 
-function drawn3(thing: Thing, look: Look, toSheet: Parameters<typeof seenFaces>[1]): Item {
+function inSpace(thing: Thing, look: Look, placing: Placing): Item {
   const standing = look.standing(thing.id);
+  const name = nameOf(thing, look);
+  const worst = gravest(look.findingsOn(thing.id));
+  return drawnInSpace(thing, [standing, name, worst, placing.key], () =>
+    group(thing.id, pieces(thing, standing, placing.toSheet), { ref: thing.ref, name, worst }),
+  );
+}
+
+/** An element that did not change, and is told the same of, is the same object in the next drawing. */
+const drawnInSpace = remembered<Thing, Item>();
+
+function pieces(thing: Thing, standing: Standing, toSheet: Placing['toSheet']): readonly Item[] {
   const faint = standing === 'later' || standing === 'lost';
   const floors = thing.solids
     .filter((s) => s.tone === 'vehicle')
     .map((s) => Math.min(...pointsOf(s).map((p) => p.z)));
   const shapes = thing.solids
-    .map((solid) => ({ solid, under: under(solid, floors), depth: depth(solid) }))
+    .map((solid) => ({ solid, under: under(solid, floors), depth: nearnessOf(solid, fromCorner) }))
     .sort((a, b) => a.under - b.under || a.depth - b.depth)
     .flatMap(({ solid: s }) =>
       seenFaces(
@@ -122,11 +130,7 @@ function drawn3(thing: Thing, look: Look, toSheet: Parameters<typeof seenFaces>[
           line('crossed 2', 'danger', at(box.right, box.top), at(box.left, box.bottom), { width: 0.8 }),
         ]
       : [];
-  return group(thing.id, [...shapes, ...cross], {
-    ref: thing.ref,
-    name: nameOf(thing, look),
-    worst: gravest(look.findingsOn(thing.id)),
-  });
+  return [...shapes, ...cross];
 }
 
 /** Where a body is sure to be: the middle of the room it takes on the sheet. */
