@@ -1,18 +1,24 @@
 import { provenBound } from '../push/check-outcome.js';
+import { limitRows } from '../push/limit-rows.js';
 import { simplex } from '../push/simplex.js';
-import type { LinearProgram } from '../push/simplex-state.js';
+import type { LinearProgram, SimplexState } from '../push/simplex-state.js';
 import { at, indexAt } from '../resting/at.js';
 import { scaledLoad } from '../resting/scaled-system.js';
+import type { SupportPoint } from '../workings/support-points.js';
 import type { Component } from './components.js';
 import { scaledComponent } from './stage-run.js';
 
 /**
  * The most that each point of a component can carry, N, whatever the stiffnesses, where bodies rest on bodies: the
  * greatest of one force over all that only push and balance every body, each anywhere within its ranges. A linear
- * program for each point; only answers with their proof are given.
+ * program for each point that is wanted; only answers with their proof are given.
  */
-export function stackedBounds(component: Component): ReadonlyMap<string, number> {
+export function stackedBounds(
+  component: Component,
+  wanted: (point: SupportPoint) => boolean = () => true,
+): ReadonlyMap<string, number> {
   const { bodies, points } = component;
+  if (!points.some(wanted)) return new Map();
   const scaled = scaledComponent(
     component,
     bodies.map((b) => b.corners.length - 1),
@@ -49,12 +55,23 @@ export function stackedBounds(component: Component): ReadonlyMap<string, number>
     values: Float64Array.from(entries, ([, value]) => value),
     right: Float64Array.from({ length: 4 * bodies.length }, (_, r) => (r < 3 * bodies.length ? 0 : 1)),
   };
+  const limits = limitRows({ ...shared, objective: 0 });
   const bounds = new Map<string, number>();
+  let state: SimplexState | undefined;
   points.forEach((p, objective) => {
-    const lp: LinearProgram = { ...shared, objective };
-    const found = simplex(lp);
-    const bound = found.kind === 'optimal' ? provenBound(lp, found.duals) : undefined;
-    if (bound !== undefined) bounds.set(p.id, Math.max(0, bound) * scaled.force);
+    if (!wanted(p)) return;
+    const lp = { ...shared, objective, limits };
+    // Only what is wanted most of changes: what balanced for the point before balances for this one.
+    const found = (state && proven(lp, state)) ?? proven(lp);
+    if (found !== undefined) bounds.set(p.id, Math.max(0, found.bound) * scaled.force);
+    state = found?.state;
   });
   return bounds;
+}
+
+/** The greatest of the objective, with its proof; `undefined` where there is none. */
+function proven(lp: LinearProgram, from?: SimplexState) {
+  const found = simplex(lp, from);
+  const bound = found.kind === 'optimal' ? provenBound(lp, found.duals) : undefined;
+  return bound === undefined || found.kind !== 'optimal' ? undefined : { bound, state: found.state };
 }

@@ -9,6 +9,8 @@ export function raysAgainst(against: Vector, count = 8): readonly Vector[] {
   });
 }
 
+const straightUp: readonly Vector[] = [{ x: 0, y: 0, z: 1 }];
+
 /**
  * Edges of a friction cone cut by planes, each a force with normal part 1. The pyramid stands inside the cone, so
  * it never lends friction that is not there; one edge points straight against the push, where it is exact.
@@ -19,17 +21,21 @@ export function frictionRays(
   { friction, rolls }: Pick<PushContact, 'friction' | 'rolls'>,
   directions: readonly Vector[],
 ): readonly Vector[] {
-  if (!(friction > 0)) return [{ x: 0, y: 0, z: 1 }];
+  if (!(friction > 0)) return straightUp;
   const rays = directions.map((d) => ({ x: friction * d.x, y: friction * d.y, z: 1 }));
-  if (rolls === undefined) return rays;
-  const kept = rays.map((ray) => held(ray, rolls));
-  return kept.filter((r, i) => kept.findIndex((o) => Math.hypot(o.x - r.x, o.y - r.y) < 1e-12) === i);
+  if (rolls === undefined || (rolls.heldForward && rolls.heldBack)) return rays;
+  const across = { x: -rolls.along.y, y: rolls.along.x, z: 0 };
+  const free: Vector[] = [];
+  const held: Vector[] = [];
+  for (const ray of rays) {
+    const part = ray.x * rolls.along.x + ray.y * rolls.along.y;
+    // A force back along the rolling direction needs something that keeps the wheel from rolling forward.
+    if (part < 0 ? rolls.heldForward : rolls.heldBack) held.push(ray);
+    else free.push({ x: ray.x - part * rolls.along.x, y: ray.y - part * rolls.along.y, z: 1 });
+  }
+  // Those from which the rolling part was taken lie on one line: its two ends make all between them.
+  free.sort((a, b) => dot(a, across) - dot(b, across));
+  return [...held, ...free.slice(0, 1), ...free.slice(1).slice(-1)];
 }
 
-/** Takes out of a friction force what a rolling wheel cannot give. */
-function held(ray: Vector, { along, heldForward, heldBack }: NonNullable<PushContact['rolls']>): Vector {
-  const part = ray.x * along.x + ray.y * along.y;
-  // A force back along the rolling direction needs something that keeps the wheel from rolling forward.
-  const gives = part < 0 ? heldForward : heldBack;
-  return gives ? ray : { x: ray.x - part * along.x, y: ray.y - part * along.y, z: 1 };
-}
+const dot = (a: Vector, b: Vector): number => a.x * b.x + a.y * b.y;

@@ -1,4 +1,5 @@
-import { type Program, program, withForces } from './program.js';
+import { type Program, program } from './program.js';
+import { withForces } from './program-forces.js';
 import type { Push, PushSystem } from './push-system.js';
 import { type Answer, solveProgram } from './solve-program.js';
 import { type Gives, whatGives } from './what-gives.js';

@@ -1,4 +1,5 @@
 import {
+  armOf,
   type ColumnBuilder,
   columnBuilder,
   endColumn,
@@ -7,9 +8,12 @@ import {
   put,
   putOnBody,
   putOnFoot,
+  rowsOf,
 } from './column-builder.js';
 import { frictionRays, raysAgainst } from './friction-rays.js';
+import { limitRows } from './limit-rows.js';
 import { borrows, endAt, isAtFoot, resists } from './no-borrowed-preload.js';
+import { fillForces, pushEntries } from './program-forces.js';
 import type { Push, PushContact, PushStrut, PushSystem, PushTie, TieEnd, Vector } from './push-system.js';
 import type { LinearProgram } from './simplex-state.js';
 import { middle, minus, size, times, toward } from './vectors.js';
@@ -37,9 +41,6 @@ export interface Program extends Frame {
 /** More than this share of all weight is not looked for. */
 const mostLookedFor = 10;
 
-/** λ has room for one entry in each row of its body, and one in its bound. */
-const pushEntries = 7;
-
 /**
  * No borrowed preload: a strut that would push its body the way it is being pushed, and a tie to the ground that
  * would pull it that way, are left out. Two of them could otherwise squeeze each other for friction that nobody
@@ -57,33 +58,45 @@ export function program(system: PushSystem, push: Push): Program {
     rowOf.set(footOf(s.id), 6 * system.bodies.length + 3 * i);
   });
   const rows = 6 * system.bodies.length + 3 * tied.length;
-  const build: Build = { to: columnBuilder(), frame: { origin, length, rowOf }, rows, force, limits: [] };
+  const build: Build = {
+    to: columnBuilder(12 * system.contacts.length + 9 * struts.length + system.ties.length + 1, 4096),
+    frame: { origin, length, rowOf },
+    rows,
+    force,
+    limits: [],
+  };
   addContacts(build, system, times(push.direction, -1));
   for (const s of struts) addStrut(build, s, tied.includes(s));
   for (const s of tied)
     for (const ray of frictionRays({ friction: s.footFriction }, raysAgainst(minus(s.head, s.foot)))) {
-      putOnFoot(build.to, build.frame, s.id, ray);
+      putOnFoot(build.to, rowsOf(build.frame, footOf(s.id)), ray);
       endColumn(build.to);
     }
   for (const t of system.ties) addTie(build, t, system, push);
   const { to, limits } = build;
-  const count = to.starts.length;
-  const entries = to.rows.length + pushEntries;
+  const objective = to.columns;
+  // Room for the push; what stands in it comes with the forces. Its bound stays.
+  for (let e = 0; e < pushEntries; e++) put(to, 0, Number.NaN);
+  put(to, rows + limits.length, 1);
+  endColumn(to);
   const right = new Float64Array(rows + limits.length + 1);
   limits.forEach((limit, l) => {
     right[rows + l] = limit.most;
   });
   right[rows + limits.length] = mostLookedFor;
-  const lp: LinearProgram = {
+  const columns = {
     equalities: rows,
-    count,
-    starts: Int32Array.from([...to.starts, entries]),
-    rows: Int32Array.from({ length: entries }, (_, e) => to.rows[e] ?? 0),
-    values: Float64Array.from({ length: entries }, (_, e) => to.values[e] ?? 0),
-    objective: count - 1,
+    count: to.columns,
+    starts: to.starts.subarray(0, to.columns + 1),
+    rows: to.rows.subarray(0, to.entries),
+    values: to.values.subarray(0, to.entries),
+    objective,
     right,
   };
-  return withForces({ lp, rows, limits, force, origin, length, rowOf }, system, push);
+  const lp: LinearProgram = { ...columns, limits: limitRows(columns) };
+  const p = { lp, rows, limits, force, origin, length, rowOf };
+  fillForces(p, system, push);
+  return p;
 }
 
 interface Build {
@@ -92,28 +105,6 @@ interface Build {
   readonly rows: number;
   readonly force: number;
   readonly limits: Limit[];
-}
-
-/** Load and push anew: all that changes from one corner of the ranges to the next. */
-export function withForces(p: Program, system: PushSystem, push: Push): Program {
-  const right = Float64Array.from(p.lp.right);
-  right.fill(0, 0, p.rows);
-  const forces = columnBuilder();
-  for (const b of system.bodies)
-    putOnBody(forces, p, b.id, b.centre, times(system.gravity, b.weight / p.force), -1);
-  for (const l of system.loads) putOnBody(forces, p, l.body, l.at, times(l.force, 1 / p.force), -1);
-  for (const [e, row] of forces.rows.entries()) right[row] = (right[row] ?? 0) + (forces.values[e] ?? 0);
-  const pushed = columnBuilder();
-  putOnBody(pushed, p, push.body, push.at, push.direction);
-  put(pushed, p.rows + p.limits.length, 1);
-  const rows = Int32Array.from(p.lp.rows);
-  const values = Float64Array.from(p.lp.values);
-  const start = values.length - pushEntries;
-  for (let e = 0; e < pushEntries; e++) {
-    rows[start + e] = pushed.rows[e] ?? 0;
-    values[start + e] = pushed.values[e] ?? 0;
-  }
-  return { ...p, lp: { ...p.lp, rows, values, right } };
 }
 
 /** Adds a limit. Returns its row. */
@@ -132,17 +123,18 @@ function addContacts(build: Build, system: PushSystem, against: Vector): void {
         ? undefined
         : limited(build, { of: c.id, kind: 'contact', most: c.capacity / force });
     const own = leans.filter((l) => l.contacts.includes(c.id));
+    const [upper, lower, arm] = [rowsOf(frame, c.upper), rowsOf(frame, c.lower), armOf(frame, c.at)];
     for (const ray of frictionRays(c, directions)) {
-      putOnBody(to, frame, c.upper, c.at, ray);
-      putOnBody(to, frame, c.lower, c.at, ray, -1);
+      putOnBody(to, upper, arm, ray);
+      putOnBody(to, lower, arm, ray, -1);
       if (full !== undefined) put(to, full, 1);
       for (const lean of own) put(to, lean.row, lean.of(c, ray));
       endColumn(to);
     }
     if (c.coupled !== true) continue;
     for (const f of level) {
-      putOnBody(to, frame, c.upper, c.at, f);
-      putOnBody(to, frame, c.lower, c.at, f, -1);
+      putOnBody(to, upper, arm, f);
+      putOnBody(to, lower, arm, f, -1);
       endColumn(to);
     }
   }
@@ -166,10 +158,11 @@ const leaning = (build: Build, stack: PushSystem['stacks'][number]) =>
 function addStrut(build: Build, s: PushStrut, tied: boolean): void {
   const along = toward(s.foot, s.head);
   if (!tied && !frictionHolds(s, along)) return;
-  putOnBody(build.to, build.frame, s.body, s.head, along);
-  if (tied) putOnFoot(build.to, build.frame, s.id, along, -1);
-  put(build.to, limited(build, { of: s.id, kind: 'strut', most: s.capacity / build.force }), 1);
-  endColumn(build.to);
+  const { to, frame } = build;
+  putOnBody(to, rowsOf(frame, s.body), armOf(frame, s.head), along);
+  if (tied) putOnFoot(to, rowsOf(frame, footOf(s.id)), along, -1);
+  put(to, limited(build, { of: s.id, kind: 'strut', most: s.capacity / build.force }), 1);
+  endColumn(to);
 }
 
 function addTie(build: Build, t: PushTie, system: PushSystem, push: Push): void {
@@ -178,9 +171,9 @@ function addTie(build: Build, t: PushTie, system: PushSystem, push: Push): void 
   if (a === undefined || b === undefined || !(t.rating > 0) || borrows(t, a, b, push)) return;
   if ([t.from, t.to].some((e) => e.kind === 'foot' && !frame.rowOf.has(footOf(e.strut)))) return;
   const pull = toward(a, b);
-  const pulls = (e: TieEnd, at: Vector, sign: number) => {
-    if (e.kind === 'body') putOnBody(to, frame, e.body, at, pull, sign);
-    if (e.kind === 'foot') putOnFoot(to, frame, e.strut, pull, sign);
+  const pulls = (e: TieEnd, place: Vector, sign: number) => {
+    if (e.kind === 'body') putOnBody(to, rowsOf(frame, e.body), armOf(frame, place), pull, sign);
+    if (e.kind === 'foot') putOnFoot(to, rowsOf(frame, footOf(e.strut)), pull, sign);
   };
   pulls(t.from, a, 1);
   pulls(t.to, b, -1);

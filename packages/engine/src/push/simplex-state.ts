@@ -1,11 +1,12 @@
 import { at, indexAt } from '../resting/at.js';
+import type { LimitRows } from './limit-rows.js';
 
 /**
  * Maximise the amount of one column: columns × amounts = right side in the first `equalities` rows, at most the
  * right side in the rest; amounts not below zero.
  *
  * Columns lie one after the other: the entries of column j are `rows` and `values` from `starts[j]` up to
- * `starts[j + 1]`.
+ * `starts[j + 1]`, those of the equations first.
  */
 export interface LinearProgram {
   readonly equalities: number;
@@ -15,14 +16,37 @@ export interface LinearProgram {
   readonly values: Float64Array;
   readonly objective: number;
   readonly right: Float64Array;
+  readonly limits: LimitRows;
 }
 
-/** Which columns are in use, the inverse of their matrix, and their amounts. Columns from `n` on are the rows' own. */
+/** A row's own amount that has to go to zero. */
+export const isArtificial = (lp: LinearProgram, column: number): boolean =>
+  column >= lp.count && column < lp.count + lp.equalities;
+
+/**
+ * Which columns are in use, the inverse of their matrix, and their amounts. Columns from `n` on are the rows' own.
+ *
+ * The inverse lies column by column. Most limits are far from reached, and their columns of it are still those of
+ * the unit matrix: only the `live` ones are worked with.
+ */
 export interface SimplexState {
   readonly basis: Int32Array;
   readonly inBasis: Uint8Array;
   readonly inverse: Float64Array;
+  readonly live: LiveColumns;
   readonly x: Float64Array;
+}
+
+export interface LiveColumns {
+  readonly list: Int32Array;
+  readonly has: Uint8Array;
+  count: number;
+}
+
+function enliven(live: LiveColumns, column: number): void {
+  if (live.has[column] === 1) return;
+  live.has[column] = 1;
+  live.list[live.count++] = column;
 }
 
 /** Every row on its own: with a slack, or with an artificial amount that has to go to zero. */
@@ -33,21 +57,24 @@ export function startState(lp: LinearProgram): SimplexState {
     basis: Int32Array.from({ length: m }, (_, i) => n + i),
     inBasis: new Uint8Array(n + m).fill(1, n),
     inverse: new Float64Array(m * m),
+    live: { list: new Int32Array(m), has: new Uint8Array(m), count: 0 },
     x: new Float64Array(m),
   };
   for (let i = 0; i < m; i++) {
     const sign = i < lp.equalities && at(lp.right, i) < 0 ? -1 : 1;
     state.inverse[i * m + i] = sign;
     state.x[i] = sign * at(lp.right, i);
+    if (i < lp.equalities) enliven(state.live, i);
   }
   return state;
 }
 
 export const copyState = (s: SimplexState): SimplexState => ({
-  basis: Int32Array.from(s.basis),
-  inBasis: Uint8Array.from(s.inBasis),
-  inverse: Float64Array.from(s.inverse),
-  x: Float64Array.from(s.x),
+  basis: s.basis.slice(),
+  inBasis: s.inBasis.slice(),
+  inverse: s.inverse.slice(),
+  live: { list: s.live.list.slice(), has: s.live.has.slice(), count: s.live.count },
+  x: s.x.slice(),
 });
 
 /** columnᵀ duals: what column `j` costs at these prices. */
@@ -58,66 +85,67 @@ export function worth({ starts, rows, values }: LinearProgram, j: number, duals:
   return sum;
 }
 
+/** One row of the inverse. */
+export function fillRow(row: Float64Array, { inverse, live }: SimplexState, i: number): void {
+  const m = row.length;
+  row.fill(0);
+  row[i] = at(inverse, i * m + i);
+  for (let l = 0; l < live.count; l++) {
+    const j = indexAt(live.list, l);
+    row[j] = at(inverse, j * m + i);
+  }
+}
+
 /** The column as a mix of those in use: inverse × column. */
-export function fillColumn(
-  alpha: Float64Array,
-  { inverse }: SimplexState,
-  lp: LinearProgram,
-  entering: number,
-): void {
-  const m = alpha.length;
+export function fillColumn(alpha: Float64Array, s: SimplexState, lp: LinearProgram, entering: number): void {
+  alpha.fill(0);
   if (entering >= lp.count) {
-    const row = entering - lp.count;
-    for (let i = 0; i < m; i++) alpha[i] = at(inverse, i * m + row);
+    addColumn(alpha, s, entering - lp.count, 1);
     return;
   }
-  const { rows, values } = lp;
-  const start = indexAt(lp.starts, entering);
   const end = indexAt(lp.starts, entering + 1);
-  for (let i = 0; i < m; i++) {
-    let sum = 0;
-    for (let e = start; e < end; e++) sum += at(inverse, i * m + indexAt(rows, e)) * at(values, e);
-    alpha[i] = sum;
+  for (let e = indexAt(lp.starts, entering); e < end; e++)
+    addColumn(alpha, s, indexAt(lp.rows, e), at(lp.values, e));
+}
+
+function addColumn(alpha: Float64Array, { inverse, live }: SimplexState, j: number, times: number): void {
+  const m = alpha.length;
+  if (live.has[j] !== 1) {
+    alpha[j] = at(alpha, j) + times;
+    return;
   }
+  const start = j * m;
+  for (let i = 0; i < m; i++) alpha[i] = at(alpha, i) + times * at(inverse, start + i);
 }
 
 /** Puts a column in the place of another one. */
 export function exchange(s: SimplexState, alpha: Float64Array, leaving: number, entering: number): void {
-  const { inverse, x, basis, inBasis } = s;
+  const { inverse, x, basis, inBasis, live } = s;
   const m = alpha.length;
+  // Only the column of its own row can reach the one that leaves from outside the live ones.
+  enliven(live, leaving);
   const by = 1 / at(alpha, leaving);
-  const row = leaving * m;
-  const nonzero = new Int32Array(m);
-  let count = 0;
-  for (let j = 0; j < m; j++) {
-    const value = at(inverse, row + j);
+  alpha[leaving] = 0;
+  for (let l = 0; l < live.count; l++) {
+    const start = indexAt(live.list, l) * m;
+    const value = at(inverse, start + leaving) * by;
     if (value === 0) continue;
-    inverse[row + j] = value * by;
-    nonzero[count++] = j;
+    for (let i = 0; i < m; i++) inverse[start + i] = at(inverse, start + i) - value * at(alpha, i);
+    inverse[start + leaving] = value;
   }
-  x[leaving] = at(x, leaving) * by;
-  for (let i = 0; i < m; i++) {
-    const a = at(alpha, i);
-    if (i === leaving || a === 0) continue;
-    for (let e = 0; e < count; e++) {
-      const j = indexAt(nonzero, e);
-      inverse[i * m + j] = at(inverse, i * m + j) - a * at(inverse, row + j);
-    }
-    x[i] = at(x, i) - a * at(x, leaving);
-  }
+  const amount = at(x, leaving) * by;
+  for (let i = 0; i < m; i++) x[i] = at(x, i) - amount * at(alpha, i);
+  x[leaving] = amount;
+  alpha[leaving] = 1 / by;
   inBasis[indexAt(basis, leaving)] = 0;
   basis[leaving] = entering;
   inBasis[entering] = 1;
 }
 
 /** Amounts anew from the right side: inverse × right. */
-export function refreshAmounts({ inverse, x }: SimplexState, right: Float64Array): void {
-  const m = right.length;
-  for (let i = 0; i < m; i++) {
-    let sum = 0;
-    for (let j = 0; j < m; j++) sum += at(inverse, i * m + j) * at(right, j);
-    x[i] = sum;
-  }
+export function refreshAmounts(s: SimplexState, right: Float64Array): void {
+  s.x.fill(0);
+  for (let j = 0; j < right.length; j++) if (right[j] !== 0) addColumn(s.x, s, j, at(right, j));
 }
 
 export function amountsOf({ basis, x }: SimplexState, n: number): Float64Array {

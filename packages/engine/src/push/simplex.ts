@@ -1,8 +1,11 @@
 import { at, indexAt } from '../resting/at.js';
+import { gainOf, price, priceFirst, pricing } from './pricing.js';
 import {
   amountsOf,
   exchange,
   fillColumn,
+  fillRow,
+  isArtificial,
   type LinearProgram,
   refreshAmounts,
   type SimplexState,
@@ -26,7 +29,8 @@ const small = 1e-9;
 
 /**
  * Two-phase revised simplex with an explicit inverse. The objective is a single column, so that the duals are one
- * row of the inverse, and an iteration costs little more than the update.
+ * row of the inverse, and an iteration costs little more than the update. Limits that are far from reached cost
+ * nothing, and columns that gained much are looked at again before all of them are.
  *
  * Its answers are claims. `provenBound` and `provenInfeasible` prove or refute them, and whoever calls it must ask.
  */
@@ -35,11 +39,18 @@ export function simplex(lp: LinearProgram, state = startState(lp)): Outcome {
   const n = lp.count;
   const duals = new Float64Array(m);
   const alpha = new Float64Array(m);
+  let prices = pricing(lp);
   let feasible = false;
   for (let turn = 0; turn < 50 * (m + 20); turn++) {
-    feasible ||= artificialSum(lp, state) <= small;
+    if (!feasible && artificialSum(lp, state) <= small) {
+      feasible = true;
+      prices = pricing(lp);
+    }
     fillDuals(duals, lp, state, feasible);
-    const entering = price(lp, duals, state.inBasis, feasible, turn > 25 * (m + 20));
+    const entering =
+      turn > 25 * (m + 20)
+        ? priceFirst(lp, duals, state.inBasis, feasible)
+        : price(prices, lp, duals, state.inBasis, feasible);
     if (entering === undefined) {
       if (feasible) return { kind: 'optimal', amounts: amountsOf(state, n), duals, state };
       return { kind: 'infeasible', proof: duals.map((d) => -d) };
@@ -66,6 +77,7 @@ export function resume(lp: LinearProgram, state: SimplexState): Outcome {
   exchange(state, alpha, place, lp.objective);
   refreshAmounts(state, lp.right);
   const duals = new Float64Array(m);
+  const row = new Float64Array(m);
   for (let turn = 0; turn < 4 * m; turn++) {
     let leaving = -1;
     let least = -1e-11;
@@ -79,16 +91,13 @@ export function resume(lp: LinearProgram, state: SimplexState): Outcome {
     }
     if (leaving < 0) return simplex(lp, state);
     fillDuals(duals, lp, state, true);
-    const entering = dualRatio(lp, state, duals, leaving);
+    const entering = dualRatio(lp, state, duals, row, leaving);
     if (entering === undefined) return { kind: 'stuck' };
     fillColumn(alpha, state, lp, entering);
     exchange(state, alpha, leaving, entering);
   }
   return { kind: 'stuck' };
 }
-
-const isArtificial = (lp: LinearProgram, column: number): boolean =>
-  column >= lp.count && column < lp.count + lp.equalities;
 
 function artificialSum(lp: LinearProgram, { basis, x }: SimplexState): number {
   let sum = 0;
@@ -97,37 +106,21 @@ function artificialSum(lp: LinearProgram, { basis, x }: SimplexState): number {
 }
 
 function fillDuals(duals: Float64Array, lp: LinearProgram, s: SimplexState, feasible: boolean): void {
+  if (feasible) {
+    const place = s.basis.indexOf(lp.objective);
+    if (place < 0) duals.fill(0);
+    else fillRow(duals, s, place);
+    return;
+  }
   const m = duals.length;
   duals.fill(0);
   for (let i = 0; i < m; i++) {
-    const column = indexAt(s.basis, i);
-    const cost = feasible ? (column === lp.objective ? 1 : 0) : isArtificial(lp, column) ? -1 : 0;
-    if (cost === 0) continue;
-    for (let j = 0; j < m; j++) duals[j] = at(duals, j) + cost * at(s.inverse, i * m + j);
-  }
-}
-
-/** The column that gains most; after many turns the first that gains, which cannot go round in circles. */
-function price(
-  lp: LinearProgram,
-  duals: Float64Array,
-  inBasis: Uint8Array,
-  feasible: boolean,
-  first: boolean,
-): number | undefined {
-  const n = lp.count;
-  let best: number | undefined;
-  let most = small;
-  for (let j = 0; j < n + duals.length; j++) {
-    if (inBasis[j] === 1 || isArtificial(lp, j)) continue;
-    const gain = j < n ? (feasible && j === lp.objective ? 1 : 0) - worth(lp, j, duals) : -at(duals, j - n);
-    if (gain > most) {
-      best = j;
-      if (first) return j;
-      most = gain;
+    if (!isArtificial(lp, indexAt(s.basis, i))) continue;
+    for (let l = 0; l < s.live.count; l++) {
+      const j = indexAt(s.live.list, l);
+      duals[j] = at(duals, j) - at(s.inverse, j * m + i);
     }
   }
-  return best;
 }
 
 /** Which amount reaches zero first; of equal ones the one with the largest pivot. */
@@ -160,19 +153,19 @@ function dualRatio(
   lp: LinearProgram,
   s: SimplexState,
   duals: Float64Array,
+  row: Float64Array,
   leaving: number,
 ): number | undefined {
   const m = duals.length;
   const n = lp.count;
-  const row = s.inverse.subarray(leaving * m, leaving * m + m);
+  fillRow(row, s, leaving);
   let best: number | undefined;
   let least = Number.POSITIVE_INFINITY;
   for (let j = 0; j < n + m; j++) {
     if (s.inBasis[j] === 1 || isArtificial(lp, j)) continue;
     const a = j < n ? worth(lp, j, row) : at(row, j - n);
     if (a > -small) continue;
-    const cost = j < n ? (j === lp.objective ? 1 : 0) - worth(lp, j, duals) : -at(duals, j - n);
-    const step = Math.max(0, -cost) / -a;
+    const step = Math.max(0, -gainOf(lp, duals, j, true)) / -a;
     if (step < least - 1e-12 || (step < least + 1e-12 && best === undefined)) {
       least = step;
       best = j;
