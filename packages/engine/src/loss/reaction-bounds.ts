@@ -15,31 +15,61 @@ export interface ShareBounds {
  * Bounds by statics alone on the share of a body's weight that contact `index` may carry, the centre of gravity
  * anywhere in the hull of `centres`: all distributions that only push and that balance the weight.
  *
+ * @returns `undefined` when no distribution balances: the body cannot rest.
+ */
+export const shareBounds = (
+  contacts: readonly Point[],
+  index: number,
+  centres: readonly Point[],
+): ShareBounds | undefined => shareBoundsOf(contacts, centres)(index);
+
+/**
+ * The same for one contact after another. The others' polygon is that of all, except at a corner of it.
+ *
  * With s on the contact and 1 − s on the others, the centre is s · contact + (1 − s) · (a place among the others).
  * So s is possible exactly when the others' polygon, shrunk toward the contact by s, meets the hull of centres;
  * two convex polygons meet unless the normal of one of their edges separates them, and each such normal is one
  * linear inequality in s. Exact, also when all contacts stand on one line.
- *
- * @returns `undefined` when no distribution balances: the body cannot rest.
  */
-export function shareBounds(
+export function shareBoundsOf(
   contacts: readonly Point[],
-  index: number,
   centres: readonly Point[],
-): ShareBounds | undefined {
-  const contact = contacts[index];
-  if (contact === undefined || centres.length === 0) return undefined;
-  const others = supportPolygon(contacts.filter((_, i) => i !== index));
+): (index: number) => ShareBounds | undefined {
   const hull = supportPolygon(centres);
-  if (others.length === 0) return onIt(contact, hull);
+  const all = supportPolygon(contacts);
+  const shared = separators(all, hull);
+  return (index) => {
+    const contact = contacts[index];
+    if (contact === undefined || hull.length === 0) return undefined;
+    if (!all.some((p) => p.x === contact.x && p.y === contact.y)) return boundsFrom(contact, shared);
+    const others = supportPolygon(contacts.filter((_, i) => i !== index));
+    return others.length === 0 ? onIt(contact, hull) : boundsFrom(contact, separators(others, hull));
+  };
+}
+
+/** A direction, how far the others reach along it and where, and where the centres begin. */
+interface Separator {
+  readonly n: Point;
+  readonly farthest: number;
+  readonly through: Point;
+  readonly nearest: number;
+}
+
+const separators = (others: readonly Point[], hull: readonly Point[]): readonly Separator[] =>
+  [...normals(others), ...normals(hull), ...axes].flatMap((n) => {
+    const [first, ...rest] = others;
+    if (first === undefined) return [];
+    const through = rest.reduce((best, p) => (along(n, p) > along(n, best) ? p : best), first);
+    return [{ n, through, farthest: along(n, through), nearest: Math.min(...hull.map((p) => along(n, p))) }];
+  });
+
+function boundsFrom(contact: Point, directions: readonly Separator[]): ShareBounds | undefined {
   let least = 0;
   let most = 1;
   let line: ShareBounds['line'];
-  for (const n of [...normals(others), ...normals(hull), ...axes]) {
+  for (const { n, farthest, through, nearest } of directions) {
     // s · (n·contact) + (1 − s) · farthest ≥ nearest, along n.
     const own = along(n, contact);
-    const farthest = Math.max(...others.map((p) => along(n, p)));
-    const nearest = Math.min(...hull.map((p) => along(n, p)));
     const gain = own - farthest;
     const need = nearest - farthest;
     const slack = 1e-12 * (Math.abs(own) + Math.abs(farthest) + Math.abs(nearest) + 1e-12);
@@ -48,7 +78,6 @@ export function shareBounds(
     } else if (gain > 0) least = Math.max(least, need / gain);
     else if (need / gain < most) {
       most = need / gain;
-      const through = others.reduce((best, p) => (along(n, p) > along(n, best) ? p : best));
       line = { through, centre: -need, contact: -gain };
     }
   }

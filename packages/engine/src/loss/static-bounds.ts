@@ -4,7 +4,7 @@ import { force, place } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { Workings } from '../workings/workings.js';
 import type { Component } from './components.js';
-import { shareBounds } from './reaction-bounds.js';
+import { shareBoundsOf } from './reaction-bounds.js';
 import { stackedBounds } from './stacked-bounds.js';
 
 /**
@@ -13,27 +13,23 @@ import { stackedBounds } from './stacked-bounds.js';
  */
 export function staticBounds({ bodies, points }: Component, w: Workings): ReadonlyMap<string, Figure> {
   const bounds = new Map<string, Figure>();
-  const stacked = points.some((p) => p.lower !== 'ground') ? stackedBounds({ bodies, points }) : undefined;
+  const carrying = new Set(points.map((p) => p.lower));
+  for (const [id, most] of stackedBounds({ bodies, points }, ({ upper }) => carrying.has(upper)))
+    bounds.set(id, stackedFigure(w, most));
   for (const body of bodies) {
-    if (points.some((p) => p.lower === body.id)) {
-      for (const p of points) {
-        const most = p.upper === body.id ? stacked?.get(p.id) : undefined;
-        if (most !== undefined) bounds.set(p.id, stackedFigure(w, most));
-      }
-      continue;
-    }
+    if (carrying.has(body.id)) continue;
     const own = points.filter((p) => p.upper === body.id);
     const weight = measured(
       force(w.plan.display, 'weight', `weight of ${body.name}`, 'up', { governs: 'the heavy end' }),
       exactly(Math.max(...body.corners.map((c) => c.weight))),
       'empty vehicle + cargo, at its heaviest',
     );
+    const shares = shareBoundsOf(
+      own.map((p) => p.at),
+      body.corners,
+    );
     own.forEach((p, i) => {
-      const share = shareBounds(
-        own.map((o) => o.at),
-        i,
-        body.corners,
-      );
+      const share = shares(i);
       if (share !== undefined) bounds.set(p.id, boundFigure(w, weight, share.most, share.line));
     });
   }
