@@ -16,26 +16,37 @@ export const firstChoice: ViewChoice = {
   lost: undefined,
 };
 
-/** The views that have something to show for a plan, in the order of their tabs. */
-export const viewsOf = (plan: Plan, analysis: Analysis): readonly View[] =>
-  views.filter((v) => v.offered(plan, analysis));
+/**
+ * The views that have something to show for a plan, in the order of their tabs.
+ *
+ * @param pending some of the checks are still at work; the views that wait for them are among these
+ */
+export const viewsOf = (plan: Plan, analysis: Analysis, pending = false): readonly View[] =>
+  views.filter((v) => v.offered(plan, analysis) || waits(v, plan, analysis, pending));
 
 export const viewNamed = (id: ViewId): View | undefined => views.find((v) => v.id === id);
 
 /**
- * Draws one view of a plan. Never throws: a view that fails becomes a sheet that says so, with the caution on it.
+ * Draws one view of a plan. Never throws: a view that fails becomes a sheet that says so, with the caution on it. A
+ * view of what the checks find says that it waits, as long as they are at work.
+ *
+ * @param pending some of the checks are still at work
  */
-export function drawScene(plan: Plan, analysis: Analysis, choice: ViewChoice): Scene {
+export function drawScene(plan: Plan, analysis: Analysis, choice: ViewChoice, pending = false): Scene {
   const view = viewNamed(choice.view);
-  if (view === undefined) return failed(choice, `There is no view called “${choice.view}”.`, plan);
+  if (view === undefined)
+    return without(choice, 'No drawing', `There is no view called “${choice.view}”.`, plan);
+  if (waits(view, plan, analysis, pending))
+    return without(choice, view.name, 'Not checked yet. What this view shows is being worked out.', plan);
   if (!view.offered(plan, analysis))
-    return failed(choice, `This plan has nothing to show in the view “${view.name}”.`, plan);
+    return without(choice, 'No drawing', `This plan has nothing to show in the view “${view.name}”.`, plan);
   try {
     return view.draw(lookAt(plan, analysis, choice));
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
-    return failed(
+    return without(
       choice,
+      'No drawing',
       `The view “${view.name}” could not be drawn (${why}). The checks are not affected.`,
       plan,
     );
@@ -43,16 +54,24 @@ export function drawScene(plan: Plan, analysis: Analysis, choice: ViewChoice): S
 }
 
 /** What the panel shows for a choice: one sheet. Never empty. */
-export const scenesFor = (plan: Plan, analysis: Analysis, choice: ViewChoice): readonly Scene[] => [
-  drawScene(plan, analysis, choice),
-];
+export const scenesFor = (
+  plan: Plan,
+  analysis: Analysis,
+  choice: ViewChoice,
+  pending = false,
+): readonly Scene[] => [drawScene(plan, analysis, choice, pending)];
 
-function failed(choice: ViewChoice, words: string, plan: Plan): Scene {
-  const title = { title: 'No drawing', lines: [plan.title] };
-  const top = heading(title).bottom;
+/** Whether a view must wait: for any check at all, or for the one that it alone is about. */
+const waits = (view: View, plan: Plan, analysis: Analysis, pending: boolean): boolean =>
+  view.awaits?.(plan) === true && (analysis.unchecked === true || (pending && !view.offered(plan, analysis)));
+
+/** A sheet with words in place of a drawing. */
+function without(choice: ViewChoice, title: string, words: string, plan: Plan): Scene {
+  const head = { title, lines: [plan.title] };
+  const top = heading(head).bottom;
   return sheet({
     choice,
-    heading: title,
+    heading: head,
     words: `${words} ${caution}`,
     body: [text('why', at(margin, top + 8), words, type.subtitle)],
     bottom: top + 14,

@@ -1,6 +1,6 @@
 import { remembered } from '../sharing/remembered.js';
 import type { Thing } from '../space/thing.js';
-import type { Look } from '../views/look.js';
+import { type Look, notChecked } from '../views/look.js';
 
 /** What a shape is called aloud: kind, name, size, load and use, and what is wrong with it. */
 export function nameOf(thing: Thing, look: Look): string {
@@ -23,6 +23,7 @@ function call(thing: Thing, look: Look): string {
   told('load', (v) => `load ${v}`);
   told('capacity', (v) => `may carry ${v}`);
   told('use', (v) => (v === 'not known' ? 'use not known' : `${v} used`));
+  if (look.unchecked && thing.kind !== 'vehicle') parts.push(notChecked);
   const standing = look.standing(thing.id);
   if (standing === 'adding') parts.push('being put in now');
   if (standing === 'later') parts.push('comes later');

@@ -1,8 +1,8 @@
 import type { LoadCase } from '@cribwright/engine';
 import type { Label } from '../labels/label.js';
 import type { Box } from '../scene/bounds.js';
-import type { Thing } from '../space/thing.js';
-import { gravest, type Look } from '../views/look.js';
+import type { Thing, ThingKind } from '../space/thing.js';
+import { gravest, type Look, notChecked } from '../views/look.js';
 import { useLimit } from './use-level.js';
 
 /** The label of an element: its name, and what it carries against what it may. */
@@ -40,6 +40,7 @@ function linesFor(thing: Thing, look: Look): readonly string[] {
     const body = look.analysis.bodies.find((b) => b.vehicle === thing.id);
     return body === undefined ? [] : [say.figure(body.weight)];
   }
+  if (look.unchecked) return carries.has(thing.kind) ? [notChecked] : [];
   const figures = look.support(thing.id)?.figures ?? {};
   const lines: string[] = [];
   const moment = look.lost ?? (look.choice.stage === undefined ? undefined : look.asBuilt);
@@ -52,6 +53,9 @@ function linesFor(thing: Thing, look: Look): readonly string[] {
   }
   return lines;
 }
+
+/** What carries a load, and is checked for it. */
+const carries: ReadonlySet<ThingKind> = new Set(['crib', 'step chock', 'strut', 'tie']);
 
 /** What all contacts of an element carry together in one case, N; `undefined` where it has none in it. */
 export function loadOn(element: string, moment: LoadCase) {

@@ -1,6 +1,7 @@
 import { caution } from '@cribwright/engine';
 import { at, group, line, rectangle, text } from '../scene/draw.js';
 import type { Frame, Item, Scene, SpaceScene, ViewChoice } from '../scene/scene.js';
+import { textWidth } from '../text/font-metrics.js';
 import { wrap } from '../text/wrap.js';
 import { badge, type LegendEntry, legend } from './legend.js';
 import { scaleBar } from './scale-bar.js';
@@ -12,11 +13,13 @@ export interface Heading {
   readonly lines: readonly string[];
   /** What must not be overlooked. */
   readonly alarm?: string;
+  /** How far the drawing is from done, beside the title: it comes and goes without moving anything. */
+  readonly standing?: string;
 }
 
 /** Title and what is shown, over a fine rule. `bottom` is where the drawing may begin. */
 export function heading(
-  { title, lines, alarm }: Heading,
+  { title, lines, alarm, standing }: Heading,
   width = sheetWidth,
 ): { readonly items: readonly Item[]; readonly bottom: number } {
   const room = width - 2 * margin;
@@ -29,6 +32,17 @@ export function heading(
     });
   };
   put('title', title, type.title, 'bold');
+  if (standing !== undefined) {
+    const end = width - margin;
+    items.push(
+      ...badge('standing', 'warning', end - textWidth(standing, type.subtitle, 'bold') - 3.4, y - 1.2, 3.8),
+      text('standing', at(end, y), standing, type.subtitle, {
+        anchor: 'end',
+        weight: 'bold',
+        tone: 'warning',
+      }),
+    );
+  }
   lines.forEach((words, i) => {
     y += 1.6;
     put(`line ${i}`, words, type.subtitle, 'normal');

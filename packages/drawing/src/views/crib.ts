@@ -21,6 +21,7 @@ export const view: View = {
   shows: 'One crib close up, course by course, with its contacts',
   subject: ['crib'],
   offered: (plan) => plan.cribs.length > 0,
+  awaits: (plan) => plan.cribs.length > 0,
   draw: (look) => {
     const crib = chosenCrib(look);
     if (crib === undefined) throw new Error('the plan has no crib');

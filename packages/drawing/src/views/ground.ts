@@ -18,6 +18,7 @@ export const view: View = {
   name: 'Ground',
   shows: 'Pressure under each base and foot against what the ground takes',
   offered: (_plan, analysis) => analysis.ground.length > 0,
+  awaits: (plan) => [plan.cribs, plan.stepChocks, plan.struts].some((s) => s.length > 0),
   draw: (look) => {
     const { say } = look;
     const { surface } = look.plan.ground;

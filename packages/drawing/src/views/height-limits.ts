@@ -23,6 +23,7 @@ export const view: View = {
   shows: 'How high each crib stands against its limits on all, some and one of its contacts',
   subject: ['crib'],
   offered: (plan) => plan.cribs.length > 0,
+  awaits: (plan) => plan.cribs.length > 0,
   draw: (look) => {
     const title = headingOf(look, 'Heights and their limits');
     const head = heading(title);

@@ -23,7 +23,12 @@ export interface Look {
   readonly standing: (element: string) => Standing;
   readonly findingsOn: (element: string) => readonly Finding[];
   readonly support: (element: string) => SupportResult | undefined;
+  /** No check has run yet: what waits for one is shown as not checked, never left out as if it were well. */
+  readonly unchecked: boolean;
 }
+
+/** What stands in place of a number that waits for the checks. */
+export const notChecked = 'not checked yet';
 
 export function lookAt(plan: Plan, analysis: Analysis, choice: ViewChoice): Look {
   const index = choice.stage ?? analysis.stages.length - 1;
@@ -48,6 +53,7 @@ export function lookAt(plan: Plan, analysis: Analysis, choice: ViewChoice): Look
     standing: (element) => standing(element, choice.stage === undefined ? undefined : stage, lost),
     findingsOn: (element) => findings.get(element) ?? [],
     support: (element) => supports.get(element),
+    unchecked: analysis.unchecked === true,
   };
 }
 

@@ -18,6 +18,7 @@ export const view: View = {
   name: 'Push',
   shows: 'How hard a push it holds up to, from every side',
   offered: (_plan, analysis) => analysis.push !== undefined,
+  awaits: (plan) => plan.vehicles.length > 0,
   draw: (look) => {
     const { push } = look.analysis;
     if (push === undefined) throw new Error('the push was not worked out');

@@ -17,6 +17,7 @@ export const view: View = {
   shows: 'One strut as a triangle, with its angle, forces and tie',
   subject: ['strut'],
   offered: (plan) => plan.struts.length > 0,
+  awaits: (plan) => plan.struts.length > 0,
   draw: (look) => {
     const strut = chosenStrut(look);
     if (strut === undefined) throw new Error('the plan has no strut');

@@ -17,6 +17,7 @@ export const view: View = {
   name: 'Time line',
   shows: 'The steps over time, with crew and critical path',
   offered: (_plan, analysis) => (analysis.timeline?.rows.length ?? 0) > 0,
+  awaits: (plan) => plan.steps.length > 0,
   draw: (look) => {
     const { timeline } = look.analysis;
     if (timeline === undefined) throw new Error('the plan has no steps');

@@ -18,6 +18,7 @@ export const view: View = {
   name: 'Use',
   shows: 'How far each support is used, and the case that governs',
   offered: (_plan, analysis) => analysis.supports.some((s) => s.figures.use !== undefined),
+  awaits: (plan) => [plan.cribs, plan.stepChocks, plan.struts, plan.ties].some((s) => s.length > 0),
   draw: (look) => {
     const title = headingOf(look, 'Use of each support');
     const head = heading(title);

@@ -15,5 +15,10 @@ export interface View {
   readonly subject?: readonly ('crib' | 'strut')[];
   /** Whether there is anything in this plan for it to show. */
   readonly offered: (plan: Plan, analysis: Analysis) => boolean;
+  /**
+   * For a view of nothing but what the checks find: whether it will have something to show of this plan once they
+   * are done. Until then it says that it waits.
+   */
+  readonly awaits?: (plan: Plan) => boolean;
   readonly draw: (look: Look) => Scene;
 }

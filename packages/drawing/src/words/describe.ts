@@ -5,7 +5,11 @@ import { momentOf } from '../views/look.js';
 /** The drawing in words: what is shown, where each thing stands, what is wrong with it, and the loads at the moment. */
 export function describe(look: Look, what: string): string {
   const { say, plan } = look;
-  const lines = [`${what}.`, ...momentOf(look)];
+  const lines = [
+    `${what}.`,
+    ...momentOf(look),
+    ...(look.unchecked ? ['The checks have not run yet: no load and no limit is shown.'] : []),
+  ];
   const places = new Map<string, { readonly x: number; readonly y: number }>([
     ...plan.vehicles.map((v) => [v.id, v.at] as const),
     ...plan.stepChocks.map((s) => [s.id, s.at] as const),

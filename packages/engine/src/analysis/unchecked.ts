@@ -1,16 +1,19 @@
 import { buildingStages } from '../loss/building.js';
 import type { Plan } from '../model/plan.js';
+import { workingsOf } from '../workings/workings.js';
 import type { Analysis, LoadCase, SupportResult } from './analysis.js';
+import { bodyResults } from './body-results.js';
 
 /**
- * What may be said of a plan before any of its checks have run: what there is and in which order it is built. It
- * holds no figure, no load and no finding, and says so by `unchecked`: none of it may look as if it were sound.
+ * What may be said of a plan before any of its checks have run: what there is, what each vehicle weighs, and in
+ * which order it is built. It holds no load, no limit and no finding, and says so by `unchecked`: none of it may
+ * look as if it were sound.
  */
 export function unchecked(plan: Plan): Analysis {
   return {
     unchecked: true,
     plan: { title: plan.title, ref: plan.ref },
-    bodies: [],
+    bodies: bodiesOf(plan),
     supports: [
       ...bare(plan.cribs, 'crib'),
       ...bare(plan.stepChocks, 'step chock'),
@@ -36,6 +39,15 @@ export function unchecked(plan: Plan): Analysis {
     expectations: [],
     assumptions: [],
   };
+}
+
+/** Where weights cannot be worked out there are none; the checks say why. */
+function bodiesOf(plan: Plan): Analysis['bodies'] {
+  try {
+    return bodyResults(workingsOf(plan));
+  } catch {
+    return [];
+  }
 }
 
 /** Nothing is known to rest. */
