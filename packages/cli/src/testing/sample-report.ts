@@ -114,8 +114,7 @@ export function sampleReport(findings: readonly Finding[], plan: Plan = trailerO
     uri,
     version: 1,
     state: 'good',
-    pending: false,
-    valuesAt: () => [],
+    pending: undefined,
     plans: [{ plan: { ...plan, title: 'Tall' }, analysis, places: {}, partial: false }],
     problems: findings.map((finding) => ({
       code: finding.rule,

@@ -76,10 +76,12 @@ export function surfaceOf(w: Writing, block: BoundBlock | undefined): Surface | 
   const bearing = w.said(block, surfaceProperties.bearing);
   const tyre = w.said(block, surfaceProperties.tyreFriction);
   const timber = w.said(block, surfaceProperties.timberFriction);
-  const ratio = (said: Said<{ readonly friction?: WrittenQuantity }> | undefined) =>
+  const ratio = (said: Said<{ readonly friction?: WrittenQuantity | undefined }> | undefined) =>
     w.interval(said?.values.friction, at0, block.uri, 'ratio');
   const frictionTyre = ratio(tyre);
   const frictionTimber = ratio(timber);
+  const body = w.said(block, surfaceProperties.bodyFriction);
+  const frictionBody = ratio(body);
   if (!frictionTyre || !frictionTimber || !tyre) return undefined;
   return {
     name: block.title ?? block.name,
@@ -88,6 +90,7 @@ export function surfaceOf(w: Writing, block: BoundBlock | undefined): Surface | 
     frictionTyre,
     frictionTimber,
     frictionSource: w.source(tyre.values, [block]),
+    ...(frictionBody && body ? { frictionBody, frictionBodySource: w.source(body.values, [block]) } : {}),
     ref: { element: id },
   };
 }

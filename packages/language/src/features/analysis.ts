@@ -1,20 +1,25 @@
 import { type AnalysisParams, type AnalysisReply, AnalysisRequest } from '../protocol/requests.js';
+import { sameUri } from '../server/open-documents.js';
 import type { Feature } from './feature.js';
 
 /** `cribwright/analysis`: everything known of the plans in a file, for the drawing. */
 export const analysis: Feature = {
   serve(session) {
-    session.connection.onRequest(AnalysisRequest, async ({ uri }: AnalysisParams): Promise<AnalysisReply> => {
-      const checked = await session.checked(uri);
-      return checked
-        ? {
-            uri,
-            version: checked.version,
-            state: checked.state,
-            pending: checked.pending,
-            plans: checked.plans,
-          }
-        : { uri, version: 0, state: 'no plan', pending: false, plans: [] };
-    });
+    session.connection.onRequest(
+      AnalysisRequest,
+      async ({ uri }: AnalysisParams, token): Promise<AnalysisReply> => {
+        session.drawn.add(sameUri(uri));
+        const checked = await session.whole(uri, 'loads', token);
+        return checked
+          ? {
+              uri,
+              version: checked.version,
+              state: checked.state,
+              pending: checked.pending !== undefined,
+              plans: checked.plans,
+            }
+          : { uri, version: 0, state: 'no plan', pending: false, plans: [] };
+      },
+    );
   },
 };

@@ -55,7 +55,7 @@ function planTitle(desk: Desk, analysis: Analysis, checked: Checked): string {
     ...(warning > 0 ? [say('warnings', { count: String(warning) })] : []),
     // Said only when every check ran: silence is no clean bill.
     ...(notRun > 0 ? [say('notRun', { count: String(notRun) })] : []),
-    ...(checked.pending ? [say('pending', {})] : []),
+    ...(checked.pending ? [say(checked.pending === 'loads' ? 'loadsPending' : 'pending', {})] : []),
     ...(notRun + danger + warning === 0 && !checked.pending ? [say('safe', {})] : []),
     ...(all > 0 ? [say('heldExpectations', { held: String(held), all: String(all) })] : []),
     say('seeDrawing', {}),

@@ -2,7 +2,7 @@ import type { CancellationToken } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
 import type { Locale } from '../l10n/say.js';
 import type { Settings } from '../server/settings.js';
-import type { Checked, Workspace } from '../workspace/workspace.js';
+import type { Checked, Pending, Workspace } from '../workspace/workspace.js';
 
 /** What every feature works on: the files, and how its user wants things said. Knows no connection. */
 export interface Desk {
@@ -13,8 +13,8 @@ export interface Desk {
   file(uri: string): Promise<BoundFile | undefined>;
   /** Its problems and the analysis of its plans. Rejects where the request was cancelled before it came to that. */
   checked(uri: string, token?: CancellationToken): Promise<Checked | undefined>;
-  /** The same, with what is heavy worked out too. */
-  whole(uri: string): Promise<Checked | undefined>;
+  /** The same, with the loads worked out, or the push too. Rejects where the request was cancelled. */
+  whole(uri: string, wanted: Pending, token?: CancellationToken): Promise<Checked | undefined>;
   /** Every plan file of the opened folders, read in. For what goes across files. */
   everyFile(): Promise<readonly BoundFile[]>;
   /** The same files with other texts in some of them, to try a change out. Touches nothing. */

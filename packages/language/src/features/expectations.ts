@@ -9,7 +9,7 @@ export const expectations: Feature = {
     session.connection.onRequest(
       ExpectationsRequest,
       async ({ uri }: AnalysisParams): Promise<ExpectationsReply> => {
-        const checked = await session.whole(uri);
+        const checked = await session.whole(uri, 'push');
         return { items: checked ? itemsOf(uri, checked) : [] };
       },
     );

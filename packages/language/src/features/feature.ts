@@ -5,6 +5,8 @@ import type { Desk } from './desk.js';
 export interface Session extends Desk {
   readonly connection: Connection;
   readonly client: ClientCapabilities;
+  /** Files of which the client shows a drawing: it asked for their analysis since they were opened. */
+  readonly drawn: Set<string>;
 }
 
 /** One feature of the protocol: what it offers, and its answers. A file of its own, named after the feature. */

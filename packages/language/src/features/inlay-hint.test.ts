@@ -14,14 +14,14 @@ const lineOf = (words: string): number => trailerPlan.split('\n').findIndex((l) 
 
 it('shows a crib\u2019s height at the end of its first line', async () => {
   const { file, checked } = await opened();
-  const hints = hintsOf(file, checked, { start: 0, end: file.text.length });
+  const hints = hintsOf(file, checked, { start: 0, end: file.text.length }, 'en');
   expect(hints.map((h) => h.position.line)).toEqual([lineOf('crib A')]);
   expect(hints[0]?.label).toContain('49 in');
 });
 
 it('shows hints of the lines asked for only', async () => {
   const { file, checked } = await opened();
-  expect(hintsOf(file, checked, { start: 0, end: 10 })).toEqual([]);
+  expect(hintsOf(file, checked, { start: 0, end: 10 }, 'en')).toEqual([]);
 });
 
 it('tells above a plan what is unsafe, and above a crib its figures', async () => {

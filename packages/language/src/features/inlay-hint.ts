@@ -2,11 +2,13 @@ import { type Figure, print } from '@cribwright/engine';
 import { type InlayHint, InlayHintKind } from 'vscode-languageserver';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import type { Span } from '../grammar/syntax.js';
+import { type Locale, say as translate } from '../l10n/say.js';
 import type { Checked } from '../workspace/workspace.js';
 import { plansIn } from './edit.js';
 import type { Feature } from './feature.js';
 import { replyOf } from './plan-around.js';
 import { documentOf, spanOf } from './positions.js';
+import { say } from './words.js';
 
 /** Figures shown at the end of a support's first line, and of which line: the rest are a hover away. */
 const shown = ['height', 'load', 'use'] as const;
@@ -19,12 +21,12 @@ export const inlayHint: Feature = {
       if (!session.settings.inlayHints) return null;
       const file = await session.file(textDocument.uri);
       const checked = file && (await session.checked(textDocument.uri, token));
-      return file && checked ? hintsOf(file, checked, spanOf(file, range)) : null;
+      return file && checked ? hintsOf(file, checked, spanOf(file, range), session.locale) : null;
     });
   },
 };
 
-export function hintsOf(file: BoundFile, checked: Checked, within: Span): InlayHint[] {
+export function hintsOf(file: BoundFile, checked: Checked, within: Span, locale: Locale): InlayHint[] {
   return plansIn(file.blocks).flatMap((plan) => {
     const analysis = replyOf(file, checked, plan)?.analysis;
     if (!analysis) return [];
@@ -33,14 +35,17 @@ export function hintsOf(file: BoundFile, checked: Checked, within: Span): InlayH
       const at = block.headSpan.end;
       if (!support || at < within.start || at > within.end) return [];
       const figures = shown.flatMap((key) => support.figures[key] ?? []);
-      return figures.length === 0 ? [] : [hint(file, at, figures)];
+      const late = analysis.pending ? [translate(say('loadsPending', {}), locale)] : [];
+      return figures.length === 0 ? [] : [hint(file, at, [...figures.map(inWords), ...late])];
     });
   });
 }
 
-const hint = (file: BoundFile, at: number, figures: readonly Figure[]): InlayHint => ({
+const inWords = (f: Figure): string => `${f.label} ${print(f)}`;
+
+const hint = (file: BoundFile, at: number, words: readonly string[]): InlayHint => ({
   position: documentOf(file).positionAt(at),
-  label: figures.map((f) => `${f.label} ${print(f)}`).join(' · '),
+  label: words.join(' · '),
   kind: InlayHintKind.Type,
   paddingLeft: true,
 });

@@ -32,6 +32,7 @@ const spanish: Readonly<Record<keyof typeof editorWords, string>> = {
   otherBuild:
     'Armar {crib} {layout} de {timber}, {courses} hiladas: {timbers} maderos, {use} de su capacidad en uso',
   pending: 'calculando aún el empuje',
+  loadsPending: 'calculando aún las cargas',
   seeDrawing: 'Ver el dibujo',
   heldExpectations: '{held} de {all} expectativas cumplidas',
 };

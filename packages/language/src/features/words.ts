@@ -31,6 +31,7 @@ export const editorWords = {
   otherBuild:
     'Build {crib} {layout} of {timber}, {courses} courses: {timbers} timbers, {use} of its capacity used',
   pending: 'still working out the push',
+  loadsPending: 'still working out the loads',
   seeDrawing: 'See the drawing',
   heldExpectations: '{held} of {all} expectations held',
 } as const;

@@ -333,18 +333,21 @@ species MixedOak "mixed oak" {
 // stand for a day.
 //
 // Friction of tyres: traction tables of Noon (1994), wet to dry. Friction of timber on ground is from memory unless
-// a line says otherwise.
+// a line says otherwise. Body friction is that of a vehicle's own metal, on its side or its roof: painted sheet is
+// smoother than the plain steel of the tables, so their low end counts. Where it is unknown, no push is worked out.
 
 surface asphalt {
   bearing          29 psi        source published "Crane-support ground table, OSHA Alliance Program" "asphalt"
   tyre friction    0.50 to 0.65  source published "Noon, traction coefficients, 1994" "wet and dry asphalt"
   timber friction  0.40 to 0.60  source from memory
+  body friction    0.20 to 0.50  source from memory
 }
 
 surface concrete "concrete paving" {
   bearing          1,000 psi     source published "Crane-support ground table, OSHA Alliance Program" "concrete"
   tyre friction    0.60 to 0.75  source published "Noon, traction coefficients, 1994" "wet and dry concrete"
   timber friction  0.45 to 0.70  source published "CTU Code (IMO, ILO, UNECE)" "appendix 2, rough concrete on sawn wood 0.70; lower end from memory"
+  body friction    0.10 to 0.50  source published "BS 5975:2008 as quoted by The Concrete Society" "plain steel on cast and on trowelled concrete"
 }
 
 // Gravel: 2,000 psf here; 3,000 in the IBC; 6,000 in Chicago's old code; 8,352 to 15,696 in crane practice.
@@ -352,24 +355,28 @@ surface gravel {
   bearing          2,000 psf     source published "24 CFR 3285.202" "class 2, gravel and dense sand"
   tyre friction    0.35          source published "Noon, traction coefficients, 1994" "gravel and dirt"
   timber friction  0.30 to 0.50  source from memory
+  body friction    0.25 to 0.40  source published "NAVFAC DM-7.02 (1986)" "table 1, steel against silty and against clean gravel"
 }
 
 surface gravel-by-building-code "gravel, as the building code has it" {
   bearing          3,000 psf     source published "International Building Code 2012" "Table 1806.2, sandy gravel and gravel"
   tyre friction    0.35          source published "Noon, traction coefficients, 1994" "gravel and dirt"
   timber friction  0.30 to 0.50  source from memory
+  body friction    0.25 to 0.40  source published "NAVFAC DM-7.02 (1986)" "table 1, steel against silty and against clean gravel"
 }
 
 surface firm-gravel "firm compacted gravel, as crane crews have it" {
   bearing          58 psi        source published "Crane-support ground table, OSHA Alliance Program" "firm compacted gravel, low"
   tyre friction    0.35          source published "Noon, traction coefficients, 1994" "gravel and dirt"
   timber friction  0.30 to 0.50  source from memory
+  body friction    0.25 to 0.40  source published "NAVFAC DM-7.02 (1986)" "table 1, steel against silty and against clean gravel"
 }
 
 surface crushed-stone "compressed crushed stone" {
   bearing          36 psi        source published "Crane-support ground table, OSHA Alliance Program" "compressed crushed stone"
   tyre friction    0.35          source published "Noon, traction coefficients, 1994" "gravel and dirt"
   timber friction  0.30 to 0.50  source from memory
+  body friction    0.30 to 0.40  source published "NAVFAC DM-7.02 (1986)" "table 1, steel against single-size and against well-graded rock fill"
 }
 
 // Sand: 1,500 psf here; 2,000 in the IBC; 5,000 compact and clean in Chicago's old code.
@@ -377,6 +384,7 @@ surface sand {
   bearing          1,500 psf     source published "24 CFR 3285.202" "class 3, sand"
   tyre friction    0.25 to 0.35  source from memory
   timber friction  0.25 to 0.45  source from memory
+  body friction    0.25 to 0.30  source published "NAVFAC DM-7.02 (1986)" "table 1, steel against silty and against clean sand"
 }
 
 // Clay: 1,500 psf in the IBC and in 24 CFR 3285; 500 very soft to 6,000 hard in Chicago's old code; 6,192 firm in
@@ -385,18 +393,21 @@ surface clay "clay or silt" {
   bearing          1,500 psf     source published "International Building Code 2012" "Table 1806.2, clay and silt"
   tyre friction    0.20 to 0.35  source from memory
   timber friction  0.25 to 0.45  source from memory
+  body friction    unknown       source published "NAVFAC DM-7.02 (1986)" "table 1: for clay adhesion, and no friction"
 }
 
 surface soft-clay "very soft clay" {
   bearing          500 psf       source published "Chicago Building Code 13-132-060 (archived)" "table (a), clay, very soft"
   tyre friction    0.10 to 0.25  source from memory
   timber friction  0.20 to 0.35  source from memory
+  body friction    unknown       source published "NAVFAC DM-7.02 (1986)" "table 1: for soft clay adhesion, and no friction"
 }
 
 surface lawn "grass" {
   bearing          1,500 psf     source published "International Building Code 2012" "Table 1806.2, clay and silt: take no more under sod"
   tyre friction    0.20 to 0.35  source published "Noon, traction coefficients, 1994" "wet grass 0.20; upper end from memory"
   timber friction  0.20 to 0.40  source from memory
+  body friction    unknown       source unknown
 }
 
 // No value is presumed for mud, peat, organic silt or unprepared fill (IBC 1806.2). The check of the ground cannot run
@@ -405,18 +416,21 @@ surface fill "mud, peat or unprepared fill" {
   bearing          unknown       source published "International Building Code 2012" "1806.2: no presumptive value"
   tyre friction    0.10 to 0.35  source from memory
   timber friction  0.20 to 0.40  source from memory
+  body friction    unknown       source unknown
 }
 
 surface snow "packed snow over paving" {
   bearing          unknown       source unknown
   tyre friction    0.20 to 0.25  source published "Noon, traction coefficients, 1994" "snow"
   timber friction  0.10 to 0.30  source from memory
+  body friction    unknown       source unknown
 }
 
 surface ice "ice over paving" {
   bearing          unknown       source unknown
   tyre friction    0.10 to 0.15  source published "Noon, traction coefficients, 1994" "ice"
   timber friction  0.05 to 0.15  source from memory
+  body friction    0.02 to 0.04  source published "OpenStax University Physics, volume 1" "table 6.1, steel on ice 0.04; lower end from memory"
 }
 `,
   'ties.crib': `// Straps, chains and wire rope: working load limits.

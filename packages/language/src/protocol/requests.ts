@@ -50,6 +50,8 @@ export interface AnalysisChangedParams {
   readonly notRun: number;
   /** A heavy check is still being worked out: this is not the last word. */
   readonly pending: boolean;
+  /** Loads, and all that hangs on one, are among it. There is nothing new to draw until they are there. */
+  readonly loads?: 'pending';
 }
 
 /** Client to server: turn edits of the plan into edits of the text. Used by drags, keys and quick fixes. */

@@ -120,6 +120,17 @@ export const surfaceProperties = {
       required: true,
     },
   ),
+  bodyFriction: property(
+    'body friction',
+    sequence(
+      either(flag('unknown', 'unknown'), quantity('friction', 'ratio', { range: true })),
+      source,
+    ),
+    {
+      doc: "Grip of a vehicle's own metal that lies on it, on its side or its roof. Unknown is never taken as enough.",
+      example: 'body friction 0.2 to 0.4',
+    },
+  ),
   source: sourceLine,
 };
 

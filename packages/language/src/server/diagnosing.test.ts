@@ -14,6 +14,7 @@ function desk(files: Map<string, { version: number; text: string }>) {
   const work = diagnosing<string>({
     turn,
     pause: async () => undefined,
+    layout: async () => false,
     complete: nothingLeft,
     check: async (uri) => {
       checks++;
@@ -82,6 +83,7 @@ it('never sends a report that an edit overtook', async () => {
   const work = diagnosing<string>({
     turn,
     pause: async () => undefined,
+    layout: async () => false,
     complete: nothingLeft,
     check: async (uri) => {
       const file = files.get(uri) ?? { version: 0, text: '' };
@@ -123,6 +125,7 @@ function heavy() {
   const work = diagnosing<string>({
     turn,
     pause: async () => undefined,
+    layout: async () => false,
     check: async (uri) => {
       const content = whole.has(text) ? `${text}, whole` : text;
       return { uri, version, content, key: content };
@@ -184,6 +187,7 @@ it('shows nothing of a file that was closed while it was being checked', async (
   const work = diagnosing<string>({
     turn,
     pause: async () => undefined,
+    layout: async () => false,
     complete: nothingLeft,
     check: async (uri) => {
       const file = files.get(uri);
@@ -200,4 +204,76 @@ it('shows nothing of a file that was closed while it was being checked', async (
   release();
   await work.settled();
   expect(sent).toEqual([]);
+});
+
+/** A file whose loads take three steps, and whose push takes one more after a pause. */
+function slow(drawn: boolean) {
+  const log: string[] = [];
+  let text = 'one';
+  let version = 1;
+  let known: 'geometry' | 'loads' | 'push' = 'geometry';
+  const work = diagnosing<string>({
+    turn,
+    pause: async () => void log.push('pause'),
+    layout: async () => {
+      if (drawn) log.push(`layout ${text}`);
+      return drawn;
+    },
+    check: async (uri) => {
+      const content = `${text} ${known}`;
+      return { uri, version, content, key: content };
+    },
+    *complete(_uri, wanted) {
+      if (known === wanted || known === 'push') return false;
+      for (const step of wanted === 'loads' ? [1, 2, 3] : [1]) {
+        log.push(`${wanted} ${step} of ${text}`);
+        yield;
+      }
+      known = wanted;
+      return true;
+    },
+    send: ({ content }) => log.push(`sent ${content}`),
+    clear: () => undefined,
+  });
+  const edit = (to: string): void => {
+    text = to;
+    version++;
+    known = 'geometry';
+    work.touch('a');
+  };
+  return { work, log, edit };
+}
+
+it('shows what hangs on no load, then without a pause the loads, then the push', async () => {
+  const { work, log } = slow(true);
+  work.touch('a');
+  await work.settled();
+  expect(log).toEqual([
+    'layout one',
+    'sent one geometry',
+    'loads 1 of one',
+    'loads 2 of one',
+    'loads 3 of one',
+    'sent one loads',
+    'pause',
+    'push 1 of one',
+    'sent one push',
+  ]);
+});
+
+it('lets an edit in after the layout, and between the steps of the loads', async () => {
+  const { work, log, edit } = slow(true);
+  work.touch('a');
+  while (!log.includes('layout one')) await new Promise((next) => setImmediate(next));
+  edit('two');
+  while (!log.includes('loads 2 of two')) await new Promise((next) => setImmediate(next));
+  edit('three');
+  await work.settled();
+  expect(log.filter((l) => l.startsWith('sent'))).toEqual([
+    'sent two geometry',
+    'sent three geometry',
+    'sent three loads',
+    'sent three push',
+  ]);
+  expect(log).not.toContain('loads 3 of two');
 });

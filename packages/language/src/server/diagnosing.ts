@@ -1,3 +1,4 @@
+import type { Pending } from '../workspace/checked.js';
 import { quiet, type Turn } from './quiet.js';
 
 /** What one file has to show, ready to send. `key` is equal for two reports that say the same. */
@@ -23,16 +24,18 @@ export interface Work<Content> {
   readonly pause: () => Promise<void>;
   /** `undefined` when the file is no longer open. */
   readonly check: (uri: string) => Promise<Report<Content> | undefined>;
+  /** Shows what there is before the check, where that will take a while. Gives whether it did. */
+  readonly layout: (uri: string) => Promise<boolean>;
   /** What the check left to be worked out, in steps; dropped at the next edit. Gives whether there was anything. */
-  readonly complete: (uri: string) => Iterator<void, boolean>;
+  readonly complete: (uri: string, wanted: Pending) => Iterator<void, boolean>;
   readonly send: (report: Report<Content>) => void;
   readonly clear: (uri: string) => void;
 }
 
 /**
  * Checks touched files, the last touched first, one at a time. An edit stops the round between two files and
- * begins a new one. Sends a report only where it says something new, or speaks of a new version. When nobody
- * types, works out what the checks left open.
+ * begins a new one. Sends a report only where it says something new, or speaks of a new version. Then works out
+ * the loads that a check left open, and when nobody types the push.
  */
 export function diagnosing<Content>(the: Work<Content>): Diagnosing {
   const waiting = new Set<string>();
@@ -51,23 +54,32 @@ export function diagnosing<Content>(the: Work<Content>): Diagnosing {
     while (waiting.size > 0 && !overtaken()) {
       const uri = [...waiting].at(-1) ?? '';
       waiting.delete(uri);
+      if (await the.layout(uri)) {
+        // Lets it go out, and a newer edit in.
+        await turned();
+        if (overtaken()) {
+          waiting.add(uri);
+          break;
+        }
+      }
       const report = await the.check(uri);
       // An edit came while files were read: that round speaks of an old text.
       if (report && overtaken()) waiting.add(uri);
       else if (report) offer(uri, report);
       await turned();
     }
-    if (!overtaken()) await rest(overtaken);
+    await rest('loads', overtaken);
+    if (!overtaken()) await the.pause();
+    await rest('push', overtaken);
     running = false;
     if (waiting.size > 0 || overtaken()) return calm.stir();
     for (const done of settle.splice(0)) done();
   }
 
-  async function rest(overtaken: () => boolean): Promise<void> {
-    await the.pause();
+  async function rest(wanted: Pending, overtaken: () => boolean): Promise<void> {
     for (const uri of [...sent.keys()].reverse()) {
       if (overtaken()) return;
-      const steps = the.complete(uri);
+      const steps = the.complete(uri, wanted);
       let step = steps.next();
       for (; step.done !== true; step = steps.next()) {
         await turned();

@@ -4,8 +4,8 @@ import type { Session } from '../features/feature.js';
 import { diagnosticsOf } from '../features/publish-diagnostics.js';
 import { say } from '../features/words.js';
 import { say as translate } from '../l10n/say.js';
-import { AnalysisChanged, type AnalysisChangedParams } from '../protocol/requests.js';
-import type { Checked } from '../workspace/workspace.js';
+import { AnalysisChanged, type AnalysisChangedParams, LayoutDrawn } from '../protocol/requests.js';
+import type { Checked, Pending } from '../workspace/workspace.js';
 import type { Report } from './diagnosing.js';
 import type { OpenDocuments } from './open-documents.js';
 import { willing } from './willing.js';
@@ -18,7 +18,8 @@ export interface Shown {
 /** Turns the check of a file into what the client is told: diagnostics with their version, and a tally. */
 export function publisher(session: Session, open: OpenDocuments) {
   const { connection, client } = session;
-  const pending = new Set<string>();
+  /** What of each file was still open when it was last sent. */
+  const pending = new Map<string, Pending>();
   const numbers = new WeakMap<object, number>();
   let last = 0;
   /** A number for each analysis: equal numbers, equal drawing. */
@@ -55,15 +56,34 @@ export function publisher(session: Session, open: OpenDocuments) {
     }
   }
 
+  /** Lets a client that draws the file see how its plans lie, where their checks will take a while. */
+  async function layout(uri: string): Promise<boolean> {
+    const document = session.drawn.has(uri) ? open.get(uri) : undefined;
+    if (!document) return false;
+    try {
+      await session.file(uri);
+      const found = session.workspace.layout(uri);
+      if (found) willing(connection.sendNotification(LayoutDrawn, { ...found, uri: document.uri }));
+      return found !== undefined;
+    } catch {
+      // The check that follows stops at the same thing, and says so.
+      return false;
+    }
+  }
+
   return {
     report,
+    layout,
     send({ uri, version, content: { diagnostics, tally } }: Report<Shown>): void {
       const about = version === undefined ? {} : { version };
       void connection.sendDiagnostics({ uri, ...about, diagnostics: [...diagnostics] });
       const changed: AnalysisChangedParams = { uri, version: version ?? 0, ...tally };
       void connection.sendNotification(AnalysisChanged, changed);
-      if (pending.delete(uri) && !tally.pending) refresh();
-      if (tally.pending) pending.add(uri);
+      const left = tally.loads ? 'loads' : tally.pending ? 'push' : undefined;
+      const before = pending.get(uri);
+      if (before !== undefined && before !== left) refresh();
+      if (left === undefined) pending.delete(uri);
+      else pending.set(uri, left);
     },
     clear(uri: string): void {
       void connection.sendDiagnostics({ uri, diagnostics: [] });
@@ -83,7 +103,8 @@ function tallyOf({ problems, state, pending }: Checked): Shown['tally'] {
     note: count('note'),
     // Text that cannot be read holds checks that could not run.
     notRun: notRun + (state === 'errors' && notRun === 0 ? 1 : 0),
-    pending,
+    pending: pending !== undefined,
+    ...(pending === 'loads' ? { loads: 'pending' as const } : {}),
   };
 }
 

@@ -2,7 +2,7 @@ import type { CancellationToken, Connection, InitializeParams } from 'vscode-lan
 import { LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
 import type { Session } from '../features/feature.js';
-import type { Checked } from '../workspace/workspace.js';
+import type { Checked, Pending } from '../workspace/workspace.js';
 import { openWorkspace } from '../workspace/workspace.js';
 import { diagnosing } from './diagnosing.js';
 import { openDocuments, sameUri } from './open-documents.js';
@@ -18,6 +18,9 @@ const mostFiles = 2000;
 
 /** Without typing for this long, in ms, what is heavy may begin. */
 const breath = 250;
+
+/** Checks that take longer than this, ms, are shown in two goes: what hangs on no load, then all. */
+const longest = 40;
 
 /** Ties one client to a workspace: keeps texts in step, checks what changed, and answers the features' questions. */
 export function startSession(
@@ -37,6 +40,7 @@ export function startSession(
     get today() {
       return today();
     },
+    hurry: { now: () => performance.now(), over: longest },
   });
 
   async function file(uri: string): Promise<BoundFile | undefined> {
@@ -53,10 +57,18 @@ export function startSession(
     }
     return workspace.check(sameUri(uri));
   }
-  async function whole(uri: string): Promise<Checked | undefined> {
+  async function whole(
+    uri: string,
+    wanted: Pending,
+    token?: CancellationToken,
+  ): Promise<Checked | undefined> {
     if (!(await file(uri))) return undefined;
-    for (const _step of workspace.complete(sameUri(uri))) await new Promise<void>((next) => turn(next));
-    return checked(uri);
+    for (const _step of workspace.complete(sameUri(uri), wanted)) {
+      await new Promise<void>((next) => turn(next));
+      if (token?.isCancellationRequested)
+        throw new ResponseError(LSPErrorCodes.RequestCancelled, 'cancelled');
+    }
+    return checked(uri, token);
   }
   const listed = async (): Promise<readonly string[]> =>
     (await Promise.all(folders.map((folder) => files.list(folder, mostFiles)))).flat().map(sameUri);
@@ -65,6 +77,7 @@ export function startSession(
     connection,
     client: params.capabilities,
     workspace,
+    drawn: new Set(),
     get settings() {
       return settings;
     },
@@ -94,12 +107,13 @@ export function startSession(
       }),
   };
 
-  const { report, send, clear, refresh } = publisher(session, open);
+  const { report, layout, send, clear, refresh } = publisher(session, open);
   const work = diagnosing({
     turn,
     pause: () => new Promise((done) => setTimeout(done, breath)),
+    layout,
     check: report,
-    complete: (uri) => workspace.complete(sameUri(uri)),
+    complete: (uri, wanted) => workspace.complete(sameUri(uri), wanted),
     send,
     clear,
   });
@@ -131,6 +145,7 @@ export function startSession(
   connection.onDidCloseTextDocument(({ textDocument: { uri } }) => {
     if (!open.close(uri)) return;
     work.forget(sameUri(uri));
+    session.drawn.delete(sameUri(uri));
     workspace.drop(sameUri(uri));
     changed(uri);
   });

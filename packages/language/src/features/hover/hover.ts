@@ -38,14 +38,15 @@ export async function hoverAt(
   const plan = checked && planAround(file, checked, offset);
   const name = nameAt(file, offset);
   // A value is worked out with the file that it stands in.
-  const home = name?.target.kind === 'value' ? await desk.checked(name.target.uri, token) : undefined;
-  const values = (name && home?.valuesAt(name.target.nameSpan.start)) ?? [];
+  const home = name?.target.kind === 'value' ? await desk.file(name.target.uri) : undefined;
+  const values = name && home ? desk.workspace.valuesAt(home.uri, name.target.nameSpan.start) : [];
   const found = name
     ? { span: name.span, parts: aboutName(desk, name.target, plan, values) }
     : whatStands(desk, file, offset, plan);
   if (!found || found.parts.length === 0) return null;
+  const late = plan?.analysis.pending ? [translate(say('loadsPending', {}), desk.locale)] : [];
   return {
-    contents: { kind: 'markdown', value: found.parts.join('\n\n---\n\n') },
+    contents: { kind: 'markdown', value: [...found.parts, ...late].join('\n\n---\n\n') },
     range: rangeOf(file, found.span),
   };
 }

@@ -23,9 +23,9 @@ export function deskOf(
     locale,
     file,
     checked: async (uri) => ((await file(uri)) ? workspace.check(uri) : undefined),
-    async whole(uri) {
+    async whole(uri, wanted) {
       if (!(await file(uri))) return undefined;
-      for (const _step of workspace.complete(uri));
+      for (const _step of workspace.complete(uri, wanted));
       return workspace.check(uri);
     },
     async everyFile() {

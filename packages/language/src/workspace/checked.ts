@@ -1,0 +1,50 @@
+import type { Finding, Message } from '@cribwright/engine';
+import type { Span } from '../grammar/syntax.js';
+import type { TextChange } from '../problems/problem.js';
+import type { AnalysisReply, PlanReply } from '../protocol/requests.js';
+
+/** Everything that is known of one file: what is wrong with its text, and what the checks say of its plans. */
+export interface Checked {
+  readonly uri: string;
+  readonly version: number;
+  readonly state: AnalysisReply['state'];
+  readonly problems: readonly Problem[];
+  readonly plans: readonly PlanReply[];
+  /**
+   * What is not worked out yet: every load and what hangs on one, or the push that a plan holds alone. Until then
+   * nothing here may look as if all checks had run.
+   */
+  readonly pending: Pending | undefined;
+}
+
+export type Pending = 'loads' | 'push';
+
+export interface Problem {
+  /** Of a text problem its code, of a finding its rule. */
+  readonly code: string;
+  readonly source: 'text' | 'plan';
+  readonly severity: 'danger' | 'warning' | 'note' | 'unused';
+  readonly message: Message;
+  readonly span: Span;
+  readonly related: readonly { readonly uri: string; readonly span: Span; readonly message: Message }[];
+  readonly fixes: readonly ProblemFix[];
+  readonly finding?: Finding;
+  /** The title of the plan that a finding speaks of. */
+  readonly plan?: string;
+}
+
+export interface ProblemFix {
+  readonly title: Message;
+  readonly safe: boolean;
+  readonly edits: Readonly<Record<string, readonly TextChange[]>>;
+}
+
+/** Of a file that is not there. */
+export const nothingChecked = (uri: string): Checked => ({
+  uri,
+  version: 0,
+  state: 'no plan',
+  problems: [],
+  plans: [],
+  pending: undefined,
+});

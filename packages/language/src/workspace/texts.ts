@@ -1,0 +1,78 @@
+import { type Parsed, parse } from '../grammar/parse.js';
+import { type FileSource, libraryFolder, libraryText } from './files.js';
+
+export interface Text {
+  readonly text: string;
+  readonly version: number;
+}
+
+/** The texts of files, as the editor has them or as they were read, and their parses. */
+export class Texts {
+  private readonly texts = new Map<string, Text | 'absent'>();
+  private readonly parses = new Map<string, { readonly text: string; readonly parsed: Parsed }>();
+
+  /** @param changed told of a file whose text has become another. */
+  constructor(
+    private readonly files: FileSource,
+    private readonly changed: (uri: string) => void,
+  ) {}
+
+  /** `same` where only the version is another. */
+  put(uri: string, text: string, version: number): 'same' | 'changed' {
+    const before = this.texts.get(uri);
+    this.texts.set(uri, { text, version });
+    if (before && before !== 'absent' && before.text === text) return 'same';
+    this.changed(uri);
+    return 'changed';
+  }
+
+  drop(uri: string): void {
+    this.texts.delete(uri);
+    this.parses.delete(uri);
+    this.changed(uri);
+  }
+
+  of(uri: string): Text | undefined {
+    const known = this.texts.get(uri);
+    if (known) return known === 'absent' ? undefined : known;
+    const text = libraryText(uri);
+    return text === undefined ? undefined : { text, version: 0 };
+  }
+
+  /** Reads it in. Gives whether it is there. */
+  async read(uri: string): Promise<boolean> {
+    if (this.of(uri)) return true;
+    if (this.texts.get(uri) === 'absent' || uri.startsWith(libraryFolder)) return false;
+    const text = await this.files.read(uri);
+    // An editor may have opened it meanwhile.
+    if (this.texts.has(uri)) return this.of(uri) !== undefined;
+    this.texts.set(uri, text === undefined ? 'absent' : { text, version: 0 });
+    this.changed(uri);
+    return text !== undefined;
+  }
+
+  parsed(uri: string): Parsed | undefined {
+    const text = this.of(uri)?.text;
+    if (text === undefined) return undefined;
+    const known = this.parses.get(uri);
+    if (known?.text === text) return known.parsed;
+    const parsed = parse(text);
+    this.parses.set(uri, { text, parsed });
+    return parsed;
+  }
+
+  /** What its `use` lines say, as written. */
+  usesOf(uri: string): readonly string[] {
+    return (this.parsed(uri)?.statements ?? []).flatMap((s) => {
+      const [use, path] = s.terms;
+      return use?.text === 'use' && path?.kind === 'text' ? [path.text.replace(/^"|"$/g, '')] : [];
+    });
+  }
+
+  /** Files that are there, without the library. */
+  uris(): readonly string[] {
+    return [...this.texts]
+      .filter(([uri, t]) => t !== 'absent' && !uri.startsWith(libraryFolder))
+      .map(([uri]) => uri);
+  }
+}
