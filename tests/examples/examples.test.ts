@@ -1,11 +1,10 @@
 import { readdirSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-import { type Report, readReport, surprises } from '@cribwright/cli';
+import { type Report, surprises } from '@cribwright/cli';
 import { drawScene, svgOf, viewsOf } from '@cribwright/drawing';
 import { caution } from '@cribwright/engine';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { readPlans, root } from './read-plans.js';
 
-const root = fileURLToPath(new URL('../../', import.meta.url));
 const files = readdirSync(`${root}examples`, { recursive: true, encoding: 'utf8' })
   .filter((name) => name.endsWith('.crib') && !name.startsWith('out'))
   .map((name) => `examples/${name}`)
@@ -13,19 +12,7 @@ const files = readdirSync(`${root}examples`, { recursive: true, encoding: 'utf8'
 
 let report: Report = { files: [], unreadable: [] };
 beforeAll(async () => {
-  const silent = () => {};
-  report = await readReport(
-    {
-      cwd: root,
-      env: {},
-      isTTY: false,
-      today: '2026-11-25',
-      out: silent,
-      err: silent,
-      stdin: async () => '',
-    },
-    ['examples'],
-  );
+  report = await readPlans();
 }, 120_000);
 
 const inFile = (path: string) => report.files.filter((f) => f.path === path);

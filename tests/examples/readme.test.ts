@@ -1,10 +1,9 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-import { readReport, surprises } from '@cribwright/cli';
+import { surprises } from '@cribwright/cli';
 import { caution } from '@cribwright/engine';
 import { expect, it } from 'vitest';
+import { readPlans, root } from './read-plans.js';
 
-const root = fileURLToPath(new URL('../../', import.meta.url));
 const readme = readFileSync(`${root}README.md`, 'utf8');
 
 it('carries the caution as every sheet does', () => {
@@ -15,19 +14,7 @@ it('shows plans that hold', async () => {
   const fences = [...readme.matchAll(/```crib\n([\s\S]*?)```/g)].map((m) => m[1] ?? '');
   expect(fences.length).toBeGreaterThan(0);
   for (const text of fences) {
-    const silent = () => {};
-    const report = await readReport(
-      {
-        cwd: root,
-        env: {},
-        isTTY: false,
-        today: '2026-11-25',
-        out: silent,
-        err: silent,
-        stdin: async () => text,
-      },
-      ['-'],
-    );
+    const report = await readPlans(['-'], text);
     const [file] = report.files;
     expect(file?.problems.map((p) => p.message.text)).toEqual([]);
     expect(file?.plans.length).toBe(1);

@@ -1,10 +1,7 @@
-import { fileURLToPath } from 'node:url';
-import { readReport } from '@cribwright/cli';
 import type { Analysis, Plan } from '@cribwright/engine';
 import { analyze } from '@cribwright/engine';
 import { samplePlans } from '@cribwright/engine/testing';
-
-const root = fileURLToPath(new URL('../../', import.meta.url));
+import { readPlans } from '../examples/read-plans.js';
 
 export interface DrawnPlan {
   readonly name: string;
@@ -14,19 +11,7 @@ export interface DrawnPlan {
 
 /** Every plan of the examples, as the command line reads them. */
 export async function examplePlans(): Promise<readonly DrawnPlan[]> {
-  const silent = () => {};
-  const report = await readReport(
-    {
-      cwd: root,
-      env: {},
-      isTTY: false,
-      today: '2026-11-25',
-      out: silent,
-      err: silent,
-      stdin: async () => '',
-    },
-    ['examples'],
-  );
+  const report = await readPlans();
   return report.files.flatMap(({ path, plans }) =>
     plans.map(({ reply }, i) => ({
       name: `${path

@@ -1,6 +1,7 @@
 import { type AnalysisParams, type AnalysisReply, AnalysisRequest } from '../protocol/requests.js';
 import { sameUri } from '../server/open-documents.js';
 import type { Feature } from './feature.js';
+import { forDrawing } from './for-drawing.js';
 
 /** `cribwright/analysis`: everything known of the plans in a file, for the drawing. */
 export const analysis: Feature = {
@@ -16,7 +17,7 @@ export const analysis: Feature = {
               version: checked.version,
               state: checked.state,
               pending: checked.pending !== undefined,
-              plans: checked.plans,
+              plans: checked.plans.map(forDrawing),
             }
           : { uri, version: 0, state: 'no plan', pending: false, plans: [] };
       },
