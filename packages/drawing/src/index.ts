@@ -3,6 +3,7 @@ export { fieldSheet } from './field-sheet/field-sheet.js';
 export { type PdfOptions, pdfOf } from './pdf/pdf-of.js';
 export type * from './scene/scene.js';
 export { alike } from './sharing/alike.js';
+export { leaveOut, type SentScene } from './sharing/kept.js';
 export { type Palette, paletteOf, palettes, type ThemeName } from './svg/palette.js';
 export { SceneSvg } from './svg/scene-svg.js';
 export { paletteVariables, variableStyleSheet } from './svg/style-sheet.js';

@@ -1,4 +1,4 @@
-import type { Scene, ViewChoice, ViewId } from '@cribwright/drawing';
+import type { SentScene, ViewChoice, ViewId } from '@cribwright/drawing';
 
 /** Everything the panel and its host say to each other. Each message names the file it speaks of. */
 
@@ -16,9 +16,14 @@ export type ToPanel =
         readonly name: string;
         readonly about?: readonly string[];
       }[];
-      readonly scenes: readonly Scene[];
+      /** Parts that are as they were in the drawing that `after` names are left out. */
+      readonly scenes: readonly SentScene[];
+      /** Names this drawing. A panel that does not have the one it comes after says `ready`, and gets it whole. */
+      readonly turn?: number;
+      readonly after?: number;
       readonly stages: readonly { readonly id: string; readonly title: string }[];
-      readonly losses: readonly { readonly id: string; readonly title: string }[];
+      /** What may be taken as lost; without it, what could be before. */
+      readonly losses?: readonly { readonly id: string; readonly title: string }[];
       readonly subjects: readonly { readonly id: string; readonly name: string; readonly kind: string }[];
       readonly tally: {
         readonly danger: number;
@@ -27,6 +32,8 @@ export type ToPanel =
         readonly notRun: number;
         /** A heavy check is still being worked out: this is not the last word. */
         readonly pending?: boolean;
+        /** No check has run yet: the counts say nothing. */
+        readonly unchecked?: boolean;
       };
       /** The text has errors: this is the last drawing that could be made. */
       readonly stale: string | undefined;
@@ -37,6 +44,7 @@ export type ToPanel =
   | { readonly kind: 'say'; readonly uri: string; readonly text: string };
 
 export type FromPanel =
+  /** The panel has no drawing, or not the one that was built upon. */
   | { readonly kind: 'ready' }
   /** A `show` has been painted. `words` is what the drawing says to a reader who does not see it. */
   | { readonly kind: 'drawn'; readonly uri: string; readonly version: number; readonly words: string }

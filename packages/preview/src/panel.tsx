@@ -1,5 +1,5 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
-import type { Scene, ViewChoice } from '@cribwright/drawing/page';
+import { putBack, type Scene, type ViewChoice } from '@cribwright/drawing/page';
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Canvas } from './canvas.js';
@@ -11,7 +11,6 @@ import { More } from './more.js';
 import { Notices } from './notices.js';
 import { noPicture, pictureOf } from './picture.js';
 import { PlanPicker } from './plan-picker.js';
-import { shared } from './share.js';
 import { SpaceToggle } from './space-toggle.js';
 import { stageAfter } from './stage-after.js';
 import { StageTools } from './stage-tools.js';
@@ -31,6 +30,7 @@ interface Drawn {
 /** The page of the panel. It shows scenes and says what the reader wants; the text is changed by the host alone. */
 export function Panel({ host }: { readonly host: Host }): JSX.Element {
   const [drawn, setDrawn] = useState<Drawn>();
+  const latest = useRef<Drawn>();
   const [stale, setStale] = useState<string>();
   const [said, setSaid] = useState<string>();
   const [lit, setLit] = useState<string>();
@@ -44,10 +44,16 @@ export function Panel({ host }: { readonly host: Host }): JSX.Element {
   useEffect(() => {
     const stop = host.hear((message) => {
       if (message.kind === 'show') {
+        const next = joined(latest.current, message);
+        if (next === undefined) {
+          host.post({ kind: 'ready' });
+          return;
+        }
+        latest.current = next;
         uri.current = message.uri;
         setStale(message.stale);
         setSaid(undefined);
-        setDrawn((before) => joined(before, message));
+        setDrawn(next);
       } else if (message.uri === uri.current) {
         if (message.kind === 'light') setLit(message.element);
         else if (message.kind === 'say') setSaid(message.text);
@@ -120,7 +126,11 @@ export function Panel({ host }: { readonly host: Host }): JSX.Element {
             stage={scene.choice.stage}
             choose={(stage) => choose({ stage, lost: undefined })}
           />
-          <LossPicker losses={show.losses} lost={scene.choice.lost} choose={(lost) => choose({ lost })} />
+          <LossPicker
+            losses={show.losses ?? []}
+            lost={scene.choice.lost}
+            choose={(lost) => choose({ lost })}
+          />
           <ZoomTools zoom={zoom} set={setZoom} />
           <SpaceToggle scene={scene} on={inSpace} set={setInSpace} />
           <More>
@@ -174,10 +184,20 @@ export function Panel({ host }: { readonly host: Host }): JSX.Element {
 // Until the first drawing brings the caution with it, the page has its own, shorter one.
 const waitingCaution = 'A planning and teaching aid. Believe what you see on scene.';
 
-/** A message without a drawing leaves the last one up: the panel is never blank. */
-function joined(before: Drawn | undefined, show: Show): Drawn {
-  if (show.scenes.length === 0 && before !== undefined && before.show.uri === show.uri) {
-    return { show: { ...show, scenes: before.show.scenes }, scenes: before.scenes };
+/**
+ * The last drawing and the message joined. A message without a drawing leaves the last one up: the panel is never
+ * blank. `undefined` where the message builds upon a drawing that is not here.
+ */
+function joined(before: Drawn | undefined, message: Show): Drawn | undefined {
+  const same = before?.show.uri === message.uri ? before : undefined;
+  const show = { ...message, losses: message.losses ?? same?.show.losses ?? [] };
+  if (show.scenes.length === 0 && same !== undefined) return { show, scenes: same.scenes };
+  if (show.after !== undefined && before?.show.turn !== show.after) return undefined;
+  const scenes: Scene[] = [];
+  for (const [i, sent] of show.scenes.entries()) {
+    const scene = putBack(before?.scenes[i], sent);
+    if (scene === undefined) return undefined;
+    scenes.push(scene);
   }
-  return { show, scenes: show.scenes.map((scene, i) => shared(before?.scenes[i], scene)) };
+  return { show, scenes };
 }

@@ -4,6 +4,8 @@ import type { Show } from './panel.js';
 
 /** How many findings there are. A check that could not run is said aloud; nothing here ever says safe. */
 export function Tally({ tally }: { readonly tally: Show['tally'] }): JSX.Element {
+  if (tally.unchecked === true)
+    return <p class="tally">Not checked yet: loads and limits are being worked out.</p>;
   const parts = [
     { count: tally.danger, level: 'danger', sign: '▲', one: 'unsafe', many: 'unsafe' },
     {

@@ -161,7 +161,12 @@ function labelsOf(drawn: readonly { thing: Thing; far: boolean; box: Box }[], lo
     .flatMap((d) => {
       if (taken.has(d.thing.id)) return [];
       const same = drawn.filter(
-        (o) => o.thing.kind === d.thing.kind && d.thing.kind !== 'vehicle' && close(o.box, d.box),
+        (o) =>
+          o === d ||
+          (o.thing.kind === d.thing.kind &&
+            d.thing.kind !== 'vehicle' &&
+            !taken.has(o.thing.id) &&
+            close(o.box, d.box)),
       );
       for (const o of same) taken.add(o.thing.id);
       const lead = same.find((o) => !o.far) ?? d;

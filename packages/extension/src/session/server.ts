@@ -22,6 +22,7 @@ import {
   EditRequest,
   ElementAtRequest,
   ExpectationsRequest,
+  LayoutDrawn,
   MoveRequest,
   RulePageRequest,
 } from '@cribwright/language/protocol';
@@ -40,6 +41,8 @@ export interface Server {
   readonly bundledFiles: () => Promise<BundledFilesReply>;
   /** The analysis of a file changed. */
   readonly onAnalysis: vscode.Event<AnalysisChangedParams>;
+  /** How the plans of a file lie now, before their checks have run. */
+  readonly onLayout: vscode.Event<AnalysisReply>;
 }
 
 export const serverOf = (
@@ -48,9 +51,12 @@ export const serverOf = (
   context: vscode.ExtensionContext,
 ): Server => {
   const changed = new vscode.EventEmitter<AnalysisChangedParams>();
+  const layout = new vscode.EventEmitter<AnalysisReply>();
   context.subscriptions.push(
     changed,
+    layout,
     client.onNotification(AnalysisChanged, (params: AnalysisChangedParams) => changed.fire(params)),
+    client.onNotification(LayoutDrawn, (params: AnalysisReply) => layout.fire(params)),
   );
   const ask =
     <Params, Reply>(method: string) =>
@@ -68,5 +74,6 @@ export const serverOf = (
     bundledFile: ask(BundledFileRequest),
     bundledFiles: () => ask<object, BundledFilesReply>(BundledFilesRequest)({}),
     onAnalysis: changed.event,
+    onLayout: layout.event,
   };
 };

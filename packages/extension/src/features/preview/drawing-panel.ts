@@ -1,3 +1,4 @@
+import type { AnalysisReply } from '@cribwright/language/protocol';
 import type { FromPanel, ToPanel } from '@cribwright/preview';
 import * as vscode from 'vscode';
 import type { Session } from '../../session/session.js';
@@ -9,6 +10,7 @@ import { loadPage } from './load-page.js';
 import { refusals } from './refusals.js';
 import { firstLook, type Looking, showMessage } from './show-message.js';
 import { staleWords } from './stale-words.js';
+import { Turns } from './turns.js';
 
 /** One panel and the file it draws. The text is the only truth: a drag or a key here asks for an edit of it. */
 export class DrawingPanel {
@@ -17,6 +19,7 @@ export class DrawingPanel {
   private uri: vscode.Uri | undefined;
   private drawable: Drawable | undefined;
   private readonly looks = new Map<string, Looking>();
+  private readonly turns = new Turns();
   private lit: string | undefined;
   private asked = 0;
   private wanted: { readonly format: string; readonly made: (data: string) => void } | undefined;
@@ -61,6 +64,15 @@ export class DrawingPanel {
     }
   }
 
+  /** Draws how the plans lie now, before their checks have run. An answer to an older question is dropped. */
+  layout(reply: AnalysisReply): void {
+    const uri = this.uri?.toString();
+    if (uri === undefined || (this.drawable?.uri === uri && reply.version < this.drawable.version)) return;
+    this.asked++;
+    this.drawable = joined(this.drawable, { ...reply, uri });
+    this.post();
+  }
+
   /** Lights the shape of an element, and makes it the one that close-ups show. */
   light(element: string | undefined): void {
     const { uri } = this;
@@ -88,7 +100,8 @@ export class DrawingPanel {
   /** What is looked at now, so that an export saves what is seen. */
   seen() {
     const plan = this.plan();
-    return plan && this.uri ? { plan, looking: this.looking(), uri: this.uri } : undefined;
+    const pending = this.drawable?.pending === true;
+    return plan && this.uri ? { plan, looking: this.looking(), uri: this.uri, pending } : undefined;
   }
 
   /** Has the page make a picture of what it shows, as base64. */
@@ -104,6 +117,7 @@ export class DrawingPanel {
     if (message.kind === 'ready') {
       this.pageIsUp = true;
       this.up.fire();
+      this.turns.forget();
       return this.post();
     }
     if (!this.uri || message.uri !== this.uri.toString()) return;
@@ -171,7 +185,8 @@ export class DrawingPanel {
 
   private post(): void {
     if (this.drawable && this.drawable.uri === this.uri?.toString()) {
-      this.send(showMessage(this.drawable, this.looking(), staleWords(this.drawable)));
+      const message = showMessage(this.drawable, this.looking(), staleWords(this.drawable));
+      if (this.pageIsUp) this.send(this.turns.next(message));
     }
   }
 

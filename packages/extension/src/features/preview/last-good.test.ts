@@ -35,13 +35,22 @@ it('draws the plans that have no error as they are now', () => {
   const before = joined(undefined, reply(1, 'good', [plan('One'), plan('Two')]));
   const [one, two] = [plan('One'), plan('Two', true)];
   const after = joined(before, reply(2, 'errors', [one, two]));
-  expect(after.plans[0]).toBe(one);
+  expect(after.plans[0]).toEqual(one);
   expect(after.plans[1]).toBe(before.plans[1]);
 });
 
 it('draws as far as it could read where there was never a whole reading', () => {
   const first = reply(1, 'errors', [plan('One', true)]);
   expect(joined(undefined, first)).toMatchObject({ plans: first.plans, stale: 'as far as read' });
+});
+
+it('keeps the objects of what did not change, so that it is not drawn again', () => {
+  const named = (title: string, ...cribs: object[]) =>
+    ({ plan: { title, cribs }, partial: false }) as unknown as PlanReply;
+  const before = joined(undefined, reply(1, 'good', [named('One', { id: 'A', x: 1 }, { id: 'B', x: 2 })]));
+  const after = joined(before, reply(2, 'good', [named('One', { id: 'A', x: 3 }, { id: 'B', x: 2 })]));
+  expect(after.plans[0]?.plan.cribs[0]).toEqual({ id: 'A', x: 3 });
+  expect(after.plans[0]?.plan.cribs[1]).toBe(before.plans[0]?.plan.cribs[1]);
 });
 
 it('does not show a plan of another file', () => {

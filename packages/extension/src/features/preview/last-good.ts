@@ -1,3 +1,4 @@
+import { alike } from '@cribwright/drawing';
 import type { AnalysisReply, PlanReply } from '@cribwright/language/protocol';
 
 /** What a panel can draw of a file. The panel is never blank because the text has an error. */
@@ -17,8 +18,13 @@ export interface Drawable {
  * shown as it was last read whole.
  */
 export const joined = (before: Drawable | undefined, reply: AnalysisReply): Drawable => {
-  const { uri, version, plans, pending } = reply;
+  const { uri, version, pending } = reply;
   const kept = before?.uri === uri ? before.plans : [];
+  // What did not change is the same object as before: then it is not drawn again.
+  const plans = reply.plans.map((p, i) => {
+    const plan = alike(kept[i]?.plan, p.plan);
+    return plan === p.plan ? p : { ...p, plan };
+  });
   if (reply.state !== 'errors') return { uri, version, pending, plans, stale: undefined };
   if (plans.length === 0) {
     return {

@@ -24,6 +24,10 @@ export const preview: Feature = (session) => {
   const active = (): DrawingPanel | undefined =>
     [...panels].find(({ panel }) => panel.active) ?? following() ?? [...panels][0];
   const following = (): DrawingPanel | undefined => [...panels].find(({ locked }) => !locked);
+  const showing = (uri: string): readonly DrawingPanel[] => {
+    const shown = vscode.Uri.parse(uri).toString();
+    return [...panels].filter(({ shows }) => shows === shown);
+  };
   const tell = ({ panel, locked }: DrawingPanel): void => {
     if (panel.active) void vscode.commands.executeCommand('setContext', 'cribwright.drawingLocked', locked);
   };
@@ -68,9 +72,12 @@ export const preview: Feature = (session) => {
         if (uri) void drawing.show(uri, kept);
       },
     }),
-    server.onAnalysis(({ uri }) => {
-      const changed = vscode.Uri.parse(uri).toString();
-      for (const drawing of panels) if (drawing.shows === changed) void drawing.refresh();
+    server.onAnalysis(({ uri, loads }) => {
+      if (loads === 'pending') return;
+      for (const drawing of showing(uri)) void drawing.refresh();
+    }),
+    server.onLayout((reply) => {
+      for (const drawing of showing(reply.uri)) drawing.layout(reply);
     }),
     vscode.window.onDidChangeActiveTextEditor((editor) => {
       if (editor?.document.languageId !== 'cribwright') return;

@@ -21,8 +21,8 @@ export const saveDrawing = async (
   }
   const format = formats.find((f) => f === given) ?? (await pickFormat());
   if (!format) return undefined;
-  const { plan, looking, uri } = seen;
-  const [scene] = scenesFor(plan.plan, plan.analysis, looking.choice);
+  const { plan, looking, uri, pending } = seen;
+  const [scene] = scenesFor(plan.plan, plan.analysis, looking.choice, pending);
   if (!scene) return undefined;
   const bytes =
     format === 'svg'

@@ -1,4 +1,4 @@
-import { analyze } from '@cribwright/engine';
+import { analyze, unchecked } from '@cribwright/engine';
 import { tallCrib, trailerOnCar } from '@cribwright/engine/testing';
 import { expect, it } from 'vitest';
 import type { Drawable } from './last-good.js';
@@ -43,6 +43,17 @@ it('counts what is unsafe, and does not count what a reviewer accepted', () => {
     })),
   };
   expect(showMessage(accepted, firstLook, undefined).tally.danger).toBe(0);
+});
+
+it('says of a plan whose checks have not run that it is not checked, and keeps what was chosen', () => {
+  const plans = [{ plan: tallCrib, analysis: unchecked(tallCrib), places: {}, partial: false }];
+  const look = { plan: 0, choice: { ...firstLook.choice, stage: 1, lost: 'car gives way' } };
+  const show = showMessage({ uri, version: 8, plans, stale: undefined, pending: true }, look, undefined);
+  expect(show.tally).toMatchObject({ danger: 0, pending: true, unchecked: true });
+  expect(show.losses).toBeUndefined();
+  expect(show.scenes[0]?.choice).toEqual(look.choice);
+  expect(show.scenes[0]?.words).toContain('The checks have not run yet');
+  expect(show.views?.map(({ id }) => id)).toContain('use');
 });
 
 it('lets go of choices that the plan does not have', () => {

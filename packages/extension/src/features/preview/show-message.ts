@@ -1,9 +1,12 @@
-import { scenesFor, type View, type ViewChoice, viewsOf } from '@cribwright/drawing';
+import { type Scene, scenesFor, type View, type ViewChoice, viewsOf } from '@cribwright/drawing';
 import type { PlanReply } from '@cribwright/language/protocol';
 import type { ToPanel } from '@cribwright/preview';
 import type { Drawable } from './last-good.js';
 
 export type Show = Extract<ToPanel, { readonly kind: 'show' }>;
+
+/** The same with nothing left out of its drawings. */
+export type Whole = Omit<Show, 'scenes'> & { readonly scenes: readonly Scene[] };
 
 /** What is looked at: a plan of the file, and how. */
 export interface Looking {
@@ -22,12 +25,13 @@ export const firstLook: Looking = {
 };
 
 /** The message that makes the panel draw a file. Choices that the plan no longer has are let go. */
-export const showMessage = (drawable: Drawable, looking: Looking, stale: string | undefined): Show => {
-  const { uri, version, plans } = drawable;
+export const showMessage = (drawable: Drawable, looking: Looking, stale: string | undefined): Whole => {
+  const { uri, version, plans, pending } = drawable;
   const shown = Math.min(looking.plan, Math.max(0, plans.length - 1));
   const reply = plans[shown];
   const choice = reply ? within(reply, looking.choice) : looking.choice;
   const stages = reply?.analysis.stages ?? [];
+  const unchecked = reply?.analysis.unchecked === true;
   const stage = stages[choice.stage ?? stages.length - 1];
   return {
     kind: 'show',
@@ -35,16 +39,16 @@ export const showMessage = (drawable: Drawable, looking: Looking, stale: string 
     version,
     plans: plans.map(({ plan }) => ({ title: plan.title })),
     shown,
-    views: reply ? viewsOf(reply.plan, reply.analysis).map(tab) : [],
-    scenes: reply ? scenesFor(reply.plan, reply.analysis, choice) : [],
+    views: reply ? viewsOf(reply.plan, reply.analysis, pending).map(tab) : [],
+    scenes: reply ? scenesFor(reply.plan, reply.analysis, choice, pending) : [],
     stages: stages.map(({ id, title }) => ({ id, title })),
-    losses: (stage?.losses ?? []).map(({ id, title }) => ({ id, title })),
+    ...(unchecked ? {} : { losses: (stage?.losses ?? []).map(({ id, title }) => ({ id, title })) }),
     subjects: (reply?.analysis.supports ?? []).map(({ id, name, kind }) => ({
       id,
       name,
       kind,
     })),
-    tally: { ...tally(reply), pending: drawable.pending },
+    tally: { ...tally(reply), pending, ...(unchecked ? { unchecked } : {}) },
     stale,
   };
 };
@@ -59,7 +63,9 @@ const within = ({ analysis }: PlanReply, choice: ViewChoice): ViewChoice => {
     view: choice.view,
     subject: analysis.supports.some(({ id }) => id === choice.subject) ? choice.subject : undefined,
     stage,
-    lost: losses.some(({ id }) => id === choice.lost) ? choice.lost : undefined,
+    // Before the checks have run, what may be lost is not known: the choice is kept for when it is.
+    lost:
+      analysis.unchecked === true || losses.some(({ id }) => id === choice.lost) ? choice.lost : undefined,
   };
 };
 

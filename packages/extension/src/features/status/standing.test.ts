@@ -8,6 +8,8 @@ it('says good only when every check ran and found nothing', () => {
   expect(standingOf(undefined, []).kind).toBe('waiting');
   expect(standingOf({ ...none, pending: true }, []).kind).toBe('waiting');
   expect(standingOf({ ...none, notRun: 1 }, []).kind).toBe('not run');
+  expect(standingOf({ ...none, warning: 2, pending: true, loads: 'pending' }, []).kind).toBe('waiting');
+  expect(standingOf({ ...none, danger: 2, pending: true, loads: 'pending' }, []).kind).toBe('danger');
   expect(standingOf(none, [{ severity: 0, message: 'no such unit' }]).kind).toBe('unread');
 });
 

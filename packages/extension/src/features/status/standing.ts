@@ -13,6 +13,8 @@ interface Counts {
   readonly notRun: number;
   /** A heavy check is still being worked out. */
   readonly pending: boolean;
+  /** Loads, and all that hangs on one, are among it. */
+  readonly loads?: 'pending';
 }
 
 /**
@@ -31,7 +33,7 @@ export const standingOf = (
   const worst = [...seen].sort((a, b) => a.severity - b.severity)[0]?.message;
   if (counts && counts.danger > 0) return { kind: 'danger', count: counts.danger, worst };
   if (errors.length > 0) return { kind: 'unread', count: errors.length, worst };
-  if (!counts) return { kind: 'waiting', count: 0, worst };
+  if (!counts || counts.loads === 'pending') return { kind: 'waiting', count: 0, worst };
   if (counts.notRun > 0) return { kind: 'not run', count: counts.notRun, worst };
   const toLookAt = Math.max(counts.warning, warnings.length);
   if (toLookAt > 0) return { kind: 'warning', count: toLookAt, worst };
