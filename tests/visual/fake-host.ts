@@ -1,14 +1,15 @@
-import type { Scene, ViewChoice } from '@cribwright/drawing';
-import { firstChoice, scenesFor, viewsOf } from '@cribwright/drawing';
+import { firstChoice, type ViewChoice } from '@cribwright/drawing';
 import type { Analysis, Plan } from '@cribwright/engine';
 import type { FromPanel, PanelState, ToPanel } from '@cribwright/preview';
 import { build } from 'esbuild';
 import type { Browser, Page } from 'playwright-core';
+import { showMessage, type Whole } from '../../packages/extension/src/features/preview/show-message.js';
 
 /** Longer than this the panel is not waited for, ms. */
 const patience = 10_000;
 
-const origin = 'http://panel.test';
+/** Under https, as a page that may use the clipboard must be. */
+export const origin = 'https://panel.test';
 
 /** The panel's page in a browser, with a host that answers as the editor does. Nothing leaves the machine. */
 export interface FakeHost {
@@ -153,34 +154,16 @@ const standIn = (state: PanelState | undefined): string => `{
 
 export const testUri = 'file:///alder-ridge/yard.crib';
 
-/** The message that the editor would send for a plan. */
-export function messageFor(plan: Plan, analysis: Analysis, choice: ViewChoice): Show {
-  const scenes: readonly Scene[] = scenesFor(plan, analysis, choice);
-  const stage = analysis.stages[choice.stage ?? analysis.stages.length - 1];
-  const open = analysis.findings.filter((f) => f.accepted === undefined);
-  const count = (severity: string) =>
-    open.filter((f) => f.severity === severity && f.couldNotRun !== true).length;
-  return {
-    kind: 'show',
-    uri: testUri,
-    version: 1,
-    plans: [{ title: plan.title }],
-    shown: 0,
-    views: viewsOf(plan, analysis).map(({ id, name, subject }) => ({
-      id,
-      name,
-      ...(subject === undefined ? {} : { about: subject }),
-    })),
-    scenes,
-    stages: analysis.stages.map(({ id, title }) => ({ id, title })),
-    losses: (stage?.losses ?? []).map(({ id, title }) => ({ id, title })),
-    subjects: analysis.supports.map(({ id, name, kind }) => ({ id, name, kind })),
-    tally: {
-      danger: count('danger'),
-      warning: count('warning'),
-      note: count('note'),
-      notRun: open.filter((f) => f.couldNotRun === true).length,
+/** The message that the editor sends for a plan. */
+export const messageFor = (plan: Plan, analysis: Analysis, choice: ViewChoice): Whole =>
+  showMessage(
+    {
+      uri: testUri,
+      version: 1,
+      plans: [{ plan, analysis, places: {}, partial: false }],
+      pending: analysis.unchecked === true,
+      stale: undefined,
     },
-    stale: undefined,
-  };
-}
+    { plan: 0, choice },
+    undefined,
+  );

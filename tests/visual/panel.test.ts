@@ -271,27 +271,6 @@ describe('the panel', { timeout: 90_000 }, () => {
     await again.page.context().close();
   });
 
-  it('takes the drawing away as SVG, PNG and PDF', async () => {
-    const host = await opened();
-    const [scene] = scenesFor(plan, analysis, firstChoice);
-    await host.page.getByText('More', { exact: true }).click();
-    await host.page.getByRole('button', { name: 'Save as SVG' }).click();
-    expect((await host.next('export')).data).toBe(scene && svgOf(scene));
-    await host.page.getByRole('button', { name: 'Save as PNG' }).click();
-    const png = await host.next('export');
-    // The signature of a PNG file, in base64.
-    expect(png).toMatchObject({ format: 'png', data: expect.stringMatching(/^iVBORw0KGgo/) });
-    await host.send({ kind: 'make', uri: testUri, format: 'pdf' });
-    const pdf = await host.next('export');
-    expect(
-      Buffer.from(pdf.data ?? '', 'base64')
-        .toString('latin1')
-        .slice(0, 5),
-    ).toBe('%PDF-');
-    expect(host.errors).toEqual([]);
-    await host.page.context().close();
-  });
-
   it('turns the layout in space, loaded only when asked for', async () => {
     const host = await opened();
     const asked: string[] = [];

@@ -2,7 +2,8 @@
 import type { Scene } from '@cribwright/drawing/page';
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { copyPicture, noPicture, pictureOf } from './picture.js';
+import type { Said } from './notices.js';
+import { copyPicture, NoClipboard, noPicture, pictureOf } from './picture.js';
 import { themeNow } from './themes.js';
 
 type Format = 'svg' | 'png' | 'pdf';
@@ -11,7 +12,7 @@ type Format = 'svg' | 'png' | 'pdf';
 export function ExportTools(props: {
   readonly scene: Scene;
   readonly send: (format: Format, data: string) => void;
-  readonly say: (text: string) => void;
+  readonly say: (said: Said) => void;
 }): JSX.Element {
   const [busy, setBusy] = useState(false);
   const run = async (task: () => Promise<void>) => {
@@ -19,7 +20,9 @@ export function ExportTools(props: {
     try {
       await task();
     } catch (error) {
-      props.say(noPicture(error));
+      const offer =
+        error instanceof NoClipboard ? { words: 'Save as PNG', take: () => void save('png') } : undefined;
+      props.say({ text: noPicture(error), offer });
     } finally {
       setBusy(false);
     }
@@ -30,7 +33,7 @@ export function ExportTools(props: {
   const copy = () =>
     run(async () => {
       await copyPicture(props.scene, themeNow());
-      props.say('The drawing is on the clipboard as a picture.');
+      props.say({ text: 'The drawing is on the clipboard as a picture.' });
     });
   return (
     <fieldset class="export" aria-label="Take it away">

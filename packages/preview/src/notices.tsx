@@ -1,10 +1,16 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 import type { JSX } from 'preact';
 
+/** Something said to the reader, and what may be done about it. */
+export interface Said {
+  readonly text: string;
+  readonly offer?: { readonly words: string; readonly take: () => void } | undefined;
+}
+
 /** What the reader must know now: that the drawing is not up to date, and what the host answered. */
 export function Notices(props: {
   readonly stale: string | undefined;
-  readonly said: string | undefined;
+  readonly said: Said | undefined;
   readonly dismiss: () => void;
 }): JSX.Element {
   return (
@@ -12,7 +18,12 @@ export function Notices(props: {
       {props.stale === undefined ? null : <p class="stale">{props.stale}</p>}
       {props.said === undefined ? null : (
         <p class="said">
-          {props.said}
+          <span class="said-text">{props.said.text}</span>
+          {props.said.offer === undefined ? null : (
+            <button type="button" class="offer" onClick={props.said.offer.take}>
+              {props.said.offer.words}
+            </button>
+          )}
           <button type="button" onClick={props.dismiss} aria-label="Close this notice">
             ×
           </button>

@@ -8,7 +8,7 @@ import type { Host } from './host.js';
 import { LossPicker } from './loss-picker.js';
 import type { ToPanel } from './messages.js';
 import { More } from './more.js';
-import { Notices } from './notices.js';
+import { Notices, type Said } from './notices.js';
 import { noPicture, pictureOf } from './picture.js';
 import { PlanPicker } from './plan-picker.js';
 import { SpaceToggle } from './space-toggle.js';
@@ -32,7 +32,7 @@ export function Panel({ host }: { readonly host: Host }): JSX.Element {
   const [drawn, setDrawn] = useState<Drawn>();
   const latest = useRef<Drawn>();
   const [stale, setStale] = useState<string>();
-  const [said, setSaid] = useState<string>();
+  const [said, setSaid] = useState<Said>();
   const [lit, setLit] = useState<string>();
   const kept = useRef(host.kept());
   const [zoom, setZoom] = useState(kept.current?.zoom ?? 1);
@@ -56,7 +56,7 @@ export function Panel({ host }: { readonly host: Host }): JSX.Element {
         setDrawn(next);
       } else if (message.uri === uri.current) {
         if (message.kind === 'light') setLit(message.element);
-        else if (message.kind === 'say') setSaid(message.text);
+        else if (message.kind === 'say') setSaid({ text: message.text });
         else setWanted(message.format);
       }
     });
@@ -83,7 +83,7 @@ export function Panel({ host }: { readonly host: Host }): JSX.Element {
     setWanted(undefined);
     pictureOf(scene, wanted, 'light').then(
       (data) => host.post({ kind: 'export', uri: show.uri, format: wanted, data }),
-      (error: unknown) => setSaid(noPicture(error)),
+      (error: unknown) => setSaid({ text: noPicture(error) }),
     );
   }, [wanted]);
 
@@ -151,7 +151,7 @@ export function Panel({ host }: { readonly host: Host }): JSX.Element {
         pan={pan}
         inSpace={inSpace && scene.space !== undefined}
         moved={keep}
-        say={setSaid}
+        say={(text) => setSaid(text === undefined ? undefined : { text })}
         act={{
           goTo: (element, property) => host.post({ kind: 'go to', uri: show.uri, element, property }),
           move: (drag, to) =>

@@ -9,13 +9,24 @@ export async function pngOf(scene: Scene, theme: ThemeName): Promise<string> {
   return canvas.toDataURL('image/png').replace(/^data:[^,]*,/, '');
 }
 
-/** Puts a drawing on the clipboard as a picture. Throws where the page may not. */
+/** The page is not let put a picture on the clipboard. */
+export class NoClipboard extends Error {}
+
+/**
+ * Puts a drawing on the clipboard as a picture.
+ *
+ * Throws `NoClipboard` where the page may not, and another error where it cannot paint the drawing.
+ */
 export async function copyPicture(scene: Scene, theme: ThemeName): Promise<void> {
   const canvas = await painted(scene, theme);
   const blob = await new Promise<Blob>((done, fail) =>
     canvas.toBlob((b) => (b === null ? fail(new Error('the picture is empty')) : done(b)), 'image/png'),
   );
-  await navigator.clipboard.write([new ClipboardItem({ 'image/png': blob })]);
+  try {
+    await navigator.clipboard.write([new ClipboardItem({ 'image/png': blob })]);
+  } catch (error) {
+    throw new NoClipboard(whyNot(error));
+  }
 }
 
 async function painted(scene: Scene, theme: ThemeName): Promise<HTMLCanvasElement> {
@@ -39,10 +50,13 @@ async function painted(scene: Scene, theme: ThemeName): Promise<HTMLCanvasElemen
 }
 
 /** Why there is no picture, and what would do instead. */
-export const noPicture = (error: unknown): string => {
-  const why = error instanceof Error ? error.message : String(error);
-  return `The picture could not be made: ${why}. Save it as SVG instead.`;
-};
+export const noPicture = (error: unknown): string =>
+  error instanceof NoClipboard
+    ? `The picture is not on the clipboard: this window does not allow it (${error.message}). Save it as a PNG file and put that where you need it.`
+    : `The picture could not be made: ${whyNot(error)}. Save it as SVG instead.`;
+
+const whyNot = (error: unknown): string =>
+  (error instanceof Error ? error.message : String(error)).replace(/\.$/, '');
 
 /** A drawing in the form asked for: text for SVG, base64 for the others. */
 export async function pictureOf(
