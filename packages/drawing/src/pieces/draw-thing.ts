@@ -34,37 +34,30 @@ export function drawThing(
   placing: Placing,
   options: DrawOptions = {},
 ): DrawnThing | undefined {
-  const told: Told = {
-    standing: look.standing(thing.id),
-    name: nameOf(thing, look),
-    worst: overused(thing, look) ? 'danger' : gravest(look.findingsOn(thing.id)),
-  };
+  const standing = look.standing(thing.id);
   const { far, through, only, clear } = options;
-  return drawnThing(
-    thing,
-    [told.standing, told.name, told.worst, placing.looking, placing.key, far, through, only, clear],
-    () => draw(thing, told, placing, options),
+  const from = [standing, placing.looking, placing.key, far, through, only, clear];
+  const { items, box } = shapesOf(thing, from, () => draw(thing, standing, placing, options));
+  if (items.length === 0) return undefined;
+  const name = nameOf(thing, look);
+  const worst = overused(thing, look) ? 'danger' : gravest(look.findingsOn(thing.id));
+  const item = itemOf(thing, [items, name, worst, far], () =>
+    group(thing.id, items, { ref: thing.ref, name, worst, drag: far === true ? undefined : thing.drag }),
   );
+  return { item, box };
 }
 
-/** An element that did not change, and is told the same of, is the same object in the next drawing. */
-const drawnThing = remembered<Thing, DrawnThing | undefined>();
-
-/** What is known of an element at the moment. */
-interface Told {
-  readonly standing: Standing;
-  readonly name: string;
-  readonly worst: 'danger' | 'warning' | 'note' | undefined;
-}
+// An element that did not change is the same object in the next drawing; told otherwise, its shapes still are.
+const shapesOf = remembered<Thing, { readonly items: readonly Item[]; readonly box: Box }>();
+const itemOf = remembered<Thing, Item>();
 
 function draw(
   thing: Thing,
-  { standing, name, worst }: Told,
+  standing: Standing,
   placing: Placing,
   options: DrawOptions,
-): DrawnThing | undefined {
+): { readonly items: readonly Item[]; readonly box: Box } {
   const solids = options.only === undefined ? thing.solids : thing.solids.filter(options.only);
-  if (solids.length === 0) return undefined;
   const seen = new Set<string>();
   const shapes = [...solids]
     .map((solid, index) => ({
@@ -83,13 +76,7 @@ function draw(
     .reverse();
   const box = shapes.map(boundsOf).reduce(join, around([]));
   const marks = standing === 'lost' ? crossedOut(box) : standing === 'adding' ? marked(box) : [];
-  const item = group(thing.id, [...shapes, ...marks], {
-    ref: thing.ref,
-    name,
-    worst,
-    drag: options.far === true ? undefined : thing.drag,
-  });
-  return { item, box };
+  return { items: shapes.length === 0 ? [] : [...shapes, ...marks], box };
 }
 
 const layer = (solid: Solid): number => (solid.tone === 'vehicle' ? 0 : solid.kind === 'cylinder' ? 1 : 2);

@@ -1,4 +1,4 @@
-import { analyze } from '@cribwright/engine';
+import { analyze, unchecked } from '@cribwright/engine';
 import { samplePlans, trailerOnCar } from '@cribwright/engine/testing';
 import { describe, expect, it } from 'vitest';
 import { drawScene, firstChoice } from '../draw-scene.js';
@@ -39,6 +39,23 @@ describe.each(['plan', 'side', 'space'] as const)('a drawing sent after another,
     const caution = (scene: Scene | undefined) => scene?.items.find((i) => i.key === 'caution');
     expect(caution(after)).toBe(caution(first));
     expect(after?.items).not.toBe(first?.items);
+  });
+
+  it('is told in few words where only what is known of it changed', () => {
+    const before = drawScene(trailerOnCar, unchecked(trailerOnCar), { ...firstChoice, view });
+    const start = putBack(undefined, arrived(before));
+    const { scene, sent } = leaveOut(before, one);
+    expect(scene).toEqual(one);
+    const crib = sent.items.find((i) => i.key === 'crib/A');
+    expect(crib).toMatchObject({ kind: 'kept', told: { name: expect.stringContaining('load') } });
+    const after = putBack(start, arrived(sent));
+    expect(written(after)).toEqual(written(one));
+    const shapes = (s: Scene | undefined) =>
+      s?.items.flatMap((i) => (i.kind === 'group' && i.key === 'crib/A' ? [i.items] : []))[0];
+    expect(shapes(after)).toBe(shapes(start));
+    // And back, where what was told is no longer so.
+    const back = putBack(after, arrived(leaveOut(scene, before).sent));
+    expect(written(back)).toEqual(written(before));
   });
 
   it('is not put together without the one before', () => {

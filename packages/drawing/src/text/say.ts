@@ -24,18 +24,24 @@ export const sayIn = (display: 'us' | 'si'): Say => ({
   duration: (s) => showRange(s, 'duration', 'min', { rounding: 'up' }),
   figure: (figure) => {
     if (figure?.value === undefined) return 'not known';
-    const known = said[display].get(figure);
-    if (known !== undefined) return known;
-    const words = showRange(figure.value, figure.dimension, figure.unit, {
-      rounding: figure.rounding,
-      system: display,
-    })
-      .trim()
-      .replace(/ (in|ft|mm|cm|m)2$/, ' $1²');
-    said[display].set(figure, words);
-    return words;
+    const { value, dimension, unit, rounding } = figure;
+    return said(`${display} ${dimension} ${unit} ${rounding} ${value.low} ${value.high}`, () =>
+      showRange(value, dimension, unit, { rounding, system: display })
+        .trim()
+        .replace(/ (in|ft|mm|cm|m)2$/, ' $1²'),
+    );
   },
 });
 
-/** Figures that were said before: one drawing says each of them several times. */
-const said = { us: new WeakMap<Figure, string>(), si: new WeakMap<Figure, string>() };
+/** Words for numbers that were said before: one drawing says many of them several times, and so does the next. */
+const known = new Map<string, string>();
+const most = 5000;
+
+function said(number: string, say: () => string): string {
+  const before = known.get(number);
+  if (before !== undefined) return before;
+  if (known.size >= most) known.clear();
+  const words = say();
+  known.set(number, words);
+  return words;
+}

@@ -99,13 +99,13 @@ function inSpace(thing: Thing, look: Look, placing: Placing): Item {
   const standing = look.standing(thing.id);
   const name = nameOf(thing, look);
   const worst = gravest(look.findingsOn(thing.id));
-  return drawnInSpace(thing, [standing, name, worst, placing.key], () =>
-    group(thing.id, pieces(thing, standing, placing.toSheet), { ref: thing.ref, name, worst }),
-  );
+  const items = piecesOf(thing, [standing, placing.key], () => pieces(thing, standing, placing.toSheet));
+  return itemOf(thing, [items, name, worst], () => group(thing.id, items, { ref: thing.ref, name, worst }));
 }
 
-/** An element that did not change, and is told the same of, is the same object in the next drawing. */
-const drawnInSpace = remembered<Thing, Item>();
+// An element that did not change is the same object in the next drawing; told otherwise, its pieces still are.
+const piecesOf = remembered<Thing, readonly Item[]>();
+const itemOf = remembered<Thing, Item>();
 
 function pieces(thing: Thing, standing: Standing, toSheet: Placing['toSheet']): readonly Item[] {
   const faint = standing === 'later' || standing === 'lost';
