@@ -11,6 +11,9 @@ const CRANE = published('Crane-support ground table (OSHA Alliance Program)', 'r
 const IBC = published('International Building Code 2012', 'Table 1806.2');
 const CFR = published('24 CFR 3285.202', 'table');
 const CHICAGO = published('Chicago Building Code 13-132-060 (archived)', 'table (a)');
+const NAVFAC = published('NAVFAC DM-7.02 (1986)', 'table 1, steel against soils');
+const FALSEWORK = published('BS 5975:2008 as quoted by The Concrete Society', 'steel on concrete');
+const OPENSTAX = published('OpenStax University Physics, volume 1', 'table 6.1, steel on ice');
 const NOON = published('Noon, traction coefficients (1994)', 'table');
 
 /** kg/m³ in one lb/ft³, from the exact pound and foot. */
@@ -79,6 +82,16 @@ const bears = (name: string, source: Check['source'], expected: number, unit: 'p
   );
 const grip = (name: string, end: 'low' | 'high', expected: number) =>
   ofSurface(`tyre on ${name}, ${end} end`, name, NOON, expected, (s) => s.frictionTyre[end], '');
+/** Friction of a vehicle's own metal that lies on it. */
+const slides = (name: string, end: 'low' | 'high', source: Check['source'], expected: number) =>
+  ofSurface(
+    `steel on ${name}, ${end} end`,
+    name,
+    source,
+    expected,
+    (s) => s.frictionBody?.[end] ?? Number.NaN,
+    '',
+  );
 
 export const subject: Subject = {
   subject: 'library: timber and ground',
@@ -114,5 +127,14 @@ export const subject: Subject = {
     grip('ice', 'low', 0.1),
     grip('ice', 'high', 0.15),
     grip('lawn', 'low', 0.2),
+    slides('concrete', 'low', FALSEWORK, 0.1),
+    slides('concrete', 'high', FALSEWORK, 0.5),
+    slides('gravel', 'low', NAVFAC, 0.25),
+    slides('gravel', 'high', NAVFAC, 0.4),
+    slides('crushed-stone', 'low', NAVFAC, 0.3),
+    slides('crushed-stone', 'high', NAVFAC, 0.4),
+    slides('sand', 'low', NAVFAC, 0.25),
+    slides('sand', 'high', NAVFAC, 0.3),
+    slides('ice', 'high', OPENSTAX, 0.04),
   ],
 };

@@ -6,6 +6,7 @@ import { subject as libraryMaterials } from './library-materials.checks.js';
 import { subject as libraryTies } from './library-ties.checks.js';
 import { subject as libraryVehicles } from './library-vehicles.checks.js';
 import { subject as push } from './push.checks.js';
+import { subject as pushLying } from './push-lying.checks.js';
 import { subject as pushRandom } from './push-random.checks.js';
 import { subject as resting } from './resting.checks.js';
 import { subject as restingRandom } from './resting-random.checks.js';
@@ -22,6 +23,7 @@ export const subjects: readonly Subject[] = [
   resting,
   restingRandom,
   push,
+  pushLying,
   pushRandom,
   analysis,
   axles,

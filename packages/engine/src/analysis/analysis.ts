@@ -114,6 +114,8 @@ export interface StageResult {
 export interface PushResult {
   readonly vehicle: ElementId;
   readonly height: Figure;
+  /** Friction under a vehicle that lies on its side or roof. */
+  readonly grip?: Figure;
   /** 24 of them, evenly round. Direction 0 pushes toward the rear, π/2 toward the passenger side. */
   readonly directions: readonly {
     readonly angle: number;

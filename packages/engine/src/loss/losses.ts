@@ -20,12 +20,15 @@ const coupledAbove = 0.75;
 
 /**
  * Everything that may give way: each wheel end, the air springs of an axle or a cab, each landing leg, each
- * vehicle beneath (a coupling does not), the ground under each strut's foot.
+ * vehicle beneath (a coupling does not), each corner of a body that lies on the ground, the ground under each strut's
+ * foot.
  */
 export function lossesOf(plan: Plan, points: readonly SupportPoint[]): readonly Loss[] {
   return [
     ...plan.contacts.filter((c) => !c.coupled).flatMap((c) => vehicleBeneath(plan, c, points)),
-    ...points.filter((p) => p.kind === 'tyre' || (p.kind === 'part' && p.at.z < coupledAbove)).map(single),
+    ...points
+      .filter((p) => p.kind === 'tyre' || p.kind === 'body' || (p.kind === 'part' && p.at.z < coupledAbove))
+      .map(single),
     ...airSprungAxles(plan, points),
     ...airSprungCabs(plan, points),
     ...points.filter((p) => p.kind === 'strut').map(footGround),

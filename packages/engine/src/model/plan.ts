@@ -54,6 +54,9 @@ export interface Surface {
   readonly frictionTyre: Interval;
   readonly frictionTimber: Interval;
   readonly frictionSource: SourceNote;
+  /** Of a vehicle's own metal that lies on it. `undefined` when unknown: never taken as zero and never as enough. */
+  readonly frictionBody?: Interval | undefined;
+  readonly frictionBodySource?: SourceNote;
   readonly ref: Ref;
 }
 

@@ -5,7 +5,7 @@ import { anchorPlace } from '../strut/anchor-place.js';
 import { bodyOfPart, type SupportPoint } from '../workings/support-points.js';
 import type { Workings } from '../workings/workings.js';
 import { gravityOn } from './gravity.js';
-import { pushContact, stacksOf } from './push-contacts.js';
+import { gripUnder, pushContact, stacksOf } from './push-contacts.js';
 import type { PushStrut, PushSystem, PushTie, TieEnd } from './push-system.js';
 
 /**
@@ -72,13 +72,14 @@ function strutsOf(w: Workings, standing: readonly string[]): readonly PushStrut[
     const locked = strut.lock === 'pinned' || strut.lock === 'backed off';
     if (vehicle === undefined || head === undefined || foot === undefined) return [];
     if (!locked || !standing.includes(strut.id)) return [];
+    const body = part === undefined ? vehicle.id : bodyOfPart(vehicle, part);
     return [
       {
         id: strut.id,
-        body: part === undefined ? vehicle.id : bodyOfPart(vehicle, part),
+        body,
         head,
         foot,
-        footFriction,
+        footFriction: Math.min(footFriction, gripUnder(body, w)),
         capacity: capacity.value?.low ?? 0,
       },
     ];

@@ -2,6 +2,7 @@ import type { Chock } from '../model/support.js';
 import type { Axle, Vehicle } from '../model/vehicle.js';
 import { limitValue } from '../policy/limit.js';
 import { stepToPlan } from '../vehicle/frame.js';
+import { lies } from '../vehicle/posed.js';
 import type { SupportPoint } from '../workings/support-points.js';
 import type { Workings } from '../workings/workings.js';
 import type { PushContact, Stack } from './push-system.js';
@@ -11,7 +12,8 @@ export const pushAssumptions: readonly string[] = [
   'A way of sharing the forces that holds was found: the set-up can stand up to this push, not that it must.',
   'A strut that would push the body the way it is being pushed counts as nothing.',
   'Brakes are not counted; chocked axles are. A chock without an axle holds the last one.',
-  'No friction is counted between one vehicle and another, nor under a body that lies on the ground.',
+  'No friction is counted between one vehicle and another.',
+  'A vehicle that lies on the ground rests on the corners of its outline, and they do not fold. What is set beside it grips no better than its own metal: no load can be counted on to move there.',
   'A kingpin whose tractor is not in the plan is held sideways by the friction of tyres under its own load, and not lengthwise.',
   'Friction is at the low end of its range.',
 ];
@@ -32,9 +34,9 @@ export function pushContact(p: SupportPoint, standing: readonly string[], w: Wor
       return p.at.z > carriedHigh
         ? { ...base, friction: w.plan.ground.surface.frictionTyre.low, ...acrossOnly(p, w) }
         : { ...base, friction: w.plan.ground.surface.frictionTimber.low };
-    // Sheet metal that lies on the ground: its friction is not known, so none is counted.
+    // Where the friction of sheet metal on this ground is not known, none is counted.
     case 'body':
-      return { ...base, friction: 0 };
+      return { ...base, friction: gripUnder(p.upper, w) };
     case 'cab mount':
       return { ...base, friction: 0, coupled: true };
     case 'vehicle':
@@ -46,9 +48,23 @@ export function pushContact(p: SupportPoint, standing: readonly string[], w: Wor
         w.cribs().find((c) => c.crib.id === p.element)?.contactCapacity.value?.low ??
         w.plan.stepChocks.find((s) => s.id === p.element)?.capacity;
       // A capacity that nobody knows holds nothing up.
-      return { ...base, friction: cribFriction(p, w), capacity: capacity ?? 0 };
+      return {
+        ...base,
+        friction: Math.min(cribFriction(p, w), gripUnder(p.upper, w)),
+        capacity: capacity ?? 0,
+      };
     }
   }
+}
+
+/**
+ * How a vehicle's own metal grips the ground where it lies there. More weight than it carries as built cannot be
+ * counted on to move from it to a crib or a strut, so that these grip no better. No limit where it stands.
+ */
+export function gripUnder(body: string, w: Workings): number {
+  const vehicle = w.vehicles.get(body);
+  if (vehicle === undefined || !lies(vehicle)) return Number.POSITIVE_INFINITY;
+  return w.plan.ground.surface.frictionBody?.low ?? 0;
 }
 
 /** A part carried higher than this, m, sits on another vehicle: a kingpin. */

@@ -8,7 +8,9 @@ import type { ComponentRun } from '../loss/loss-working.js';
 import { exactly } from '../model/interval.js';
 import { limitValue, limitWord } from '../policy/limit.js';
 import type { BodyCorner, PlanBody } from '../resting/plan-bodies.js';
+import { lies } from '../vehicle/posed.js';
 import type { Workings } from '../workings/workings.js';
+import { bodyFriction, whyNoGrip } from './body-friction.js';
 import { givesWords } from './gives-words.js';
 import { type HeldPush, heldPushes } from './held-push.js';
 import { planPushSystem } from './plan-push-system.js';
@@ -47,6 +49,8 @@ interface SetUp {
   readonly part: ComponentRun;
   readonly body: PlanBody;
   readonly height: Figure;
+  /** Of the vehicle's own metal on the ground, where it lies there. */
+  readonly grip: Figure | undefined;
   readonly cases: readonly Case[];
 }
 
@@ -73,9 +77,8 @@ function setUp(w: Workings): SetUp | { readonly why: string } {
   const height = pushHeight(w, body);
   if (height.value === undefined || body.centreHeight === undefined)
     return { why: 'the height of its centre of gravity is not known' };
-  const { posture } = vehicle;
-  if (posture.kind === 'on its side' || posture.kind === 'on its roof')
-    return { why: 'it lies on the ground, and the friction under it is not known' };
+  const grip = lies(vehicle) ? bodyFriction(w) : undefined;
+  if (grip !== undefined && grip.value === undefined) return { why: whyNoGrip };
   const last = part.stages.at(-1)?.asBuilt;
   const standing = resting.stages.at(-1)?.standing ?? [];
   const there = part.component.points.filter((_, i) => last?.there[i] === true);
@@ -90,7 +93,7 @@ function setUp(w: Workings): SetUp | { readonly why: string } {
           system: planPushSystem(w, part.component, there, standing, corner, working),
         }));
   });
-  return { part, body, height, cases };
+  return { part, body, height, grip, cases };
 }
 
 /** The case in which least of its own weight is held. */
@@ -108,13 +111,14 @@ function worstPush({ body, height, cases }: SetUp, angle: number): WorstPush {
   for (const held of pushes) {
     const of = cases[i++];
     if (of === undefined) break;
-    if (worst?.of === undefined || shareOf(held, of) < shareOf(worst.held, worst.of))
+    // Of equal shares the first, which is the lightest: it takes the smaller force.
+    if (worst?.of === undefined || shareOf(held, of) < shareOf(worst.held, worst.of) - 1e-9)
       worst = { angle, held, of };
   }
   return worst ?? { angle, held: { kind: 'unsolved' }, of: undefined };
 }
 
-function roseOf(w: Workings, { part, body, height }: SetUp, worst: readonly WorstPush[]): PushRose {
+function roseOf(w: Workings, { part, body, height, grip }: SetUp, worst: readonly WorstPush[]): PushRose {
   if (worst.some(({ held }) => held.kind === 'unsolved'))
     return { why: 'no answer could be proven in one of the directions' };
   const results = worst.map(({ angle, held, of }) => {
@@ -151,6 +155,7 @@ function roseOf(w: Workings, { part, body, height }: SetUp, worst: readonly Wors
   return {
     vehicle: body.vehicle,
     height,
+    ...(grip === undefined ? {} : { grip }),
     directions: results,
     least: {
       ...least.share,

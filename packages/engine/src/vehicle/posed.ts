@@ -28,6 +28,10 @@ function settled(vehicle: Vehicle): Vehicle {
   return rest;
 }
 
+/** Whether a vehicle lies on its side or roof: its body is down, and its wheels carry nothing. */
+export const lies = ({ posture }: Vehicle): boolean =>
+  posture.kind === 'on its side' || posture.kind === 'on its roof';
+
 export const posedPlan = (plan: Plan): Plan =>
   plan.vehicles.every((v) => posed(v) === v) ? plan : { ...plan, vehicles: plan.vehicles.map(posed) };
 

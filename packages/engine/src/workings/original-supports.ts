@@ -1,6 +1,7 @@
 import type { Plan } from '../model/plan.js';
 import type { Part, Vehicle } from '../model/vehicle.js';
 import { toPlan } from '../vehicle/frame.js';
+import { lies } from '../vehicle/posed.js';
 import { underside } from '../vehicle/underside.js';
 import { bodyOfPart, cabBody, type SupportPoint } from './support-points.js';
 
@@ -91,8 +92,6 @@ function ownSupports(vehicle: Vehicle, plan: Plan): readonly SupportPoint[] {
   );
   return [...tyres, ...parts, ...mounts, ...bodyOnGround(vehicle)];
 }
-
-const lies = ({ posture }: Vehicle) => posture.kind === 'on its side' || posture.kind === 'on its roof';
 
 /** What a body that lies on the ground gives: a setting, from memory, of 50,000 lb an inch at each corner. */
 const bodyStiffness = (50_000 * 4.4482216152605) / 0.0254;

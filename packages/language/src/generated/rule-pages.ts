@@ -1562,11 +1562,12 @@ The finished set-up is worked out again with one support taken away at a time:
 - the wheels at each end of each axle;
 - the air springs of an axle, or of a cab;
 - each landing leg that is down;
+- each corner of a vehicle that lies on its side or its roof;
 - the ground under the foot of each strut.
 
 After each loss every vehicle must still rest, at every end of the ranges of weight and place. What each crib then carries is checked by crib-load.
 
-A lost tyre lets the vehicle down onto its rim, and air springs onto their stops: a warning. Where a car, a leg or an axle's springs hold the vehicle up, it falls: a danger.
+A lost tyre lets the vehicle down onto its rim, air springs onto their stops, and a corner that folds onto the body beside it: a warning. Where a car, a leg or an axle's springs hold the vehicle up, it falls: a danger.
 
 A coupling does not count as something that gives way.
 
@@ -1968,6 +1969,7 @@ The finished set-up is pushed at the height that the policy sets, from 24 direct
 - a strut only pushes, up to its rated load; its foot slides unless friction or a tie holds it;
 - a tie only pulls, up to its rating;
 - a wheel resists rolling only where its axle is chocked. Brakes are not counted;
+- a vehicle that lies on its side or its roof grips with the body friction of the ground, at the corners of its outline. What is set beside it grips no better: no load can be counted on to move there. Where that friction is unknown, the check says that it could not run;
 - grade and working loads are there all the time.
 
 By hand, for a block with nothing else: it slides at friction × weight, or tips at weight × half its width ÷ height of the push, whichever comes first.
@@ -1985,7 +1987,7 @@ A strut without a tie whose foot slides adds nothing at all, until it is tied.
 
 - 10 % of the vertical load, sideways: FEMA Rescue Specialist course, Module 1A.
 - A distribution that balances and breaks no limit is a lower bound: from memory, limit analysis.
-- Friction: the surface's and the policy's lines.
+- Friction: the surface's and the policy's lines. Under a vehicle that lies: the surface's \`body friction\`, at its low end.
 
 ## Unsafe
 
@@ -2001,6 +2003,18 @@ plan "On its wheels alone" {
   policy Careful
   vehicle trailer : VanTrailer53 { // push-margin
     cargo "freight" 40,000 lb from 4 ft to 48 ft height 8 ft
+  }
+}
+\`\`\`
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "On its side, pulled by the grade" {
+  ground { surface concrete; grade 4 % toward front }
+  vehicle truck : StraightTruck { // push-margin
+    posture on its driver side
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 60 in
   }
 }
 \`\`\`

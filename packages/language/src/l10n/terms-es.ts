@@ -32,6 +32,13 @@ export const termsEs: Readonly<Record<string, string>> = {
   'the end of the line': 'el fin de la línea',
   'a name in it is not known, or it divides by zero': 'no se conoce un nombre, o divide entre cero',
   'there is no such one': 'no existe',
+  'the weight or the centre of gravity of the vehicle is not known':
+    'no se conoce el peso o el centro de gravedad del vehículo',
+  'the height of its centre of gravity is not known': 'no se conoce la altura de su centro de gravedad',
+  'it lies on the ground, and how its metal grips there is not known: say the body friction of the surface':
+    'yace en el suelo, y no se sabe cuánto agarra ahí su chapa: diga el agarre de la carrocería (body friction) en ese suelo',
+  'no answer could be proven in one of the directions':
+    'en una de las direcciones no se pudo probar ninguna respuesta',
   'both ways': 'en ambos sentidos',
   'either way': 'en ambos sentidos',
   forward: 'hacia adelante',

@@ -122,10 +122,7 @@ export const surfaceProperties = {
   ),
   bodyFriction: property(
     'body friction',
-    sequence(
-      either(flag('unknown', 'unknown'), quantity('friction', 'ratio', { range: true })),
-      source,
-    ),
+    sequence(either(flag('unknown', 'unknown'), quantity('friction', 'ratio', { range: true })), source),
     {
       doc: "Grip of a vehicle's own metal that lies on it, on its side or its roof. Unknown is never taken as enough.",
       example: 'body friction 0.2 to 0.4',

@@ -13,10 +13,15 @@ const words = {
 } as const;
 const say = messages('loss-of-support', words);
 
-/** A tyre lets the vehicle down onto its rim and air springs onto their stops; what stands beneath lets it fall. */
+/**
+ * A tyre lets the vehicle down onto its rim, air springs onto their stops, and a corner that folds onto the body beside
+ * it; what stands beneath lets it fall.
+ */
 function severityOf({ part, run }: Failure): Severity {
   const lost = part.component.points.filter((p) => run.loss?.points.includes(p.id) === true);
-  return lost.every((p) => p.kind === 'tyre' || p.kind === 'cab mount') ? 'warning' : 'danger';
+  return lost.every((p) => p.kind === 'tyre' || p.kind === 'cab mount' || p.kind === 'body')
+    ? 'warning'
+    : 'danger';
 }
 
 function finding(f: Failure): RuleFinding {

@@ -24,6 +24,26 @@ describe('push-margin', () => {
     expect(found?.figures[0]?.formula).toBeDefined();
   });
 
+  const lying = (frictionBody: { low: number; high: number } | undefined) => {
+    const plan = planOf({ vehicles: [{ ...vanTrailer, posture: { kind: 'on its side', side: 'driver' } }] });
+    const surface = { ...plan.ground.surface, frictionBody };
+    return { ...plan, ground: { ...plan.ground, surface } };
+  };
+
+  it('counts the low end of the friction under a vehicle that lies, and shows it', () => {
+    expect(check(rule, lying({ low: 0.2, high: 0.5 }), pushed)).toEqual([]);
+    const [found] = check(rule, lying({ low: 0.05, high: 0.5 }), pushed);
+    expect(found?.severity).toBe('danger');
+    expect(found?.message.text).toContain('holds up to 5 % of its weight');
+    expect(found?.figures.find((f) => f.key === 'grip')?.value).toEqual({ low: 0.05, high: 0.05 });
+  });
+
+  it('does not pass a vehicle that lies where nobody knows the friction under it', () => {
+    const [found] = check(rule, lying(undefined), pushed);
+    expect(found?.couldNotRun).toBe(true);
+    expect(found?.message.text).toContain('say the body friction of the surface');
+  });
+
   it('does not pass where the height of the centre is not known', () => {
     const [found] = check(
       rule,

@@ -65,7 +65,13 @@ export const rule: Rule = {
           limit: beside.limit,
           first: least.givesFirst === undefined ? '' : say('first', { how: least.givesFirst.how }).text,
         }),
-        figures: [least.share, least.holds, rose.height, limit],
+        figures: [
+          least.share,
+          least.holds,
+          rose.height,
+          ...(rose.grip === undefined ? [] : [rose.grip]),
+          limit,
+        ],
         related: [
           ...(least.givesFirst === undefined
             ? []
