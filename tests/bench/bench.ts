@@ -1,11 +1,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { drawScene, firstChoice, type Item } from '@cribwright/drawing';
+import { alike, drawScene, firstChoice, type Item } from '@cribwright/drawing';
 import { analyze, heldPush, type Plan, pushSystems, rest, restingSystems } from '@cribwright/engine';
 import { openWorkspace, parse } from '@cribwright/language';
 import { best } from './best.js';
 import { largePlan } from './large-plan.js';
 import { panelTimes } from './panel-time.js';
+import { roadTimes } from './road-time.js';
 
 /**
  * How long the parts of the work take, as ratios to a bare parse of the same file: ratios say the same on every
@@ -60,13 +61,26 @@ const [large, moved] = [analyzed(largePlan()), analyzed(largePlan(0.05))];
 const shapesIn = (items: readonly Item[]): number =>
   items.reduce((sum, item) => sum + (item.kind === 'group' ? shapesIn(item.items) : 1), 0);
 const shapes = shapesIn(drawScene(large.plan, large.analysis, firstChoice).items);
-/** As after an edit: the plan is a new one, so nothing that was worked out for the last one is left. */
-const draw = (view: 'plan' | 'side') => () =>
-  drawScene({ ...large.plan }, large.analysis, { ...firstChoice, view });
+type Layout = 'plan' | 'side' | 'space';
+/** For the first time: the plan is a new one in all its parts, so nothing of another drawing can serve again. */
+const drawFirst = (view: Layout) => {
+  const plans = Array.from({ length: 50 }, () => structuredClone(large.plan));
+  return best(() => drawScene(plans.pop() ?? large.plan, large.analysis, { ...firstChoice, view }));
+};
+/** After an edit that moved one crib: the plan comes as a copy, and is drawn on what is left of the one before. */
+const drawAgain = (view: Layout) => {
+  let before = large.plan;
+  const copies = Array.from({ length: 50 }, (_, i) => structuredClone((i % 2 === 0 ? moved : large).plan));
+  return best(() => {
+    before = alike(before, copies.pop() ?? moved.plan);
+    return drawScene(before, large.analysis, { ...firstChoice, view });
+  });
+};
 const panel = await panelTimes(large, moved);
+const road = await roadTimes();
 
 const bare = best(() => parse(text));
-const drawing = best(draw('plan'));
+const again = drawAgain('plan');
 const rows: readonly (readonly [what: string, ms: number, target?: number])[] = [
   ['bare parse', bare],
   ['one resting solve of the finished set-up', best(() => rest(resting))],
@@ -79,11 +93,19 @@ const rows: readonly (readonly [what: string, ms: number, target?: number])[] = 
   ['whole analysis with the push from 24 directions', best(() => analyze(plan, { push: true }), 10)],
   ['edit of a weight to diagnostics', best(figures)],
   ['edit of a comment to diagnostics', best(comment)],
-  [`drawing ${shapes} shapes, plan from above`, drawing],
-  ['drawing the same plan from the side', best(draw('side'))],
+  [`drawing ${shapes} shapes from above, for the first time`, drawFirst('plan')],
+  ['the same after one crib was moved', again, 25],
+  ['from the side after one crib was moved', drawAgain('side'), 25],
+  ['in space for the first time', drawFirst('space')],
+  ['in space after one crib was moved', drawAgain('space'), 50],
   ['panel, one crib of these moved: its own work', panel.work],
   ['panel, one crib of these moved: to the second frame', panel.frames],
-  ['drawing, then the panel, to the second frame', drawing + panel.frames, 50],
+  ['drawing, then the panel, to the second frame', again + panel.frames, 50],
+  ['edit of the text to how the plan lies, by the server', road.server],
+  ['from there to the message for the panel', road.drawing],
+  ['from there to the second frame of the panel', road.panel],
+  ['edit of the text to the second frame of the panel', road.whole, 50],
+  ['edit of the text to the drawing with its checks', road.checked],
 ];
 
 const name = uri.split('/').at(-1) ?? uri;
