@@ -43,12 +43,16 @@ export function cribUse(
   return { whole: { ...whole, use: governingUse(whole.use, contacts) }, contacts };
 }
 
+const same = 1 + 1e-9;
+
 /** The crib is used as hard as its hardest-pressed contact: contacts rarely share alike. */
 function governingUse(whole: Figure, contacts: readonly (Use | undefined)[]): Figure {
   let worst = whole;
   contacts.forEach((contact, i) => {
     const use = contact?.use;
-    if (use?.value === undefined || use.value.high <= (worst.value?.high ?? Number.POSITIVE_INFINITY)) return;
+    // Contacts that are used alike are told by the first of them.
+    if (use?.value === undefined || use.value.high <= (worst.value?.high ?? Number.POSITIVE_INFINITY) * same)
+      return;
     const governs = [`contact ${i + 1}`, use.governs].filter(Boolean).join(', ');
     worst = { ...use, governs };
   });

@@ -1,14 +1,14 @@
-import { at } from '../resting/at.js';
-import { addAlong, type ContactState } from '../resting/contact-law.js';
+import { addAlong, type ContactState, closingOf } from '../resting/contact-law.js';
 import type { Hint } from '../resting/piece.js';
 import { restScaled } from '../resting/rest.js';
 import type { ScaledSystem } from '../resting/scaled-system.js';
-import type { Rest } from '../resting/system.js';
+import type { Outcome } from '../resting/system.js';
 import type { SupportPoint } from '../workings/support-points.js';
 
-/** What stands at a stage, and which points each loss takes away. */
+/** What a stage changes in what stands, and which points each loss then takes away. Points by their place. */
 export interface StageOfPoints {
-  readonly there: readonly boolean[];
+  readonly added: readonly number[];
+  readonly gone: readonly number[];
   readonly losses: readonly { readonly id: string; readonly hits: readonly number[] }[];
 }
 
@@ -16,7 +16,18 @@ export interface StageOfPoints {
  * Told of each answer: the stage, the place of the loss in its list or `undefined` as built, and how far each
  * contact had closed when it was placed (scaled; valid until the next stage).
  */
-export type Report = (stage: number, loss: number | undefined, rest: Rest, placedAt: Float64Array) => void;
+export type Report = (stage: number, loss: number | undefined, rest: Outcome, placedAt: Float64Array) => void;
+
+/** Where each case of a stage ended at the corner before: most corners end alike. */
+export interface StageHints {
+  readonly asBuilt: Hint;
+  readonly losses: readonly Hint[];
+}
+
+const nothingKnown = (): Hint => ({ piece: undefined, motion: undefined });
+
+export const noHints = (stages: readonly StageOfPoints[]): readonly StageHints[] =>
+  stages.map(({ losses }) => ({ asBuilt: nothingKnown(), losses: losses.map(nothingKnown) }));
 
 /**
  * Builds a component stage by stage at one corner of its ranges, and at each stage takes away one loss at a time.
@@ -30,7 +41,7 @@ export function buildCorner(
   stages: readonly StageOfPoints[],
   load: Float64Array,
   report: Report,
-  hints: Hints = new Map(),
+  hints: readonly StageHints[] = noHints(stages),
 ): void {
   const state: ContactState = {
     present: new Uint8Array(points.length),
@@ -38,31 +49,24 @@ export function buildCorner(
     placedAt: new Float64Array(points.length),
   };
   let start: Float64Array = new Float64Array(load.length);
-  let now: Rest | undefined;
-  let known = new Map<string, Rest>();
-  for (const [s, stage] of stages.entries()) {
-    const change = changeOf(state, stage.there);
-    if (change.length > 0 || now === undefined)
-      now = place({ scaled, points, state, load, start, hint: hintOf(hints, `${s}`) }, change, now);
-    if (change.length > 0) known = new Map();
-    if (now.kind === 'rests') start = now.q;
-    report(s, undefined, now, state.placedAt);
-    for (const [l, { id, hits }] of stage.losses.entries()) {
-      const found =
-        known.get(id) ?? afterLoss(scaled, state, load, start, now, hits, hintOf(hints, `${s}/${id}`));
+  let now: Outcome | undefined;
+  let known = new Map<string, Outcome>();
+  stages.forEach((stage, s) => {
+    const changes = stage.added.length + stage.gone.length > 0;
+    const built =
+      changes || now === undefined
+        ? place({ scaled, points, state, load, start, hint: hints[s]?.asBuilt }, stage, now)
+        : now;
+    now = built;
+    if (changes) known = new Map();
+    if (built.kind === 'rests') start = built.q;
+    report(s, undefined, built, state.placedAt);
+    stage.losses.forEach(({ id, hits }, l) => {
+      const found = known.get(id) ?? afterLoss(scaled, state, load, start, built, hits, hints[s]?.losses[l]);
       known.set(id, found);
       report(s, l, found, state.placedAt);
-    }
-  }
-}
-
-/** Where each case of each stage ended at the corner before: most corners end alike. */
-export type Hints = Map<string, Hint>;
-
-function hintOf(hints: Hints, key: string): Hint {
-  const found = hints.get(key) ?? { piece: undefined, motion: undefined };
-  hints.set(key, found);
-  return found;
+    });
+  });
 }
 
 /** What does not push is not missed. */
@@ -71,18 +75,15 @@ function afterLoss(
   state: ContactState,
   load: Float64Array,
   start: Float64Array,
-  now: Rest,
+  now: Outcome,
   hits: readonly number[],
-  hint: Hint,
-): Rest {
+  hint: Hint | undefined,
+): Outcome {
   if (now.kind === 'rests' && !now.balanced && hits.every((i) => now.forces[i] === 0)) return now;
-  const present = Uint8Array.from(state.present);
+  const present = state.present.slice();
   for (const i of hits) present[i] = 0;
   return restScaled(scaled, { ...state, present }, load, start, hint);
 }
-
-const changeOf = (state: ContactState, there: readonly boolean[]): readonly number[] =>
-  there.flatMap((is, i) => (is === (state.present[i] === 1) ? [] : [i]));
 
 /** Takes out and puts in, and lets what rests settle anew where that changes anything. */
 function place(
@@ -99,20 +100,18 @@ function place(
     readonly state: ContactState;
     readonly load: Float64Array;
     readonly start: Float64Array;
-    readonly hint: Hint;
+    readonly hint: Hint | undefined;
   },
-  change: readonly number[],
-  before: Rest | undefined,
-): Rest {
-  const gone = change.filter((i) => state.present[i] === 1);
-  const added = change.filter((i) => state.present[i] !== 1);
+  { added, gone }: StageOfPoints,
+  before: Outcome | undefined,
+): Outcome {
   for (const i of gone) state.present[i] = 0;
   const rested = before?.kind === 'rests' && !before.balanced;
   const kept =
     before === undefined || (rested && gone.length === 0) ? before : restScaled(scaled, state, load, start);
   const driven = added.filter((i) => (points[i]?.preload ?? 0) > 0);
   // A wedge is driven until it presses with its preload: the bodies settle under that push, and then it holds.
-  const push = Float64Array.from(load);
+  const push = load.slice();
   for (const i of driven) addAlong(scaled, i, -(points[i]?.preload ?? 0) / scaled.force, push);
   const pushed =
     driven.length === 0 || kept?.kind !== 'rests' ? kept : restScaled(scaled, state, push, kept.q);
@@ -120,7 +119,7 @@ function place(
   for (const i of added) {
     state.present[i] = 1;
     // A body that did not rest has no place to start from: what catches it carries from the start.
-    state.placedAt[i] = settled?.kind === 'rests' ? at(settled.closings, i) / scaled.length : 0;
+    state.placedAt[i] = settled?.kind === 'rests' ? closingOf(scaled, i, settled.q) : 0;
     state.preload[i] = (points[i]?.preload ?? 0) / scaled.force;
   }
   if (settled?.kind === 'rests' && !settled.balanced && driven.length === 0) return settled;

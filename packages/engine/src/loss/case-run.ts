@@ -1,5 +1,5 @@
-import { at } from '../resting/at.js';
-import type { Motion, Rest } from '../resting/system.js';
+import { at, indexAt } from '../resting/at.js';
+import type { Motion, Outcome } from '../resting/system.js';
 import type { JointCorner } from './components.js';
 import type { Loss } from './losses.js';
 
@@ -20,8 +20,6 @@ export interface CaseRun extends Extremes {
     /** Forces at all points of the component when the sum was greatest. */
     readonly forces: (Float64Array | undefined)[];
   };
-  /** Forces at all points at the last corner: the heavy end. */
-  heavy: Float64Array | undefined;
   /** The first corner in which it does not rest. */
   fall: { readonly corner: JointCorner; readonly motions: readonly Motion[] } | undefined;
   /** The first corner in which it only balances, on a line or a point. */
@@ -41,7 +39,6 @@ export const emptyRun = (there: readonly boolean[], wholes: number, loss: Loss |
   there,
   ...extremes(there.length),
   whole: { ...extremes(wholes), forces: [] },
-  heavy: undefined,
   fall: undefined,
   balance: undefined,
   unsolved: false,
@@ -55,9 +52,9 @@ export const holds = (run: CaseRun): boolean =>
 /** Takes one corner's answer into a case. `wholeOf` says for each point which whole it belongs to; -1 for none. */
 export function record(
   run: CaseRun,
-  rest: Rest,
+  rest: Outcome,
   { corner, index }: { readonly corner: JointCorner; readonly index: number },
-  wholeOf: readonly number[],
+  wholeOf: Int32Array,
 ): void {
   if (rest.kind === 'unsolved') run.unsolved = true;
   else if (rest.kind === 'falls') run.fall ??= { corner, motions: rest.motions };
@@ -68,19 +65,21 @@ export function record(
     for (let i = 0; i < rest.forces.length; i++) {
       const f = at(rest.forces, i);
       widen(run, i, f, index);
-      const whole = wholeOf[i] ?? -1;
+      const whole = indexAt(wholeOf, i);
       if (whole >= 0) sums[whole] = at(sums, whole) + f;
     }
     for (let e = 0; e < sums.length; e++)
       if (widen(run.whole, e, at(sums, e), index)) run.whole.forces[e] = rest.forces;
-    run.heavy = rest.forces;
   }
 }
 
+/** Corners that come to the same are told by the first of them. Returns whether this one is told from now on. */
 function widen(to: Extremes, i: number, force: number, index: number): boolean {
   if (force < at(to.low, i)) to.low[i] = force;
-  if (!(force > at(to.high, i))) return false;
+  const high = at(to.high, i);
+  if (!(force > high)) return false;
   to.high[i] = force;
+  if (!(force > high * (1 + 1e-9))) return false;
   to.worst[i] = index;
   return true;
 }

@@ -9,7 +9,7 @@ import type { Workings } from '../workings/workings.js';
 import { type BuildingStage, buildingStages } from './building.js';
 import { type Component, components, type JointCorner } from './components.js';
 import { type Loss, lossesOf } from './losses.js';
-import { type RunOptions, runStages, type StageRun } from './stage-run.js';
+import { type Presence, runStages, type StageRun, stagesOfPoints } from './stage-run.js';
 
 /** What gives way more softly than this, N/m, holds nothing up. */
 const softest = 1;
@@ -19,7 +19,7 @@ export interface LossWorking {
   readonly stages: readonly BuildingStage[];
   readonly parts: readonly ComponentRun[];
   /** What is there at a stage. */
-  readonly presence: RunOptions['presence'];
+  readonly presence: Presence;
   readonly losses: readonly Loss[];
   /** Their weight or place is not known: nothing is said about what carries them. */
   readonly unknown: readonly Vehicle[];
@@ -41,13 +41,16 @@ export function* lossWorkingSteps(w: Workings): Generator<void, LossWorking> {
   );
   const stages = buildingStages(w.plan);
   const losses = lossesOf(w.plan, points);
-  const presence: RunOptions['presence'] = (stage, point) =>
+  const standing = new Map(stages.map((s) => [s, new Set(s.standing)]));
+  const presence: Presence = (stage, point) =>
     point.original ||
-    (point.kind === 'strut' ? strutStands(point, stage.standing, w) : stage.standing.includes(point.element));
+    (point.kind === 'strut'
+      ? strutStands(point, stage.standing, w)
+      : standing.get(stage)?.has(point.element) === true);
   const parts: ComponentRun[] = [];
   for (const component of components(bodies, points)) {
-    const nominal = yield* runStages(component, stages, losses, {
-      presence,
+    const plan = stagesOfPoints(component, stages, losses, presence);
+    const nominal = yield* runStages(component, plan, {
       stiffness: (p) => p.stiffness,
       lossesAt: 'every stage',
     });
@@ -56,7 +59,7 @@ export function* lossWorkingSteps(w: Workings): Generator<void, LossWorking> {
     const factor = limitValue(w.plan.policy, 'stiffness spread')?.high ?? 1;
     for (const { words, stiffness } of variants(component, factor)) {
       const lossesAt = 'last stage';
-      const again = yield* runStages(component, stages, losses, { presence, stiffness, lossesAt, corners });
+      const again = yield* runStages(component, plan, { stiffness, lossesAt, corners });
       const last = again.stages.at(-1);
       if (last !== undefined) spread.push({ words, last });
     }

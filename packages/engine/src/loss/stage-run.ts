@@ -1,6 +1,6 @@
 import { type ScaledSystem, scaledLoad, scaledSystem } from '../resting/scaled-system.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import { buildCorner, type Hints } from './build-corner.js';
+import { buildCorner, noHints, type StageOfPoints } from './build-corner.js';
 import type { BuildingStage } from './building.js';
 import { type CaseRun, emptyRun, record } from './case-run.js';
 import { type Component, type JointCorner, jointCorners } from './components.js';
@@ -12,14 +12,21 @@ export interface StageRun {
 }
 
 export interface RunOptions {
-  /** Which points are there at a stage. */
-  readonly presence: (stage: BuildingStage, point: SupportPoint) => boolean;
   /** Stiffness of a point, N/m; lets a second run vary it. */
   readonly stiffness: (point: SupportPoint) => number;
   /** Work out losses at every stage, or at the last alone. */
   readonly lossesAt: 'every stage' | 'last stage';
   /** Corners to work out, by index; left out, all. */
   readonly corners?: ReadonlySet<number>;
+}
+
+/** Which points are there at a stage. */
+export type Presence = (stage: BuildingStage, point: SupportPoint) => boolean;
+
+/** A stage of a component: which of its points stand, what changed, and which points each loss takes. */
+export interface StagePlan extends StageOfPoints {
+  readonly there: readonly boolean[];
+  readonly losses: readonly { readonly loss: Loss; readonly id: string; readonly hits: readonly number[] }[];
 }
 
 /** The elements that the crew put in, each with all of its contacts. */
@@ -33,21 +40,22 @@ export const wholes = ({ points }: Component): readonly string[] => [
  */
 export function* runStages(
   component: Component,
-  stages: readonly BuildingStage[],
-  losses: readonly Loss[],
+  stages: readonly StagePlan[],
   options: RunOptions,
 ): Generator<void, { readonly corners: readonly JointCorner[]; readonly stages: readonly StageRun[] }> {
   const { points } = component;
   const corners = jointCorners(component.bodies);
   const scaled = scaledComponent(component, corners.at(-1) ?? [], options);
-  const elements = wholes(component);
-  const wholeOf = points.map((p) => elements.indexOf(p.element));
-  const plan = stagesOfPoints(component, stages, losses, options);
-  const runs = plan.map(({ there, losses: lost }) => ({
-    asBuilt: emptyRun(there, elements.length, undefined),
-    losses: lost.map(({ loss }) => emptyRun(there, elements.length, loss)),
+  const elements = new Map(wholes(component).map((element, e) => [element, e]));
+  const wholeOf = Int32Array.from(points, (p) => elements.get(p.element) ?? -1);
+  const plan = stages.map((stage, s) =>
+    options.lossesAt === 'every stage' || s === stages.length - 1 ? stage : { ...stage, losses: [] },
+  );
+  const runs = plan.map(({ there, losses }) => ({
+    asBuilt: emptyRun(there, elements.size, undefined),
+    losses: losses.map(({ loss }) => emptyRun(there, elements.size, loss)),
   }));
-  const hints: Hints = new Map();
+  const hints = noHints(plan);
   for (const [index, corner] of corners.entries()) {
     if (options.corners?.has(index) === false) continue;
     buildCorner(
@@ -80,7 +88,14 @@ export const scaledComponent = (
 ): ScaledSystem =>
   scaledSystem({
     bodies: bodiesAt(component, corner),
-    springs: component.points.map((p) => ({ ...p, x: p.at.x, y: p.at.y, stiffness: stiffness(p) })),
+    springs: component.points.map((p) => ({
+      id: p.id,
+      upper: p.upper,
+      lower: p.lower,
+      x: p.at.x,
+      y: p.at.y,
+      stiffness: stiffness(p),
+    })),
   });
 
 /** Which points stand at each stage, and which of them each loss takes. */
@@ -88,15 +103,25 @@ export function stagesOfPoints(
   { points }: Component,
   stages: readonly BuildingStage[],
   losses: readonly Loss[],
-  { presence, lossesAt }: Pick<RunOptions, 'presence' | 'lossesAt'>,
-) {
+  presence: Presence,
+): readonly StagePlan[] {
   const mine = losses.flatMap((loss) => {
-    const hits = points.flatMap((p, i) => (loss.points.includes(p.id) ? [i] : []));
+    const ids = new Set(loss.points);
+    const hits = points.flatMap((p, i) => (ids.has(p.id) ? [i] : []));
     return hits.length > 0 ? [{ loss, id: loss.id, hits }] : [];
   });
-  return stages.map((stage, s) => {
+  let before: readonly boolean[] = [];
+  return stages.map((stage) => {
     const there = points.map((p) => presence(stage, p));
-    const wanted = lossesAt === 'every stage' || s === stages.length - 1;
-    return { there, losses: wanted ? mine.filter(({ hits }) => hits.some((i) => there[i] === true)) : [] };
+    const was = before;
+    before = there;
+    const changed = (to: boolean) =>
+      there.flatMap((is, i) => (is === to && is !== (was[i] === true) ? [i] : []));
+    return {
+      there,
+      added: changed(true),
+      gone: changed(false),
+      losses: mine.filter(({ hits }) => hits.some((i) => there[i] === true)),
+    };
   });
 }

@@ -1,4 +1,5 @@
 import type { PaperTrail } from '../analysis/analysis.js';
+import { closingsOf } from '../resting/rest.js';
 import { scaledLoad } from '../resting/scaled-system.js';
 import type { Workings } from '../workings/workings.js';
 import { buildCorner } from './build-corner.js';
@@ -26,13 +27,11 @@ export function paperOf(
 function workedCase(resting: LossWorking, part: ComponentRun, loss: Loss | undefined): Worked | undefined {
   const { component, corners } = part;
   const corner = corners.at(-1) ?? [];
-  const options = {
-    presence: resting.presence,
-    stiffness: (p: (typeof component.points)[number]) => p.stiffness,
-    lossesAt: 'last stage',
-  } as const;
-  const scaled = scaledComponent(component, corner, options);
-  const plan = stagesOfPoints(component, resting.stages, loss === undefined ? [] : [loss], options);
+  const scaled = scaledComponent(component, corner, { stiffness: (p) => p.stiffness });
+  const losses = loss === undefined ? [] : [loss];
+  const plan = stagesOfPoints(component, resting.stages, losses, resting.presence).map((stage, s, all) =>
+    s === all.length - 1 ? stage : { ...stage, losses: [] },
+  );
   const last = plan.length - 1;
   const wanted = plan[last]?.losses.length === 0 ? undefined : 0;
   let worked: Worked | undefined;
@@ -46,7 +45,14 @@ function workedCase(resting: LossWorking, part: ComponentRun, loss: Loss | undef
       const there = component.points.map(
         (p, i) => plan[last]?.there[i] === true && loss?.points.includes(p.id) !== true,
       );
-      worked = { component, corner, scaled, rest, placedAt: placedAt.map((d) => d * scaled.length), there };
+      worked = {
+        component,
+        corner,
+        scaled,
+        rest: { ...rest, closings: closingsOf(scaled, rest.q) },
+        placedAt: placedAt.map((d) => d * scaled.length),
+        there,
+      };
     },
   );
   return worked;

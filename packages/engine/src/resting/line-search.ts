@@ -1,4 +1,4 @@
-import { at } from './at.js';
+import { at, indexAt } from './at.js';
 import type { ContactState } from './contact-law.js';
 import type { ScaledSystem } from './scaled-system.js';
 
@@ -7,12 +7,15 @@ export interface Breaks {
   readonly at: Float64Array;
   readonly slope: Float64Array;
   readonly bend: Float64Array;
+  /** Places in these, the nearest on top: none lies farther than the two below it. */
+  readonly heap: Int32Array;
 }
 
 export const breaksFor = (count: number): Breaks => ({
   at: new Float64Array(count),
   slope: new Float64Array(count),
   bend: new Float64Array(count),
+  heap: new Int32Array(count),
 });
 
 /**
@@ -50,27 +53,40 @@ export function lineSearch(
       slope += f * rate;
       bend += k * rate * rate;
     }
-    if (closed === rate < 0)
-      insert(breaks, count++, -f / (k * rate), closed ? -1 : 1, f * rate, k * rate * rate);
+    if (closed !== rate < 0) continue;
+    breaks.at[count] = -f / (k * rate);
+    breaks.slope[count] = (closed ? -1 : 1) * f * rate;
+    breaks.bend[count] = (closed ? -1 : 1) * k * rate * rate;
+    breaks.heap[count] = count++;
   }
-  for (let b = 0; b < count; b++) {
-    if (slope + bend * at(breaks.at, b) >= 0) break;
-    slope += at(breaks.slope, b);
-    bend += at(breaks.bend, b);
+  for (let b = (count >> 1) - 1; b >= 0; b--) sink(breaks, b, count);
+  while (count > 0) {
+    const nearest = indexAt(breaks.heap, 0);
+    if (slope + bend * at(breaks.at, nearest) >= 0) break;
+    slope += at(breaks.slope, nearest);
+    bend += at(breaks.bend, nearest);
+    breaks.heap[0] = indexAt(breaks.heap, --count);
+    sink(breaks, 0, count);
   }
   if (slope >= 0) return 0;
   return bend > 1e-18 * Math.abs(slope) ? -slope / bend : Number.POSITIVE_INFINITY;
 }
 
-/** Keeps the breaks in order. They are few. */
-function insert(b: Breaks, count: number, place: number, sign: 1 | -1, slope: number, bend: number): void {
-  let i = count;
-  for (; i > 0 && at(b.at, i - 1) > place; i--) {
-    b.at[i] = at(b.at, i - 1);
-    b.slope[i] = at(b.slope, i - 1);
-    b.bend[i] = at(b.bend, i - 1);
+/** Lets a break sink until none below it is nearer; of equal ones the first found stays on top. */
+function sink({ at: place, heap }: Breaks, from: number, count: number): void {
+  const nearer = (a: number, b: number) => {
+    const [x, y] = [at(place, a), at(place, b)];
+    return x < y || (x === y && a < b);
+  };
+  const moved = indexAt(heap, from);
+  let hole = from;
+  for (;;) {
+    let below = 2 * hole + 1;
+    if (below >= count) break;
+    if (below + 1 < count && nearer(indexAt(heap, below + 1), indexAt(heap, below))) below++;
+    if (!nearer(indexAt(heap, below), moved)) break;
+    heap[hole] = indexAt(heap, below);
+    hole = below;
   }
-  b.at[i] = place;
-  b.slope[i] = sign * slope;
-  b.bend[i] = sign * bend;
+  heap[hole] = moved;
 }

@@ -1,8 +1,8 @@
 import { at } from './at.js';
 import { type Factor, factorSpace, solveShifted } from './cholesky.js';
-import { addAlong, addStiffness, type ContactState, closingOf, springForce } from './contact-law.js';
+import { addAlong, addStiffness, type ContactState, closingOf, fillForces } from './contact-law.js';
 import { type Breaks, breaksFor, lineSearch } from './line-search.js';
-import { touching } from './piece.js';
+import { enough, good, touching } from './piece.js';
 import type { ScaledSystem } from './scaled-system.js';
 
 export type Descent =
@@ -11,14 +11,11 @@ export type Descent =
   | { readonly kind: 'falling'; readonly along: Float64Array }
   | { readonly kind: 'stuck' };
 
-/** Shares of all weight. Past `good`, a turn that does not halve what is left has met the last digit. */
-const enough = 1e-11;
-const good = 1e-9;
-
 /** Room for one descent, to be used again and again. */
 export interface Room {
   readonly h: Float64Array;
   readonly step: Float64Array;
+  readonly left: Float64Array;
   readonly factor: Factor;
   /** Of each spring: its force before it is cut off at zero, and how fast it closes along the step. */
   readonly force: Float64Array;
@@ -31,6 +28,7 @@ export const roomFor = (s: Pick<ScaledSystem, 'count' | 'bodies'>): Room => {
   return {
     h: new Float64Array(n * n),
     step: new Float64Array(n),
+    left: new Float64Array(n),
     factor: factorSpace(n),
     force: new Float64Array(s.count),
     rate: new Float64Array(s.count),
@@ -82,11 +80,10 @@ function prepare(
 ): number {
   h.fill(0);
   downhill.set(load);
+  fillForces(s, c, q, force);
   for (let i = 0; i < s.count; i++) {
-    if (c.present[i] !== 1) continue;
-    const f = springForce(s, c, i, closingOf(s, i, q));
-    force[i] = f;
-    if (f < -touching) continue;
+    const f = at(force, i);
+    if (c.present[i] !== 1 || f < -touching) continue;
     addStiffness(s, i, h, load.length);
     if (f > 0) addAlong(s, i, -f, downhill);
   }

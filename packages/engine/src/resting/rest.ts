@@ -1,10 +1,10 @@
 import { at } from './at.js';
-import { type ContactState, closingOf, springForce } from './contact-law.js';
+import { type ContactState, closingOf } from './contact-law.js';
 import { descend } from './newton.js';
 import { answerIn, type Hint, pieceAt } from './piece.js';
 import { isFalling, motionThatFalls } from './proof-of-falling.js';
 import { type ScaledSystem, scaledSystem } from './scaled-system.js';
-import type { Memory, Motion, Rest, RestingSystem } from './system.js';
+import type { Memory, Motion, Outcome, Rest, RestingSystem, Rests } from './system.js';
 
 /**
  * How the bodies come to rest: the least of Σ f²/2k − Σ W (z + a x + b y) over the closed contacts, where
@@ -26,8 +26,13 @@ export function rest(
   system.springs.forEach((s, i) => {
     if (lost.has(s.id)) state.present[i] = 0;
   });
-  return restScaled(scaled, state, scaled.load, new Float64Array(scaled.load.length));
+  const found = restScaled(scaled, state, scaled.load, new Float64Array(scaled.load.length));
+  return found.kind === 'rests' ? { ...found, closings: closingsOf(scaled, found.q) } : found;
 }
+
+/** How far each spring has closed, m. */
+export const closingsOf = (s: ScaledSystem, q: Float64Array): Float64Array =>
+  Float64Array.from({ length: s.count }, (_, i) => closingOf(s, i, q) * s.length);
 
 export function contactState(s: ScaledSystem, memory: readonly (Memory | undefined)[]): ContactState {
   return {
@@ -48,11 +53,11 @@ export function restScaled(
   load: Float64Array,
   start: Float64Array,
   hint?: Hint,
-): Rest {
+): Outcome {
   const { room } = s;
   const known = hint?.piece === undefined ? undefined : answerIn(hint.piece, s, state, load);
-  if (known !== undefined) return resting(s, state, { ...known, free: 0 }, 'newton');
-  const falls = (motion: Float64Array): Rest => {
+  if (known?.holds === true) return resting(s, state, { ...known, free: 0 }, 'newton');
+  const falls = (motion: Float64Array): Outcome => {
     if (hint !== undefined) hint.motion = motion;
     return { kind: 'falls', motions: motionsOf(s, motion) };
   };
@@ -72,28 +77,22 @@ export function restScaled(
   return { kind: 'unsolved' };
 }
 
+/** A share of all weight: less than this is the dust of the sums, and a contact that only touches. */
+const dust = 1e-11;
+
+/** The forces stand in the room. */
 function resting(
   s: ScaledSystem,
   state: ContactState,
   found: { readonly q: Float64Array; readonly residual: number; readonly free: number },
   method: 'newton' | 'small steps',
-): Rest {
+): Rests {
   const forces = new Float64Array(s.count);
-  const closings = new Float64Array(s.count);
   for (let i = 0; i < s.count; i++) {
-    const d = closingOf(s, i, found.q);
-    closings[i] = d * s.length;
-    if (state.present[i] === 1) forces[i] = Math.max(0, springForce(s, state, i, d)) * s.force;
+    const f = at(s.room.force, i);
+    if (state.present[i] === 1 && f > dust) forces[i] = f * s.force;
   }
-  return {
-    kind: 'rests',
-    forces,
-    closings,
-    q: found.q,
-    balanced: found.free > 0,
-    method,
-    residual: found.residual,
-  };
+  return { kind: 'rests', forces, q: found.q, balanced: found.free > 0, method, residual: found.residual };
 }
 
 function motionsOf(s: ScaledSystem, along: Float64Array): readonly Motion[] {

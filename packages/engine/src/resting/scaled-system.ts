@@ -82,11 +82,17 @@ export function scaledLoad(
 function frameOf(body: string, { springs }: RestingSystem) {
   const mine = springs.filter((s) => s.upper === body || s.lower === body);
   if (mine.length === 0) return { x: 0, y: 0, reach: 1 };
-  const xs = mine.map((s) => s.x);
-  const ys = mine.map((s) => s.y);
-  const x = (Math.min(...xs) + Math.max(...xs)) / 2;
-  const y = (Math.min(...ys) + Math.max(...ys)) / 2;
-  const reach = Math.max(Math.max(...xs) - x, Math.max(...ys) - y);
+  const [left, right] = endsOf(mine.map((s) => s.x));
+  const [near, far] = endsOf(mine.map((s) => s.y));
+  const x = (left + right) / 2;
+  const y = (near + far) / 2;
+  const reach = Math.max(right - x, far - y);
   // Contacts nearer to each other than this, m, are one place.
   return { x, y, reach: reach > 1e-6 ? reach : 1 };
 }
+
+/** Without a limit on how many: arguments have one. */
+const endsOf = (values: readonly number[]): readonly [least: number, most: number] => [
+  values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY),
+  values.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY),
+];

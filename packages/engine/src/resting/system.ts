@@ -49,12 +49,17 @@ export interface Motion {
 }
 
 export type Rest =
+  /** With the closing of each spring, m. */
+  (Rests & { readonly closings: Float64Array }) | Exclude<Outcome, Rests>;
+
+export type Rests = Extract<Outcome, { readonly kind: 'rests' }>;
+
+/** What came out: one of many that are worked out of the same system. */
+export type Outcome =
   | {
       readonly kind: 'rests';
       /** N, in the order of the system's springs. Zero where the contact is open or lost. */
       readonly forces: Float64Array;
-      /** Closing of each spring, m. */
-      readonly closings: Float64Array;
       /** Scaled sinking and slopes of the bodies: a start for the next case. */
       readonly q: Float64Array;
       /** It stands on a line or a point, like a plank on a rail: nothing keeps it from rolling off. */
