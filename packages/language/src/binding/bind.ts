@@ -10,12 +10,21 @@ import type { DraftBlock, DraftLine, FileShape } from './draft.js';
 import { BlockScope, LetVectors, type Surroundings, typeChain, typeOf } from './file-scope.js';
 import { expressionProblems } from './let-problems.js';
 import { subjectOf } from './place-words.js';
+import { type Earlier, nothingEarlier } from './rebind.js';
 import { stopProblem } from './stop-problem.js';
 import { unusedProblems } from './unused.js';
 
-/** Matches every line against its pattern and resolves every name. The shape is filled in and becomes the result. */
-export function bindFile(shape: FileShape, version: number, around: Surroundings): BoundFile {
-  const binder = new Binder(shape, around);
+/**
+ * Matches every line against its pattern and resolves every name. The shape is filled in and becomes the result.
+ * Lines that are known from before an edit are taken over.
+ */
+export function bindFile(
+  shape: FileShape,
+  version: number,
+  around: Surroundings,
+  before: Earlier = nothingEarlier,
+): BoundFile {
+  const binder = new Binder(shape, around, before);
   binder.run();
   const problems = [...shape.problems, ...binder.problems];
   const file: BoundFile = {
@@ -42,6 +51,7 @@ class Binder {
   constructor(
     private readonly shape: FileShape,
     around: Surroundings,
+    private readonly before: Earlier,
   ) {
     this.around = around;
     this.lets = new LetVectors((d) => letLineOf(d, around));
@@ -121,6 +131,12 @@ class Binder {
   }
 
   private line(line: DraftLine, scope: BlockScope): void {
+    line.match = this.before(line);
+    if (line.match) {
+      this.shape.references.push(...line.match.references);
+      this.letProblems(line, scope);
+      return;
+    }
     const bare = barePattern(line, scope);
     if (bare) {
       this.problems.push(bare);

@@ -1,4 +1,5 @@
 import { type Parsed, parse } from '../grammar/parse.js';
+import { reparse } from '../grammar/reparse.js';
 import { type FileSource, libraryFolder, libraryText } from './files.js';
 
 export interface Text {
@@ -56,7 +57,7 @@ export class Texts {
     if (text === undefined) return undefined;
     const known = this.parses.get(uri);
     if (known?.text === text) return known.parsed;
-    const parsed = parse(text);
+    const parsed = known ? reparse(known, text) : parse(text);
     this.parses.set(uri, { text, parsed });
     return parsed;
   }

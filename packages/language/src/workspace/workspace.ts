@@ -4,6 +4,7 @@ import type { BoundFile } from '../binding/bound-file.js';
 import type { Kind } from '../binding/declaration.js';
 import type { FileShape } from '../binding/draft.js';
 import type { Surroundings } from '../binding/file-scope.js';
+import { earlier } from '../binding/rebind.js';
 import { shapeFile } from '../binding/shape.js';
 import { type ElaboratedFile, elaborate, planBlocks } from '../elaboration/elaborate.js';
 import { library } from '../generated/library.js';
@@ -71,6 +72,8 @@ class Files implements Workspace {
   private readonly files = new Map<string, BoundFile>();
   private readonly made = new Map<string, ElaboratedFile>();
   private readonly checks = new Map<string, Checked>();
+  /** As each file was bound last, and all that it saw then. */
+  private readonly last = new Map<string, { readonly shape: FileShape; readonly seen: readonly unknown[] }>();
   private display: 'us' | 'si' | undefined;
 
   constructor(private readonly options: WorkspaceOptions) {
@@ -95,6 +98,7 @@ class Files implements Workspace {
   }
 
   drop(uri: string): void {
+    this.last.delete(uri);
     this.texts.drop(uri);
   }
 
@@ -119,7 +123,12 @@ class Files implements Workspace {
     const shape = this.shape(uri);
     const text = this.texts.of(uri);
     if (!shape || !text) return undefined;
-    const file = bindFile(shape, text.version, this.surroundings(uri));
+    const seen = this.seenAtAll(uri);
+    const last = this.last.get(uri);
+    const same = last?.seen.length === seen.length && last.seen.every((s, i) => s === seen[i]);
+    const before = last && same ? earlier(last.shape, shape) : undefined;
+    const file = bindFile(shape, text.version, this.surroundings(uri), before);
+    this.last.set(uri, { shape, seen });
     const rings = this.uses.rings(uri, shape);
     const whole = rings.length === 0 ? file : { ...file, problems: [...rings, ...file.problems] };
     this.files.set(uri, whole);
@@ -227,6 +236,11 @@ class Files implements Workspace {
   private seenBy(uri: string): readonly FileShape[] {
     const all = [...this.uses.targets(uri), ...prelude.map(libraryUri)].filter((u) => u !== uri);
     return [...new Set(all)].flatMap((u) => this.shape(u) ?? []);
+  }
+
+  /** Every other file that its lines may hang on. */
+  private seenAtAll(uri: string): readonly unknown[] {
+    return [...this.uses.closure(uri), ...prelude.map(libraryUri)].map((u) => this.shape(u));
   }
 
   private elsewhere(from: string, name: string, kinds: readonly Kind[]): string | undefined {
