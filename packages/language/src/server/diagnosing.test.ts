@@ -277,3 +277,25 @@ it('lets an edit in after the layout, and between the steps of the loads', async
   ]);
   expect(log).not.toContain('loads 3 of two');
 });
+
+it('does not let an edit wait for the pause before the push to end', async () => {
+  const sent: string[] = [];
+  let version = 1;
+  const work = diagnosing<string>({
+    turn,
+    // Ends only where nobody types any more.
+    pause: () => new Promise((done) => setTimeout(done, version === 1 ? 1_000_000 : 0)),
+    layout: async () => false,
+    complete: nothingLeft,
+    check: async (uri) => ({ uri, version, content: `${version}`, key: `${version}` }),
+    send: ({ content }) => sent.push(content),
+    clear: () => undefined,
+  });
+  work.touch('a');
+  while (sent.length === 0) await new Promise((next) => setImmediate(next));
+  for (let i = 0; i < 20; i++) await new Promise((next) => setImmediate(next));
+  version = 2;
+  work.touch('a');
+  await work.settled();
+  expect(sent).toEqual(['1', '2']);
+});

@@ -44,6 +44,16 @@ export function diagnosing<Content>(the: Work<Content>): Diagnosing {
   let running = false;
 
   const calm = quiet(the.turn, () => void round());
+  let woken = (): void => undefined;
+  /** The next edit: it must not wait for a pause to end. */
+  const stirred = () =>
+    new Promise<void>((done) => {
+      woken = done;
+    });
+  const stir = (): void => {
+    calm.stir();
+    woken();
+  };
   const turned = () => new Promise<void>((next) => the.turn(next));
 
   async function round(): Promise<void> {
@@ -69,7 +79,7 @@ export function diagnosing<Content>(the: Work<Content>): Diagnosing {
       await turned();
     }
     await rest('loads', overtaken);
-    if (!overtaken()) await the.pause();
+    if (!overtaken()) await Promise.race([the.pause(), stirred()]);
     await rest('push', overtaken);
     running = false;
     if (waiting.size > 0 || overtaken()) return calm.stir();
@@ -102,7 +112,7 @@ export function diagnosing<Content>(the: Work<Content>): Diagnosing {
     touch(uri) {
       waiting.delete(uri);
       waiting.add(uri);
-      calm.stir();
+      stir();
     },
     forget(uri) {
       waiting.delete(uri);
@@ -110,7 +120,7 @@ export function diagnosing<Content>(the: Work<Content>): Diagnosing {
       sent.delete(uri);
       if (shown) the.clear(shown.uri);
       // A check of it that is under way must not show it again.
-      calm.stir();
+      stir();
     },
     settled: () =>
       waiting.size === 0 && !running ? Promise.resolve() : new Promise((done) => settle.push(done)),
