@@ -16,6 +16,8 @@ import type { SupportResult } from './analysis.js';
 /** Every support with its figures, contacts and worst finding. */
 export function supportResults(w: Workings, findings: readonly Finding[]): readonly SupportResult[] {
   const { plan } = w;
+  const pressures = new Map(w.ground().map((g) => [g.element, g.pressure]));
+  const worst = worstOn(findings);
   const bare = (s: { readonly id: ElementId; readonly name: string }, kind: SupportResult['kind']) => ({
     id: s.id,
     name: s.name,
@@ -24,21 +26,26 @@ export function supportResults(w: Workings, findings: readonly Finding[]): reado
     contacts: [],
   });
   return [
-    ...w.cribs().map((c) => cribResult(c, w)),
+    ...w.cribs().map((c) => cribResult(c, w, pressures.get(c.crib.id))),
     ...w.stepChocks().map((s) => stepChockResult(s, w)),
-    ...w.struts().map((s) => strutResult(s, w)),
+    ...w.struts().map((s) => strutResult(s, w, pressures.get(s.strut.id))),
     ...w.ties().map((t) => tieResult(t, w)),
     ...plan.chocks.map((s) => bare(s, 'chock')),
     ...plan.pads.map((s) => bare(s, 'pad')),
-  ].map((s) => ({ ...s, worst: worstOn(s.id, findings) }));
+  ].map((s) => ({ ...s, worst: worst.get(s.id) }));
 }
 
 type Unjudged = Omit<SupportResult, 'worst'>;
 
 const ranks: readonly Severity[] = ['danger', 'warning', 'note'];
 
-const worstOn = (id: ElementId, findings: readonly Finding[]): Severity | undefined =>
-  ranks.find((severity) => findings.some((f) => f.subject.element === id && f.severity === severity));
+/** The worst severity of what was found on each element. */
+function worstOn(findings: readonly Finding[]): ReadonlyMap<ElementId, Severity> {
+  const worst = new Map<ElementId, Severity>();
+  for (const severity of ranks.toReversed())
+    for (const f of findings) if (f.severity === severity) worst.set(f.subject.element, severity);
+  return worst;
+}
 
 const byKey = (figures: readonly (Figure | undefined)[]) =>
   Object.fromEntries(figures.flatMap((f) => (f === undefined ? [] : [[f.key, f]])));
@@ -53,7 +60,7 @@ const bound = (id: ElementId, w: Workings): Figure | undefined => {
   return figure && renamed(figure, { key: 'bound' });
 };
 
-function cribResult(c: CribWorking, w: Workings): Unjudged {
+function cribResult(c: CribWorking, w: Workings, pressure: Figure | undefined): Unjudged {
   const uses = cribUse(c, w);
   const base = c.base.value?.low ?? 0;
   return {
@@ -73,7 +80,7 @@ function cribResult(c: CribWorking, w: Workings): Unjudged {
       c.gap,
       crushing(c, w),
       ...wedgeFigures(c.crib, w.plan),
-      w.ground().find((g) => g.element === c.crib.id)?.pressure,
+      pressure,
     ]),
     contacts: c.contacts.map((contact, i) => ({
       number: contact.number,
@@ -111,7 +118,7 @@ function stepChockResult(s: StepChockWorking, w: Workings): Unjudged {
   };
 }
 
-function strutResult(s: StrutWorking, w: Workings): Unjudged {
+function strutResult(s: StrutWorking, w: Workings, pressure: Figure | undefined): Unjudged {
   const { load, use } = strutUse(s, w);
   return {
     id: s.strut.id,
@@ -126,7 +133,7 @@ function strutResult(s: StrutWorking, w: Workings): Unjudged {
       asBuilt(s.strut.id, w),
       bound(s.strut.id, w),
       s.slenderness,
-      w.ground().find((g) => g.element === s.strut.id)?.pressure,
+      pressure,
     ]),
     contacts: [],
   };

@@ -38,7 +38,23 @@ export interface CribWorking {
 
 type Vehicles = ReadonlyMap<ElementId, Vehicle>;
 
-export function cribWorking(crib: Crib, plan: Plan, vehicles: Vehicles): CribWorking {
+/** All cribs of a plan. Those of the same timber and overhang share what a contact of theirs carries. */
+export function cribWorkings(plan: Plan, vehicles: Vehicles): readonly CribWorking[] {
+  const known: { readonly crib: Crib; readonly capacity: Figure }[] = [];
+  return plan.cribs.map((crib) => {
+    const like = known.find((k) => k.crib.timber === crib.timber && k.crib.overhang === crib.overhang);
+    const capacity = like?.capacity ?? crossingCapacity(crib, plan.policy, plan.display);
+    if (like === undefined) known.push({ crib, capacity });
+    return cribWorking(crib, plan, vehicles, capacity);
+  });
+}
+
+export function cribWorking(
+  crib: Crib,
+  plan: Plan,
+  vehicles: Vehicles,
+  contactCapacity = crossingCapacity(crib, plan.policy, plan.display),
+): CribWorking {
   const { policy, display } = plan;
   const limit = (key: PolicyKey) => limitFigure(policy, key, display);
   const contacts = contactsOf(crib, vehicles, limit('joist reach').value?.low ?? 0);
@@ -53,7 +69,6 @@ export function cribWorking(crib: Crib, plan: Plan, vehicles: Vehicles): CribWor
         ? 'height ratio some contacts'
         : 'height ratio one contact',
   );
-  const contactCapacity = crossingCapacity(crib, policy, display);
   const contactsLoaded = measured(
     count(display, 'loaded', 'contacts loaded', 'down', {
       ref: { element: crib.id, property: 'captures' },

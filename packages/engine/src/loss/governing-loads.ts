@@ -3,11 +3,12 @@ import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { angle as angleHead, force, length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
+import type { ElementId } from '../model/ref.js';
 import { at, indexAt } from '../resting/at.js';
 import type { GoverningLoad } from '../workings/governing-load.js';
 import type { SupportPoint } from '../workings/support-points.js';
 import type { Workings } from '../workings/workings.js';
-import { type CaseRun, holds } from './case-run.js';
+import { type CaseRun, type Extremes, holds } from './case-run.js';
 import { cornerWords } from './corner-words.js';
 import type { ComponentRun, LossWorking } from './loss-working.js';
 import { wholes } from './stage-run.js';
@@ -25,7 +26,7 @@ export function governingLoads(w: Workings, resting: LossWorking): ReadonlyMap<s
     const bounds = staticBounds(part.component, w);
     const known = last !== undefined && holds(last);
     part.component.points.forEach((p, i) => {
-      const worst = worstOf(cases, (run) => ({ force: at(run.high, i), corner: indexAt(run.worst, i) }));
+      const worst = worstOf(cases, i, (run) => run);
       const axial = upwardShare(p, w);
       const bound = bounds.get(p.id);
       loads.set(p.id, {
@@ -36,17 +37,21 @@ export function governingLoads(w: Workings, resting: LossWorking): ReadonlyMap<s
         ...(bound === undefined ? {} : { bound: axial(bound) }),
       });
     });
+    const byElement = new Map<ElementId, { readonly p: SupportPoint; readonly i: number }[]>();
+    part.component.points.forEach((p, i) => {
+      const others = byElement.get(p.element);
+      if (others === undefined) byElement.set(p.element, [{ p, i }]);
+      else others.push({ p, i });
+    });
     wholes(part.component).forEach((element, e) => {
-      const points = part.component.points.map((p, i) => ({ p, i })).filter(({ p }) => p.element === element);
+      const points = byElement.get(element) ?? [];
       if (points.some(({ p }) => p.id === element)) return;
-      const worst = worstOf(cases, ({ whole }) => ({
-        force: at(whole.high, e),
-        corner: indexAt(whole.worst, e),
-        forces: whole.forces[e],
-      }));
+      const worst = worstOf(cases, e, (run) => run.whole);
       loads.set(element, {
         load:
-          known && worst !== undefined ? wholeLoad(points, worst, part, w) : unknownLoad(w, 'load', 'load'),
+          known && worst !== undefined
+            ? wholeLoad(points, worst, worst.run.whole.forces[e], part, w)
+            : unknownLoad(w, 'load', 'load'),
         asBuilt: measured(
           force(w.plan.display, 'asBuilt', 'load as built', 'up'),
           known ? { low: at(last.whole.low, e), high: at(last.whole.high, e) } : undefined,
@@ -70,7 +75,7 @@ interface Worst {
   readonly force: number;
   readonly corner: number;
   readonly words: readonly string[];
-  readonly forces?: Float64Array | undefined;
+  readonly run: CaseRun;
 }
 
 /** Every case in which the component rests: those in which it does not have findings of their own. */
@@ -89,17 +94,19 @@ function casesOf(resting: LossWorking, part: ComponentRun): readonly Case[] {
   return [...staged.toReversed(), ...spread].filter(({ run }) => holds(run));
 }
 
-function worstOf(
-  cases: readonly Case[],
-  pick: (run: CaseRun) => { force: number; corner: number; forces?: Float64Array | undefined },
-): Worst | undefined {
-  let worst: Worst | undefined;
-  for (const { run, words } of cases) {
-    const found = pick(run);
-    if (Number.isFinite(found.force) && (worst === undefined || found.force > worst.force * (1 + 1e-9)))
-      worst = { ...found, words };
+/** The case in which a point, or the sum over a support's contacts, carries most; of equal ones the first. */
+function worstOf(cases: readonly Case[], i: number, pick: (run: CaseRun) => Extremes): Worst | undefined {
+  let most = Number.NEGATIVE_INFINITY;
+  let worst: Case | undefined;
+  for (const one of cases) {
+    const force = at(pick(one.run).high, i);
+    if (!Number.isFinite(force) || !(force > most * (1 + 1e-9))) continue;
+    most = force;
+    worst = one;
   }
-  return worst;
+  if (worst === undefined) return undefined;
+  const { run, words } = worst;
+  return { force: most, corner: indexAt(pick(run).worst, i), words, run };
 }
 
 const governs = (worst: Worst, part: ComponentRun): string =>
@@ -136,12 +143,13 @@ function pointLoad(p: SupportPoint, worst: Worst, part: ComponentRun, w: Working
 function wholeLoad(
   points: readonly { readonly p: SupportPoint; readonly i: number }[],
   worst: Worst,
+  forces: Float64Array | undefined,
   part: ComponentRun,
   w: Workings,
 ): Figure {
   const { display } = w.plan;
   const inputs = points.map(({ p, i }) =>
-    measured(force(display, p.id, p.label, 'up'), exactly(worst.forces?.[i] ?? 0), balance),
+    measured(force(display, p.id, p.label, 'up'), forces && exactly(at(forces, i)), balance),
   );
   return computed(
     force(display, 'load', 'load', 'up', { governs: governs(worst, part) }),

@@ -1,5 +1,5 @@
 import type { GroundResult, MaterialsResult, StageResult, TimelineResult } from '../analysis/analysis.js';
-import { type CribWorking, cribWorking } from '../crib/crib-working.js';
+import { type CribWorking, cribWorkings } from '../crib/crib-working.js';
 import { type StepChockWorking, stepChockWorking } from '../crib/step-chock-working.js';
 import type { Figure } from '../figure/figure.js';
 import { groundResults } from '../ground/ground-working.js';
@@ -89,7 +89,7 @@ export function workingsOf(given: Plan, options: AnalyzeOptions = {}): Workings 
     vehicles,
     limit: (key) => limitFigure(plan.policy, key, plan.display),
     masses: once(() => new Map(plan.vehicles.map((v) => [v.id, bodyMass(v, plan.display)]))),
-    cribs: once(() => plan.cribs.map((c) => cribWorking(c, plan, vehicles))),
+    cribs: once(() => cribWorkings(plan, vehicles)),
     stepChocks: once(() => plan.stepChocks.map((s) => stepChockWorking(s, plan, vehicles))),
     struts: once(() => plan.struts.map((s) => strutWorking(s, plan))),
     ties: once(() => plan.ties.map((t) => tieWorking(t, plan))),

@@ -19,7 +19,10 @@ export const rule: Rule = {
   words,
   phase: 'review',
   check: (w, found) =>
-    expectationResults(w.plan, { supports: supportResults(w, found), findings: found })
+    expectationResults(w.plan, {
+      supports: w.plan.expectations.some((e) => e.kind === 'figure') ? supportResults(w, found) : [],
+      findings: found,
+    })
       .filter((e) => !e.held)
       .map((e) => ({
         subject: w.plan.ref,
