@@ -90,6 +90,8 @@ const rows: readonly (readonly [what: string, ms: number, target?: number])[] = 
     1,
   ],
   ['whole analysis, all stages and losses', best(() => analyze(plan)), 30],
+  ['whole analysis of 104 cribs', best(() => analyze({ ...large.plan }), 20)],
+  ['the same, what hangs on no load', best(() => analyze({ ...large.plan }, { loads: false }), 20)],
   ['whole analysis with the push from 24 directions', best(() => analyze(plan, { push: true }), 10)],
   ['edit of a weight to diagnostics', best(figures)],
   ['edit of a comment to diagnostics', best(comment)],
