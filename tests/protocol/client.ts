@@ -19,7 +19,8 @@ export type Client = Awaited<ReturnType<typeof startServer>>;
 
 /** Starts the language server over stdio and speaks to it in raw frames. */
 export async function startServer() {
-  const child = spawn(process.execPath, [await serverBundle(), '--stdio'], {
+  // As the extension starts it: much of what an edit makes is thrown away at the next.
+  const child = spawn(process.execPath, ['--max-semi-space-size=64', await serverBundle(), '--stdio'], {
     stdio: ['pipe', 'pipe', 'pipe'],
   });
   const received: Message[] = [];

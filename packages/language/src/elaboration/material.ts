@@ -16,7 +16,15 @@ export function timberOf(
   length: number | undefined,
 ): Timber | undefined {
   if (!block?.name || length === undefined) return undefined;
-  const id = `timber/${block.name}`;
+  const key = `${block.uri} ${block.name} ${length}`;
+  const timber = w.timbers.get(key) ?? newTimber(w, block, length);
+  if (timber) w.timbers.set(key, timber);
+  return timber;
+}
+
+function newTimber(w: Writing, block: BoundBlock, length: number): Timber | undefined {
+  const name = block.name ?? '';
+  const id = `timber/${name}`;
   w.placeBlock(id, block);
   const size = w.said(block, timberProperties.size);
   const dressed = w.said(block, timberProperties.dressed);
@@ -45,12 +53,12 @@ export function timberOf(
     modulusMin === undefined ||
     density === undefined
   ) {
-    w.tell(problem('not-in-plan', w.plan.headSpan, { what: `timber ${block.name}` }), w.plan.uri);
+    w.tell(problem('not-in-plan', w.plan.headSpan, { what: `timber ${name}` }), w.plan.uri);
     return undefined;
   }
   const strength = w.said(species, speciesProperties.acrossGrain);
   return {
-    name: block.name,
+    name,
     nominal: size.values.size.text,
     width,
     depth,

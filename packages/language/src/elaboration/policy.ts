@@ -82,10 +82,8 @@ const highEnd = (v: number | Interval): number => (typeof v === 'number' ? v : v
 
 /** Whether a limit is less safe than the one it replaces. A choice of words has its own order. */
 function looser(now: PolicyLimit['value'], before: PolicyLimit['value'], kind: LimitKind): boolean {
-  if (typeof now === 'string' || typeof before === 'string') {
-    // `lesser` is the safest basis, `dry` the smaller size; any other change of words may be less safe.
-    return kind.words !== undefined && !(now === 'lesser' || now === 'dry');
-  }
+  if (typeof now === 'string' || typeof before === 'string')
+    return kind.words !== undefined && now !== kind.safest;
   switch (kind.looser) {
     case 'higher':
       return highEnd(now) > highEnd(before);

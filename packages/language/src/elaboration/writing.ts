@@ -1,4 +1,4 @@
-import type { Interval, Ref, SourceNote } from '@cribwright/engine';
+import type { Interval, Ref, SourceNote, Timber } from '@cribwright/engine';
 import { type Dimension, sameVector, vectorOf, weightOf } from '@cribwright/units';
 import { inheritedBlocks } from '../binding/bind.js';
 import type { BoundBlock, BoundProperty } from '../binding/bound-file.js';
@@ -6,7 +6,7 @@ import type { Declaration, Reference } from '../binding/declaration.js';
 import type { Surroundings } from '../binding/file-scope.js';
 import type { Span } from '../grammar/syntax.js';
 import { type Amount, asForce, evaluate, type Values } from '../phrase/evaluate.js';
-import { type Match, read } from '../phrase/match.js';
+import { read } from '../phrase/match.js';
 import { fits } from '../phrase/measure.js';
 import type { Argument, WrittenQuantity } from '../phrase/pattern.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
@@ -41,6 +41,8 @@ export interface Said<T> {
 export class Writing {
   readonly places = new Map<string, TextPlace>();
   readonly problems: LanguageProblem[] = [];
+  /** Timbers of a length: most supports of a plan are of the same. */
+  readonly timbers = new Map<string, Timber>();
   partial = false;
   /** Set once the vehicles are there, for figures that calculations ask for. */
   figures: Values['figureOf'] = () => undefined;
@@ -61,15 +63,13 @@ export class Writing {
   }
 
   all<T>(block: BoundBlock, schema: PropertySchema<T>): readonly Said<T>[] {
-    return block.properties.flatMap((line) => {
-      if (line.schema !== schema) return [];
-      if (!line.match) {
-        this.partial = true;
-        return [];
-      }
-      if (line.match.problems.some((p) => p.severity === 'error')) this.partial = true;
-      return [{ values: read(schema, line.match as Match), line, block }];
-    });
+    const found: Said<T>[] = [];
+    for (const line of block.properties) {
+      if (line.schema !== schema) continue;
+      if (!line.match || line.match.problems.some((p) => p.severity === 'error')) this.partial = true;
+      if (line.match) found.push({ values: read(schema, line.match), line, block });
+    }
+    return found;
   }
 
   /** A block with what it inherits: `[own, base, base of base]`. */

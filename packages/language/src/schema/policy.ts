@@ -10,6 +10,8 @@ export interface LimitKind {
   readonly range?: true;
   readonly percent?: true;
   readonly words?: readonly string[];
+  /** The word that is stricter than all others; without it, any change of words may be less safe. */
+  readonly safest?: string;
   /** Less safe when it grows, when it shrinks, or not to be told by size alone. */
   readonly looser: 'higher' | 'lower' | 'other';
   readonly doc: string;
@@ -32,6 +34,7 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
   'crossing basis': {
     dimensions: [],
     words: ['flat rule', 'species', 'lesser'],
+    safest: 'lesser',
     looser: 'other',
     doc: 'What a crossing may carry: the flat rule, the value of the species, or the lesser of the two.',
     example: 'lesser',
@@ -197,6 +200,14 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
     looser: 'lower',
     doc: 'By how much stiffnesses are varied to see what that changes.',
     example: '2',
+  },
+  'ground under cribs': {
+    dimensions: [],
+    words: ['by pressure', 'may give way'],
+    safest: 'may give way',
+    looser: 'other',
+    doc: 'Whether the ground under a crib is judged by its pressure alone, or is also lost in turn like a support.',
+    example: 'may give way',
   },
 };
 

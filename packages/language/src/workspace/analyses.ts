@@ -26,7 +26,7 @@ interface Begun {
 }
 
 /** As many supports as are remembered, over all plans: some steps back, for who undoes what was typed. */
-const most = 2000;
+const most = 500;
 
 /**
  * Remembers analyses by the value of the plan, so that an edit in a comment works nothing out anew. Does what is
