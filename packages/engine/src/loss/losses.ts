@@ -1,8 +1,10 @@
 import type { Plan } from '../model/plan.js';
 import type { Ref } from '../model/ref.js';
+import { limitWord } from '../policy/limit.js';
+import { elementWords } from '../workings/element-words.js';
 import type { SupportPoint } from '../workings/support-points.js';
 
-/** Something that may give way: what was there before the crew, or the ground under a strut's foot. */
+/** Something that may give way: what was there before the crew, or the ground under what they put in. */
 export interface Loss {
   readonly id: string;
   /** `car gives way` */
@@ -21,7 +23,7 @@ const coupledAbove = 0.75;
 /**
  * Everything that may give way: each wheel end, the air springs of an axle or a cab, each landing leg, each
  * vehicle beneath (a coupling does not), each corner of a body that lies on the ground, the ground under each strut's
- * foot.
+ * foot, and where the policy says so the ground under each crib and step chock.
  */
 export function lossesOf(plan: Plan, points: readonly SupportPoint[]): readonly Loss[] {
   return [
@@ -32,6 +34,7 @@ export function lossesOf(plan: Plan, points: readonly SupportPoint[]): readonly 
     ...airSprungAxles(plan, points),
     ...airSprungCabs(plan, points),
     ...points.filter((p) => p.kind === 'strut').map(footGround),
+    ...(limitWord(plan.policy, 'ground under cribs') === 'may give way' ? cribGround(plan, points) : []),
   ];
 }
 
@@ -85,6 +88,22 @@ const footGround = (p: SupportPoint): Loss => ({
   ref: { element: p.element, property: 'foot' },
   points: [p.id],
 });
+
+/** A crib goes with all of its contacts on the ground; one that stands on a vehicle goes with that. */
+const cribGround = (plan: Plan, points: readonly SupportPoint[]): readonly Loss[] =>
+  [...plan.cribs, ...plan.stepChocks].flatMap(({ id }) => {
+    const own = idsOf(points, (p) => p.element === id && p.lower === 'ground');
+    return own.length === 0
+      ? []
+      : [
+          {
+            id: `${id}/ground`,
+            title: `ground gives way under ${elementWords(plan, id)}`,
+            ref: { element: id, property: 'stands on' },
+            points: own,
+          },
+        ];
+  });
 
 const idsOf = (points: readonly SupportPoint[], wanted: (p: SupportPoint) => boolean): readonly string[] =>
   points.filter(wanted).map((p) => p.id);

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { LoadCase } from '../analysis/analysis.js';
 import type { Plan } from '../model/plan.js';
 import { lb, planOf, samplePlans, step, trailerOnCar, truckOnCar } from '../testing/sample-plans.js';
+import { policyWith } from '../testing/sample-policy.js';
 import { workingsOf } from '../workings/workings.js';
 
 const stages = (plan: Plan) => workingsOf(plan).stages();
@@ -55,6 +56,21 @@ describe('stages of a plan', () => {
     expect(titles).toContain('trailer axle 1, driver side: tyre lost');
     expect(titles).toContain('ground gives way under the foot of strut S1');
     expect(titles?.some((t) => t.includes('kingpin'))).toBe(false);
+  });
+
+  it('loses the ground under cribs where the policy says that it may give way, and not else', () => {
+    const ground = (plan: typeof trailerOnCar) =>
+      stages(plan)
+        .at(-1)
+        ?.losses.filter((l) => l.id.startsWith('crib/'));
+    expect(ground(trailerOnCar)).toEqual([]);
+    const soft = ground({ ...trailerOnCar, policy: policyWith('ground under cribs', 'may give way') });
+    expect(soft?.map((l) => l.title)).toContain('ground gives way under crib A');
+    // All contacts of the crib go, and only those.
+    const gone = soft?.find((l) => l.id === 'crib/A/ground');
+    expect(gone?.lost).toEqual({ element: 'crib/A', property: 'stands on' });
+    expect(new Set(gone?.reactions.map((r) => r.element))).not.toContain('crib/A');
+    expect(new Set(gone?.reactions.map((r) => r.element))).toContain('crib/B');
   });
 
   it('does not count a strut before its tie stands', () => {

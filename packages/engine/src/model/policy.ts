@@ -50,7 +50,8 @@ export type PolicyKey =
   | 'gross limit'
   | 'egress width' //               m
   | 'post slenderness' //           NDS 3.7.1.4
-  | 'stiffness spread'; //          factor by which stiffnesses are varied to see what it changes
+  | 'stiffness spread' //           factor by which stiffnesses are varied to see what it changes
+  | 'ground under cribs'; //        'by pressure' | 'may give way'
 
 export interface Policy {
   readonly id: string;

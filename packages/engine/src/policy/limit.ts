@@ -38,6 +38,7 @@ export const limitKinds: Readonly<
   'egress width': { kind: 'length', safer: 'higher' },
   'post slenderness': { kind: 'ratio', safer: 'lower' },
   'stiffness spread': { kind: 'ratio', safer: 'higher' },
+  'ground under cribs': { kind: 'word', safer: 'neither' },
 };
 
 const heads = { length, force, stress, angle, ratio, share, count, word: count } as const;

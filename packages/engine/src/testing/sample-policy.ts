@@ -38,6 +38,7 @@ const values: Readonly<Record<PolicyKey, readonly [PolicyLimit['value'], SourceN
   'egress width': [3 * foot, practice],
   'post slenderness': [50, memory('NDS 3.7.1.4')],
   'stiffness spread': [2, practice],
+  'ground under cribs': ['by pressure', practice],
 };
 
 /** The limits that ship, as data: what `policy` blocks start from. */

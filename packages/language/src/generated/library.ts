@@ -242,6 +242,10 @@ policy Shipped {
   egress width      3 ft  source common practice
   post slenderness  50    source published "NDS for Wood Construction" "3.7.1.4"
   stiffness spread  2     source common practice
+
+  // What is lost in turn is what held before the crew came, and the ground under a strut's one foot. The ground under
+  // the crew's own cribs is judged by its pressure. On ground that may wash out or thaw: \`may give way\`.
+  ground under cribs  by pressure  source common practice
 }
 `,
   'species.crib': `// Timber species. Design values are those for No. 2 dimension lumber, dry, of the National Design Specification

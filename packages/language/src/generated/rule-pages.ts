@@ -1563,7 +1563,8 @@ The finished set-up is worked out again with one support taken away at a time:
 - the air springs of an axle, or of a cab;
 - each landing leg that is down;
 - each corner of a vehicle that lies on its side or its roof;
-- the ground under the foot of each strut.
+- the ground under the foot of each strut;
+- with the policy \`ground under cribs may give way\`: the ground under each crib and each step chock.
 
 After each loss every vehicle must still rest, at every end of the ranges of weight and place. What each crib then carries is checked by crib-load.
 
@@ -1571,9 +1572,11 @@ A lost tyre lets the vehicle down onto its rim, air springs onto their stops, an
 
 A coupling does not count as something that gives way.
 
+The ground under cribs is not among the losses until the policy says so. What is lost in turn is what held before the crew came, one at a time. A crib is the crew's own: it stands on a broad base on ground that they looked at, ground-bearing compares its pressure with what the ground bears, and they look at it again while they work. A strut stands on one small foot that is pushed outward as well, so the ground under it is lost in turn always. On ground that may thaw, wash out or cave in (a trench, a bank, a filled lot), set \`ground under cribs may give way\`: then no single crib may be the one that all hangs on.
+
 ## Sources
 
-- Which losses to look at: common practice, no source.
+- Which losses to look at, and that the ground under cribs is judged by its pressure: common practice, no source.
 
 ## Unsafe
 
@@ -1589,6 +1592,34 @@ plan "The car alone holds that corner" {
   vehicle car : Sedan { // loss-of-support
     at     22 ft, driver side 1 ft
     bears  truck at rail
+  }
+}
+\`\`\`
+
+### On ground that may wash out
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+policy OurPolicy : Shipped {
+  ground under cribs  may give way  source stated
+}
+
+plan "One crib holds that corner" {
+  policy OurPolicy
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle truck : StraightTruck { // loss-of-support
+    cargo "freight" 9,000 lb from 12 ft to 24 ft
+    no tyre at axle 2, driver side
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        20 ft 6 in, driver side 39.75 in
+    captures  rail, joists
   }
 }
 \`\`\`

@@ -59,4 +59,9 @@ export const phrasesEs: readonly (readonly [RegExp, string])[] = [
   [/^This ([a-z ]+)$/, 'Este bloque $1'],
   [/^The plan “(.+)”$/, 'El plan “$1”'],
   [/^A ([a-z]+)$/, 'un $1'],
+  [/^ground gives way under the foot of (.+)$/, 'el suelo cede bajo el pie de $1'],
+  [/^ground gives way under (.+)$/, 'el suelo cede bajo $1'],
+  [/^(.+): tyre lost$/, '$1: neumático perdido'],
+  [/^(.+): air springs let down$/, '$1: resortes de aire sin presión'],
+  [/^(.+) gives way$/, '$1 cede'],
 ];

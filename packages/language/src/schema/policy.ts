@@ -161,6 +161,7 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
   'dressed size of 8x8': {
     dimensions: [],
     words: ['dry', 'green'],
+    safest: 'dry',
     looser: 'other',
     doc: 'Which of the two published dressed sizes of an 8x8 counts.',
     example: 'dry',

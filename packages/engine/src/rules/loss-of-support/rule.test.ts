@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../model/plan.js';
 import { check } from '../../testing/check.js';
 import { inch, lb, trailerOnCar, truckOnCar } from '../../testing/sample-plans.js';
+import { policyWith } from '../../testing/sample-policy.js';
 import { rule } from './rule.js';
 
 /** The truck has lost its driver-side rear wheels: there the car alone holds it. */
@@ -39,5 +40,25 @@ describe('loss-of-support', () => {
 
   it('finds nothing on the trailer held all round', () => {
     expect(check(rule, trailerOnCar)).toEqual([]);
+  });
+
+  it('loses the ground under the one crib that holds a corner, where the policy says that it may give way', () => {
+    const onOneCrib: Plan = {
+      ...onTheCar,
+      vehicles: onTheCar.vehicles.filter((v) => v.name === 'truck'),
+      contacts: [],
+      cribs: onTheCar.cribs.filter((c) => c.name === 'C'),
+    };
+    const dangers = (plan: Plan) => check(rule, plan).filter((f) => f.severity === 'danger');
+    expect(dangers(onOneCrib)).toEqual([]);
+    const [found, ...others] = dangers({
+      ...onOneCrib,
+      policy: policyWith('ground under cribs', 'may give way'),
+    });
+    expect(others).toEqual([]);
+    expect(found?.message.text).toMatch(
+      /^If this goes \(ground gives way under crib C\), nothing holds the rear corner on the driver side/,
+    );
+    expect(found?.related[0]?.at).toEqual({ element: 'crib/C', property: 'stands on' });
   });
 });
