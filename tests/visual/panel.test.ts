@@ -340,3 +340,19 @@ it('leaves most of a narrow panel to the drawing', async () => {
   expect(wide).toBeLessThanOrEqual(500);
   await host.page.context().close();
 }, 60_000);
+
+it.each([400, 600, 1000])(
+  'shows all that is under “More” in a panel %i px wide',
+  async (width) => {
+    const host = await openPanel(browser, plan, analysis, { width, height: 700 });
+    await host.show();
+    await host.page.getByText('More', { exact: true }).click();
+    const box = await host.page.locator('.sheet-of-more').boundingBox();
+    if (box === null) throw new Error('nothing is under “More”');
+    expect(box.x).toBeGreaterThanOrEqual(0);
+    expect(box.x + box.width).toBeLessThanOrEqual(width);
+    expect(box.y + box.height).toBeLessThanOrEqual(700);
+    await host.page.context().close();
+  },
+  60_000,
+);

@@ -4,7 +4,7 @@ import type { CanvasProps } from './canvas.js';
 import { zoomTo } from './zoom-tools.js';
 
 /** Narrower than this a sheet could not be read, px; then it scrolls. */
-const leastWidth = 460;
+const leastWidth = 600;
 
 /** A sheet may be this much taller than the panel before it is made narrower than it. */
 const overflow = 1.35;

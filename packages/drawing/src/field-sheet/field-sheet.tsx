@@ -33,7 +33,7 @@ interface PageProps {
 
 function Page({ plan, analysis, sums }: PageProps): JSX.Element {
   const views = viewsOf(plan, analysis).filter((v) => drawn.includes(v.id));
-  const least = analysis.push?.least;
+  const { least, grip } = analysis.push ?? {};
   return (
     <html lang="en">
       <head>
@@ -54,6 +54,7 @@ function Page({ plan, analysis, sums }: PageProps): JSX.Element {
           <p>
             Pushed sideways it holds up to {print(least)} from its weakest side
             {least.governs === undefined ? '' : ` (${least.governs})`}.
+            {grip === undefined ? '' : ` It lies on the ground: ${grip.label} ${print(grip)}.`}
           </p>
         )}
         <h2>Supports</h2>

@@ -4,11 +4,12 @@ import { textBox } from '../scene/bounds.js';
 import { hatchLines } from '../scene/hatch.js';
 import type { Item, Point, Scene } from '../scene/scene.js';
 import { walk } from '../scene/walk.js';
+import { margin, type } from '../sheet/sizes.js';
 import { fixed } from '../svg/fixed.js';
 import { dashes, hatchSpacing, lineWeights } from '../svg/line-weights.js';
 import type { Palette } from '../svg/palette.js';
 import { arrowLength, pair, pathData } from '../svg/shape-data.js';
-import { inLatin } from './in-latin.js';
+import { inLatin, outOfLatin } from './in-latin.js';
 
 const pointsPerMm = 72 / 25.4;
 
@@ -35,8 +36,22 @@ export function drawOnPage(
     { x: 0, y: scene.height },
   ];
   trace(pen, closed(sheet), { fill: palette.paper });
-  for (const item of walk(scene.items)) if (item.kind !== 'group') drawShape(pen, item);
+  const shapes = [...walk(scene.items)].flatMap((item) => (item.kind === 'group' ? [] : [item]));
+  for (const shape of shapes) drawShape(pen, shape);
+  if (shapes.some((s) => s.kind === 'text' && outOfLatin(s.text))) drawShape(pen, lettersMissing(scene));
 }
+
+/** Said on the page itself: a reader of the paper has nothing else. */
+const lettersMissing = (scene: Scene): Shape => ({
+  kind: 'text',
+  key: 'letters missing',
+  tone: 'danger',
+  at: { x: margin, y: scene.height - margin / 3 },
+  text: 'Some letters of this plan cannot be printed here: “?” stands for each. Save the drawing as SVG or PNG to have them.',
+  size: type.small,
+  anchor: 'start',
+  weight: 'bold',
+});
 
 type Shape = Exclude<Item, { kind: 'group' }>;
 

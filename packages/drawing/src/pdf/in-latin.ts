@@ -27,6 +27,10 @@ export function inLatin(text: string): string {
   return out;
 }
 
+/** Whether a text has letters that a PDF's standard fonts cannot show, not even by their base letter. */
+export const outOfLatin = (text: string): boolean =>
+  [...text].some((sign) => sign !== '?' && inLatin(sign).includes('?'));
+
 const shown = (sign: string): string | undefined => {
   const code = sign.codePointAt(0) ?? 0;
   const plain = (code >= 0x20 && code < 0x7f) || (code >= 0xa1 && code <= 0xff);

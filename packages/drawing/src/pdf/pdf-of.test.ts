@@ -1,8 +1,8 @@
-import { PDFDocument } from 'pdf-lib';
+import { decodePDFRawStream, PDFArray, PDFDocument, PDFRawStream } from 'pdf-lib';
 import { expect, it } from 'vitest';
 import { at, text } from '../scene/draw.js';
 import type { Scene } from '../scene/scene.js';
-import { inLatin } from './in-latin.js';
+import { inLatin, outOfLatin } from './in-latin.js';
 import { pdfOf } from './pdf-of.js';
 
 const scene = (width: number, height: number): Scene => ({
@@ -47,3 +47,32 @@ it('shows signs that the standard fonts lack by others', () => {
   expect(inLatin('Muñoz 4×4 ½')).toBe('Muñoz 4×4 ½');
   expect(inLatin('ő 車')).toBe('o ?');
 });
+
+it('says on the page that letters are missing, where any are', async () => {
+  const plain = { ...scene(250, 200), items: [text('t', at(10, 10), 'Really, Muñoz?', 4)] };
+  const length = async (s: Scene) => (await textOf(await pdfOf([s]))).length;
+  expect(['車', 'Ж 1', 'Really?', 'ő', '→'].map(outOfLatin)).toEqual([true, true, false, false, false]);
+  expect(await textOf(await pdfOf([plain]))).not.toContain(hex('cannot be printed here'));
+  expect(await textOf(await pdfOf([scene(250, 200)]))).toContain(hex('cannot be printed here'));
+  expect(await length(scene(250, 200))).toBeGreaterThan(await length(plain));
+});
+
+const hex = (words: string): string =>
+  [...words].map((c) => (c.codePointAt(0) ?? 0).toString(16).padStart(2, '0').toUpperCase()).join('');
+
+/** What the pages of a PDF write, as it stands in the file: in hexadecimal. */
+async function textOf(bytes: Uint8Array): Promise<string> {
+  const file = await PDFDocument.load(bytes);
+  return file
+    .getPages()
+    .flatMap((page) => {
+      const streams = page.node.Contents();
+      return streams instanceof PDFArray
+        ? streams.asArray().map((ref) => file.context.lookup(ref))
+        : [streams];
+    })
+    .map((stream) =>
+      stream instanceof PDFRawStream ? String.fromCharCode(...decodePDFRawStream(stream).decode()) : '',
+    )
+    .join('\n');
+}

@@ -170,29 +170,29 @@ function limitLine(crib: Crib, look: Look, field: Field, y: Height): readonly It
   if (limit?.value === undefined || field.face !== 'end') return [];
   const over = stackHeight(crib) > limit.value.low * (1 + 1e-9);
   const half = (crib.timber.length / 2) * field.scale.perMetre;
-  const off = limit.value.low > field.high + 1e-6;
-  const level = off ? field.top - 3 : y(limit.value.low);
   const tone = over ? 'danger' : 'good';
-  return [
-    ...(off
-      ? []
-      : [
-          line('limit', tone, at(field.centre - half - 3, level), at(field.centre + half + 3, level), {
-            dash: 'chain',
-            width: 0.5,
-          }),
-        ]),
-    text(
-      'limit words',
-      at(field.centre + half + 4, level + 1),
-      `limit ${look.say.figure(limit)}`,
-      type.dimension,
-      {
+  const words = `limit ${look.say.figure(limit)}`;
+  const [left, right] = [field.centre - half - 3, field.centre + half + 3];
+  if (limit.value.low > field.high + 1e-6) {
+    // Higher than what is drawn: an arrow points up to it.
+    const [x, level] = [right + 4, field.top + 1.5];
+    return [
+      line('limit', tone, at(x, level + 5), at(x, level), { head: 'arrow', width: 0.5 }),
+      text('limit words', at(x + 2, level + 3.5), words, type.dimension, {
         tone,
         weight: 'bold',
         halo: true,
-      },
-    ),
+      }),
+    ];
+  }
+  const level = y(limit.value.low);
+  return [
+    line('limit', tone, at(left, level), at(right, level), { dash: 'chain', width: 0.5 }),
+    text('limit words', at(right + 1, level + 1), words, type.dimension, {
+      tone,
+      weight: 'bold',
+      halo: true,
+    }),
   ];
 }
 

@@ -20,7 +20,7 @@ import { layoutLegend } from './layout-legend.js';
 import { levels } from './levels.js';
 import { loadArrows } from './load-arrows.js';
 import { fit } from './place-on-sheet.js';
-import { labelFor } from './support-label.js';
+import { labelFor, mayShare } from './support-label.js';
 import { frontMark, gradeMark } from './way-marks.js';
 
 export interface Elevation {
@@ -166,21 +166,22 @@ function labelsOf(drawn: readonly { thing: Thing; far: boolean; box: Box }[], lo
           (o.thing.kind === d.thing.kind &&
             d.thing.kind !== 'vehicle' &&
             !taken.has(o.thing.id) &&
+            mayShare(o.thing, d.thing, look) &&
             close(o.box, d.box)),
       );
       for (const o of same) taken.add(o.thing.id);
       const lead = same.find((o) => !o.far) ?? d;
-      const others = same.filter((o) => o !== lead).map((o) => o.thing.name);
+      const others = same.filter((o) => o !== lead).map((o) => o.thing);
       const label = labelFor(lead.thing, look, d.box, others);
       return [d.thing.kind === 'vehicle' ? { ...label, inside: d.box } : label];
     });
 }
 
+/** Whether two shapes lie over each other, and neither reaches out beyond the other. */
 const close = (a: Box, b: Box): boolean => {
   const all = join(a, b);
   return (
-    all.right - all.left < a.right - a.left + 1.5 &&
-    all.bottom - all.top < a.bottom - a.top + 1.5 &&
-    b.right - b.left > (a.right - a.left) * 0.6
+    all.right - all.left < Math.min(a.right - a.left, b.right - b.left) + 1.5 &&
+    all.bottom - all.top < Math.min(a.bottom - a.top, b.bottom - b.top) + 1.5
   );
 };

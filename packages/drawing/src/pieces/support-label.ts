@@ -5,18 +5,21 @@ import type { Thing, ThingKind } from '../space/thing.js';
 import { gravest, type Look, notChecked } from '../views/look.js';
 import { useLimit } from './use-level.js';
 
-/** The label of an element: its name, and what it carries against what it may. */
-export function labelFor(thing: Thing, look: Look, box: Box, others: readonly string[] = []): Label {
+/**
+ * The label of an element: its name, and what it carries against what it may. Of several that share a label, that
+ * of the one that is worst off.
+ */
+export function labelFor(thing: Thing, look: Look, box: Box, others: readonly Thing[] = []): Label {
   const centre = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
-  const names = [thing.name, ...others].join(', ');
+  const all = [thing, ...others];
   return {
     key: thing.id,
     at: centre,
     clear: { x: (box.right - box.left) / 2, y: (box.bottom - box.top) / 2 },
-    name: names,
+    name: all.map((t) => t.name).join(', '),
     beside: sizeOf(thing, look),
-    lines: linesFor(thing, look),
-    badge: overused(thing, look) ? 'danger' : gravest(look.findingsOn(thing.id)),
+    lines: worstLines(all, look),
+    badge: all.some((t) => overused(t, look)) ? 'danger' : gravest(all.flatMap((t) => look.findingsOn(t.id))),
     ref: thing.ref,
   };
 }
@@ -27,11 +30,42 @@ export function overused(thing: { readonly id: string }, look: Look): boolean {
   return use !== undefined && use > useLimit(look.plan) * (1 + 1e-9);
 }
 
+/** Whether one label can speak of both: they are of one size, and of both the load is known, or of neither. */
+export const mayShare = (a: Thing, b: Thing, look: Look): boolean =>
+  sizeOf(a, look) === sizeOf(b, look) &&
+  (burdenOn(a, look) === Infinity) === (burdenOn(b, look) === Infinity);
+
+/** A crib's height, a strut's angle. */
 function sizeOf(thing: Thing, look: Look): string | undefined {
   const { height, angle } = look.support(thing.id)?.figures ?? {};
   if (height !== undefined) return look.say.figure(height);
   return angle === undefined ? undefined : look.say.figure(angle);
 }
+
+/** What the worst off of some elements carries: one whose load is not known before any other. */
+function worstLines(things: readonly Thing[], look: Look): readonly string[] {
+  const [first, ...rest] = things
+    .map((thing) => ({ lines: linesFor(thing, look), burden: burdenOn(thing, look) }))
+    .sort((a, b) => b.burden - a.burden);
+  if (first === undefined) return [];
+  const alike = rest.every(({ lines }) => lines.join() === first.lines.join());
+  return alike
+    ? first.lines
+    : first.lines.map((words) => (/^\d|^now/.test(words) ? `at most ${words}` : words));
+}
+
+function burdenOn(thing: Thing, look: Look): number {
+  if (look.standing(thing.id) === 'later') return -1;
+  const moment = momentShown(look);
+  if (moment !== undefined) return loadOn(thing.id, moment)?.high ?? 0;
+  const { load, use } = look.support(thing.id)?.figures ?? {};
+  if (load === undefined) return -1;
+  return load.value === undefined ? Infinity : (use?.value?.high ?? Infinity);
+}
+
+/** The case whose loads are shown, where it is not the worst of all. */
+const momentShown = (look: Look): LoadCase | undefined =>
+  look.lost ?? (look.choice.stage === undefined ? undefined : look.asBuilt);
 
 function linesFor(thing: Thing, look: Look): readonly string[] {
   if (look.standing(thing.id) === 'later') return [];
@@ -43,7 +77,7 @@ function linesFor(thing: Thing, look: Look): readonly string[] {
   if (look.unchecked) return carries.has(thing.kind) ? [notChecked] : [];
   const figures = look.support(thing.id)?.figures ?? {};
   const lines: string[] = [];
-  const moment = look.lost ?? (look.choice.stage === undefined ? undefined : look.asBuilt);
+  const moment = momentShown(look);
   if (moment !== undefined) {
     const now = loadOn(thing.id, moment);
     if (now !== undefined) lines.push(`now ${say.force(now)}`);

@@ -1,5 +1,6 @@
 import type { Axle, Part, Vehicle } from '@cribwright/engine';
 import { poseOf } from './pose.js';
+import { pointsOf } from './project.js';
 import { block, moved, type Solid, tapered } from './solid.js';
 import { at3 } from './vector.js';
 
@@ -9,11 +10,25 @@ import { at3 } from './vector.js';
  */
 export function vehicleSolids(vehicle: Vehicle): readonly Solid[] {
   const pose = poseOf(vehicle);
+  const upright = vehicle.posture.kind === 'upright';
+  const floor = Math.min(
+    ...vehicle.parts.filter((p) => p.form === 'rails' || p.form === 'crossmembers').map((p) => p.height.low),
+  );
   return [
     ...bodySolids(vehicle),
-    ...vehicle.parts.flatMap((p) => partSolids(p, vehicle.posture.kind === 'upright')),
+    ...vehicle.parts.flatMap((p) => partSolids(p, upright, floor)),
     ...wheelSolids(vehicle),
-  ].map((s) => moved(s, pose));
+  ].flatMap((s) => aboveGround(moved(s, pose)));
+}
+
+/** What a body that lies or pitches would push into the ground is cut off there: it has given way. */
+function aboveGround(solid: Solid): readonly Solid[] {
+  const lowest = Math.min(...pointsOf(solid).map((p) => p.z));
+  if (lowest > -1e-6) return [solid];
+  // A wheel is not cut: it stands on the ground.
+  if (solid.kind !== 'block') return [moved(solid, (p) => ({ ...p, z: p.z - lowest }))];
+  if (solid.corners.every((p) => p.z <= 0)) return [];
+  return [{ ...solid, corners: solid.corners.map((p) => (p.z < 0 ? { ...p, z: 0 } : p)) }];
 }
 
 const isCar = (v: Vehicle): boolean => v.length < 6.5 && v.height < 2.2;
@@ -101,8 +116,8 @@ function carSolids(v: Vehicle): readonly Solid[] {
   ];
 }
 
-/** Rails, joists and the other pieces that a support can meet. */
-export function partSolids(part: Part, upright: boolean): readonly Solid[] {
+/** Rails, joists and the other pieces that a support can meet. What hangs from the floor, `floor` m up, reaches to it. */
+export function partSolids(part: Part, upright: boolean, floor: number): readonly Solid[] {
   const low = part.height.low;
   const high = low + part.depth;
   const half = part.width / 2;
@@ -125,7 +140,7 @@ export function partSolids(part: Part, upright: boolean): readonly Solid[] {
           `${part.id} ${i + 1}`,
           'part',
           at3(part.from - half, y - half, upright && part.carries?.down === true ? 0 : low),
-          at3(part.from + half, y + half, Math.max(high, low + 0.05)),
+          at3(part.from + half, y + half, Math.max(high, low + 0.05, Number.isFinite(floor) ? floor : 0)),
         ),
       );
   }

@@ -1,10 +1,18 @@
 import { textWidth, type Weight } from './font-metrics.js';
 
-/** Breaks text into lines no wider than `room`. A word too wide for a line is broken, so nothing runs off. */
+/** A number and its unit, which stay on one line. */
+const numberAndUnit = /(?<=\d) (?=(?:%|lb|in|ft|psf|psi|deg|kN|kPa|mm|m|min)(?![a-z]))/g;
+
+/**
+ * Breaks text into lines no wider than `room`. A word too wide for a line is broken, so nothing runs off; a number
+ * keeps its unit.
+ */
 export function wrap(text: string, room: number, size: number, weight: Weight = 'normal'): readonly string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/\s+/).filter((w) => w !== '')) {
+  const words = text.replace(numberAndUnit, '\u00a0').split(/[^\S\u00a0]+/);
+  for (const kept of words.filter((w) => w !== '')) {
+    const word = kept.replaceAll('\u00a0', ' ');
     const longer = line === '' ? word : `${line} ${word}`;
     if (textWidth(longer, size, weight) <= room) {
       line = longer;

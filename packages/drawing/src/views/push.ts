@@ -1,4 +1,4 @@
-import type { PushResult } from '@cribwright/engine';
+import { type PushResult, sourceInWords } from '@cribwright/engine';
 import { at, circle, group, line, path, polygon, text } from '../scene/draw.js';
 import type { Item, Point } from '../scene/scene.js';
 import { heading, sheet } from '../sheet/sheet.js';
@@ -204,6 +204,7 @@ function facts(push: PushResult, look: Look, left: number, top: number) {
   const told = [
     `Pushed at ${say.figure(push.height)} above the ground. The least it holds up to is ${say.figure(push.least)} of the weight.`,
     ...(first === undefined ? [] : [`There ${first.how} gives first.`]),
+    ...gripWords(push, look),
     'A holding that was found, not a promise: it says “holds up to”, never “safe to”.',
   ];
   let y = grid.bottom + 6;
@@ -217,9 +218,16 @@ function facts(push: PushResult, look: Look, left: number, top: number) {
   return { items: [grid.item, ...lines], bottom: y };
 }
 
+/** What holds a vehicle that lies on the ground against sliding. */
+const gripWords = ({ grip }: PushResult, look: Look): readonly string[] =>
+  grip === undefined
+    ? []
+    : [`It lies on the ground: ${grip.label} ${look.say.figure(grip)} (${sourceInWords(grip.source)}).`];
+
 const words = (push: PushResult, look: Look): string =>
   [
     'A push from every side.',
     ...momentOf(look),
+    ...gripWords(push, look),
     ...push.directions.map((d) => `Toward ${wayWords(d.angle)}: ${look.say.figure(d.share)} of the weight.`),
   ].join(' ');

@@ -25,3 +25,48 @@ it('draws what stands on the far side in broken lines', () => {
   expect(broken('crib/B')).toBe(true);
   expect(broken('crib/A')).toBe(false);
 });
+
+it('tells of supports that share a label what the worst off of them carries', () => {
+  const analysis = analyze(plan);
+  const uses = new Map(analysis.supports.map((s) => [s.name, s.figures.use?.value?.high ?? 0]));
+  const labels = drawn(plan, analysis, { view: 'side' }).groups.filter((g) => g.key.startsWith('label '));
+  const shared = labels.flatMap((g) => {
+    const [name = '', ...told] = g.items.flatMap((i) => (i.kind === 'text' ? [i.text] : []));
+    return name.includes(', ') ? [{ names: name.split(', '), told: told.join(' ') }] : [];
+  });
+  expect(shared.length).toBeGreaterThan(1);
+  for (const { names, told } of shared) {
+    const worst = Math.max(...names.map((n) => uses.get(n) ?? Number.NaN));
+    const share = Number(/([\d.]+) %/.exec(told)?.[1]) / 100;
+    // Printed to whole percents at most, and up.
+    expect(share).toBeGreaterThanOrEqual(worst - 1e-9);
+    expect(share).toBeLessThan(worst + 0.01);
+    if (new Set(names.map((n) => uses.get(n))).size > 1) expect(told).toContain('at most');
+  }
+});
+
+it('marks a shared label with the gravest finding of those that share it', () => {
+  const analysis = analyze(plan);
+  const danger = {
+    rule: 'crib-load',
+    severity: 'danger' as const,
+    subject: { element: 'crib/B' },
+    at: { element: 'crib/B' },
+    message: { id: 'crib-load.over', text: 'too much', holes: {} },
+    figures: [],
+    related: [],
+    fixes: [],
+  };
+  const { groups } = drawn(plan, { ...analysis, findings: [danger] }, { view: 'side' });
+  const label = groups.find((g) => g.key.startsWith('label ') && JSON.stringify(g.items).includes('"A, B"'));
+  expect(JSON.stringify(label)).toContain('"!"');
+});
+
+it('names supports apart that are not of the same height', () => {
+  const low = plan.cribs.map((c) => (c.name === 'B' ? { ...c, courses: c.courses - 1 } : c));
+  const lower = { ...plan, cribs: low };
+  const names = drawn(lower, analyze(lower), { view: 'side' }).words();
+  expect(names).toContain('A');
+  expect(names).toContain('B');
+  expect(names).not.toContain('A, B');
+});

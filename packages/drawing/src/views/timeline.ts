@@ -23,7 +23,7 @@ export const view: View = {
     if (timeline === undefined) throw new Error('the plan has no steps');
     const { say } = look;
     const title = headingOf(look, 'Time line', [
-      `${timeline.total.label}: ${say.figure(timeline.total)}. ${timeline.crewPeak.label}: ${say.figure(timeline.crewPeak)}.`,
+      [timeline.total, timeline.crewPeak].map((f) => `${capital(f.label)}: ${say.figure(f)}.`).join(' '),
     ]);
     const head = heading(title);
     const top = head.bottom + 9;
@@ -116,3 +116,5 @@ function minutes(end: number, x: (seconds: number) => number, top: number, botto
     ]);
   });
 }
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

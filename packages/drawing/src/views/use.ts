@@ -76,7 +76,7 @@ function useRow(
     sheetWidth - margin - caseLeft,
     type.small,
   );
-  const high = Math.max(7, governs.length * type.small * leading + 2.5);
+  const high = Math.max(8.6, governs.length * type.small * leading + 2.5);
   const sum = `${look.say.figure(load)} of ${look.say.figure(capacity)}`;
   const sign =
     level.tone === 'danger' || unknown
