@@ -1,4 +1,4 @@
-import type { LoadCase } from '@cribwright/engine';
+import type { Figure, LoadCase } from '@cribwright/engine';
 import type { Label } from '../labels/label.js';
 import type { Box } from '../scene/bounds.js';
 import type { Thing, ThingKind } from '../space/thing.js';
@@ -6,8 +6,8 @@ import { gravest, type Look, notChecked } from '../views/look.js';
 import { useLimit } from './use-level.js';
 
 /**
- * The label of an element: its name, and what it carries against what it may. Of several that share a label, that
- * of the one that is worst off.
+ * The label of an element: its name, and what it carries against what it may. Of several that share a label, the
+ * most that any of them carries.
  */
 export function labelFor(thing: Thing, look: Look, box: Box, others: readonly Thing[] = []): Label {
   const centre = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
@@ -32,8 +32,7 @@ export function overused(thing: { readonly id: string }, look: Look): boolean {
 
 /** Whether one label can speak of both: they are of one size, and of both the load is known, or of neither. */
 export const mayShare = (a: Thing, b: Thing, look: Look): boolean =>
-  sizeOf(a, look) === sizeOf(b, look) &&
-  (burdenOn(a, look) === Infinity) === (burdenOn(b, look) === Infinity);
+  sizeOf(a, look) === sizeOf(b, look) && loadIsKnown(a, look) === loadIsKnown(b, look);
 
 /** A crib's height, a strut's angle. */
 function sizeOf(thing: Thing, look: Look): string | undefined {
@@ -42,26 +41,29 @@ function sizeOf(thing: Thing, look: Look): string | undefined {
   return angle === undefined ? undefined : look.say.figure(angle);
 }
 
-/** What the worst off of some elements carries: one whose load is not known before any other. */
+/** What some elements carry: the most that any of them does, and the most that any is used. */
 function worstLines(things: readonly Thing[], look: Look): readonly string[] {
-  const [first, ...rest] = things
-    .map((thing) => ({ lines: linesFor(thing, look), burden: burdenOn(thing, look) }))
-    .sort((a, b) => b.burden - a.burden);
-  if (first === undefined) return [];
-  const alike = rest.every(({ lines }) => lines.join() === first.lines.join());
-  return alike
-    ? first.lines
-    : first.lines.map((words) => (/^\d|^now/.test(words) ? `at most ${words}` : words));
+  const [first = [], ...rest] = things.map((thing) => linesFor(thing, look));
+  if (rest.every((lines) => lines.join() === first.join())) return first;
+  const there = things.filter((thing) => look.standing(thing.id) !== 'later');
+  const moment = momentShown(look);
+  if (moment !== undefined) {
+    const most = Math.max(0, ...there.map((thing) => loadOn(thing.id, moment)?.high ?? 0));
+    return [`now at most ${look.say.force({ low: most, high: most })}`];
+  }
+  const most = (key: 'load' | 'use'): Figure | undefined =>
+    there
+      .flatMap((thing) => look.support(thing.id)?.figures[key] ?? [])
+      .sort((a, b) => (b.value?.high ?? Infinity) - (a.value?.high ?? Infinity))[0];
+  const [load, use] = [most('load'), most('use')];
+  if (load?.value === undefined) return ['load not known'];
+  return [`at most ${look.say.figure(load)}${use === undefined ? '' : `, ${look.say.figure(use)}`}`];
 }
 
-function burdenOn(thing: Thing, look: Look): number {
-  if (look.standing(thing.id) === 'later') return -1;
-  const moment = momentShown(look);
-  if (moment !== undefined) return loadOn(thing.id, moment)?.high ?? 0;
-  const { load, use } = look.support(thing.id)?.figures ?? {};
-  if (load === undefined) return -1;
-  return load.value === undefined ? Infinity : (use?.value?.high ?? Infinity);
-}
+const loadIsKnown = (thing: Thing, look: Look): boolean => {
+  const load = look.support(thing.id)?.figures.load;
+  return load === undefined || load.value !== undefined;
+};
 
 /** The case whose loads are shown, where it is not the worst of all. */
 const momentShown = (look: Look): LoadCase | undefined =>

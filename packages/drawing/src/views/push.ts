@@ -114,7 +114,7 @@ function rose(push: PushResult, centre: Point, most: number, asked: number, look
       const tip = points[i] ?? centre;
       const low = d.share.value?.low;
       const less = low === undefined || low < asked * (1 - 1e-9);
-      const gives = d.givesFirst === undefined ? '' : `, ${d.givesFirst.how} gives first`;
+      const gives = d.givesFirst === undefined ? '' : `, what gives first: ${d.givesFirst.how}`;
       return group(
         `direction ${i}`,
         [
@@ -203,7 +203,7 @@ function facts(push: PushResult, look: Look, left: number, top: number) {
   const first = worst[0]?.givesFirst;
   const told = [
     `Pushed at ${say.figure(push.height)} above the ground. The least it holds up to is ${say.figure(push.least)} of the weight.`,
-    ...(first === undefined ? [] : [`There ${first.how} gives first.`]),
+    ...(first === undefined ? [] : [`What gives first there: ${first.how}.`]),
     ...gripWords(push, look),
     'A holding that was found, not a promise: it says “holds up to”, never “safe to”.',
   ];

@@ -26,7 +26,7 @@ it('draws what stands on the far side in broken lines', () => {
   expect(broken('crib/A')).toBe(false);
 });
 
-it('tells of supports that share a label what the worst off of them carries', () => {
+it('tells of supports that share a label the most that any of them is used', () => {
   const analysis = analyze(plan);
   const uses = new Map(analysis.supports.map((s) => [s.name, s.figures.use?.value?.high ?? 0]));
   const labels = drawn(plan, analysis, { view: 'side' }).groups.filter((g) => g.key.startsWith('label '));
