@@ -38,4 +38,5 @@ export * from './vehicle/frame.js';
 export { crossings as crossmemberPlaces, partNamed, pieces } from './vehicle/part-place.js';
 export { posed } from './vehicle/posed.js';
 export { underside } from './vehicle/underside.js';
+export { elementWords } from './workings/element-words.js';
 export { type AnalyzeOptions, type Workings, workingsOf } from './workings/workings.js';

@@ -1,4 +1,5 @@
 import {
+  type CancellationToken,
   type CodeAction,
   type CodeActionContext,
   CodeActionKind,
@@ -9,9 +10,11 @@ import {
 import type { BoundFile } from '../binding/bound-file.js';
 import { say as translate } from '../l10n/say.js';
 import type { TextChange } from '../problems/problem.js';
+import type { ProblemFix } from '../workspace/checked.js';
 import type { Checked, Problem } from '../workspace/workspace.js';
 import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';
+import { type FixProof, fixProofs } from './fix-proof.js';
 import { otherBuildKind, otherBuilds } from './other-builds.js';
 import { offsetAt, spanOf } from './positions.js';
 import { diagnosticOf } from './publish-diagnostics.js';
@@ -33,7 +36,9 @@ export const codeAction: Feature = {
       const wanted = (kind: string): boolean =>
         !context.only || context.only.some((only) => kind === only || kind.startsWith(`${only}.`));
       return [
-        ...(wanted(CodeActionKind.QuickFix) ? quickFixes(session, file, checked, range) : []),
+        ...(wanted(CodeActionKind.QuickFix)
+          ? await quickFixes(session, file, checked, range, { context, token })
+          : []),
         ...(wanted(fixAllKind) ? fixAll(session, file, checked) : []),
         // A search: made when someone asks, not at every step of the cursor.
         ...(wanted(otherBuildKind) && asked(context)
@@ -47,23 +52,58 @@ export const codeAction: Feature = {
 const asked = ({ only, triggerKind }: CodeActionContext): boolean =>
   only !== undefined || triggerKind === CodeActionTriggerKind.Invoked;
 
-/** Worked out from the file itself, not from what the client sends: on save it sends nothing. */
-export function quickFixes(desk: Desk, file: BoundFile, checked: Checked, range: Range): CodeAction[] {
+/**
+ * Worked out from the file itself, not from what the client sends: on save it sends nothing. Where somebody asked,
+ * each is tried out first, and says what else it would make unsafe; at a step of the cursor none is, and none is
+ * preferred.
+ */
+export async function quickFixes(
+  desk: Desk,
+  file: BoundFile,
+  checked: Checked,
+  range: Range,
+  { context, token }: { readonly context?: CodeActionContext; readonly token?: CancellationToken } = {},
+): Promise<CodeAction[]> {
   const { start, end } = spanOf(file, range);
-  return checked.problems
-    .filter(({ span }) => span.start <= end && start <= span.end)
-    .flatMap((problem) => fixesOf(desk, file, problem));
+  const here = ({ problems }: Checked) =>
+    problems.filter(({ span, fixes }) => fixes.length > 0 && span.start <= end && start <= span.end);
+  if (context?.triggerKind === CodeActionTriggerKind.Automatic)
+    return here(checked).flatMap((p) => fixesOf(desk, file, p, undefined));
+  // What hangs on the loads must be known, or all of it would seem new.
+  const before =
+    here(checked).length === 0 ? checked : ((await desk.whole(file.uri, 'loads', token)) ?? checked);
+  const proofs = await fixProofs(desk, file, here(before), before, token);
+  return here(before).flatMap((p) => fixesOf(desk, file, p, proofs));
 }
 
-function fixesOf(desk: Desk, file: BoundFile, problem: Problem): CodeAction[] {
+function fixesOf(
+  desk: Desk,
+  file: BoundFile,
+  problem: Problem,
+  proofs: ReadonlyMap<ProblemFix, FixProof> | undefined,
+): CodeAction[] {
   const diagnostics: Diagnostic[] = [diagnosticOf(desk, file, problem)];
-  return problem.fixes.map(({ title, edits }, i) => ({
-    title: translate(title, desk.locale),
-    kind: CodeActionKind.QuickFix,
-    diagnostics,
-    edit: workspaceEdit(desk, edits),
-    ...(i === 0 && problem.fixes.length === 1 ? { isPreferred: true } : {}),
-  }));
+  const tried = problem.fixes.map((fix) => ({ fix, proof: proofs?.get(fix) }));
+  const holds = (proof: FixProof | undefined) => proof?.remains === false && proof.raises.length === 0;
+  // A fix of the text has nothing to prove: it makes readable what was not.
+  const preferred = ({ proof }: (typeof tried)[number]) =>
+    proofs !== undefined && tried.length === 1 && (problem.finding === undefined || holds(proof));
+  return [...tried]
+    .sort((a, b) => Number(holds(b.proof)) - Number(holds(a.proof)))
+    .map((one) => ({
+      title: titleOf(desk, translate(one.fix.title, desk.locale), one.proof),
+      kind: CodeActionKind.QuickFix,
+      diagnostics,
+      edit: workspaceEdit(desk, one.fix.edits),
+      ...(preferred(one) ? { isPreferred: true } : {}),
+    }));
+}
+
+function titleOf(desk: Desk, fix: string, proof: FixProof | undefined): string {
+  if (proof === undefined) return fix;
+  const { raises, remains } = proof;
+  if (raises.length > 0) return translate(say('fixRaises', { fix, what: raises.join(', ') }), desk.locale);
+  return remains ? translate(say('fixRemains', { fix }), desk.locale) : fix;
 }
 
 /** The first safe fix of each problem, as far as they do not touch one another. */

@@ -31,6 +31,9 @@ const spanish: Readonly<Record<keyof typeof editorWords, string>> = {
   notRun: '{count} sin comprobar',
   otherBuild:
     'Armar {crib} {layout} de {timber}, {courses} hiladas: {timbers} maderos, {use} de su capacidad en uso',
+  ruleOn: '{rule} en {on}',
+  fixRaises: '{fix}. Entonces inseguro: {what}',
+  fixRemains: '{fix}. No basta por sí solo',
   pending: 'calculando aún el empuje',
   loadsPending: 'calculando aún las cargas',
   seeDrawing: 'Ver el dibujo',

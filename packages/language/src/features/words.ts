@@ -30,6 +30,9 @@ export const editorWords = {
   notRun: '{count} not checked',
   otherBuild:
     'Build {crib} {layout} of {timber}, {courses} courses: {timbers} timbers, {use} of its capacity used',
+  ruleOn: '{rule} on {on}',
+  fixRaises: '{fix}. Then unsafe: {what}',
+  fixRemains: '{fix}. Not enough by itself',
   pending: 'still working out the push',
   loadsPending: 'still working out the loads',
   seeDrawing: 'See the drawing',
