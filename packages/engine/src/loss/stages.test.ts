@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { LoadCase } from '../analysis/analysis.js';
 import type { Plan } from '../model/plan.js';
-import { lb, planOf, samplePlans, step, trailerOnCar, truckOnCar } from '../testing/sample-plans.js';
+import { lb, planOf, samplePlans, step, strap, trailerOnCar, truckOnCar } from '../testing/sample-plans.js';
 import { policyWith } from '../testing/sample-policy.js';
 import { workingsOf } from '../workings/workings.js';
 
@@ -77,6 +77,18 @@ describe('stages of a plan', () => {
     const [set, tied] = stages(trailerOnCar).slice(-2);
     expect(set?.asBuilt.reactions.some((r) => r.id === 'strut/S1')).toBe(false);
     expect(tied?.asBuilt.reactions.some((r) => r.id === 'strut/S1')).toBe(true);
+  });
+
+  it('does not count a strut whose tie pulls across the way in which its foot would slide', () => {
+    const strutsIn = (plan: Plan) =>
+      stages(plan)
+        .at(-1)
+        ?.asBuilt.reactions.filter((r) => r.element.startsWith('strut/'))
+        .map((r) => r.element);
+    expect(strutsIn(trailerOnCar)).toEqual(['strut/S1', 'strut/S2', 'strut/S3', 'strut/S4']);
+    // Lengthwise, from one foot to the next on the same side.
+    const aside = [strap('T1', 'S1', 'S3'), strap('T2', 'S2', 'S4')];
+    expect(strutsIn({ ...trailerOnCar, ties: aside })).toEqual([]);
   });
 
   it('gives no loads where something does not rest, and names the end', () => {

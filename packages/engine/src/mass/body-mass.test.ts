@@ -19,6 +19,17 @@ describe('weight and centre of gravity', () => {
     expect((empty.x.value?.low ?? 0) / foot).toBeCloseTo((5400 * 3 + 4300 * 97) / 14_000, 9);
   });
 
+  it('says of each part of the empty centre how it is known', () => {
+    const how = (axis: 'x' | 'y' | 'z') => {
+      const centre = mass[axis].inputs.find((f) => f.label === 'centre of the empty vehicle');
+      return [centre?.source.kind, centre?.formula?.names, centre?.assumes?.length ?? 0];
+    };
+    expect(how('x')).toEqual(['computed', 'middle of what its axles and kingpin carry', 0]);
+    expect(how('y')).toEqual(['computed', 'on its centre line', 1]);
+    // The height is read off the vehicle, not worked out.
+    expect(how('z')).toEqual([vanTrailer.source.kind, undefined, 0]);
+  });
+
   it('keeps to the middle third of a load whose centre is not given', () => {
     const [cargo] = vanTrailer.cargo;
     if (cargo === undefined) throw new Error('the sample carries no cargo');

@@ -18,6 +18,7 @@ interface Share extends Weighed {
   readonly figure: Figure;
 }
 
+const alike = 'the empty vehicle weighs the same on both sides of its centre line';
 const thirds = 'cargo fills its length and thins out evenly at most: its centre lies in the middle third';
 
 /** Where the centre of a load lies along the vehicle: as stated, else within the middle third of its length. */
@@ -144,11 +145,7 @@ function centreFigure(
   const known = items.filter((i) => i !== undefined);
   const value = known.length === items.length ? weightedMean(known) : undefined;
   const inputs: Record<string, Figure> = { w0: empty };
-  const middle = place(display, 'place', 'centre of the empty vehicle', 'nearest');
-  inputs.a0 =
-    vehicle.statedCentre === undefined
-      ? measured(middle, own, 'middle of what its axles and kingpin carry')
-      : given(middle, own, { kind: 'stated' });
+  inputs.a0 = emptyCentre(vehicle, name, own, display);
   vehicle.cargo.forEach((c, i) => {
     const figure = cargo[i];
     if (figure === undefined) return;
@@ -170,4 +167,18 @@ function centreFigure(
     formula,
     inputs,
   );
+}
+
+/** Where the centre of the empty vehicle is, and how that is known. */
+function emptyCentre(vehicle: Vehicle, name: 'x' | 'y' | 'z', own: Known, display: Display): Figure {
+  const head = place(display, 'place', 'centre of the empty vehicle', 'nearest');
+  if (vehicle.statedCentre !== undefined) return given(head, own, { kind: 'stated' });
+  switch (name) {
+    case 'x':
+      return measured(head, own, 'middle of what its axles and kingpin carry');
+    case 'y':
+      return measured({ ...head, assumes: [alike] }, own, 'on its centre line');
+    case 'z':
+      return given(head, own, own === undefined ? { kind: 'unknown' } : vehicle.source);
+  }
 }

@@ -1,6 +1,9 @@
 import type { ElementId } from '../model/ref.js';
+import type { Strut, Tie } from '../model/support.js';
 import { limitValue } from '../policy/limit.js';
+import { tiesAtFoot } from '../strut/pairs.js';
 import type { StrutWorking } from '../strut/strut-working.js';
+import { holdsFoot } from '../strut/tie-working.js';
 import { axialStiffness, bodyOfPart, type SupportPoint } from '../workings/support-points.js';
 import type { Workings } from '../workings/workings.js';
 
@@ -20,7 +23,7 @@ function strutPoint(s: StrutWorking, w: Workings): SupportPoint | undefined {
   if (vehicle === undefined || angle === undefined || length === undefined || !(angle > 0) || !(length > 0))
     return undefined;
   if (strut.lock !== 'pinned' && strut.lock !== 'backed off') return undefined;
-  if (tiesAt(strut.id, w).length === 0 && !frictionHolds(angle, w)) return undefined;
+  if (holders(strut, w).length === 0 && !frictionHolds(angle, w)) return undefined;
   const upward = Math.sin(angle);
   return {
     id: strut.id,
@@ -40,13 +43,17 @@ function strutPoint(s: StrutWorking, w: Workings): SupportPoint | undefined {
 
 /** Whether a strut carries once these stand: it must, and so must a tie at its foot unless friction holds that. */
 export function strutStands(point: SupportPoint, standing: readonly ElementId[], w: Workings): boolean {
-  if (!standing.includes(point.element)) return false;
-  const angle = w.struts().find((s) => s.strut.id === point.element)?.angle.value?.low ?? 0;
-  return frictionHolds(angle, w) || tiesAt(point.element, w).some((t) => standing.includes(t.id));
+  const working = w.struts().find((s) => s.strut.id === point.element);
+  if (working === undefined || !standing.includes(point.element)) return false;
+  return (
+    frictionHolds(working.angle.value?.low ?? 0, w) ||
+    holders(working.strut, w).some((t) => standing.includes(t.id))
+  );
 }
 
-const tiesAt = (strut: ElementId, w: Workings) =>
-  w.plan.ties.filter((t) => [t.from, t.to].some((end) => end.kind === 'strut foot' && end.strut === strut));
+/** The ties at its foot that pull against the way in which it would slide. */
+const holders = (strut: Strut, w: Workings): readonly Tie[] =>
+  tiesAtFoot(strut.id, w.plan.ties).filter((t) => holdsFoot(t, strut, w.plan));
 
 /** Thrust ≤ friction × downward force, S cos θ ≤ μ S sin θ. */
 const frictionHolds = (angle: number, w: Workings): boolean =>

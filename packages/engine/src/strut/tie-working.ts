@@ -54,6 +54,13 @@ export function gripOn(tie: Tie, strut: Strut, plan: Plan): number {
   return size > 0 ? -(out.x * pull.x + out.y * pull.y) / size : 0;
 }
 
+/** Less than this share of a tie's pull along the thrust is no hold. Common practice, no source. */
+const leastGrip = 0.5;
+
+/** Whether a tie holds a strut's foot against the thrust, and not across it. */
+export const holdsFoot = (tie: Tie, strut: Strut, plan: Plan): boolean =>
+  gripOn(tie, strut, plan) >= leastGrip;
+
 /**
  * What a tie has to take from a strut: the thrust at the foot that friction does not hold, T = S (cos θ − μ sin θ),
  * over the share of the tie's pull that acts against it.

@@ -44,6 +44,19 @@ describe('a timber post', () => {
     expect(pounds(post({ timber, plies: 3 }), exactly(144 * inch))).toBeCloseTo(0.167927 * 1650 * 24.75, 0);
   });
 
+  it('prints a sum of nailed plies that comes out: the lesser of both ways of bending, 0.6 across the nails', () => {
+    const { capacity } = postFigures(post({ plies: 3 }), at(exactly(87.6 * inch)), 'us');
+    const stability = capacity.inputs.find((f) => f.key === 'stability');
+    expect(stability?.formula?.names).toBe(
+      'lesser of what buckling leaves (Cp) across its plies and what buckling leaves (Cp) along its plies',
+    );
+    const [across, along] = stability?.inputs ?? [];
+    expect(across?.formula?.numbers.startsWith('0.6 × (')).toBe(true);
+    // 3.5 in along the plies alone: as the solid post, whose Cp is that of the HUD example.
+    expect(along?.value?.low).toBeCloseTo(579.03 / (1150 * 1.15), 4);
+    expect(stability?.value?.low).toBe(Math.min(across?.value?.low ?? 1, along?.value?.low ?? 1));
+  });
+
   it('is weaker wet, never stronger', () => {
     const dry = pounds(post(), exactly(87.6 * inch));
     const wet = pounds(post({ timber: { ...spf, wet: true } }), exactly(87.6 * inch));

@@ -2,11 +2,11 @@
  * A timber post pressed along its length: straight, pinned at both ends, loaded through its middle. NDS 3.7.1,
  * and 15.3 for one built up of plies. Load duration counts as normal (CD = 1): a crew may wait beside it for hours.
  */
-import { computed, given } from '../figure/compute.js';
+import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { each, lesser, times } from '../figure/interval-math.js';
 import { area, type Display, force, length, ratio, stress } from '../figure/units-of.js';
-import { exactly, type Interval } from '../model/interval.js';
+import { exactly } from '../model/interval.js';
 import type { SourceNote } from '../model/source-note.js';
 import type { StrutGear } from '../model/support.js';
 import { columnStability, slenderness } from './column.js';
@@ -27,8 +27,14 @@ const WET_MODULUS = 0.9;
 
 const nds = (locator: string): SourceNote => ({ kind: 'published', title: 'NDS 2018', locator });
 
+/** A way in which a post may bend: the depth of its section in that way, and Kf. */
+interface Bending {
+  readonly depth: number;
+  readonly factor: number;
+}
+
 /** The two ways in which a post may bend: across its plies and along them. */
-function bendings({ timber, plies }: Post) {
+function bendings({ timber, plies }: Post): readonly [across: Bending, along: Bending] {
   const thin = Math.min(timber.width, timber.depth);
   const wide = Math.max(timber.width, timber.depth);
   return [
@@ -40,12 +46,12 @@ function bendings({ timber, plies }: Post) {
 /** Slenderness and capacity of a post at the length that its head and foot give. */
 export function postFigures(post: Post, reach: Figure, display: Display): PostFigures {
   const { timber, plies, ref } = post;
-  const depths = bendings(post);
+  const [acrossPlies, alongThem] = bendings(post);
   const depth = given(
     length(display, 'leastDepth', plies > 1 ? 'least depth of the plies together' : 'least depth', 'down', {
       ref,
     }),
-    exactly(Math.min(...depths.map((d) => d.depth))),
+    exactly(thinner(acrossPlies, alongThem).depth),
     timber.source,
   );
   const slender = computed(
@@ -76,15 +82,18 @@ export function postFigures(post: Post, reach: Figure, display: Display): PostFi
     exactly(timber.modulusMin * (wet ? WET_MODULUS : 1)),
     timber.source,
   );
-  const stability = computed(
-    ratio(display, 'stability', 'what buckling leaves (Cp)', 'down'),
-    depths
-      .map(({ depth: d, factor }) => stabilityOver(reach.value, along.value, modulus.value, d, factor))
-      .reduce(lesser),
-    '(1 + r) ÷ 1.6 − √(((1 + r) ÷ 1.6)² − r ÷ 0.8), r = 0.822 × {modulus} ÷ {slender}² ÷ {along}',
-    { modulus, slender, along },
-    nds(plies > 1 ? '3.7.1.5; 15.3.2, nailed plies' : '3.7.1.5'),
-  );
+  const across = stabilityFigure({ reach, along, modulus }, acrossPlies, 'across its plies', display);
+  const alongPlies = stabilityFigure({ reach, along, modulus }, alongThem, 'along its plies', display);
+  const stability =
+    plies > 1
+      ? computed(
+          ratio(display, 'stability', 'what buckling leaves (Cp)', 'down'),
+          lesser(across.value, alongPlies.value),
+          'lesser of {across} and {alongPlies}',
+          { across, alongPlies },
+          nds('3.7.1.5; 15.3.2, nailed plies'),
+        )
+      : stabilityFigure({ reach, along, modulus }, thinner(acrossPlies, alongThem), '', display);
   const section = given(
     area(display, 'section', 'section', 'down', { ref: timber.ref }),
     exactly(timber.width * timber.depth * plies),
@@ -108,13 +117,36 @@ export function postFigures(post: Post, reach: Figure, display: Display): PostFi
   };
 }
 
-const stabilityOver = (
-  reach: Interval | undefined,
-  along: Interval | undefined,
-  modulus: Interval | undefined,
-  depth: number,
-  factor: number,
-): Interval | undefined =>
-  along === undefined || modulus === undefined
-    ? undefined
-    : each(reach, (l) => columnStability(along.low, modulus.low, slenderness(l, depth), factor));
+const thinner = (a: Bending, b: Bending): Bending => (b.depth < a.depth ? b : a);
+
+/** What buckling leaves in one way of bending. */
+function stabilityFigure(
+  { reach, along, modulus }: { readonly reach: Figure; readonly along: Figure; readonly modulus: Figure },
+  { depth, factor }: Bending,
+  way: string,
+  display: Display,
+): Figure {
+  const [most, least] = [along.value, modulus.value];
+  const thick = measured(
+    length(display, 'depth', way === '' ? 'least depth' : `depth ${way}`, 'down'),
+    exactly(depth),
+    'of the section, in the way it would bend',
+  );
+  const slender = computed(
+    ratio(display, 'slenderness', way === '' ? 'slenderness' : `slenderness ${way}`, 'up'),
+    each(reach.value, (l) => slenderness(l, depth)),
+    '{reach} ÷ {thick}',
+    { reach, thick },
+    nds('3.7.1.3'),
+  );
+  const left = '(1 + r) ÷ 1.6 − √(((1 + r) ÷ 1.6)² − r ÷ 0.8)';
+  return computed(
+    ratio(display, 'stability', ['what buckling leaves (Cp)', way].filter(Boolean).join(' '), 'down'),
+    most === undefined || least === undefined
+      ? undefined
+      : each(reach.value, (l) => columnStability(most.low, least.low, slenderness(l, depth), factor)),
+    `${factor === 1 ? left : `${factor} × (${left})`}, r = 0.822 × {modulus} ÷ {slender}² ÷ {along}`,
+    { modulus, slender, along },
+    nds(factor === 1 ? '3.7.1.5' : '3.7.1.5; 15.3.2, nailed plies'),
+  );
+}

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { exactly } from '../model/interval.js';
+import { between, exactly } from '../model/interval.js';
 import type { Posture, Vehicle } from '../model/vehicle.js';
 import { degree, foot, inch, lb, planOf, vanTrailer } from '../testing/sample-plans.js';
 import { workingsOf } from '../workings/workings.js';
@@ -23,6 +23,15 @@ describe('a vehicle as it lies', () => {
   });
   it('mirrors on its passenger side', () =>
     expect(rail({ kind: 'on its side', side: 'passenger' }).offsets[0]).toBeCloseTo(-39 * inch, 9));
+  it('counts of a part whose height is a range only what is there at both ends of it', () => {
+    const parts = vanTrailer.parts.map((p) =>
+      p.id === 'rail' ? { ...p, height: between(p.height.low, p.height.low + 1 * inch) } : p,
+    );
+    const lying: Vehicle = { ...vanTrailer, parts, posture: { kind: 'on its side', side: 'driver' } };
+    const part = partNamed(posed(lying), 'rail');
+    // 4 in deep, its place known to within 1 in.
+    expect((part?.width ?? 0) / inch).toBeCloseTo(3, 9);
+  });
   it('on its roof has what was on top below', () =>
     expect(rail({ kind: 'on its roof' }).height.low / inch).toBeCloseTo(162 - 44, 9));
   it('turns its centre of gravity with it', () => {

@@ -46,13 +46,13 @@ function onSide(part: Part, vehicle: Vehicle): Part {
   const ends = part.offsets.map((y) => vehicle.width / 2 + way * y);
   const lowest = Math.max(0, Math.min(...ends) - (part.form === 'patch' ? 0 : part.width / 2));
   const spread = (part.height.high - part.height.low) / 2;
-  const edge = part.form === 'crossmembers' ? part.depth / 2 : 0;
+  const edge = part.form === 'crossmembers' ? Math.max(0, part.depth / 2 - spread) : 0;
   return {
     ...part,
     form: part.form === 'patch' ? 'rails' : part.form,
     offsets: edge > 0 ? [across - edge, across + edge] : [across],
-    // What was its depth now lies across; a height that was a range widens it.
-    width: part.form === 'crossmembers' ? part.width : part.depth + 2 * spread,
+    // What was its depth now lies across. A height that was a range narrows it to what is there at both ends.
+    width: part.form === 'crossmembers' ? part.width : Math.max(0, part.depth - 2 * spread),
     depth: part.width,
     height: exactly(lowest),
   };

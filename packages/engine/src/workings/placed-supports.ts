@@ -44,7 +44,7 @@ const stepChockPoint = (c: StepChockWorking, w: Workings): readonly SupportPoint
 };
 
 const reaches = ({ gap, closes, crib }: CribWorking): boolean =>
-  crib.courses >= 1 && (gap.value === undefined || gap.value.low <= (closes.value?.high ?? 0) + 1e-9);
+  crib.courses >= 1 && gap.value !== undefined && gap.value.low <= (closes.value?.high ?? 0) + 1e-9;
 
 function standsOnBody(
   { standsOn }: Pick<CribWorking['crib'], 'standsOn'>,

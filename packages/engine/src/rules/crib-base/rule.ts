@@ -63,7 +63,7 @@ function badBase(c: CribWorking, w: Workings): RuleFinding | undefined {
       pressure: pressure === undefined ? 'not known' : print(pressure),
     }),
     figures: pressure === undefined ? [] : [pressure],
-    fixes: [{ title: say('fix-solid', {}), edits: [{ kind: 'set', at, text: 'solid' }], safe: true }],
+    fixes: [{ title: say('fix-solid', {}), edits: [{ kind: 'set', at, text: 'solid' }], safe: false }],
   };
 }
 

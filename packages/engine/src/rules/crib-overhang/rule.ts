@@ -57,7 +57,7 @@ function badOverhang(c: CribWorking, w: Workings): RuleFinding | undefined {
       {
         title: say('fix-overhang', { overhang: print(limit) }),
         edits: [{ kind: 'set', at, text: print(limit) }],
-        safe: short,
+        safe: false,
       },
     ],
   };

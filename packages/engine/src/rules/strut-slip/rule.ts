@@ -5,7 +5,7 @@ import { ratio } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { tiesAtFoot } from '../../strut/pairs.js';
 import type { StrutWorking } from '../../strut/strut-working.js';
-import { gripOn } from '../../strut/tie-working.js';
+import { holdsFoot } from '../../strut/tie-working.js';
 import type { Workings } from '../../workings/workings.js';
 import { published, type Rule, type RuleFinding } from '../rule.js';
 
@@ -16,9 +16,6 @@ const words = {
     'strut {strut}: {tie} pulls across the way in which its foot would slide, so it does not hold it. Run it back toward the vehicle, to the foot across.',
 } as const;
 const say = messages('strut-slip', words);
-
-/** Less than this share of a tie's pull along the thrust is no hold. */
-const leastGrip = 0.5;
 
 function slides(s: StrutWorking, w: Workings): RuleFinding | undefined {
   const { strut } = s;
@@ -51,7 +48,7 @@ function slides(s: StrutWorking, w: Workings): RuleFinding | undefined {
       figures,
     };
   }
-  if (ties.some((t) => gripOn(t, strut, w.plan) >= leastGrip)) return undefined;
+  if (ties.some((t) => holdsFoot(t, strut, w.plan))) return undefined;
   return {
     subject,
     at: { element: first.id },

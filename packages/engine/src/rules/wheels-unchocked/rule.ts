@@ -85,7 +85,7 @@ function chockFix(vehicle: Vehicle, w: Workings): Fix {
             text: 'both',
           },
     ],
-    safe: one !== undefined,
+    safe: false,
   };
 }
 
