@@ -1,7 +1,7 @@
-import { type Analysis, type Finding, print, type SupportResult } from '@cribwright/engine';
+import type { Analysis, Finding, SupportResult } from '@cribwright/engine';
 import type { CodeLens, Range } from 'vscode-languageserver';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
-import { say as translate } from '../l10n/say.js';
+import { figureWords, type Locale, say as translate } from '../l10n/say.js';
 import type { Checked } from '../workspace/workspace.js';
 import type { Desk } from './desk.js';
 import { plansIn } from './edit.js';
@@ -36,7 +36,7 @@ export function lensesOf(desk: Desk, file: BoundFile, checked: Checked): CodeLen
     });
     const supports = plan.blocks.flatMap((block) => {
       const support = reply.analysis.supports.find((s) => s.id === block.elementId);
-      return support ? [lens(block, supportTitle(support))] : [];
+      return support ? [lens(block, supportTitle(support, desk.locale))] : [];
     });
     return [lens(plan, planTitle(desk, reply.analysis, checked)), ...supports];
   });
@@ -63,10 +63,10 @@ function planTitle(desk: Desk, analysis: Analysis, checked: Checked): string {
   return parts.map((m) => translate(m, desk.locale)).join(' · ');
 }
 
-function supportTitle({ figures, name }: SupportResult): string {
+function supportTitle({ figures, name }: SupportResult, locale: Locale): string {
   const keys = ['height', 'heightLimit', 'load', 'capacity', 'use', 'angle'];
   const known = keys.flatMap((key) => figures[key] ?? []);
-  return known.length === 0 ? name : known.map((f) => `${f.label} ${print(f)}`).join(' · ');
+  return known.length === 0 ? name : known.map((f) => figureWords(f, locale)).join(' · ');
 }
 
 const firstLine = (file: BoundFile, block: BoundBlock): Range => rangeOf(file, block.headSpan);

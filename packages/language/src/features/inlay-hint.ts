@@ -1,8 +1,7 @@
-import { type Figure, print } from '@cribwright/engine';
 import { type InlayHint, InlayHintKind } from 'vscode-languageserver';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import type { Span } from '../grammar/syntax.js';
-import { type Locale, say as translate } from '../l10n/say.js';
+import { figureWords, type Locale, say as translate } from '../l10n/say.js';
 import type { Checked } from '../workspace/workspace.js';
 import { plansIn } from './edit.js';
 import type { Feature } from './feature.js';
@@ -36,12 +35,12 @@ export function hintsOf(file: BoundFile, checked: Checked, within: Span, locale:
       if (!support || at < within.start || at > within.end) return [];
       const figures = shown.flatMap((key) => support.figures[key] ?? []);
       const late = analysis.pending ? [translate(say('loadsPending', {}), locale)] : [];
-      return figures.length === 0 ? [] : [hint(file, at, [...figures.map(inWords), ...late])];
+      return figures.length === 0
+        ? []
+        : [hint(file, at, [...figures.map((f) => figureWords(f, locale)), ...late])];
     });
   });
 }
-
-const inWords = (f: Figure): string => `${f.label} ${print(f)}`;
 
 const hint = (file: BoundFile, at: number, words: readonly string[]): InlayHint => ({
   position: documentOf(file).positionAt(at),

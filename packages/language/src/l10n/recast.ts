@@ -1,16 +1,14 @@
 import { fill, rules } from '@cribwright/engine';
+import { phraseEs } from './phrase-es.js';
 import { rulesEs } from './rules-es.js';
-import { phrasesEs, termsEs } from './terms-es.js';
 
 /**
  * What fills a hole, in Spanish: a term, a list of terms, or a whole sentence of a rule that stands inside another.
  * Numbers, names and words of the plan language come back as they are.
  */
 export function recast(text: string): string {
-  const term = termsEs[text] ?? termsEs[text.charAt(0).toLowerCase() + text.slice(1)];
-  if (term !== undefined) return /^[A-Z]/.test(text) ? term.charAt(0).toUpperCase() + term.slice(1) : term;
-  for (const [phrase, spanish] of phrasesEs) if (phrase.test(text)) return text.replace(phrase, spanish);
-  return /[a-z] .*\.$/.test(text) ? sentence(text) : text;
+  const whole = /[a-z] .*\.$/.test(text) ? sentence(text) : text;
+  return whole === text ? phraseEs(text) : whole;
 }
 
 function sentence(text: string): string {

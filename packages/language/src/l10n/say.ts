@@ -1,9 +1,16 @@
-import { fill, type Message } from '@cribwright/engine';
+import { type Figure, fill, type Message, print } from '@cribwright/engine';
 import { recast } from './recast.js';
 import { spanish } from './spanish.js';
 
 /** Languages that messages are said in. English is the first; the others are tables beside it. */
 export type Locale = 'en' | 'es';
+
+/** A label, a sum or a short phrase of the engine in a reader's language. */
+export const inWords = (text: string, locale: Locale): string => (locale === 'es' ? recast(text) : text);
+
+/** A figure in a reader's language: `height 38.5 in`. */
+export const figureWords = (figure: Figure, locale: Locale): string =>
+  `${inWords(figure.label, locale)} ${inWords(print(figure), locale)}`;
 
 /** A message in a reader's language. English where it has not been put into that language yet. */
 export function say(message: Message, locale: Locale): string {

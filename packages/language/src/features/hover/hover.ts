@@ -5,7 +5,8 @@ import { blockAt, propertyAt } from '../../binding/at.js';
 import type { BoundFile, BoundProperty } from '../../binding/bound-file.js';
 import type { Declaration } from '../../binding/declaration.js';
 import type { Span } from '../../grammar/syntax.js';
-import { say as translate } from '../../l10n/say.js';
+import { ruleText } from '../../l10n/rule-text.js';
+import { type Locale, say as translate } from '../../l10n/say.js';
 import type { PlanReply } from '../../protocol/requests.js';
 import { nameAt } from '../at-cursor.js';
 import type { Desk } from '../desk.js';
@@ -63,7 +64,7 @@ function whatStands(
   plan: PlanReply | undefined,
 ): Found | undefined {
   const line = propertyAt(file, offset);
-  const rule = line && ruleAt(file, line, offset);
+  const rule = line && ruleAt(file, line, offset, desk.locale);
   if (rule) return rule;
   if (line) return aboutLine(desk, file, line, offset, plan);
   const block = blockAt(file, offset);
@@ -111,13 +112,19 @@ function aboutLine(
 }
 
 /** A rule that an expectation or an acceptance names: what it protects against, and its page. */
-function ruleAt(file: BoundFile, { match }: BoundProperty, offset: number): Found | undefined {
+function ruleAt(
+  file: BoundFile,
+  { match }: BoundProperty,
+  offset: number,
+  locale: Locale,
+): Found | undefined {
   const span = match?.pieces.find((p) => p.kind === 'rule' && touches(p.span, offset))?.span;
   const id = span && file.text.slice(span.start, span.end);
   const rule = rules.find((r) => r.id === id);
   if (!span || !rule) return undefined;
   const page = `[${rule.id}](${rulePage(rule.id)})`;
-  return { span, parts: [`**${plain(rule.title)}**\n\n${plain(rule.protects)}\n\n${page}`] };
+  const { title, protects } = ruleText(rule, locale);
+  return { span, parts: [`**${plain(title)}**\n\n${plain(protects)}\n\n${page}`] };
 }
 
 /** A quantity in the units of the other system: `24 in is 610 mm`. */

@@ -1,6 +1,7 @@
-import { type Figure, print, sourceInWords } from '@cribwright/engine';
+import { type Figure, print } from '@cribwright/engine';
 import type { Locale } from '../../l10n/say.js';
-import { say as translate } from '../../l10n/say.js';
+import { inWords, say as translate } from '../../l10n/say.js';
+import { sourceWords } from '../../l10n/source-words.js';
 import { say } from '../words.js';
 
 /**
@@ -23,26 +24,29 @@ export const fenced = (code: string): string => {
 
 /** A figure with its sum written out, what governs it, and where it comes from. */
 export function figureMarkdown(figure: Figure, locale: Locale): string {
-  const lines = [`**${plain(figure.label)}: ${plain(print(figure))}**`];
+  const words = (text: string): string => plain(inWords(text, locale));
+  const lines = [`**${words(figure.label)}: ${words(print(figure))}**`];
   if (figure.formula) {
-    lines.push(`= ${plain(figure.formula.names)}`);
-    if (figure.formula.numbers !== figure.formula.names) lines.push(`= ${plain(figure.formula.numbers)}`);
+    lines.push(`= ${words(figure.formula.names)}`);
+    if (figure.formula.numbers !== figure.formula.names) lines.push(`= ${words(figure.formula.numbers)}`);
   }
   if (figure.governs !== undefined)
     lines.push(plain(translate(say('governs', { governs: figure.governs }), locale)));
-  lines.push(`_${plain(translate(say('source', { source: sourcesOf(figure).join('; ') }), locale))}_`);
+  lines.push(
+    `_${plain(translate(say('source', { source: sourcesOf(figure, locale).join('; ') }), locale))}_`,
+  );
   return lines.join('  \n');
 }
 
 /** Where a figure comes from; of one that is worked out, where what goes into it comes from. */
-export function sourcesOf(figure: Figure): readonly string[] {
+export function sourcesOf(figure: Figure, locale: Locale): readonly string[] {
   const found = new Set<string>();
   const visit = ({ source, inputs }: Figure, depth: number): void => {
-    if (source.kind !== 'computed') found.add(sourceInWords(source));
+    if (source.kind !== 'computed') found.add(sourceWords(source, locale));
     else if (depth < deepestSource) for (const input of inputs) visit(input, depth + 1);
   };
   visit(figure, 0);
-  return found.size === 0 ? [sourceInWords(figure.source)] : [...found].slice(0, mostSources);
+  return found.size === 0 ? [sourceWords(figure.source, locale)] : [...found].slice(0, mostSources);
 }
 
 const deepestSource = 6;

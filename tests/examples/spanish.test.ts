@@ -1,0 +1,120 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { library } from '@cribwright/language';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { MarkupContent } from 'vscode-languageserver-types';
+import type { BoundBlock, BoundFile } from '../../packages/language/src/binding/bound-file.js';
+import { quickFixes } from '../../packages/language/src/features/code-action.js';
+import { lensesOf } from '../../packages/language/src/features/code-lens.js';
+import type { Desk } from '../../packages/language/src/features/desk.js';
+import { hoverAt } from '../../packages/language/src/features/hover/hover.js';
+import { plain } from '../../packages/language/src/features/hover/markdown.js';
+import { hintsOf } from '../../packages/language/src/features/inlay-hint.js';
+import { diagnosticsOf } from '../../packages/language/src/features/publish-diagnostics.js';
+import { deskOf } from '../../packages/language/src/features/testing/desk-of.js';
+import { figuresEs } from '../../packages/language/src/l10n/figures-es.js';
+import { termsEs } from '../../packages/language/src/l10n/terms-es.js';
+import { letLine, patternUse } from '../../packages/language/src/schema/pattern-block.js';
+import { schema } from '../../packages/language/src/schema/schema.js';
+import { root } from './read-plans.js';
+
+const names = readdirSync(`${root}examples`, { recursive: true, encoding: 'utf8' })
+  .filter((name) => name.endsWith('.crib'))
+  .sort();
+const texts = Object.fromEntries(names.map((n) => [n, readFileSync(`${root}examples/${n}`, 'utf8')]));
+
+const written = [...Object.values(texts), ...Object.values(library)];
+
+/** English words of the terms, without those that are Spanish too, words of the plan language, or names. */
+const keys = new Set([
+  ...schema.flatMap((b) => [b.keyword, ...b.properties.map((p) => p.key)]).flatMap((w) => w.split(' ')),
+  ...written.flatMap((text) =>
+    [...text.matchAll(/(\w+)\s*(?::\s*\w+\s*)?\{/g)].map(([, name]) => name ?? ''),
+  ),
+]);
+const spanishWords = new Set(
+  [...Object.values(figuresEs), ...Object.values(termsEs)].flatMap((text) => text.match(/\p{L}+/gu) ?? []),
+);
+const terms = new Set(
+  [...Object.keys(figuresEs), ...Object.keys(termsEs)]
+    .flatMap((text) => text.toLowerCase().match(/[a-z]{3,}/g) ?? [])
+    .filter((word) => !keys.has(word) && !spanishWords.has(word)),
+);
+
+/** What stays as somebody wrote it: what the plan language says of itself, and the comments of the examples. */
+const docs = schema
+  .flatMap((b) => [b.doc, ...[...b.properties, ...(b.numbered ? [b.numbered] : [])].map((p) => p.doc)])
+  .concat(letLine.doc, patternUse.doc)
+  .map(plain);
+const comments = new Set(
+  written.flatMap((text) => [...text.matchAll(/\/\/ ?(.*)/g)].map(([, words]) => words ?? '')),
+);
+/** Titles and notes that somebody put in quotes. */
+const quoted = written.flatMap((text) => [...text.matchAll(/"([^"]+)"/g)].map(([, words]) => words ?? ''));
+const sources = /common practice|stated in|not known|worked out|\bpolicy\b|from memory|invented for/;
+
+/** Without names, places as they are written in a plan, files and links. */
+const notOurs = (line: string): string =>
+  quoted
+    .reduce((text, words) => text.replaceAll(words, ''), line)
+    .replace(/`[^`]*`|"[^"]*"|\[[a-z-]+\]\(.*?\)|\S+\.crib/g, '')
+    .replace(/(?:driver|passenger) side \d/g, '')
+    .replace(/^\*\*[a-z]\w*: /, '');
+
+/** Lines with an English word left in them. Sources are titles of English documents, but for the words around. */
+function english(text: string): readonly string[] {
+  const own = docs.reduce((t, doc) => t.replace(doc, ''), text.replace(/```[\s\S]*?```/g, ''));
+  return own.split('\n').flatMap((line) => {
+    if (line.startsWith('_Fuente: ')) return sources.test(line) ? [line] : [];
+    const words = [...comments].some((c) => c !== '' && line.includes(plain(c))) ? '' : line;
+    const found =
+      notOurs(words)
+        .toLowerCase()
+        .match(/\p{L}{3,}/gu) ?? [];
+    const left = found.filter((word) => terms.has(word));
+    return left.length === 0 ? [] : [`${[...new Set(left)].join(' ')}: ${line.trim()}`];
+  });
+}
+
+let desk: Desk;
+beforeAll(() => {
+  desk = deskOf(texts, { locale: 'es' });
+});
+
+const blocksIn = (blocks: readonly BoundBlock[]): readonly BoundBlock[] =>
+  blocks.flatMap((b) => [b, ...blocksIn(b.blocks)]);
+
+/** Every place in a file at which somebody may rest the pointer. */
+const places = (file: BoundFile): readonly number[] => [
+  ...blocksIn(file.blocks).flatMap((b) => [
+    b.headSpan.start,
+    ...(b.nameSpan ? [b.nameSpan.start] : []),
+    ...b.properties.flatMap((p) => [
+      p.keySpan.start,
+      ...(p.match?.pieces ?? []).map(({ span }) => span.start),
+    ]),
+  ]),
+];
+
+describe.each(names)('%s', (name) => {
+  it('is spoken of in Spanish, with no English word of the trade left', { timeout: 60_000 }, async () => {
+    const uri = `memory:/${name}`;
+    const checked = await desk.whole(uri, 'push');
+    const file = await desk.file(uri);
+    if (!file || !checked) throw new Error(`${name} cannot be read`);
+    const range = { start: { line: 0, character: 0 }, end: { line: 1e6, character: 0 } };
+    const said: string[] = [
+      ...diagnosticsOf(desk, file, checked).flatMap((d) => [
+        String(d.message),
+        ...(d.relatedInformation ?? []).map((r) => r.message),
+      ]),
+      ...(await quickFixes(desk, file, checked, range)).map((a) => a.title),
+      ...lensesOf(desk, file, checked).map((l) => l.command?.title ?? ''),
+      ...hintsOf(file, checked, { start: 0, end: file.text.length }, 'es').map((h) => String(h.label)),
+    ];
+    for (const place of places(file)) {
+      const contents = (await hoverAt(desk, file, place))?.contents;
+      if (MarkupContent.is(contents)) said.push(contents.value);
+    }
+    expect([...new Set(said.flatMap(english))]).toEqual([]);
+  });
+});
