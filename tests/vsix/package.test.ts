@@ -42,6 +42,24 @@ it('carries licence, page, changes and its icon, and nothing that is for buildin
   expect(Object.keys(manifest)).not.toContain('workspaces');
 });
 
+it('says everything that its manifest shows in English and in Spanish', () => {
+  const json = (name: string): Readonly<Record<string, unknown>> =>
+    JSON.parse(new TextDecoder().decode(files[`extension/${name}`]));
+  const [english, spanish] = [json('package.nls.json'), json('package.nls.es.json')];
+  const keys = [...JSON.stringify(json('package.json')).matchAll(/"%([^"%]+)%"/g)].map(
+    ([, key]) => key ?? '',
+  );
+  expect(keys.length).toBeGreaterThan(40);
+  expect(Object.keys(english)).toEqual(keys);
+  expect(Object.keys(spanish)).toEqual(keys);
+  expect(keys.filter((key) => english[key] === spanish[key])).toEqual([
+    'contributes.configuration.properties.cribwright.language.enumDescriptions.2',
+  ]);
+  // Links of the walkthrough lead to the same commands.
+  const links = (text: unknown): readonly string[] => String(text).match(/\(command:[^)]+\)/g) ?? [];
+  for (const key of keys) expect(links(spanish[key])).toEqual(links(english[key]));
+});
+
 it('names no file in its manifest that it does not hold', () => {
   const manifest = new TextDecoder().decode(files['extension/package.json']);
   const named = [...manifest.matchAll(/"(?:\.\/)?((?:packages|syntaxes)\/[\w./-]+\.\w+)"/g)].map(

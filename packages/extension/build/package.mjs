@@ -5,6 +5,7 @@ import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { createVSIX } from '@vscode/vsce';
 import { changelog } from './changelog.mjs';
+import { localized, translated } from './localized.mjs';
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 const stage = join(root, '.cache/package');
@@ -46,7 +47,14 @@ const {
   private: _,
   ...manifest
 } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
-writeFileSync(join(stage, 'package.json'), `${JSON.stringify(manifest, null, 2)}\n`);
+const { manifest: packed, words } = localized(manifest);
+const spanish = JSON.parse(readFileSync(join(root, 'packages/extension/nls/manifest.es.json'), 'utf8'));
+for (const [name, content] of [
+  ['package.json', packed],
+  ['package.nls.json', words],
+  ['package.nls.es.json', translated(words, spanish)],
+])
+  writeFileSync(join(stage, name), `${JSON.stringify(content, null, 2)}\n`);
 writeFileSync(join(stage, 'CHANGELOG.md'), changelog);
 // The stage holds what is listed above and no more, so nothing is left to ignore.
 writeFileSync(join(stage, '.vscodeignore'), '.vscodeignore\n');
