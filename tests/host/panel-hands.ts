@@ -87,6 +87,17 @@ export const panelHands = (page: Page): Readonly<Record<string, (given: Given) =
     const found = page.locator(String(selector), text === undefined ? {} : { hasText: String(text) });
     await found.first().waitFor({ timeout: 20_000 });
   },
+  /** Lets pages read and write the clipboard, as a person would when asked. */
+  allowClipboard: async () => page.context().grantPermissions(['clipboard-read', 'clipboard-write']),
+  /** The picture that lies on the clipboard. */
+  clipboardPicture: async () => {
+    const frame = await panelFrame(page);
+    return frame.evaluate(async () => {
+      const [item] = await navigator.clipboard.read();
+      const image = await createImageBitmap((await item?.getType('image/png')) ?? new Blob());
+      return { width: image.width, height: image.height };
+    });
+  },
   /** Takes what a dialog of the editor proposes. */
   accept: async () => {
     await page.locator('.quick-input-widget input.input').waitFor();

@@ -80,6 +80,7 @@ describe('what the panel is sent', { timeout: 90_000 }, () => {
         uri: testUri,
         version: 5,
         words: expect.stringContaining('The checks have not run yet'),
+        unchecked: true,
       },
     ]);
     await host.page.context().close();

@@ -47,7 +47,14 @@ export type FromPanel =
   /** The panel has no drawing, or not the one that was built upon. */
   | { readonly kind: 'ready' }
   /** A `show` has been painted. `words` is what the drawing says to a reader who does not see it. */
-  | { readonly kind: 'drawn'; readonly uri: string; readonly version: number; readonly words: string }
+  | {
+      readonly kind: 'drawn';
+      readonly uri: string;
+      readonly version: number;
+      readonly words: string;
+      /** It was drawn before its checks had run; it is drawn again when they have. */
+      readonly unchecked: boolean;
+    }
   | { readonly kind: 'choose'; readonly uri: string; readonly plan: number; readonly choice: ViewChoice }
   | {
       readonly kind: 'go to';

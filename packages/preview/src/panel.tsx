@@ -72,7 +72,14 @@ export function Panel({ host }: { readonly host: Host }): JSX.Element {
     let request = 0;
     const painted = () => {
       if (--frames > 0) request = requestAnimationFrame(painted);
-      else host.post({ kind: 'drawn', uri: show.uri, version: show.version, words: scene?.words ?? '' });
+      else
+        host.post({
+          kind: 'drawn',
+          uri: show.uri,
+          version: show.version,
+          words: scene?.words ?? '',
+          unchecked: show.tally.unchecked === true,
+        });
     };
     request = requestAnimationFrame(painted);
     return () => cancelAnimationFrame(request);

@@ -71,6 +71,21 @@ describe('the drawing panel', () => {
     assert.match(text, /danger|unsafe/i);
   });
 
+  it('puts what it shows on the clipboard as a picture', async () => {
+    const { document } = await openExample(trailer);
+    const drawings = await paintings();
+    await vscode.commands.executeCommand('cribwright.openPreview');
+    await drawings.of(document);
+    await hands('allowClipboard');
+    await hands('click', { selector: '.more summary' });
+    await hands('click', { selector: 'button[aria-label="Copy as a picture"]' });
+    await hands('shows', { selector: '[role=status]:has-text("The drawing is on the clipboard")' });
+    const picture = await hands<{ width: number; height: number }>('clipboardPicture');
+    // A sheet is 250 mm wide, a picture has 200 dots an inch.
+    assert.equal(picture.width, Math.round((250 / 25.4) * 200));
+    assert.isAbove(picture.height, 1000);
+  });
+
   for (const [format, starts] of [
     ['svg', '<svg'],
     ['png', '\u0089PNG'],

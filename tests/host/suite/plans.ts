@@ -32,6 +32,7 @@ export interface Drawn {
   readonly uri: string;
   readonly version: number;
   readonly words: string;
+  readonly unchecked: boolean;
 }
 
 /** What the panel has painted, newest last. Starts to listen when it is called. */
@@ -45,8 +46,11 @@ export const paintings = async () => {
   onDidDraw((drawn) => seen.push(drawn));
   return {
     seen,
-    /** Waits until the panel has painted a document as it now is. */
-    of: (document: vscode.TextDocument, fits: (drawn: Drawn) => boolean = () => true): Promise<Drawn> =>
+    /** Waits until the panel has painted a document as it now is, with what its checks say. */
+    of: (
+      document: vscode.TextDocument,
+      fits: (drawn: Drawn) => boolean = (d) => !d.unchecked,
+    ): Promise<Drawn> =>
       until(`the drawing of version ${document.version}`, onDidDraw, () =>
         seen.findLast((d) => d.uri === document.uri.toString() && d.version === document.version && fits(d)),
       ),
