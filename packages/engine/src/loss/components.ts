@@ -29,18 +29,27 @@ export function components(
 /** One corner of all ranges of a component together: for each body, which of its corners. */
 export type JointCorner = readonly number[];
 
-const most = 64;
+const most = 256;
 
-/**
- * Every combination of the vehicles' corners; a cab goes with its vehicle. Where these are very many, each vehicle
- * runs over its own corners while the others stand at their first, and at their last (lightest and heaviest).
- */
-export function jointCorners(bodies: readonly PlanBody[]): readonly JointCorner[] {
+/** The vehicles of a component, and how many corners the ranges of each have; a cab goes with its vehicle. */
+function cornerCounts(bodies: readonly PlanBody[]) {
   const vehicles = [...new Set(bodies.map((b) => b.vehicle))];
   const counts = vehicles.map((v) => bodies.find((b) => b.vehicle === v)?.corners.length ?? 1);
+  return { vehicles, counts, mixes: counts.reduce((product, n) => product * n, 1) };
+}
+
+/** Whether every mix of the vehicles' corners is worked out. */
+export const everyMix = (bodies: readonly PlanBody[]): boolean => cornerCounts(bodies).mixes <= most;
+
+/**
+ * Every mix of the vehicles' corners. Where these are very many, each vehicle runs over its own corners while the
+ * others stand at their first, and at their last (lightest and heaviest): then a rule says that not all were tried.
+ */
+export function jointCorners(bodies: readonly PlanBody[]): readonly JointCorner[] {
+  const { vehicles, counts, mixes } = cornerCounts(bodies);
   const spread = (choice: readonly number[]): JointCorner =>
     bodies.map((b) => choice[vehicles.indexOf(b.vehicle)] ?? 0);
-  if (counts.reduce((product, n) => product * n, 1) <= most)
+  if (mixes <= most)
     return counts
       .reduce<readonly (readonly number[])[]>(
         (all, n) => all.flatMap((c) => Array.from({ length: n }, (_, i) => [...c, i])),

@@ -54,24 +54,17 @@ export function* lossWorkingSteps(w: Workings): Generator<void, LossWorking> {
       stiffness: (p) => p.stiffness,
       lossesAt: 'every stage',
     });
-    const corners = governing(nominal.stages.at(-1));
     const spread: ComponentRun['spread'][number][] = [];
     const factor = limitValue(w.plan.policy, 'stiffness spread')?.high ?? 1;
     for (const { words, stiffness } of variants(component, factor)) {
       const lossesAt = 'last stage';
-      const again = yield* runStages(component, plan, { stiffness, lossesAt, corners });
+      const again = yield* runStages(component, plan, { stiffness, lossesAt });
       const last = again.stages.at(-1);
       if (last !== undefined) spread.push({ words, last });
     }
     parts.push({ component, corners: nominal.corners, stages: nominal.stages, spread });
   }
   return { stages, parts, presence, losses, unknown };
-}
-
-/** The corners of the ranges that give the greatest load somewhere: those in which stiffness may matter. */
-function governing(last: StageRun | undefined): ReadonlySet<number> {
-  const runs = last === undefined ? [] : [last.asBuilt, ...last.losses];
-  return new Set(runs.flatMap((run) => [...run.worst, ...run.whole.worst]));
 }
 
 /** Stiffnesses are known roughly. What the crew puts in, and a vehicle beneath, are made stiffer and softer. */

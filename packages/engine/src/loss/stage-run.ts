@@ -16,8 +16,6 @@ export interface RunOptions {
   readonly stiffness: (point: SupportPoint) => number;
   /** Work out losses at every stage, or at the last alone. */
   readonly lossesAt: 'every stage' | 'last stage';
-  /** Corners to work out, by index; left out, all. */
-  readonly corners?: ReadonlySet<number>;
 }
 
 /** Which points are there at a stage. */
@@ -57,7 +55,6 @@ export function* runStages(
   }));
   const hints = noHints(plan);
   for (const [index, corner] of corners.entries()) {
-    if (options.corners?.has(index) === false) continue;
     buildCorner(
       scaled,
       points,

@@ -2953,6 +2953,8 @@ Draw a line round all places that hold the vehicle up. It rests only if the cent
     tandem at 46 ft 6 in and 50 ft 6 in; centre of gravity at about 27 ft
     27 ft is in front of 46 ft 6 in: the front falls
 
+Where several vehicles hang together and most of what they weigh is a range, every mix of the ends is tried, up to 256 of them. Of more than that not every mix is, and the check says that it has not passed.
+
 A vehicle on two supports in line only balances. That counts as not held.
 
 The check works out how every vehicle rests, vehicle on vehicle included. It says that one falls only when it has the proof: a motion in which the weight sinks and no support is pressed. Where neither rest nor fall can be proven, it says so, and the plan has not passed.

@@ -299,6 +299,8 @@ export const rulesEs: Readonly<Record<string, string>> = {
     'No se pudo calcular cómo descansa {vehicle}. Trátelo como no sostenido: esta comprobación no se da por buena.',
   'unsupported-end.unknown':
     'No se conoce el peso o el centro de gravedad de {vehicle}, así que nadie puede decir qué lo sostiene. Dé sus cargas por eje, o su peso y su centro. Hasta entonces esta comprobación no se da por buena.',
+  'unsupported-end.mixes':
+    'Tantos pesos y lugares de {vehicles} son intervalos que no pudieron probarse todas sus combinaciones. Puede haber una peor que las mostradas: esta comprobación no se ha superado. Pese o mida lo que se pueda, o calcule menos vehículos a la vez.',
   'unsupported-end.as-found':
     'Tal como se encontró, nada en el plan sostiene {end} de {vehicle}{when}. Algo más lo sostiene, o falta muy poco para que caiga: escriba qué lo sostiene, y no se acerque hasta que haya un apoyo.',
   'upper-on-unstable-lower.not-held':

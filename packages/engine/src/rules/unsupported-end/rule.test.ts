@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { between, exactly } from '../../model/interval.js';
+import type { Plan } from '../../model/plan.js';
 import type { Vehicle } from '../../model/vehicle.js';
 import { check } from '../../testing/check.js';
 import {
@@ -64,6 +66,32 @@ describe('unsupported-end', () => {
     const blind = { ...vanTrailer, axles: [], parts: [], cargo: [] };
     const found = check(rule, { ...trailerOnCar, vehicles: [blind, ...trailerOnCar.vehicles.slice(1)] });
     expect(found.some((f) => f.couldNotRun === true && f.message.text.includes('is not known'))).toBe(true);
+  });
+
+  it('says so where not every mix of many ranges could be tried', () => {
+    const ranged = (v: Vehicle, id: string): Vehicle => ({
+      ...v,
+      id,
+      statedWeight: between(3000 * lb, 3500 * lb),
+      statedCentre: { x: between(6 * foot, 7 * foot), y: between(-1 * inch, 1 * inch), z: exactly(2 * foot) },
+    });
+    const under = (count: number): Plan => {
+      const [trailer, car] = trailerOnCar.vehicles;
+      const [contact] = trailerOnCar.contacts;
+      if (trailer === undefined || car === undefined || contact === undefined) throw new Error('no sample');
+      const ids = Array.from({ length: count }, (_, i) => `vehicle/car${i}`);
+      return {
+        ...trailerOnCar,
+        vehicles: [trailer, ...ids.map((id) => ranged(car, id))],
+        contacts: ids.map((id) => ({ ...contact, id: `contact/${id}`, lower: id })),
+      };
+    };
+    const said = (plan: Plan) => check(rule, plan).filter((f) => f.message.id === 'unsupported-end.mixes');
+    // The trailer has 8 ends and each car 8: 64, and 512.
+    expect(said(under(1))).toEqual([]);
+    const [found] = said(under(2));
+    expect(found).toMatchObject({ severity: 'warning', couldNotRun: true });
+    expect(found?.message.text).toContain('not every mix of them could be tried');
   });
 });
 

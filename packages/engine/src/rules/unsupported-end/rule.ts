@@ -1,4 +1,5 @@
 import { messages } from '../../finding/message.js';
+import { everyMix } from '../../loss/components.js';
 import { type Failure, failureOf, withCorner } from '../../loss/failures.js';
 import { fromMemory, practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -10,6 +11,8 @@ const words = {
     'How the {vehicle} rests could not be worked out. Treat it as not held: this check has not passed.',
   unknown:
     'The weight or the centre of gravity of the {vehicle} is not known, so nobody can say what holds it. Give its axle loads, or its weight and centre. Until then this check has not passed.',
+  mixes:
+    'So many weights and places of the {vehicles} are ranges that not every mix of them could be tried. A worse one than those shown may exist: this check has not passed. Weigh or measure what can be, or work out fewer vehicles at a time.',
   'as-found':
     'As found, nothing in the plan holds {end} of the {vehicle}{when}. Something else does, or it has only just not fallen: write down what holds it, and keep clear until a support is in.',
 } as const;
@@ -47,6 +50,16 @@ export const rule: Rule = {
         message: say('unknown', { vehicle: v.name }),
       }),
     );
+    const untried = parts.flatMap((part): readonly RuleFinding[] => {
+      const { bodies } = part.component;
+      const [first] = bodies;
+      if (first === undefined || everyMix(bodies)) return [];
+      const subject = { element: first.vehicle };
+      const vehicles = bodies.map((b) => b.name).join(', ');
+      return [
+        { subject, at: subject, severity: 'warning', couldNotRun: true, message: say('mixes', { vehicles }) },
+      ];
+    });
     const ends = parts.flatMap((part): readonly RuleFinding[] => {
       const [first, last] = [part.stages[0]?.asBuilt, part.stages.at(-1)?.asBuilt];
       const failure = last === undefined ? undefined : failureOf(w, part, last);
@@ -66,6 +79,6 @@ export const rule: Rule = {
       const { name: vehicle, end } = before;
       return [found(before, say('as-found', { vehicle, end, when: withCorner(before.corner) }), 'warning')];
     });
-    return [...blind, ...ends];
+    return [...blind, ...untried, ...ends];
   },
 };
