@@ -104,9 +104,12 @@ const rows: readonly (readonly [what: string, ms: number, target?: number])[] = 
   ['panel, one crib of these moved: to the second frame', panel.frames],
   ['drawing, then the panel, to the second frame', again + panel.frames, 50],
   ['edit of the text to how the plan lies, by the server', road.server],
-  ['from there to the message for the panel', road.drawing],
-  ['from there to the second frame of the panel', road.panel],
-  ['edit of the text to the second frame of the panel', road.whole, 50],
+  ['  then: the drawing', road.scene],
+  ['  then: what of it is to be sent, as text', road.message],
+  ['  then: on the way to the panel', road.arrives],
+  ['  then: the panel, until its frame is painted', road.paint],
+  ['edit of the text to the frame that shows it, painted', road.whole, 50],
+  ['  to the frame after that', road.second],
   ['edit of the text to the drawing with its checks', road.checked],
 ];
 

@@ -8,16 +8,22 @@ import { startChromium } from '../visual/chromium.js';
 import { openPanel } from '../visual/fake-host.js';
 import { largePlanText } from './large-plan-text.js';
 
-/** From a key pressed to what is seen, ms: the quickest of many edits, and the parts it is made of. */
+/** From an edit of the text to what is seen, ms: the quickest of many, and the parts it is made of. */
 export interface RoadTimes {
   /** From the edit to the message of the language server that says how the plan lies now. */
   readonly server: number;
-  /** From there to the message for the panel. */
-  readonly drawing: number;
-  /** From there to the second frame of the panel. */
-  readonly panel: number;
+  /** The drawing made of it. */
+  readonly scene: number;
+  /** What is left of the drawing to be sent, as text. */
+  readonly message: number;
+  /** From there until the panel has the message. */
+  readonly arrives: number;
+  /** What the page then works until the frame that shows it is painted, and waits for that frame. */
+  readonly paint: number;
   readonly whole: number;
-  /** To the drawing that has the checks in it, ready for the panel. */
+  /** The same to the frame after that one, which nobody doubts. */
+  readonly second: number;
+  /** From the edit to the drawing that has the checks in it. */
   readonly checked: number;
 }
 
@@ -44,11 +50,12 @@ export async function roadTimes(): Promise<RoadTimes> {
     if (reply === undefined) throw new Error('The plan of very many cribs cannot be read.');
     const host = await openPanel(browser, reply.plan, reply.analysis);
     const sent = new Turns();
-    const message = (next: AnalysisReply) => {
+    const draw = (next: AnalysisReply) => {
       drawable = joined(drawable, next);
-      return JSON.stringify(sent.next(showMessage(drawable, firstLook, undefined)));
+      return showMessage(drawable, firstLook, undefined);
     };
-    await shown(host.page, message(first));
+    const written = (drawing: ReturnType<typeof draw>) => JSON.stringify(sent.next(drawing));
+    await shown(host.page, written(draw(first)));
 
     const measured: RoadTimes[] = [];
     for (let version = 2; version < turns + 2; version++) {
@@ -69,17 +76,26 @@ export async function roadTimes(): Promise<RoadTimes> {
         return m.method === 'cribwright/layout' && params?.version === version;
       });
       const laid = performance.now();
-      const toPanel = message(layout.params as AnalysisReply);
+      const drawing = draw(layout.params as AnalysisReply);
+      const drawn = performance.now();
+      const message = written(drawing);
       const ready = performance.now();
-      await shown(host.page, toPanel);
-      const seen = performance.now();
+      const page = await shown(host.page, message);
+      // What does not pass in the page passes on the way to it.
+      const arrives = performance.now() - ready - page.second;
       await done(server, version);
-      await shown(host.page, message(await server.request<AnalysisReply>('cribwright/analysis', { uri })));
+      await shown(
+        host.page,
+        written(draw(await server.request<AnalysisReply>('cribwright/analysis', { uri }))),
+      );
       measured.push({
         server: laid - start,
-        drawing: ready - laid,
-        panel: seen - ready,
-        whole: seen - start,
+        scene: drawn - laid,
+        message: ready - drawn,
+        arrives,
+        paint: page.paint,
+        whole: ready - start + arrives + page.paint,
+        second: ready - start + arrives + page.second,
         checked: performance.now() - start,
       });
     }
@@ -109,10 +125,20 @@ const done = (server: Awaited<ReturnType<typeof startServer>>, version: number) 
     );
   });
 
-/** Gives a message to the panel, and waits for two frames. */
-const shown = (page: Page, message: string): Promise<void> =>
+/** Gives a message to the panel. Times from when the page has it: to its frame painted, to the next frame. */
+const shown = (page: Page, message: string): Promise<{ readonly paint: number; readonly second: number }> =>
   page.evaluate(async (text) => {
+    const start = performance.now();
     window.postMessage(JSON.parse(text), '*');
     await new Promise((heard) => window.addEventListener('message', heard, { once: true }));
-    for (let frame = 0; frame < 2; frame++) await new Promise(requestAnimationFrame);
+    await new Promise(requestAnimationFrame);
+    // What was asked of this frame is painted before any message is heard.
+    await new Promise((painted) => {
+      const { port1, port2 } = new MessageChannel();
+      port1.onmessage = painted;
+      port2.postMessage(undefined);
+    });
+    const paint = performance.now() - start;
+    await new Promise(requestAnimationFrame);
+    return { paint, second: performance.now() - start };
   }, message);
