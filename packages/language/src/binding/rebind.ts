@@ -79,31 +79,29 @@ type Targets = ReadonlyMap<Declaration, Declaration | undefined>;
 /** The same match further on in the text, its names pointing at what is declared now. */
 function movedMatch(match: Match, by: number, targets: Targets): Match {
   if (by === 0 && match.references.length === 0) return match;
-  const references = new Map<object, Reference>();
-  for (const r of match.references) {
+  const references = match.references.map((r): Reference => {
     const target = r.target && (targets.get(r.target) ?? r.target);
-    references.set(r, { ...r, span: movedSpan(r.span, by), target });
-  }
+    return { ...r, span: movedSpan(r.span, by), target };
+  });
   const moved = (value: unknown): unknown => {
     if (typeof value !== 'object' || value === null) return value;
-    const reference = references.get(value);
-    if (reference) return reference;
     if (Array.isArray(value)) return value.map(moved);
+    // What a line yields holds the very references that it lists.
+    const listed = 'target' in value ? match.references.indexOf(value as Reference) : -1;
+    if (listed >= 0) return references[listed];
     const copy: Record<string, unknown> = {};
-    for (const [key, of] of Object.entries(value)) {
-      if (key === 'target') copy[key] = targets.get(of as Declaration) ?? of;
-      else copy[key] = key === 'unit' && isUnit(of) ? of : moved(of);
-    }
-    if (typeof copy.start === 'number' && typeof copy.end === 'number') {
-      copy.start += by;
-      copy.end += by;
+    const of = value as Record<string, unknown>;
+    for (const key in of) {
+      if (key === 'target') copy[key] = targets.get(of[key] as Declaration) ?? of[key];
+      else if ((key === 'start' || key === 'end') && typeof of[key] === 'number') copy[key] = of[key] + by;
+      else copy[key] = key === 'unit' && isUnit(of[key]) ? of[key] : moved(of[key]);
     }
     return copy;
   };
   return {
     values: moved(match.values) as Match['values'],
     pieces: moved(match.pieces) as Match['pieces'],
-    references: [...references.values()],
+    references,
     problems: [],
   };
 }

@@ -16,8 +16,9 @@ import { watchPlanFiles } from './watch-plan-files.js';
 /** Plans in the opened folders beyond this many are not looked through by what goes across files. */
 const mostFiles = 2000;
 
-/** Without typing for this long, in ms, what is heavy may begin. */
+/** Without typing for this long, in ms, what is heavy may begin. Of a large plan each step of it takes a while. */
 const breath = 250;
+const longBreath = 1000;
 
 /** Checks that take longer than this, ms, are shown in two goes: what hangs on no load, then all. */
 const longest = 40;
@@ -110,7 +111,10 @@ export function startSession(
   const { report, layout, send, clear, refresh } = publisher(session, open);
   const work = diagnosing({
     turn,
-    pause: () => new Promise((done) => setTimeout(done, breath)),
+    pause: () => {
+      const long = open.all().some(({ uri }) => workspace.isSlow(sameUri(uri)));
+      return new Promise((done) => setTimeout(done, long ? longBreath : breath));
+    },
     layout,
     check: report,
     complete: (uri, wanted) => workspace.complete(sameUri(uri), wanted),

@@ -72,6 +72,11 @@ export class Analyses {
     return this.settings.hurry !== undefined && this.slow.has(place) && !this.known.has(this.key(plan));
   }
 
+  /** Whether the loads of a plan at this place took long the last time. */
+  isSlow(place: string): boolean {
+    return this.slow.has(place);
+  }
+
   /** One step further with what is pending, as far as is wanted. `false` where nothing is left to do. */
   advance(plan: Plan, place: string, wanted: Pending): boolean {
     const { pending } = this.of(plan, place);

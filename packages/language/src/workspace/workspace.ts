@@ -40,6 +40,8 @@ export interface Workspace {
   complete(uri: string, wanted: Pending): Generator<void, boolean>;
   /** Its plans before any check has run, where `check` will not say all at once; `undefined` where it will. */
   layout(uri: string): AnalysisReply | undefined;
+  /** Whether the checks of some plan of it took long the last time. */
+  isSlow(uri: string): boolean;
   /** What the `let` comes to whose name starts there. In a pattern: once for each use in this file. */
   valuesAt(uri: string, nameStart: number): readonly Figure[];
   /** Loaded files that use it, directly or not. */
@@ -177,6 +179,10 @@ class Files implements Workspace {
       plans: made.plans.map((one) => planReply(one, unchecked(one.plan))),
       pending: true,
     };
+  }
+
+  isSlow(uri: string): boolean {
+    return this.made.get(uri)?.plans.some((_, i) => this.analyses.isSlow(placeOf(uri, i))) ?? false;
   }
 
   valuesAt(uri: string, nameStart: number): readonly Figure[] {
