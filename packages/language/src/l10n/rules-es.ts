@@ -210,7 +210,7 @@ export const rulesEs: Readonly<Record<string, string>> = {
   'post-slender.limit-set-here': 'El límite se fija aquí: {limit}.',
   'push-margin.too-little':
     'Empujado {toward} a {height}, el conjunto de {vehicle} aguanta hasta {share} de su peso ({sum}). La norma pide {limit}. {first}',
-  'push-margin.first': 'Primero, {how}.',
+  'push-margin.first': 'Lo que cede primero: {how}.',
   'push-margin.unknown':
     'No se pudo calcular cuánto empuje aguanta el conjunto: {why}. Hasta entonces esta comprobación no se da por buena.',
   'push-margin.set-here': 'El margen se fija aquí: {limit}.',

@@ -19,7 +19,7 @@ describe('push-margin', () => {
     expect(more).toEqual([]);
     expect(found?.severity).toBe('danger');
     expect(found?.message.text).toMatch(
-      /^Pushed toward .* at [\d.]+ (in|ft.*), the set-up of the truck holds up to \d+ % of its weight \(.* ÷ .*\)\. The policy asks for 50 %\. First, .*\.$/,
+      /^Pushed toward .* at [\d.]+ (in|ft.*), the set-up of the truck holds up to \d+ % of its weight \(.* ÷ .*\)\. The policy asks for 50 %\. What gives first: .*\.$/,
     );
     expect(found?.figures[0]?.formula).toBeDefined();
   });

@@ -8,7 +8,7 @@ import { fromMemory, practice, published, type Rule } from '../rule.js';
 const words = {
   'too-little':
     'Pushed {toward} at {height}, the set-up of the {vehicle} holds up to {share} of its weight ({sum}). The policy asks for {limit}. {first}',
-  first: 'First, {how}.',
+  first: 'What gives first: {how}.',
   unknown:
     'How hard a push the set-up holds could not be worked out: {why}. Until then this check has not passed.',
   'set-here': 'The margin is set here: {limit}.',
