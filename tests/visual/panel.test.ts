@@ -90,12 +90,25 @@ describe('the panel', { timeout: 90_000 }, () => {
     expect(names.length).toBeGreaterThan(15);
     expect(await host.page.locator('svg g[role="graphics-object"][tabindex="0"]').count()).toBe(1);
     await host.page.locator('svg g[tabindex="0"]').focus();
-    const seen = new Set<string>();
-    for (let i = 0; i < names.length * 3 && seen.size < names.length; i++) {
-      seen.add(await host.page.evaluate(() => document.activeElement?.getAttribute('data-key') ?? ''));
-      await host.page.keyboard.press(i % names.length < 3 ? 'ArrowRight' : 'ArrowDown');
+    const focused = () =>
+      host.page.evaluate(() => document.activeElement?.querySelector('title')?.textContent);
+    await host.page.keyboard.press('Home');
+    const seen = [await focused()];
+    for (let i = 1; i < names.length; i++) {
+      await host.page.keyboard.press('PageDown');
+      seen.push(await focused());
     }
-    expect(seen.size).toBeGreaterThan(6);
+    expect(seen).toEqual(names);
+    await host.page.keyboard.press('PageDown');
+    expect(await focused()).toBe(names.at(-1));
+    await host.page.keyboard.press('PageUp');
+    expect(await focused()).toBe(names.at(-2));
+    // Arrow keys go the way that they point.
+    await shape(host, 'crib/A').focus();
+    const from = await shape(host, 'crib/A').boundingBox();
+    await host.page.keyboard.press('ArrowRight');
+    const to = await host.page.evaluate(() => document.activeElement?.getBoundingClientRect().x ?? 0);
+    expect(to).toBeGreaterThan(from?.x ?? Infinity);
     await host.page.keyboard.press('End');
     const last = await host.page.evaluate(() => document.activeElement?.getAttribute('data-element'));
     await host.page.keyboard.press('Enter');
@@ -184,6 +197,23 @@ describe('the panel', { timeout: 90_000 }, () => {
     expect((await host.next('choose')).choice).toMatchObject({ lost: loss?.id });
     await host.next('drawn');
     expect(await host.page.locator('svg.cw').textContent()).toContain('how the loads move');
+    await host.page.context().close();
+  });
+
+  it('moves nothing for a reader who asked for less motion', async () => {
+    const host = await opened();
+    await host.send(messageFor(plan, analysis, { ...firstChoice, stage: 3 }));
+    await host.next('drawn');
+    const motion = () =>
+      host.page
+        .locator('svg.cw circle.t-load')
+        .first()
+        .evaluate((mark) => getComputedStyle(mark).transitionDuration);
+    expect(await motion()).not.toBe('0s');
+    await host.page.emulateMedia({ reducedMotion: 'reduce' });
+    expect(await motion()).toBe('0s');
+    const moving = await host.page.evaluate(() => document.getAnimations().length);
+    expect(moving).toBe(0);
     await host.page.context().close();
   });
 
@@ -306,9 +336,18 @@ describe.each(themes)('in the theme %s', { timeout: 90_000 }, (theme) => {
   it('has no serious finding of axe-core, in any view', async () => {
     const host = await opened({ theme });
     await host.page.evaluate(axe);
-    for (const view of theme === 'light'
-      ? ['Plan', 'Crib', 'Strut', 'Heights', 'Use', 'Time line', 'Ground', 'Space']
-      : ['Plan', 'Use']) {
+    for (const view of [
+      'Plan',
+      'Side',
+      'End',
+      'Crib',
+      'Strut',
+      'Heights',
+      'Use',
+      'Time line',
+      'Ground',
+      'Space',
+    ]) {
       await host.page.getByRole('tab', { name: view, exact: true }).click();
       await host.next('drawn');
       const serious = await host.page.evaluate(async () => {

@@ -3,6 +3,7 @@ import type { ComponentChildren, JSX } from 'preact';
 
 const keys: readonly (readonly [string, string])[] = [
   ['Tab, arrows', 'go from shape to shape'],
+  ['Page Down, Page Up', 'every shape in turn'],
   ['Enter', 'go to its line in the text'],
   ['Alt+↑  Alt+↓', 'one course more or less on a crib'],
   [',  .', 'stage before or next'],

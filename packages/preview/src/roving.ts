@@ -8,7 +8,10 @@ export const shapesIn = (box: Element): readonly SVGGElement[] => [
   ...box.querySelectorAll<SVGGElement>('svg g[role="graphics-object"]'),
 ];
 
-/** One shape at a time is in the order of the Tab key; arrow keys go from shape to shape. */
+/**
+ * One shape at a time is in the order of the Tab key. Arrow keys go to the nearest shape that way, Page Down and
+ * Page Up to the next and the one before in the order of the drawing, so that each can be reached.
+ */
 export function useRoving(box: RefObject<HTMLDivElement>, scene: Scene): void {
   const current = useRef<string>();
   useLayoutEffect(() => {
@@ -34,17 +37,11 @@ export function useRoving(box: RefObject<HTMLDivElement>, scene: Scene): void {
       const from = shapes.indexOf(document.activeElement as SVGGElement);
       const way = directions[event.key];
       if (from < 0) return;
-      const to =
-        event.key === 'Home'
-          ? 0
-          : event.key === 'End'
-            ? shapes.length - 1
-            : way === undefined
-              ? undefined
-              : nextShape(shapes.map(middleOf), from, way);
+      const inTurn = { Home: 0, End: shapes.length - 1, PageDown: from + 1, PageUp: from - 1 }[event.key];
+      const to = inTurn ?? (way === undefined ? undefined : nextShape(shapes.map(middleOf), from, way));
       if (to === undefined) return;
       event.preventDefault();
-      shapes[to]?.focus();
+      shapes[Math.max(0, Math.min(to, shapes.length - 1))]?.focus();
     };
     here.addEventListener('focusin', focused);
     here.addEventListener('keydown', key);

@@ -1,14 +1,27 @@
 import { remembered } from '../sharing/remembered.js';
 import type { Thing } from '../space/thing.js';
 import { type Look, notChecked } from '../views/look.js';
+import { sentences } from '../words/sentences.js';
 
-/** What a shape is called aloud: kind, name, size, load and use, and what is wrong with it. */
+/** What a shape is called aloud: kind, name, size, load and use, and then what is wrong with it. */
 export function nameOf(thing: Thing, look: Look): string {
-  return called(thing, [look], () => call(thing, look));
+  const { called, faults } = spokenOf(thing, look);
+  return faults === '' ? called : `${called}. ${faults}`;
 }
 
-/** A drawing calls each of its shapes by name twice: on the shape, and in its words. */
-const called = remembered<Thing, string>();
+/** The same in two parts, for words between them. */
+export const spokenOf = (thing: Thing, look: Look): Spoken =>
+  // A drawing calls each of its shapes by name twice: on the shape, and in its words.
+  spoken(thing, [look], () => ({ called: call(thing, look), faults: faultsOf(thing, look) }));
+
+interface Spoken {
+  /** `crib A, 38.5 in high, load 1,365 lb, may carry 24,000 lb, 5.7 % used` */
+  readonly called: string;
+  /** In sentences; empty where there are none. */
+  readonly faults: string;
+}
+
+const spoken = remembered<Thing, Spoken>();
 
 function call(thing: Thing, look: Look): string {
   const { say } = look;
@@ -28,14 +41,18 @@ function call(thing: Thing, look: Look): string {
   if (standing === 'adding') parts.push('being put in now');
   if (standing === 'later') parts.push('comes later');
   if (standing === 'lost') parts.push('taken as lost');
-  for (const finding of look.findingsOn(thing.id)) {
-    const start =
-      finding.accepted !== undefined
-        ? `accepted by ${finding.accepted.by}`
-        : finding.couldNotRun === true
-          ? 'check could not run'
-          : finding.severity;
-    parts.push(`${start}: ${finding.message.text}`);
-  }
   return parts.join(', ');
 }
+
+const faultsOf = (thing: Thing, look: Look): string =>
+  sentences(
+    look.findingsOn(thing.id).map((finding) => {
+      const start =
+        finding.accepted !== undefined
+          ? `Accepted by ${finding.accepted.by}`
+          : finding.couldNotRun === true
+            ? 'Check could not run'
+            : { danger: 'Danger', warning: 'Warning', note: 'Note' }[finding.severity];
+      return `${start}: ${finding.message.text}`;
+    }),
+  );

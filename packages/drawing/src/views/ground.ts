@@ -5,6 +5,7 @@ import type { Item } from '../scene/scene.js';
 import { badge } from '../sheet/legend.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, type } from '../sheet/sizes.js';
+import { sentences } from '../words/sentences.js';
 import { headingOf } from './heading-of.js';
 import { gravest, type Look } from './look.js';
 import type { View } from './view.js';
@@ -32,14 +33,14 @@ export const view: View = {
     return sheet({
       choice: look.choice,
       heading: title,
-      words: [
-        `${title.title}.`,
+      words: sentences([
+        title.title,
         ...title.lines,
         ...list.map(
           (g) =>
-            `${nameFor(g, look)}: ${say.figure(g.pressure)}, the ground takes ${say.figure(g.allowable)}.`,
+            `${fullName(g, look)}: ${say.figure(g.pressure)}, the ground takes ${say.figure(g.allowable)}`,
         ),
-      ].join(' '),
+      ]),
       body: [
         text('pressure', at(left, head.bottom + 4), 'pressure, and what the ground takes', type.small, {
           tone: 'dimension',
@@ -63,8 +64,10 @@ const share = (g: GroundResult): number => {
   return pressure === undefined || allowable === undefined ? Infinity : pressure / allowable;
 };
 
-const nameFor = (g: GroundResult, look: Look): string =>
-  look.things.find((t) => t.id === g.element)?.name ?? g.element;
+const fullName = ({ element }: GroundResult, look: Look): string => {
+  const thing = look.things.find((t) => t.id === element);
+  return thing === undefined ? element : `${thing.kind} ${thing.name}`;
+};
 
 function groundRow(g: GroundResult, look: Look, top: number, length: (pa: number) => number): Item {
   const { say } = look;
@@ -77,8 +80,7 @@ function groundRow(g: GroundResult, look: Look, top: number, length: (pa: number
       : part > 0.8
         ? ({ tone: 'warning', fill: 'hatch' } as const)
         : ({ tone: 'good', fill: 'light' } as const);
-  const kind = look.things.find((t) => t.id === g.element)?.kind ?? '';
-  const name = `${kind} ${nameFor(g, look)}`.trim();
+  const name = fullName(g, look);
   const sum = `${say.figure(g.load)} ÷ ${say.figure(g.area)} = ${say.figure(g.pressure)}`;
   const pad = g.padNeeded === undefined ? '' : `, pad needed ${say.figure(g.padNeeded)}`;
   return group(

@@ -5,6 +5,7 @@ import { heading, sheet } from '../sheet/sheet.js';
 import { leading, margin, sheetWidth, type } from '../sheet/sizes.js';
 import { table } from '../sheet/table.js';
 import { wrap } from '../text/wrap.js';
+import { sentences } from '../words/sentences.js';
 import { headingOf } from './heading-of.js';
 import { type Look, momentOf } from './look.js';
 import type { View } from './view.js';
@@ -225,9 +226,10 @@ const gripWords = ({ grip }: PushResult, look: Look): readonly string[] =>
     : [`It lies on the ground: ${grip.label} ${look.say.figure(grip)} (${sourceInWords(grip.source)}).`];
 
 const words = (push: PushResult, look: Look): string =>
-  [
-    'A push from every side.',
+  sentences([
+    'A push from every side, and the share of the weight that it holds up to',
     ...momentOf(look),
+    `The least is ${look.say.figure(push.least)}`,
     ...gripWords(push, look),
-    ...push.directions.map((d) => `Toward ${wayWords(d.angle)}: ${look.say.figure(d.share)} of the weight.`),
-  ].join(' ');
+    ...push.directions.map((d) => `Toward ${wayWords(d.angle)}: ${look.say.figure(d.share)}`),
+  ]);

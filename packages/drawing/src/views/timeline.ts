@@ -3,6 +3,7 @@ import type { Item } from '../scene/scene.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, sheetWidth, type } from '../sheet/sizes.js';
 import { clip } from '../text/wrap.js';
+import { sentences } from '../words/sentences.js';
 import { headingOf } from './heading-of.js';
 import type { View } from './view.js';
 
@@ -83,13 +84,16 @@ export const view: View = {
     return sheet({
       choice: look.choice,
       heading: title,
-      words: [
-        `${title.title}.`,
+      words: sentences([
+        title.title,
         ...title.lines,
         ...timeline.rows.map(
-          (r) => `${r.number}. ${r.title}, ${say.duration(r.start)} to ${say.duration(r.end)}.`,
+          (r) =>
+            `${r.number}. ${r.title}, ${say.duration(r.start)} to ${say.duration(r.end)}${
+              r.crew === undefined ? '' : `, crew of ${r.crew}`
+            }${r.critical ? ', what follows waits for it' : ''}`,
         ),
-      ].join(' '),
+      ]),
       body: [...minutes(end, x, top - 3, bottom), ...rows],
       bottom: bottom + 2,
       legend: [

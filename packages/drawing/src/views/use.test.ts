@@ -39,5 +39,5 @@ it('draws a use over the limit in the pattern of danger, and an unknown one with
   expect(over.words('crib/A')).toContain('109 %');
   const unknown = drawn(plan, change(undefined), { view: 'use' });
   expect(unknown.words('crib/A')).toEqual(expect.arrayContaining(['?', 'not known']));
-  expect(unknown.scene.words).toContain('not known used');
+  expect(unknown.scene.words).toContain('crib A: use not known');
 });

@@ -7,6 +7,7 @@ import { badge } from '../sheet/legend.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { leading, margin, sheetWidth, type } from '../sheet/sizes.js';
 import { wrap } from '../text/wrap.js';
+import { sentences } from '../words/sentences.js';
 import { headingOf } from './heading-of.js';
 import { gravest, type Look, momentOf } from './look.js';
 import type { View } from './view.js';
@@ -36,14 +37,7 @@ export const view: View = {
     return sheet({
       choice: look.choice,
       heading: title,
-      words: [
-        `${title.title}.`,
-        ...momentOf(look),
-        ...list.map(
-          (s) =>
-            `${s.kind} ${s.name}: ${look.say.figure(s.figures.use)} used, ${s.figures.use?.governs ?? 'no case named'}.`,
-        ),
-      ].join(' '),
+      words: sentences([title.title, ...momentOf(look), ...list.map((s) => useWords(s, look))]),
       body: [
         text('limit words', at(mark, head.bottom + 3), `limit ${look.say.ratio(limit)}`, type.small, {
           anchor: 'middle',
@@ -57,6 +51,11 @@ export const view: View = {
     });
   },
 };
+
+const useWords = ({ kind, name, figures: { use } }: SupportResult, look: Look): string =>
+  use?.value === undefined
+    ? `${kind} ${name}: use not known`
+    : `${kind} ${name}: ${look.say.figure(use)} used${use.governs === undefined ? '' : `, in this case: ${use.governs}`}`;
 
 const barLeft = margin + 26;
 const barWide = 70;

@@ -1,14 +1,16 @@
-import { nameOf } from '../pieces/name-of.js';
+import type { Reaction } from '@cribwright/engine';
+import { spokenOf } from '../pieces/name-of.js';
 import type { Look } from '../views/look.js';
 import { momentOf } from '../views/look.js';
+import { sentences } from './sentences.js';
 
 /** The drawing in words: what is shown, where each thing stands, what is wrong with it, and the loads at the moment. */
 export function describe(look: Look, what: string): string {
   const { say, plan } = look;
   const lines = [
-    `${what}.`,
+    what,
     ...momentOf(look),
-    ...(look.unchecked ? ['The checks have not run yet: no load and no limit is shown.'] : []),
+    look.unchecked ? 'The checks have not run yet: no load and no limit is shown' : '',
   ];
   const places = new Map<string, { readonly x: number; readonly y: number }>([
     ...plan.vehicles.map((v) => [v.id, v.at] as const),
@@ -22,12 +24,28 @@ export function describe(look: Look, what: string): string {
       support === undefined
         ? ''
         : `, ${say.long(support.x)} back from the front, ${sideWords(support.y, say.long)}`;
-    lines.push(`${nameOf(thing, look)}${place}.`);
+    const { called, faults } = spokenOf(thing, look);
+    lines.push(`${called}${place}`, faults);
   }
+  return sentences([...lines, ...loads(look)]);
+}
+
+/** What is carried where at the moment, as far as it is about what is shown. */
+function loads(look: Look): readonly string[] {
   const moment = look.lost ?? look.asBuilt;
-  for (const reaction of moment?.reactions ?? [])
-    lines.push(`${reaction.label}: ${say.force(reaction.load)}.`);
-  return lines.join(' ');
+  const shown = new Map(look.things.map((t) => [t.id, `${t.kind} ${t.name}`]));
+  const own = (moment?.reactions ?? []).filter((r) => shown.has(r.element));
+  if (moment === undefined || own.length === 0) return [];
+  const carrying = (r: Reaction) => r.load.high > 0;
+  const idle = new Set(own.filter((r) => !carrying(r)).map((r) => r.element));
+  for (const r of own.filter(carrying)) idle.delete(r.element);
+  return [
+    look.lost === undefined
+      ? `Loads ${look.choice.stage === undefined ? 'of the finished work' : 'at this stage'}, as built`
+      : `Loads if this goes: ${look.lost.title}`,
+    ...own.filter((r) => !idle.has(r.element)).map((r) => `${r.label}: ${look.say.force(r.load)}`),
+    idle.size === 0 ? '' : `Carrying nothing: ${[...idle].map((id) => shown.get(id) ?? id).join(', ')}`,
+  ];
 }
 
 /** Which side of the centreline, and how far. */
