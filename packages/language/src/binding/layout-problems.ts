@@ -34,6 +34,13 @@ function issueProblem(issue: LayoutIssue, text: string): LanguageProblem {
         },
       );
     }
+    case 'not opened': {
+      const at = endOf(text, issue.end);
+      const fixes = [
+        { title: say('brace-not-opened.fix', {}), edits: [{ span: at, text: ' {' }], safe: false },
+      ];
+      return problem('brace-not-opened', { start: issue.start, end: at.end }, {}, { fixes });
+    }
     case 'stray close':
       return problem('brace-stray', span, {}, { fixes: [replace(say('brace-stray.fix', {}), span, '')] });
     case 'too deep':

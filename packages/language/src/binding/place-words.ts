@@ -1,3 +1,4 @@
+import { article } from '../phrase/kind-words.js';
 import type { BlockSchema } from '../schema/block-schema.js';
 import type { Sayable } from '../schema/schema.js';
 import type { BoundBlock } from './bound-file.js';
@@ -6,8 +7,6 @@ import type { DraftBlock } from './draft.js';
 /** A block by its kind and name: `crib A`. */
 export const subjectOf = (b: Pick<BoundBlock, 'schema' | 'name'>): string =>
   b.name === undefined ? `This ${b.schema.keyword}` : `${b.schema.keyword} ${b.name}`;
-
-export const article = (words: string): string => `${/^[aeiou]/.test(words) ? 'an' : 'a'} ${words}`;
 
 export const where = (block: DraftBlock | undefined): string =>
   block ? `in ${article(block.schema.keyword)}` : 'at the top of a file';

@@ -1,6 +1,7 @@
 import { closest, findUnit } from '@cribwright/units';
 import type { Span, Term } from '../grammar/syntax.js';
-import { kindWords } from '../phrase/kind-words.js';
+import { sentence } from '../phrase/dimension-words.js';
+import { article, kindWords } from '../phrase/kind-words.js';
 import { unquoted } from '../phrase/unquoted.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
@@ -22,6 +23,7 @@ export interface Head {
 /** Reads what stands between a block's keyword and its brace: name, type, title, parameters. */
 export function readHead(schema: BlockSchema, terms: readonly Term[], keyword: Span): Head {
   const problems: LanguageProblem[] = [];
+  const subject = sentence(article(schema.keyword));
   const example = schema.example.split('\n')[0]?.replace(/ \{.*$/, '') ?? schema.keyword;
   let name: Term | undefined;
   let title: Head['title'];
@@ -52,7 +54,7 @@ export function readHead(schema: BlockSchema, terms: readonly Term[], keyword: S
         problem(
           'type-unexpected',
           { start: term.start, end: terms.at(-1)?.end ?? term.end },
-          { kind: schema.keyword },
+          { kind: subject },
         ),
       );
       i = terms.length;
@@ -67,7 +69,7 @@ export function readHead(schema: BlockSchema, terms: readonly Term[], keyword: S
       if (term.kind !== 'other' && problems.length === 0) {
         problems.push(
           !name && schema.head.name !== 'none'
-            ? problem('name-malformed', whole, { text: whole.text })
+            ? nameMalformed(whole)
             : problem('head-unexpected', whole, { text: whole.text, example }),
         );
       }
@@ -77,19 +79,48 @@ export function readHead(schema: BlockSchema, terms: readonly Term[], keyword: S
   }
   const nameFailed = problems.some((p) => p.code === 'name-malformed');
   if (schema.head.name === 'required' && !name && !nameFailed) {
-    problems.push(problem('name-missing', keyword, { kind: schema.keyword, example }));
+    problems.push(problem('name-missing', keyword, { kind: subject, example }));
   }
   if (schema.head.title === 'required' && !title) {
-    problems.push(problem('title-missing', keyword, { kind: schema.keyword, example }));
+    const rest = terms.filter((t) => t.kind !== 'other');
+    const [first, last] = [rest[0], rest.at(-1)];
+    const fixes =
+      first && last
+        ? [
+            {
+              title: say('title-missing.fix', {}),
+              edits: [
+                { span: { start: first.start, end: first.start }, text: '"' },
+                { span: { start: last.end, end: last.end }, text: '"' },
+              ],
+              safe: false,
+            },
+          ]
+        : [];
+    // What stands in the place of the title is meant as one: that is all there is to say of it.
+    const others = problems.filter((p) => p.code !== 'head-unexpected');
+    problems.splice(0, problems.length, ...others);
+    problems.push(problem('title-missing', keyword, { kind: subject, example }, { fixes }));
   }
   if (name && findUnit(name.text) && /^[a-z]/.test(name.text)) {
     problems.push(problem('name-is-unit', name, { text: name.text }));
   }
   const typeAsked = problems.some((p) => p.code === 'type-missing');
   if (schema.head.type?.required && type.length === 0 && !typeAsked) {
-    problems.push(typeMissing(schema, name ?? keyword, example));
+    const next = name && terms[terms.indexOf(name) + 1];
+    const colon = next?.kind === 'word' ? next : undefined;
+    // The word after the name is meant as its type: that is all there is to say of it.
+    if (colon) problems.splice(0, problems.length, ...problems.filter((p) => p.span.start !== colon.start));
+    problems.push(typeMissing(schema, name ?? keyword, example, colon));
   }
   return { name, title, type, parameters, problems };
+}
+
+/** `crib "A"`: a name without its quotes is right. */
+function nameMalformed(whole: Span & { readonly text: string }): LanguageProblem {
+  const near = unquoted(whole.text);
+  const fixes = /^[A-Za-z]\w*$/.test(near) ? [replace(say('name-malformed.fix', { near }), whole, near)] : [];
+  return problem('name-malformed', whole, { text: whole.text }, { fixes });
 }
 
 /** `1A` is read as two terms that touch. */
@@ -103,12 +134,27 @@ function wholeWord(
   return joined ? { start: a.start, end: b.end, text: a.text + b.text, length: 2 } : { ...a, length: 1 };
 }
 
-const typeMissing = (schema: BlockSchema, at: Span & { text?: string }, example: string) =>
-  problem('type-missing', at, {
-    subject: at.text && at.text !== ':' ? `${schema.keyword} ${at.text}` : `This ${schema.keyword}`,
-    kind: kindWords(schema.head.type?.kinds ?? []),
-    example,
-  });
+const typeMissing = (schema: BlockSchema, at: Span & { text?: string }, example: string, colon?: Term) =>
+  problem(
+    'type-missing',
+    at,
+    {
+      subject: at.text && at.text !== ':' ? `${schema.keyword} ${at.text}` : `This ${schema.keyword}`,
+      kind: kindWords(schema.head.type?.kinds ?? []),
+      example,
+    },
+    {
+      fixes: colon
+        ? [
+            replace(
+              say('type-missing.fix', { near: colon.text }),
+              { start: colon.start, end: colon.start },
+              ': ',
+            ),
+          ]
+        : [],
+    },
+  );
 
 function readParameters(terms: readonly Term[], from: number) {
   const parameters: { name: Term; type: string; typeSpan: Span | undefined }[] = [];

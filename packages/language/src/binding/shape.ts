@@ -1,6 +1,8 @@
 import { closest } from '@cribwright/units';
 import type { Parsed } from '../grammar/parse.js';
 import type { SyntaxStatement } from '../grammar/syntax.js';
+import { article } from '../phrase/kind-words.js';
+import { literalWords } from '../phrase/literal-words.js';
 import { unquoted } from '../phrase/unquoted.js';
 import { problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
@@ -12,7 +14,7 @@ import type { Declaration } from './declaration.js';
 import type { DraftBlock, DraftLine, FileShape } from './draft.js';
 import { layoutProblems } from './layout-problems.js';
 import { elementOf, homeFor, scopeOf } from './place-of-block.js';
-import { article, choices, freeName, rightPlace, subjectOf, where } from './place-words.js';
+import { choices, freeName, rightPlace, subjectOf, where } from './place-words.js';
 import { readHead } from './read-head.js';
 import { everyBlock, isPatternUse, keyAt, keyText, ownerOf, wordsAt } from './statement-key.js';
 
@@ -249,6 +251,7 @@ class Shaper {
 
   /** A line that starts with nothing that may stand here. */
   private stray(s: SyntaxStatement, block: DraftBlock | undefined, sayable: Sayable): void {
+    if (this.stepWithoutNumber(s, block)) return;
     const elsewhere = everyBlock(s.terms)?.block;
     if (elsewhere) {
       const length = elsewhere.keyword.split(' ').length;
@@ -275,6 +278,25 @@ class Shaper {
       block?.schema.keyword === 'plan' && first?.kind === 'word' && !second && /^[A-Z]/.test(first.text);
     if (alone) this.line(s, 0, patternUse, first.text, block);
     return alone;
+  }
+
+  /** `chock trailer both ways` in the steps: the number in front was left out. */
+  private stepWithoutNumber(s: SyntaxStatement, block: DraftBlock | undefined): boolean {
+    const numbered = block?.schema.numbered;
+    const first = s.terms[0];
+    if (!numbered || first?.kind !== 'word' || !literalWords(numbered.phrase).has(first.text)) return false;
+    const number = block.properties.reduce((most, p) => Math.max(most, Number(p.key) || 0), 0) + 1;
+    const near = `${number} ${first.text}`;
+    const at = { start: first.start, end: first.start };
+    this.shape.problems.push(
+      problem(
+        'step-number-missing',
+        first,
+        { example: numbered.example },
+        { fixes: [replace(say('step-number-missing.fix', { near }), at, `${number} `)] },
+      ),
+    );
+    return true;
   }
 
   private unknownLine(s: SyntaxStatement, block: DraftBlock | undefined, sayable: Sayable): void {

@@ -1,9 +1,10 @@
 import { closest } from '@cribwright/units';
 import type { Term } from '../grammar/syntax.js';
 import { dueOf, exampleOf } from '../phrase/dimension-words.js';
-import { kindWords } from '../phrase/kind-words.js';
+import { article, kindWords } from '../phrase/kind-words.js';
 import type { Expected } from '../phrase/match.js';
 import type { Stop } from '../phrase/matcher.js';
+import type { Shape } from '../phrase/pattern.js';
 import type { NameScope } from '../phrase/scope.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
@@ -51,6 +52,25 @@ export function stopProblem(
       },
     );
   }
+  if (stop.at === line.from && (term.text === '=' || term.text === ':')) {
+    const drop = { start: previousEnd(line, stop.at), end: term.end };
+    return problem(
+      'word-unexpected.sign',
+      span,
+      { text: term.text, example },
+      { fixes: [replace(say('word-unexpected.drop', { text: term.text }), drop, '')] },
+    );
+  }
+  const and = line.terms.slice(line.from, stop.at + 1).find((t) => t.kind === 'word' && t.text === 'and');
+  if (and && isList(line.schema.phrase)) {
+    const gap = { start: line.terms[line.terms.indexOf(and) - 1]?.end ?? and.start, end: and.end };
+    return problem(
+      'word-unexpected.and',
+      { start: and.start, end: and.end },
+      { text: and.text, example },
+      { fixes: [replace(say('word-unexpected.comma', {}), gap, ',')] },
+    );
+  }
   const complete = stop.expected.some((e) => e.kind === 'end');
   if (complete) {
     const written = text.slice(rest.start, rest.end);
@@ -71,8 +91,12 @@ export function stopProblem(
   }
   return list === ''
     ? problem('word-unexpected', span, { text: term.text })
-    : problem('word-unexpected.choices', span, { text: term.text, choices: list });
+    : problem('word-unexpected.choices', span, { text: term.text, choices: list, example });
 }
+
+/** Whether a phrase has a list in it: things with commas between. */
+const isList = (p: Shape): boolean =>
+  p.kind === 'list' || ('items' in p && p.items.some(isList)) || ('item' in p && isList(p.item));
 
 const previousEnd = (line: DraftLine, at: number) => line.terms[at - 1]?.end ?? line.keySpan.end;
 
@@ -124,14 +148,15 @@ export function inWords(e: Expected, scope: Pick<NameScope, 'names'>): string {
         .names(e.kinds)
         .slice(0, 3)
         .map((d) => d.name);
-      return some.length > 0 ? `a ${kindWords(e.kinds)} (${some.join(', ')})` : `a ${kindWords(e.kinds)}`;
+      const kind = article(kindWords(e.kinds));
+      return some.length > 0 ? `${kind} (${some.join(', ')})` : kind;
     }
     case 'part':
       return 'a part of the vehicle';
     case 'name':
       return `a name for the ${e.label}`;
     case 'text':
-      return `a ${e.label} in quotes`;
+      return `${/^(?:what|who|why|where) |^why|^where$/.test(e.label) ? e.label : article(e.label)}, in quotes`;
     case 'date':
       return 'a date such as 2027-03-01';
     case 'size':

@@ -27,11 +27,7 @@ export function vehicleOf(w: Writing, block: BoundBlock): Vehicle | undefined {
   ) => {
     const said = w.said(chain, p as (typeof vehicleTypeProperties)['length']);
     const values = said?.values as Readonly<Record<string, unknown>> | undefined;
-    const value = w.number(values?.[key] as never, at0, said?.block.uri ?? uri, 'length');
-    if (value === undefined) {
-      w.tell(problem('vehicle-size', block.headSpan, { vehicle: name, what: key, example: p.example }), uri);
-    }
-    return value;
+    return w.number(values?.[key] as never, at0, said?.block.uri ?? uri, 'length');
   };
   const length = measure(vehicleTypeProperties.length, 'length');
   const width = measure(vehicleTypeProperties.width as never, 'width');

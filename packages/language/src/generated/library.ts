@@ -245,7 +245,7 @@ policy Shipped {
 
   // What is lost in turn is what held before the crew came, and the ground under a strut's one foot. The ground under
   // the crew's own cribs is judged by its pressure. On ground that may wash out or thaw: \`may give way\`.
-  ground under cribs  by pressure  source common practice
+  ground under cribs by pressure  source common practice
 }
 `,
   'species.crib': `// Timber species. Design values are those for No. 2 dimension lumber, dry, of the National Design Specification

@@ -22,8 +22,8 @@ export class LayoutLexer extends DefaultLexer {
   }
 
   /** A token of no length. The parser needs it; the text does not hold it. */
-  private invent(make: 'end' | 'close', at: number): Token {
-    const name = make === 'end' ? 'END' : '}';
+  private invent(make: 'end' | 'close' | 'open', at: number): Token {
+    const name = { end: 'END', close: '}', open: '{' }[make];
     const tokenType = this.tokenTypes[name];
     if (!tokenType) throw new Error(`The grammar has no token ${name}.`);
     return {

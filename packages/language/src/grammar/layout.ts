@@ -12,6 +12,8 @@ export interface LayoutToken {
 export type LayoutIssue =
   /** `at` is where it was taken to end. */
   | { readonly kind: 'not closed'; readonly start: number; readonly end: number; readonly at: number }
+  /** The line it starts at is meant as a block: what stands further in below it was taken to belong to it. */
+  | { readonly kind: 'not opened'; readonly start: number; readonly end: number }
   | { readonly kind: 'stray close'; readonly start: number; readonly end: number }
   | { readonly kind: 'too deep'; readonly start: number; readonly end: number }
   | { readonly kind: 'too long'; readonly start: number; readonly end: number };
@@ -21,7 +23,7 @@ export const deepest = 16;
 /** About 20,000 lines. */
 export const longest = 200_000;
 
-type Made<T> = { readonly token: T } | { readonly make: 'end' | 'close'; readonly at: number };
+type Made<T> = { readonly token: T } | { readonly make: 'end' | 'close' | 'open'; readonly at: number };
 
 interface Opened {
   readonly start: number;
@@ -32,7 +34,8 @@ interface Opened {
 /**
  * Ends every statement and balances the braces, so that any text can be parsed. A line break after a comma, after
  * `{` or before `{` ends nothing. Where braces do not balance, a block that was never closed ends at the first
- * line that starts no further in than the line which opened it.
+ * line that starts no further in than the line which opened it, and a line with no brace opens a block where the next
+ * starts further in than it.
  */
 export function layOut<T extends LayoutToken>(
   tokens: readonly T[],
@@ -43,11 +46,14 @@ export function layOut<T extends LayoutToken>(
   const cut = tokens[longest];
   if (cut) issues.push({ kind: 'too long', start: cut.start, end: cut.end });
 
-  const byIndent = surplus(kept) > 0;
+  const balance = surplus(kept);
+  const byIndent = balance > 0;
+  let unopened = Math.max(0, -balance);
   const open: Opened[] = [];
   let last: 'start' | 'open' | 'end' | 'comma' | 'closed' | 'other' = 'start';
   let line = -1;
   let indent = 0;
+  let lineStart = 0;
   let tooDeep = 0;
 
   const end = (at: number) => {
@@ -66,6 +72,7 @@ export function layOut<T extends LayoutToken>(
     if (token.kind !== 'end' && token.line !== line) {
       line = token.line;
       indent = token.column;
+      lineStart = token.start;
       while (byIndent && token.kind !== 'close') {
         const inner = open.at(-1);
         if (!inner || inner.indent < indent) break;
@@ -80,6 +87,14 @@ export function layOut<T extends LayoutToken>(
         if (last === 'start' || last === 'end' || last === 'open') break;
         if (last === 'comma' && next?.kind !== 'close') break;
         if (last !== 'closed' && next?.kind === 'open') break;
+        if (unopened > 0 && last === 'other' && next?.kind === 'other' && next.column > indent) {
+          unopened--;
+          issues.push({ kind: 'not opened', start: lineStart, end: token.start });
+          open.push({ start: token.start, end: token.start, indent });
+          made.push({ make: 'open', at: token.start });
+          last = 'open';
+          break;
+        }
         made.push({ token });
         last = 'end';
         break;

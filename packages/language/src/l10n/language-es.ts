@@ -5,6 +5,9 @@ const spanish: Readonly<Record<keyof typeof words, string>> = {
   'brace-not-closed':
     'El bloque que se abre aquí nunca se cierra. Ponga una llave de cierre en una línea propia donde termina.',
   'brace-not-closed.fix': 'Cerrarlo aquí',
+  'brace-not-opened':
+    'Falta una llave { al final de esta línea. Lo que está más adentro debajo se toma como suyo.',
+  'brace-not-opened.fix': 'Abrir el bloque aquí',
   'brace-stray': 'Esta llave no cierra nada. Quítela, o abra el bloque al que pertenece.',
   'brace-stray.fix': 'Quitar la llave',
   'braces-too-deep': 'Aquí hay más de {most} bloques uno dentro de otro. Lo que está más adentro no se lee.',
@@ -36,17 +39,25 @@ const spanish: Readonly<Record<keyof typeof words, string>> = {
   'line-empty': '{key} necesita algo más: {example}',
   'body-missing': '{subject} necesita sus líneas, entre llaves.',
   'body-unexpected': '{what} es una sola línea y no lleva llaves.',
-  'name-missing': 'Falta el nombre ({kind}): {example}',
+  'name-missing': '{kind} necesita un nombre: {example}',
   'name-malformed':
     '{text} no puede ser un nombre. Un nombre empieza con una letra y tiene letras, cifras y _.',
   'name-is-unit': '{text} es una unidad, así que no puede ser también un nombre.',
-  'title-missing': 'Falta un título entre comillas ({kind}): {example}',
+  'title-missing': '{kind} necesita un título entre comillas: {example}',
+  'title-missing.fix': 'Ponerlo entre comillas',
   'type-missing': '{subject} necesita su {kind} después de dos puntos: {example}',
+  'type-missing.fix': 'Poner dos puntos antes de {near}',
   'type-unexpected': '{kind} no lleva un tipo después de dos puntos.',
+  'name-malformed.fix': 'Escribir {near}',
   'head-unexpected': '{text} no se entiende aquí. La línea empieza así: {example}',
 
   'word-unexpected': '{text} no se entiende aquí.',
-  'word-unexpected.choices': '{text} no se entiende aquí. Lo que puede ir aquí: {choices}.',
+  'word-unexpected.choices':
+    '{text} no se entiende aquí. Lo que puede ir aquí: {choices}. La línea se escribe así: {example}',
+  'word-unexpected.sign': 'No va {text} entre una palabra y su valor. La línea se escribe así: {example}',
+  'word-unexpected.and':
+    'Entre las cosas de una lista va una coma, no {text}. La línea se escribe así: {example}',
+  'word-unexpected.comma': 'Poner una coma',
   'word-unexpected.near': '{text} no se entiende aquí. ¿Quiso decir {near}?',
   'word-unexpected.end': '{text} sobra: la línea ya estaba completa. Se escribe así: {example}',
   'word-unexpected.fix': 'Cambiar por {near}',
@@ -55,11 +66,13 @@ const spanish: Readonly<Record<keyof typeof words, string>> = {
 
   'unknown-name': 'No hay ningún {kind} con el nombre {text}.',
   'unknown-name.near': 'No hay ningún {kind} con el nombre {text}. ¿Quiso decir {near}?',
+  'unknown-name.choices': 'No hay ningún {kind} con el nombre {text}. Hay: {choices}.',
   'unknown-name.use': 'Aquí no hay ningún {kind} con el nombre {text}. Está en {file}: úselo.',
   'unknown-name.fix': 'Cambiar por {near}',
   'unknown-name.useFix': 'Añadir use "{file}"',
-  'wrong-kind': '{text} es un {is}. Aquí va un {kind}.',
-  'wrong-kind.near': '{text} es un {is}. Aquí va un {kind}, por ejemplo {near}.',
+  'wrong-kind': '{text} es {is}. Aquí va {kind}.',
+  'wrong-kind.near': '{text} es {is}. Aquí va {kind}, por ejemplo {near}.',
+  'wrong-kind.foot': '{text} es un puntal, y una correa o cadena se amarra a su pie: escriba {near}.',
   'wrong-kind.declared': '{text} recibe su nombre aquí',
   'unknown-part': '{vehicle} no tiene ninguna parte con el nombre {text}.',
   'unknown-part.near': '{vehicle} no tiene ninguna parte con el nombre {text}. ¿Quiso decir {near}?',
@@ -132,6 +145,8 @@ const spanish: Readonly<Record<keyof typeof words, string>> = {
 
   'vehicle-missing': 'El plan no tiene ningún vehículo. Necesita al menos uno: {example}',
   'step-twice': 'Hay dos pasos {number}. Cada paso tiene su propio número.',
+  'step-number-missing': 'Un paso empieza con su número: {example}',
+  'step-number-missing.fix': 'Escribir {near}',
   'step-unknown': 'No hay ningún paso {number}.',
   'tie-end-missing': '{what} está sujeto solo por un extremo. Diga también el otro: {example}',
   'contact-none':

@@ -11,6 +11,9 @@ const named: Partial<Record<Kind, string>> = {
 
 export const kindWord = (kind: Kind): string => named[kind] ?? kind;
 
+/** `a crib`, `an anchor` */
+export const article = (words: string): string => `${/^[aeiou]/.test(words) ? 'an' : 'a'} ${words}`;
+
 /** `crib, strut or step chock` */
 export const kindWords = (kinds: readonly Kind[]): string => {
   const all = [...new Set(kinds.map(kindWord))];

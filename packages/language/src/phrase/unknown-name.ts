@@ -2,8 +2,11 @@ import { closest } from '@cribwright/units';
 import type { Declaration, Reference } from '../binding/declaration.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
-import { kindWords } from './kind-words.js';
+import { article, kindWords } from './kind-words.js';
 import type { NameScope } from './scope.js';
+
+/** More names than these are no help: completion lists them. */
+const most = 16;
 
 /** What to say of a name that means nothing where it stands. */
 export function unknownName(
@@ -20,14 +23,20 @@ export function unknownName(
   const other = scope.findAny(text);
   if (other) {
     const related = [{ uri: other.uri, span: other.nameSpan, message: say('wrong-kind.declared', { text }) }];
-    const is = kindWords([other.kind]);
+    if (kinds.includes('anchor') && other.kind === 'strut') {
+      const near = `${text} foot`;
+      const fixes = [replace(say('unknown-name.fix', { near }), span, near)];
+      return problem('wrong-kind.foot', span, { text, near }, { related, fixes });
+    }
+    const is = article(kindWords([other.kind]));
+    const due = article(kind);
     const offer = near ?? (names.length <= 3 ? names[0] : undefined);
     return offer === undefined
-      ? problem('wrong-kind', span, { text, is, kind }, { related })
+      ? problem('wrong-kind', span, { text, is, kind: due }, { related })
       : problem(
           'wrong-kind.near',
           span,
-          { text, is, kind, near: offer },
+          { text, is, kind: due, near: offer },
           {
             related,
             fixes: [replace(say('unknown-name.fix', { near: offer }), span, offer)],
@@ -51,6 +60,9 @@ export function unknownName(
       },
     );
   }
+  const few = [...new Set(names)].slice(0, most);
+  if (near === undefined && names.length <= most && few.length > 0)
+    return problem('unknown-name.choices', span, { kind, text, choices: few.join(', ') });
   return near === undefined
     ? problem('unknown-name', span, { kind, text })
     : problem(

@@ -16,7 +16,11 @@ import { capture, footing, supportPlace } from './phrases.js';
 export const cribProperties = {
   timber: property(
     'timber',
-    sequence(reference('timber', 'timber'), quantity('length', 'length'), optional(word('long'))),
+    sequence(
+      reference('timber', 'timber'),
+      quantity('length', 'length', { atLeast: 0.0254 }),
+      optional(word('long')),
+    ),
     {
       doc: 'The timber it is built of, and how long each piece is.',
       example: 'timber Fir4x4 24 in long',
