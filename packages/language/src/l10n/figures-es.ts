@@ -62,6 +62,14 @@ export const figuresEs: Readonly<Record<string, string>> = {
   'of all that stands between the load and the ground': 'de todo lo que hay entre la carga y el suelo',
   'the load rests on every contact that is counted, evenly, wedged tight':
     'la carga descansa por igual en cada contacto contado, bien acuñado',
+  'on its centre line': 'en su línea central',
+  'depth across its plies': 'canto a través de sus capas',
+  'depth along its plies': 'canto a lo largo de sus capas',
+  'slenderness across its plies': 'esbeltez a través de sus capas',
+  'slenderness along its plies': 'esbeltez a lo largo de sus capas',
+  'what buckling leaves (Cp) across its plies': 'lo que deja el pandeo (Cp) a través de sus capas',
+  'what buckling leaves (Cp) along its plies': 'lo que deja el pandeo (Cp) a lo largo de sus capas',
+  'of the section, in the way it would bend': 'de la sección, en el sentido en que se doblaría',
   'working load limit': 'carga límite de trabajo',
   'rated load at that length': 'carga nominal a esa longitud',
   // Loads.
