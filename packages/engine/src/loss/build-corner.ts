@@ -12,6 +12,8 @@ export interface StageOfPoints {
   readonly losses: readonly { readonly id: string; readonly hits: readonly number[] }[];
 }
 
+export const changesNothing = ({ added, gone }: StageOfPoints): boolean => added.length + gone.length === 0;
+
 /**
  * Told of each answer: the stage, the place of the loss in its list or `undefined` as built, and how far each
  * contact had closed when it was placed (scaled; valid until the next stage).
@@ -24,7 +26,7 @@ export interface StageHints {
   readonly losses: readonly Hint[];
 }
 
-const nothingKnown = (): Hint => ({ piece: undefined, motion: undefined });
+const nothingKnown = (): Hint => ({ pieces: [], motion: undefined });
 
 export const noHints = (stages: readonly StageOfPoints[]): readonly StageHints[] =>
   stages.map(({ losses }) => ({ asBuilt: nothingKnown(), losses: losses.map(nothingKnown) }));
@@ -52,7 +54,7 @@ export function buildCorner(
   let now: Outcome | undefined;
   let known = new Map<string, Outcome>();
   stages.forEach((stage, s) => {
-    const changes = stage.added.length + stage.gone.length > 0;
+    const changes = !changesNothing(stage);
     const built =
       changes || now === undefined
         ? place({ scaled, points, state, load, start, hint: hints[s]?.asBuilt }, stage, now)

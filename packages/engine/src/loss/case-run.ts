@@ -19,6 +19,8 @@ export interface CaseRun extends Extremes {
   readonly whole: Extremes & {
     /** Forces at all points of the component when the sum was greatest. */
     readonly forces: (Float64Array | undefined)[];
+    /** Room for the sums of one corner. */
+    readonly sums: Float64Array;
   };
   /** The first corner in which it does not rest. */
   fall: { readonly corner: JointCorner; readonly motions: readonly Motion[] } | undefined;
@@ -38,7 +40,7 @@ export const emptyRun = (there: readonly boolean[], wholes: number, loss: Loss |
   loss,
   there,
   ...extremes(there.length),
-  whole: { ...extremes(wholes), forces: [] },
+  whole: { ...extremes(wholes), forces: [], sums: new Float64Array(wholes) },
   fall: undefined,
   balance: undefined,
   unsolved: false,
@@ -61,25 +63,34 @@ export function record(
   else {
     if (rest.balanced) run.balance ??= corner;
     if (rest.method === 'small steps') run.smallSteps = true;
-    const sums = new Float64Array(run.whole.low.length);
+    widen(run, rest.forces, index);
+    const { sums } = run.whole;
+    sums.fill(0);
     for (let i = 0; i < rest.forces.length; i++) {
-      const f = at(rest.forces, i);
-      widen(run, i, f, index);
       const whole = indexAt(wholeOf, i);
-      if (whole >= 0) sums[whole] = at(sums, whole) + f;
+      if (whole >= 0) sums[whole] = at(sums, whole) + at(rest.forces, i);
     }
-    for (let e = 0; e < sums.length; e++)
-      if (widen(run.whole, e, at(sums, e), index)) run.whole.forces[e] = rest.forces;
+    widen(run.whole, sums, index, (e) => {
+      run.whole.forces[e] = rest.forces;
+    });
   }
 }
 
-/** Corners that come to the same are told by the first of them. Returns whether this one is told from now on. */
-function widen(to: Extremes, i: number, force: number, index: number): boolean {
-  if (force < at(to.low, i)) to.low[i] = force;
-  const high = at(to.high, i);
-  if (!(force > high)) return false;
-  to.high[i] = force;
-  if (!(force > high * (1 + 1e-9))) return false;
-  to.worst[i] = index;
-  return true;
+/** Corners that come to the same are told by the first of them. `told` hears of each place where this one is, from now on. */
+function widen(
+  { low, high, worst }: Extremes,
+  forces: Float64Array,
+  index: number,
+  told?: (i: number) => void,
+): void {
+  for (let i = 0; i < forces.length; i++) {
+    const force = at(forces, i);
+    if (force < at(low, i)) low[i] = force;
+    const before = at(high, i);
+    if (!(force > before)) continue;
+    high[i] = force;
+    if (!(force > before * (1 + 1e-9))) continue;
+    worst[i] = index;
+    told?.(i);
+  }
 }

@@ -81,17 +81,23 @@ interface Worst {
 /** Every case in which the component rests: those in which it does not have findings of their own. */
 function casesOf(resting: LossWorking, part: ComponentRun): readonly Case[] {
   const last = part.stages.length - 1;
-  const staged = part.stages.flatMap((stage, s) =>
-    [stage.asBuilt, ...stage.losses].map((run) => ({
-      run,
-      words: [run.loss?.title ?? 'as built', s === last ? '' : `at ${resting.stages[s]?.title ?? ''}`],
-    })),
+  const named = (run: CaseRun, ...words: readonly string[]): Case => ({
+    run,
+    words: [run.loss?.title ?? 'as built', ...words.filter((t) => t !== '')],
+  });
+  const staged = part.stages.map((stage, s) =>
+    // Of stages that come to the same, the last one is named.
+    stage === part.stages[s + 1]
+      ? []
+      : [stage.asBuilt, ...stage.losses].map((run) =>
+          named(run, s === last ? '' : `at ${resting.stages[s]?.title ?? ''}`),
+        ),
   );
   const spread = part.spread.flatMap(({ words, last: stage }) =>
-    [stage.asBuilt, ...stage.losses].map((run) => ({ run, words: [run.loss?.title ?? 'as built', words] })),
+    [stage.asBuilt, ...stage.losses].map((run) => named(run, words)),
   );
-  // The finished set-up first: of equal loads the plainest case is named.
-  return [...staged.toReversed(), ...spread].filter(({ run }) => holds(run));
+  // The finished set-up first, and as built before all losses: of equal loads the plainest case is named.
+  return [...staged.toReversed().flat(), ...spread].filter(({ run }) => holds(run));
 }
 
 /** The case in which a point, or the sum over a support's contacts, carries most; of equal ones the first. */

@@ -10,41 +10,45 @@ import { paperOf } from './worked-case.js';
 
 /** Stages as the views see them: what stands, what each contact carries, and what a loss changes. */
 export function stagesOf(w: Workings, resting: LossWorking): readonly StageResult[] {
-  return resting.stages.map((stage, s) => {
+  let cases: Cases | undefined;
+  return resting.stages.map(({ id, title, step, standing, adding }, s) => {
+    const changed = resting.parts.some(({ stages }) => stages[s] !== stages[s - 1]);
+    const now = cases === undefined || changed ? casesAt(w, resting, s) : cases;
+    cases = now;
     const last = s === resting.stages.length - 1 && w.options.paper === true;
-    const runs = resting.parts.flatMap((part) => {
-      const run = part.stages[s];
-      return run === undefined ? [] : [{ part, run }];
-    });
-    const asBuilt = runs.map(({ part, run }) => ({ part, run: run.asBuilt }));
-    const losses = new Map<string, Loss>();
-    for (const { run } of runs)
-      for (const l of run.losses) if (l.loss !== undefined) losses.set(l.loss.id, l.loss);
-    return {
-      id: stage.id,
-      title: stage.title,
-      step: stage.step,
-      standing: stage.standing,
-      adding: stage.adding,
-      asBuilt: {
-        ...loadCase(w, resting, undefined, asBuilt),
-        ...(last ? paperOf(w, resting, undefined) : {}),
-      },
-      losses: [...losses.values()].map((loss) => ({
-        ...loadCase(
-          w,
-          resting,
-          loss,
-          runs.map(({ part, run }) => ({
-            part,
-            run: run.losses.find((l) => l.loss?.id === loss.id) ?? run.asBuilt,
-          })),
-        ),
-        ...(last && w.plan.contacts.some((c) => c.id === loss.id) ? paperOf(w, resting, loss) : {}),
-      })),
-    };
+    return { id, title, step, standing, adding, ...(last ? onPaper(w, resting, now) : now) };
   });
 }
+
+type Cases = Pick<StageResult, 'asBuilt' | 'losses'>;
+
+function casesAt(w: Workings, resting: LossWorking, s: number): Cases {
+  const runs = resting.parts.flatMap((part) => {
+    const run = part.stages[s];
+    return run === undefined ? [] : [{ part, run }];
+  });
+  const losses = new Map<string, Loss>();
+  for (const { run } of runs)
+    for (const l of run.losses) if (l.loss !== undefined) losses.set(l.loss.id, l.loss);
+  const lost = ({ id }: Loss) =>
+    runs.map(({ part, run }) => ({ part, run: run.losses.find((l) => l.loss?.id === id) ?? run.asBuilt }));
+  const asBuilt = runs.map(({ part, run }) => ({ part, run: run.asBuilt }));
+  return {
+    asBuilt: loadCase(w, resting, undefined, asBuilt),
+    losses: [...losses.values()].map((loss) => loadCase(w, resting, loss, lost(loss))),
+  };
+}
+
+/** The sums of the finished set-up written out: as built, and when a vehicle beneath gives way. */
+const onPaper = (w: Workings, resting: LossWorking, { asBuilt, losses }: Cases): Cases => ({
+  asBuilt: { ...asBuilt, ...paperOf(w, resting, undefined) },
+  losses: losses.map((one) => {
+    const loss = w.plan.contacts.some((c) => c.id === one.id)
+      ? resting.losses.find((l) => l.id === one.id)
+      : undefined;
+    return loss === undefined ? one : { ...one, ...paperOf(w, resting, loss) };
+  }),
+});
 
 function loadCase(
   w: Workings,

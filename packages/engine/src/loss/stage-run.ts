@@ -1,6 +1,6 @@
 import { type ScaledSystem, scaledLoad, scaledSystem } from '../resting/scaled-system.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import { buildCorner, noHints, type StageOfPoints } from './build-corner.js';
+import { buildCorner, changesNothing, noHints, type StageOfPoints } from './build-corner.js';
 import type { BuildingStage } from './building.js';
 import { type CaseRun, emptyRun, record } from './case-run.js';
 import { type Component, type JointCorner, jointCorners } from './components.js';
@@ -49,10 +49,21 @@ export function* runStages(
   const plan = stages.map((stage, s) =>
     options.lossesAt === 'every stage' || s === stages.length - 1 ? stage : { ...stage, losses: [] },
   );
-  const runs = plan.map(({ there, losses }) => ({
-    asBuilt: emptyRun(there, elements.size, undefined),
-    losses: losses.map(({ loss }) => emptyRun(there, elements.size, loss)),
-  }));
+  const runs: StageRun[] = [];
+  for (const stage of plan) {
+    const { there, losses } = stage;
+    const before = runs.at(-1);
+    // A stage that changes nothing that carries comes to what the one before it came to.
+    const same = before !== undefined && changesNothing(stage) && before.losses.length === losses.length;
+    runs.push(
+      same
+        ? before
+        : {
+            asBuilt: emptyRun(there, elements.size, undefined),
+            losses: losses.map(({ loss }) => emptyRun(there, elements.size, loss)),
+          },
+    );
+  }
   const hints = noHints(plan);
   for (const [index, corner] of corners.entries()) {
     buildCorner(
@@ -61,6 +72,7 @@ export function* runStages(
       plan,
       scaledLoad(scaled, bodiesAt(component, corner)),
       (stage, loss, rest) => {
+        if (runs[stage] === runs[stage - 1]) return;
         const run = loss === undefined ? runs[stage]?.asBuilt : runs[stage]?.losses[loss];
         if (run !== undefined) record(run, rest, { corner, index }, wholeOf);
       },

@@ -65,3 +65,21 @@ export function solveShifted(
   solveFactored(factor, r, n);
   return free;
 }
+
+/**
+ * Takes the shift out of a solution of `(H + shift · D) s = r`, in place: what the shift held back is solved for once
+ * more. Only where H holds every direction.
+ *
+ * @param spare room for as many numbers as the solution has
+ */
+export function withoutShift(
+  factor: Factor,
+  solution: Float64Array,
+  n: number,
+  shift: number,
+  spare: Float64Array,
+): void {
+  for (let i = 0; i < n; i++) spare[i] = (shift * at(solution, i)) / at(factor.scale, i) ** 2;
+  solveFactored(factor, spare, n);
+  for (let i = 0; i < n; i++) solution[i] = at(solution, i) + at(spare, i);
+}

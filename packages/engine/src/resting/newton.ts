@@ -21,6 +21,22 @@ export interface Room {
   readonly force: Float64Array;
   readonly rate: Float64Array;
   readonly breaks: Breaks;
+  /** Answers are cut from one piece of memory: many small ones cost more than the sums. */
+  readonly answers: { memory: Float64Array; used: number };
+}
+
+const answersAtOnce = 64;
+
+/** Room for the forces of one answer, all nothing. It is not used again. */
+export function answerSpace({ force, answers }: Room): Float64Array {
+  const n = force.length;
+  if (answers.used + n > answers.memory.length) {
+    answers.memory = new Float64Array(answersAtOnce * n);
+    answers.used = 0;
+  }
+  const space = answers.memory.subarray(answers.used, answers.used + n);
+  answers.used += n;
+  return space;
 }
 
 export const roomFor = (s: Pick<ScaledSystem, 'count' | 'bodies'>): Room => {
@@ -33,6 +49,7 @@ export const roomFor = (s: Pick<ScaledSystem, 'count' | 'bodies'>): Room => {
     force: new Float64Array(s.count),
     rate: new Float64Array(s.count),
     breaks: breaksFor(s.count),
+    answers: { memory: new Float64Array(0), used: 0 },
   };
 };
 

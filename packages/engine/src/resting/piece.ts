@@ -1,6 +1,6 @@
 import { at } from './at.js';
-import { type Factor, solveFactored } from './cholesky.js';
-import { addAlong, type ContactState, fillForces } from './contact-law.js';
+import { type Factor, solveFactored, withoutShift } from './cholesky.js';
+import { addAlong, type ContactState, closingOf, springForce } from './contact-law.js';
 import type { ScaledSystem } from './scaled-system.js';
 
 /**
@@ -10,11 +10,12 @@ import type { ScaledSystem } from './scaled-system.js';
 export interface Piece {
   readonly closed: Uint8Array;
   readonly factor: Factor;
+  readonly shift: number;
 }
 
-/** Keeps the piece in which the last answer lay, for the next case like it. */
+/** Keeps the pieces in which the last answers lay, the last one first, for the next case like it. */
 export interface Hint {
-  piece: Piece | undefined;
+  pieces: readonly Piece[];
   /** Or the motion in which it fell. */
   motion: Float64Array | undefined;
 }
@@ -26,25 +27,42 @@ export const good = 1e-9;
 /** A contact this near to touching counts as touching: it would carry at once. */
 export const touching = 1e-12;
 
-export function pieceAt(s: ScaledSystem, c: ContactState, force: Float64Array, { scale, l }: Factor): Piece {
+export function pieceAt(s: ScaledSystem, c: ContactState, shift: number): Piece {
+  const { force, factor } = s.room;
   const closed = new Uint8Array(s.count);
   for (let i = 0; i < s.count; i++) if (c.present[i] === 1 && at(force, i) >= -touching) closed[i] = 1;
-  return { closed, factor: { scale: Float64Array.from(scale), l: Float64Array.from(l) } };
+  return { closed, factor: { scale: factor.scale.slice(), l: factor.l.slice() }, shift };
+}
+
+/** A load swings between as many pieces as its place has ends. */
+const mostPieces = 4;
+
+/** The answer of a load, where it lies in one of the pieces kept. The forces are left in the room. */
+export function answerFrom(hint: Hint, s: ScaledSystem, c: ContactState, load: Float64Array) {
+  for (const piece of hint.pieces) {
+    const found = answerIn(piece, s, c, load);
+    if (found === undefined) continue;
+    keep(hint, piece);
+    return found;
+  }
+  return undefined;
+}
+
+export function keep(hint: Hint, piece: Piece): void {
+  if (hint.pieces[0] !== piece)
+    hint.pieces = [piece, ...hint.pieces.filter((p) => p !== piece)].slice(0, mostPieces);
 }
 
 /**
- * The answer of a load in a piece, as if what is closed in it pulled too; and whether it is the answer: closed
- * contacts push, open ones stay open, and all balances. Least energy is unique in its forces. Where it is not, it is
- * near. The forces are left in the room.
- *
- * @returns `undefined` where a contact of the piece is no longer there.
+ * The answer of a load, if it lies in a piece: closed contacts push, open ones stay open, and all balances. Least
+ * energy is unique in its forces, so that an answer that passes is the answer.
  */
-export function answerIn(
+function answerIn(
   piece: Piece,
   s: ScaledSystem,
   c: ContactState,
   load: Float64Array,
-): { readonly q: Float64Array; readonly residual: number; readonly holds: boolean } | undefined {
+): { readonly q: Float64Array; readonly residual: number } | undefined {
   const n = load.length;
   const q = load.slice();
   for (let i = 0; i < s.count; i++) {
@@ -53,18 +71,18 @@ export function answerIn(
     const unmoved = at(s.stiffness, i) * at(c.placedAt, i) - at(c.preload, i);
     if (unmoved !== 0) addAlong(s, i, unmoved, q);
   }
-  solveFactored(piece.factor, q, n);
   const { left } = s.room;
-  for (let turn = 1; ; turn++) {
-    const holds = leftBy(piece, s, c, load, q);
+  solveFactored(piece.factor, q, n);
+  withoutShift(piece.factor, q, n, piece.shift, left);
+  for (let turn = 1; leftBy(piece, s, c, load, q); turn++) {
     let residual = 0;
     for (let j = 0; j < n; j++) residual = Math.max(residual, Math.abs(at(left, j)));
-    if (!holds || residual <= enough || turn === mostTurns)
-      return { q, residual, holds: holds && residual <= 1e-11 };
-    // The factor is shifted a little: what it leaves over is solved for once more.
+    if (residual <= enough || turn === mostTurns) return residual <= 1e-11 ? { q, residual } : undefined;
+    // What rounding leaves over is solved for once more.
     solveFactored(piece.factor, left, n);
     for (let j = 0; j < n; j++) q[j] = at(q, j) + at(left, j);
   }
+  return undefined;
 }
 
 const mostTurns = 4;
@@ -78,14 +96,13 @@ function leftBy(
   q: Float64Array,
 ): boolean {
   const { force, left } = s.room;
-  fillForces(s, c, q, force);
   left.set(load);
-  let holds = true;
   for (let i = 0; i < s.count; i++) {
     if (c.present[i] !== 1) continue;
-    const f = at(force, i);
-    if (piece.closed[i] === 1 ? f < -touching : f > touching) holds = false;
+    const f = springForce(s, c, i, closingOf(s, i, q));
+    if (piece.closed[i] === 1 ? f < -touching : f > touching) return false;
+    force[i] = f;
     if (f > 0) addAlong(s, i, -f, left);
   }
-  return holds;
+  return true;
 }

@@ -1,7 +1,7 @@
 import { at } from './at.js';
 import { type ContactState, closingOf } from './contact-law.js';
-import { descend } from './newton.js';
-import { answerIn, type Hint, pieceAt } from './piece.js';
+import { answerSpace, descend } from './newton.js';
+import { answerFrom, type Hint, keep, pieceAt } from './piece.js';
 import { isFalling, motionThatFalls } from './proof-of-falling.js';
 import { type ScaledSystem, scaledSystem } from './scaled-system.js';
 import type { Memory, Motion, Outcome, Rest, RestingSystem, Rests } from './system.js';
@@ -55,16 +55,16 @@ export function restScaled(
   hint?: Hint,
 ): Outcome {
   const { room } = s;
-  const known = hint?.piece === undefined ? undefined : answerIn(hint.piece, s, state, load);
-  if (known?.holds === true) return resting(s, state, { ...known, free: 0 }, 'newton');
+  const known = hint === undefined ? undefined : answerFrom(hint, s, state, load);
+  if (known !== undefined) return resting(s, state, { ...known, free: 0 }, 'newton');
   const falls = (motion: Float64Array): Outcome => {
     if (hint !== undefined) hint.motion = motion;
     return { kind: 'falls', motions: motionsOf(s, motion) };
   };
   if (hint?.motion !== undefined && isFalling(s, state.present, load, hint.motion)) return falls(hint.motion);
-  const quick = descend(s, state, load, start, { shift: 1e-12, steps: 40, room });
+  const quick = descend(s, state, load, start, { shift: least, steps: 40, room });
   if (quick.kind === 'settled') {
-    if (hint !== undefined && quick.free === 0) hint.piece = pieceAt(s, state, room.force, room.factor);
+    if (hint !== undefined && quick.free === 0) keep(hint, pieceAt(s, state, least));
     return resting(s, state, quick, 'newton');
   }
   if (quick.kind === 'falling' && isFalling(s, state.present, load, quick.along)) return falls(quick.along);
@@ -77,6 +77,9 @@ export function restScaled(
   return { kind: 'unsolved' };
 }
 
+/** Shift of the usual descent: as small as keeps a body that is free to roll from an endless step. */
+const least = 1e-12;
+
 /** A share of all weight: less than this is the dust of the sums, and a contact that only touches. */
 const dust = 1e-11;
 
@@ -87,7 +90,7 @@ function resting(
   found: { readonly q: Float64Array; readonly residual: number; readonly free: number },
   method: 'newton' | 'small steps',
 ): Rests {
-  const forces = new Float64Array(s.count);
+  const forces = answerSpace(s.room);
   for (let i = 0; i < s.count; i++) {
     const f = at(s.room.force, i);
     if (state.present[i] === 1 && f > dust) forces[i] = f * s.force;
