@@ -1,14 +1,15 @@
-import type { Message } from '@cribwright/engine';
 import { matchLine } from '../phrase/matcher.js';
 import { unknownName } from '../phrase/unknown-name.js';
-import { type LanguageProblem, problem, replace, type TextFix } from '../problems/problem.js';
+import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 import { barePattern } from './bare-pattern.js';
 import type { BoundBlock, BoundFile } from './bound-file.js';
 import type { Declaration, Reference } from './declaration.js';
 import type { DraftBlock, DraftLine, FileShape } from './draft.js';
-import { BlockScope, LetVectors, type Surroundings, typeChain, typeOf } from './file-scope.js';
+import { BlockScope, type Surroundings, typeChain, typeOf } from './file-scope.js';
 import { expressionProblems } from './let-problems.js';
+import { LetVectors } from './let-vectors.js';
+import { missingLines } from './missing-lines.js';
 import { subjectOf } from './place-words.js';
 import { type Earlier, nothingEarlier } from './rebind.js';
 import { stopProblem } from './stop-problem.js';
@@ -70,7 +71,7 @@ class Binder {
     const scope = new BlockScope(this.shape, this.around, bound, this.lets);
     this.once(block);
     for (const line of block.properties) this.line(line, scope);
-    this.missing(block);
+    this.problems.push(...missingLines(block, this.around, this.shape.text));
     for (const inner of block.blocks) this.block(inner as DraftBlock);
   }
 
@@ -164,42 +165,6 @@ class Binder {
     this.problems.push(...expressionProblems(line, scope, this.shape.text));
   }
 
-  /** Lines that must stand and do not, unless a type that it extends says them. */
-  private missing(block: DraftBlock): void {
-    const bound = block as BoundBlock;
-    const inherited = inheritedBlocks(bound, this.around);
-    const { bodySpan } = block;
-    if (!bodySpan) return;
-    const missing = block.schema.properties.filter(
-      (p) =>
-        p.required &&
-        ![bound, ...inherited].some((b) => b.properties.some((line) => line.schema.key === p.key)),
-    );
-    const first = missing[0];
-    if (!first) return;
-    const at = { start: bodySpan.end - 1, end: bodySpan.end - 1 };
-    const add = (title: Message, lines: readonly string[]): TextFix => ({
-      title,
-      edits: [{ span: at, text: insertion(this.shape.text, block, lines) }],
-      safe: false,
-    });
-    const subject = subjectOf(bound);
-    if (missing.length === 1) {
-      const { key, example } = first;
-      const fixes = [add(say('line-missing.fix', { key }), [example])];
-      this.problems.push(problem('line-missing', block.headSpan, { subject, key, example }, { fixes }));
-      return;
-    }
-    const keys = missing.map((p) => p.key).join(', ');
-    const fixes = [
-      add(
-        say('line-missing.allFix', {}),
-        missing.map((p) => p.example),
-      ),
-    ];
-    this.problems.push(problem('line-missing.several', block.headSpan, { subject, keys }, { fixes }));
-  }
-
   private reportRings(): void {
     const told = new Set<Declaration>();
     for (const ring of this.lets.rings) {
@@ -213,33 +178,6 @@ class Binder {
 }
 
 const inSentence = (subject: string): string => subject.replace(/^This /, 'this ');
-
-/** New last lines for a block, in the block's own indentation. */
-function insertion(
-  text: string,
-  block: Pick<DraftBlock, 'bodySpan' | 'span' | 'properties' | 'blocks'>,
-  lines: readonly string[],
-): string {
-  const end = (block.bodySpan?.end ?? 0) - 1;
-  const lineStart = text.lastIndexOf('\n', end - 1) + 1;
-  const ownLine = text.slice(lineStart, end).trim() === '';
-  const indent = /^[ \t]*/.exec(text.slice(text.lastIndexOf('\n', block.span.start - 1) + 1))?.[0] ?? '';
-  if (ownLine) return `${lines.map((line) => `  ${line}\n`).join(indent)}${indent}`;
-  const empty = block.properties.length === 0 && block.blocks.length === 0;
-  return `${empty ? ' ' : '; '}${lines.join('; ')} `;
-}
-
-/** The same block in the types that its vehicle extends: lines left out here may be said there. */
-export function inheritedBlocks(block: BoundBlock, around: Surroundings): readonly BoundBlock[] {
-  if (block.schema.head.type?.extends) return typeChain(block, around).slice(1);
-  const vehicle = block.parent;
-  if (!vehicle || !block.schema.within.includes('vehicle type')) return [];
-  return typeChain(vehicle, around)
-    .slice(1)
-    .flatMap((type) =>
-      type.blocks.filter((b) => b.schema.keyword === block.schema.keyword && b.name === block.name),
-    );
-}
 
 const letLineOf = (d: Declaration, around: Surroundings): { line: DraftLine; text: string } | undefined => {
   const shape = around.shapeOf(d.uri);

@@ -1,11 +1,10 @@
 import { plain, type Vector, vectorOf } from '@cribwright/units';
 import { parameterKinds } from '../phrase/match-arguments.js';
-import { vectorOfExpression } from '../phrase/measure.js';
-import { parseExpression } from '../phrase/parse-expression.js';
 import type { NameScope } from '../phrase/scope.js';
 import type { BoundBlock } from './bound-file.js';
 import type { Declaration, Kind } from './declaration.js';
-import type { DraftLine, FileShape } from './draft.js';
+import type { FileShape } from './draft.js';
+import type { LetVectors } from './let-vectors.js';
 
 /** What a file can see beyond itself, nearest first. */
 export interface Surroundings {
@@ -202,40 +201,3 @@ const mainVehicle = (plan: BoundBlock | undefined): Declaration | undefined =>
 /** By its name, or by the singular or plural of it: `joist` for `joists`. */
 const byName = (list: readonly Declaration[], name: string): Declaration | undefined =>
   list.find((d) => d.name === name) ?? list.find((d) => d.name === `${name}s` || `${d.name}s` === name);
-
-/** What each `let` measures, worked out once and safe against rings. */
-export class LetVectors {
-  private readonly known = new Map<Declaration, Vector | undefined>();
-  private readonly open: Declaration[] = [];
-  /** Rings met on the way: each is reported once. */
-  readonly rings: Declaration[][] = [];
-
-  constructor(
-    private readonly linesOf: (declaration: Declaration) => { line: DraftLine; text: string } | undefined,
-  ) {}
-
-  vectorOf(declaration: Declaration, scope: NameScope): Vector | undefined {
-    if (this.known.has(declaration)) return this.known.get(declaration);
-    const at = this.open.indexOf(declaration);
-    if (at >= 0 || this.open.length > 64) {
-      this.rings.push(this.open.slice(Math.max(0, at)));
-      return undefined;
-    }
-    const found = this.linesOf(declaration);
-    if (!found) return undefined;
-    this.open.push(declaration);
-    const { line, text } = found;
-    const read = parseExpression(3, {
-      terms: line.terms,
-      scope,
-      rule: { dimensions: [], range: true },
-      reserved: new Set(),
-      free: true,
-    });
-    const vector =
-      read && vectorOfExpression(read.expression, scope, (e) => text.slice(e.span.start, e.span.end), []);
-    this.open.pop();
-    this.known.set(declaration, vector);
-    return vector;
-  }
-}

@@ -1,8 +1,5 @@
-import { closest } from '@cribwright/units';
 import type { Parsed } from '../grammar/parse.js';
 import type { SyntaxStatement } from '../grammar/syntax.js';
-import { article } from '../phrase/kind-words.js';
-import { literalWords } from '../phrase/literal-words.js';
 import { unquoted } from '../phrase/unquoted.js';
 import { problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
@@ -16,7 +13,8 @@ import { layoutProblems } from './layout-problems.js';
 import { elementOf, homeFor, scopeOf } from './place-of-block.js';
 import { choices, freeName, rightPlace, subjectOf, where } from './place-words.js';
 import { readHead } from './read-head.js';
-import { everyBlock, isPatternUse, keyAt, keyText, ownerOf, wordsAt } from './statement-key.js';
+import { everyBlock, isPatternUse, keyAt, keyText } from './statement-key.js';
+import { stepWithoutNumber, unknownLine } from './stray-line.js';
 
 /** Finds the blocks, lines and names of a file. Needs no other file. */
 export function shapeFile(uri: string, text: string, parsed: Parsed): FileShape {
@@ -251,7 +249,11 @@ class Shaper {
 
   /** A line that starts with nothing that may stand here. */
   private stray(s: SyntaxStatement, block: DraftBlock | undefined, sayable: Sayable): void {
-    if (this.stepWithoutNumber(s, block)) return;
+    const unnumbered = stepWithoutNumber(s, block);
+    if (unnumbered) {
+      this.shape.problems.push(unnumbered);
+      return;
+    }
     const elsewhere = everyBlock(s.terms)?.block;
     if (elsewhere) {
       const length = elsewhere.keyword.split(' ').length;
@@ -268,7 +270,8 @@ class Shaper {
       return;
     }
     if (this.patternAlone(s, block)) return;
-    this.unknownLine(s, block, sayable);
+    const unknown = unknownLine(s, block, sayable);
+    if (unknown) this.shape.problems.push(unknown);
   }
 
   /** `Pair` with nothing after it: taken as a use of a pattern, so that its own message can say what is due. */
@@ -278,74 +281,5 @@ class Shaper {
       block?.schema.keyword === 'plan' && first?.kind === 'word' && !second && /^[A-Z]/.test(first.text);
     if (alone) this.line(s, 0, patternUse, first.text, block);
     return alone;
-  }
-
-  /** `chock trailer both ways` in the steps: the number in front was left out. */
-  private stepWithoutNumber(s: SyntaxStatement, block: DraftBlock | undefined): boolean {
-    const numbered = block?.schema.numbered;
-    const first = s.terms[0];
-    if (!numbered || first?.kind !== 'word' || !literalWords(numbered.phrase).has(first.text)) return false;
-    const number = block.properties.reduce((most, p) => Math.max(most, Number(p.key) || 0), 0) + 1;
-    const near = `${number} ${first.text}`;
-    const at = { start: first.start, end: first.start };
-    this.shape.problems.push(
-      problem(
-        'step-number-missing',
-        first,
-        { example: numbered.example },
-        { fixes: [replace(say('step-number-missing.fix', { near }), at, `${number} `)] },
-      ),
-    );
-    return true;
-  }
-
-  private unknownLine(s: SyntaxStatement, block: DraftBlock | undefined, sayable: Sayable): void {
-    const first = s.terms[0];
-    if (!first || first.kind === 'other') return;
-    if (block?.schema.keyword === 'crib' && closest(first.text, ['height', 'high', 'tall']) !== undefined) {
-      this.shape.problems.push(problem('unknown-line.height', first, {}));
-      return;
-    }
-    const keys = [...sayable.properties.keys(), ...sayable.blocks.keys()];
-    const typed = [2, 1, 3].flatMap((n) => {
-      const words = wordsAt(s.terms, n);
-      const near =
-        words &&
-        closest(
-          words.text,
-          keys.filter((k) => k.split(' ').length === n || n === 1),
-        );
-      return words && near !== undefined ? [{ ...words, near }] : [];
-    })[0];
-    if (typed) {
-      this.shape.problems.push(
-        problem(
-          'unknown-line.near',
-          typed.span,
-          { what: typed.text, where: where(block), near: typed.near },
-          {
-            fixes: [replace(say('unknown-line.fix', { near: typed.near }), typed.span, typed.near)],
-          },
-        ),
-      );
-      return;
-    }
-    const owner = ownerOf(s.terms);
-    if (owner) {
-      this.shape.problems.push(
-        problem('wrong-place', first, {
-          what: owner.key,
-          where: where(block),
-          rightPlace: `in ${article(owner.block.keyword)}`,
-        }),
-      );
-      return;
-    }
-    const list = choices(sayable);
-    this.shape.problems.push(
-      list === ''
-        ? problem('unknown-line', first, { what: first.text, where: where(block) })
-        : problem('unknown-line.choices', first, { what: first.text, where: where(block), choices: list }),
-    );
   }
 }

@@ -2,7 +2,8 @@ import type { Workspace } from '../workspace/workspace.js';
 import { blockAt } from './at.js';
 import type { BoundFile } from './bound-file.js';
 import type { Declaration, Kind } from './declaration.js';
-import { BlockScope, LetVectors } from './file-scope.js';
+import { BlockScope } from './file-scope.js';
+import { LetVectors } from './let-vectors.js';
 
 const everything: readonly Kind[] = [
   'plan',

@@ -4,7 +4,7 @@ import type { Yields } from '../phrase/pattern.js';
 import { problem } from '../problems/problem.js';
 import { anchorProperties, chockProperties, strutProperties, tieProperties } from '../schema/strut.js';
 import { acrossOf, type PlacedPart } from './cast.js';
-import type { Making } from './crib.js';
+import type { Making } from './making.js';
 import { strutGearOf, tieGearOf } from './material.js';
 import { sideways } from './sideways.js';
 import type { Said } from './writing.js';

@@ -1,9 +1,9 @@
 import type { Interval, Ref, SourceNote, Timber } from '@cribwright/engine';
 import { type Dimension, sameVector, vectorOf, weightOf } from '@cribwright/units';
-import { inheritedBlocks } from '../binding/bind.js';
 import type { BoundBlock, BoundProperty } from '../binding/bound-file.js';
 import type { Declaration, Reference } from '../binding/declaration.js';
 import type { Surroundings } from '../binding/file-scope.js';
+import { inheritedBlocks } from '../binding/inherited-blocks.js';
 import type { Span } from '../grammar/syntax.js';
 import { type Amount, asForce, evaluate, type Values } from '../phrase/evaluate.js';
 import { read } from '../phrase/match.js';

@@ -1,0 +1,62 @@
+import type { Message } from '@cribwright/engine';
+import { type LanguageProblem, problem, type TextFix } from '../problems/problem.js';
+import { say } from '../problems/words.js';
+import type { BoundBlock } from './bound-file.js';
+import type { DraftBlock } from './draft.js';
+import type { Surroundings } from './file-scope.js';
+import { inheritedBlocks } from './inherited-blocks.js';
+import { subjectOf } from './place-words.js';
+
+/** Lines that must stand and do not, unless a type that it extends says them. */
+export function missingLines(
+  block: DraftBlock,
+  around: Surroundings,
+  text: string,
+): readonly LanguageProblem[] {
+  const bound = block as BoundBlock;
+  const inherited = inheritedBlocks(bound, around);
+  const { bodySpan } = block;
+  if (!bodySpan) return [];
+  const missing = block.schema.properties.filter(
+    (p) =>
+      p.required &&
+      ![bound, ...inherited].some((b) => b.properties.some((line) => line.schema.key === p.key)),
+  );
+  const first = missing[0];
+  if (!first) return [];
+  const at = { start: bodySpan.end - 1, end: bodySpan.end - 1 };
+  const add = (title: Message, lines: readonly string[]): TextFix => ({
+    title,
+    edits: [{ span: at, text: insertion(text, block, lines) }],
+    safe: false,
+  });
+  const subject = subjectOf(bound);
+  if (missing.length === 1) {
+    const { key, example } = first;
+    const fixes = [add(say('line-missing.fix', { key }), [example])];
+    return [problem('line-missing', block.headSpan, { subject, key, example }, { fixes })];
+  }
+  const keys = missing.map((p) => p.key).join(', ');
+  const fixes = [
+    add(
+      say('line-missing.allFix', {}),
+      missing.map((p) => p.example),
+    ),
+  ];
+  return [problem('line-missing.several', block.headSpan, { subject, keys }, { fixes })];
+}
+
+/** New last lines for a block, in the block's own indentation. */
+function insertion(
+  text: string,
+  block: Pick<DraftBlock, 'bodySpan' | 'span' | 'properties' | 'blocks'>,
+  lines: readonly string[],
+): string {
+  const end = (block.bodySpan?.end ?? 0) - 1;
+  const lineStart = text.lastIndexOf('\n', end - 1) + 1;
+  const ownLine = text.slice(lineStart, end).trim() === '';
+  const indent = /^[ \t]*/.exec(text.slice(text.lastIndexOf('\n', block.span.start - 1) + 1))?.[0] ?? '';
+  if (ownLine) return `${lines.map((line) => `  ${line}\n`).join(indent)}${indent}`;
+  const empty = block.properties.length === 0 && block.blocks.length === 0;
+  return `${empty ? ' ' : '; '}${lines.join('; ')} `;
+}

@@ -1,0 +1,75 @@
+import { closest } from '@cribwright/units';
+import type { SyntaxStatement } from '../grammar/syntax.js';
+import { article } from '../phrase/kind-words.js';
+import { literalWords } from '../phrase/literal-words.js';
+import { type LanguageProblem, problem, replace } from '../problems/problem.js';
+import { say } from '../problems/words.js';
+import type { Sayable } from '../schema/schema.js';
+import type { DraftBlock } from './draft.js';
+import { choices, where } from './place-words.js';
+import { ownerOf, wordsAt } from './statement-key.js';
+
+/** `chock trailer both ways` in the steps: the number in front was left out. */
+export function stepWithoutNumber(
+  s: SyntaxStatement,
+  block: DraftBlock | undefined,
+): LanguageProblem | undefined {
+  const numbered = block?.schema.numbered;
+  const first = s.terms[0];
+  if (!numbered || first?.kind !== 'word' || !literalWords(numbered.phrase).has(first.text)) return undefined;
+  const number = block.properties.reduce((most, p) => Math.max(most, Number(p.key) || 0), 0) + 1;
+  const near = `${number} ${first.text}`;
+  const at = { start: first.start, end: first.start };
+  return problem(
+    'step-number-missing',
+    first,
+    { example: numbered.example },
+    { fixes: [replace(say('step-number-missing.fix', { near }), at, `${number} `)] },
+  );
+}
+
+/** What to say of a line that starts with nothing that may stand there. */
+export function unknownLine(
+  s: SyntaxStatement,
+  block: DraftBlock | undefined,
+  sayable: Sayable,
+): LanguageProblem | undefined {
+  const first = s.terms[0];
+  if (!first || first.kind === 'other') return undefined;
+  if (block?.schema.keyword === 'crib' && closest(first.text, ['height', 'high', 'tall']) !== undefined) {
+    return problem('unknown-line.height', first, {});
+  }
+  const keys = [...sayable.properties.keys(), ...sayable.blocks.keys()];
+  const typed = [2, 1, 3].flatMap((n) => {
+    const words = wordsAt(s.terms, n);
+    const near =
+      words &&
+      closest(
+        words.text,
+        keys.filter((k) => k.split(' ').length === n || n === 1),
+      );
+    return words && near !== undefined ? [{ ...words, near }] : [];
+  })[0];
+  if (typed) {
+    return problem(
+      'unknown-line.near',
+      typed.span,
+      { what: typed.text, where: where(block), near: typed.near },
+      {
+        fixes: [replace(say('unknown-line.fix', { near: typed.near }), typed.span, typed.near)],
+      },
+    );
+  }
+  const owner = ownerOf(s.terms);
+  if (owner) {
+    return problem('wrong-place', first, {
+      what: owner.key,
+      where: where(block),
+      rightPlace: `in ${article(owner.block.keyword)}`,
+    });
+  }
+  const list = choices(sayable);
+  return list === ''
+    ? problem('unknown-line', first, { what: first.text, where: where(block) })
+    : problem('unknown-line.choices', first, { what: first.text, where: where(block), choices: list });
+}

@@ -1,0 +1,27 @@
+import type { Pad } from '@cribwright/engine';
+import type { BoundBlock } from '../binding/bound-file.js';
+import { problem } from '../problems/problem.js';
+import { padProperties } from '../schema/crib.js';
+import type { Making } from './making.js';
+
+export function padOf(m: Making, block: BoundBlock): Pad | undefined {
+  const { w, within } = m;
+  const name = `${within.prefix}${block.name ?? ''}`;
+  const id = `pad/${name}`;
+  w.placeBlock(id, block);
+  const size = w.said(block, padProperties.size);
+  const length = w.number(size?.values.length, within, block.uri, 'length');
+  const width = w.number(size?.values.width, within, block.uri, 'length');
+  const thickness = w.number(
+    w.said(block, padProperties.thickness)?.values.thickness,
+    within,
+    block.uri,
+    'length',
+  );
+  const under = w.idOf(w.said(block, padProperties.under)?.values.under, within);
+  if (length === undefined || width === undefined || thickness === undefined || under === undefined) {
+    w.tell(problem('not-in-plan', block.headSpan, { what: `pad ${name}` }), block.uri, within);
+    return undefined;
+  }
+  return { kind: 'pad', id, name, length, width, thickness, under, ref: { element: id } };
+}

@@ -1,0 +1,27 @@
+import type { StandsOn } from '@cribwright/engine';
+import type { BoundBlock } from '../binding/bound-file.js';
+import type { Yields } from '../phrase/pattern.js';
+import { problem } from '../problems/problem.js';
+import type { cribProperties } from '../schema/crib.js';
+import type { Making } from './making.js';
+import type { Said } from './writing.js';
+
+type FootingValues = Yields<typeof cribProperties.standsOn>;
+
+/** What a support stands on. */
+export function standsOn(m: Making, block: BoundBlock, said: Said<FootingValues> | undefined): StandsOn {
+  const { w, cast, within } = m;
+  if (!said || said.values.ground) return { kind: 'ground' };
+  if (said.values.pad) {
+    const pad = w.idOf(said.values.pad, within);
+    return pad ? { kind: 'pad', pad } : { kind: 'ground' };
+  }
+  const placed = cast.part(w, said.values.vehicle, said.values.part, within);
+  if (!placed) {
+    w.tell(problem('not-in-plan', said.line.span, { what: 'what it stands on' }), block.uri, within);
+    return { kind: 'ground' };
+  }
+  const { part, vehicle } = placed;
+  const height = { low: part.height.low + part.depth, high: part.height.high + part.depth };
+  return { kind: 'vehicle', vehicle: vehicle.id, part: part.id, height };
+}

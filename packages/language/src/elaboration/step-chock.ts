@@ -1,0 +1,44 @@
+import type { StepChock } from '@cribwright/engine';
+import type { BoundBlock } from '../binding/bound-file.js';
+import { typeChain } from '../binding/file-scope.js';
+import { problem } from '../problems/problem.js';
+import { stepChockProperties } from '../schema/crib.js';
+import { stepChockTypeProperties } from '../schema/gear.js';
+import { bare, capturesOf } from './captures.js';
+import type { Making } from './making.js';
+import { standsOn } from './stands-on.js';
+import { supportPlace } from './support-place.js';
+import { outermost } from './writing.js';
+
+export function stepChockOf(m: Making, block: BoundBlock): StepChock | undefined {
+  const { w, within } = m;
+  const name = `${within.prefix}${block.name ?? ''}`;
+  const id = `step chock/${name}`;
+  w.placeBlock(id, block);
+  const uri = block.uri;
+  const type = w.resolve(block.type, within)?.target.block;
+  const chain = type ? typeChain(type, w.around) : [];
+  const heights = w.said(chain, stepChockTypeProperties.heights);
+  const rating = w.said(chain, stepChockTypeProperties.rating);
+  const captures = capturesOf(m, w.said(block, stepChockProperties.captures), id);
+  const at = supportPlace(m, w.said(block, stepChockProperties.at), uri, captures[0]?.placed);
+  if (!at || !heights) {
+    w.tell(problem('not-in-plan', block.headSpan, { what: `step chock ${name}` }), uri, within);
+    return undefined;
+  }
+  return {
+    kind: 'step chock',
+    id,
+    name,
+    at,
+    ...(type?.name === undefined ? {} : { typeName: type.name }),
+    heights: heights.values.heights.flatMap(
+      (h) => w.number(h.height, outermost, heights.block.uri, 'length') ?? [],
+    ),
+    capacity: rating && w.number(rating.values.rating, outermost, rating.block.uri, 'force'),
+    captures: captures.map(bare),
+    standsOn: standsOn(m, block, w.said(block, stepChockProperties.standsOn)),
+    source: rating ? w.source(rating.values, [rating.block]) : { kind: 'unknown' },
+    ref: { element: id },
+  };
+}
