@@ -61,7 +61,8 @@ const bound = (id: ElementId, w: Workings): Figure | undefined => {
 };
 
 function cribResult(c: CribWorking, w: Workings, pressure: Figure | undefined): Unjudged {
-  const uses = cribUse(c, w);
+  // Before the loads are there, what hangs on them is left out.
+  const uses = w.options.loads === false ? undefined : cribUse(c, w);
   const base = c.base.value?.low ?? 0;
   return {
     id: c.crib.id,
@@ -71,14 +72,14 @@ function cribResult(c: CribWorking, w: Workings, pressure: Figure | undefined): 
       c.height,
       c.heightLimit,
       c.capacity,
-      uses.whole.load,
-      uses.whole.use,
+      uses?.whole.load,
+      uses?.whole.use,
       asBuilt(c.crib.id, w),
       bound(c.crib.id, w),
       c.width,
       c.overhang,
       c.gap,
-      crushing(c, w),
+      uses && crushing(c, w),
       ...wedgeFigures(c.crib, w.plan),
       pressure,
     ]),
@@ -90,11 +91,11 @@ function cribResult(c: CribWorking, w: Workings, pressure: Figure | undefined): 
           ? undefined
           : { vehicle: contact.meets.vehicle.id, part: contact.meets.part.id },
       loaded: contact.loaded,
-      load: uses.contacts[i]?.load,
+      load: uses?.contacts[i]?.load,
       asBuilt: w.loads().get(`${c.crib.id}#${contact.number}`)?.asBuilt,
       bound: w.loads().get(`${c.crib.id}#${contact.number}`)?.bound,
       capacity: renamed(c.contactCapacity, { key: 'capacity' }),
-      use: uses.contacts[i]?.use,
+      use: uses?.contacts[i]?.use,
     })),
   };
 }

@@ -113,8 +113,10 @@ function nearestFit(c: CribWorking, w: Workings): Fix | undefined {
 }
 
 function nearestMove({ crib, contacts }: CribWorking, reach: number) {
-  // What is given to a contact stays given to it when the whole crib moves.
-  const given = contacts.filter((k) => k.given.length > 0);
+  // What is given to a contact stays given to it when the whole crib moves. The one that misses now is asked first.
+  const given = contacts
+    .filter((k) => k.given.length > 0)
+    .sort((a, b) => Number(a.loaded) - Number(b.loaded));
   const meets = (k: Contact, dx: number, dy: number) =>
     k.given.some(({ vehicle, part }) => {
       const place = placeAt(vehicle, part, { x: k.x + dx, y: k.y + dy });
