@@ -24,46 +24,17 @@ import type {
   TypeHierarchyItem,
   WorkspaceEdit,
 } from 'vscode-languageserver-protocol';
+import { fleet, pairs, trailerPlan } from '../../packages/language/src/features/testing/plans.js';
 import { type Client, Refusal, startServer } from './client.js';
 import { positionOf } from './sample-plan.js';
 
 // Every feature once, over the real protocol. What each does in detail is tested beside it.
 
-const fleet =
-  'use "library/vehicles.crib"\nvehicle type CountyTrailer : VanTrailer53 "county trailer" {\n  height  13 ft\n}\n';
-const pairs =
-  'pattern PairUnder(rail: part, reach: length) {\n  crib P {\n    timber Fir4x4 24 in long\n    layout 2 by 2\n    courses 6\n    at reach, driver side 3 ft 4 in\n    captures rail\n  }\n}\n';
-const plan = `use "library/vehicles.crib"
-use "fleet.crib"
-use "pairs.crib"
-
-plan "Trailer by the scale house" {
-  ground {
-    surface asphalt
-  }
-
-  vehicle trailer : CountyTrailer {
-    cargo 36,000 lb  from 4 ft to 48 ft
-  }
-
-  crib A {
-    timber    Fir4x4 24 in long
-    layout    2 by 2
-    courses   14
-    at        21 ft, driver side 3 ft 4 in
-    captures  rail
-  }
-
-  PairUnder North(rail = trailer rail, reach = 30 ft)
-
-  steps {
-    1  chock  trailer both ways  crew 1  takes 1 min
-    2  build  A                  crew 2  takes 5 min
-  }
-
-  expect crib-height on A
-}
-`;
+/** With a pattern used, and an expectation. */
+const plan = trailerPlan
+  .replace('use "fleet.crib"\n', 'use "fleet.crib"\nuse "pairs.crib"\n')
+  .replace('  steps {', '  PairUnder North(rail = trailer rail, reach = 30 ft)\n\n  steps {')
+  .replace(/\}\n$/, '\n  expect crib-height on A\n}\n');
 
 let server: Client;
 let folder = '';
@@ -160,7 +131,8 @@ feature('referencesProvider', 'finds a type in files that are not open', async (
     ...at('CountyTrailer', 3),
     context: { includeDeclaration: true },
   });
-  expect(found.map((l) => l.uri).sort()).toEqual([uriOf('fleet.crib'), uri()].sort());
+  // Where it is declared, where another type extends it, and where the plan uses it.
+  expect(found.map((l) => l.uri).sort()).toEqual([uriOf('fleet.crib'), uriOf('fleet.crib'), uri()].sort());
 });
 
 feature('documentHighlightProvider', 'marks a crib where it is built and where it is named', async () => {

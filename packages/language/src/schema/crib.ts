@@ -7,11 +7,10 @@ import {
   quantity,
   reference,
   sequence,
-  symbol,
   word,
 } from '../phrase/pattern.js';
 import { type BlockSchema, property } from './block-schema.js';
-import { capture, footing, supportPlace } from './phrases.js';
+import { andThen, capture, footing, supportPlace } from './phrases.js';
 
 export const cribProperties = {
   timber: property(
@@ -72,8 +71,8 @@ export const cribProperties = {
     sequence(
       count('pairs', { atLeast: 1 }),
       word('pairs', 'pair'),
-      optional(sequence(optional(symbol(',')), quantity('travel', 'length', { range: true }))),
-      optional(sequence(optional(symbol(',')), word('preload'), quantity('preload', ['force', 'mass']))),
+      andThen(quantity('travel', 'length', { range: true })),
+      andThen(sequence(word('preload'), quantity('preload', ['force', 'mass']))),
     ),
     {
       doc: 'Pairs of wedges that close the last gap, and how much they close together. Snug unless a preload is said.',

@@ -3,6 +3,7 @@ import {
   either,
   flag,
   optional,
+  type Pattern,
   part,
   quantity,
   reference,
@@ -31,32 +32,26 @@ export const sourcePhrase = either(
 );
 export const source = optional(sequence(word('source'), sourcePhrase));
 
+/** What may follow, after a comma or without one. */
+export const andThen = <T>(item: Pattern<T>) => optional(sequence(optional(symbol(',')), item));
+
 /** `24 ft, driver side 2 ft`; `26 ft, passenger side`; `26 ft, centre` */
 export const across = either(
   sequence(choice('side', ...sides), optional(quantity('offset', 'length'))),
   flag('centred', 'centre'),
 );
-export const place = sequence(
-  optional(flag('near', 'near')),
-  quantity('back', 'length'),
-  optional(sequence(optional(symbol(',')), across)),
-);
+export const place = sequence(optional(flag('near', 'near')), quantity('back', 'length'), andThen(across));
 
 /** A place that may also be said by a part: `near joist 14, driver side 2 ft`, `under trailer rail near 20 ft` */
 export const supportPlace = either(
-  sequence(
-    word('near'),
-    part('member'),
-    quantity('memberNumber', 'count', { atLeast: 1 }),
-    optional(sequence(optional(symbol(',')), across)),
-  ),
+  sequence(word('near'), part('member'), quantity('memberNumber', 'count', { atLeast: 1 }), andThen(across)),
   sequence(
     word('under'),
     optional(reference('underVehicle', 'vehicle')),
     part('underPart', 'underVehicle'),
     optional(word('near', 'at')),
     quantity('back', 'length'),
-    optional(sequence(optional(symbol(',')), choice('side', ...sides))),
+    andThen(choice('side', ...sides)),
   ),
   place,
 );
@@ -66,8 +61,8 @@ export const centre = either(
   sequence(
     quantity('back', 'length', { range: true }),
     word('back'),
-    optional(sequence(optional(symbol(',')), across)),
-    optional(sequence(optional(symbol(',')), quantity('high', 'length', { range: true }), word('high'))),
+    andThen(across),
+    andThen(sequence(quantity('high', 'length', { range: true }), word('high'))),
   ),
   sequence(quantity('high', 'length', { range: true }), word('high')),
 );

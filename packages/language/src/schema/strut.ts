@@ -9,11 +9,10 @@ import {
   quantity,
   reference,
   sequence,
-  symbol,
   word,
 } from '../phrase/pattern.js';
 import { type BlockSchema, property } from './block-schema.js';
-import { anchor, place } from './phrases.js';
+import { anchor, andThen, place } from './phrases.js';
 
 export const strutProperties = {
   head: property(
@@ -23,7 +22,7 @@ export const strutProperties = {
       part('part', 'vehicle'),
       optional(word('near', 'at')),
       place,
-      optional(sequence(optional(symbol(',')), quantity('high', 'length', { range: true }), word('high'))),
+      andThen(sequence(quantity('high', 'length', { range: true }), word('high'))),
     ),
     {
       doc: 'The part that the head bears on, and where. Without a height, the underside of the part.',
@@ -35,7 +34,7 @@ export const strutProperties = {
     'foot',
     sequence(
       either(sequence(quantity('out', 'length'), word('out')), sequence(word('at'), place)),
-      optional(sequence(optional(symbol(',')), word('on pad'), reference('pad', 'pad'))),
+      andThen(sequence(word('on pad'), reference('pad', 'pad'))),
     ),
     {
       doc: 'Where the foot stands: how far out from the head, or its own place.',

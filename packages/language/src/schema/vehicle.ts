@@ -16,7 +16,7 @@ import { axle } from './axle.js';
 import { type BlockSchema, property } from './block-schema.js';
 import { cab } from './cab.js';
 import { partBlocks } from './part.js';
-import { across, centre, place, sides, source } from './phrases.js';
+import { across, andThen, centre, place, sides, source } from './phrases.js';
 import { sourceLine } from './source.js';
 
 /** What is said of a vehicle wherever it is described. */
@@ -163,15 +163,11 @@ export const vehicleProperties = {
     doc: 'Parking brakes.',
     example: 'brakes set',
   }),
-  tyre: property(
-    'no tyre at',
-    sequence(reference('axle', 'axle'), optional(sequence(optional(symbol(',')), choice('side', ...sides)))),
-    {
-      doc: 'A wheel that is lost, flat or off the ground. Without a side, both.',
-      example: 'no tyre at axle 2, driver side',
-      repeatable: true,
-    },
-  ),
+  tyre: property('no tyre at', sequence(reference('axle', 'axle'), andThen(choice('side', ...sides))), {
+    doc: 'A wheel that is lost, flat or off the ground. Without a side, both.',
+    example: 'no tyre at axle 2, driver side',
+    repeatable: true,
+  }),
   cargo: cargoLine,
 };
 
