@@ -49,20 +49,21 @@ const readme: Readonly<Record<string, (page: Page, origin: string) => Promise<vo
 };
 
 const folders = [
-  { folder: 'packages/extension/media/readme', pictures: readme },
-  { folder: 'tests/visual/host', pictures: themePictures },
+  { folder: 'packages/extension/media/readme', pictures: readme, size: { width: 1440, height: 860 } },
+  // Wide enough that a hover over the text covers nothing of the drawing.
+  { folder: 'tests/visual/host', pictures: themePictures, size: { width: 1780, height: 920 } },
 ];
 const wanted = process.argv.slice(2);
 
 const served = await serve();
 const browser = await launchChromium();
 try {
-  for (const { folder, pictures } of folders) {
+  for (const { folder, pictures, size } of folders) {
     mkdirSync(join(root, folder), { recursive: true });
     for (const [name, take] of Object.entries(pictures)) {
       const path = join(folder, `${name}.png`);
       if (wanted.length > 0 && !wanted.some((words) => path.includes(words))) continue;
-      const page = await browser.newPage({ viewport: { width: 1440, height: 860 } });
+      const page = await browser.newPage({ viewport: size });
       try {
         await take(page, served.origin);
       } catch (error) {
@@ -70,7 +71,7 @@ try {
         throw error;
       }
       // Away from everything that says something when the pointer rests on it.
-      await page.mouse.move(900, 845);
+      await page.mouse.move(size.width * 0.6, size.height - 15);
       await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
       await page.screenshot({ path: join(root, path), animations: 'disabled' });
       await page.close();

@@ -9,10 +9,10 @@ import { workspaceCopy } from './workspace.js';
 type Picture = (page: Page, origin: string) => Promise<void>;
 
 const themes = {
-  light: 'Default Light Modern',
-  dark: 'Default Dark Modern',
-  'high-contrast': 'Default High Contrast',
-  'high-contrast-light': 'Default High Contrast Light',
+  light: 'Light Modern',
+  dark: 'Dark Modern',
+  'high-contrast': 'Dark High Contrast',
+  'high-contrast-light': 'Light High Contrast',
 } as const;
 
 /** The line of a plan on which crib A says how many courses it has. */
@@ -26,13 +26,14 @@ const beside = async (page: Page, origin: string, plan: string, theme: keyof typ
   const window = workbench(page);
   const hands = panelHands(page);
   const folder = workspaceCopy('', {
-    'workbench.colorTheme': themes[theme],
     'editor.minimap.enabled': false,
     'window.commandCenter': false,
     // The name of the copied folder is another each time.
     'window.title': plan,
   });
   await window.open(origin, folder, root);
+  // By hand: as a setting it may come before the editor knows the theme, and is then left out.
+  await window.pick('Preferences: Color Theme', themes[theme]);
   await window.openFile(plan);
   await window.command('View: Toggle Primary Side Bar Visibility');
   await window.command('Show the Drawing Beside the Text');

@@ -32,6 +32,24 @@ export const workbench = (page: Page) => {
       }
       await row.click();
     },
+    /** Picks an entry of the list that a command opens, once the list has it. */
+    pick: async (command: string, entry: string): Promise<void> => {
+      const row = page.locator('.quick-input-list .monaco-list-row', { hasText: entry }).first();
+      for (let tries = 0; ; tries++) {
+        await window.command(command);
+        await page.locator('.quick-input-widget input[placeholder^="Select"]').waitFor();
+        await page.keyboard.type(entry);
+        const there = await row.waitFor({ timeout: 2000 }).then(
+          () => true,
+          () => false,
+        );
+        if (there) break;
+        if (tries > 10) throw new Error(`“${command}” does not offer “${entry}”.`);
+        await page.keyboard.press('Escape');
+      }
+      await page.keyboard.press('Enter');
+      await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+    },
     /** Opens our walkthrough. The editor lists those of extensions some seconds after it starts. */
     walkthrough: async (title: string): Promise<void> => {
       for (let tries = 0; ; tries++) {

@@ -1,4 +1,5 @@
 import type { Crib, PolicyKey } from '@cribwright/engine';
+import { heightAxes, high, wide } from '../pieces/height-axes.js';
 import { at, circle, group, line, polygon, text } from '../scene/draw.js';
 import type { Item, Point } from '../scene/scene.js';
 import { heading, sheet } from '../sheet/sheet.js';
@@ -12,8 +13,6 @@ import { chosenCrib } from './crib.js';
 import { headingOf } from './heading-of.js';
 import { gravest, type Look } from './look.js';
 import type { View } from './view.js';
-
-const [wide, high] = [150, 96];
 
 /** Height against width outside to outside of the contacts: each crib as a point, the policy's limits as lines. */
 export const view: View = {
@@ -44,7 +43,7 @@ export const view: View = {
       heading: title,
       words: describe({ ...look, things: look.things.filter((t) => t.kind === 'crib') }, title.title),
       body: [
-        ...axes(look, left, top, mostWidth, mostHeight),
+        ...heightAxes(look, left, top, mostWidth, mostHeight),
         ...lines.map((l) => l.item),
         ...points(
           cribs,
@@ -66,48 +65,6 @@ export const view: View = {
     });
   },
 };
-
-function axes(look: Look, left: number, top: number, mostWidth: number, mostHeight: number): readonly Item[] {
-  const unit = look.plan.display === 'us' ? inch : 0.01;
-  const step = look.plan.display === 'us' ? [6, 12] : [10, 25];
-  const marks = (most: number, by: number) =>
-    Array.from({ length: Math.floor(most / (by * unit)) + 1 }, (_, i) => i * by * unit);
-  return [
-    line('across', 'scale', at(left, top + high), at(left + wide, top + high)),
-    line('up', 'scale', at(left, top), at(left, top + high)),
-    ...marks(mostWidth, step[0] ?? 6).map((w) => {
-      const x = left + (wide * w) / mostWidth;
-      return group(`width ${w.toFixed(3)}`, [
-        line('mark', 'scale', at(x, top + high), at(x, top + high + 1.2)),
-        text('words', at(x, top + high + 4.6), look.say.short(w), type.small, {
-          anchor: 'middle',
-          tone: 'dimension',
-        }),
-      ]);
-    }),
-    ...marks(mostHeight, step[1] ?? 12).map((h) => {
-      const y = top + high - (high * h) / mostHeight;
-      return group(`height ${h.toFixed(3)}`, [
-        line('mark', 'faint', at(left - 1.2, y), at(left + wide, y)),
-        text('words', at(left - 2, y + 1), look.say.short(h), type.small, {
-          anchor: 'end',
-          tone: 'dimension',
-        }),
-      ]);
-    }),
-    text(
-      'across words',
-      at(left + wide / 2, top + high + 10),
-      'width outside to outside of the contacts',
-      type.dimension,
-      { anchor: 'middle' },
-    ),
-    text('up words', at(left - 16, top + high / 2), 'height of the crib', type.dimension, {
-      anchor: 'middle',
-      turn: -90,
-    }),
-  ];
-}
 
 const ratios: readonly (readonly [PolicyKey, string])[] = [
   ['height ratio all contacts', 'all contacts'],

@@ -1,8 +1,8 @@
 import { analyze } from '@cribwright/engine';
 import { truckOnCar as plan } from '@cribwright/engine/testing';
 import { expect, it } from 'vitest';
+import { wayWords } from '../pieces/push-rose.js';
 import { drawn } from '../testing/drawn.js';
-import { wayWords } from './push.js';
 
 const analysis = analyze(plan, { push: true });
 const { group, groups, words, shape } = drawn(plan, analysis, { view: 'push' });

@@ -1,6 +1,6 @@
 import { type PushResult, sourceInWords } from '@cribwright/engine';
-import { at, circle, group, line, path, polygon, text } from '../scene/draw.js';
-import type { Item, Point } from '../scene/scene.js';
+import { pushRose, radius, wayWords } from '../pieces/push-rose.js';
+import { at, text } from '../scene/draw.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { leading, margin, sheetWidth, type } from '../sheet/sizes.js';
 import { table } from '../sheet/table.js';
@@ -9,8 +9,6 @@ import { sentences } from '../words/sentences.js';
 import { headingOf } from './heading-of.js';
 import { type Look, momentOf } from './look.js';
 import type { View } from './view.js';
-
-const radius = 48;
 
 /** How hard a push the set-up holds up to, from every side, beside what the policy asks. */
 export const view: View = {
@@ -27,20 +25,12 @@ export const view: View = {
     const head = heading(title);
     const centre = at(margin + radius + 24, head.bottom + radius + 12);
     const asked = askedShare(look);
-    const most = Math.max(asked * 1.5, ...push.directions.map((d) => d.share.value?.low ?? 0)) || 1;
     const numbers = facts(push, look, margin + 2 * radius + 52, head.bottom + 8);
     return sheet({
       choice: look.choice,
       heading: title,
       words: words(push, look),
-      body: [
-        rose(push, centre, most, asked, look),
-        ...rings(centre, most, look),
-        asking(centre, asked, most, look),
-        outline(centre),
-        ...ways(centre),
-        ...numbers.items,
-      ],
+      body: [...pushRose(push, look, centre, asked), ...numbers.items],
       bottom: Math.max(centre.y + radius + 12, numbers.bottom),
       legend: [
         {
@@ -59,127 +49,6 @@ const askedShare = (look: Look): number => {
   const { value } = look.plan.policy.limits['push margin'];
   return typeof value === 'number' ? value : typeof value === 'string' ? 0 : value.high;
 };
-
-/** Direction 0 pushes toward the rear (right on the sheet), a quarter turn toward the passenger side (up). */
-const spot = (centre: Point, angle: number, share: number, most: number): Point => {
-  const r = (radius * Math.max(0, share)) / most;
-  return at(centre.x + Math.cos(angle) * r, centre.y - Math.sin(angle) * r);
-};
-
-function rings(centre: Point, most: number, look: Look): readonly Item[] {
-  return [0.25, 0.5, 0.75, 1].flatMap((part) => [
-    circle(`ring ${part}`, 'faint', centre, radius * part, 'none'),
-    text(
-      `ring words ${part}`,
-      at(centre.x + radius * part * 0.72 + 0.8, centre.y + radius * part * 0.72 + 2.4),
-      look.say.ratio(most * part),
-      type.small,
-      {
-        tone: 'dimension',
-        halo: true,
-      },
-    ),
-  ]);
-}
-
-const asking = (centre: Point, asked: number, most: number, look: Look): Item =>
-  group(
-    'asked',
-    [
-      path(
-        'ring',
-        'danger',
-        Array.from({ length: 48 }, (_, i) => spot(centre, (i * Math.PI) / 24, asked, most)),
-        { closed: true, width: 0.3 },
-      ),
-      ...Array.from({ length: 24 }, (_, i) =>
-        line(
-          `mark ${i}`,
-          'danger',
-          spot(centre, (i * Math.PI) / 12, asked * 0.94, most),
-          spot(centre, (i * Math.PI) / 12, asked * 1.06, most),
-        ),
-      ),
-    ],
-    {
-      ref: look.plan.policy.limits['push margin'].ref,
-      name: `The policy asks for ${look.say.ratio(asked)} of the weight from every side`,
-    },
-  );
-
-function rose(push: PushResult, centre: Point, most: number, asked: number, look: Look): Item {
-  const points = push.directions.map((d) => spot(centre, d.angle, d.share.value?.low ?? 0, most));
-  return group('rose', [
-    path('outline', 'load', points, { closed: true, fill: 'light', width: 0.5 }),
-    ...push.directions.map((d, i) => {
-      const tip = points[i] ?? centre;
-      const low = d.share.value?.low;
-      const less = low === undefined || low < asked * (1 - 1e-9);
-      const gives = d.givesFirst === undefined ? '' : `, what gives first: ${d.givesFirst.how}`;
-      return group(
-        `direction ${i}`,
-        [
-          line('spoke', 'load', centre, tip, { width: 0.15 }),
-          less
-            ? polygon(
-                'mark',
-                'danger',
-                [at(tip.x, tip.y - 1.4), at(tip.x + 1.4, tip.y + 1.1), at(tip.x - 1.4, tip.y + 1.1)],
-                'solid',
-              )
-            : circle('mark', 'load', tip, 0.9, 'solid'),
-        ],
-        {
-          ref: d.givesFirst?.ref ?? { element: push.vehicle },
-          name: `push toward ${wayWords(d.angle)}: holds up to ${look.say.figure(d.holds)}, ${look.say.figure(d.share)} of the weight${gives}`,
-        },
-      );
-    }),
-  ]);
-}
-
-/** The body seen from above, its front to the left. */
-const outline = (centre: Point): Item =>
-  polygon(
-    'body',
-    'vehicle',
-    [
-      at(centre.x - 12, centre.y - 3),
-      at(centre.x + 12, centre.y - 3),
-      at(centre.x + 12, centre.y + 3),
-      at(centre.x - 12, centre.y + 3),
-    ],
-    'none',
-  );
-
-const ways = (centre: Point): readonly Item[] => {
-  const far = radius + 4;
-  return [
-    text('front', at(centre.x - far, centre.y + 1), 'toward the front', type.small, {
-      anchor: 'end',
-      turn: 0,
-    }),
-    text('rear', at(centre.x + far, centre.y + 1), 'toward the rear', type.small),
-    text('passenger', at(centre.x, centre.y - far), 'toward the passenger side', type.small, {
-      anchor: 'middle',
-    }),
-    text('driver', at(centre.x, centre.y + far + 2), 'toward the driver side', type.small, {
-      anchor: 'middle',
-    }),
-  ];
-};
-
-const mainWays = ['rear', 'passenger side', 'front', 'driver side'] as const;
-const quarter = Math.PI / 2;
-
-/** Where a push goes, each of the 24 by a name of its own: `driver side, 15 deg to rear`. */
-export function wayWords(angle: number): string {
-  const turns = Math.round(angle / quarter);
-  const off = Math.round(((angle - turns * quarter) * 180) / Math.PI);
-  const way = (n: number) => mainWays[((n % 4) + 4) % 4] ?? '';
-  if (off === 0) return way(turns);
-  return `${way(turns)}, ${Math.abs(off)} deg to ${way(turns + Math.sign(off))}`;
-}
 
 function facts(push: PushResult, look: Look, left: number, top: number) {
   const { say } = look;

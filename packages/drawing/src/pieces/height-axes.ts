@@ -1,0 +1,57 @@
+import { at, group, line, text } from '../scene/draw.js';
+import type { Item } from '../scene/scene.js';
+import { type } from '../sheet/sizes.js';
+import { inch } from '../text/lengths.js';
+import type { Look } from '../views/look.js';
+
+/** The field of the chart, mm. */
+export const [wide, high] = [150, 96];
+
+/** Width across, height up, with marks in the reader's units. */
+export function heightAxes(
+  look: Look,
+  left: number,
+  top: number,
+  mostWidth: number,
+  mostHeight: number,
+): readonly Item[] {
+  const unit = look.plan.display === 'us' ? inch : 0.01;
+  const step = look.plan.display === 'us' ? [6, 12] : [10, 25];
+  const marks = (most: number, by: number) =>
+    Array.from({ length: Math.floor(most / (by * unit)) + 1 }, (_, i) => i * by * unit);
+  return [
+    line('across', 'scale', at(left, top + high), at(left + wide, top + high)),
+    line('up', 'scale', at(left, top), at(left, top + high)),
+    ...marks(mostWidth, step[0] ?? 6).map((w) => {
+      const x = left + (wide * w) / mostWidth;
+      return group(`width ${w.toFixed(3)}`, [
+        line('mark', 'scale', at(x, top + high), at(x, top + high + 1.2)),
+        text('words', at(x, top + high + 4.6), look.say.short(w), type.small, {
+          anchor: 'middle',
+          tone: 'dimension',
+        }),
+      ]);
+    }),
+    ...marks(mostHeight, step[1] ?? 12).map((h) => {
+      const y = top + high - (high * h) / mostHeight;
+      return group(`height ${h.toFixed(3)}`, [
+        line('mark', 'faint', at(left - 1.2, y), at(left + wide, y)),
+        text('words', at(left - 2, y + 1), look.say.short(h), type.small, {
+          anchor: 'end',
+          tone: 'dimension',
+        }),
+      ]);
+    }),
+    text(
+      'across words',
+      at(left + wide / 2, top + high + 10),
+      'width outside to outside of the contacts',
+      type.dimension,
+      { anchor: 'middle' },
+    ),
+    text('up words', at(left - 16, top + high / 2), 'height of the crib', type.dimension, {
+      anchor: 'middle',
+      turn: -90,
+    }),
+  ];
+}
