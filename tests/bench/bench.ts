@@ -7,6 +7,7 @@ import { best } from './best.js';
 import { largePlan } from './large-plan.js';
 import { panelTimes } from './panel-time.js';
 import { roadTimes } from './road-time.js';
+import { textTimes } from './text-time.js';
 
 /**
  * How long the parts of the work take, as ratios to a bare parse of the same file: ratios say the same on every
@@ -78,6 +79,7 @@ const drawAgain = (view: Layout) => {
 };
 const panel = await panelTimes(large, moved);
 const road = await roadTimes();
+const written = await textTimes();
 
 const bare = best(() => parse(text));
 const again = drawAgain('plan');
@@ -103,6 +105,10 @@ const rows: readonly (readonly [what: string, ms: number, target?: number])[] = 
   ['panel, one crib of these moved: its own work', panel.work],
   ['panel, one crib of these moved: to the second frame', panel.frames],
   ['drawing, then the panel, to the second frame', again + panel.frames, 50],
+  ['text of 104 cribs, parsed whole', written.parse],
+  ['one line of it edited, to names and types', written.bound],
+  ['the same, to how the plan lies', written.layout, 16],
+  ['the same, to what hangs on no load', written.first, 33],
   ['edit of the text to how the plan lies, by the server', road.server],
   ['  then: the drawing', road.scene],
   ['  then: what of it is to be sent, as text', road.message],
