@@ -21,6 +21,7 @@ const readme: Readonly<Record<string, (page: Page, origin: string) => Promise<vo
     const window = workbench(page);
     const hands = panelHands(page);
     await window.open(origin, mkdtempSync(join(tmpdir(), 'first-plan-')), root);
+    await window.pick('Preferences: Color Theme', 'Light Modern');
     await window.command('Write a First Plan');
     await window.status().filter({ hasText: 'unsafe' }).waitFor();
     await window.command('View: Toggle Primary Side Bar Visibility');
@@ -36,6 +37,7 @@ const readme: Readonly<Record<string, (page: Page, origin: string) => Promise<vo
     const window = workbench(page);
     const hands = panelHands(page);
     await window.open(origin, workspaceCopy('', { 'editor.minimap.enabled': false }), root);
+    await window.pick('Preferences: Color Theme', 'Light Modern');
     await window.openFile('trailer-on-car.crib');
     await window.command('View: Toggle Primary Side Bar Visibility');
     await window.command('Show the Drawing Beside the Text');
@@ -45,20 +47,22 @@ const readme: Readonly<Record<string, (page: Page, origin: string) => Promise<vo
     // The third in the list: the first crib under the trailer.
     await hands.choose?.({ label: 'crib', index: 2 });
     await hands.shows?.({ selector: 'svg[aria-labelledby]:has-text("Crib A")' });
+    await hands.shows?.({ selector: '.tally:has-text("The checks found nothing")' });
   },
 };
 
 const folders = [
-  { folder: 'packages/extension/media/readme', pictures: readme, size: { width: 1440, height: 860 } },
-  // Wide enough that a hover over the text covers nothing of the drawing.
-  { folder: 'tests/visual/host', pictures: themePictures, size: { width: 1780, height: 920 } },
+  { folder: 'packages/extension/media/readme', pictures: readme },
+  { folder: 'tests/visual/host', pictures: themePictures },
 ];
+/** Wide enough that a hover over the text covers nothing of the drawing. */
+const size = { width: 1780, height: 920 };
 const wanted = process.argv.slice(2);
 
 const served = await serve();
 const browser = await launchChromium();
 try {
-  for (const { folder, pictures, size } of folders) {
+  for (const { folder, pictures } of folders) {
     mkdirSync(join(root, folder), { recursive: true });
     for (const [name, take] of Object.entries(pictures)) {
       const path = join(folder, `${name}.png`);
