@@ -1,12 +1,12 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
-import { putBack, type Scene, type ViewChoice } from '@cribwright/drawing/page';
+import type { ViewChoice } from '@cribwright/drawing/page';
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Canvas } from './canvas.js';
 import { ExportTools } from './export-tools.js';
 import type { Host } from './host.js';
+import { type Drawn, joined } from './joined.js';
 import { LossPicker } from './loss-picker.js';
-import type { ToPanel } from './messages.js';
 import { More } from './more.js';
 import { Notices, type Said } from './notices.js';
 import { noPicture, pictureOf } from './picture.js';
@@ -18,14 +18,6 @@ import { SubjectPicker } from './subject-picker.js';
 import { Tally } from './tally.js';
 import { ViewTabs } from './view-tabs.js';
 import { ZoomTools } from './zoom-tools.js';
-
-export type Show = Extract<ToPanel, { kind: 'show' }>;
-
-/** What is drawn now: the last message that had a drawing, its scenes joined to those before. */
-interface Drawn {
-  readonly show: Show;
-  readonly scenes: readonly Scene[];
-}
 
 /** The page of the panel. It shows scenes and says what the reader wants; the text is changed by the host alone. */
 export function Panel({ host }: { readonly host: Host }): JSX.Element {
@@ -190,21 +182,3 @@ export function Panel({ host }: { readonly host: Host }): JSX.Element {
 
 // Until the first drawing brings the caution with it, the page has its own, shorter one.
 const waitingCaution = 'A planning and teaching aid. Believe what you see on scene.';
-
-/**
- * The last drawing and the message joined. A message without a drawing leaves the last one up: the panel is never
- * blank. `undefined` where the message builds upon a drawing that is not here.
- */
-function joined(before: Drawn | undefined, message: Show): Drawn | undefined {
-  const same = before?.show.uri === message.uri ? before : undefined;
-  const show = { ...message, losses: message.losses ?? same?.show.losses ?? [] };
-  if (show.scenes.length === 0 && same !== undefined) return { show, scenes: same.scenes };
-  if (show.after !== undefined && before?.show.turn !== show.after) return undefined;
-  const scenes: Scene[] = [];
-  for (const [i, sent] of show.scenes.entries()) {
-    const scene = putBack(before?.scenes[i], sent);
-    if (scene === undefined) return undefined;
-    scenes.push(scene);
-  }
-  return { show, scenes };
-}

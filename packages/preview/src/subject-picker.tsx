@@ -1,7 +1,7 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 import type { ViewChoice } from '@cribwright/drawing/page';
 import type { JSX } from 'preact';
-import type { Show } from './panel.js';
+import type { Show } from './joined.js';
 
 const kinds: Readonly<Partial<Record<ViewChoice['view'], readonly string[]>>> = {
   crib: ['crib'],

@@ -1,6 +1,6 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 import type { JSX } from 'preact';
-import type { Show } from './panel.js';
+import type { Show } from './joined.js';
 
 /** How many findings there are. A check that could not run is said aloud; nothing here ever says safe. */
 export function Tally({ tally }: { readonly tally: Show['tally'] }): JSX.Element {
