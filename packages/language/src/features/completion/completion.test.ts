@@ -135,3 +135,18 @@ describe('at every place of a plan', () => {
     }
   });
 });
+
+describe('where a word of the author is due', () => {
+  it('offers an example to be typed over', async () => {
+    expect(await labels(inCrib('courses <|>').replace('courses   14', ''))).toContain('4');
+    expect(await labels(trailerPlan.replace('Fir4x4 24 in long', 'Fir4x4 <|>'))).toContain('3 ft 4 in');
+    const [found] =
+      (await offered(trailerPlan.replace('  steps', '  size up {\n    fuel <|>\n  }\n  steps'))) ?? [];
+    expect(found?.label).toBe('"what was found"');
+    expect(found?.textEdit?.newText).toMatch(/^"\$\{1:what was found\}"$/);
+  });
+
+  it('offers the number of the next step', async () => {
+    expect(await labels(trailerPlan.replace('takes 5 min', 'takes 5 min\n    <|>'))).toEqual(['3']);
+  });
+});

@@ -1,8 +1,9 @@
 import { rules } from '@cribwright/engine';
-import { unitsOf } from '@cribwright/units';
+import { type Dimension, unitsOf } from '@cribwright/units';
 import { type CompletionItem, CompletionItemKind, InsertTextFormat } from 'vscode-languageserver';
 import type { BoundBlock } from '../../binding/bound-file.js';
 import type { Declaration, Kind } from '../../binding/declaration.js';
+import { dueOf, exampleOf } from '../../phrase/dimension-words.js';
 import { figureWords } from '../../phrase/expression.js';
 import type { Expected } from '../../phrase/match.js';
 import type { BlockSchema, PropertySchema } from '../../schema/block-schema.js';
@@ -24,7 +25,9 @@ export function beginnings(container: BoundBlock | 'file'): readonly Suggestion[
   const { blocks, properties } = sayableIn(container === 'file' ? 'file' : container.schema);
   const said = new Set(container === 'file' ? [] : container.properties.map((p) => p.schema));
   const lines = [...properties.values()].filter((p) => p.repeatable || !said.has(p));
+  const numbered = container === 'file' ? undefined : container.schema.numbered;
   return [
+    ...(numbered && container !== 'file' ? [nextStep(numbered, container)] : []),
     ...lines.map(lineSuggestion),
     ...[...blocks.values()].map(blockSuggestion),
     ...(container === 'file' ? [useSuggestion] : []),
@@ -51,6 +54,19 @@ const blockSuggestion = (block: BlockSchema): Suggestion => ({
   insertTextFormat: InsertTextFormat.Snippet,
   sortText: `2${block.keyword}`,
 });
+
+/** `3`: the number that the next line starts with. */
+function nextStep(numbered: PropertySchema, { properties }: BoundBlock): Suggestion {
+  const next = properties.reduce((most, p) => Math.max(most, Number(p.key) || 0), 0) + 1;
+  return {
+    label: `${next}`,
+    kind: CompletionItemKind.Property,
+    detail: numbered.example,
+    documentation: markdown(`${plain(numbered.doc)}\n\n${fenced(numbered.example)}`),
+    insert: `${next} `,
+    sortText: '0',
+  };
+}
 
 const useSuggestion: Suggestion = {
   label: 'use',
@@ -90,7 +106,10 @@ export function suggestionsFor(expected: Expected, around: Around): readonly Sug
           })),
       );
     case 'quantity':
-      return names(around.visible, ['value', 'parameter']);
+      return [
+        ...(expected.dimensions.length === 0 ? [] : [amount(expected.dimensions)]),
+        ...names(around.visible, ['value', 'parameter']),
+      ];
     case 'rule':
       return rules.map(({ id, title, protects }) => ({
         label: id,
@@ -101,15 +120,30 @@ export function suggestionsFor(expected: Expected, around: Around): readonly Sug
       }));
     case 'figure':
       return figureWords.map(word);
+    case 'text':
+      return [filledIn(`"${expected.label}"`, expected.label, expected.label, '"')];
+    case 'date':
+      return [filledIn('2027-03-01', 'year-month-day', '2027-03-01')];
     case 'symbol':
     case 'name':
-    case 'text':
-    case 'date':
     case 'size':
     case 'end':
       return [];
   }
 }
+
+/** An example that is there to be typed over: `3 ft 4 in` where a length is due. */
+const filledIn = (label: string, detail: string, text: string, around = ''): Suggestion => ({
+  label,
+  kind: CompletionItemKind.Value,
+  detail,
+  insert: `${around}${'$'}{1:${text}}${around}`,
+  insertTextFormat: InsertTextFormat.Snippet,
+  sortText: `0${label}`,
+});
+
+const amount = (dimensions: readonly Dimension[]): Suggestion =>
+  filledIn(exampleOf(dimensions), dueOf(dimensions), exampleOf(dimensions));
 
 const word = (text: string): Suggestion => ({ label: text, kind: CompletionItemKind.Keyword, insert: text });
 
