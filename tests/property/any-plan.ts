@@ -200,6 +200,7 @@ export const anyPlan: fc.Arbitrary<Plan> = fc.gen().map((g) => {
         bearing: g(sometimes, 1, 5) ? undefined : g(number, 1e4, 1e7),
         frictionTyre: g(interval, 0, 1),
         frictionTimber: g(interval, 0, 1),
+        frictionBody: g(sometimes, 1, 2) ? g(interval, 0, 1) : undefined,
       },
     },
     vehicles: base.vehicles.map((v) => vehicle(g, v)),

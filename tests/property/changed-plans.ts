@@ -1,4 +1,4 @@
-import type { Interval, Plan } from '@cribwright/engine';
+import type { Analysis, Cargo, Crib, ElementId, Interval, Plan } from '@cribwright/engine';
 
 const end = (i: Interval): Interval => ({ low: i.high, high: i.high });
 
@@ -31,23 +31,27 @@ export const exact = (plan: Plan): Plan => ({
   workingLoads: [],
 });
 
-/** Every weight times `by`; places stay. */
-export function heavier(plan: Plan, by: number): Plan {
+/** Every weight times `by`, or every weight of one vehicle alone; places stay, so that each centre of gravity stays. */
+export function heavier(plan: Plan, by: number, only?: ElementId): Plan {
   const more = (i: Interval): Interval => ({ low: i.low * by, high: i.high * by });
   return {
     ...plan,
-    vehicles: plan.vehicles.map((v) => ({
-      ...v,
-      ...(v.statedWeight === undefined ? {} : { statedWeight: more(v.statedWeight) }),
-      axles: v.axles.map((a) => ({ ...a, emptyLoad: more(a.emptyLoad) })),
-      parts: v.parts.map((p) =>
-        p.carries?.emptyLoad === undefined
-          ? p
-          : { ...p, carries: { ...p.carries, emptyLoad: more(p.carries.emptyLoad) } },
-      ),
-      cargo: v.cargo.map((c) => ({ ...c, weight: more(c.weight) })),
-      ...(v.cab === undefined ? {} : { cab: { ...v.cab, weight: more(v.cab.weight) } }),
-    })),
+    vehicles: plan.vehicles.map((v) =>
+      only !== undefined && v.id !== only
+        ? v
+        : {
+            ...v,
+            ...(v.statedWeight === undefined ? {} : { statedWeight: more(v.statedWeight) }),
+            axles: v.axles.map((a) => ({ ...a, emptyLoad: more(a.emptyLoad) })),
+            parts: v.parts.map((p) =>
+              p.carries?.emptyLoad === undefined
+                ? p
+                : { ...p, carries: { ...p.carries, emptyLoad: more(p.carries.emptyLoad) } },
+            ),
+            cargo: v.cargo.map((c) => ({ ...c, weight: more(c.weight) })),
+            ...(v.cab === undefined ? {} : { cab: { ...v.cab, weight: more(v.cab.weight) } }),
+          },
+    ),
   };
 }
 
@@ -61,3 +65,37 @@ export const snug = (plan: Plan): Plan => ({
   })),
   struts: plan.struts.map((s) => ({ ...s, preload: 0 })),
 });
+
+/** No vehicle rests on another, and no crib stands on one or holds two: each is held by itself. */
+export function apart(plan: Plan): Plan {
+  const known = new Set(plan.vehicles.map((v) => v.id));
+  const holdsOne = (c: Crib) => {
+    const on = c.standsOn?.kind === 'vehicle' ? [c.standsOn.vehicle] : [];
+    const all = new Set([...c.captures.map((k) => k.vehicle), ...on].filter((id) => known.has(id)));
+    return all.size < 2;
+  };
+  return { ...plan, contacts: [], cribs: plan.cribs.filter(holdsOne) };
+}
+
+/** More cargo in the first vehicle, just where its centre of gravity is. `undefined` where that is not known. */
+export function withCargoAtCentre(plan: Plan, analysis: Analysis, weight: number): Plan | undefined {
+  const [vehicle, ...others] = plan.vehicles;
+  const centre = analysis.bodies[0]?.centre;
+  const [x, y] = [centre?.x.value, centre?.y.value];
+  // The places of a vehicle that lies are told as it lies; its cargo's as it stood.
+  if (vehicle === undefined || x === undefined || y === undefined || vehicle.posture.kind !== 'upright')
+    return undefined;
+  const cargo: Cargo = {
+    id: 'more cargo',
+    name: 'more',
+    weight: { low: weight, high: weight },
+    from: x.low,
+    to: x.high,
+    centre: x,
+    offset: y,
+    height: centre?.z.value,
+    shifts: false,
+    ref: { element: vehicle.id, property: 'cargo' },
+  };
+  return { ...plan, vehicles: [{ ...vehicle, cargo: [...vehicle.cargo, cargo] }, ...others] };
+}

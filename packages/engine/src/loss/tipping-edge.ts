@@ -20,6 +20,9 @@ export interface TippingEdge {
   readonly toward: string;
 }
 
+/** m. A body that rests this near outside the line stands on it, but for the last digit of a sum: it holds no push. */
+const hair = 1e-6;
+
 /** Moments about the line it would tip over: push × height = weight × distance. The worst corner of the ranges. */
 export function tippingEdge(
   w: Workings,
@@ -30,13 +33,14 @@ export function tippingEdge(
   const worst = body.corners
     .map((c) => ({ c, inside: insideBy(polygon, c) }))
     .sort((a, b) => a.inside - b.inside)[0];
-  if (worst === undefined || !(worst.inside > 0)) return undefined;
+  if (worst === undefined || !(worst.inside > -hair)) return undefined;
+  const inside = Math.max(0, worst.inside);
   const { display } = w.plan;
   const edge = measured(
     length(display, 'edge', 'distance of the centre of gravity inside the line of its supports', 'down', {
       governs: worst.c.words === '' ? undefined : worst.c.words,
     }),
-    exactly(worst.inside),
+    exactly(inside),
     'from the line round its supports to its centre of gravity, square to the line',
   );
   const height = measured(

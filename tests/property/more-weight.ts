@@ -1,0 +1,57 @@
+import assert from 'node:assert/strict';
+import { type Analysis, analyze, type Plan } from '@cribwright/engine';
+import fc from 'fast-check';
+import { anyPlan } from './any-plan.js';
+import { assertNoEasier, onEdge } from './burdens.js';
+import { apart, exact, heavier, snug, withCargoAtCentre } from './changed-plans.js';
+
+/**
+ * More weight at a centre of gravity that stays, and what it can never make easier. Each run tries other plans; a
+ * failure names its seed, and `fc.assert` takes it back.
+ *
+ * - Everything heavier at the same rate: every load grows at that rate, whatever rests on whatever.
+ * - One vehicle heavier that touches no other: the same for all that holds it, and nothing changes for the rest.
+ * - More cargo where its centre of gravity is: the same.
+ *
+ * It holds of what is snug. It does not hold where a wedge or a strut is driven tight, where vehicles touch and one of
+ * them gets heavier, where weight goes elsewhere than to the centre of gravity, or of a push counted as a force:
+ * `eased.test.ts` has a case of each.
+ */
+const runs = 120;
+
+function tried(check: (plan: Plan, by: number, pick: number) => number, least: number): string {
+  let seen = 0;
+  fc.assert(
+    fc.property(anyPlan, fc.double({ min: 1, max: 8, noNaN: true }), fc.nat(5), (plan, by, pick) => {
+      seen += check(plan, by, pick);
+    }),
+    { endOnFailure: true, numRuns: runs },
+  );
+  assert.ok(seen > least, `only ${seen} numbers were compared`);
+  return `${seen} numbers compared`;
+}
+
+/** Nothing is compared where a body stands exactly on a line. */
+function compared(light: Plan, heavy: (analysis: Analysis) => Plan | undefined): number {
+  const before = analyze(light);
+  const more = onEdge(light, before) ? undefined : heavy(before);
+  return more === undefined ? 0 : assertNoEasier(before, analyze(more));
+}
+
+export const moreWeight: Readonly<Record<string, () => string>> = {
+  'adding weight to everything never raises a margin': () =>
+    tried((plan, by) => compared(snug(plan), () => heavier(snug(plan), by)), 2000),
+
+  'adding weight to one vehicle never raises a margin of what holds it': () =>
+    tried((plan, by, pick) => {
+      const one = apart(snug(plan));
+      const vehicle = one.vehicles[pick % Math.max(1, one.vehicles.length)];
+      return vehicle === undefined ? 0 : compared(one, () => heavier(one, by, vehicle.id));
+    }, 2000),
+
+  'adding cargo at the centre of gravity never raises a margin': () =>
+    tried((plan, by) => {
+      const one = apart(snug(exact(plan)));
+      return compared(one, (analysis) => withCargoAtCentre(one, analysis, by * 10_000));
+    }, 500),
+};
