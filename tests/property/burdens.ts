@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import { type Analysis, type Figure, type Plan, toPlan } from '@cribwright/engine';
+import type { Analysis, Figure } from '@cribwright/engine';
 import { casesOf } from './faults.js';
 
 /**
@@ -59,34 +59,6 @@ const standing: ReadonlySet<string> = new Set([
   'stage-unsafe',
   'grade-slide',
 ]);
-
-/**
- * Whether a centre of gravity lies, to a hair, on the line through two places of support: two wheels on their diagonal,
- * or a lone axle. Whether the body rests there is decided by the last digit of a sum, and so by what the weight is.
- */
-export function onEdge(plan: Plan, analysis: Analysis): boolean {
-  const reactions = analysis.stages.flatMap((s) => casesOf(s).flatMap((c) => c.reactions));
-  return analysis.bodies.some(({ vehicle: id, centre }) => {
-    const vehicle = plan.vehicles.find((v) => v.id === id);
-    const [x, y] = [centre.x.value, centre.y.value];
-    if (vehicle === undefined || x === undefined || y === undefined) return false;
-    const places = [
-      ...vehicle.axles.flatMap((a) => [-1, 1].map((s) => toPlan(vehicle, { x: a.x, y: (s * a.track) / 2 }))),
-      ...reactions.filter((r) => r.upper === id || r.lower === id).map((r) => r.at),
-    ];
-    const centres = [x.low, x.high].flatMap((cx) =>
-      [y.low, y.high].map((cy) => toPlan(vehicle, { x: cx, y: cy })),
-    );
-    return places.some((a, i) =>
-      places
-        .slice(i + 1)
-        .some((b) => centres.some((c) => Math.abs(turn(a, b, c)) < 1e-6 * Math.hypot(b.x - a.x, b.y - a.y))),
-    );
-  });
-}
-
-type Place = { readonly x: number; readonly y: number };
-const turn = (a: Place, b: Place, c: Place): number => (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
 
 /** Throws where more weight made anything easier. Returns how many numbers above nothing were compared. */
 export function assertNoEasier(light: Analysis, heavy: Analysis): number {

@@ -2,8 +2,9 @@ import assert from 'node:assert/strict';
 import { type Analysis, analyze, type Plan } from '@cribwright/engine';
 import fc from 'fast-check';
 import { anyPlan } from './any-plan.js';
-import { assertNoEasier, onEdge } from './burdens.js';
+import { assertNoEasier } from './burdens.js';
 import { apart, exact, heavier, snug, withCargoAtCentre } from './changed-plans.js';
+import { onEdge } from './on-edge.js';
 
 /**
  * More weight at a centre of gravity that stays, and what it can never make easier. Each run tries other plans; a

@@ -8,6 +8,7 @@ import { exact, heavier, snug } from './changed-plans.js';
 import { faults } from './faults.js';
 import { mirror } from './mirror.js';
 import { moreWeight } from './more-weight.js';
+import { onEdge } from './on-edge.js';
 
 /**
  * The same plans at every run, so that a failure is found again. Shrinking a plan runs it hundreds of times over:
@@ -21,9 +22,13 @@ const plans = (numRuns: number, check: (plan: Plan) => void, of: fc.Arbitrary<Pl
 
 const rulesOf = (a: Analysis) => a.findings.map((f) => `${f.rule} ${f.subject.element}`).sort();
 
-/** Every reaction has its image, with the same load to a millionth of all. */
-function mirrored(plan: Plan): void {
+/**
+ * Every reaction has its image, with the same load to a millionth of all. A body exactly on a line of its supports is
+ * left out: the last digit of a sum decides whether it rests. Returns how many plans were compared.
+ */
+function mirrored(plan: Plan): number {
   const [here, there] = [analyze(plan), analyze(mirror(plan))];
+  if (onEdge(plan, here)) return 0;
   assert.deepEqual(
     there.stages.map((s) => s.asBuilt.rests),
     here.stages.map((s) => s.asBuilt.rests),
@@ -45,6 +50,7 @@ function mirrored(plan: Plan): void {
     }
   });
   assert.deepEqual(rulesOf(there), rulesOf(here));
+  return 1;
 }
 
 const numbersIn = (plan: Plan, display: Plan['display']) => {
@@ -106,8 +112,16 @@ export const properties: Readonly<Record<string, () => string>> = {
     return `${kinds.map((kind) => `${seen.get(kind)} bodies at rest, ${kind}`).join('; ')}`;
   },
   'the mirror image carries the mirror image of the loads': () => {
-    plans(150, mirrored, anyPlan.map(exact));
-    return '150 plans';
+    let seen = 0;
+    plans(
+      250,
+      (plan) => {
+        seen += mirrored(plan);
+      },
+      anyPlan.map(exact),
+    );
+    assert.ok(seen > 100, `only ${seen} plans were compared`);
+    return `${seen} plans`;
   },
   'units changed, answer unchanged': () => {
     plans(150, (plan) => assert.deepEqual(numbersIn(plan, 'si'), numbersIn(plan, 'us')));
