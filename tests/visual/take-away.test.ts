@@ -94,6 +94,8 @@ describe('taking a drawing away', { timeout: 90_000 }, () => {
       await host.page.keyboard.press('Enter');
     }
     await host.page.getByText('The drawing is on the clipboard as a picture.').waitFor();
+    expect(await host.page.locator('.sheet-of-more').isVisible()).toBe(false);
+    expect(await host.page.evaluate(() => document.activeElement?.textContent)).toBe('More');
     // The rule under the title, in ink; and a corner of the sheet, on the paper of the theme and not on nothing.
     const heading = scene.items.flatMap((i) => (i.kind === 'group' && i.key === 'heading' ? i.items : []));
     const rule = heading.find((i) => i.kind === 'line');

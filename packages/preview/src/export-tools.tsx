@@ -1,7 +1,7 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 import type { Scene } from '@cribwright/drawing/page';
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { Said } from './notices.js';
 import { copyPicture, NoClipboard, noPicture, pictureOf } from './picture.js';
 import { themeNow } from './themes.js';
@@ -15,6 +15,14 @@ export function ExportTools(props: {
   readonly say: (said: Said) => void;
 }): JSX.Element {
   const [busy, setBusy] = useState(false);
+  const tools = useRef<HTMLFieldSetElement>(null);
+  /** Says how it went, and shuts the list that these tools stand in: it would lie over what is said. */
+  const say = (said: Said) => {
+    props.say(said);
+    const list = tools.current?.closest('details');
+    list?.removeAttribute('open');
+    list?.querySelector('summary')?.focus();
+  };
   const run = async (task: () => Promise<void>) => {
     setBusy(true);
     try {
@@ -22,7 +30,7 @@ export function ExportTools(props: {
     } catch (error) {
       const offer =
         error instanceof NoClipboard ? { words: 'Save as PNG', take: () => void save('png') } : undefined;
-      props.say({ text: noPicture(error), offer });
+      say({ text: noPicture(error), offer });
     } finally {
       setBusy(false);
     }
@@ -33,10 +41,10 @@ export function ExportTools(props: {
   const copy = () =>
     run(async () => {
       await copyPicture(props.scene, themeNow());
-      props.say({ text: 'The drawing is on the clipboard as a picture.' });
+      say({ text: 'The drawing is on the clipboard as a picture.' });
     });
   return (
-    <fieldset class="export" aria-label="Take it away">
+    <fieldset class="export" ref={tools} aria-label="Take it away">
       {(['svg', 'png', 'pdf'] as const).map((format) => (
         <button
           key={format}
