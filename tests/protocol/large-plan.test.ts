@@ -7,11 +7,17 @@ import type { Message } from './frames.js';
 
 /** A plan whose checks take long enough that nobody should wait for all of them. */
 const uri = 'file:///alder-ridge/large.crib';
+const refreshes = ['workspace/codeLens/refresh', 'workspace/inlayHint/refresh'];
 let server: Client;
 
 beforeAll(async () => {
   server = await startServer();
-  await server.initialize();
+  for (const method of refreshes) server.answer(method, () => null);
+  const refresh = { refreshSupport: true };
+  await server.initialize({
+    capabilities: { workspace: { codeLens: refresh, inlayHint: refresh } },
+    initializationOptions: { settings: { codeLens: { enabled: true } } },
+  });
 });
 afterAll(async () => {
   expect(server.stray()).toBe('');
@@ -72,4 +78,18 @@ it('lets a newer edit in while the loads are being worked out', async () => {
   server.change(uri, largePlanText(60), 4);
   await server.message('the loads', about(4, then));
   expect(server.received.some(about(3, then))).toBe(false);
+});
+
+it('has lenses and hints asked for again once the loads are there', async () => {
+  const from = server.received.length;
+  server.change(uri, largePlanText(70), 5);
+  await server.message('what hangs on no load', about(5, first));
+  const lenses = async () =>
+    JSON.stringify(await server.request('textDocument/codeLens', { textDocument: { uri } }));
+  expect(await lenses()).toContain('still working out the loads');
+  await server.message('the loads', about(5, then));
+  for (const method of refreshes) await server.message(method, (m) => m.method === method, from);
+  const after = await lenses();
+  expect(after).not.toContain('still working out the loads');
+  expect(after).toContain('load ');
 });

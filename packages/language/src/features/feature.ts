@@ -1,4 +1,5 @@
 import type { ClientCapabilities, Connection, ServerCapabilities } from 'vscode-languageserver';
+import type { Pending } from '../workspace/workspace.js';
 import type { Desk } from './desk.js';
 
 /** A desk with a client across it. */
@@ -7,6 +8,8 @@ export interface Session extends Desk {
   readonly client: ClientCapabilities;
   /** Files of which the client shows a drawing: it asked for their analysis since they were opened. */
   readonly drawn: Set<string>;
+  /** Files of which a feature was answered before all was worked out, and what was missing at the most. */
+  readonly served: Map<string, Pending>;
 }
 
 /** One feature of the protocol: what it offers, and its answers. A file of its own, named after the feature. */

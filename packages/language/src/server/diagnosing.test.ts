@@ -19,7 +19,7 @@ function desk(files: Map<string, { version: number; text: string }>) {
     check: async (uri) => {
       checks++;
       const file = files.get(uri);
-      return file && { uri, version: file.version, content: file.text, key: file.text };
+      return file && { uri, version: file.version, content: file.text, key: file.text, open: false };
     },
     send: (report) => sent.push(report),
     clear: (uri) => cleared.push(uri),
@@ -91,7 +91,7 @@ it('never sends a report that an edit overtook', async () => {
         first = false;
         await slow;
       }
-      return { uri, version: file.version, content: file.text, key: file.text };
+      return { uri, version: file.version, content: file.text, key: file.text, open: false };
     },
     send: ({ content }) => sent.push(content),
     clear: () => undefined,
@@ -128,7 +128,7 @@ function heavy() {
     layout: async () => false,
     check: async (uri) => {
       const content = whole.has(text) ? `${text}, whole` : text;
-      return { uri, version, content, key: content };
+      return { uri, version, content, key: content, open: true };
     },
     *complete() {
       const of = text;
@@ -192,7 +192,7 @@ it('shows nothing of a file that was closed while it was being checked', async (
     check: async (uri) => {
       const file = files.get(uri);
       await slow;
-      return file && { uri, version: file.version, content: file.text, key: file.text };
+      return file && { uri, version: file.version, content: file.text, key: file.text, open: false };
     },
     send: ({ content }) => sent.push(content),
     clear: () => undefined,
@@ -221,7 +221,7 @@ function slow(drawn: boolean) {
     },
     check: async (uri) => {
       const content = `${text} ${known}`;
-      return { uri, version, content, key: content };
+      return { uri, version, content, key: content, open: true };
     },
     *complete(_uri, wanted) {
       if (known === wanted || known === 'push') return false;
@@ -287,7 +287,7 @@ it('does not let an edit wait for the pause before the push to end', async () =>
     pause: () => new Promise((done) => setTimeout(done, version === 1 ? 1_000_000 : 0)),
     layout: async () => false,
     complete: nothingLeft,
-    check: async (uri) => ({ uri, version, content: `${version}`, key: `${version}` }),
+    check: async (uri) => ({ uri, version, content: `${version}`, key: `${version}`, open: false }),
     send: ({ content }) => sent.push(content),
     clear: () => undefined,
   });
@@ -298,4 +298,24 @@ it('does not let an edit wait for the pause before the push to end', async () =>
   work.touch('a');
   await work.settled();
   expect(sent).toEqual(['1', '2']);
+});
+
+it('shows what somebody else has worked out meanwhile', async () => {
+  const sent: string[] = [];
+  let known = 'geometry';
+  const work = diagnosing<string>({
+    turn,
+    pause: async () => undefined,
+    layout: async () => false,
+    complete: () => {
+      known = 'whole';
+      return nothingLeft();
+    },
+    check: async (uri) => ({ uri, version: 1, content: known, key: known, open: known === 'geometry' }),
+    send: ({ content }) => sent.push(content),
+    clear: () => undefined,
+  });
+  work.touch('a');
+  await work.settled();
+  expect(sent).toEqual(['geometry', 'whole']);
 });

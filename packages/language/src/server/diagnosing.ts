@@ -7,6 +7,8 @@ export interface Report<Content> {
   readonly version: number | undefined;
   readonly content: Content;
   readonly key: string;
+  /** Something of it is still to be worked out. */
+  readonly open: boolean;
 }
 
 export interface Diagnosing {
@@ -89,13 +91,15 @@ export function diagnosing<Content>(the: Work<Content>): Diagnosing {
   async function rest(wanted: Pending, overtaken: () => boolean): Promise<void> {
     for (const uri of [...sent.keys()].reverse()) {
       if (overtaken()) return;
+      if (sent.get(uri)?.open !== true) continue;
       const steps = the.complete(uri, wanted);
       let step = steps.next();
       for (; step.done !== true; step = steps.next()) {
         await turned();
         if (overtaken()) return;
       }
-      const report = step.value ? await the.check(uri) : undefined;
+      // Somebody else who waited for it may have worked it out meanwhile.
+      const report = await the.check(uri);
       if (report && !overtaken()) offer(uri, report);
     }
   }

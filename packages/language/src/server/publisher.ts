@@ -5,9 +5,9 @@ import { diagnosticsOf } from '../features/publish-diagnostics.js';
 import { say } from '../features/words.js';
 import { say as translate } from '../l10n/say.js';
 import { AnalysisChanged, type AnalysisChangedParams, LayoutDrawn } from '../protocol/requests.js';
-import type { Checked, Pending } from '../workspace/workspace.js';
+import type { Checked } from '../workspace/workspace.js';
 import type { Report } from './diagnosing.js';
-import type { OpenDocuments } from './open-documents.js';
+import { type OpenDocuments, sameUri } from './open-documents.js';
 import { willing } from './willing.js';
 
 export interface Shown {
@@ -18,8 +18,6 @@ export interface Shown {
 /** Turns the check of a file into what the client is told: diagnostics with their version, and a tally. */
 export function publisher(session: Session, open: OpenDocuments) {
   const { connection, client } = session;
-  /** What of each file was still open when it was last sent. */
-  const pending = new Map<string, Pending>();
   const numbers = new WeakMap<object, number>();
   let last = 0;
   /** A number for each analysis: equal numbers, equal drawing. */
@@ -42,17 +40,24 @@ export function publisher(session: Session, open: OpenDocuments) {
     if (!document) return undefined;
     const { version } = document.text;
     try {
-      const checked = await session.checked(uri);
-      const file = session.workspace.bound(uri);
-      if (!checked || !file) return undefined;
+      const file = await session.file(uri);
+      if (!file) return undefined;
+      const checked = session.workspace.check(file.uri);
       const diagnostics = diagnosticsOf(session, file, checked);
       const drawn = checked.plans.map(({ analysis }) => numberOf(analysis));
       const key = JSON.stringify([diagnostics, drawn]);
-      return { uri: document.uri, version, content: { diagnostics, tally: tallyOf(checked) }, key };
+      const tally = tallyOf(checked);
+      return { uri: document.uri, version, content: { diagnostics, tally }, key, open: tally.pending };
     } catch (error) {
       const why = error instanceof Error ? error.message : String(error);
       connection.console.error(`${document.uri}: ${error instanceof Error ? error.stack : why}`);
-      return { uri: document.uri, version, content: stopped(why, session), key: `stopped: ${why}` };
+      return {
+        uri: document.uri,
+        version,
+        content: stopped(why, session),
+        key: `stopped: ${why}`,
+        open: false,
+      };
     }
   }
 
@@ -80,10 +85,11 @@ export function publisher(session: Session, open: OpenDocuments) {
       const changed: AnalysisChangedParams = { uri, version: version ?? 0, ...tally };
       void connection.sendNotification(AnalysisChanged, changed);
       const left = tally.loads ? 'loads' : tally.pending ? 'push' : undefined;
-      const before = pending.get(uri);
-      if (before !== undefined && before !== left) refresh();
-      if (left === undefined) pending.delete(uri);
-      else pending.set(uri, left);
+      // Hints and lenses were made of less than is known now.
+      const served = session.served.get(sameUri(uri));
+      if (served === undefined || served === left) return;
+      session.served.delete(sameUri(uri));
+      refresh();
     },
     clear(uri: string): void {
       void connection.sendDiagnostics({ uri, diagnostics: [] });

@@ -56,7 +56,10 @@ export function startSession(
       await new Promise<void>((next) => turn(next));
       if (token.isCancellationRequested) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'cancelled');
     }
-    return workspace.check(sameUri(uri));
+    const found = workspace.check(sameUri(uri));
+    if (found.pending && session.served.get(found.uri) !== 'loads')
+      session.served.set(found.uri, found.pending);
+    return found;
   }
   async function whole(
     uri: string,
@@ -79,6 +82,7 @@ export function startSession(
     client: params.capabilities,
     workspace,
     drawn: new Set(),
+    served: new Map(),
     get settings() {
       return settings;
     },
@@ -150,6 +154,7 @@ export function startSession(
     if (!open.close(uri)) return;
     work.forget(sameUri(uri));
     session.drawn.delete(sameUri(uri));
+    session.served.delete(sameUri(uri));
     workspace.drop(sameUri(uri));
     changed(uri);
   });
