@@ -82,7 +82,9 @@ export function withCargoAtCentre(plan: Plan, analysis: Analysis, weight: number
   const [vehicle, ...others] = plan.vehicles;
   const centre = analysis.bodies[0]?.centre;
   const [x, y] = [centre?.x.value, centre?.y.value];
-  // The places of a vehicle that lies are told as it lies; its cargo's as it stood.
+  // The places of a vehicle that lies are told as it lies; its cargo's as it stood. Where the cab has springs of its
+  // own, the centre of the two together is not that of the body that takes the cargo.
+  if (vehicle?.cab !== undefined) return undefined;
   if (vehicle === undefined || x === undefined || y === undefined || vehicle.posture.kind !== 'upright')
     return undefined;
   const cargo: Cargo = {
