@@ -1,7 +1,8 @@
 import { at } from './at.js';
 import { type ContactState, closingOf } from './contact-law.js';
 import { answerSpace, descend } from './newton.js';
-import { answerFrom, type Hint, keep, pieceAt } from './piece.js';
+import { onlyBalances } from './only-balances.js';
+import { answerFrom, type Hint, keep, pieceAt, touching } from './piece.js';
 import { isFalling, motionThatFalls } from './proof-of-falling.js';
 import { type ScaledSystem, scaledSystem } from './scaled-system.js';
 import type { Memory, Motion, Outcome, Rest, RestingSystem, Rests } from './system.js';
@@ -91,11 +92,15 @@ function resting(
   method: 'newton' | 'small steps',
 ): Rests {
   const forces = answerSpace(s.room);
+  let touches = false;
   for (let i = 0; i < s.count; i++) {
     const f = at(s.room.force, i);
-    if (state.present[i] === 1 && f > dust) forces[i] = f * s.force;
+    if (state.present[i] !== 1) continue;
+    if (f > dust) forces[i] = f * s.force;
+    else touches ||= f >= -touching;
   }
-  return { kind: 'rests', forces, q: found.q, balanced: found.free > 0, method, residual: found.residual };
+  const balanced = found.free > 0 || (touches && onlyBalances(s, state, s.room.force, { dust, touching }));
+  return { kind: 'rests', forces, q: found.q, balanced, method, residual: found.residual };
 }
 
 function motionsOf(s: ScaledSystem, along: Float64Array): readonly Motion[] {
