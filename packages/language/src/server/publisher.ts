@@ -68,7 +68,8 @@ export function publisher(session: Session, open: OpenDocuments) {
     try {
       await session.file(uri);
       const found = session.workspace.layout(uri);
-      if (found) willing(connection.sendNotification(LayoutDrawn, { ...found, uri: document.uri }));
+      // What follows is long work: the whole of it must be out before, or its end would wait for that.
+      if (found) await connection.sendNotification(LayoutDrawn, { ...found, uri: document.uri });
       return found !== undefined;
     } catch {
       // The check that follows stops at the same thing, and says so.
