@@ -33,8 +33,8 @@ export interface Place {
 
 /**
  * Server to client: how the plans of a file lie now, before their checks have run. Each `analysis` in it is
- * `unchecked`. Sent where the checks take long, to a client that asked for the analysis of this file before;
- * `AnalysisChanged` follows once they are done.
+ * `unchecked`, and its `places` are empty: those of the reading before serve until then. Sent where the checks take
+ * long, to a client that asked for the analysis of this file before; `AnalysisChanged` follows once they are done.
  */
 export const LayoutDrawn = 'cribwright/layout';
 

@@ -14,6 +14,7 @@ function desk(files: Map<string, { version: number; text: string }>) {
   const work = diagnosing<string>({
     turn,
     pause: async () => undefined,
+    glance: () => new Promise((done) => turn(done)),
     layout: async () => false,
     complete: nothingLeft,
     check: async (uri) => {
@@ -83,6 +84,7 @@ it('never sends a report that an edit overtook', async () => {
   const work = diagnosing<string>({
     turn,
     pause: async () => undefined,
+    glance: () => new Promise((done) => turn(done)),
     layout: async () => false,
     complete: nothingLeft,
     check: async (uri) => {
@@ -125,6 +127,7 @@ function heavy() {
   const work = diagnosing<string>({
     turn,
     pause: async () => undefined,
+    glance: () => new Promise((done) => turn(done)),
     layout: async () => false,
     check: async (uri) => {
       const content = whole.has(text) ? `${text}, whole` : text;
@@ -187,6 +190,7 @@ it('shows nothing of a file that was closed while it was being checked', async (
   const work = diagnosing<string>({
     turn,
     pause: async () => undefined,
+    glance: () => new Promise((done) => turn(done)),
     layout: async () => false,
     complete: nothingLeft,
     check: async (uri) => {
@@ -215,6 +219,7 @@ function slow(drawn: boolean) {
   const work = diagnosing<string>({
     turn,
     pause: async () => void log.push('pause'),
+    glance: () => new Promise((done) => turn(done)),
     layout: async () => {
       if (drawn) log.push(`layout ${text}`);
       return drawn;
@@ -285,6 +290,7 @@ it('does not let an edit wait for the pause before the push to end', async () =>
     turn,
     // Ends only where nobody types any more.
     pause: () => new Promise((done) => setTimeout(done, version === 1 ? 1_000_000 : 0)),
+    glance: () => new Promise((done) => turn(done)),
     layout: async () => false,
     complete: nothingLeft,
     check: async (uri) => ({ uri, version, content: `${version}`, key: `${version}`, open: false }),
@@ -306,6 +312,7 @@ it('shows what somebody else has worked out meanwhile', async () => {
   const work = diagnosing<string>({
     turn,
     pause: async () => undefined,
+    glance: () => new Promise((done) => turn(done)),
     layout: async () => false,
     complete: () => {
       known = 'whole';

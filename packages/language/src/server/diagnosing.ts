@@ -26,6 +26,8 @@ export interface Work<Content> {
   readonly pause: () => Promise<void>;
   /** `undefined` when the file is no longer open. */
   readonly check: (uri: string) => Promise<Report<Content> | undefined>;
+  /** Time for whoever shows a layout to draw it: the check would take the processor from under the drawing. */
+  readonly glance: () => Promise<void>;
   /** Shows what there is before the check, where that will take a while. Gives whether it did. */
   readonly layout: (uri: string) => Promise<boolean>;
   /** What the check left to be worked out, in steps; dropped at the next edit. Gives whether there was anything. */
@@ -67,8 +69,8 @@ export function diagnosing<Content>(the: Work<Content>): Diagnosing {
       const uri = [...waiting].at(-1) ?? '';
       waiting.delete(uri);
       if (await the.layout(uri)) {
-        // Lets it go out, and a newer edit in.
-        await turned();
+        // Seen first, checked then; a newer edit ends the wait.
+        await Promise.race([the.glance(), stirred()]);
         if (overtaken()) {
           waiting.add(uri);
           break;

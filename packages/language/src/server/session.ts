@@ -18,6 +18,9 @@ const mostFiles = 2000;
 
 /** Without typing for this long, in ms, what is heavy may begin. Of a large plan each step of it takes a while. */
 const breath = 250;
+
+/** ms; a drawing is on the glass by then. */
+const threeFrames = 50;
 const longBreath = 1000;
 
 /** Checks that take longer than this, ms, are shown in two goes: what hangs on no load, then all. */
@@ -119,6 +122,7 @@ export function startSession(
       const long = open.all().some(({ uri }) => workspace.isSlow(sameUri(uri)));
       return new Promise((done) => setTimeout(done, long ? longBreath : breath));
     },
+    glance: () => new Promise((done) => setTimeout(done, threeFrames)),
     layout,
     check: report,
     complete: (uri, wanted) => workspace.complete(sameUri(uri), wanted),

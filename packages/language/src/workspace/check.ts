@@ -50,7 +50,7 @@ export const textProblems = (file: BoundFile, elaborated: ElaboratedFile): reado
 export const stateOf = (errors: number, plans: number): Checked['state'] =>
   errors > 0 ? 'errors' : plans === 0 ? 'no plan' : 'good';
 
-export function planReply({ plan, places, partial }: Elaborated, analysis: Analysis): PlanReply {
+function planReply({ plan, places, partial }: Elaborated, analysis: Analysis): PlanReply {
   const placesOut = Object.fromEntries(
     [...places].map(([key, { uri, span, text }]) => [key, { uri, range: rangeOf(text, span) }]),
   );

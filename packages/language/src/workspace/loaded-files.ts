@@ -10,7 +10,7 @@ import { type ElaboratedFile, elaborate, planBlocks } from '../elaboration/elabo
 import { library } from '../generated/library.js';
 import type { AnalysisReply } from '../protocol/requests.js';
 import { Analyses } from './analyses.js';
-import { checkedOf, planReply, stateOf, textProblems } from './check.js';
+import { checkedOf, stateOf, textProblems } from './check.js';
 import { type Checked, nothingChecked, type Pending } from './checked.js';
 import { libraryUri, prelude, resolveUse } from './files.js';
 import { Texts } from './texts.js';
@@ -131,7 +131,12 @@ export class LoadedFiles implements Workspace {
       uri,
       version: file.version,
       state: stateOf(errors, made.plans.length),
-      plans: made.plans.map((one) => planReply(one, unchecked(one.plan))),
+      plans: made.plans.map((one) => ({
+        plan: one.plan,
+        analysis: unchecked(one.plan),
+        places: {},
+        partial: one.partial,
+      })),
       pending: true,
     };
   }

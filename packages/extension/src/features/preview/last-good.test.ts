@@ -5,7 +5,7 @@ import { joined } from './last-good.js';
 const uri = 'file:///plans/van.crib';
 
 /** Only what `joined` looks at: title and whether it was read whole. */
-const plan = (title: string, partial = false) => ({ plan: { title }, partial }) as PlanReply;
+const plan = (title: string, partial = false) => ({ plan: { title }, analysis: {}, partial }) as PlanReply;
 const reply = (
   version: number,
   state: AnalysisReply['state'],
@@ -46,11 +46,21 @@ it('draws as far as it could read where there was never a whole reading', () => 
 
 it('keeps the objects of what did not change, so that it is not drawn again', () => {
   const named = (title: string, ...cribs: object[]) =>
-    ({ plan: { title, cribs }, partial: false }) as unknown as PlanReply;
+    ({ plan: { title, cribs }, analysis: {}, partial: false }) as unknown as PlanReply;
   const before = joined(undefined, reply(1, 'good', [named('One', { id: 'A', x: 1 }, { id: 'B', x: 2 })]));
   const after = joined(before, reply(2, 'good', [named('One', { id: 'A', x: 3 }, { id: 'B', x: 2 })]));
   expect(after.plans[0]?.plan.cribs[0]).toEqual({ id: 'A', x: 3 });
   expect(after.plans[0]?.plan.cribs[1]).toBe(before.plans[0]?.plan.cribs[1]);
+});
+
+it('keeps the places of the reading before for a layout, which brings none', () => {
+  const places = {
+    'crib/A': { uri, range: { start: { line: 3, character: 2 }, end: { line: 3, character: 8 } } },
+  };
+  const before = joined(undefined, reply(1, 'good', [{ ...plan('One'), places }]));
+  const layout = { ...plan('One'), analysis: { unchecked: true }, places: {} } as PlanReply;
+  expect(joined(before, reply(2, 'good', [layout])).plans[0]).toEqual({ ...layout, places });
+  expect(joined(undefined, reply(2, 'good', [layout])).plans[0]?.places).toEqual({});
 });
 
 it('does not show a plan of another file', () => {

@@ -23,7 +23,9 @@ export const joined = (before: Drawable | undefined, reply: AnalysisReply): Draw
   // What did not change is the same object as before: then it is not drawn again.
   const plans = reply.plans.map((p, i) => {
     const plan = alike(kept[i]?.plan, p.plan);
-    return plan === p.plan ? p : { ...p, plan };
+    // A layout brings no places: those of the reading before are good enough for the moment.
+    const places = p.analysis.unchecked === true ? (kept[i]?.places ?? {}) : p.places;
+    return plan === p.plan && places === p.places ? p : { ...p, plan, places };
   });
   if (reply.state !== 'errors') return { uri, version, pending, plans, stale: undefined };
   if (plans.length === 0) {
