@@ -11,7 +11,7 @@ it('gives the line, the sum, the source, the fix, and the caution last', () => {
     'Tall  plans/tall.crib',
     '',
     'DANGER  crib-height  crib A  plans/tall.crib:3:5',
-    '  crib A stands 49 in. With 2 contacts loaded it may stand 24 in.',
+    '  Crib A stands 49 in. With 2 contacts loaded it may stand 24 in.',
     '  3 |     courses   14',
     '    |     ^^^^^^^^^^^^',
     '  height     49 in  courses × dressed depth = 14 × 3.5 in',

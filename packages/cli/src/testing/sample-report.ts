@@ -44,7 +44,7 @@ export const tooHigh: Finding = {
   severity: 'danger',
   subject: { element: 'crib/A' },
   at: { element: 'crib/A', property: 'courses' },
-  message: message('crib-height.too-high', 'crib A stands 49 in. With 2 contacts loaded it may stand 24 in.'),
+  message: message('crib-height.too-high', 'Crib A stands 49 in. With 2 contacts loaded it may stand 24 in.'),
   figures: [height, limit],
   related: [
     {

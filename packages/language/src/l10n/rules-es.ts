@@ -21,7 +21,7 @@ export const rulesEs: Readonly<Record<string, string>> = {
   'cache-short.stand-in': 'Podría servir en su lugar: {items}. Calcule el plan otra vez con eso.',
   'cache-short.call-more': 'Pida otra unidad, o construya con menos.',
   'cache-unknown.no-unit':
-    'nadie dice qué unidades responden, así que no se sabe nada de lo que llevan. Nómbrelas después de `units respond`.',
+    'Nadie dice qué unidades responden, así que no se sabe nada de lo que llevan. Nómbrelas después de `units respond`.',
   'cache-unknown.empty-unit': '{unit} responde, y su lista está vacía. No se sabe lo que lleva.',
   'count-mismatch.listed-twice':
     '{unit} anota {item} dos veces, con {first} y con {second}. Nadie sabe cuál es correcto: se cuenta el menor.',
@@ -29,19 +29,19 @@ export const rulesEs: Readonly<Record<string, string>> = {
     '{support} se pone en el paso {first} y otra vez en el paso {second}. Una cosa está una sola vez: cuente de nuevo.',
   'count-mismatch.first-here': 'También está anotado aquí.',
   'crew-short.short':
-    'a la vez trabajan {needed} personas (pasos {steps}), y vienen {have}. Deje esperar algunos de estos pasos, o pida más gente.',
-  'crew-short.one-step': 'el paso {steps} necesita {needed} personas, y vienen {have}. Pida más gente.',
-  'crew-short.unknown': 'nadie dice cuántas personas vienen. Los pasos necesitan {needed} a la vez.',
+    'A la vez trabajan {needed} personas (pasos {steps}), y vienen {have}. Deje esperar algunos de estos pasos, o pida más gente.',
+  'crew-short.one-step': 'El paso {steps} necesita {needed} personas, y vienen {have}. Pida más gente.',
+  'crew-short.unknown': 'Nadie dice cuántas personas vienen. Los pasos necesitan {needed} a la vez.',
   'crib-alignment.off-line':
-    'crib {crib}: el contacto {contact} está a {off} de {part} de {vehicle} que tiene debajo. A más de {most} fuera de línea la carga no baja derecha. Mueva el crib encima.',
-  'crib-alignment.no-part-below': 'el crib {crib} debe apoyarse en {part}, y {vehicle} no tiene esa parte.',
+    'Crib {crib}: el contacto {contact} está a {off} de {part} de {vehicle} que tiene debajo. A más de {most} fuera de línea la carga no baja derecha. Mueva el crib encima.',
+  'crib-alignment.no-part-below': 'El crib {crib} debe apoyarse en {part}, y {vehicle} no tiene esa parte.',
   'crib-alignment.sloped':
-    'crib {crib}: {part} de {vehicle} está inclinado {slope}. Por encima de {most} resbala de un crib plano. Llene el ángulo con cuñas o con una tapa inclinada, y amárrelo.',
+    'Crib {crib}: {part} de {vehicle} está inclinado {slope}. Por encima de {most} resbala de un crib plano. Llene el ángulo con cuñas o con una tapa inclinada, y amárrelo.',
   'crib-base.open-on-soft':
-    'el crib {crib} tiene base abierta sobre {surface}, que no está pavimentado. Sus maderas se hunden una por una: use una base sólida, o una placa. Presiona con {pressure}.',
+    'El crib {crib} tiene base abierta sobre {surface}, que no está pavimentado. Sus maderas se hunden una por una: use una base sólida, o una placa. Presiona con {pressure}.',
   'crib-base.short-pad':
-    'el crib {crib} está sobre la placa {pad}, que mide {size} por el lado corto. Las maderas de su base miden {length} y sobresalen. Use una placa al menos igual de larga.',
-  'crib-base.no-pad': 'el crib {crib} debe estar sobre una placa que no está en este plan.',
+    'El crib {crib} está sobre la placa {pad}, que mide {size} por el lado corto. Las maderas de su base miden {length} y sobresalen. Use una placa al menos igual de larga.',
+  'crib-base.no-pad': 'El crib {crib} debe estar sobre una placa que no está en este plan.',
   'crib-base.fix-solid': 'Usar una base sólida',
   'crib-clash.two-supports':
     '{first} y {second} están en el mismo lugar: se meten {depth} uno en otro. Mueva uno de los dos.',
@@ -50,9 +50,9 @@ export const rulesEs: Readonly<Record<string, string>> = {
   'crib-clash.strut-through': '{first} atraviesa {second}. Mueva uno de los dos.',
   'crib-clash.other-here': 'Esto estorba.',
   'crib-eccentric.one-side':
-    'el crib {crib} está cargado a {off} de su centro ({contacts} contactos). A más de {kern} ({sum}) el lado lejano se levanta y el cercano lo lleva todo. Capture también el otro lado.',
+    'El crib {crib} está cargado a {off} de su centro ({contacts} contactos). A más de {kern} ({sum}) el lado lejano se levanta y el cercano lo lleva todo. Capture también el otro lado.',
   'crib-height.too-high':
-    'el crib {crib} mide {height} de alto. Con {loaded} de sus contactos cargados puede medir {limit} ({sum}). {advice}',
+    'El crib {crib} mide {height} de alto. Con {loaded} de sus contactos cargados puede medir {limit} ({sum}). {advice}',
   'crib-height.use-courses': 'Use {courses} hiladas.',
   'crib-height.capture-all': 'Capture los {contacts} contactos ({limit}), o use {courses} hiladas.',
   'crib-height.capture-and-lower':
@@ -63,69 +63,69 @@ export const rulesEs: Readonly<Record<string, string>> = {
   'crib-height.fix-courses': 'Usar {courses} hiladas',
   'crib-height.fix-capture': 'Capturar los {contacts} contactos: {parts}',
   'crib-layout.one-timber':
-    'el crib {crib} tiene {timbers} madera en una hilada. Para sostenerse solo necesita al menos 2 en cada hilada. Use un arreglo de 2 por 2.',
+    'El crib {crib} tiene {timbers} madera en una hilada. Para sostenerse solo necesita al menos 2 en cada hilada. Use un arreglo de 2 por 2.',
   'crib-layout.no-room':
-    'crib {crib}: {timbers} maderas de {width} no caben una al lado de otra en {room}. Use como mucho {most}.',
+    'Crib {crib}: {timbers} maderas de {width} no caben una al lado de otra en {room}. Use como mucho {most}.',
   'crib-layout.no-width':
-    'crib {crib}: maderas de {length} con un saliente de {overhang} no dejan ancho entre los contactos. Use maderas más largas o menos saliente.',
-  'crib-layout.no-courses': 'el crib {crib} tiene {courses} hiladas. Necesita al menos 1.',
+    'Crib {crib}: maderas de {length} con un saliente de {overhang} no dejan ancho entre los contactos. Use maderas más largas o menos saliente.',
+  'crib-layout.no-courses': 'El crib {crib} tiene {courses} hiladas. Necesita al menos 1.',
   'crib-layout.part-course':
-    'el crib {crib} tiene {courses} hiladas. Una hilada está entera o no está: use {whole}.',
+    'El crib {crib} tiene {courses} hiladas. Una hilada está entera o no está: use {whole}.',
   'crib-layout.fix-layout': 'Usar un arreglo de {layout}',
   'crib-load.over-contact':
-    'crib {crib}: el contacto {contact} puede tener que llevar {load} ({governs}). Aguanta {capacity} ({sum}). Reparta la carga en más contactos, o use maderas más grandes.',
+    'Crib {crib}: el contacto {contact} puede tener que llevar {load} ({governs}). Aguanta {capacity} ({sum}). Reparta la carga en más contactos, o use maderas más grandes.',
   'crib-load.over-whole':
-    'el crib {crib} puede tener que llevar {load} ({governs}). Sus {contacts} contactos cargados aguantan {capacity} ({sum}). Añada un crib, o use maderas más grandes.',
+    'El crib {crib} puede tener que llevar {load} ({governs}). Sus {contacts} contactos cargados aguantan {capacity} ({sum}). Añada un crib, o use maderas más grandes.',
   'crib-load.over-limit':
-    'crib {crib}: el contacto {contact} puede tener que llevar {load} ({governs}), {use} de los {capacity} que aguanta. La norma permite {limit}.',
+    'Crib {crib}: el contacto {contact} puede tener que llevar {load} ({governs}), {use} de los {capacity} que aguanta. La norma permite {limit}.',
   'crib-load.unknown':
-    'crib {crib}: nadie sabe cuánto tiene que llevar. {why} Hasta entonces esta comprobación no se da por buena.',
+    'Crib {crib}: nadie sabe cuánto tiene que llevar. {why} Hasta entonces esta comprobación no se da por buena.',
   'crib-load.step-over':
-    'la calza escalonada {chock} puede tener que llevar {load} ({governs}). Aguanta {capacity}. Use un crib o más calzas.',
+    'La calza escalonada {chock} puede tener que llevar {load} ({governs}). Aguanta {capacity}. Use un crib o más calzas.',
   'crib-load.step-unrated':
-    'calza escalonada {chock}: nadie sabe cuánto aguanta, y puede tener que llevar {load}. Hasta entonces esta comprobación no se da por buena. Tome el valor del fabricante.',
+    'Calza escalonada {chock}: nadie sabe cuánto aguanta, y puede tener que llevar {load}. Hasta entonces esta comprobación no se da por buena. Tome el valor del fabricante.',
   'crib-load.step-unknown':
-    'calza escalonada {chock}: nadie sabe qué tiene que llevar. {why} Hasta entonces esta comprobación no se da por buena.',
+    'Calza escalonada {chock}: nadie sabe qué tiene que llevar. {why} Hasta entonces esta comprobación no se da por buena.',
   'crib-load.weigh-it': 'Diga el peso y el lugar del centro de gravedad de lo que descansa en él.',
   'crib-load.as-built': 'tal como se construyó',
   'crib-load.fix-build': 'Armarlo {layout} de {timber}, {courses} hiladas ({use} de su capacidad)',
   'crib-mixed-timber.mixed':
-    'los cribs {first} y {second} sostienen {vehicle} y son de maderas distintas ({one} y {other}). El más rígido toma {times} veces más con el mismo asiento. Arme los dos iguales, o mire sus cargas.',
+    'Los cribs {first} y {second} sostienen {vehicle} y son de maderas distintas ({one} y {other}). El más rígido toma {times} veces más con el mismo asiento. Arme los dos iguales, o mire sus cargas.',
   'crib-mixed-timber.other-here': 'El otro está aquí.',
   'crib-overhang.too-short':
-    'crib {crib}: sus maderas sobresalen {overhang} de los contactos. Se pide al menos {least}, o los extremos se rajan y se salen.',
+    'Crib {crib}: sus maderas sobresalen {overhang} de los contactos. Se pide al menos {least}, o los extremos se rajan y se salen.',
   'crib-overhang.too-long':
-    'crib {crib}: sus maderas sobresalen {overhang} de los contactos. Más de {most} hace angosta la base: mide {width}.',
+    'Crib {crib}: sus maderas sobresalen {overhang} de los contactos. Más de {most} hace angosta la base: mide {width}.',
   'crib-overhang.set-here': 'El límite se fija aquí: {limit}.',
   'crib-overhang.fix-overhang': 'Usar un saliente de {overhang}',
   'crib-reach.short':
-    'el crib {crib} no llega a {part}: quedan {gap} abiertos ({sum}) y sus cuñas cierran {closes}. {advice}',
-  'crib-reach.tall': 'el crib {crib} es demasiado alto para {part}: necesitaría {over} más ({sum}). {advice}',
+    'El crib {crib} no llega a {part}: quedan {gap} abiertos ({sum}) y sus cuñas cierran {closes}. {advice}',
+  'crib-reach.tall': 'El crib {crib} es demasiado alto para {part}: necesitaría {over} más ({sum}). {advice}',
   'crib-reach.loose':
-    'crib {crib}: sus cuñas cierran al menos {closes}, y solo hay {gap} abiertos ({sum}). No entran. {advice}',
+    'Crib {crib}: sus cuñas cierran al menos {closes}, y solo hay {gap} abiertos ({sum}). No entran. {advice}',
   'crib-reach.step-none':
-    'la calza escalonada {chock} es demasiado alta para {part} en todos sus escalones. Use una más baja.',
+    'La calza escalonada {chock} es demasiado alta para {part} en todos sus escalones. Use una más baja.',
   'crib-reach.step-gap':
-    'calza escalonada {chock}: quedan {gap} abiertos entre su escalón y {part} ({sum}). Métala hasta otro escalón o llene el espacio con una cuña.',
-  'crib-reach.step-beside': 'la calza escalonada {chock} está al lado de {part}, a {off}. Métala debajo.',
+    'Calza escalonada {chock}: quedan {gap} abiertos entre su escalón y {part} ({sum}). Métala hasta otro escalón o llene el espacio con una cuña.',
+  'crib-reach.step-beside': 'La calza escalonada {chock} está al lado de {part}, a {off}. Métala debajo.',
   'crib-reach.use-courses': 'Use {courses} hiladas: quedan {gap} para las cuñas.',
   'crib-reach.use-shims': 'Ponga {shims} de calzas bajo la carga.',
   'crib-reach.measure-first': 'Mida el espacio y elija hiladas y calzas que ajusten.',
   'crib-reach.fix-courses': 'Usar {courses} hiladas',
   'crib-reach.fix-shims': 'Añadir {shims} de calzas',
   'crib-wedge.few':
-    'el crib {crib} tiene {pairs} para {loaded} contactos cargados. Un contacto sin cuñas puede no quedar apretado: use {loaded} pares.',
+    'El crib {crib} tiene {pairs} para {loaded} contactos cargados. Un contacto sin cuñas puede no quedar apretado: use {loaded} pares.',
   'crib-wedge.none':
-    'el crib {crib} no tiene cuñas. Nada aprieta sus {loaded} contactos cargados: use {loaded} pares.',
+    'El crib {crib} no tiene cuñas. Nada aprieta sus {loaded} contactos cargados: use {loaded} pares.',
   'crib-wedge.travel':
-    'crib {crib}: sus cuñas deben cerrar {travel}. Un par cierra como mucho {most}; con más quedan de punta. Use calzas u otra hilada.',
+    'Crib {crib}: sus cuñas deben cerrar {travel}. Un par cierra como mucho {most}; con más quedan de punta. Use calzas u otra hilada.',
   'crib-wedge.fix-pairs': 'Usar {pairs} pares de cuñas',
-  'egress-blocked.blocked': 'la salida {way} está bloqueada por {what}. Muévalo, o deje otra salida.',
+  'egress-blocked.blocked': 'La salida {way} está bloqueada por {what}. Muévalo, o deje otra salida.',
   'egress-blocked.across':
-    'salida {way}: {what} la cruza cerca del suelo. Llévela por otro lado, o quien sale de prisa se cae.',
-  'egress-blocked.narrow': 'la salida {way} mide {width} de ancho. Se pide al menos {least}.',
+    'Salida {way}: {what} la cruza cerca del suelo. Llévela por otro lado, o quien sale de prisa se cae.',
+  'egress-blocked.narrow': 'La salida {way} mide {width} de ancho. Se pide al menos {least}.',
   'egress-blocked.none':
-    'el plan no da ninguna salida. Diga dónde se arrodilla el rescatista y por dónde sale.',
+    'El plan no da ninguna salida. Diga dónde se arrodilla el rescatista y por dónde sale.',
   'egress-blocked.in-the-way': 'Esto estorba.',
   'expectation-unmet.unmet': 'El plan espera {text}. No se cumple: {why}.',
   'geometry-impossible.no-size': '{vehicle} no tiene largo, ancho o alto. Diga su tamaño.',
@@ -153,18 +153,18 @@ export const rulesEs: Readonly<Record<string, string>> = {
   'ground-bearing.fix-pad': 'Poner una placa de {size}',
   'ground-bearing.surface-here': 'Lo que aguanta el suelo se fija aquí.',
   'joist-miss.misses':
-    'crib {crib}: el contacto {contact} no da con {part}: el más cercano está a {off}, y se cuenta como debajo hasta {reach}. {advice}',
-  'joist-miss.no-such-part': 'el crib {crib} debe capturar {part}, y {vehicle} no tiene esa parte.',
-  'joist-miss.nothing': 'el crib {crib} no captura nada. Diga qué encuentra arriba.',
+    'Crib {crib}: el contacto {contact} no da con {part}: el más cercano está a {off}, y se cuenta como debajo hasta {reach}. {advice}',
+  'joist-miss.no-such-part': 'El crib {crib} debe capturar {part}, y {vehicle} no tiene esa parte.',
+  'joist-miss.nothing': 'El crib {crib} no captura nada. Diga qué encuentra arriba.',
   'joist-miss.to-meet': 'Debe encontrar {part}.',
   'joist-miss.move-it': 'Mueva el crib a {place}.',
   'joist-miss.look-again':
     'Ningún lugar cercano pone todos los contactos bajo su parte. Busque otro arreglo.',
   'joist-miss.fix-move': 'Mover el crib a {place}',
   'lifting-intent.lifts':
-    'los apoyos bajo {vehicle} se ponen con {upward} hacia arriba en total ({sum}), {share} de su peso. Eso lo levanta, y el plan no dice que quiera levantar. Póngalos ajustados, o escriba `lift intended`.',
+    'Los apoyos bajo {vehicle} se ponen con {upward} hacia arriba en total ({sum}), {share} de su peso. Eso lo levanta, y el plan no dice que quiera levantar. Póngalos ajustados, o escriba `lift intended`.',
   'lifting-intent.follow':
-    'el plan quiere levantar {vehicle}, y ningún crib lo sigue. Arme crib a medida que sube, pulgada a pulgada.',
+    'El plan quiere levantar {vehicle}, y ningún crib lo sigue. Arme crib a medida que sube, pulgada a pulgada.',
   'loss-of-support.falls':
     'Si esto falla ({loss}), nada sostiene {end} de {vehicle}{when}. Ponga un apoyo debajo.',
   'loss-of-support.balances':
@@ -173,26 +173,26 @@ export const rulesEs: Readonly<Record<string, string>> = {
     'No se pudo calcular cómo descansa {vehicle} si esto falla ({loss}). Trátelo como no sostenido: esta comprobación no se da por buena.',
   'loss-of-support.lost-here': 'Esto es lo que falla.',
   'order-ground-up.lower-first':
-    'el paso {step} sostiene {upper} antes de que esté sostenido {lower}, que está debajo. Construya desde el suelo: {advice}',
+    'El paso {step} sostiene {upper} antes de que esté sostenido {lower}, que está debajo. Construya desde el suelo: {advice}',
   'order-ground-up.lower-never': 'ningún paso sostiene {lower}. Sosténgalo en un paso anterior a este.',
   'order-ground-up.move-after': 'haga antes el paso {first}.',
   'order-ground-up.base-first':
-    'el paso {step} construye {support} antes de que esté la placa {pad} sobre la que va. Ponga primero la placa.',
+    'El paso {step} construye {support} antes de que esté la placa {pad} sobre la que va. Ponga primero la placa.',
   'order-ground-up.held-here': 'Aquí se sostiene {lower}.',
   'order-ground-up.fix-after': 'Hacer que el paso {step} espere al paso {first}',
-  'order-missing.no-steps': 'el plan dice qué hay y no en qué orden se construye. Escriba los pasos.',
+  'order-missing.no-steps': 'El plan dice qué hay y no en qué orden se construye. Escriba los pasos.',
   'order-missing.no-step': '{support} está en el plan y ningún paso lo pone.',
   'order-missing.never-locked':
     '{support} se coloca y ningún paso lo asegura. Asegúrelo antes de que alguien trabaje en el camino de la carga.',
   'order-missing.chocks-first':
-    'el paso {step} trabaja en {vehicle} antes de calzar sus ruedas (paso {first}). Calce primero.',
+    'El paso {step} trabaja en {vehicle} antes de calzar sus ruedas (paso {first}). Calce primero.',
   'order-missing.ends-first':
-    'el paso {step} tensa {tie} antes de que esté {support}. Una correa o cadena se tensa cuando están sus dos extremos.',
+    'El paso {step} tensa {tie} antes de que esté {support}. Una correa o cadena se tensa cuando están sus dos extremos.',
   'order-missing.lock-late':
-    'el paso {step} revisa o confía en {support} antes de que esté asegurado (paso {first}). Asegure primero.',
+    'El paso {step} revisa o confía en {support} antes de que esté asegurado (paso {first}). Asegure primero.',
   'order-missing.circle':
-    'los pasos {steps} se esperan unos a otros, así que ninguno puede empezar. Quite un `after`.',
-  'order-missing.remove-early': 'el paso {step} quita {support}, que ningún paso anterior puso.',
+    'Los pasos {steps} se esperan unos a otros, así que ninguno puede empezar. Quite un `after`.',
+  'order-missing.remove-early': 'El paso {step} quita {support}, que ningún paso anterior puso.',
   'part-cannot-bear.may-not-bear':
     '{support} debe apoyar en {part} de {vehicle}, que no debe cargarse. {remark}{advice}',
   'part-cannot-bear.no-part': '{support} debe apoyar en {part}, y {vehicle} no tiene esa parte. {advice}',
@@ -201,12 +201,12 @@ export const rulesEs: Readonly<Record<string, string>> = {
   'part-cannot-bear.none-bears': 'De ninguna parte se sabe que pueda cargarse.',
   'part-cannot-bear.fix-part': 'Capturar {part} en su lugar',
   'policy-loosened.with-reason':
-    'la norma {policy} deja {limit} en {value}, que es menos seguro que {shipped}, a lo que reemplaza. Su razón: {reason}',
+    'La norma {policy} deja {limit} en {value}, que es menos seguro que {shipped}, a lo que reemplaza. Su razón: {reason}',
   'policy-loosened.no-reason':
-    'la norma {policy} deja {limit} en {value}, que es menos seguro que {shipped}, a lo que reemplaza, y no da ninguna razón. Escriba por qué, después de `because`.',
+    'La norma {policy} deja {limit} en {value}, que es menos seguro que {shipped}, a lo que reemplaza, y no da ninguna razón. Escriba por qué, después de `because`.',
   'policy-loosened.replaced-here': 'Reemplaza a esto.',
   'post-slender.too-slender':
-    'el puntal {strut} es un {post} de {length}: esbeltez {slenderness} ({sum}). Un poste puede tener {limit}. Use un poste más grueso, o uno de {most} como mucho.',
+    'El puntal {strut} es un {post} de {length}: esbeltez {slenderness} ({sum}). Un poste puede tener {limit}. Use un poste más grueso, o uno de {most} como mucho.',
   'post-slender.limit-set-here': 'El límite se fija aquí: {limit}.',
   'push-margin.too-little':
     'Empujado {toward} a {height}, el conjunto de {vehicle} aguanta hasta {share} de su peso ({sum}). La norma pide {limit}. {first}',
@@ -226,47 +226,47 @@ export const rulesEs: Readonly<Record<string, string>> = {
   'stage-unsafe.worse':
     'Después de {stage}, {end} de {vehicle} ya no queda sostenido si esto falla ({loss}){when}. Antes de este paso sí.',
   'strut-angle.too-flat':
-    'el puntal {strut} está a {angle} del suelo ({sum}). Más tendido que {least} empuja más hacia afuera que hacia arriba. {advice}',
+    'El puntal {strut} está a {angle} del suelo ({sum}). Más tendido que {least} empuja más hacia afuera que hacia arriba. {advice}',
   'strut-angle.too-steep':
-    'el puntal {strut} está a {angle} del suelo ({sum}). Más empinado que {most} no sostiene nada de lado. {advice}',
+    'El puntal {strut} está a {angle} del suelo ({sum}). Más empinado que {most} no sostiene nada de lado. {advice}',
   'strut-angle.upside':
-    'puntal {strut}: su cabeza no está por encima de su pie. Un puntal empuja hacia arriba desde el suelo.',
+    'Puntal {strut}: su cabeza no está por encima de su pie. Un puntal empuja hacia arriba desde el suelo.',
   'strut-angle.not-as-typed':
-    'del puntal {strut} se dice que está a {typed}. De cabeza a pie está a {angle} ({sum}).',
+    'Del puntal {strut} se dice que está a {typed}. De cabeza a pie está a {angle} ({sum}).',
   'strut-angle.set-foot': 'Ponga el pie a {out} hacia afuera.',
   'strut-angle.set-here': 'El límite se fija aquí: {limit}.',
   'strut-angle.fix-foot': 'Poner el pie a {out} hacia afuera',
   'strut-angle.fix-typed': 'Escribir {angle}',
   'strut-head.moves':
-    'el puntal {strut} tiene la cabeza en {part} de {vehicle}, que se mueve. {remark}Póngala en un larguero o un travesaño.',
+    'El puntal {strut} tiene la cabeza en {part} de {vehicle}, que se mueve. {remark}Póngala en un larguero o un travesaño.',
   'strut-head.may-not-bear':
-    'el puntal {strut} tiene la cabeza en {part} de {vehicle}, que no debe cargarse. {remark}Póngala en un larguero o un travesaño.',
+    'El puntal {strut} tiene la cabeza en {part} de {vehicle}, que no debe cargarse. {remark}Póngala en un larguero o un travesaño.',
   'strut-head.no-part':
-    'el puntal {strut} tiene la cabeza en {part}, y {vehicle} no tiene esa parte. Partes que pueden cargarse: {parts}.',
-  'strut-head.no-vehicle': 'el puntal {strut} tiene la cabeza en {vehicle}, que no está en este plan.',
-  'strut-head.beside': 'puntal {strut}: su cabeza queda a {off} de {part} de {vehicle}.',
+    'El puntal {strut} tiene la cabeza en {part}, y {vehicle} no tiene esa parte. Partes que pueden cargarse: {parts}.',
+  'strut-head.no-vehicle': 'El puntal {strut} tiene la cabeza en {vehicle}, que no está en este plan.',
+  'strut-head.beside': 'Puntal {strut}: su cabeza queda a {off} de {part} de {vehicle}.',
   'strut-length.too-long':
-    'el puntal {strut} debe medir {length} de cabeza a pie ({sum}). {gear} llega a {longest}. Use uno más largo, o acerque el pie.',
+    'El puntal {strut} debe medir {length} de cabeza a pie ({sum}). {gear} llega a {longest}. Use uno más largo, o acerque el pie.',
   'strut-length.too-short':
-    'el puntal {strut} mide solo {length} de cabeza a pie ({sum}). {gear} mide al menos {shortest}. Use uno más corto, o aleje el pie.',
+    'El puntal {strut} mide solo {length} de cabeza a pie ({sum}). {gear} mide al menos {shortest}. Use uno más corto, o aleje el pie.',
   'strut-load.over':
-    'el puntal {strut} puede tener que llevar {load} ({governs}). Con {length} aguanta {capacity}. Use uno más fuerte o más corto, o más de ellos.',
+    'El puntal {strut} puede tener que llevar {load} ({governs}). Con {length} aguanta {capacity}. Use uno más fuerte o más corto, o más de ellos.',
   'strut-load.over-limit':
-    'el puntal {strut} puede tener que llevar {load} ({governs}), {use} de los {capacity} que aguanta con {length}. La norma permite {limit}.',
+    'El puntal {strut} puede tener que llevar {load} ({governs}), {use} de los {capacity} que aguanta con {length}. La norma permite {limit}.',
   'strut-load.no-rating':
-    'puntal {strut}: nada dice cuánto aguanta con {length}, y puede tener que llevar {load}. Hasta entonces esta comprobación no se da por buena. Tome el valor de la tabla de su fabricante.',
+    'Puntal {strut}: nada dice cuánto aguanta con {length}, y puede tener que llevar {load}. Hasta entonces esta comprobación no se da por buena. Tome el valor de la tabla de su fabricante.',
   'strut-load.as-built': 'tal como se construyó',
   'strut-lock.no-lock':
-    'puntal {strut}: nada dice cómo está asegurado. Póngale el pasador, o bájelo sobre su seguro, antes de que alguien confíe en él.',
+    'Puntal {strut}: nada dice cómo está asegurado. Póngale el pasador, o bájelo sobre su seguro, antes de que alguien confíe en él.',
   'strut-lock.pump-only':
-    'el puntal {strut} se sostiene solo con su bomba. Una fuga lo baja. Póngale el pasador, o bájelo sobre su seguro.',
+    'El puntal {strut} se sostiene solo con su bomba. Una fuga lo baja. Póngale el pasador, o bájelo sobre su seguro.',
   'strut-lock.fix-pin': 'Asegurarlo: pinned',
   'strut-one-sided.one-side':
     '{vehicle} tiene puntales en su lado {side} ({struts}) y ninguno en el otro. Lo que se hace en un lado se responde en el otro: ponga puntales también en el lado {other}.',
   'strut-slip.slides':
-    'puntal {strut}: su pie resbala con cualquier carga. A {angle} necesita un roce de {needed} ({sum}), y se cuenta con {friction}. Sin amarrar, el puntal no aporta nada. Amarre su pie.',
+    'Puntal {strut}: su pie resbala con cualquier carga. A {angle} necesita un roce de {needed} ({sum}), y se cuenta con {friction}. Sin amarrar, el puntal no aporta nada. Amarre su pie.',
   'strut-slip.tied-aside':
-    'puntal {strut}: {tie} tira de través a como resbalaría su pie, así que no lo sujeta. Llévelo de vuelta hacia el vehículo, al pie de enfrente.',
+    'Puntal {strut}: {tie} tira de través a como resbalaría su pie, así que no lo sujeta. Llévelo de vuelta hacia el vehículo, al pie de enfrente.',
   'tie-anchor.holds-unknown':
     '{tie} está sujeto a {anchor}, y nadie sabe cuánto aguanta. Hasta entonces esta comprobación no se da por buena. Escriba `holds` con lo que vale, o amarre pie con pie.',
   'tie-anchor.holds-less': '{tie} puede tirar {load}, y {anchor} aguanta {holds}. Busque un anclaje mejor.',
@@ -282,7 +282,7 @@ export const rulesEs: Readonly<Record<string, string>> = {
     '{tie}: nadie sabe su carga límite de trabajo, y puede tener que tirar {load}. Hasta entonces esta comprobación no se da por buena. Lea su etiqueta.',
   'tie-load.as-built': 'tal como se construyó',
   'tie-missing.untied':
-    'puntal {strut}: nada amarra su pie. A {angle} la carga empuja el pie hacia afuera. {advice}',
+    'Puntal {strut}: nada amarra su pie. A {angle} la carga empuja el pie hacia afuera. {advice}',
   'tie-missing.tie-across': 'Tienda una correa de su pie al pie de {other}.',
   'tie-missing.tie-somewhere':
     'Tienda una correa de su pie al pie de un puntal del otro lado, o a un anclaje.',

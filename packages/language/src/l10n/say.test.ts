@@ -45,7 +45,7 @@ it('puts terms in holes into Spanish, and leaves names and numbers alone', () =>
 it('puts a sentence inside a sentence into Spanish', () => {
   const height = messages('crib-height', {
     'too-high':
-      'crib {crib} stands {height}. With {loaded} of its contacts loaded it may stand {limit} ({sum}). {advice}',
+      'Crib {crib} stands {height}. With {loaded} of its contacts loaded it may stand {limit} ({sum}). {advice}',
   });
   const message = height('too-high', {
     crib: 'A',
@@ -56,6 +56,6 @@ it('puts a sentence inside a sentence into Spanish', () => {
     advice: 'Use 6 courses.',
   });
   expect(say(message, 'es')).toBe(
-    'el crib A mide 49 in de alto. Con 2 de sus contactos cargados puede medir 24 in (1.5 × 16 in). Use 6 hiladas.',
+    'El crib A mide 49 in de alto. Con 2 de sus contactos cargados puede medir 24 in (1.5 × 16 in). Use 6 hiladas.',
   );
 });

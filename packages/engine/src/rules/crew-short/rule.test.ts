@@ -15,7 +15,7 @@ it('passes the sample', () => expect(check(rule, trailerOnCar)).toEqual([]));
 it('adds up what is under way at one time', () => {
   expect(check(rule, planOf({ steps, crews: crew(6) }))).toEqual([]);
   expect(check(rule, planOf({ steps, crews: crew(5) }))[0]?.message.text).toContain(
-    'at one time 6 people are at work (steps 1, 2), and 5 come',
+    'At one time 6 people are at work (steps 1, 2), and 5 come',
   );
 });
 it('does not add what waits', () =>

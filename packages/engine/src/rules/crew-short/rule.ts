@@ -8,9 +8,9 @@ import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   short:
-    'at one time {needed} people are at work (steps {steps}), and {have} come. Let some of these steps wait, or call for more.',
-  'one-step': 'step {steps} takes {needed} people, and {have} come. Call for more.',
-  unknown: 'nobody says how many people come. The steps take {needed} at one time.',
+    'At one time {needed} people are at work (steps {steps}), and {have} come. Let some of these steps wait, or call for more.',
+  'one-step': 'Step {steps} takes {needed} people, and {have} come. Call for more.',
+  unknown: 'Nobody says how many people come. The steps take {needed} at one time.',
 } as const;
 const say = messages('crew-short', words);
 

@@ -13,10 +13,10 @@ import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   'off-line':
-    'crib {crib} contact {contact} stands {off} off the {part} of the {vehicle} beneath it. More than {most} off line, the load does not go straight down. Move the crib over it.',
-  'no-part-below': 'crib {crib} is to stand on the {part}, and the {vehicle} has no such part.',
+    'Crib {crib} contact {contact} stands {off} off the {part} of the {vehicle} beneath it. More than {most} off line, the load does not go straight down. Move the crib over it.',
+  'no-part-below': 'Crib {crib} is to stand on the {part}, and the {vehicle} has no such part.',
   sloped:
-    'crib {crib}: the {part} of the {vehicle} lies {slope} off level. Above {most} it slides off a flat crib. Fill the angle with wedges or a sloped top, and tie it.',
+    'Crib {crib}: the {part} of the {vehicle} lies {slope} off level. Above {most} it slides off a flat crib. Fill the angle with wedges or a sloped top, and tie it.',
 } as const;
 const say = messages('crib-alignment', words);
 

@@ -6,10 +6,10 @@ import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   'open-on-soft':
-    'crib {crib} stands with an open base on {surface}, which is not paved. Its timbers sink one by one: use a solid base, or a pad. It presses with {pressure}.',
+    'Crib {crib} stands with an open base on {surface}, which is not paved. Its timbers sink one by one: use a solid base, or a pad. It presses with {pressure}.',
   'short-pad':
-    'crib {crib} stands on pad {pad}, which is {size} the short way. The timbers of its base are {length} long and hang over. Use a pad at least as long.',
-  'no-pad': 'crib {crib} is to stand on a pad that is not in this plan.',
+    'Crib {crib} stands on pad {pad}, which is {size} the short way. The timbers of its base are {length} long and hang over. Use a pad at least as long.',
+  'no-pad': 'Crib {crib} is to stand on a pad that is not in this plan.',
   'fix-solid': 'Use a solid base',
 } as const;
 const say = messages('crib-base', words);

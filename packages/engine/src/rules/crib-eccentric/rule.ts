@@ -12,7 +12,7 @@ import { fromMemory, practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   'one-side':
-    'crib {crib} is loaded {off} off its middle ({contacts} contacts). More than {kern} off ({sum}), its far side lifts and the near side carries it all. Capture the other side too.',
+    'Crib {crib} is loaded {off} off its middle ({contacts} contacts). More than {kern} off ({sum}), its far side lifts and the near side carries it all. Capture the other side too.',
 } as const;
 const say = messages('crib-eccentric', words);
 

@@ -30,7 +30,7 @@ describe('crib-height', () => {
     expect(found?.severity).toBe('danger');
     expect(found?.at).toEqual({ element: 'crib/A', property: 'courses' });
     expect(found?.message.text).toBe(
-      'crib A stands 49 in. With 2 of its contacts loaded it may stand 24 in (1.5 × 16 in). ' +
+      'Crib A stands 49 in. With 2 of its contacts loaded it may stand 24 in (1.5 × 16 in). ' +
         'Use 6 courses; with all 4 contacts captured it may have 13 (48 in).',
     );
     expect(found?.fixes[0]?.edits).toEqual([
@@ -45,7 +45,7 @@ describe('crib-height', () => {
   it('offers to capture the rest where that would hold', () => {
     const [found] = check(rule, withCrib({ captures: crib('A', 0, 0).captures.slice(0, 1) }));
     expect(found?.message.text).toBe(
-      'crib A stands 38.5 in. With 2 of its contacts loaded it may stand 24 in (1.5 × 16 in). ' +
+      'Crib A stands 38.5 in. With 2 of its contacts loaded it may stand 24 in (1.5 × 16 in). ' +
         'Capture all 4 contacts (48 in), or use 6 courses.',
     );
     expect(found?.fixes.map((f) => f.edits[0])).toEqual([

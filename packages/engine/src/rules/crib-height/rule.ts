@@ -9,7 +9,7 @@ import { fromMemory, practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   'too-high':
-    'crib {crib} stands {height}. With {loaded} of its contacts loaded it may stand {limit} ({sum}). {advice}',
+    'Crib {crib} stands {height}. With {loaded} of its contacts loaded it may stand {limit} ({sum}). {advice}',
   'use-courses': 'Use {courses} courses.',
   'capture-all': 'Capture all {contacts} contacts ({limit}), or use {courses} courses.',
   'capture-and-lower':

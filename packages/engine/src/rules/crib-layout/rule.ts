@@ -7,13 +7,13 @@ import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   'one-timber':
-    'crib {crib} has {timbers} timber in a course. It takes at least 2 in every course to stand by itself. Use a layout of 2 by 2.',
+    'Crib {crib} has {timbers} timber in a course. It takes at least 2 in every course to stand by itself. Use a layout of 2 by 2.',
   'no-room':
-    'crib {crib}: {timbers} timbers of {width} do not fit beside each other in {room}. Use at most {most}.',
+    'Crib {crib}: {timbers} timbers of {width} do not fit beside each other in {room}. Use at most {most}.',
   'no-width':
-    'crib {crib}: timbers of {length} with an overhang of {overhang} leave no width between the contacts. Use longer timbers or less overhang.',
-  'no-courses': 'crib {crib} has {courses} courses. It takes at least 1.',
-  'part-course': 'crib {crib} has {courses} courses. A course is whole or it is not there: use {whole}.',
+    'Crib {crib}: timbers of {length} with an overhang of {overhang} leave no width between the contacts. Use longer timbers or less overhang.',
+  'no-courses': 'Crib {crib} has {courses} courses. It takes at least 1.',
+  'part-course': 'Crib {crib} has {courses} courses. A course is whole or it is not there: use {whole}.',
   'fix-layout': 'Use a layout of {layout}',
 } as const;
 const say = messages('crib-layout', words);

@@ -47,7 +47,7 @@ describe('crib-load', () => {
     const [finding] = check(rule, plan);
     expect(finding?.severity).toBe('danger');
     expect(finding?.message.text).toMatch(
-      /^crib A contact \d may have to carry [\d,]+ lb \(.+\)\. It holds 6,000 lb/,
+      /^Crib A contact \d may have to carry [\d,]+ lb \(.+\)\. It holds 6,000 lb/,
     );
   });
 

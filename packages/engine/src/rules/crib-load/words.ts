@@ -3,18 +3,18 @@ import { messages } from '../../finding/message.js';
 /** Every sentence of the rule. */
 export const words = {
   'over-contact':
-    'crib {crib} contact {contact} may have to carry {load} ({governs}). It holds {capacity} ({sum}). Spread the load over more contacts, or use larger timbers.',
+    'Crib {crib} contact {contact} may have to carry {load} ({governs}). It holds {capacity} ({sum}). Spread the load over more contacts, or use larger timbers.',
   'over-whole':
-    'crib {crib} may have to carry {load} ({governs}). Its {contacts} loaded contacts hold {capacity} ({sum}). Add a crib, or use larger timbers.',
+    'Crib {crib} may have to carry {load} ({governs}). Its {contacts} loaded contacts hold {capacity} ({sum}). Add a crib, or use larger timbers.',
   'over-limit':
-    'crib {crib} contact {contact} may have to carry {load} ({governs}), {use} of the {capacity} that it holds. The policy allows {limit}.',
-  unknown: 'crib {crib}: nobody knows what it has to carry. {why} Until then this check has not passed.',
+    'Crib {crib} contact {contact} may have to carry {load} ({governs}), {use} of the {capacity} that it holds. The policy allows {limit}.',
+  unknown: 'Crib {crib}: nobody knows what it has to carry. {why} Until then this check has not passed.',
   'step-over':
-    'step chock {chock} may have to carry {load} ({governs}). It holds {capacity}. Use a crib, or more of them.',
+    'Step chock {chock} may have to carry {load} ({governs}). It holds {capacity}. Use a crib, or more of them.',
   'step-unrated':
-    'step chock {chock}: nobody knows what it holds, and it may have to carry {load}. Until then this check has not passed. Take the rating from its maker.',
+    'Step chock {chock}: nobody knows what it holds, and it may have to carry {load}. Until then this check has not passed. Take the rating from its maker.',
   'step-unknown':
-    'step chock {chock}: nobody knows what it has to carry. {why} Until then this check has not passed.',
+    'Step chock {chock}: nobody knows what it has to carry. {why} Until then this check has not passed.',
   'weigh-it': 'Give the weight and the place of the centre of gravity of what rests on it.',
   'as-built': 'as built',
   'fix-build': 'Build it {layout} of {timber}, {courses} courses ({use} of its capacity)',

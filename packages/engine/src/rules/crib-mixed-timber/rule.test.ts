@@ -9,7 +9,7 @@ it('says how much stiffer the other is', () => {
   const cribs = trailerOnCar.cribs.map((c) => (c.name === 'B' ? { ...c, timber: oak } : c));
   expect(check(rule, { ...trailerOnCar, cribs }).map((f) => f.message.text)).toEqual([
     expect.stringContaining(
-      'cribs A and B hold the trailer and differ in timber (4x4 Douglas fir-larch and 4x4 oak). The stiffer takes 2.0 times',
+      'Cribs A and B hold the trailer and differ in timber (4x4 Douglas fir-larch and 4x4 oak). The stiffer takes 2.0 times',
     ),
   ]);
 });

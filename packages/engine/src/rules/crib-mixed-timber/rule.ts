@@ -6,7 +6,7 @@ import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   mixed:
-    'cribs {first} and {second} hold the {vehicle} and differ in timber ({one} and {other}). The stiffer takes {times} times as much for the same settling. Build both of the same, or look at their loads.',
+    'Cribs {first} and {second} hold the {vehicle} and differ in timber ({one} and {other}). The stiffer takes {times} times as much for the same settling. Build both of the same, or look at their loads.',
   'other-here': 'The other one is here.',
 } as const;
 const say = messages('crib-mixed-timber', words);

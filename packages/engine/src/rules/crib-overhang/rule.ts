@@ -7,9 +7,9 @@ import { practice, published, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   'too-short':
-    'crib {crib}: its timbers stick out {overhang} past the contacts. At least {least} is asked for, or the ends split and walk out.',
+    'Crib {crib}: its timbers stick out {overhang} past the contacts. At least {least} is asked for, or the ends split and walk out.',
   'too-long':
-    'crib {crib}: its timbers stick out {overhang} past the contacts. More than {most} narrows the base: it is {width} wide.',
+    'Crib {crib}: its timbers stick out {overhang} past the contacts. More than {most} narrows the base: it is {width} wide.',
   'set-here': 'The limit is set here: {limit}.',
   'fix-overhang': 'Use an overhang of {overhang}',
 } as const;

@@ -19,7 +19,7 @@ describe('crib-reach', () => {
   it('says what stays open, with the sum, and offers the courses that fit', () => {
     const [finding] = found({ courses: 8 });
     expect(finding?.message.text).toBe(
-      "crib A does not reach the trailer's rail: 12 in is left open (40 in − 28 in) and its wedges close 2 in. " +
+      "Crib A does not reach the trailer's rail: 12 in is left open (40 in − 28 in) and its wedges close 2 in. " +
         'Use 11 courses: 1.5 in is then left for the wedges.',
     );
     expect(finding?.fixes[0]?.edits[0]).toMatchObject({ text: '11' });

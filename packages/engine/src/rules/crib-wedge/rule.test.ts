@@ -12,7 +12,7 @@ it('passes the samples', () => expect(check(rule, trailerOnCar)).toEqual([]));
 it('wants a pair for each loaded contact', () => {
   const [finding] = found({ pairs: 1, travel, preload: 0 });
   expect(finding?.message.text).toBe(
-    'crib A has 1 pair of wedges for 4 loaded contacts. A contact without wedges may not be tight: use 4 pairs.',
+    'Crib A has 1 pair of wedges for 4 loaded contacts. A contact without wedges may not be tight: use 4 pairs.',
   );
   expect(finding?.fixes[0]?.edits[0]).toMatchObject({ text: '4 pairs' });
 });

@@ -9,10 +9,10 @@ import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
-  few: 'crib {crib} has {pairs} for {loaded} loaded contacts. A contact without wedges may not be tight: use {loaded} pairs.',
-  none: 'crib {crib} has no wedges. Nothing makes its {loaded} loaded contacts tight: use {loaded} pairs.',
+  few: 'Crib {crib} has {pairs} for {loaded} loaded contacts. A contact without wedges may not be tight: use {loaded} pairs.',
+  none: 'Crib {crib} has no wedges. Nothing makes its {loaded} loaded contacts tight: use {loaded} pairs.',
   travel:
-    'crib {crib}: its wedges are to close {travel}. One pair closes at most {most}; more, and they stand on their tips. Use shims or another course.',
+    'Crib {crib}: its wedges are to close {travel}. One pair closes at most {most}; more, and they stand on their tips. Use shims or another course.',
   'fix-pairs': 'Use {pairs} pairs of wedges',
 } as const;
 const say = messages('crib-wedge', words);

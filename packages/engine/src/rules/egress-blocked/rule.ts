@@ -14,11 +14,11 @@ import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
-  blocked: 'way out {way} is blocked by {what}. Move it, or leave another way.',
+  blocked: 'Way out {way} is blocked by {what}. Move it, or leave another way.',
   across:
-    'way out {way}: {what} runs across it near the ground. Lead it elsewhere, or the one who leaves in a hurry falls.',
-  narrow: 'way out {way} is {width} wide. At least {least} is asked for.',
-  none: 'the plan gives no way out. Say where the rescuer kneels and which way they leave.',
+    'Way out {way}: {what} runs across it near the ground. Lead it elsewhere, or the one who leaves in a hurry falls.',
+  narrow: 'Way out {way} is {width} wide. At least {least} is asked for.',
+  none: 'The plan gives no way out. Say where the rescuer kneels and which way they leave.',
   'in-the-way': 'This is in the way.',
 } as const;
 const say = messages('egress-blocked', words);

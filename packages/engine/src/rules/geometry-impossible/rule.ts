@@ -10,17 +10,17 @@ import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
-  'no-size': 'the {vehicle} has no length, width or height. Give its size.',
-  'part-outside': 'the {part} of the {vehicle} runs from {from} to {to}, and the vehicle is {length} long.',
+  'no-size': 'The {vehicle} has no length, width or height. Give its size.',
+  'part-outside': 'The {part} of the {vehicle} runs from {from} to {to}, and the vehicle is {length} long.',
   'axle-outside': '{axle} of the {vehicle} is at {at}, and the vehicle is {length} long.',
   'cargo-outside': '{cargo} of the {vehicle} lies from {from} to {to}, and the vehicle is {length} long.',
-  'height-backwards': 'the {part} of the {vehicle} is higher than the vehicle itself.',
+  'height-backwards': 'The {part} of the {vehicle} is higher than the vehicle itself.',
   'rests-beside':
-    'the {upper} is to rest on the {lower} at {at}, where the {lower} is not. The nearest of it is {off} away.',
-  'rests-not-part': 'the {upper} is to rest at its {part}, {off} beside it.',
+    'The {upper} is to rest on the {lower} at {at}, where the {lower} is not. The nearest of it is {off} away.',
+  'rests-not-part': 'The {upper} is to rest at its {part}, {off} beside it.',
   'rests-gap':
-    'the {upper} rests on the {lower}, and between the {part} ({high}) and the {under} ({low}) lie {gap}. One of the heights is wrong.',
-  'no-weight': 'the {vehicle} weighs nothing: its axles carry nothing, and no weight is stated.',
+    'The {upper} rests on the {lower}, and between the {part} ({high}) and the {under} ({low}) lie {gap}. One of the heights is wrong.',
+  'no-weight': 'The {vehicle} weighs nothing: its axles carry nothing, and no weight is stated.',
 } as const;
 const say = messages('geometry-impossible', words);
 

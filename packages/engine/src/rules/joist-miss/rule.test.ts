@@ -36,7 +36,7 @@ describe('joist-miss', () => {
 
   it('says so where a crib captures nothing, or misses all', () => {
     expect(found(20 * foot, 0, { captures: [] })[0]?.message.text).toBe(
-      'crib A captures nothing. Say what its top meets.',
+      'Crib A captures nothing. Say what its top meets.',
     );
     expect(
       found(20 * foot, 0, {

@@ -13,9 +13,9 @@ import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   misses:
-    'crib {crib} contact {contact} misses the {part}: the nearest is {off} away, and {reach} counts as under it. {advice}',
-  'no-such-part': 'crib {crib} is to capture {part}, and the {vehicle} has no such part.',
-  nothing: 'crib {crib} captures nothing. Say what its top meets.',
+    'Crib {crib} contact {contact} misses the {part}: the nearest is {off} away, and {reach} counts as under it. {advice}',
+  'no-such-part': 'Crib {crib} is to capture {part}, and the {vehicle} has no such part.',
+  nothing: 'Crib {crib} captures nothing. Say what its top meets.',
   'to-meet': 'It is to meet the {part}.',
   'move-it': 'Move the crib to {place}.',
   'look-again': 'No place near here puts every contact under its part. Look at another layout.',

@@ -12,9 +12,9 @@ import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   lifts:
-    'supports under the {vehicle} are set with {upward} upward in all ({sum}), {share} of its weight. That lifts it, and the plan does not say that it means to. Set them snug, or write `lift intended`.',
+    'Supports under the {vehicle} are set with {upward} upward in all ({sum}), {share} of its weight. That lifts it, and the plan does not say that it means to. Set them snug, or write `lift intended`.',
   follow:
-    'the plan means to lift the {vehicle}, and no crib follows it up. Crib as it rises, an inch at a time.',
+    'The plan means to lift the {vehicle}, and no crib follows it up. Crib as it rises, an inch at a time.',
 } as const;
 const say = messages('lifting-intent', words);
 

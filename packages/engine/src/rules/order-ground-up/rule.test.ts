@@ -9,7 +9,7 @@ describe('order-ground-up', () => {
   it('wants the car held before the trailer', () => {
     const [finding] = check(rule, hastyTrailer);
     expect(finding?.at).toEqual({ element: 'step/1' });
-    expect(finding?.message.text).toContain('step 1 holds the trailer before the car beneath it is held');
+    expect(finding?.message.text).toContain('Step 1 holds the trailer before the car beneath it is held');
   });
 
   it('lets a step wait for the one that it needs', () => {

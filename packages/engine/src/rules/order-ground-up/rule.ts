@@ -8,11 +8,11 @@ import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   'lower-first':
-    'step {step} holds the {upper} before the {lower} beneath it is held. Build from the ground up: {advice}',
+    'Step {step} holds the {upper} before the {lower} beneath it is held. Build from the ground up: {advice}',
   'lower-never': 'no step holds the {lower}. Hold it in a step before this one.',
   'move-after': 'do step {first} before it.',
   'base-first':
-    'step {step} builds {support} before the pad {pad} that it stands on is there. Lay the pad first.',
+    'Step {step} builds {support} before the pad {pad} that it stands on is there. Lay the pad first.',
   'held-here': 'Here the {lower} is held.',
   'fix-after': 'Let step {step} wait for step {first}',
 } as const;

@@ -7,15 +7,15 @@ import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
-  'no-steps': 'the plan says what stands and not in which order it is built. Write the steps.',
+  'no-steps': 'The plan says what stands and not in which order it is built. Write the steps.',
   'no-step': '{support} is in the plan and no step puts it in.',
   'never-locked': '{support} is set and no step locks it. Lock it before anyone works in the load’s path.',
-  'chocks-first': 'step {step} works at {vehicle} before its wheels are chocked (step {first}). Chock first.',
+  'chocks-first': 'Step {step} works at {vehicle} before its wheels are chocked (step {first}). Chock first.',
   'ends-first':
-    'step {step} tightens {tie} before {support} stands. A strap or chain is tightened when both of its ends are there.',
-  'lock-late': 'step {step} checks or relies on {support} before it is locked (step {first}). Lock first.',
-  circle: 'steps {steps} wait for each other, so none of them can start. Take one `after` out.',
-  'remove-early': 'step {step} takes out {support}, which no step before it put in.',
+    'Step {step} tightens {tie} before {support} stands. A strap or chain is tightened when both of its ends are there.',
+  'lock-late': 'Step {step} checks or relies on {support} before it is locked (step {first}). Lock first.',
+  circle: 'Steps {steps} wait for each other, so none of them can start. Take one `after` out.',
+  'remove-early': 'Step {step} takes out {support}, which no step before it put in.',
 } as const;
 const say = messages('order-missing', words);
 

@@ -24,7 +24,7 @@ it('shows a loosened limit with its reason', () => {
   const [finding] = found({ loosened: true, reason: 'longer timbers on trial' });
   expect(finding?.severity).toBe('warning');
   expect(finding?.message.text).toBe(
-    'policy Ours lets height ratio all contacts be 4, which is less safe than the 3 it replaces. Its reason: longer timbers on trial',
+    'Policy Ours lets height ratio all contacts be 4, which is less safe than the 3 it replaces. Its reason: longer timbers on trial',
   );
   expect(finding?.related[0]?.at.element).toBe('policy/Shipped');
 });

@@ -6,9 +6,9 @@ import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   'with-reason':
-    'policy {policy} lets {limit} be {value}, which is less safe than the {shipped} it replaces. Its reason: {reason}',
+    'Policy {policy} lets {limit} be {value}, which is less safe than the {shipped} it replaces. Its reason: {reason}',
   'no-reason':
-    'policy {policy} lets {limit} be {value}, which is less safe than the {shipped} it replaces, and gives no reason. Write why, after `because`.',
+    'Policy {policy} lets {limit} be {value}, which is less safe than the {shipped} it replaces, and gives no reason. Write why, after `because`.',
   'replaced-here': 'It replaces this.',
 } as const;
 const say = messages('policy-loosened', words);

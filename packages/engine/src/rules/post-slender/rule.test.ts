@@ -49,7 +49,7 @@ describe('post-slender', () => {
   it('says how long a post may be', () => {
     const [found] = check(rule, upright(180));
     expect(found?.message.text).toBe(
-      'strut S1 is a Fir4x4 of 180 in: slenderness 51.43 (180 in ÷ 3.5 in). A post may have 50. ' +
+      'Strut S1 is a Fir4x4 of 180 in: slenderness 51.43 (180 in ÷ 3.5 in). A post may have 50. ' +
         'Use a thicker post, or a shorter one of at most 175 in.',
     );
     expect(found?.figures.map((f) => f.key)).toEqual(['slenderness', 'post slenderness', 'length']);

@@ -7,7 +7,7 @@ import { fromMemory, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   'too-slender':
-    'strut {strut} is a {post} of {length}: slenderness {slenderness} ({sum}). A post may have {limit}. Use a thicker post, or a shorter one of at most {most}.',
+    'Strut {strut} is a {post} of {length}: slenderness {slenderness} ({sum}). A post may have {limit}. Use a thicker post, or a shorter one of at most {most}.',
   'limit-set-here': 'The limit is set here: {limit}.',
 } as const;
 const say = messages('post-slender', words);

@@ -13,11 +13,11 @@ import { fromMemory, practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   'too-flat':
-    'strut {strut} stands at {angle} to the ground ({sum}). Flatter than {least} it pushes out more than up. {advice}',
+    'Strut {strut} stands at {angle} to the ground ({sum}). Flatter than {least} it pushes out more than up. {advice}',
   'too-steep':
-    'strut {strut} stands at {angle} to the ground ({sum}). Steeper than {most} it holds nothing sideways. {advice}',
-  upside: 'strut {strut}: its head is not above its foot. A strut pushes up from the ground.',
-  'not-as-typed': 'strut {strut} is said to stand at {typed}. From head to foot it is {angle} ({sum}).',
+    'Strut {strut} stands at {angle} to the ground ({sum}). Steeper than {most} it holds nothing sideways. {advice}',
+  upside: 'Strut {strut}: its head is not above its foot. A strut pushes up from the ground.',
+  'not-as-typed': 'Strut {strut} is said to stand at {typed}. From head to foot it is {angle} ({sum}).',
   'set-foot': 'Set the foot {out} out.',
   'set-here': 'The limit is set here: {limit}.',
   'fix-foot': 'Set the foot {out} out',

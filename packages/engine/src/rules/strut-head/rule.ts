@@ -10,13 +10,13 @@ import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   moves:
-    'strut {strut} has its head on the {part} of the {vehicle}, which moves. {remark}Put it on a frame rail or a joist.',
+    'Strut {strut} has its head on the {part} of the {vehicle}, which moves. {remark}Put it on a frame rail or a joist.',
   'may-not-bear':
-    'strut {strut} has its head on the {part} of the {vehicle}, which may not bear. {remark}Put it on a frame rail or a joist.',
+    'Strut {strut} has its head on the {part} of the {vehicle}, which may not bear. {remark}Put it on a frame rail or a joist.',
   'no-part':
-    'strut {strut} has its head on the {part}, and the {vehicle} has no such part. Parts that may bear: {parts}.',
-  'no-vehicle': 'strut {strut} has its head on {vehicle}, which is not in this plan.',
-  beside: 'strut {strut}: its head misses the {part} of the {vehicle} by {off}.',
+    'Strut {strut} has its head on the {part}, and the {vehicle} has no such part. Parts that may bear: {parts}.',
+  'no-vehicle': 'Strut {strut} has its head on {vehicle}, which is not in this plan.',
+  beside: 'Strut {strut}: its head misses the {part} of the {vehicle} by {off}.',
 } as const;
 const say = messages('strut-head', words);
 

@@ -10,9 +10,9 @@ import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   'too-long':
-    'strut {strut} has to be {length} long from head to foot ({sum}). {gear} goes to {longest}. Use a longer one, or set the foot nearer.',
+    'Strut {strut} has to be {length} long from head to foot ({sum}). {gear} goes to {longest}. Use a longer one, or set the foot nearer.',
   'too-short':
-    'strut {strut} has only {length} from head to foot ({sum}). {gear} is at least {shortest}. Use a shorter one, or set the foot farther out.',
+    'Strut {strut} has only {length} from head to foot ({sum}). {gear} is at least {shortest}. Use a shorter one, or set the foot farther out.',
 } as const;
 const say = messages('strut-length', words);
 

@@ -7,11 +7,11 @@ import type { Workings } from '../../workings/workings.js';
 import { practice, published, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
-  over: 'strut {strut} may have to carry {load} ({governs}). At {length} it holds {capacity}. Use a stronger or shorter one, or more of them.',
+  over: 'Strut {strut} may have to carry {load} ({governs}). At {length} it holds {capacity}. Use a stronger or shorter one, or more of them.',
   'over-limit':
-    'strut {strut} may have to carry {load} ({governs}), {use} of the {capacity} that it holds at {length}. The policy allows {limit}.',
+    'Strut {strut} may have to carry {load} ({governs}), {use} of the {capacity} that it holds at {length}. The policy allows {limit}.',
   'no-rating':
-    'strut {strut}: nothing says what it holds at {length}, and it may have to carry {load}. Until then this check has not passed. Take the rating from its maker’s table.',
+    'Strut {strut}: nothing says what it holds at {length}, and it may have to carry {load}. Until then this check has not passed. Take the rating from its maker’s table.',
   'as-built': 'as built',
 } as const;
 const say = messages('strut-load', words);

@@ -4,9 +4,9 @@ import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   'no-lock':
-    'strut {strut}: nothing says how it is locked. Pin it, or back it off onto its lock, before anyone relies on it.',
+    'Strut {strut}: nothing says how it is locked. Pin it, or back it off onto its lock, before anyone relies on it.',
   'pump-only':
-    'strut {strut} stands on its pump alone. A leak lets it down. Pin it, or back it off onto its lock.',
+    'Strut {strut} stands on its pump alone. A leak lets it down. Pin it, or back it off onto its lock.',
   'fix-pin': 'Lock it: pinned',
 } as const;
 const say = messages('strut-lock', words);

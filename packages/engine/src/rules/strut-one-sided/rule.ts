@@ -6,7 +6,7 @@ import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   'one-side':
-    'the {vehicle} has struts on its {side} side ({struts}) and none on the other. What is done on one side is answered on the other: set struts on the {other} side too.',
+    'The {vehicle} has struts on its {side} side ({struts}) and none on the other. What is done on one side is answered on the other: set struts on the {other} side too.',
 } as const;
 const say = messages('strut-one-sided', words);
 

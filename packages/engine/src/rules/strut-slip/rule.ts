@@ -11,9 +11,9 @@ import { published, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   slides:
-    'strut {strut}: its foot slides under any load. At {angle} it takes friction of {needed} ({sum}), and {friction} is counted on. Untied, the strut adds nothing. Tie its foot.',
+    'Strut {strut}: its foot slides under any load. At {angle} it takes friction of {needed} ({sum}), and {friction} is counted on. Untied, the strut adds nothing. Tie its foot.',
   'tied-aside':
-    'strut {strut}: {tie} pulls across the way in which its foot would slide, so it does not hold it. Run it back toward the vehicle, to the foot across.',
+    'Strut {strut}: {tie} pulls across the way in which its foot would slide, so it does not hold it. Run it back toward the vehicle, to the foot across.',
 } as const;
 const say = messages('strut-slip', words);
 

@@ -8,7 +8,7 @@ import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
-  untied: 'strut {strut}: nothing ties its foot. At {angle} the load pushes the foot out. {advice}',
+  untied: 'Strut {strut}: nothing ties its foot. At {angle} the load pushes the foot out. {advice}',
   'tie-across': 'Run a strap from its foot to the foot of {other}.',
   'tie-somewhere': 'Run a strap from its foot to the foot of a strut on the other side, or to an anchor.',
   'fix-tie': 'Strap the feet of {strut} and {other} together',

@@ -7,7 +7,7 @@ import type { Workings } from '../../workings/workings.js';
 import { practice, published, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
-  tips: 'the {vehicle} tips over {toward} under a push of {share} of its weight ({sum}). The policy asks for {limit}. Set struts on both sides, or put supports farther out.',
+  tips: 'The {vehicle} tips over {toward} under a push of {share} of its weight ({sum}). The policy asks for {limit}. Set struts on both sides, or put supports farther out.',
   unknown:
     'How hard a push tips the {vehicle} is not known, because the height of its centre of gravity is not. Give it. Until then this check has not passed.',
   'set-here': 'The margin is set here: {limit}.',

@@ -6,7 +6,7 @@ import { fromMemory, practice, type Rule, type RuleFinding } from '../rule.js';
 const words = {
   falls: 'Nothing holds {end} of the {vehicle}{when}. Put a support under it.',
   balances:
-    'the {vehicle} only balances{when}: nothing keeps it from going over. Put supports on both sides of its centre of gravity.',
+    'The {vehicle} only balances{when}: nothing keeps it from going over. Put supports on both sides of its centre of gravity.',
   unsolved:
     'How the {vehicle} rests could not be worked out. Treat it as not held: this check has not passed.',
   unknown:

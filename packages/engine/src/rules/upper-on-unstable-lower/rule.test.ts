@@ -11,7 +11,7 @@ it('says so where nothing holds the car', () => {
     cribs: trailerOnCar.cribs.filter((c) => !c.name.startsWith('C') || c.name === 'C'),
   };
   expect(check(rule, loose).map((f) => f.message.text)).toEqual([
-    'the trailer rests on the car, and nothing holds the car. Put cribs or step chocks under it before the trailer is touched.',
+    'The trailer rests on the car, and nothing holds the car. Put cribs or step chocks under it before the trailer is touched.',
   ]);
 });
 

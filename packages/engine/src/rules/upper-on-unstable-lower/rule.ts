@@ -5,7 +5,7 @@ import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   'not-held':
-    'the {upper} rests on the {lower}, and nothing holds the {lower}. Put cribs or step chocks under it before the {upper} is touched.',
+    'The {upper} rests on the {lower}, and nothing holds the {lower}. Put cribs or step chocks under it before the {upper} is touched.',
   'rests-here': 'Here the {upper} rests on it.',
 } as const;
 const say = messages('upper-on-unstable-lower', words);

@@ -10,10 +10,10 @@ import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
-  none: 'the {vehicle} stands on its wheels and nothing keeps them from rolling. Chock them both ways.',
-  'one-way': 'the {vehicle} is chocked against rolling {ways} only. Chock it both ways.',
+  none: 'The {vehicle} stands on its wheels and nothing keeps them from rolling. Chock them both ways.',
+  'one-way': 'The {vehicle} is chocked against rolling {ways} only. Chock it both ways.',
   'on-a-grade':
-    'the {vehicle} stands on a grade of {grade} and its wheels may roll {missing}. Chock them both ways.',
+    'The {vehicle} stands on a grade of {grade} and its wheels may roll {missing}. Chock them both ways.',
   'fix-chock': 'Chock the {vehicle} both ways',
 } as const;
 const say = messages('wheels-unchocked', words);

@@ -16,12 +16,12 @@ it('says good only when every check ran and found nothing', () => {
 it('names the worst first', () => {
   const standing = standingOf({ danger: 1, warning: 2, note: 0, notRun: 1, pending: false }, [
     { severity: 1, message: 'look again' },
-    { severity: 0, message: 'crib A stands 49 in' },
+    { severity: 0, message: 'Crib A stands 49 in' },
   ]);
   expect(standing).toEqual({
     kind: 'danger',
     count: 1,
-    worst: 'crib A stands 49 in',
+    worst: 'Crib A stands 49 in',
   });
 });
 
