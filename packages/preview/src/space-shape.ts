@@ -1,4 +1,4 @@
-import type { SpaceScene } from '@cribwright/drawing/page';
+import { blockFaces, type SpaceScene } from '@cribwright/drawing/page';
 import {
   BufferGeometry,
   type Color,
@@ -66,21 +66,12 @@ const byTone = (solids: readonly Solid[]): ReadonlyMap<Solid['tone'], readonly S
   return found;
 };
 
-const quads = [
-  [0, 3, 2, 1],
-  [4, 5, 6, 7],
-  [0, 1, 5, 4],
-  [1, 2, 6, 5],
-  [2, 3, 7, 6],
-  [3, 0, 4, 7],
-] as const;
-
 const bars = [0, 1, 1, 2, 2, 3, 3, 0, 4, 5, 5, 6, 6, 7, 7, 4, 0, 4, 1, 5, 2, 6, 3, 7] as const;
 
 function geometry(solid: Solid): BufferGeometry {
   if (solid.kind !== 'block') return round(solid);
   const shape = new BufferGeometry();
-  const corners = quads.flatMap(([a, b, c, d]) => [a, b, c, a, c, d]);
+  const corners = blockFaces.flatMap(([a, b, c, d]) => [a, b, c, a, c, d]);
   shape.setAttribute('position', at(solid, corners));
   shape.computeVertexNormals();
   return shape;

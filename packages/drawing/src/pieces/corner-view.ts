@@ -1,19 +1,10 @@
 import { line, polygon } from '../scene/draw.js';
 import type { Item, Point, Tone } from '../scene/scene.js';
 import { outline, pointsOf, ring } from '../space/project.js';
-import type { Solid } from '../space/solid.js';
+import { blockFaces, type Solid } from '../space/solid.js';
 import type { Point3 } from '../space/vector.js';
 
 type Flatten = (p: Point3) => Point;
-
-const faces = [
-  [0, 3, 2, 1],
-  [4, 5, 6, 7],
-  [0, 1, 5, 4],
-  [1, 2, 6, 5],
-  [2, 3, 7, 6],
-  [3, 0, 4, 7],
-] as const;
 
 /** The faces of a solid that are seen from a corner, lightest on top. */
 export function seenFaces(
@@ -40,7 +31,7 @@ export function seenFaces(
   const flip = turned(solid.corners) ? 1 : -1;
   const corners = solid.corners.map(toSheet);
   const seen: Item[] = [];
-  faces.forEach((face, index) => {
+  blockFaces.forEach((face, index) => {
     const points = face.map((i) => corners[i] ?? nowhere);
     // Seen from outside, the corners of a face go round one way; from inside, the other.
     if (area(points) * flip <= 1e-9) return;

@@ -27,6 +27,16 @@ export type Solid =
       readonly thickness: number;
     };
 
+/** The corners of each face of a block, going round as seen from outside: below, above, then the sides. */
+export const blockFaces = [
+  [0, 3, 2, 1],
+  [4, 5, 6, 7],
+  [0, 1, 5, 4],
+  [1, 2, 6, 5],
+  [2, 3, 7, 6],
+  [3, 0, 4, 7],
+] as const;
+
 /** An upright block between two opposite corners. */
 export const block = (key: string, tone: Tone, a: Point3, b: Point3): Solid => ({
   kind: 'block',
