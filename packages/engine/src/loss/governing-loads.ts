@@ -8,6 +8,7 @@ import { at, indexAt } from '../resting/at.js';
 import type { GoverningLoad } from '../workings/governing-load.js';
 import type { SupportPoint } from '../workings/support-points.js';
 import type { Workings } from '../workings/workings.js';
+import { byBalance } from './by-balance.js';
 import { type CaseRun, type Extremes, holds } from './case-run.js';
 import { cornerWords } from './corner-words.js';
 import type { ComponentRun, LossWorking } from './loss-working.js';
@@ -52,19 +53,15 @@ export function governingLoads(w: Workings, resting: LossWorking): ReadonlyMap<s
           known && worst !== undefined
             ? wholeLoad(points, worst, worst.run.whole.forces[e], part, w)
             : unknownLoad(w, 'load', 'load'),
-        asBuilt: measured(
+        asBuilt: byBalance(
           force(w.plan.display, 'asBuilt', 'load as built', 'up'),
           known ? { low: at(last.whole.low, e), high: at(last.whole.high, e) } : undefined,
-          balance,
         ),
       });
     });
   }
   return loads;
 }
-
-/** How a load was found that no short sum gives. */
-const balance = 'from the balance of all forces';
 
 interface Case {
   readonly run: CaseRun;
@@ -133,10 +130,9 @@ function pointLoad(p: SupportPoint, worst: Worst, part: ComponentRun, w: Working
     exactly(p.stiffness),
     'of all that stands between the load and the ground',
   );
-  const closing = measured(
+  const closing = byBalance(
     length(display, 'closing', p.original ? 'settling' : 'settling since it was placed', 'nearest'),
     exactly((worst.force - p.preload) / p.stiffness),
-    balance,
   );
   return computed(
     force(display, 'load', 'load', 'up', { governs: governs(worst, part) }),
@@ -155,7 +151,7 @@ function wholeLoad(
 ): Figure {
   const { display } = w.plan;
   const inputs = points.map(({ p, i }) =>
-    measured(force(display, p.id, p.label, 'up'), forces && exactly(at(forces, i)), balance),
+    byBalance(force(display, p.id, p.label, 'up'), forces && exactly(at(forces, i))),
   );
   return computed(
     force(display, 'load', 'load', 'up', { governs: governs(worst, part) }),
@@ -166,12 +162,11 @@ function wholeLoad(
 }
 
 const asBuiltFigure = (w: Workings, run: CaseRun | undefined, i: number): Figure =>
-  measured(
+  byBalance(
     force(w.plan.display, 'asBuilt', 'load as built', 'up'),
     run !== undefined && holds(run) && Number.isFinite(at(run.high, i))
       ? { low: at(run.low, i), high: at(run.high, i) }
       : undefined,
-    balance,
   );
 
 const unknownLoad = (w: Workings, key: string, label: string): Figure =>

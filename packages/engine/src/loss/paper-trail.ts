@@ -1,5 +1,5 @@
 import type { PaperTrail } from '../analysis/analysis.js';
-import { computed, given, measured } from '../figure/compute.js';
+import { computed, given } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { type Display, force, length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
@@ -11,6 +11,7 @@ import { toPlan, toVehicle } from '../vehicle/frame.js';
 import type { SupportPoint } from '../workings/support-points.js';
 import type { Workings } from '../workings/workings.js';
 import { bodyChecks, feet } from './body-checks.js';
+import { byBalance } from './by-balance.js';
 import type { Component, JointCorner } from './components.js';
 import { stiffnessFigure } from './stiffness-figure.js';
 
@@ -27,11 +28,8 @@ export interface Worked {
   readonly there: readonly boolean[];
 }
 
-/** How a number was found that no short sum gives. */
-const balance = 'from the balance of all forces';
-
 const settling = (display: Display, key: string, label: string, metres: number): Figure =>
-  measured(length(display, key, label, 'nearest'), exactly(metres), balance);
+  byBalance(length(display, key, label, 'nearest'), exactly(metres));
 
 /**
  * The sum behind each load of one case, at one corner of the ranges, in steps that a person can follow: a rigid
@@ -147,7 +145,7 @@ function loadFigure(
   const below = planks.get(p.lower);
   const head = force(display, 'load', `load on ${p.label}`, 'up');
   const value = exactly(at(rest.forces, i));
-  if (above === undefined) return measured(head, value, balance);
+  if (above === undefined) return byBalance(head, value);
   const stiffness = stiffnessFigure(p, w);
   const inputs: Record<string, Figure> = { stiffness, above: settlesAt(w, above, p) };
   let closing = '{above}';

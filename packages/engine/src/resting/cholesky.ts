@@ -67,6 +67,23 @@ export function solveShifted(
 }
 
 /**
+ * Leaves of a motion, in place, the part that H does not resist: shrinking it twice by `shift (H + shift D)⁻¹` takes
+ * away what H holds.
+ */
+export function keepUnheld(
+  h: Float64Array,
+  motion: Float64Array,
+  n: number,
+  shift: number,
+  factor: Factor,
+): void {
+  for (let pass = 0; pass < 2; pass++) {
+    for (let i = 0; i < n; i++) motion[i] = at(motion, i) * shift * (at(h, i * n + i) || 1);
+    solveShifted(h, motion, n, shift, factor);
+  }
+}
+
+/**
  * Takes the shift out of a solution of `(H + shift · D) s = r`, in place: what the shift held back is solved for once
  * more. Only where H holds every direction.
  *

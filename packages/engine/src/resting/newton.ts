@@ -1,5 +1,5 @@
 import { at } from './at.js';
-import { type Factor, factorSpace, solveShifted } from './cholesky.js';
+import { type Factor, factorSpace, keepUnheld, solveShifted } from './cholesky.js';
 import { addAlong, addStiffness, type ContactState, closingOf, fillForces } from './contact-law.js';
 import { type Breaks, breaksFor, lineSearch } from './line-search.js';
 import { enough, good, touching } from './piece.js';
@@ -120,16 +120,10 @@ function keepsContacts(s: ScaledSystem, c: ContactState, { force, rate }: Room):
   return true;
 }
 
-/**
- * The part of a step that no closed contact resists: shrinking the step twice by `shift (H + shift)⁻¹` leaves
- * only what H does not hold. `undefined` where the load does not work along it.
- */
+/** The part of a step that no closed contact resists; `undefined` where the load does not work along it. */
 function looseMotion({ h, step, factor }: Room, n: number, shift: number) {
   const v = Float64Array.from(step);
-  for (let pass = 0; pass < 2; pass++) {
-    for (let i = 0; i < n; i++) v[i] = at(v, i) * shift * (at(h, i * n + i) || 1);
-    solveShifted(h, v, n, shift, factor);
-  }
+  keepUnheld(h, v, n, shift, factor);
   const most = v.reduce((m, x) => Math.max(m, Math.abs(x)), 0);
   return most * shift > 1e-10 ? v : undefined;
 }

@@ -1,5 +1,5 @@
 import { at } from './at.js';
-import { factorSpace, solveShifted } from './cholesky.js';
+import { type Factor, factorSpace, keepUnheld, solveShifted } from './cholesky.js';
 import { addStiffness, type ContactState, closingOf } from './contact-law.js';
 import type { ScaledSystem } from './scaled-system.js';
 
@@ -31,33 +31,24 @@ export function onlyBalances(
   const n = 3 * s.bodies.length;
   const h = new Float64Array(n * n);
   for (let i = 0; i < s.count; i++) if (c.present[i] === 1 && at(force, i) > dust) addStiffness(s, i, h, n);
-  const free = freeMotions(h, n);
-  if (free.length !== 1) return free.length > 1;
-  return free.some((motion) =>
-    [1, -1].some((way) => touches.every((i) => way * closingOf(s, i, motion) <= hair)),
-  );
-}
-
-/** As many motions as a stiffness does not hold, each of size one; of more than one, the first two found. */
-function freeMotions(h: Float64Array, n: number): readonly Float64Array[] {
   const factor = factorSpace(n);
   const free = solveShifted(h, new Float64Array(n), n, shift, factor);
-  if (free === 0) return [];
-  const found = Array.from({ length: n }, (_, k) => looseFrom(h, n, k)).filter((v) => v !== undefined);
-  const most = found.reduce((best, v) => (sizeOf(v) > sizeOf(best) ? v : best), new Float64Array(n));
-  const first = most.map((x) => x / (sizeOf(most) || 1));
-  return free === 1 ? [first] : [first, first];
+  if (free !== 1) return free > 1;
+  const motion = unheldMotion(h, n, factor);
+  return [1, -1].some((way) => touches.every((i) => way * closingOf(s, i, motion) <= hair));
 }
 
-/** The part of the k-th motion that the stiffness does not hold. */
-function looseFrom(h: Float64Array, n: number, k: number): Float64Array | undefined {
-  const v = new Float64Array(n);
-  v[k] = 1;
-  for (let pass = 0; pass < 2; pass++) {
-    for (let i = 0; i < n; i++) v[i] = at(v, i) * shift * (at(h, i * n + i) || 1);
-    solveShifted(h, v, n, shift);
+/** The one motion that a stiffness does not hold, of size one. */
+function unheldMotion(h: Float64Array, n: number, factor: Factor): Float64Array {
+  let clearest = new Float64Array(n);
+  for (let k = 0; k < n; k++) {
+    const motion = new Float64Array(n);
+    motion[k] = 1;
+    keepUnheld(h, motion, n, shift, factor);
+    if (sizeOf(motion) > sizeOf(clearest)) clearest = motion;
   }
-  return v.every(Number.isFinite) ? v : undefined;
+  const size = sizeOf(clearest) || 1;
+  return clearest.map((x) => x / size);
 }
 
 const sizeOf = (v: Float64Array): number => v.reduce((most, x) => Math.max(most, Math.abs(x)), 0);

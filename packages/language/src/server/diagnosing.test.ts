@@ -6,17 +6,23 @@ const turn = (run: () => void) => void setImmediate(run);
 /** Nothing is left to be worked out. */
 const nothingLeft = (): Iterator<void, boolean> => ({ next: () => ({ done: true, value: false }) });
 
+/** Nobody waits, nothing is laid out before it is checked, and nothing is left to be worked out after. */
+const idle = {
+  turn,
+  pause: async () => undefined,
+  glance: () => new Promise<void>((done) => turn(done)),
+  layout: async () => false,
+  complete: nothingLeft,
+  clear: () => undefined,
+};
+
 /** Files by name; a report says what the file says. */
 function desk(files: Map<string, { version: number; text: string }>) {
   const sent: Report<string>[] = [];
   const cleared: string[] = [];
   let checks = 0;
   const work = diagnosing<string>({
-    turn,
-    pause: async () => undefined,
-    glance: () => new Promise((done) => turn(done)),
-    layout: async () => false,
-    complete: nothingLeft,
+    ...idle,
     check: async (uri) => {
       checks++;
       const file = files.get(uri);
@@ -82,11 +88,7 @@ it('never sends a report that an edit overtook', async () => {
   });
   let first = true;
   const work = diagnosing<string>({
-    turn,
-    pause: async () => undefined,
-    glance: () => new Promise((done) => turn(done)),
-    layout: async () => false,
-    complete: nothingLeft,
+    ...idle,
     check: async (uri) => {
       const file = files.get(uri) ?? { version: 0, text: '' };
       if (first) {
@@ -96,7 +98,6 @@ it('never sends a report that an edit overtook', async () => {
       return { uri, version: file.version, content: file.text, key: file.text, open: false };
     },
     send: ({ content }) => sent.push(content),
-    clear: () => undefined,
   });
   work.touch('a');
   await new Promise((done) => setTimeout(done, 20));
@@ -125,10 +126,7 @@ function heavy() {
   let version = 1;
   const whole = new Set<string>();
   const work = diagnosing<string>({
-    turn,
-    pause: async () => undefined,
-    glance: () => new Promise((done) => turn(done)),
-    layout: async () => false,
+    ...idle,
     check: async (uri) => {
       const content = whole.has(text) ? `${text}, whole` : text;
       return { uri, version, content, key: content, open: true };
@@ -144,7 +142,6 @@ function heavy() {
       return true;
     },
     send: ({ content }) => sent.push(content),
-    clear: () => undefined,
   });
   const edit = (to: string): void => {
     text = to;
@@ -188,18 +185,13 @@ it('shows nothing of a file that was closed while it was being checked', async (
     release = done;
   });
   const work = diagnosing<string>({
-    turn,
-    pause: async () => undefined,
-    glance: () => new Promise((done) => turn(done)),
-    layout: async () => false,
-    complete: nothingLeft,
+    ...idle,
     check: async (uri) => {
       const file = files.get(uri);
       await slow;
       return file && { uri, version: file.version, content: file.text, key: file.text, open: false };
     },
     send: ({ content }) => sent.push(content),
-    clear: () => undefined,
   });
   work.touch('a');
   await new Promise((done) => setTimeout(done, 20));
@@ -217,9 +209,8 @@ function slow(drawn: boolean) {
   let version = 1;
   let known: 'geometry' | 'loads' | 'push' = 'geometry';
   const work = diagnosing<string>({
-    turn,
+    ...idle,
     pause: async () => void log.push('pause'),
-    glance: () => new Promise((done) => turn(done)),
     layout: async () => {
       if (drawn) log.push(`layout ${text}`);
       return drawn;
@@ -238,7 +229,6 @@ function slow(drawn: boolean) {
       return true;
     },
     send: ({ content }) => log.push(`sent ${content}`),
-    clear: () => undefined,
   });
   const edit = (to: string): void => {
     text = to;
@@ -287,15 +277,11 @@ it('does not let an edit wait for the pause before the push to end', async () =>
   const sent: string[] = [];
   let version = 1;
   const work = diagnosing<string>({
-    turn,
+    ...idle,
     // Ends only where nobody types any more.
     pause: () => new Promise((done) => setTimeout(done, version === 1 ? 1_000_000 : 0)),
-    glance: () => new Promise((done) => turn(done)),
-    layout: async () => false,
-    complete: nothingLeft,
     check: async (uri) => ({ uri, version, content: `${version}`, key: `${version}`, open: false }),
     send: ({ content }) => sent.push(content),
-    clear: () => undefined,
   });
   work.touch('a');
   while (sent.length === 0) await new Promise((next) => setImmediate(next));
@@ -310,17 +296,13 @@ it('shows what somebody else has worked out meanwhile', async () => {
   const sent: string[] = [];
   let known = 'geometry';
   const work = diagnosing<string>({
-    turn,
-    pause: async () => undefined,
-    glance: () => new Promise((done) => turn(done)),
-    layout: async () => false,
+    ...idle,
     complete: () => {
       known = 'whole';
       return nothingLeft();
     },
     check: async (uri) => ({ uri, version: 1, content: known, key: known, open: known === 'geometry' }),
     send: ({ content }) => sent.push(content),
-    clear: () => undefined,
   });
   work.touch('a');
   await work.settled();

@@ -1,0 +1,7 @@
+import { type Head, measured } from '../figure/compute.js';
+import type { Figure } from '../figure/figure.js';
+import type { Interval } from '../model/interval.js';
+
+/** A force or a settling that comes out of the balance of a whole set-up: no short sum gives it. */
+export const byBalance = (head: Head, value: Interval | undefined): Figure =>
+  measured(head, value, 'from the balance of all forces');
