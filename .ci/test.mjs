@@ -2,6 +2,7 @@
 // The last line is `N passed, N failed`.
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
+import { tallyFailures, vitestFailures } from './failures.mjs';
 import { install, needNode20, node, root, run, source } from './step.mjs';
 
 needNode20();
@@ -53,7 +54,7 @@ const whole = (code) => ({
 const counted = (code, file) => {
   if (!existsSync(file)) return { passed: 0, failed: 1 };
   const { passed, failed } = JSON.parse(readFileSync(file, 'utf8'));
-  return { passed, failed: failed === 0 && code !== 0 ? 1 : failed };
+  return { passed, failed: failed === 0 && code !== 0 ? 1 : failed, failures: tallyFailures(file) };
 };
 
 const vitest = () => {
@@ -68,12 +69,14 @@ const vitest = () => {
     `--outputFile=${file}`,
   ]);
   if (!existsSync(file)) return { passed: 0, failed: 1 };
-  const { numPassedTests, numFailedTests, numPendingTests, success } = JSON.parse(readFileSync(file, 'utf8'));
+  const report = JSON.parse(readFileSync(file, 'utf8'));
+  const { numPassedTests, numFailedTests, numPendingTests, success } = report;
   // A skipped test hides something; it counts as failed.
   const failed = numFailedTests + numPendingTests;
   return {
     passed: numPassedTests,
     failed: failed === 0 && (code !== 0 || !success) ? 1 : failed,
+    failures: vitestFailures(report),
   };
 };
 
@@ -104,6 +107,11 @@ for (const [name, step] of steps) {
 }
 
 console.log('\n');
+// What failed is said here again: it must not be looked for in a long log.
+for (const { name, failed, failures = [] } of rows) {
+  if (failed > 0)
+    console.log(`What failed in "${name}":\n${failures.join('\n') || 'See its lines above.'}\n`);
+}
 for (const { name, passed, failed } of rows) {
   console.log(`${failed > 0 ? 'FAILED' : 'passed'}  ${name}: ${passed} passed, ${failed} failed`);
 }

@@ -9,7 +9,10 @@ export default defineConfig({
   test: {
     include: ['packages/*/src/**/*.test.{ts,tsx}', 'tests/**/*.test.ts'],
     exclude: ['**/dist/**', '**/node_modules/**', 'tests/host/suite/**', '**/out/**'],
+    setupFiles: ['tests/random-seed.ts'],
     passWithNoTests: false,
-    testTimeout: 30_000,
+    // Nothing is measured by these: they end what hangs, on a machine however busy.
+    testTimeout: 400_000,
+    hookTimeout: 400_000,
   },
 });

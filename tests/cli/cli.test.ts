@@ -12,7 +12,7 @@ const folder = mkdtempSync(join(tmpdir(), 'cribwright-plans-'));
 let command = '';
 beforeAll(async () => {
   command = await buildCommand();
-}, 120_000);
+});
 
 const run = (...args: string[]) => runCommand(command, args);
 

@@ -13,7 +13,7 @@ const files = readdirSync(`${root}examples`, { recursive: true, encoding: 'utf8'
 let report: Report = { files: [], unreadable: [] };
 beforeAll(async () => {
   report = await readPlans();
-}, 120_000);
+});
 
 const inFile = (path: string) => report.files.filter((f) => f.path === path);
 const plansOf = (path: string) => inFile(path).flatMap((f) => f.plans);

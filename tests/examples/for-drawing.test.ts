@@ -7,7 +7,7 @@ import { readPlans } from './read-plans.js';
 const size = ({ analysis: { supports, findings } }: PlanReply): number =>
   JSON.stringify([supports, findings]).length;
 
-it('draws of what is sent to the panel what it draws of the whole', { timeout: 120_000 }, async () => {
+it('draws of what is sent to the panel what it draws of the whole', async () => {
   const { files } = await readPlans(['examples/plans']);
   const replies = files.flatMap((f) => f.plans.map((p) => p.reply));
   expect(replies.length).toBeGreaterThan(5);

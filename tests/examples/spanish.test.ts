@@ -96,7 +96,7 @@ const places = (file: BoundFile): readonly number[] => [
 ];
 
 describe.each(names)('%s', (name) => {
-  it('is spoken of in Spanish, with no English word of the trade left', { timeout: 60_000 }, async () => {
+  it('is spoken of in Spanish, with no English word of the trade left', async () => {
     const uri = `memory:/${name}`;
     const checked = await desk.whole(uri, 'push');
     const file = await desk.file(uri);

@@ -49,7 +49,7 @@ export const panelHands = (page: Page): Readonly<Record<string, (given: Given) =
     const frame = await panelFrame(page);
     await frame.waitForSelector(`[data-element="${element}"][data-lit]`, {
       state: 'attached',
-      timeout: 10_000,
+      timeout: 60_000,
     });
   },
   /** Waits until the panel has taken on a theme, and gives its name. */
@@ -60,7 +60,7 @@ export const panelHands = (page: Page): Readonly<Record<string, (given: Given) =
   },
   /** Waits until the panel shows something. */
   shows: async ({ selector }) => {
-    const deadline = Date.now() + 30_000;
+    const deadline = Date.now() + 60_000;
     for (;;) {
       const frame = await panelFrame(page);
       const there = await frame
@@ -85,7 +85,7 @@ export const panelHands = (page: Page): Readonly<Record<string, (given: Given) =
   /** Waits until the window shows something outside the panel. */
   sees: async ({ selector, text }) => {
     const found = page.locator(String(selector), text === undefined ? {} : { hasText: String(text) });
-    await found.first().waitFor({ timeout: 20_000 });
+    await found.first().waitFor({ timeout: 60_000 });
   },
   /** Lets pages read and write the clipboard, as a person would when asked. */
   allowClipboard: async () => page.context().grantPermissions(['clipboard-read', 'clipboard-write']),
@@ -164,7 +164,7 @@ const panelFrame = async (page: Page): Promise<Frame> => {
 const middle = async (page: Page, selector: string): Promise<{ x: number; y: number }> => {
   const frame = await panelFrame(page);
   const shape = frame.locator(selector).first();
-  await shape.waitFor({ state: 'attached', timeout: 10_000 });
+  await shape.waitFor({ state: 'attached', timeout: 60_000 });
   const box = await shape.boundingBox();
   if (!box) throw new Error(`${selector} is not in view`);
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };

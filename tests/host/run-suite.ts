@@ -40,7 +40,7 @@ export const runSuite = async (page: Page, open: (hands: string) => Promise<stri
 };
 
 const late = async (page: Page, log: readonly string[]): Promise<never> => {
-  await new Promise((late) => setTimeout(late, 300_000).unref());
+  await new Promise((late) => setTimeout(late, 900_000).unref());
   await page.screenshot({ path: 'tests/host/out/late.png' });
   throw new Error(
     `The suite did not end in time. See tests/host/out/late.png.\n${log.slice(-30).join('\n')}`,

@@ -50,7 +50,7 @@ beforeAll(async () => {
       worker.postMessage({ jsonrpc: '2.0', id: message.id, result: { text: files[uri] } });
     }
   });
-}, 30_000);
+});
 afterAll(() => worker.terminate());
 
 async function until<T>(look: () => T | undefined): Promise<T> {

@@ -4,7 +4,7 @@ import { frame, frames, type Message } from './frames.js';
 import { serverBundle } from './server-bundle.js';
 
 /** How long a reply may take before a test gives up on it. Nothing is measured by it. */
-const patience = 20_000;
+const patience = 120_000;
 
 export class Refusal extends Error {
   constructor(

@@ -34,23 +34,23 @@ local function work()
     },
   }))
   vim.lsp.buf_attach_client(0, client)
-  assert(vim.wait(20000, function() return published >= 0 end, 10), 'no diagnostics came')
+  assert(vim.wait(120000, function() return published >= 0 end, 10), 'no diagnostics came')
   found.before = messages()
 
   local line = tonumber(os.getenv('CRIB_LINE'))
   local at = { textDocument = vim.lsp.util.make_text_document_params(), position = { line = line, character = 6 } }
-  local hover = vim.lsp.buf_request_sync(0, 'textDocument/hover', at, 20000)
+  local hover = vim.lsp.buf_request_sync(0, 'textDocument/hover', at, 120000)
   found.hover = hover[client].result.contents.value
 
   local range = { start = { line = line, character = 0 }, ['end'] = { line = line, character = 200 } }
   local actions = vim.lsp.buf_request_sync(0, 'textDocument/codeAction', {
     textDocument = at.textDocument, range = range, context = { diagnostics = {}, only = { 'quickfix' } },
-  }, 20000)[client].result
+  }, 120000)[client].result
   found.fixes = vim.tbl_map(function(a) return a.title end, actions)
   local seen = published
   vim.lsp.util.apply_workspace_edit(actions[1].edit, 'utf-16')
   found.text = table.concat(vim.api.nvim_buf_get_lines(0, 0, -1, false), '\n')
-  assert(vim.wait(20000, function() return published > seen end, 10), 'nothing was published after the fix')
+  assert(vim.wait(120000, function() return published > seen end, 10), 'nothing was published after the fix')
   found.after = messages()
 end
 

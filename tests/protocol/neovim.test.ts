@@ -42,11 +42,11 @@ beforeAll(async () => {
     ['--headless', '-u', 'NONE', '-n', '-i', 'NONE', '-c', `luafile ${script}`],
     {
       env,
-      timeout: 60_000,
+      timeout: 240_000,
     },
   );
   seen = JSON.parse(readFileSync(out, 'utf8')) as Seen;
-}, 90_000);
+});
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 it('runs to its end', () => expect(seen.failed).toBeUndefined());
@@ -63,5 +63,8 @@ it('hovers with the sum', () => expect(seen.hover).toContain('16 in'));
 it('offers a fix, and the finding is gone once it is applied', () => {
   expect(seen.fixes.length).toBeGreaterThan(0);
   expect(seen.text).not.toContain('courses   14');
-  expect(seen.after.length).toBeLessThan(seen.before.length);
+  // What is still being worked out may come later than this; the height is checked at once.
+  const heights = (found: Seen['after']) => found.filter((d) => d.code === 'crib-height').length;
+  expect(heights(seen.before)).toBeGreaterThan(0);
+  expect(heights(seen.after)).toBe(0);
 });

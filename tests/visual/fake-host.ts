@@ -6,7 +6,7 @@ import type { Browser, Page } from 'playwright-core';
 import { showMessage, type Whole } from '../../packages/extension/src/features/preview/show-message.js';
 
 /** Longer than this the panel is not waited for, ms. */
-const patience = 10_000;
+const patience = 120_000;
 
 /** Under https, as a page that may use the clipboard must be. */
 export const origin = 'https://panel.test';

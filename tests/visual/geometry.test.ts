@@ -20,7 +20,7 @@ const faults = (name: string, scene: Scene, covered = true): readonly string[] =
 let drawn: readonly DrawnPlan[] = [];
 beforeAll(async () => {
   drawn = [...sampleDrawings(), ...(await examplePlans())];
-}, 240_000);
+});
 
 it('has plans to draw', () => expect(drawn.length).toBeGreaterThan(12));
 
@@ -138,5 +138,5 @@ describe('random plans', () => {
         ...(process.env.RANDOM_PLANS ? {} : { seed: 20261125 }),
       },
     );
-  }, 120_000);
+  });
 });

@@ -18,12 +18,12 @@ const scenes = [plan, later].map((p) => drawScene(p, analysis, firstChoice));
 let browser: Browser;
 beforeAll(async () => {
   browser = await startChromium(true);
-}, 60_000);
+});
 afterAll(() => browser?.close());
 
 const shapes = (page: Page) => page.locator('svg.cw > g').evaluateAll((all) => all.map((g) => g.outerHTML));
 
-describe('what the panel is sent', { timeout: 90_000 }, () => {
+describe('what the panel is sent', () => {
   it('may leave out what did not change, and is drawn all the same', async () => {
     const [one, two] = scenes;
     if (one === undefined || two === undefined) throw new Error('nothing was drawn');

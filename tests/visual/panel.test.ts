@@ -16,7 +16,7 @@ const analysis = analyze(plan);
 let browser: Browser;
 beforeAll(async () => {
   browser = await startChromium();
-}, 60_000);
+});
 afterAll(() => browser?.close());
 
 const opened = async (options: Parameters<typeof openPanel>[3] = {}): Promise<FakeHost> => {
@@ -27,7 +27,7 @@ const opened = async (options: Parameters<typeof openPanel>[3] = {}): Promise<Fa
 const shape = (host: FakeHost, element: string) =>
   host.page.locator(`svg g[role="graphics-object"][data-element="${element}"]`).first();
 
-describe('the panel', { timeout: 90_000 }, () => {
+describe('the panel', () => {
   it('draws the same bytes as the command line, under a strict content policy', async () => {
     const host = await opened();
     const drawn = await host.page.evaluate(() => {
@@ -332,7 +332,7 @@ describe('the panel', { timeout: 90_000 }, () => {
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const themes: readonly Theme[] = ['light', 'dark', 'high-contrast', 'high-contrast-light'];
 
-describe.each(themes)('in the theme %s', { timeout: 90_000 }, (theme) => {
+describe.each(themes)('in the theme %s', (theme) => {
   it('has no serious finding of axe-core, in any view', async () => {
     const host = await opened({ theme });
     await host.page.evaluate(axe);
@@ -378,7 +378,7 @@ it('leaves most of a narrow panel to the drawing', async () => {
   expect(box).toBeGreaterThan(0.65 * 800);
   expect(wide).toBeLessThanOrEqual(500);
   await host.page.context().close();
-}, 60_000);
+});
 
 it.each([400, 600, 1000])(
   'shows all that is under “More” in a panel %i px wide',

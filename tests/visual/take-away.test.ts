@@ -14,7 +14,7 @@ const scene = drawScene(plan, analysis, firstChoice);
 let browser: Browser;
 beforeAll(async () => {
   browser = await startChromium(true);
-}, 60_000);
+});
 afterAll(() => browser?.close());
 
 const opened = async (options: Parameters<typeof openPanel>[3] = {}): Promise<FakeHost> => {
@@ -61,7 +61,7 @@ const seen = (page: Page, png: string | undefined, places: readonly (readonly [n
     { base64: png, spots: places },
   );
 
-describe('taking a drawing away', { timeout: 90_000 }, () => {
+describe('taking a drawing away', () => {
   it('saves SVG, PNG and PDF', async () => {
     const host = await opened();
     await host.page.getByRole('button', { name: 'Save as SVG' }).click();

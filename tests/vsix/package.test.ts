@@ -11,7 +11,7 @@ beforeAll(() => {
   execFileSync(process.execPath, ['packages/extension/build/package.mjs'], { cwd: root, stdio: 'pipe' });
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
   files = unzipSync(readFileSync(join(root, `cribwright-${version}.vsix`)));
-}, 120_000);
+});
 
 it('holds these files and no others', async () => {
   // Chunks of the panel carry a hash of their content in their name.

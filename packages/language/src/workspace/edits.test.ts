@@ -57,7 +57,7 @@ const expectSame = (edited: Workspace, fresh: Workspace, uri: string): void => {
 const number = fc.nat(most - 1);
 const someEdit = fc.tuple(number, number, number, number);
 
-it('binds edited files as if they were read for the first time', { timeout: 120_000 }, async () => {
+it('binds edited files as if they were read for the first time', async () => {
   await fc.assert(
     fc.asyncProperty(
       fc.constantFrom(...names),
