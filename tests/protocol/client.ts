@@ -119,6 +119,8 @@ export async function startServer() {
         processId: process.pid,
         rootUri: null,
         capabilities: {},
+        // However busy the machine is, a check is shown whole, unless a test is about what comes first.
+        initializationOptions: { longestCheck: 1e9 },
         ...more,
       }).result;
       notify('initialized', {});
@@ -141,6 +143,29 @@ export async function startServer() {
       );
       return (found.params as PublishDiagnosticsParams).diagnostics;
     },
+    /** Waits for diagnostics of a file that `fits`, among the messages after `from`: older ones may still be on their way. */
+    async diagnosticsThat(
+      what: string,
+      uri: string,
+      fits: (found: readonly Diagnostic[]) => boolean,
+      from: number,
+    ): Promise<readonly Diagnostic[]> {
+      const found = await message(
+        `diagnostics of ${uri} ${what}`,
+        (m) => {
+          const p = m.params as PublishDiagnosticsParams | undefined;
+          return m.method === 'textDocument/publishDiagnostics' && p?.uri === uri && fits(p.diagnostics);
+        },
+        from,
+      );
+      return (found.params as PublishDiagnosticsParams).diagnostics;
+    },
+    /** Waits until nothing of a file is left to be worked out. */
+    whole: (uri: string): Promise<Message> =>
+      message(`the whole analysis of ${uri}`, (m) => {
+        const p = m.params as { uri?: string; pending?: boolean } | undefined;
+        return m.method === 'cribwright/analysisChanged' && p?.uri === uri && p.pending === false;
+      }),
     /** Every publication for a file so far. */
     published: (uri: string): PublishDiagnosticsParams[] =>
       received

@@ -29,7 +29,18 @@ afterAll(async () => {
 });
 afterEach(() => expect(server.stray()).toBe(''));
 
-const codes = (list: { code?: unknown }[]): unknown[] => list.map((d) => d.code);
+const codes = (list: readonly { code?: unknown }[]): unknown[] => list.map((d) => d.code);
+
+/** A name that is unknown is shown, or no longer. */
+const unknown = (uri: string, is: boolean, from: number) =>
+  server.diagnosticsThat(
+    `${is ? 'with' : 'without'} an unknown name`,
+    uri,
+    (found) => codes(found).includes('unknown-name') === is,
+    from,
+  );
+const takenBack = (uri: string, from: number) =>
+  server.diagnosticsThat('taken back', uri, (found) => found.length === 0, from);
 
 describe('as typed', () => {
   it('underlines a height that is too much, with the rule, its page, and the number that would hold', async () => {
@@ -111,11 +122,10 @@ describe('what goes stale elsewhere', () => {
     server.open(plan, user);
     server.open(other, samplePlan(6));
     expect(codes(await server.diagnostics(plan, 1))).not.toContain('unknown-name');
-    await server.diagnostics(other, 1);
+    await Promise.all([plan, other].map(server.whole));
     const from = server.received.length;
     server.change(used, timber.replace('Yard4x4', 'Other4x4'), 2);
-    const after = await server.diagnostics(plan, 1, from);
-    expect(codes(after)).toContain('unknown-name');
+    await unknown(plan, true, from);
     expect(server.received.slice(from).filter((m) => JSON.stringify(m.params ?? '').includes(other))).toEqual(
       [],
     );
@@ -133,7 +143,7 @@ describe('what goes stale elsewhere', () => {
     let from = server.received.length;
     writeFileSync(path, timber);
     server.notify('workspace/didChangeWatchedFiles', { changes: [{ uri: used, type: 1 }] });
-    expect(codes(await server.diagnostics(plan, 1, from))).not.toContain('unknown-name');
+    await unknown(plan, false, from);
 
     from = server.received.length;
     renameSync(path, join(folder, 'parts', 'other.crib'));
@@ -143,7 +153,7 @@ describe('what goes stale elsewhere', () => {
         { uri: inFolder('parts', 'other.crib'), type: 1 },
       ],
     });
-    expect(codes(await server.diagnostics(plan, 1, from))).toContain('unknown-name');
+    await unknown(plan, true, from);
   });
 
   it('takes back what it showed when a file is closed', async () => {
@@ -152,7 +162,7 @@ describe('what goes stale elsewhere', () => {
     expect(await server.diagnostics(uri, 1)).not.toEqual([]);
     const from = server.received.length;
     server.close(uri);
-    expect(await server.diagnostics(uri, undefined, from)).toEqual([]);
+    await takenBack(uri, from);
   });
 
   it('shows nothing of a file that is opened and closed at once', async () => {
@@ -160,14 +170,7 @@ describe('what goes stale elsewhere', () => {
     server.open(gone, samplePlan(14));
     server.close(gone);
     server.open(marker, samplePlan(14));
-    await server.diagnostics(marker, 1);
-    await server.message(
-      'the marker to be worked out whole',
-      (m) =>
-        m.method === 'cribwright/analysisChanged' &&
-        JSON.stringify(m.params).includes(marker) &&
-        JSON.stringify(m.params).includes('"pending":false'),
-    );
+    await server.whole(marker);
     expect(server.published(gone).at(-1)?.diagnostics ?? []).toEqual([]);
   });
 
@@ -178,7 +181,7 @@ describe('what goes stale elsewhere', () => {
     const from = server.received.length;
     server.close(before);
     server.open(after, samplePlan(14));
-    expect(await server.diagnostics(before, undefined, from)).toEqual([]);
+    await takenBack(before, from);
     expect(codes(await server.diagnostics(after, 1))).toContain('crib-height');
   });
 
@@ -192,7 +195,12 @@ describe('what goes stale elsewhere', () => {
     const from = server.received.length;
     const added = [{ uri: pathToFileURL(outside).toString(), name: 'outside' }];
     server.notify('workspace/didChangeWorkspaceFolders', { event: { added, removed: [] } });
-    expect(codes(await server.diagnostics(plan, 1, from))).not.toContain('use-outside');
+    await server.diagnosticsThat(
+      'without a use line that reaches outside',
+      plan,
+      (found) => !codes(found).includes('use-outside'),
+      from,
+    );
     server.close(plan);
     rmSync(outside, { recursive: true });
   });
@@ -222,8 +230,7 @@ describe('a folder of two hundred files that all use one', () => {
     const [first, second] = [inFolder('yard', 'plan-0.crib'), inFolder('yard', 'plan-1.crib')];
     for (const uri of [first, second]) server.open(uri, text);
     server.open(inFolder('yard', 'shared.crib'), shared);
-    await server.diagnostics(first, 1);
-    await server.diagnostics(second, 1);
+    await Promise.all([first, second].map(server.whole));
     const used = await server.request<unknown[]>('textDocument/references', {
       textDocument: { uri: inFolder('yard', 'shared.crib') },
       position: { line: 1, character: 15 },
@@ -233,12 +240,12 @@ describe('a folder of two hundred files that all use one', () => {
 
     const from = server.received.length;
     server.change(inFolder('yard', 'shared.crib'), shared.replace('YardTrailer', 'OtherTrailer'), 2);
-    expect(codes(await server.diagnostics(first, 1, from))).toContain('unknown-name');
-    expect(codes(await server.diagnostics(second, 1, from))).toContain('unknown-name');
+    await unknown(first, true, from);
+    await unknown(second, true, from);
     const told = server.received
       .slice(from)
       .filter((m) => m.method === 'textDocument/publishDiagnostics')
       .map((m) => (m.params as { uri: string }).uri);
-    expect(told.filter((uri) => uri.includes('/yard/plan-')).sort()).toEqual([first, second].sort());
+    expect(new Set(told.filter((uri) => uri.includes('/yard/plan-')))).toEqual(new Set([first, second]));
   });
 });

@@ -9,7 +9,7 @@ import { openDocuments, sameUri } from './open-documents.js';
 import { publisher } from './publisher.js';
 import { quiet } from './quiet.js';
 import type { Platform } from './serve.js';
-import { defaultSettings, localeOf, readSettings, type Settings } from './settings.js';
+import { defaultSettings, localeOf, longestCheck, readSettings, type Settings } from './settings.js';
 import { today } from './today.js';
 import { watchPlanFiles } from './watch-plan-files.js';
 
@@ -22,9 +22,6 @@ const breath = 250;
 /** ms; a drawing is on the glass by then. */
 const threeFrames = 50;
 const longBreath = 1000;
-
-/** Checks that take longer than this, ms, are shown in two goes: what hangs on no load, then all. */
-const longest = 40;
 
 /** Ties one client to a workspace: keeps texts in step, checks what changed, and answers the features' questions. */
 export function startSession(
@@ -44,7 +41,7 @@ export function startSession(
     get today() {
       return today();
     },
-    hurry: { now: () => performance.now(), over: longest },
+    hurry: { now: () => performance.now(), over: longestCheck(params.initializationOptions) },
   });
 
   async function file(uri: string): Promise<BoundFile | undefined> {

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { defaultSettings, localeOf, readSettings } from './settings.js';
+import { defaultSettings, localeOf, longestCheck, readSettings } from './settings.js';
 
 it('keeps hints off until someone asks for them', () => {
   expect(readSettings(undefined)).toEqual(defaultSettings);
@@ -29,4 +29,10 @@ it('speaks the editor\u2019s language where it can', () => {
   expect(localeOf(defaultSettings, 'de')).toBe('en');
   expect(localeOf(defaultSettings, undefined)).toBe('en');
   expect(localeOf({ ...defaultSettings, language: 'en' }, 'es')).toBe('en');
+});
+
+it('takes how long a check may take before it is shown in two goes', () => {
+  expect(longestCheck({ longestCheck: 0 })).toBe(0);
+  for (const odd of [undefined, {}, { longestCheck: -1 }, { longestCheck: '5' }])
+    expect(longestCheck(odd)).toBe(40);
 });

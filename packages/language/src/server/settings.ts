@@ -31,6 +31,15 @@ export function readSettings(section: unknown): Settings {
   };
 }
 
+/**
+ * Checks that take longer than this, ms, are shown in two goes: what hangs on no load, then all. A client may set it
+ * with `initializationOptions.longestCheck`: 0 always shows what there is first.
+ */
+export const longestCheck = (options: unknown): number => {
+  const value = isLoose(options) ? options.longestCheck : undefined;
+  return typeof value === 'number' && value >= 0 ? value : 40;
+};
+
 /** `inlayHints: { enabled: true }` in a tree of settings, `"inlayHints.enabled": true` in a flat one. */
 function enabled(from: Loose, name: string, otherwise: boolean): boolean {
   const tree = from[name];

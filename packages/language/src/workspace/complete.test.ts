@@ -23,6 +23,17 @@ it('leaves the push open until it is worked out, and then says the same as in on
   expect(atOnce.check(uri).pending).toBeUndefined();
 });
 
+it('shows what was worked out for another file that holds the same plan', async () => {
+  const workspace = await opened(false);
+  const copy = 'memory:/copy.crib';
+  workspace.put(copy, text, 1);
+  await workspace.load(copy);
+  expect(workspace.check(copy).pending).toBe('push');
+  stopsOf(workspace.complete(uri, 'push'));
+  expect(workspace.check(copy).pending).toBeUndefined();
+  expect(workspace.check(copy).plans[0]?.analysis.push).toBeDefined();
+});
+
 it('has nothing left to do the second time', async () => {
   const workspace = await opened(false);
   stopsOf(workspace.complete(uri, 'push'));

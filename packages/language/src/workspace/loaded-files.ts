@@ -94,7 +94,7 @@ export class LoadedFiles implements Workspace {
 
   check(uri: string): Checked {
     const known = this.checks.get(uri);
-    if (known) return known;
+    if (known && !this.isBehind(uri, known)) return known;
     const file = this.bound(uri);
     if (!file) return nothingChecked(uri);
     const checked = checkedOf(file, this.elaborated(file), this.surroundings(uri), (plan, i) =>
@@ -102,6 +102,14 @@ export class LoadedFiles implements Workspace {
     );
     this.checks.set(uri, checked);
     return checked;
+  }
+
+  /** Whether more is known by now, as where another file holds the same plan. */
+  private isBehind(uri: string, { pending, plans }: Checked): boolean {
+    if (pending === undefined) return false;
+    return plans.some(
+      ({ plan, analysis }, i) => this.analyses.of(plan, placeOf(uri, i)).analysis !== analysis,
+    );
   }
 
   *complete(uri: string, wanted: Pending): Generator<void, boolean> {
