@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
@@ -41,4 +41,19 @@ it('says which paths lead nowhere', () => {
 
 it('keeps the whole path of what lies outside', () => {
   expect(shortPath(join(folder, 'plans'), join(folder, 'notes.txt'))).toBe(join(folder, 'notes.txt'));
+});
+
+it('checks a plan behind a link too, and runs in no circle', () => {
+  const linked = mkdtempSync(join(tmpdir(), 'cribwright-linked-'));
+  symlinkSync(join(folder, 'plans/a.crib'), join(linked, 'a.crib'));
+  symlinkSync(linked, join(linked, 'round'));
+  symlinkSync(join(folder, 'gone.crib'), join(linked, 'broken.crib'));
+  expect(findCribFiles(linked, ['.']).files.map((f) => shortPath(linked, f))).toEqual([
+    'a.crib',
+    'broken.crib',
+  ]);
+});
+
+it('hands on what is neither file nor folder, so that its reader says why it cannot be read', () => {
+  expect(findCribFiles(folder, ['/dev/null'])).toEqual({ files: ['/dev/null'], missing: [] });
 });

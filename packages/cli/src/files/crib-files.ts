@@ -9,7 +9,10 @@ export interface Found {
 
 const skipped = new Set(['node_modules', 'dist', 'out']);
 
-/** The plan files that the paths name. A folder stands for every `.crib` file in it, at any depth. */
+/**
+ * The plan files that the paths name. A folder stands for every `.crib` file in it, at any depth; a link to a file is
+ * followed, a link to a folder is not: it may run in circles.
+ */
 export function findCribFiles(cwd: string, paths: readonly string[]): Found {
   const files = new Set<string>();
   const missing: { path: string; why: string }[] = [];
@@ -17,7 +20,7 @@ export function findCribFiles(cwd: string, paths: readonly string[]): Found {
     const full = resolve(cwd, path);
     const stat = statSync(full, { throwIfNoEntry: false });
     if (stat === undefined) missing.push({ path, why: 'there is no such file or folder' });
-    else if (stat.isFile()) files.add(full);
+    else if (!stat.isDirectory()) files.add(full);
     else {
       const inside = cribFilesIn(full);
       if (inside.length === 0) missing.push({ path, why: 'no .crib file is in it' });
@@ -32,9 +35,14 @@ function cribFilesIn(folder: string): readonly string[] {
     if (entry.name.startsWith('.') || skipped.has(entry.name)) return [];
     const path = join(folder, entry.name);
     if (entry.isDirectory()) return cribFilesIn(path);
-    return entry.isFile() && entry.name.endsWith('.crib') ? [path] : [];
+    if (!entry.name.endsWith('.crib')) return [];
+    return entry.isFile() || (entry.isSymbolicLink() && leadsToFile(path)) ? [path] : [];
   });
 }
+
+/** One that leads nowhere too, so that its reader says so. */
+const leadsToFile = (link: string): boolean =>
+  statSync(link, { throwIfNoEntry: false })?.isDirectory() !== true;
 
 /** The path a person would type from where they stand, with forward slashes. */
 export function shortPath(cwd: string, path: string): string {

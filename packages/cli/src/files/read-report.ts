@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -8,6 +7,7 @@ import { fileReport } from '../report/file-report.js';
 import type { FileReport, Report } from '../report/report.js';
 import { findCribFiles, shortPath } from './crib-files.js';
 import { folderOf } from './folder-of.js';
+import { whyUnreadable } from './why-unreadable.js';
 
 /** What stands for the standard input among the paths. */
 export const standardInput = '-';
@@ -46,32 +46,29 @@ async function reportOn(uri: string, workspace: Workspace, io: Io): Promise<File
   const bound = workspace.bound(uri);
   return {
     ...fileReport(checked, {
-      pathOf: (other) => pathOf(other, io.cwd),
+      pathOf: pathsFrom(io.cwd),
       textOf: (other) => workspace.bound(other)?.text ?? '',
     }),
     lessons: bound === undefined ? [] : lessonsIn(bound, checked.plans),
   };
 }
 
-/** `library/timber.crib` for a bundled file. */
+/** Gives the path of an address, `library/timber.crib` for a bundled file; worked out once, asked for at every place. */
+function pathsFrom(cwd: string): (uri: string) => string {
+  const known = new Map<string, string>();
+  return (uri) => {
+    const path = known.get(uri) ?? pathOf(uri, cwd);
+    known.set(uri, path);
+    return path;
+  };
+}
+
 const pathOf = (uri: string, cwd: string): string =>
   uri.startsWith(libraryFolder)
     ? `library/${uri.slice(libraryFolder.length)}`
     : shortPath(cwd, fileURLToPath(uri));
 
 async function readText(uri: string): Promise<string | undefined> {
-  try {
-    return await readFile(fileURLToPath(uri), 'utf8');
-  } catch {
-    return undefined;
-  }
-}
-
-function whyUnreadable(path: string): string | undefined {
-  try {
-    readFileSync(path);
-    return undefined;
-  } catch (error) {
-    return error instanceof Error ? error.message : String(error);
-  }
+  const path = fileURLToPath(uri);
+  return whyUnreadable(path) === undefined ? await readFile(path, 'utf8') : undefined;
 }

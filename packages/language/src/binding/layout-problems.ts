@@ -51,7 +51,8 @@ function issueProblem(issue: LayoutIssue, text: string): LanguageProblem {
 }
 
 const endOf = (text: string, at: number) => {
-  const end = text.slice(0, at).trimEnd().length;
+  let end = at;
+  while (end > 0 && /\s/.test(text.charAt(end - 1))) end--;
   return { start: end, end };
 };
 

@@ -1,7 +1,7 @@
 import type { Axle } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
-import { problem } from '../problems/problem.js';
 import { axleProperties } from '../schema/axle.js';
+import { notInPlan } from './not-in-plan.js';
 import { fromMemory, usualStiffness } from './stiffness.js';
 import { outermost as at0, type Writing } from './writing.js';
 
@@ -24,7 +24,7 @@ export function axleOf(w: Writing, vehicle: string, blocks: readonly BoundBlock[
   const load = w.interval(empty?.values.load, at0, empty?.block.uri ?? own.uri, 'force');
   const wide = w.number(track?.values.track, at0, track?.block.uri ?? own.uri, 'length');
   if (x === undefined || load === undefined || wide === undefined) {
-    w.tell(problem('not-in-plan', own.headSpan, { what: name }), own.uri);
+    w.tell(notInPlan(own.headSpan, `axle ${name}`), own.uri);
     return undefined;
   }
   const suspension = w.said(blocks, axleProperties.suspension)?.values.suspension.text ?? 'spring';

@@ -1,7 +1,7 @@
 import type { Cab } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
-import { problem } from '../problems/problem.js';
 import { cabProperties } from '../schema/cab.js';
+import { notInPlan } from './not-in-plan.js';
 import { usualMount } from './stiffness.js';
 import { outermost as at0, type Writing } from './writing.js';
 
@@ -21,7 +21,7 @@ export function cabOf(w: Writing, vehicle: string, chain: readonly BoundBlock[])
   const z = w.interval(centre?.values.high, at0, centre?.block.uri ?? own.uri, 'length');
   const home = blocks.find((b) => w.all(b, cabProperties.mount).length > 0);
   if (!extent || !weight || !x || !z || !home) {
-    w.tell(problem('not-in-plan', own.headSpan, { what: 'the cab' }), own.uri);
+    w.tell(notInPlan(own.headSpan, 'the cab'), own.uri);
     return undefined;
   }
   const mounts = w.all(home, cabProperties.mount).flatMap(({ values, block }) => {

@@ -1,9 +1,9 @@
 import type { Cargo, Interval } from '@cribwright/engine';
 import { STANDARD_GRAVITY } from '@cribwright/units';
 import type { BoundBlock } from '../binding/bound-file.js';
-import { problem } from '../problems/problem.js';
 import { cargoTypeProperties } from '../schema/timber.js';
 import { cargoLine } from '../schema/vehicle.js';
+import { notInPlan } from './not-in-plan.js';
 import { outermost as at0, type Writing } from './writing.js';
 
 /** What a vehicle carries: as the plan says, else as its type does. */
@@ -23,7 +23,7 @@ export function cargoOf(w: Writing, vehicle: string, chain: readonly BoundBlock[
     const from = w.number(values.from, at0, uri, 'length');
     const to = w.number(values.to, at0, uri, 'length');
     if (!weight || from === undefined || to === undefined) {
-      w.tell(problem('not-in-plan', line.span, { what: 'the cargo' }), uri);
+      w.tell(notInPlan(line.span, 'the cargo'), uri);
       return [];
     }
     const centre = w.interval(values.centre, at0, uri, 'length');

@@ -1,7 +1,7 @@
 import type { Egress, SizeUpItem, WorkingLoad } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
-import { problem } from '../problems/problem.js';
 import { loadProperties, sizeUpProperties, wayOutProperties } from '../schema/plan.js';
+import { notInPlan } from './not-in-plan.js';
 import { sideways } from './sideways.js';
 import { outermost as at0, type Writing } from './writing.js';
 
@@ -24,7 +24,7 @@ export function loadOf(w: Writing, block: BoundBlock): WorkingLoad | undefined {
   const force = w.interval(w.said(block, p.force)?.values.force, at0, block.uri, 'force');
   const toward = w.said(block, p.toward)?.values.toward.text;
   if (!block.name || !on || x === undefined || !force || !toward) {
-    w.tell(problem('not-in-plan', block.headSpan, { what: `load ${block.name ?? ''}` }), block.uri);
+    w.tell(notInPlan(block.headSpan, `load ${block.name ?? ''}`), block.uri);
     return undefined;
   }
   const y = sideways(at?.side?.text, w.number(at?.offset, at0, block.uri, 'length') ?? 0);
@@ -51,7 +51,7 @@ export function wayOutOf(w: Writing, block: BoundBlock, usual: unknown): Egress 
     return x === undefined ? [] : [{ x, y: sideways(values.side?.text, offset) }];
   });
   if (!block.name || points.length < 2) {
-    w.tell(problem('not-in-plan', block.headSpan, { what: `way out ${block.name ?? ''}` }), block.uri);
+    w.tell(notInPlan(block.headSpan, `way out ${block.name ?? ''}`), block.uri);
     return undefined;
   }
   const width = w.number(w.said(block, p.width)?.values.width, at0, block.uri, 'length');

@@ -3,6 +3,7 @@ import type { BoundBlock } from '../binding/bound-file.js';
 import { problem } from '../problems/problem.js';
 import { vehicleProperties } from '../schema/vehicle.js';
 import type { Cast, PlacedPart } from './cast.js';
+import { notInPlan } from './not-in-plan.js';
 import { sideways } from './sideways.js';
 import { outermost, type Writing } from './writing.js';
 
@@ -22,7 +23,7 @@ function bears(w: Writing, cast: Cast, block: BoundBlock, lower: Vehicle): reado
     const upper = cast.vehicle(w.idOf(values.upper, outermost));
     const placed = upper && cast.part(w, values.upper, values.part, outermost);
     if (!upper || !placed) {
-      w.tell(problem('not-in-plan', line.span, { what: `what rests on ${lower.name}` }), block.uri);
+      w.tell(notInPlan(line.span, `what rests on ${lower.name}`), block.uri);
       return [];
     }
     const roof = topOf(lower);
@@ -137,7 +138,7 @@ function couplings(w: Writing, cast: Cast, block: BoundBlock, upper: Vehicle): r
     upper.parts.find((p) => p.id === 'kingpin') ??
     upper.parts.find((p) => p.form === 'points' && p.carries?.down);
   if (!said || !lower || !pin) {
-    if (said) w.tell(problem('not-in-plan', said.line.span, { what: 'the coupling' }), block.uri);
+    if (said) w.tell(notInPlan(said.line.span, 'the coupling'), block.uri);
     return [];
   }
   return [

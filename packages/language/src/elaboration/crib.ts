@@ -1,11 +1,11 @@
 import type { Crib } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import type { Yields } from '../phrase/pattern.js';
-import { problem } from '../problems/problem.js';
 import { cribProperties } from '../schema/crib.js';
 import { bare, capturesOf } from './captures.js';
 import type { Making } from './making.js';
 import { timberOf } from './material.js';
+import { notInPlan } from './not-in-plan.js';
 import { standsOn } from './stands-on.js';
 import { supportPlace } from './support-place.js';
 
@@ -26,7 +26,7 @@ export function cribOf(m: Making, block: BoundBlock): Crib | undefined {
   const captures = capturesOf(m, w.said(block, p.captures), id);
   const at = supportPlace(m, w.said(block, p.at), uri, captures[0]?.placed);
   if (!timber || lengthwise === undefined || crosswise === undefined || courses === undefined || !at) {
-    w.tell(problem('not-in-plan', block.headSpan, { what: `crib ${name}` }), uri, within);
+    w.tell(notInPlan(block.headSpan, `crib ${name}`), uri, within);
     return undefined;
   }
   const least = policy.limits['least overhang'].value;

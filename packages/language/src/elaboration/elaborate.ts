@@ -1,9 +1,10 @@
 import type { Figure, Plan, Ref } from '@cribwright/engine';
+import { group } from '@cribwright/units';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import type { Declaration } from '../binding/declaration.js';
 import type { Surroundings } from '../binding/file-scope.js';
 import type { Span } from '../grammar/syntax.js';
-import type { LanguageProblem } from '../problems/problem.js';
+import { type LanguageProblem, problem } from '../problems/problem.js';
 import { calculatedValue } from './calculated-value.js';
 import { type ElaboratedPlan, elaboratePlan } from './plan.js';
 import { outermost } from './writing.js';
@@ -40,13 +41,19 @@ export interface ElaboratedFile {
   readonly valuesAt: (nameStart: number) => readonly Figure[];
 }
 
+/** More than a district has in one file; each takes its time. */
+const mostPlans = 1000;
+
 /** Every plan of a file, those inside sites and lessons too. */
 export function elaborate(
   file: BoundFile,
   around: Surroundings,
   display: 'us' | 'si' | undefined,
 ): ElaboratedFile {
-  const made = planBlocks(file.blocks).map((block) => elaboratePlan(block, around, display));
+  const blocks = planBlocks(file.blocks);
+  const made = blocks.slice(0, mostPlans).map((block) => elaboratePlan(block, around, display));
+  const beyond = blocks[mostPlans];
+  const tooMany = beyond ? [problem('too-many-plans', beyond.headSpan, { most: group(mostPlans) })] : [];
   const plans = made.flatMap((m) => m.made ?? []);
   const shown = display ?? plans[0]?.plan.display ?? 'us';
   const valuesAt = (nameStart: number) => {
@@ -55,7 +62,7 @@ export function elaborate(
     );
     return d ? valuesOf(d, made, around, shown) : [];
   };
-  return { plans, problems: made.flatMap((m) => m.problems), valuesAt };
+  return { plans, problems: [...made.flatMap((m) => m.problems), ...tooMany], valuesAt };
 }
 
 /** A value that stands in no plan, and one of a pattern that no plan here uses, knows of no vehicle or support. */

@@ -2,9 +2,9 @@ import type { Interval, SourceNote, StrutGear, Surface, Tie, Timber } from '@cri
 import type { BoundBlock } from '../binding/bound-file.js';
 import { typeChain } from '../binding/file-scope.js';
 import type { WrittenQuantity } from '../phrase/pattern.js';
-import { problem } from '../problems/problem.js';
 import { strutTypeProperties, tieTypeProperties } from '../schema/gear.js';
 import { speciesProperties, surfaceProperties, timberProperties } from '../schema/timber.js';
+import { notInPlan } from './not-in-plan.js';
 import { outermost, type Said, type Writing } from './writing.js';
 
 const at0 = outermost;
@@ -53,7 +53,7 @@ function newTimber(w: Writing, block: BoundBlock, length: number): Timber | unde
     modulusMin === undefined ||
     density === undefined
   ) {
-    w.tell(problem('not-in-plan', w.plan.headSpan, { what: `timber ${name}` }), w.plan.uri);
+    w.tell(notInPlan(w.plan.headSpan, `timber ${name}`), w.plan.uri);
     return undefined;
   }
   const strength = w.said(species, speciesProperties.acrossGrain);
@@ -145,7 +145,7 @@ export function strutGearOf(
   const extent = w.said(block, strutTypeProperties.length);
   const ends = w.interval(extent?.values.extent, at0, block.uri, 'length');
   if (!ends) {
-    w.tell(problem('not-in-plan', w.plan.headSpan, { what: `strut type ${block.name}` }), w.plan.uri);
+    w.tell(notInPlan(w.plan.headSpan, `strut type ${block.name}`), w.plan.uri);
     return undefined;
   }
   const lines = w.all(block, strutTypeProperties.rating);

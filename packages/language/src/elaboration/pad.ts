@@ -1,8 +1,8 @@
 import type { Pad } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
-import { problem } from '../problems/problem.js';
 import { padProperties } from '../schema/crib.js';
 import type { Making } from './making.js';
+import { notInPlan } from './not-in-plan.js';
 
 export function padOf(m: Making, block: BoundBlock): Pad | undefined {
   const { w, within } = m;
@@ -20,7 +20,7 @@ export function padOf(m: Making, block: BoundBlock): Pad | undefined {
   );
   const under = w.idOf(w.said(block, padProperties.under)?.values.under, within);
   if (length === undefined || width === undefined || thickness === undefined || under === undefined) {
-    w.tell(problem('not-in-plan', block.headSpan, { what: `pad ${name}` }), block.uri, within);
+    w.tell(notInPlan(block.headSpan, `pad ${name}`), block.uri, within);
     return undefined;
   }
   return { kind: 'pad', id, name, length, width, thickness, under, ref: { element: id } };

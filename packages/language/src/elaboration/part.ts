@@ -1,7 +1,7 @@
 import type { Part } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
-import { problem } from '../problems/problem.js';
 import { partForms, partProperties } from '../schema/part.js';
+import { notInPlan } from './not-in-plan.js';
 import { sideways } from './sideways.js';
 import { usualPoint } from './stiffness.js';
 import { outermost as at0, type Writing } from './writing.js';
@@ -35,7 +35,7 @@ export function partOf(
     !height ||
     (keyword === 'crossmembers' && !(every && every > 0))
   ) {
-    w.tell(problem('not-in-plan', own.headSpan, { what: name }), own.uri);
+    w.tell(notInPlan(own.headSpan, `part ${name}`), own.uri);
     return undefined;
   }
   const bear = w.said(blocks, partProperties.bear);

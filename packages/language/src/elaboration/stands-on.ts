@@ -1,9 +1,9 @@
 import type { StandsOn } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import type { Yields } from '../phrase/pattern.js';
-import { problem } from '../problems/problem.js';
 import type { cribProperties } from '../schema/crib.js';
 import type { Making } from './making.js';
+import { notInPlan } from './not-in-plan.js';
 import type { Said } from './writing.js';
 
 type FootingValues = Yields<typeof cribProperties.standsOn>;
@@ -18,7 +18,7 @@ export function standsOn(m: Making, block: BoundBlock, said: Said<FootingValues>
   }
   const placed = cast.part(w, said.values.vehicle, said.values.part, within);
   if (!placed) {
-    w.tell(problem('not-in-plan', said.line.span, { what: 'what it stands on' }), block.uri, within);
+    w.tell(notInPlan(said.line.span, 'what it stands on'), block.uri, within);
     return { kind: 'ground' };
   }
   const { part, vehicle } = placed;

@@ -1,11 +1,11 @@
 import type { StepChock } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { typeChain } from '../binding/file-scope.js';
-import { problem } from '../problems/problem.js';
 import { stepChockProperties } from '../schema/crib.js';
 import { stepChockTypeProperties } from '../schema/gear.js';
 import { bare, capturesOf } from './captures.js';
 import type { Making } from './making.js';
+import { notInPlan } from './not-in-plan.js';
 import { standsOn } from './stands-on.js';
 import { supportPlace } from './support-place.js';
 import { outermost } from './writing.js';
@@ -23,7 +23,7 @@ export function stepChockOf(m: Making, block: BoundBlock): StepChock | undefined
   const captures = capturesOf(m, w.said(block, stepChockProperties.captures), id);
   const at = supportPlace(m, w.said(block, stepChockProperties.at), uri, captures[0]?.placed);
   if (!at || !heights) {
-    w.tell(problem('not-in-plan', block.headSpan, { what: `step chock ${name}` }), uri, within);
+    w.tell(notInPlan(block.headSpan, `step chock ${name}`), uri, within);
     return undefined;
   }
   return {

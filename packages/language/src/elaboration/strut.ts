@@ -6,6 +6,7 @@ import { anchorProperties, chockProperties, strutProperties, tieProperties } fro
 import { acrossOf, type PlacedPart } from './cast.js';
 import type { Making } from './making.js';
 import { strutGearOf, tieGearOf } from './material.js';
+import { notInPlan } from './not-in-plan.js';
 import { sideways } from './sideways.js';
 import type { Said } from './writing.js';
 
@@ -25,7 +26,7 @@ export function strutOf(m: Making, block: BoundBlock): Strut | undefined {
   const long = head && foot ? Math.hypot(head.x - foot.x, head.y - foot.y, head.z.high) : 0;
   const gear = strutGearOf(w, type, long);
   if (!head || !foot || !gear) {
-    w.tell(problem('not-in-plan', block.headSpan, { what: `strut ${name}` }), uri, within);
+    w.tell(notInPlan(block.headSpan, `strut ${name}`), uri, within);
     return undefined;
   }
   return {
@@ -125,12 +126,7 @@ export function tieOf(m: Making, block: BoundBlock): Tie | undefined {
         uri,
         within,
       );
-    else
-      w.tell(
-        problem('not-in-plan', block.headSpan, { what: `${block.schema.keyword} ${name}` }),
-        uri,
-        within,
-      );
+    else w.tell(notInPlan(block.headSpan, `${block.schema.keyword} ${name}`), uri, within);
     return undefined;
   }
   return {
@@ -198,7 +194,7 @@ export function chockOf({ w, within }: Making, block: BoundBlock): Chock | undef
   const said = w.said(block, chockProperties.under);
   const vehicle = w.idOf(said?.values.vehicle, within);
   if (!vehicle) {
-    w.tell(problem('not-in-plan', block.headSpan, { what: `chock ${name}` }), block.uri, within);
+    w.tell(notInPlan(block.headSpan, `chock ${name}`), block.uri, within);
     return undefined;
   }
   const axle = said?.values.axle?.text;

@@ -7,6 +7,7 @@ import { vehicleProperties, vehicleTypeProperties } from '../schema/vehicle.js';
 import { axleOf, missingAt } from './axle.js';
 import { cabOf } from './cab.js';
 import { cargoOf } from './cargo.js';
+import { notInPlan } from './not-in-plan.js';
 import { partOf } from './part.js';
 import { sideways } from './sideways.js';
 import { headingOf, onDock, postureOf } from './standing.js';
@@ -41,7 +42,7 @@ export function vehicleOf(w: Writing, block: BoundBlock): Vehicle | undefined {
     const examples = missing.map((k) => vehicleTypeProperties[k as 'length'].example).join('; ');
     w.tell(
       typeGone
-        ? problem('not-in-plan', block.headSpan, { what: `vehicle ${name}` })
+        ? notInPlan(block.headSpan, `vehicle ${name}`)
         : problem('vehicle-size', block.headSpan, {
             vehicle: name,
             what: missing.join(' and no '),

@@ -5,6 +5,7 @@ import type { Declaration, Reference } from '../binding/declaration.js';
 import type { Surroundings } from '../binding/file-scope.js';
 import { inheritedBlocks } from '../binding/inherited-blocks.js';
 import type { Span } from '../grammar/syntax.js';
+import { hangsOnNoName, outOfBounds } from '../phrase/check-quantity.js';
 import { type Amount, asForce, evaluate, type Values } from '../phrase/evaluate.js';
 import { read } from '../phrase/match.js';
 import { fits } from '../phrase/measure.js';
@@ -136,12 +137,16 @@ export class Writing {
     if (!amount) {
       const text = this.around.shapeOf(uri)?.text.slice(q.span.start, q.span.end) ?? '';
       this.tell(
-        problem('value-unknown', q.span, { text, why: 'a name in it is not known, or it divides by zero' }),
+        problem('value-unknown', q.span, {
+          text,
+          why: 'a name in it is not known, its pieces do not fit each other, or it divides by zero',
+        }),
         uri,
         within,
       );
       return undefined;
     }
+    if (this.isOutOfBounds(q, amount, within, uri)) return undefined;
     const weight = as === 'force' || (as === undefined && q.dimension === 'force') ? asForce(amount) : amount;
     // What has the wrong dimension was told where it stands; it is never passed on as a number.
     const due = as ?? (q.dimension === 'mass' ? 'force' : q.dimension);
@@ -151,6 +156,18 @@ export class Writing {
       return undefined;
     }
     return plainEnds(weight);
+  }
+
+  /** What is out of bounds is never passed on. Where a name brought it, only now can that be told. */
+  private isOutOfBounds(q: WrittenQuantity, amount: Amount, within: Expansion, uri: string): boolean {
+    // What has the wrong dimension was told where it stands.
+    if (!q.rule.dimensions.some((d) => fits(amount.vector, d))) return false;
+    const file = this.around.shapeOf(uri)?.text ?? '';
+    const [wrong] = outOfBounds(q.expression, amount, q.rule, (e) => file.slice(e.span.start, e.span.end));
+    if (!wrong) return false;
+    this.partial = true;
+    if (!hangsOnNoName(q.expression)) this.tell(wrong, uri, within);
+    return true;
   }
 
   /** A single value in SI. A range where one value is due is told, and not used. */

@@ -18,7 +18,8 @@ export class LayoutLexer extends DefaultLexer {
     const { made, issues } = layOut(raw.tokens.map(seen));
     const report: LayoutReport = { diagnostics: [], issues };
     const tokens = made.map((m) => ('token' in m ? m.token.token : this.invent(m.make, m.at)));
-    return { tokens, hidden: raw.hidden, errors: raw.errors, report };
+    // Nobody reads comments from the tree, and sorting very many into it takes far too long.
+    return { tokens, hidden: [], errors: raw.errors, report };
   }
 
   /** A token of no length. The parser needs it; the text does not hold it. */

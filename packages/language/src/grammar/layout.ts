@@ -47,6 +47,7 @@ export function layOut<T extends LayoutToken>(
   if (cut) issues.push({ kind: 'too long', start: cut.start, end: cut.end });
 
   const balance = surplus(kept);
+  const onward = nextOnward(kept);
   const byIndent = balance > 0;
   let unopened = Math.max(0, -balance);
   const open: Opened[] = [];
@@ -83,8 +84,8 @@ export function layOut<T extends LayoutToken>(
     if (last === 'closed' && token.kind !== 'end') end(token.start);
     switch (token.kind) {
       case 'end': {
-        const next = nextOnward(kept, index);
         if (last === 'start' || last === 'end' || last === 'open') break;
+        const next = onward[index];
         if (last === 'comma' && next?.kind !== 'close') break;
         if (last !== 'closed' && next?.kind === 'open') break;
         if (unopened > 0 && last === 'other' && next?.kind === 'other' && next.column > indent) {
@@ -140,7 +141,13 @@ export function layOut<T extends LayoutToken>(
 const surplus = (tokens: readonly LayoutToken[]): number =>
   tokens.reduce((sum, t) => sum + (t.kind === 'open' ? 1 : t.kind === 'close' ? -1 : 0), 0);
 
-const nextOnward = <T extends LayoutToken>(tokens: readonly T[], from: number): T | undefined => {
-  for (let i = from + 1; i < tokens.length; i++) if (tokens[i]?.kind !== 'end') return tokens[i];
-  return undefined;
+/** For each token the next that is no line break: found in one walk, for there may be a megabyte of them. */
+const nextOnward = <T extends LayoutToken>(tokens: readonly T[]): readonly (T | undefined)[] => {
+  const found: (T | undefined)[] = new Array(tokens.length);
+  let next: T | undefined;
+  for (let i = tokens.length - 1; i >= 0; i--) {
+    found[i] = next;
+    if (tokens[i]?.kind !== 'end') next = tokens[i];
+  }
+  return found;
 };

@@ -13,6 +13,8 @@ const spanish: Readonly<Record<keyof typeof words, string>> = {
   'braces-too-deep': 'Aquí hay más de {most} bloques uno dentro de otro. Lo que está más adentro no se lee.',
   'file-too-long':
     'El archivo es demasiado largo. Nada después de este lugar se lee: divídalo y una las partes con use.',
+  'too-many-plans':
+    'El archivo tiene más de {most} planes. Desde aquí NO se revisan: páselos a archivos propios.',
   'text-not-closed':
     'A este texto le falta la comilla de cierre en su línea. Un texto entre comillas queda en una sola línea.',
   'text-not-closed.fix': 'Cerrar la comilla',
@@ -118,6 +120,8 @@ const spanish: Readonly<Record<keyof typeof words, string>> = {
   'too-small': '{text} es muy poco: aquí va al menos {least}.',
   'too-large': '{text} es demasiado: aquí va como mucho {most}.',
   'below-zero': '{due} no puede ser menor que cero.',
+  'calculation-too-long':
+    'Este cálculo tiene más de {most} partes. Divídalo: dé nombre a partes de él con let.',
   'divided-by-zero': 'Esto divide entre cero.',
   'date-malformed': '{text} no es una fecha. Escriba año, mes, día, por ejemplo 2027-03-01.',
 

@@ -2,7 +2,7 @@ import { describeVector, findUnit, plain, sameVector, show, unitsOf, type Vector
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 import { dueOf, exampleOf, sentence } from './dimension-words.js';
-import { asForce, evaluate, type Values } from './evaluate.js';
+import { type Amount, asForce, evaluate, type Values } from './evaluate.js';
 import type { Expression } from './expression.js';
 import { fits, vectorOfExpression } from './measure.js';
 import type { QuantityRule } from './pattern.js';
@@ -136,7 +136,20 @@ function checkSize(e: Expression, rule: QuantityRule, text: (e: Expression) => s
   orderOfEnds(e, text, problems);
   zeroDivision(e, problems);
   const amount = evaluate(e, noNames);
-  if (!amount) return problems;
+  return amount ? [...problems, ...outOfBounds(e, amount, rule, text)] : problems;
+}
+
+/** Whether it is known without any name, and so was held to its bounds where it is written. */
+export const hangsOnNoName = (e: Expression): boolean => evaluate(e, noNames) !== undefined;
+
+/** What is wrong with the size of a quantity, once it is known what it comes to. */
+export function outOfBounds(
+  e: Expression,
+  amount: Amount,
+  rule: QuantityRule,
+  text: (e: Expression) => string,
+): LanguageProblem[] {
+  const problems: LanguageProblem[] = [];
   const dimension = rule.dimensions.find((d) => fits(amount.vector, d)) ?? 'ratio';
   if (dimension === 'count' && !Number.isInteger(amount.low)) {
     problems.push(problem('not-whole', e.span, { text: text(e) }));
@@ -147,7 +160,9 @@ function checkSize(e: Expression, rule: QuantityRule, text: (e: Expression) => s
   }
   const unit = unitOf(e) ?? '';
   const shown = (value: number, way: 'up' | 'down') =>
-    unit === '' ? `${value}` : show(value, dimension, findUnit(unit)?.id ?? 'us', { rounding: way });
+    unit === '' && isPlain(dimension)
+      ? `${value}`
+      : show(value, dimension, findUnit(unit)?.id ?? 'us', { rounding: way });
   const { low, high } = rule.dimensions.includes('force') ? asForce(amount) : amount;
   if (rule.atLeast !== undefined && low < rule.atLeast) {
     problems.push(problem('too-small', e.span, { text: text(e), least: shown(rule.atLeast, 'up') }));

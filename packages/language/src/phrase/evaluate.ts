@@ -90,7 +90,10 @@ function combine(
   b: Amount | undefined,
 ): Amount | undefined {
   if (!a || !b) return undefined;
-  const [x, y] = operator === '+' || operator === '-' ? weighed(a, b) : [a, b];
+  const added = operator === '+' || operator === '-';
+  const [x, y] = added ? weighed(a, b) : [a, b];
+  // A length less a plain number is no length: that is told where it stands, and comes to nothing.
+  if (added && !sameVector(x.vector, y.vector)) return undefined;
   switch (operator) {
     case '+':
       return { low: x.low + y.low, high: x.high + y.high, vector: x.vector };

@@ -29,6 +29,7 @@ export function quantity(
   const value = {
     expression: read.expression,
     dimension: dimensionFor(read.expression, rule),
+    rule,
     span: read.expression.span,
   };
   const pieces = read.pieces.map((p) => ({

@@ -31,6 +31,9 @@ export interface ParsedExpression {
 
 const measurable: readonly Kind[] = ['vehicle', 'crib', 'strut', 'step chock', 'parameter', 'timber', 'pad'];
 
+/** More than anyone adds up by hand; the tree that a calculation makes must stay shallow. */
+const mostPieces = 200;
+
 /** Reads the longest calculation that starts at a term, or `undefined` where none does. */
 export function parseExpression(at: number, request: ExpressionRequest): ParsedExpression | undefined {
   const reader = new ExpressionReader(request, at);
@@ -45,6 +48,7 @@ class ExpressionReader {
   readonly pieces: Piece[] = [];
   readonly references: Reference[] = [];
   private depth = 0;
+  private operators = 0;
 
   constructor(
     private readonly request: ExpressionRequest,
@@ -89,6 +93,13 @@ class ExpressionReader {
       if (!right) {
         this.reset(mark);
         return left;
+      }
+      this.operators++;
+      if (this.operators >= mostPieces) {
+        // Read to its end all the same, but not built up: so there is one message, at the place.
+        if (this.operators === mostPieces)
+          this.problems.push(problem('calculation-too-long', right.span, { most: String(mostPieces) }));
+        continue;
       }
       const operator = sign.text as '+' | '-' | '*' | '/';
       left = { kind: 'binary', operator, operatorSpan: sign, left, right, span: join(left.span, right.span) };

@@ -13,6 +13,8 @@ export interface Written {
 export interface WrittenQuantity {
   readonly expression: Expression;
   readonly dimension: Dimension;
+  /** What may be written there: a value that comes by a name is held to it once it is known. */
+  readonly rule: QuantityRule;
   readonly span: Span;
 }
 
@@ -116,8 +118,18 @@ export const quantity = <N extends string>(
 ): Pattern<Slot<N, WrittenQuantity>> => ({
   kind: 'quantity',
   slot,
-  rule: { range: false, ...rule, dimensions: typeof dimension === 'string' ? [dimension] : dimension },
+  rule: {
+    range: false,
+    ...(dimension === 'length' ? { atLeast: -farthest, atMost: farthest } : {}),
+    ...rule,
+    dimensions: typeof dimension === 'string' ? [dimension] : dimension,
+  },
 });
+/** In metres: what is farther off, or longer, is a slip of the pen. */
+const farthest = 1000;
+/** How long, wide or thick a thing is. Nothing that is there is thinner than a sixteenth of an inch. */
+export const extent = <N extends string>(slot: N, rule: Partial<Omit<QuantityRule, 'dimensions'>> = {}) =>
+  quantity(slot, 'length', { atLeast: 0.0254 / 16, ...rule });
 /** A whole number. */
 export const count = <N extends string>(slot: N, rule: { atLeast?: number; atMost?: number } = {}) =>
   quantity(slot, 'count', { atLeast: 0, ...rule });

@@ -16,6 +16,8 @@ export const words = {
   'braces-too-deep': 'Blocks stand more than {most} deep here. What is further in is not read.',
   'file-too-long':
     'The file is too long. Nothing after this place is read: split it, and join the pieces with use.',
+  'too-many-plans':
+    'The file holds more than {most} plans. From here on they are NOT checked: move them to files of their own.',
   'text-not-closed': 'This text has no closing quote on its line. Text in quotes stays on one line.',
   'text-not-closed.fix': 'Close the quote',
   'comment-not-closed': 'This comment has no */ that ends it: the rest of the file is not read.',
@@ -118,6 +120,8 @@ export const words = {
   'too-small': '{text} is too small: at least {least} is due here.',
   'too-large': '{text} is too large: at most {most} is due here.',
   'below-zero': '{due} cannot be below zero.',
+  'calculation-too-long':
+    'This calculation has more than {most} pieces. Split it: give pieces of it a name with let.',
   'divided-by-zero': 'This divides by zero.',
   'date-malformed': '{text} is no date. Write year, month, day, such as 2027-03-01.',
 
@@ -166,7 +170,23 @@ export const words = {
   finding: '{text}',
 } as const;
 
-export const say = messages('language', words);
+const fill = messages('language', words);
+
+/** As much of the plan as a message repeats. All of our own words are shorter. */
+const longestHole = 400;
+
+/** A message in the words of the table. What it repeats of the plan is cut where it would fill the screen. */
+export const say: typeof fill = (key, holes) => fill(key, shortened(holes));
+
+const shortened = <All extends Readonly<Record<string, string>>>(holes: All): All =>
+  Object.values(holes).some((text) => text.length > longestHole)
+    ? (Object.fromEntries(
+        Object.entries(holes).map(([name, text]) => [
+          name,
+          text.length > longestHole ? `${text.slice(0, 60)}…` : text,
+        ]),
+      ) as All)
+    : holes;
 
 /** The code that a key belongs to: `unknown-name.near` is a sentence of `unknown-name`. */
 export const codeOf = (key: string): string => key.split('.')[0] ?? key;

@@ -1,4 +1,4 @@
-import { choice, count, optional, quantity, sequence, word } from '../phrase/pattern.js';
+import { choice, count, extent, optional, quantity, sequence, word } from '../phrase/pattern.js';
 import { type BlockSchema, property } from './block-schema.js';
 import { source } from './phrases.js';
 
@@ -13,7 +13,7 @@ export const axleProperties = {
     example: 'empty 4,400 to 5,000 lb',
     required: true,
   }),
-  track: property('track', sequence(quantity('track', 'length'), source), {
+  track: property('track', sequence(extent('track'), source), {
     doc: 'From the middle of the left tyres to the middle of the right ones.',
     example: 'track 6 ft 6 in',
     required: true,

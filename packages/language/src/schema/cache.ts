@@ -1,10 +1,10 @@
 import {
   count,
   either,
+  extent,
   flag,
   group,
   optional,
-  quantity,
   reference,
   sequence,
   word,
@@ -15,10 +15,7 @@ export const stockLine = property(
   'stock',
   sequence(
     either(
-      group(
-        'timber',
-        sequence(reference('timber', 'timber'), quantity('length', 'length'), optional(word('long'))),
-      ),
+      group('timber', sequence(reference('timber', 'timber'), extent('length'), optional(word('long')))),
       group(
         'gear',
         reference('type', 'strut type', 'strap type', 'chain type', 'wire rope type', 'step chock type'),
@@ -26,10 +23,7 @@ export const stockLine = property(
       flag('wedges', 'wedge pairs'),
       flag('chocks', 'wheel chocks'),
       flag('shims', 'shims'),
-      group(
-        'pad',
-        sequence(word('pads', 'pad'), quantity('length', 'length'), word('by'), quantity('width', 'length')),
-      ),
+      group('pad', sequence(word('pads', 'pad'), extent('length'), word('by'), extent('width'))),
     ),
   ),
   {

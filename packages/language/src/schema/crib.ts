@@ -1,6 +1,7 @@
 import {
   choice,
   count,
+  extent,
   list,
   nothing,
   optional,
@@ -17,7 +18,7 @@ export const cribProperties = {
     'timber',
     sequence(
       reference('timber', 'timber'),
-      quantity('length', 'length', { atLeast: 0.0254 }),
+      quantity('length', 'length', { atLeast: 0.0254, atMost: 15 }),
       optional(word('long')),
     ),
     {
@@ -62,16 +63,16 @@ export const cribProperties = {
     doc: 'Which way the timbers of the top course run. Lengthwise where nothing is said.',
     example: 'top crosswise',
   }),
-  overhang: property('overhang', quantity('overhang', 'length'), {
+  overhang: property('overhang', quantity('overhang', 'length', { atLeast: 0 }), {
     doc: 'How far each timber runs past the contact. Without it, the least that the policy allows.',
     example: 'overhang 4 in',
   }),
   wedges: property(
     'wedges',
     sequence(
-      count('pairs', { atLeast: 1 }),
+      count('pairs', { atLeast: 1, atMost: 144 }),
       word('pairs', 'pair'),
-      andThen(quantity('travel', 'length', { range: true })),
+      andThen(quantity('travel', 'length', { range: true, atLeast: 0 })),
       andThen(sequence(word('preload'), quantity('preload', ['force', 'mass']))),
     ),
     {
@@ -79,7 +80,7 @@ export const cribProperties = {
       example: 'wedges 4 pairs',
     },
   ),
-  shims: property('shims', quantity('thickness', 'length'), {
+  shims: property('shims', quantity('thickness', 'length', { atLeast: 0 }), {
     doc: 'Shims and plates under the load, all together.',
     example: 'shims 3/4 in',
   }),
@@ -126,12 +127,12 @@ export const stepChock: BlockSchema = {
 };
 
 export const padProperties = {
-  size: property('size', sequence(quantity('length', 'length'), word('by'), quantity('width', 'length')), {
+  size: property('size', sequence(extent('length'), word('by'), extent('width')), {
     doc: 'Lengthwise by crosswise.',
     example: 'size 3 ft by 3 ft',
     required: true,
   }),
-  thickness: property('thickness', quantity('thickness', 'length'), {
+  thickness: property('thickness', extent('thickness'), {
     doc: 'How thick it is.',
     example: 'thickness 3.5 in',
     required: true,

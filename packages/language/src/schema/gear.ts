@@ -2,6 +2,7 @@ import type { Kind } from '../binding/declaration.js';
 import {
   count,
   either,
+  extent,
   flag,
   list,
   optional,
@@ -25,7 +26,7 @@ const rating = property(
 );
 
 export const strutTypeProperties = {
-  length: property('length', sequence(quantity('extent', 'length', { range: true }), source), {
+  length: property('length', sequence(extent('extent', { range: true }), source), {
     doc: 'From its shortest to its longest.',
     example: 'length 6 ft to 10 ft',
   }),
@@ -34,7 +35,7 @@ export const strutTypeProperties = {
     sequence(
       either(
         flag('unknown', 'unknown'),
-        sequence(quantity('load', ['force', 'mass']), word('at'), quantity('length', 'length')),
+        sequence(quantity('load', ['force', 'mass']), word('at'), extent('length')),
       ),
       source,
     ),
@@ -44,14 +45,10 @@ export const strutTypeProperties = {
       repeatable: true,
     },
   ),
-  footPlate: property(
-    'foot plate',
-    sequence(quantity('length', 'length'), word('by'), quantity('width', 'length'), source),
-    {
-      doc: 'The size of its foot: what presses on the ground.',
-      example: 'foot plate 10 in by 10 in',
-    },
-  ),
+  footPlate: property('foot plate', sequence(extent('length'), word('by'), extent('width'), source), {
+    doc: 'The size of its foot: what presses on the ground.',
+    example: 'foot plate 10 in by 10 in',
+  }),
   post: property(
     'post',
     sequence(
@@ -105,7 +102,7 @@ export const chainType = tieType('chain type', 'chain');
 export const wireRopeType = tieType('wire rope type', 'wire rope');
 
 export const stepChockTypeProperties = {
-  heights: property('heights', sequence(list('heights', quantity('height', 'length')), source), {
+  heights: property('heights', sequence(list('heights', extent('height')), source), {
     doc: 'The heights of its steps.',
     example: 'heights 3 in, 6 in, 9 in',
     required: true,

@@ -2,6 +2,7 @@ import {
   anyOrder,
   choice,
   either,
+  extent,
   flag,
   list,
   nothing,
@@ -31,16 +32,16 @@ const shared = {
       example: 'offset 4 ft',
     },
   ),
-  height: property('height', sequence(quantity('height', 'length', { range: true }), source), {
+  height: property('height', sequence(quantity('height', 'length', { range: true, atLeast: 0 }), source), {
     doc: 'Its underside above the ground, as the vehicle stands upright.',
     example: 'height 42 to 46 in',
     required: true,
   }),
-  width: property('width', sequence(quantity('width', 'length'), source), {
+  width: property('width', sequence(extent('width'), source), {
     doc: 'How wide the piece itself is.',
     example: 'width 3 in',
   }),
-  depth: property('depth', sequence(quantity('depth', 'length'), source), {
+  depth: property('depth', sequence(extent('depth'), source), {
     doc: 'How deep it is, from its underside up.',
     example: 'depth 6 in',
   }),
@@ -80,7 +81,7 @@ const runs = property('runs', sequence(quantity('extent', 'length', { range: tru
   example: 'runs 0 ft to 53 ft',
   required: true,
 });
-const spacing = property('spacing', sequence(quantity('spacing', 'length'), source), {
+const spacing = property('spacing', sequence(quantity('spacing', 'length', { atLeast: 0.0254 }), source), {
   doc: 'From the middle of one to the middle of the next.',
   example: 'spacing 12 in',
   required: true,

@@ -1,6 +1,7 @@
 import {
   choice,
   count,
+  extent,
   list,
   nothing,
   optional,
@@ -78,7 +79,7 @@ export const groundProperties = {
   grade: property(
     'grade',
     sequence(
-      quantity('grade', ['ratio', 'angle'], { percent: true }),
+      quantity('grade', ['ratio', 'angle'], { percent: true, atLeast: -1, atMost: 1 }),
       optional(sequence(word('toward'), choice('toward', 'front', 'rear', 'driver side', 'passenger side'))),
     ),
     {
@@ -196,7 +197,7 @@ export const wayOutProperties = {
     required: true,
     repeatable: true,
   }),
-  width: property('width', quantity('width', 'length'), {
+  width: property('width', extent('width'), {
     doc: 'How wide it is kept clear. Without it, the width that the policy asks for.',
     example: 'width 3 ft',
   }),

@@ -14,6 +14,8 @@ export interface LimitKind {
   readonly safest?: string;
   /** Less safe when it grows, when it shrinks, or not to be told by size alone. */
   readonly looser: 'higher' | 'lower' | 'other';
+  /** SI or plain, 0 where nothing is said. */
+  readonly atLeast?: number;
   readonly doc: string;
   readonly example: string;
 }
@@ -41,6 +43,8 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
   },
   'crossing rounding': {
     dimensions: weight,
+    // A pound: nothing can be rounded to a multiple of none.
+    atLeast: 4.448,
     looser: 'lower',
     doc: 'A crossing’s capacity is rounded down to a multiple of this.',
     example: '500 lb',
@@ -198,6 +202,7 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
   },
   'stiffness spread': {
     dimensions: ratio,
+    atLeast: 1,
     looser: 'lower',
     doc: 'By how much stiffnesses are varied to see what that changes.',
     example: '2',
@@ -214,13 +219,14 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
 
 export const policyKeys = Object.keys(limits) as readonly PolicyKey[];
 
-const limitPhrase = ({ dimensions, range, words, percent }: LimitKind) =>
+const limitPhrase = ({ dimensions, range, words, percent, atLeast }: LimitKind) =>
   sequence(
     either(
       choice('choice', ...(words ?? [])),
       quantity('value', dimensions.length > 0 ? dimensions : ['ratio'], {
         range: range ?? false,
         percent: percent ?? false,
+        atLeast: atLeast ?? 0,
       }),
     ),
     anyOrder(sequence(word('source'), sourcePhrase), sequence(word('because'), text('reason', 'reason'))),

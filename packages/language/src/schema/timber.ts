@@ -1,4 +1,14 @@
-import { either, flag, nothing, quantity, reference, sequence, size, word } from '../phrase/pattern.js';
+import {
+  either,
+  extent,
+  flag,
+  nothing,
+  quantity,
+  reference,
+  sequence,
+  size,
+  word,
+} from '../phrase/pattern.js';
 import { type BlockSchema, property } from './block-schema.js';
 import { source } from './phrases.js';
 import { sourceLine } from './source.js';
@@ -9,15 +19,11 @@ export const timberProperties = {
     example: 'size 4x4',
     required: true,
   }),
-  dressed: property(
-    'dressed',
-    sequence(quantity('width', 'length'), word('by'), quantity('depth', 'length'), source),
-    {
-      doc: 'Real size after planing: width by depth.',
-      example: 'dressed 3.5 in by 3.5 in',
-      required: true,
-    },
-  ),
+  dressed: property('dressed', sequence(extent('width'), word('by'), extent('depth'), source), {
+    doc: 'Real size after planing: width by depth.',
+    example: 'dressed 3.5 in by 3.5 in',
+    required: true,
+  }),
   species: property('species', reference('species', 'species'), {
     doc: 'What wood it is.',
     example: 'species DouglasFir',
@@ -96,6 +102,9 @@ export const species: BlockSchema = {
   properties: Object.values(speciesProperties),
 };
 
+/** No tyre or timber grips more than this: 60 is meant as 0.6. */
+const friction = quantity('friction', 'ratio', { range: true, atLeast: 0, atMost: 1.5 });
+
 export const surfaceProperties = {
   bearing: property(
     'bearing',
@@ -106,28 +115,20 @@ export const surfaceProperties = {
       required: true,
     },
   ),
-  tyreFriction: property('tyre friction', sequence(quantity('friction', 'ratio', { range: true }), source), {
+  tyreFriction: property('tyre friction', sequence(friction, source), {
     doc: 'Grip of a tyre on it.',
     example: 'tyre friction 0.6 to 0.8',
     required: true,
   }),
-  timberFriction: property(
-    'timber friction',
-    sequence(quantity('friction', 'ratio', { range: true }), source),
-    {
-      doc: 'Grip of timber on it.',
-      example: 'timber friction 0.4 to 0.6',
-      required: true,
-    },
-  ),
-  bodyFriction: property(
-    'body friction',
-    sequence(either(flag('unknown', 'unknown'), quantity('friction', 'ratio', { range: true })), source),
-    {
-      doc: "Grip of a vehicle's own metal that lies on it, on its side or its roof. Unknown is never taken as enough.",
-      example: 'body friction 0.2 to 0.4',
-    },
-  ),
+  timberFriction: property('timber friction', sequence(friction, source), {
+    doc: 'Grip of timber on it.',
+    example: 'timber friction 0.4 to 0.6',
+    required: true,
+  }),
+  bodyFriction: property('body friction', sequence(either(flag('unknown', 'unknown'), friction), source), {
+    doc: "Grip of a vehicle's own metal that lies on it, on its side or its roof. Unknown is never taken as enough.",
+    example: 'body friction 0.2 to 0.4',
+  }),
   source: sourceLine,
 };
 

@@ -2,6 +2,7 @@ import {
   anyOrder,
   choice,
   either,
+  extent,
   flag,
   optional,
   part,
@@ -21,15 +22,15 @@ import { sourceLine } from './source.js';
 
 /** What is said of a vehicle wherever it is described. */
 export const vehicleTypeProperties = {
-  length: property('length', sequence(quantity('length', 'length'), source), {
+  length: property('length', sequence(extent('length'), source), {
     doc: 'Overall length.',
     example: 'length 53 ft',
   }),
-  width: property('width', sequence(quantity('width', 'length'), source), {
+  width: property('width', sequence(extent('width'), source), {
     doc: 'Overall width.',
     example: 'width 8 ft 6 in',
   }),
-  height: property('height', sequence(quantity('height', 'length'), source), {
+  height: property('height', sequence(extent('height'), source), {
     doc: 'Overall height as it stands upright.',
     example: 'height 13 ft 6 in',
   }),
@@ -61,7 +62,7 @@ export const cargoLine = property(
     quantity('to', 'length'),
     anyOrder(
       sequence(word('centre'), quantity('centre', 'length', { range: true })),
-      sequence(word('height'), quantity('height', 'length', { range: true })),
+      sequence(word('height'), quantity('height', 'length', { range: true, atLeast: 0 })),
       sequence(word('offset'), choice('offsetSide', ...sides), quantity('offset', 'length', { range: true })),
       flag('shifts', 'shifts'),
     ),
@@ -124,7 +125,7 @@ export const vehicleProperties = {
       flag('ground', 'ground'),
       sequence(
         word('dock'),
-        quantity('dockHeight', 'length'),
+        quantity('dockHeight', 'length', { atLeast: 0 }),
         word('from'),
         quantity('from', 'length'),
         word('to'),

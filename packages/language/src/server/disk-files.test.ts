@@ -33,6 +33,12 @@ it('lists plans only, past hidden folders and circles', async () => {
   expect(await diskFiles(others).list(uri(), 100)).toEqual([uri('plans', 'a b.crib')]);
 });
 
+it('lists a plan behind a link too', async () => {
+  symlinkSync(join(folder, 'plans', 'a b.crib'), join(folder, 'linked.crib'));
+  symlinkSync(join(folder, 'gone'), join(folder, 'broken.crib'));
+  expect(await diskFiles(others).list(uri(), 100)).toEqual([uri('linked.crib'), uri('plans', 'a b.crib')]);
+});
+
 it('stops at the limit', async () => {
   for (let i = 0; i < 5; i++) writeFileSync(join(folder, `p${i}.crib`), '');
   expect(await diskFiles(others).list(uri(), 3)).toHaveLength(3);

@@ -6,7 +6,7 @@ import { type Files, isPlanFile, passedOver } from './files.js';
 /** Larger files are no plans, and are not read. */
 const mostBytes = 4 * 1024 * 1024;
 
-/** Files on the disk; other schemes go to `others`. Symbolic links to folders are not followed: they may run in circles. */
+/** Files on the disk; other schemes go to `others`. Links to files are followed; links to folders are not: they may run in circles. */
 export function diskFiles(others: Files): Files {
   return {
     async read(uri) {
@@ -30,7 +30,8 @@ export function diskFiles(others: Files): Files {
         for (const entry of entries) {
           const path = join(next, entry.name);
           if (entry.isDirectory() && !passedOver(entry.name)) folders.push(path);
-          if (entry.isFile() && isPlanFile(entry.name) && found.length < limit)
+          if (!isPlanFile(entry.name) || found.length >= limit) continue;
+          if (entry.isFile() || (entry.isSymbolicLink() && (await leadsToFile(path))))
             found.push(URI.file(path).toString());
         }
       }
@@ -38,3 +39,9 @@ export function diskFiles(others: Files): Files {
     },
   };
 }
+
+const leadsToFile = (link: string): Promise<boolean> =>
+  stat(link).then(
+    (about) => about.isFile(),
+    () => false,
+  );

@@ -68,7 +68,8 @@ export class LoadedFiles implements Workspace {
         if (seen.has(one) || seen.size >= mostFiles) continue;
         seen.add(one);
         await this.texts.read(one);
-        for (const use of this.texts.usesOf(one)) next.push(...(await this.firstThere(one, use)));
+        for (const use of this.texts.usesOf(one).slice(0, mostFiles))
+          next.push(...(await this.firstThere(one, use)));
       }
       layer = next;
     }

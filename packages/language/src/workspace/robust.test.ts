@@ -122,6 +122,45 @@ describe('a text made to hurt', () => {
     const text = Array.from({ length: 1_000 }, (_, i) => `let v${i} = v${i + 1} + 1 in`).join('\n');
     expect(read(`${text}\nlet v1000 = v0 + 1 in`).problems.length).toBeGreaterThan(0);
   });
+
+  it('of a megabyte of line breaks, semicolons or comments is read in one walk', () => {
+    for (const text of ['\n'.repeat(1_000_000), ';'.repeat(1_000_000), '/**/'.repeat(250_000)])
+      expect(read(text).problems.length).toBeLessThan(3);
+  });
+
+  it('of plans without end is told where they are no longer checked', () => {
+    const { problems, plans } = read(`${plan('')}\n`.repeat(1_001));
+    const told = problems.filter((p) => p.code === 'too-many-plans');
+    expect(told.map((p) => p.span.start)).toEqual([1_000 * (plan('').length + 1)]);
+    expect(plans).toHaveLength(0);
+  });
+
+  it('of a sum without end gives a message, not a crash', () => {
+    const { problems } = read(`let a = 1 ft${' + 1 ft'.repeat(20_000)}`);
+    expect(problems.map((p) => p.code)).toContain('calculation-too-long');
+  });
+
+  it('of a word without end repeats no more of it than can be read', () => {
+    const { problems } = read(`${'a'.repeat(1_000_000)} { }`);
+    expect(problems.length).toBeGreaterThan(0);
+    for (const p of problems) expect(p.message.text.length).toBeLessThan(1_000);
+  });
+
+  it('of counts and lengths that no timber has builds none of it', () => {
+    const crib = (timber: string, layout: string, courses: string) =>
+      plan(
+        `ground { surface asphalt }\nvehicle v : VanTrailer53 {}\ncrib A { timber Fir4x4 ${timber} long; ` +
+          `layout ${layout}; courses ${courses}; at 20 ft; captures rail }`,
+      );
+    for (const text of [
+      crib('24 in', '1,000,000 by 2', '3'),
+      crib('24 in', '2 by 2', '1,000,000'),
+      crib('1,000,000 in', '2 by 2', '3'),
+    ]) {
+      const { problems } = read(`use "library/vehicles.crib"\n${text}`);
+      expect(problems.map((p) => p.code)).toEqual(expect.arrayContaining(['too-large', 'not-in-plan']));
+    }
+  });
 });
 
 describe('files that use each other', () => {
@@ -157,6 +196,18 @@ describe('files that use each other', () => {
     expect(workspace.bound('file:///alder-ridge/f0.crib')).toBeDefined();
   });
 
+  it('by the thousands in one file are read up to a bound, and told', async () => {
+    let reads = 0;
+    const files = { read: async () => void reads++ };
+    const workspace = openWorkspace({ files, folders: ['file:///alder-ridge'] });
+    const text = Array.from({ length: 10_000 }, (_, i) => `use "f${i}.crib"`).join('\n');
+    workspace.put('file:///alder-ridge/many.crib', text, 1);
+    await workspace.load('file:///alder-ridge/many.crib');
+    const { problems } = workspace.check('file:///alder-ridge/many.crib');
+    expect(problems.filter((p) => p.code === 'use-too-many')).toHaveLength(1);
+    expect(reads).toBeLessThanOrEqual(400);
+  });
+
   it('outside the folder are never read', async () => {
     const asked: string[] = [];
     const files = {
@@ -190,3 +241,5 @@ it('finds nothing wrong with the bundled library', () => {
   );
   expect(problems).toEqual([]);
 });
+
+const plan = (inside: string): string => `plan "x" {\n${inside}\n}`;

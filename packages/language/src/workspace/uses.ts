@@ -30,7 +30,8 @@ export class Uses {
     const problems: LanguageProblem[] = [];
     const on = new Set<string>();
     const used = new Set<string>();
-    for (const use of shape.uses) {
+    // What lies beyond is told by `rings`.
+    for (const use of shape.uses.slice(0, mostFiles)) {
       const resolved = resolveUse(shape.uri, use.path, this.source.folders);
       if (resolved.kind === 'outside')
         problems.push(problem('use-outside', use.pathSpan, { path: use.path }));
@@ -76,7 +77,10 @@ export class Uses {
   /** Files that are not there, that come back to this one by the files they use, and chains that are too long. */
   rings(uri: string, shape: FileShape): readonly LanguageProblem[] {
     const problems: LanguageProblem[] = [];
-    for (const use of shape.uses) {
+    const beyond = shape.uses[mostFiles];
+    if (beyond) problems.push(tooMany(beyond.pathSpan));
+    const crowded = this.closure(uri).length >= mostFiles;
+    for (const use of shape.uses.slice(0, mostFiles)) {
       const resolved = use.target === undefined && resolveUse(uri, use.path, this.source.folders);
       if (resolved && resolved.kind === 'candidates') problems.push(this.notFound(use.path, use.pathSpan));
       if (use.target === undefined || use.target === uri) continue;
@@ -85,11 +89,8 @@ export class Uses {
         const names = [uri, ...path].map(fileName).join(' → ');
         problems.push(problem('use-cycle', use.pathSpan, { path: names }, { severity: 'warning' }));
       }
-      if (this.depth(use.target, new Set([uri])) > deepestUse || this.closure(uri).length >= mostFiles) {
-        problems.push(
-          problem('use-too-many', use.pathSpan, { most: String(deepestUse), files: String(mostFiles) }),
-        );
-      }
+      if (crowded || this.depth(use.target, new Set([uri])) > deepestUse)
+        problems.push(tooMany(use.pathSpan));
     }
     return problems;
   }
@@ -157,3 +158,6 @@ export class Uses {
     }
   }
 }
+
+const tooMany = (span: Span): LanguageProblem =>
+  problem('use-too-many', span, { most: String(deepestUse), files: String(mostFiles) });
