@@ -2,6 +2,7 @@
 import { type Analysis, type Plan, print } from '@cribwright/engine';
 import { show } from '@cribwright/units';
 import type { JSX } from 'preact';
+import { facingWords, groundWords } from '../pieces/ground-words.js';
 
 const minutes = (seconds: number): string => show(seconds, 'duration', 'min', { rounding: 'up' });
 
@@ -63,10 +64,8 @@ export function Found({ plan, analysis }: { readonly plan: Plan; readonly analys
         </li>
       ))}
       <li>
-        on {plan.ground.surface.name}
-        {plan.ground.grade === 0
-          ? ', level'
-          : `, falling ${show(plan.ground.grade, 'ratio', '%', { rounding: 'up' })} toward the ${plan.ground.toward}`}
+        on {groundWords(plan.ground, show(plan.ground.grade, 'ratio', '%', { rounding: 'up' }))}
+        {plan.ground.facing === undefined ? '' : `, ${facingWords(plan.ground.facing)}`}
       </li>
       {plan.sizeUp.map((s) => (
         <li key={s.item}>

@@ -3,7 +3,30 @@ import type { Item } from '../scene/scene.js';
 import { margin, sheetWidth, type } from '../sheet/sizes.js';
 import { at3 } from '../space/vector.js';
 import type { Look } from '../views/look.js';
+import { facingWords, groundWords } from './ground-words.js';
 import type { Placing } from './place-on-sheet.js';
+
+/**
+ * An arrow to the north, seen from above: the front points left, and north lies as far to the left of it, as one looks
+ * ahead, as the front points right of north.
+ */
+function northMark(facing: number, x: number, y: number): Item {
+  const [dx, dy] = [-Math.cos(facing), Math.sin(facing)];
+  const [reach, beyond] = [3, 5.2];
+  return group(
+    'north',
+    [
+      line('arrow', 'label', at(x - dx * reach, y - dy * reach), at(x + dx * reach, y + dy * reach), {
+        head: 'arrow',
+      }),
+      text('words', at(x + dx * beyond, y + dy * beyond + 1), 'N', type.small, {
+        weight: 'bold',
+        anchor: 'middle',
+      }),
+    ],
+    { name: `north: ${facingWords(facing)}` },
+  );
+}
 
 /** An arrow to the front at the left, and the grade where the ground falls. */
 export function frontMark(y: number, left: number): Item {
@@ -22,6 +45,9 @@ export function planMarks(look: Look, { box, toSheet }: Placing): readonly Item[
       width: 0.15,
     }),
     frontMark(box.top - 28, box.left),
+    ...(look.plan.ground.facing === undefined
+      ? []
+      : [northMark(look.plan.ground.facing, box.left + 62, box.top - 28)]),
     text('passenger side', at(box.left + 26, box.top - 27), 'passenger side', type.small, {
       tone: 'dimension',
     }),
@@ -38,26 +64,23 @@ const fall = {
 } as const;
 
 export function gradeMark(look: Look, right: number, y: number): readonly Item[] {
-  const { grade, toward, surface } = look.plan.ground;
-  const words =
-    grade === 0
-      ? `${surface.name}, level`
-      : `${surface.name}, falls ${look.say.ratio(grade)} toward ${toward === 'front' || toward === 'rear' ? `the ${toward}` : `the ${toward}`}`;
+  const { grade, toward, unsaid } = look.plan.ground;
+  const words = groundWords(look.plan.ground, look.say.ratio(grade));
   const [dx, dy] = fall[toward];
-  const arrow =
-    grade === 0
-      ? []
-      : [
-          line('arrow', 'ground', at(right - 4 - dx * 4, y - dy * 4), at(right - 4 + dx * 4, y + dy * 4), {
-            head: 'arrow',
-          }),
-        ];
+  const bare = grade === 0 || unsaid !== undefined;
+  const arrow = bare
+    ? []
+    : [
+        line('arrow', 'ground', at(right - 4 - dx * 4, y - dy * 4), at(right - 4 + dx * 4, y + dy * 4), {
+          head: 'arrow',
+        }),
+      ];
   return [
     group(
       'ground mark',
       [
         ...arrow,
-        text('words', at(right - (grade === 0 ? 0 : 10), y + 1), words, type.small, {
+        text('words', at(right - (bare ? 0 : 10), y + 1), words, type.small, {
           anchor: 'end',
           tone: 'dimension',
         }),

@@ -31,3 +31,22 @@ it('lets cribs, strut feet and the other vehicle be dragged, and says why the ma
   // The trailer's joists from 4 ft on, every foot, attract.
   expect(group('crib/A').drag?.snaps.x?.[0]).toBeCloseTo(4 * 0.3048, 6);
 });
+
+it.each([
+  [0, [-1, 0]],
+  [Math.PI / 2, [0, 1]],
+  [Math.PI, [1, 0]],
+  [(3 * Math.PI) / 2, [0, -1]],
+])('points north where the front faces %f rad from it', (facing, way) => {
+  // The front points left on the sheet: where it faces east, north is at its left hand, down the sheet.
+  const turned = { ...plan, ground: { ...plan.ground, facing } };
+  const { group } = drawn(turned, analyze(turned), { view: 'plan' });
+  const arrow = group('north').items.find((i) => i.kind === 'line');
+  if (arrow?.kind !== 'line') throw new Error('no arrow');
+  expect(Math.sign(Math.round(arrow.to.x - arrow.from.x))).toBe(way[0]);
+  expect(Math.sign(Math.round(arrow.to.y - arrow.from.y))).toBe(way[1]);
+});
+
+it('draws no north where nobody says how the vehicle stands to it', () => {
+  expect(scene.items.some((i) => i.kind === 'group' && i.key === 'north')).toBe(false);
+});

@@ -40,9 +40,13 @@ export interface Plan {
 
 export interface Ground {
   readonly surface: Surface;
-  /** Rise over run; `toward` is the way that falls. */
+  /** Rise over run, never below zero; `toward` is the way that falls. */
   readonly grade: number;
   readonly toward: 'front' | 'rear' | 'driver side' | 'passenger side';
+  /** What nobody said of the grade, so that the checks take it as level, or as falling to the rear. */
+  readonly unsaid?: 'grade' | 'direction' | undefined;
+  /** Which way the front of the main vehicle points, rad clockwise from north. */
+  readonly facing?: number | undefined;
   readonly ref: Ref;
 }
 

@@ -1,4 +1,5 @@
 import type { Interval } from '../model/interval.js';
+import type { Ground } from '../model/plan.js';
 import type { Part, Vehicle } from '../model/vehicle.js';
 import { type Point, toVehicle } from './frame.js';
 
@@ -20,8 +21,13 @@ export function underside(vehicle: Vehicle, part: Part, at: Point): Interval {
 const pivot = (vehicle: Vehicle): number =>
   vehicle.axles.length > 0 ? Math.max(...vehicle.axles.map((a) => a.x)) : vehicle.length;
 
-/** How steeply the underside of a vehicle lies to level, rad: its own pitch, and what the ground adds lengthwise. */
-export function undersideSlope(vehicle: Vehicle, grade: number): number {
+/**
+ * How steeply the underside of a vehicle lies to level, rad: its own pitch and what the ground adds. Lengthwise the two
+ * may add up; across they make a right angle: cos = cos pitch × cos grade.
+ */
+export function undersideSlope(vehicle: Vehicle, { grade, toward }: Ground): number {
   const own = vehicle.posture.kind === 'pitched' ? Math.abs(vehicle.posture.angle) : 0;
-  return own + Math.atan(Math.abs(grade));
+  const fall = Math.atan(Math.abs(grade));
+  const lengthwise = toward === 'front' || toward === 'rear';
+  return lengthwise || own === 0 ? own + fall : Math.acos(Math.cos(own) * Math.cos(fall));
 }

@@ -489,6 +489,31 @@ plan "Case" {
   });
 });
 
+describe('the ground', () => {
+  const ground = (lines: string) =>
+    made(
+      `use "library/vehicles.crib"\nplan "Case" { ground { surface asphalt; ${lines} }; vehicle trailer : VanTrailer53 }\n`,
+    ).plan?.ground;
+
+  it('knows a level grade from one that nobody said, and from a fall that goes nobody knows where', () => {
+    expect(ground('grade 0 %')).toMatchObject({ grade: 0, unsaid: undefined });
+    expect(ground('grade 2 % toward front')).toMatchObject({
+      grade: near(0.02),
+      toward: 'front',
+      unsaid: undefined,
+    });
+    expect(ground('')).toMatchObject({ unsaid: 'grade' });
+    expect(ground('grade many % toward front')).toMatchObject({ unsaid: 'grade' });
+    expect(ground('grade 2 %')).toMatchObject({ grade: near(0.02), unsaid: 'direction' });
+  });
+
+  it('takes the compass, clockwise from north', () => {
+    expect(ground('grade 0 %')?.facing).toBeUndefined();
+    expect(ground('compass front faces north')?.facing).toBe(0);
+    expect(ground('compass front faces northwest')?.facing).toBeCloseTo((7 * Math.PI) / 4, 12);
+  });
+});
+
 it('never passes on as whole what it could not read', () => {
   const { checked, codes } = made(`use "library/vehicles.crib"
 plan "Case" {

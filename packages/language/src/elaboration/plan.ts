@@ -5,7 +5,7 @@ import { findAtTop, type Surroundings } from '../binding/file-scope.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 import { patternUse } from '../schema/pattern-block.js';
-import { groundProperties, planProperties } from '../schema/plan.js';
+import { compassPoints, groundProperties, planProperties } from '../schema/plan.js';
 import { unitsOf } from './cache.js';
 import { calculatedValue } from './calculated-value.js';
 import { Cast, figureOf } from './cast.js';
@@ -113,6 +113,8 @@ export function elaboratePlan(
   const chocks = all(['chock'], chockOf);
   const stepped = stepsOf(w, blocks('steps'), chocks);
   const grade = groundBlock && w.said(groundBlock, groundProperties.grade);
+  const fall = w.slope(grade?.values.grade, at0);
+  const facing = groundBlock && w.said(groundBlock, groundProperties.compass)?.values.facing.text;
   const units = unitsOf(w, block);
   const crews = w.all(block, planProperties.crew).flatMap(({ values }): readonly Crew[] => {
     const people = w.number(values.people, at0, block.uri);
@@ -125,8 +127,10 @@ export function elaboratePlan(
     policy,
     ground: {
       surface,
-      grade: w.slope(grade?.values.grade, at0) ?? 0,
+      grade: fall ?? 0,
       toward: grade?.values.toward?.text ?? 'rear',
+      unsaid: fall === undefined ? 'grade' : fall > 0 && !grade?.values.toward ? 'direction' : undefined,
+      facing: facing === undefined ? undefined : (compassPoints.indexOf(facing) * Math.PI) / 4,
       ref: { element: 'ground' },
     },
     vehicles,

@@ -1325,6 +1325,8 @@ The weight is taken at its heavy end. The load on the chocked wheels is the leas
 
 Where no wheel is chocked at all, wheels-unchocked says so.
 
+A grade that nobody says is not a level one. The rule then says that it could not run, and names what was taken instead: level ground, or a fall toward the rear.
+
 ## Sources
 
 - The incline: OpenStax University Physics, volume 1, section 6.2.

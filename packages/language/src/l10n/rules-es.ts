@@ -144,6 +144,10 @@ export const rulesEs: Readonly<Record<string, string>> = {
   'grade-slide.slides':
     'En una pendiente de {grade}, {vehicle} tira {demand} cuesta abajo ({sum}). Lo que está calzado aguanta {capacity} ({hold}). Calce más ejes, o tienda un cable cuesta arriba.',
   'grade-slide.grade-here': 'La pendiente se fija aquí: {grade}.',
+  'grade-slide.grade-unsaid':
+    'Nadie dice cómo baja el terreno, así que no se comprobó si algo se desliza o rueda cuesta abajo, y todo lo demás se calculó como si fuera llano. Mídalo y escríbalo: `grade 0 %`, o `grade 2 % toward rear`.',
+  'grade-slide.direction-unsaid':
+    'Se dice una pendiente de {grade}, pero no hacia dónde baja. Se calculó como si bajara hacia atrás, así que nadie sabe cómo es hacia los otros lados. Escríbalo: `grade {grade} toward rear`.',
   'ground-bearing.too-much':
     '{support} presiona {surface} con {pressure} ({sum}). Aguanta {allowable}. Serviría una placa de {pad}.',
   'ground-bearing.surface-unknown':

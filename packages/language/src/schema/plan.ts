@@ -61,7 +61,7 @@ export const plan: BlockSchema = {
   keyword: 'plan',
   within: ['file', 'site', 'lesson'],
   doc: 'One stabilization plan: the vehicles as found, what the crew puts in, and the order it is built in.',
-  example: 'plan "Car under a trailer" {\n  ground { surface asphalt }\n}',
+  example: 'plan "Car under a trailer" {\n  ground { surface asphalt; grade 1.5 % toward rear }\n}',
   head: { name: 'optional', title: 'required' },
   declares: 'plan',
   element: 'plan',
@@ -69,6 +69,18 @@ export const plan: BlockSchema = {
   ownScope: true,
   properties: Object.values(planProperties),
 };
+
+/** The eight points of the compass, clockwise from north. */
+export const compassPoints = [
+  'north',
+  'northeast',
+  'east',
+  'southeast',
+  'south',
+  'southwest',
+  'west',
+  'northwest',
+] as const;
 
 export const groundProperties = {
   surface: property('surface', reference('surface', 'surface'), {
@@ -79,7 +91,7 @@ export const groundProperties = {
   grade: property(
     'grade',
     sequence(
-      quantity('grade', ['ratio', 'angle'], { percent: true, atLeast: -1, atMost: 1 }),
+      quantity('grade', ['ratio', 'angle'], { percent: true, atLeast: 0, atMost: 1 }),
       optional(sequence(word('toward'), choice('toward', 'front', 'rear', 'driver side', 'passenger side'))),
     ),
     {
@@ -87,6 +99,10 @@ export const groundProperties = {
       example: 'grade 1.5 % toward rear',
     },
   ),
+  compass: property('compass', sequence(word('front faces'), choice('facing', ...compassPoints)), {
+    doc: 'Which way the front of the main vehicle points: the drawing then shows north.',
+    example: 'compass front faces northwest',
+  }),
 };
 
 export const ground: BlockSchema = {

@@ -66,9 +66,7 @@ function offLine(c: CribWorking, w: Workings): RuleFinding | undefined {
 function sloped(c: CribWorking, w: Workings): RuleFinding | undefined {
   const met = c.contacts.flatMap((k) => k.meets ?? [])[0];
   if (met === undefined) return undefined;
-  const { ground } = w.plan;
-  const lengthwise = ground.toward === 'front' || ground.toward === 'rear';
-  const value = undersideSlope(met.vehicle, lengthwise ? ground.grade : 0);
+  const value = undersideSlope(met.vehicle, w.plan.ground);
   const most = w.limit('steepest capture');
   if (!exceeds(value, most.value?.low ?? 0)) return undefined;
   const slope = measured(

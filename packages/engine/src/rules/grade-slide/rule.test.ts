@@ -30,6 +30,16 @@ describe('grade-slide', () => {
     expect(check(rule, wrong)).toHaveLength(1);
   });
 
+  it.each(['grade', 'direction'] as const)('says loudly where the %s is not said', (unsaid) => {
+    const plan = onGrade(unsaid === 'grade' ? 0 : 0.03);
+    const [found, ...more] = check(rule, { ...plan, ground: { ...plan.ground, unsaid } });
+    expect(more).toEqual([]);
+    expect(found).toMatchObject({ couldNotRun: true, at: { element: 'ground' } });
+    expect(found?.message.text).toMatch(
+      unsaid === 'grade' ? /how the ground falls/ : /A grade of 3 % is said, and not/,
+    );
+  });
+
   it('leaves wheels without any chock to the rule that asks for them', () => {
     expect(check(rule, onGrade(0.02, { chocks: [] }))).toEqual([]);
   });

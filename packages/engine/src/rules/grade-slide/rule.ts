@@ -18,6 +18,10 @@ const words = {
   slides:
     'On a grade of {grade} the {vehicle} pulls {demand} downhill ({sum}). What is chocked holds {capacity} ({hold}). Chock more axles, or pull a line uphill.',
   'grade-here': 'The grade is set here: {grade}.',
+  'grade-unsaid':
+    'Nobody says how the ground falls, so nothing was checked for sliding or rolling downhill, and all else was worked out as if it were level. Measure it, and say it: `grade 0 %`, or `grade 2 % toward rear`.',
+  'direction-unsaid':
+    'A grade of {grade} is said, and not which way it falls. It was worked out as falling toward the rear, so nobody knows how it is the other ways. Say it: `grade {grade} toward rear`.',
 } as const;
 const say = messages('grade-slide', words);
 
@@ -94,6 +98,28 @@ function judge(w: Workings, part: ComponentRun, body: PlanBody): RuleFinding | u
   };
 }
 
+/** An unknown grade is not a level one. */
+function unsaid({ plan }: Workings): readonly RuleFinding[] {
+  const { unsaid, grade, ref } = plan.ground;
+  if (unsaid === undefined || plan.vehicles.length === 0) return [];
+  const shown = given(
+    share(plan.display, 'grade', 'grade', 'up', { ref }),
+    unsaid === 'grade' ? undefined : exactly(grade),
+    { kind: 'stated' },
+  );
+  return [
+    {
+      subject: ref,
+      at: ref,
+      severity: 'warning',
+      couldNotRun: true,
+      message:
+        unsaid === 'grade' ? say('grade-unsaid', {}) : say('direction-unsaid', { grade: print(shown) }),
+      figures: [shown],
+    },
+  ];
+}
+
 export const rule: Rule = {
   id: 'grade-slide',
   title: 'Slides down the grade',
@@ -106,8 +132,9 @@ export const rule: Rule = {
   ],
   compares: ['weight × sin(grade)', 'friction × load on held wheels'],
   words,
-  check: (w) =>
-    w.plan.ground.grade === 0
+  check: (w) => [
+    ...unsaid(w),
+    ...(w.plan.ground.grade === 0
       ? []
       : w.resting().parts.flatMap((part) => {
           const last = part.stages.at(-1)?.asBuilt;
@@ -115,5 +142,6 @@ export const rule: Rule = {
           return part.component.bodies
             .filter((b) => b.id === b.vehicle)
             .flatMap((body) => judge(w, part, body) ?? []);
-        }),
+        })),
+  ],
 };

@@ -43,11 +43,11 @@ function unchocked(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
   if (forward && rearward) return undefined;
   const grade = given(
     share(w.plan.display, 'grade', 'grade', 'up', { ref: w.plan.ground.ref }),
-    exactly(w.plan.ground.grade),
+    exactly(Math.abs(w.plan.ground.grade)),
     { kind: 'stated' },
   );
   const limit = w.limit('grade needing chocks');
-  const steep = w.plan.ground.grade > (limit.value?.low ?? 0) + 1e-12;
+  const steep = Math.abs(w.plan.ground.grade) > (limit.value?.low ?? 0) + 1e-12;
   const missing = !forward && !rearward ? 'either way' : forward ? 'rearward' : 'forward';
   const one = chocks[0];
   const message = steep

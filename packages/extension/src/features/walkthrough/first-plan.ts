@@ -8,6 +8,7 @@ use "library/vehicles.crib"
 plan "My first plan" {
   ground {
     surface concrete
+    grade   0 %
   }
 
   vehicle trailer : VanTrailer53 {
