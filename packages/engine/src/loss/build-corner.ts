@@ -15,10 +15,21 @@ export interface StageOfPoints {
 export const changesNothing = ({ added, gone }: StageOfPoints): boolean => added.length + gone.length === 0;
 
 /**
- * Told of each answer: the stage, the place of the loss in its list or `undefined` as built, and how far each
- * contact had closed when it was placed (scaled; valid until the next stage).
+ * Told of each answer: the stage, the place of the loss in its list or `undefined` as built, how far each contact
+ * had closed when it was placed (scaled; valid until the next stage), and as built how it rested while wedges were
+ * driven.
  */
-export type Report = (stage: number, loss: number | undefined, rest: Outcome, placedAt: Float64Array) => void;
+export type Report = (
+  stage: number,
+  loss: number | undefined,
+  rest: Outcome,
+  placedAt: Float64Array,
+  driven?: Outcome,
+) => void;
+
+/** Which losses are worked out, by stage and by their place in its list. */
+export type Wanted = (stage: number, loss: number) => boolean;
+const everyLoss: Wanted = () => true;
 
 /** Where each case of a stage ended at the corner before: most corners end alike. */
 export interface StageHints {
@@ -44,6 +55,7 @@ export function buildCorner(
   load: Float64Array,
   report: Report,
   hints: readonly StageHints[] = noHints(stages),
+  wanted: Wanted = everyLoss,
 ): void {
   const state: ContactState = {
     present: new Uint8Array(points.length),
@@ -55,15 +67,16 @@ export function buildCorner(
   let known = new Map<string, Outcome>();
   stages.forEach((stage, s) => {
     const changes = !changesNothing(stage);
-    const built =
+    const { built, driven }: Placed =
       changes || now === undefined
         ? place({ scaled, points, state, load, start, hint: hints[s]?.asBuilt }, stage, now)
-        : now;
+        : { built: now, driven: undefined };
     now = built;
     if (changes) known = new Map();
     if (built.kind === 'rests') start = built.q;
-    report(s, undefined, built, state.placedAt);
+    report(s, undefined, built, state.placedAt, driven);
     stage.losses.forEach(({ id, hits }, l) => {
+      if (!wanted(s, l)) return;
       const found = known.get(id) ?? afterLoss(scaled, state, load, start, built, hits, hints[s]?.losses[l]);
       known.set(id, found);
       report(s, l, found, state.placedAt);
@@ -87,6 +100,12 @@ function afterLoss(
   return restScaled(scaled, { ...state, present }, load, start, hint);
 }
 
+interface Placed {
+  readonly built: Outcome;
+  /** While its wedges were driven, where any were. */
+  readonly driven: Outcome | undefined;
+}
+
 /** Takes out and puts in, and lets what rests settle anew where that changes anything. */
 function place(
   {
@@ -106,7 +125,7 @@ function place(
   },
   { added, gone }: StageOfPoints,
   before: Outcome | undefined,
-): Outcome {
+): Placed {
   for (const i of gone) state.present[i] = 0;
   const rested = before?.kind === 'rests' && !before.balanced;
   const kept =
@@ -124,6 +143,10 @@ function place(
     state.placedAt[i] = settled?.kind === 'rests' ? closingOf(scaled, i, settled.q) : 0;
     state.preload[i] = (points[i]?.preload ?? 0) / scaled.force;
   }
-  if (settled?.kind === 'rests' && !settled.balanced && driven.length === 0) return settled;
-  return restScaled(scaled, state, load, settled?.kind === 'rests' ? settled.q : start, hint);
+  if (settled?.kind === 'rests' && !settled.balanced && driven.length === 0)
+    return { built: settled, driven: undefined };
+  return {
+    built: restScaled(scaled, state, load, settled?.kind === 'rests' ? settled.q : start, hint),
+    driven: pushed === kept ? undefined : pushed,
+  };
 }

@@ -3,14 +3,14 @@ import type { Motion, Outcome } from '../resting/system.js';
 import type { JointCorner } from './components.js';
 import type { Loss } from './losses.js';
 
-/** Least and greatest of a force over the corners of the ranges, N, and the corner of the greatest. */
+/** Least and greatest of a force over the places tried in the ranges, N, and the place of the greatest. */
 export interface Extremes {
   readonly low: Float64Array;
   readonly high: Float64Array;
   readonly worst: Int32Array;
 }
 
-/** One case at one stage, over every corner of the ranges. */
+/** One case at one stage, over every corner of the ranges and what was tried between them. */
 export interface CaseRun extends Extremes {
   readonly loss: Loss | undefined;
   /** Which points of the component stand at this stage. */
@@ -93,4 +93,26 @@ function widen(
     worst[i] = index;
     told?.(i);
   }
+}
+
+/** Where in the ranges each point, and each whole, carries most of all cases: the places, each once. */
+export function worstPlaces(
+  runs: readonly { readonly asBuilt: CaseRun; readonly losses: readonly CaseRun[] }[],
+): readonly number[] {
+  const cases = [...new Set(runs)].flatMap(({ asBuilt, losses }) => [asBuilt, ...losses]);
+  const most = (pick: (run: CaseRun) => Extremes): readonly number[] => {
+    const highest: number[] = [];
+    const places: number[] = [];
+    for (const run of cases) {
+      const { high, worst } = pick(run);
+      for (let i = 0; i < high.length; i++) {
+        if (!(at(high, i) > (highest[i] ?? 0))) continue;
+        highest[i] = at(high, i);
+        places[i] = indexAt(worst, i);
+      }
+    }
+    return places;
+  };
+  const all = [...most((run) => run), ...most((run) => run.whole)];
+  return [...new Set(all.filter((place) => place !== undefined))];
 }

@@ -1,11 +1,19 @@
-import type { JointCorner } from './components.js';
-import type { ComponentRun } from './loss-working.js';
+import type { Component, JointCorner } from './components.js';
+import { cornerPlace, placeWords, type RangePlace } from './range-place.js';
+
+interface Bodies {
+  readonly component: Component;
+}
 
 /** The corner of the ranges in words: `trailer heaviest, centre farthest to its front`. */
-export const cornerWords = (part: ComponentRun, corner: JointCorner): string =>
-  part.component.bodies
+export const cornerWords = (part: Bodies, corner: JointCorner): string =>
+  rangeWords(part, cornerPlace(corner, part.component.bodies));
+
+/** The same for any place in the ranges. */
+export const rangeWords = ({ component }: Bodies, place: RangePlace): string =>
+  component.bodies
     .flatMap((b, i) => {
-      const words = b.corners[corner[i] ?? 0]?.words ?? '';
+      const words = placeWords(b, place[i]);
       return words === '' ? [] : [`${b.name} ${words}`];
     })
     .join('; ');

@@ -10,8 +10,9 @@ import type { SupportPoint } from '../workings/support-points.js';
 import type { Workings } from '../workings/workings.js';
 import { byBalance } from './by-balance.js';
 import { type CaseRun, type Extremes, holds } from './case-run.js';
-import { cornerWords } from './corner-words.js';
+import { rangeWords } from './corner-words.js';
 import type { ComponentRun, LossWorking } from './loss-working.js';
+import type { RangePlace } from './range-place.js';
 import { wholes } from './stage-run.js';
 import { staticBounds } from './static-bounds.js';
 
@@ -65,21 +66,26 @@ export function governingLoads(w: Workings, resting: LossWorking): ReadonlyMap<s
 
 interface Case {
   readonly run: CaseRun;
+  readonly places: readonly RangePlace[];
   readonly words: readonly string[];
 }
 
 interface Worst {
   readonly force: number;
-  readonly corner: number;
+  readonly place: RangePlace | undefined;
   readonly words: readonly string[];
   readonly run: CaseRun;
 }
 
-/** Every case in which the component rests: those in which it does not have findings of their own. */
+/**
+ * Every case, as far as the component rests in it: the places in the ranges in which it does not have findings of
+ * their own.
+ */
 function casesOf(resting: LossWorking, part: ComponentRun): readonly Case[] {
   const last = part.stages.length - 1;
-  const named = (run: CaseRun, ...words: readonly string[]): Case => ({
+  const named = (places: readonly RangePlace[], run: CaseRun, ...words: readonly string[]): Case => ({
     run,
+    places,
     words: [run.loss?.title ?? 'as built', ...words.filter((t) => t !== '')],
   });
   const staged = part.stages.map((stage, s) =>
@@ -87,14 +93,14 @@ function casesOf(resting: LossWorking, part: ComponentRun): readonly Case[] {
     stage === part.stages[s + 1]
       ? []
       : [stage.asBuilt, ...stage.losses].map((run) =>
-          named(run, s === last ? '' : `at ${resting.stages[s]?.title ?? ''}`),
+          named(part.places, run, s === last ? '' : `at ${resting.stages[s]?.title ?? ''}`),
         ),
   );
-  const spread = part.spread.flatMap(({ words, last: stage }) =>
-    [stage.asBuilt, ...stage.losses].map((run) => named(run, words)),
+  const spread = part.spread.flatMap(({ words, places, last: stage }) =>
+    [stage.asBuilt, ...stage.losses].map((run) => named(places, run, words)),
   );
   // The finished set-up first, and as built before all losses: of equal loads the plainest case is named.
-  return [...staged.toReversed().flat(), ...spread].filter(({ run }) => holds(run));
+  return [...staged.toReversed().flat(), ...spread];
 }
 
 /** The case in which a point, or the sum over a support's contacts, carries most; of equal ones the first. */
@@ -108,12 +114,14 @@ function worstOf(cases: readonly Case[], i: number, pick: (run: CaseRun) => Extr
     worst = one;
   }
   if (worst === undefined) return undefined;
-  const { run, words } = worst;
-  return { force: most, corner: indexAt(pick(run).worst, i), words, run };
+  const { run, places, words } = worst;
+  return { force: most, place: places[indexAt(pick(run).worst, i)], words, run };
 }
 
 const governs = (worst: Worst, part: ComponentRun): string =>
-  [...worst.words, cornerWords(part, part.corners[worst.corner] ?? [])].filter((t) => t !== '').join(', ');
+  [...worst.words, worst.place === undefined ? '' : rangeWords(part, worst.place)]
+    .filter((t) => t !== '')
+    .join(', ');
 
 /** preload + stiffness × what the contact has closed since it was placed. */
 function pointLoad(p: SupportPoint, worst: Worst, part: ComponentRun, w: Workings): Figure {

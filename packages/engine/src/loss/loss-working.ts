@@ -9,6 +9,7 @@ import type { Workings } from '../workings/workings.js';
 import { type BuildingStage, buildingStages } from './building.js';
 import { type Component, components, type JointCorner } from './components.js';
 import { type Loss, lossesOf } from './losses.js';
+import type { RangePlace } from './range-place.js';
 import { type Presence, runStages, type StageRun, stagesOfPoints } from './stage-run.js';
 
 /** What gives way more softly than this, N/m, holds nothing up. */
@@ -28,12 +29,18 @@ export interface LossWorking {
 export interface ComponentRun {
   readonly component: Component;
   readonly corners: readonly JointCorner[];
+  /** Every place of the ranges that was tried, the corners first. */
+  readonly places: readonly RangePlace[];
   readonly stages: readonly StageRun[];
-  /** The last stage again with other stiffnesses. */
-  readonly spread: readonly { readonly words: string; readonly last: StageRun }[];
+  /** The last stage again with other stiffnesses, each with the places that it tried. */
+  readonly spread: readonly {
+    readonly words: string;
+    readonly places: readonly RangePlace[];
+    readonly last: StageRun;
+  }[];
 }
 
-/** In steps: stops after each corner of the ranges. */
+/** In steps: stops after each place tried in the ranges. */
 export function* lossWorkingSteps(w: Workings): Generator<void, LossWorking> {
   const { bodies, unknown } = planBodies(w.plan, w.masses());
   const points = [...originalSupports(w.plan), ...placedSupports(w), ...strutPoints(w)].filter(
@@ -60,9 +67,10 @@ export function* lossWorkingSteps(w: Workings): Generator<void, LossWorking> {
       const lossesAt = 'last stage';
       const again = yield* runStages(component, plan, { stiffness, lossesAt });
       const last = again.stages.at(-1);
-      if (last !== undefined) spread.push({ words, last });
+      if (last !== undefined) spread.push({ words, places: again.places, last });
     }
-    parts.push({ component, corners: nominal.corners, stages: nominal.stages, spread });
+    const { corners, places, stages: runs } = nominal;
+    parts.push({ component, corners, places, stages: runs, spread });
   }
   return { stages, parts, presence, losses, unknown };
 }

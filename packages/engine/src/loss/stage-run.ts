@@ -1,10 +1,13 @@
 import { type ScaledSystem, scaledLoad, scaledSystem } from '../resting/scaled-system.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import { buildCorner, changesNothing, noHints, type StageOfPoints } from './build-corner.js';
+import { buildCorner, changesNothing, noHints, type Report, type StageOfPoints } from './build-corner.js';
 import type { BuildingStage } from './building.js';
-import { type CaseRun, emptyRun, record } from './case-run.js';
+import { type CaseRun, emptyRun, record, worstPlaces } from './case-run.js';
+import { noSigns, sign } from './case-signs.js';
 import { type Component, type JointCorner, jointCorners } from './components.js';
 import type { Loss } from './losses.js';
+import { bodyAt, cornerPlace, type RangePlace } from './range-place.js';
+import { type TryPlace, tryRanges } from './try-ranges.js';
 
 export interface StageRun {
   readonly asBuilt: CaseRun;
@@ -27,68 +30,74 @@ export interface StagePlan extends StageOfPoints {
   readonly losses: readonly { readonly loss: Loss; readonly id: string; readonly hits: readonly number[] }[];
 }
 
+export interface Run {
+  readonly corners: readonly JointCorner[];
+  /** Every place of the ranges that was tried, the corners first. */
+  readonly places: readonly RangePlace[];
+  readonly stages: readonly StageRun[];
+}
+
 /** The elements that the crew put in, each with all of its contacts. */
 export const wholes = ({ points }: Component): readonly string[] => [
   ...new Set(points.filter((p) => !p.original).map((p) => p.element)),
 ];
 
 /**
- * Builds a component stage by stage at every corner of its ranges, and takes away one loss at a time. Stops after
- * each corner.
+ * Builds a component stage by stage at every corner of its ranges, and between corners where a load may be worse
+ * there, and takes away one loss at a time. Stops after each place.
  */
 export function* runStages(
   component: Component,
   stages: readonly StagePlan[],
   options: RunOptions,
-): Generator<void, { readonly corners: readonly JointCorner[]; readonly stages: readonly StageRun[] }> {
-  const { points } = component;
-  const corners = jointCorners(component.bodies);
+): Generator<void, Run> {
+  const { points, bodies } = component;
+  const corners = jointCorners(bodies);
   const scaled = scaledComponent(component, corners.at(-1) ?? [], options);
   const elements = new Map(wholes(component).map((element, e) => [element, e]));
   const wholeOf = Int32Array.from(points, (p) => elements.get(p.element) ?? -1);
   const plan = stages.map((stage, s) =>
     options.lossesAt === 'every stage' || s === stages.length - 1 ? stage : { ...stage, losses: [] },
   );
+  const runs = emptyRuns(plan, elements.size);
+  const hints = noHints(plan);
+  const tryPlace: TryPlace = (place, index, corner, wanted) => {
+    const signs = noSigns(plan);
+    const load = scaledLoad(scaled, bodiesAt(component, place));
+    const told: Report = (stage, loss, rest, _placedAt, driven) => {
+      sign(signs, stage, loss, rest, driven);
+      if (runs[stage] === runs[stage - 1]) return;
+      const run = loss === undefined ? runs[stage]?.asBuilt : runs[stage]?.losses[loss];
+      if (run !== undefined) record(run, rest, { corner, index }, wholeOf);
+    };
+    buildCorner(scaled, points, plan, load, told, hints, wanted);
+    return signs;
+  };
+  const places = yield* tryRanges(corners, bodies, tryPlace, () => worstPlaces(runs));
+  return { corners, places, stages: runs };
+}
+
+/** A stage that changes nothing that carries comes to what the one before it came to: it is the same run. */
+function emptyRuns(plan: readonly StagePlan[], wholeCount: number): readonly StageRun[] {
   const runs: StageRun[] = [];
   for (const stage of plan) {
     const { there, losses } = stage;
     const before = runs.at(-1);
-    // A stage that changes nothing that carries comes to what the one before it came to.
-    const same = before !== undefined && changesNothing(stage) && before.losses.length === losses.length;
     runs.push(
-      same
+      before !== undefined && changesNothing(stage) && before.losses.length === losses.length
         ? before
         : {
-            asBuilt: emptyRun(there, elements.size, undefined),
-            losses: losses.map(({ loss }) => emptyRun(there, elements.size, loss)),
+            asBuilt: emptyRun(there, wholeCount, undefined),
+            losses: losses.map(({ loss }) => emptyRun(there, wholeCount, loss)),
           },
     );
   }
-  const hints = noHints(plan);
-  for (const [index, corner] of corners.entries()) {
-    buildCorner(
-      scaled,
-      points,
-      plan,
-      scaledLoad(scaled, bodiesAt(component, corner)),
-      (stage, loss, rest) => {
-        if (runs[stage] === runs[stage - 1]) return;
-        const run = loss === undefined ? runs[stage]?.asBuilt : runs[stage]?.losses[loss];
-        if (run !== undefined) record(run, rest, { corner, index }, wholeOf);
-      },
-      hints,
-    );
-    yield;
-  }
-  return { corners, stages: runs };
+  return runs;
 }
 
-/** The bodies of a component at one corner of the ranges. */
-export const bodiesAt = ({ bodies }: Component, corner: JointCorner) =>
-  bodies.flatMap((b, i) => {
-    const c = b.corners[corner[i] ?? 0];
-    return c === undefined ? [] : [{ id: b.id, weight: c.weight, x: c.x, y: c.y }];
-  });
+/** The bodies of a component at one place in the ranges. */
+export const bodiesAt = ({ bodies }: Component, place: RangePlace) =>
+  bodies.map((b, i) => ({ id: b.id, ...bodyAt(b.corners, place[i]) }));
 
 export const scaledComponent = (
   component: Component,
@@ -96,7 +105,7 @@ export const scaledComponent = (
   { stiffness }: Pick<RunOptions, 'stiffness'>,
 ): ScaledSystem =>
   scaledSystem({
-    bodies: bodiesAt(component, corner),
+    bodies: bodiesAt(component, cornerPlace(corner, component.bodies)),
     springs: component.points.map((p) => ({
       id: p.id,
       upper: p.upper,

@@ -7,6 +7,7 @@ import { cornerWords } from './corner-words.js';
 import type { ComponentRun, LossWorking } from './loss-working.js';
 import type { Loss } from './losses.js';
 import { paperTrail, type Worked } from './paper-trail.js';
+import { cornerPlace } from './range-place.js';
 import { bodiesAt, scaledComponent, stagesOfPoints } from './stage-run.js';
 
 /** The sums of one case of the finished set-up, for each group of bodies that rests in it. */
@@ -39,7 +40,7 @@ function workedCase(resting: LossWorking, part: ComponentRun, loss: Loss | undef
     scaled,
     component.points,
     plan,
-    scaledLoad(scaled, bodiesAt(component, corner)),
+    scaledLoad(scaled, bodiesAt(component, cornerPlace(corner, component.bodies))),
     (stage, lost, rest, placedAt) => {
       if (stage !== last || lost !== wanted || rest.kind !== 'rests') return;
       const there = component.points.map(

@@ -1,0 +1,89 @@
+import type { BodyCorner, PlanBody } from '../resting/plan-bodies.js';
+import type { JointCorner } from './components.js';
+
+/**
+ * A place in the ranges of a component: for each of its bodies, how much each corner of its ranges counts, in shares
+ * that add up to 1. Weights and moments are mixed, so that every place lies inside the ranges. A cab is mixed as its
+ * vehicle is.
+ */
+export type RangePlace = readonly (readonly number[])[];
+
+export const cornerPlace = (corner: JointCorner, bodies: readonly PlanBody[]): RangePlace =>
+  bodies.map(({ corners }, b) => corners.map((_, c) => (c === (corner[b] ?? 0) ? 1 : 0)));
+
+/** One range of one vehicle. A body's corners count through its ranges like digits: this is one of the digits. */
+export interface RangeAxis {
+  readonly vehicle: string;
+  readonly digit: number;
+}
+
+export const axesOf = (bodies: readonly PlanBody[]): readonly RangeAxis[] =>
+  [...new Set(bodies.map((b) => b.vehicle))].flatMap((vehicle) => {
+    const count = bodies.find((b) => b.vehicle === vehicle)?.corners.length ?? 1;
+    const axes: RangeAxis[] = [];
+    for (let digit = 1; digit < count; digit *= 2) axes.push({ vehicle, digit });
+    return axes;
+  });
+
+/** The place with one range at its low or its high end, and the others as they are. */
+export const atEnd = (
+  place: RangePlace,
+  { vehicle, digit }: RangeAxis,
+  end: 'low' | 'high',
+  bodies: readonly PlanBody[],
+): RangePlace =>
+  place.map((shares, b) => {
+    if (bodies[b]?.vehicle !== vehicle) return shares;
+    const moved = shares.map(() => 0);
+    shares.forEach((share, c) => {
+      const to = end === 'low' ? c & ~digit : c | digit;
+      const there = to < moved.length ? to : c;
+      moved[there] = (moved[there] ?? 0) + share;
+    });
+    return moved;
+  });
+
+/** The place on the way from one to another. */
+export const mixed = (from: RangePlace, to: RangePlace, share: number): RangePlace =>
+  from.map((shares, i) => shares.map((s, c) => s + share * ((to[i]?.[c] ?? s) - s)));
+
+/** How far apart two places on a line along one range are, as a share of it. */
+export const wayTo = (a: RangePlace, b: RangePlace): number =>
+  Math.max(
+    0,
+    ...a.map((shares, i) => shares.reduce((sum, s, c) => sum + Math.abs(s - (b[i]?.[c] ?? s)) / 2, 0)),
+  );
+
+export const placeKey = (place: RangePlace): string => place.map((shares) => shares.join()).join(';');
+
+/** A body at a place: weights mixed, and centres by the moments. */
+export function bodyAt(
+  corners: readonly BodyCorner[],
+  shares: readonly number[] | undefined,
+): { readonly weight: number; readonly x: number; readonly y: number } {
+  const only = corners.find((_, c) => shares?.[c] === 1);
+  if (only !== undefined) return only;
+  let [weight, x, y] = [0, 0, 0];
+  corners.forEach((corner, c) => {
+    const part = (shares?.[c] ?? 0) * corner.weight;
+    weight += part;
+    x += part * corner.x;
+    y += part * corner.y;
+  });
+  return { weight, x: x / weight, y: y / weight };
+}
+
+/** `heaviest, 58 % of the way between centre farthest to its front and centre farthest to its rear` */
+export function placeWords({ corners }: PlanBody, shares: readonly number[] | undefined): string {
+  const parts = corners.map(({ words }) => (words === '' ? [] : words.split(', ')));
+  return (parts[0] ?? [])
+    .map((first, i) => {
+      const there = (c: number) => shares?.[c] ?? 0;
+      const other = parts.find((p, c) => there(c) > 0 && p[i] !== first)?.[i];
+      const share = parts.reduce((sum, p, c) => sum + (p[i] === first ? 0 : there(c)), 0);
+      if (other === undefined) return first;
+      if (share > 1 - 1e-9) return other;
+      return `${Math.round(1000 * share) / 10} % of the way between ${first} and ${other}`;
+    })
+    .join(', ');
+}

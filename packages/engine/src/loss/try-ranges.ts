@@ -1,0 +1,196 @@
+import type { PlanBody } from '../resting/plan-bodies.js';
+import type { Wanted } from './build-corner.js';
+import { type CaseSigns, unlike } from './case-signs.js';
+import type { JointCorner } from './components.js';
+import {
+  atEnd,
+  axesOf,
+  cornerPlace,
+  mixed,
+  placeKey,
+  type RangeAxis,
+  type RangePlace,
+  wayTo,
+} from './range-place.js';
+
+/** Works out the wanted losses at a place, and says which contacts push. `corner` is one of those it lies between. */
+export type TryPlace = (place: RangePlace, index: number, corner: JointCorner, wanted?: Wanted) => CaseSigns;
+
+/** Halvings of a line. Near a worst place each of its pieces is halved as often again: to 1/256 of a range. */
+const deepest = 6;
+/** How near: one such piece, as a share of the range. */
+const piece = 1 / 2 ** deepest;
+/** Where it falls at both ends it may rest between, and is tried in so many halvings. */
+const blind = 2;
+/** Of more corners than this, edges are tried at the worst alone. */
+const few = 8;
+/** So many places are tried along the edges, coarse ones first, and so many more near the worst. */
+const most = { edges: 240, near: 160 };
+/** How often the search turns from the worst places found so far into another range. */
+const turns = 4;
+
+interface Tried {
+  readonly place: RangePlace;
+  readonly index: number;
+  readonly corner: JointCorner;
+  readonly signs: CaseSigns;
+}
+
+type Line = readonly [from: Tried, to: Tried];
+
+/**
+ * Tries every corner of the ranges, and places between them. As a centre of gravity wanders, a contact opens or
+ * closes on the way, and then another carries more there than at either end. Between such turns forces change
+ * evenly, so that a place between two others is tried only where different contacts push at the two. First along
+ * the edges of the ranges, of many along those at the worst corners; then through the worst places found, along
+ * every range and aslant.
+ *
+ * @param worst where each point carries most so far.
+ */
+export function* tryRanges(
+  corners: readonly JointCorner[],
+  bodies: readonly PlanBody[],
+  tryPlace: TryPlace,
+  worst: () => readonly number[],
+): Generator<void, readonly RangePlace[]> {
+  const places: RangePlace[] = [];
+  const known = new Map<string, Tried>();
+  const byIndex: Tried[] = [];
+  const tried = (place: RangePlace, corner: JointCorner, wanted?: Wanted): Tried => {
+    const key = placeKey(place);
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const index = places.push(place) - 1;
+    const now = { place, index, corner, signs: tryPlace(place, index, corner, wanted) };
+    known.set(key, now);
+    byIndex.push(now);
+    return now;
+  };
+  for (const corner of corners) {
+    tried(cornerPlace(corner, bodies), corner);
+    yield;
+  }
+  const worstSoFar = () => worst().flatMap((index) => byIndex[index] ?? []);
+  const axes = axesOf(bodies);
+  const ways = waysOf(axes);
+  const done = new Set<string>();
+  const lineOf = (...stops: readonly Tried[]): readonly Line[] =>
+    stops.slice(1).flatMap((to, i): Line[] => {
+      const from = stops[i];
+      return from === undefined || from === to ? [] : [[from, to]];
+    });
+  /** The line through a place along a range, from end to end, in two pieces where the place lies inside. */
+  const lineThrough = (through: Tried, axis: RangeAxis): readonly Line[] => {
+    const low = atEnd(through.place, axis, 'low', bodies);
+    const high = atEnd(through.place, axis, 'high', bodies);
+    const key = `${placeKey(low)}|${placeKey(high)}`;
+    if (done.has(key)) return [];
+    done.add(key);
+    return lineOf(tried(low, through.corner), through, tried(high, through.corner));
+  };
+  /** A line a little way to both sides of a place. */
+  const lineNear = (through: Tried, { name, ends }: Way): readonly Line[] => {
+    const key = `${placeKey(through.place)}|${name}`;
+    if (done.has(key)) return [];
+    done.add(key);
+    const stop = (to: Way['ends'][0]) => {
+      const last = to.reduce<RangePlace>((at, [axis, end]) => atEnd(at, axis, end, bodies), through.place);
+      const way = wayTo(last, through.place);
+      return way === 0
+        ? through
+        : tried(mixed(through.place, last, Math.min(1, piece / way)), through.corner);
+    };
+    return lineOf(stop(ends[0]), through, stop(ends[1]));
+  };
+  function* along(lines: readonly Line[], limit: number): Generator<void, void> {
+    let open = lines;
+    for (let depth = 0; depth < deepest && open.length > 0; depth++) {
+      const next: Line[] = [];
+      for (const [from, to] of open) {
+        const differing = differ(from.signs, to.signs, depth);
+        if (!differing.any) continue;
+        if (places.length >= limit) return;
+        const middle = tried(mixed(from.place, to.place, 0.5), from.corner, differing.losses);
+        inherit(middle.signs, from.signs, differing.losses);
+        next.push([from, middle], [middle, to]);
+        yield;
+      }
+      open = next;
+    }
+  }
+  const first = corners.length > few ? worstSoFar() : [...byIndex];
+  yield* along(
+    axes.flatMap((axis) => first.flatMap((c) => lineThrough(c, axis))),
+    places.length + most.edges,
+  );
+  const last = places.length + most.near;
+  for (let turn = 0; turn < turns; turn++) {
+    const from = worstSoFar();
+    const lines = from.flatMap((t) => [
+      ...axes.flatMap((axis) => lineThrough(t, axis)),
+      ...ways.flatMap((way) => lineNear(t, way)),
+    ]);
+    if (lines.length === 0 || places.length >= last) break;
+    yield* along(lines, last);
+  }
+  return places;
+}
+
+/** A way to go from a place, and back: toward one end of each of some ranges, or toward the other. */
+interface Way {
+  readonly name: string;
+  readonly ends: readonly [Ends, Ends];
+}
+type Ends = readonly (readonly [RangeAxis, 'low' | 'high'])[];
+
+/** Along each range, and aslant between each two of one vehicle: what falls on one side falls aslant. */
+function waysOf(axes: readonly RangeAxis[]): readonly Way[] {
+  const name = (a: RangeAxis) => `${a.vehicle}|${a.digit}`;
+  const straight = axes.map((a): Way => ({ name: name(a), ends: [[[a, 'low']], [[a, 'high']]] }));
+  const aslant = axes.flatMap((a, i) =>
+    axes
+      .slice(i + 1)
+      .filter((b) => b.vehicle === a.vehicle)
+      .flatMap((b) =>
+        (['low', 'high'] as const).map(
+          (end): Way => ({
+            name: `${name(a)} ${name(b)} ${end}`,
+            ends: [
+              [
+                [a, 'low'],
+                [b, end],
+              ],
+              [
+                [a, 'high'],
+                [b, end === 'low' ? 'high' : 'low'],
+              ],
+            ],
+          }),
+        ),
+      ),
+  );
+  return [...straight, ...aslant];
+}
+
+/** In which cases other contacts push at one place than at the other. */
+function differ(
+  a: CaseSigns,
+  b: CaseSigns,
+  depth: number,
+): { readonly any: boolean; readonly losses: Wanted } {
+  const other = (one: number | undefined, two: number | undefined): boolean =>
+    one === unlike && two === unlike ? depth < blind : one !== two;
+  const losses: Wanted = (stage, loss) => other(a.losses[stage]?.[loss], b.losses[stage]?.[loss]);
+  const any =
+    a.asBuilt.some((s, i) => other(s, b.asBuilt[i])) ||
+    a.losses.some((list, stage) => list.some((_, loss) => losses(stage, loss)));
+  return { any, losses };
+}
+
+/** What is alike at both ends of a line is alike between them. */
+function inherit(signs: CaseSigns, from: CaseSigns, tried: Wanted): void {
+  signs.losses.forEach((list, stage) => {
+    for (const loss of list.keys())
+      if (!tried(stage, loss)) list[loss] = from.losses[stage]?.[loss] ?? unlike;
+  });
+}
