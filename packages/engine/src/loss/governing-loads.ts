@@ -78,8 +78,9 @@ interface Worst {
 }
 
 /**
- * Every case, as far as the component rests in it: the places in the ranges in which it does not have findings of
- * their own.
+ * Every case of the finished set-up, as far as the component rests in it: where in the ranges it does not has
+ * findings of its own. Of stages before, those cases in which it rests wherever it may be: what a half-built set-up
+ * does not hold yet, the rest of the work is for.
  */
 function casesOf(resting: LossWorking, part: ComponentRun): readonly Case[] {
   const last = part.stages.length - 1;
@@ -92,9 +93,9 @@ function casesOf(resting: LossWorking, part: ComponentRun): readonly Case[] {
     // Of stages that come to the same, the last one is named.
     stage === part.stages[s + 1]
       ? []
-      : [stage.asBuilt, ...stage.losses].map((run) =>
-          named(part.places, run, s === last ? '' : `at ${resting.stages[s]?.title ?? ''}`),
-        ),
+      : [stage.asBuilt, ...stage.losses]
+          .filter((run) => s === last || holds(run))
+          .map((run) => named(part.places, run, s === last ? '' : `at ${resting.stages[s]?.title ?? ''}`)),
   );
   const spread = part.spread.flatMap(({ words, places, last: stage }) =>
     [stage.asBuilt, ...stage.losses].map((run) => named(places, run, words)),
