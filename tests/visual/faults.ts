@@ -66,3 +66,60 @@ export function unnamed(scene: Scene): readonly string[] {
     return Object.values(box).every(Number.isFinite) ? [] : [`${item.key} has no place`];
   });
 }
+
+/** Lines from a label to its shape that are drawn over the words of another. */
+export function struckOut(scene: Scene): readonly string[] {
+  const order = [...walk(scene.items)];
+  return order.flatMap((item, i) =>
+    item.kind === 'line' && item.key === 'leader'
+      ? textsIn(order.slice(0, i))
+          .filter((t) => crossesBox(item, textBox(t)))
+          .map((t) => `“${t.text}”`)
+      : [],
+  );
+}
+
+/** Words over a bar or a frame that is longer than its row's name leaves room for. */
+export function overBars(scene: Scene): readonly string[] {
+  return scene.items
+    .filter((i): i is Group => i.kind === 'group' && i.key !== 'caution')
+    .flatMap((row) => {
+      const bars = [...walk(row.items)].filter((i) => i.key === 'bar' || i.key === 'frame');
+      return textsIn(row.items)
+        .filter((t) => bars.some((bar) => overlaps(textBox(t), boundsOf(bar), -0.1)))
+        .map((t) => `“${t.text}”`);
+    });
+}
+
+/** Dimension lines whose marks do not lie at the ends of the lines that lead to what they measure. */
+export function looseDimensions(scene: Scene): readonly string[] {
+  return [...walk(scene.items)].flatMap((item) =>
+    item.kind === 'group' && item.items.some((i) => i.kind === 'line' && i.head === 'both ticks')
+      ? item.items.flatMap((i) => (i.kind === 'line' && i.head === 'both ticks' ? ends(i, item) : []))
+      : [],
+  );
+}
+
+type Line = Extract<Item, { kind: 'line' }>;
+
+const ends = (measure: Line, group: Group): readonly string[] => {
+  const helpers = group.items.filter((i): i is Line => i.kind === 'line' && i !== measure);
+  return [measure.from, measure.to].flatMap((end) =>
+    helpers.some((h) => awayFrom(h, end) < 0.3) ? [] : [group.key],
+  );
+};
+
+/** How far a place is from a line, mm. */
+function awayFrom({ from, to }: Line, p: { readonly x: number; readonly y: number }): number {
+  const [x, y] = [to.x - from.x, to.y - from.y];
+  const along = ((p.x - from.x) * x + (p.y - from.y) * y) / (x * x + y * y || 1);
+  const t = Math.max(0, Math.min(1, along));
+  return Math.hypot(p.x - from.x - t * x, p.y - from.y - t * y);
+}
+
+function crossesBox({ from, to }: Line, box: ReturnType<typeof textBox>): boolean {
+  return Array.from({ length: 101 }, (_, i) => i / 100).some((t) => {
+    const [x, y] = [from.x + (to.x - from.x) * t, from.y + (to.y - from.y) * t];
+    return x > box.left + 0.1 && x < box.right - 0.1 && y > box.top + 0.1 && y < box.bottom - 0.1;
+  });
+}

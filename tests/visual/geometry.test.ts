@@ -6,7 +6,15 @@ import { readQuantity } from '@cribwright/units';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type DrawnPlan, examplePlans, sampleDrawings } from './drawn-plans.js';
-import { coveredShapes, offTheSheet, overlappingWords, unnamed } from './faults.js';
+import {
+  coveredShapes,
+  looseDimensions,
+  offTheSheet,
+  overBars,
+  overlappingWords,
+  struckOut,
+  unnamed,
+} from './faults.js';
 
 /** What is wrong with a drawing to look at. */
 const faults = (name: string, scene: Scene, covered = true): readonly string[] =>
@@ -14,6 +22,9 @@ const faults = (name: string, scene: Scene, covered = true): readonly string[] =
     ...overlappingWords(scene).map((w) => `over each other: ${w}`),
     ...offTheSheet(scene).map((w) => `off the sheet: ${w}`),
     ...(covered ? coveredShapes(scene).map((w) => `covered: ${w}`) : []),
+    ...struckOut(scene).map((w) => `struck out by a line: ${w}`),
+    ...overBars(scene).map((w) => `over a bar: ${w}`),
+    ...looseDimensions(scene).map((w) => `touches not what it measures: ${w}`),
     ...unnamed(scene).map((w) => `without a name or place: ${w}`),
   ].map((fault) => `${name}, ${scene.choice.view}: ${fault}`);
 
@@ -109,16 +120,18 @@ describe('random plans', () => {
       struts: fc.array(place, { maxLength: 5 }),
       truck: fc.boolean(),
       title: fc.string({ maxLength: 120 }),
+      // Names of any length: an officer may write what they like.
+      named: fc.constantFrom('C', 'Crib', 'NorthernmostCribBesideTheLandingGearOnTheDriverSide'),
     })
     .map(
-      ({ display, cribs, struts, truck, title }): Plan =>
+      ({ display, cribs, struts, truck, title, named }): Plan =>
         planOf({
           title,
           display,
           vehicles: truck
             ? [vanTrailer, { ...straightTruck, at: { x: 3, y: 5 }, heading: 0.4 }]
             : trailerOnCar.vehicles,
-          cribs: cribs.map(([at, courses], i) => crib(`C${i}`, at.x, at.y, { courses })),
+          cribs: cribs.map(([at, courses], i) => crib(`${named}${i}`, at.x, at.y, { courses })),
           struts: struts.map((at, i) => strut(`S${i}`, at.x, at.y, at.y < 0 ? at.y - 1.2 : at.y + 1.2)),
         }),
     );

@@ -398,3 +398,19 @@ it.each([400, 600, 1000])(
   },
   60_000,
 );
+
+it.each([360, 480])('shows the whole drawing and every view in a panel %i px wide', async (width) => {
+  const host = await openPanel(browser, plan, analysis, { width, height: 800 });
+  await host.show();
+  const [drawing, shown] = await host.page.evaluate(() => {
+    const box = document.querySelector('#drawing');
+    return [box?.scrollWidth ?? 0, box?.clientWidth ?? 0];
+  });
+  expect(drawing).toBeLessThanOrEqual(shown);
+  const tabs = await host.page.evaluate(() =>
+    [...document.querySelectorAll('[role="tab"]')].map((tab) => tab.getBoundingClientRect().right),
+  );
+  expect(tabs.length).toBeGreaterThan(5);
+  for (const right of tabs) expect(right).toBeLessThanOrEqual(width);
+  await host.page.context().close();
+});

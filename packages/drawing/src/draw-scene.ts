@@ -5,7 +5,7 @@ import { at, text } from './scene/draw.js';
 import type { Scene, ViewChoice, ViewId } from './scene/scene.js';
 import { heading, sheet } from './sheet/sheet.js';
 import { margin, type } from './sheet/sizes.js';
-import { lookAt } from './views/look.js';
+import { lookAt, type Shown } from './views/look.js';
 import type { View } from './views/view.js';
 
 /** What is shown first. */
@@ -30,9 +30,10 @@ export const viewNamed = (id: ViewId): View | undefined => views.find((v) => v.i
  * Draws one view of a plan. Never throws: a view that fails becomes a sheet that says so, with the caution on it. A
  * view of what the checks find says that it waits, as long as they are at work.
  *
+ * @param analysis with `partial` where the text could not be read whole: the drawing says so
  * @param pending some of the checks are still at work
  */
-export function drawScene(plan: Plan, analysis: Analysis, choice: ViewChoice, pending = false): Scene {
+export function drawScene(plan: Plan, analysis: Shown, choice: ViewChoice, pending = false): Scene {
   const view = viewNamed(choice.view);
   if (view === undefined)
     return without(choice, 'No drawing', `There is no view called “${choice.view}”.`, plan);
@@ -56,7 +57,7 @@ export function drawScene(plan: Plan, analysis: Analysis, choice: ViewChoice, pe
 /** What the panel shows for a choice: one sheet. Never empty. */
 export const scenesFor = (
   plan: Plan,
-  analysis: Analysis,
+  analysis: Shown,
   choice: ViewChoice,
   pending = false,
 ): readonly Scene[] => [drawScene(plan, analysis, choice, pending)];

@@ -8,4 +8,5 @@ export { type Palette, paletteOf, palettes, type ThemeName } from './svg/palette
 export { SceneSvg } from './svg/scene-svg.js';
 export { paletteVariables, variableStyleSheet } from './svg/style-sheet.js';
 export { svgOf } from './svg/svg-of.js';
+export type { Shown } from './views/look.js';
 export type { View } from './views/view.js';

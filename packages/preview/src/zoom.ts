@@ -3,8 +3,8 @@ import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import type { CanvasProps } from './canvas.js';
 import { zoomTo } from './zoom-tools.js';
 
-/** Narrower than this a sheet could not be read, px; then it scrolls. */
-const leastWidth = 600;
+/** Narrower than this a sheet would show nothing any more, px; then it scrolls. Small words are read by zooming in. */
+const leastWidth = 320;
 
 /** A sheet may be this much taller than the panel before it is made narrower than it. */
 const overflow = 1.35;

@@ -1,4 +1,4 @@
-import { analyze, caution } from '@cribwright/engine';
+import { analyze, caution, print } from '@cribwright/engine';
 import { policyWith, samplePlans, tallCrib, trailerOnCar } from '@cribwright/engine/testing';
 import { expect, it } from 'vitest';
 import { fieldSheet } from './field-sheet.js';
@@ -64,4 +64,29 @@ it('says what each support takes over when the car beneath gives way', () => {
   const onA = loss?.reactions.filter((r) => r.element === 'crib/A').reduce((sum, r) => sum + r.load.high, 0);
   const pounds = Math.ceil((onA ?? Number.NaN) / 4.4482216152605 - 1e-6).toLocaleString('en-US');
   expect(fieldSheet(leaning, analysis)).toMatch(new RegExp(`<td>car gives way</td><td>[^<]*A ${pounds} lb`));
+});
+
+it('names what is unsafe and what was not checked before all else', () => {
+  const page = sheetOf(tallCrib);
+  expect(page).toMatch(/<div class="verdicts"><p class="danger">Unsafe: [^<]*A/);
+  expect(page.indexOf('class="verdicts"')).toBeLessThan(page.indexOf('What the checks say'));
+  const clean = fieldSheet(trailerOnCar, { ...analyze(trailerOnCar), findings: [] });
+  expect(clean).not.toContain('class="verdicts"');
+});
+
+it('says that it is not the whole plan where the text has errors, on the page and on its drawings', () => {
+  const page = fieldSheet(trailerOnCar, { ...analyze(trailerOnCar), partial: true });
+  expect(page.split('The text has errors: not all of it is here').length - 1).toBe(3);
+});
+
+it('names the friction of a vehicle that lies on its side, and where it is from', () => {
+  const analysis = analyze(trailerOnCar, { push: true });
+  const { push } = analysis;
+  if (push === undefined) throw new Error('the push was not worked out');
+  const source = { kind: 'published' as const, title: 'CTU Code', locator: 'appendix 2' };
+  const grip = { ...push.least, label: 'friction of its body on asphalt', source };
+  const page = fieldSheet(trailerOnCar, { ...analysis, push: { ...push, grip } });
+  expect(page).toContain(
+    `It lies on the ground: friction of its body on asphalt ${print(grip)} (CTU Code, appendix 2).`,
+  );
 });

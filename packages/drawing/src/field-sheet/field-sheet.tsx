@@ -1,5 +1,5 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
-import { type Analysis, caution, type Plan, print } from '@cribwright/engine';
+import { caution, type Plan, print, sourceInWords } from '@cribwright/engine';
 import type { JSX } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { drawScene, firstChoice, viewsOf } from '../draw-scene.js';
@@ -7,17 +7,19 @@ import type { ViewId } from '../scene/scene.js';
 import { light } from '../svg/palette.js';
 import { SceneSvg } from '../svg/scene-svg.js';
 import { styleSheet } from '../svg/style-sheet.js';
+import type { Shown } from '../views/look.js';
 import { Findings, Loosened } from './findings.js';
 import { GivesWay } from './gives-way.js';
 import { pageStyle } from './style.js';
 import { Sums } from './sums.js';
 import { Supports } from './supports.js';
+import { Verdicts } from './verdicts.js';
 import { Found, Materials, Work } from './work.js';
 
 const drawn: readonly ViewId[] = ['plan', 'side'];
 
 /** The sheet a crew carries, words on one side and drawings on the other, as a web page that prints. */
-export const fieldSheet = (plan: Plan, analysis: Analysis, options: SheetOptions = {}): string =>
+export const fieldSheet = (plan: Plan, analysis: Shown, options: SheetOptions = {}): string =>
   `<!doctype html>\n${renderToString(<Page plan={plan} analysis={analysis} sums={options.sums ?? false} />)}\n`;
 
 export interface SheetOptions {
@@ -27,7 +29,7 @@ export interface SheetOptions {
 
 interface PageProps {
   readonly plan: Plan;
-  readonly analysis: Analysis;
+  readonly analysis: Shown;
   readonly sums: boolean;
 }
 
@@ -48,13 +50,16 @@ function Page({ plan, analysis, sums }: PageProps): JSX.Element {
           Policy {plan.policy.name}
           {plan.policy.authority === undefined ? '' : `, ${plan.policy.authority}`}
         </p>
+        <Verdicts plan={plan} analysis={analysis} />
         <h2>What the checks say</h2>
         <Findings analysis={analysis} />
         {least === undefined ? undefined : (
           <p>
             Pushed sideways it holds up to {print(least)} from its weakest side
             {least.governs === undefined ? '' : ` (${least.governs})`}.
-            {grip === undefined ? '' : ` It lies on the ground: ${grip.label} ${print(grip)}.`}
+            {grip === undefined
+              ? ''
+              : ` It lies on the ground: ${grip.label} ${print(grip)} (${sourceInWords(grip.source)}).`}
           </p>
         )}
         <h2>Supports</h2>

@@ -108,7 +108,7 @@ function costOf(
     (label.inside === undefined ? around.bodyCost * Math.min(1, sharedWith(around.bodies, box) / room) : 0);
   if (plain >= most || leader === undefined) return plain >= most ? undefined : plain;
   return (
-    plain + crossingCost(leader, label, filed) + (around.bodyCost / 26) * overBodies(leader, around.bodies)
+    plain + crossingCost(leader, label, filed) + (around.bodyCost / 16) * overBodies(leader, around.bodies)
   );
 }
 
@@ -120,7 +120,7 @@ const foreign = ({ at, clear, inside }: Label, { left, top, right, bottom }: Box
   top < at.y - clear.y - 0.5 ||
   bottom > at.y + clear.y + 0.5;
 
-/** What a leader costs that runs over words or over the shapes of others. */
+/** What a leader costs that runs over words, which it would seem to strike out, or over the shapes of others. */
 function crossingCost(leader: Leader, label: Label, filed: Filed): number {
   const near = aroundPoints(leader);
   const words = filed.taken.touching(near).filter((t) => crosses(...leader, t)).length;

@@ -6,8 +6,12 @@ import { capHeight, textWidth } from '../text/font-metrics.js';
 import { badgeRoom, type Label, labelGap, labelSize, labelStep } from './label.js';
 import type { Leader } from './leader.js';
 
-/** A label in its box, on a plate of paper, with its sign and its leader. */
-export function drawLabel(label: Label, box: Box, leader: Leader | undefined): Item {
+/** From a label to what it names. Drawn before all labels: a line never runs over words. */
+export const drawLeader = (label: Label, leader: Leader): Item =>
+  group(`leader ${label.key}`, [line('leader', 'dimension', ...leader, { width: 0.15 })], { ref: label.ref });
+
+/** A label in its box, on a plate of paper, with its sign. */
+export function drawLabel(label: Label, box: Box): Item {
   const size = labelSize;
   const left = box.left + 0.5 + (label.badge === undefined ? 0 : badgeRoom);
   const base = box.top + 0.3 + size * capHeight;
@@ -28,7 +32,6 @@ export function drawLabel(label: Label, box: Box, leader: Leader | undefined): I
   return group(
     `label ${label.key}`,
     [
-      ...(leader === undefined ? [] : [line('leader', 'dimension', ...leader, { width: 0.15 })]),
       // A plate of paper, so that nothing under the words makes them hard to read.
       rectangle('plate', 'scale', box.left, box.top - 0.2, wide, high + 0.2, 'light', { width: 0 }),
       ...sign,

@@ -2,7 +2,7 @@ import { around as aroundPoints, type Box } from '../scene/bounds.js';
 import type { Item } from '../scene/scene.js';
 import { bestSpot, type Surroundings } from './best-spot.js';
 import { BoxIndex } from './box-index.js';
-import { drawLabel } from './draw-label.js';
+import { drawLabel, drawLeader } from './draw-label.js';
 import type { Label } from './label.js';
 import { type Leader, leaderOf } from './leader.js';
 
@@ -23,6 +23,7 @@ export function placeLabels(
   };
   const unplaced: Label[] = [];
   const ordered = [...labels].sort((a, b) => turn(a) - turn(b));
+  const leaders: Item[] = [];
   const items = ordered.flatMap((label) => {
     const spot = bestSpot(label, around, filed);
     if (spot === undefined) {
@@ -35,10 +36,11 @@ export function placeLabels(
       const box = aroundPoints(leader);
       filed.leaders.add(box);
       filed.ends.set(box, leader);
+      leaders.push(drawLeader(label, leader));
     }
-    return [drawLabel(label, spot, leader)];
+    return [drawLabel(label, spot)];
   });
-  return { items, unplaced };
+  return { items: [...leaders, ...items], unplaced };
 }
 
 /** A small body's name goes first, a large body has room for its own whatever comes. */

@@ -2,7 +2,7 @@ import type { ContactResult, Crib, Figure } from '@cribwright/engine';
 import { at, group, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { type } from '../sheet/sizes.js';
-import { table } from '../sheet/table.js';
+import { type Row, table } from '../sheet/table.js';
 import type { Say } from '../text/say.js';
 import type { Look } from '../views/look.js';
 import { useBar } from './use-bar.js';
@@ -36,18 +36,23 @@ export function contactTable(
     { title: 'may carry', width: 22 },
     { title: 'use', width: 18 },
   ];
-  const rows = contacts.map((c) => ({
-    key: String(c.number),
-    cells: [
-      String(c.number),
-      c.meets?.part ?? 'nothing',
-      ...(moment === undefined ? [] : [now(c)]),
-      c.loaded ? say.figure(c.load) : 'not counted',
-      say.figure(c.capacity),
-      c.loaded ? say.figure(c.use) : '',
-    ],
-  }));
-  const grid = table('contact table', columns, rows, field.left, field.top);
+  const rows = contacts.map(
+    (c): Row => ({
+      key: String(c.number),
+      cells: [
+        String(c.number),
+        c.meets?.part ?? 'nothing',
+        ...(moment === undefined ? [] : [now(c)]),
+        c.loaded ? say.figure(c.load) : 'not counted',
+        say.figure(c.capacity),
+        c.loaded ? say.figure(c.use) : '',
+      ],
+    }),
+  );
+  // Nothing is known of a contact whose loads were not worked out: that is said, and not left blank.
+  const none = { key: 'none', cells: ['', 'not worked out'] };
+  const shown = rows.length === 0 ? [none] : rows;
+  const grid = table('contact table', columns, shown, field.left, field.top);
   const barLeft = field.left + columns.reduce((sum, c) => sum + c.width, 0);
   const bars = contacts.flatMap((c, i) =>
     c.loaded

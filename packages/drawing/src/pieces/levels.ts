@@ -1,5 +1,6 @@
 import type { Ref } from '@cribwright/engine';
 import { baseHeight, stackHeight } from '../space/crib-solids.js';
+import { shortName } from '../text/short-name.js';
 import type { Look } from '../views/look.js';
 
 export interface Level {
@@ -21,15 +22,18 @@ export function levels(look: Look): readonly Level[] {
   };
   for (const vehicle of plan.vehicles) {
     if (vehicle.posture.kind === 'upright')
-      put(vehicle.height, `top of ${vehicle.name}`, { element: vehicle.id });
+      put(vehicle.height, `top of ${shortName(vehicle.name)}`, { element: vehicle.id });
   }
   for (const crib of plan.cribs) {
-    put(baseHeight(crib, plan) + stackHeight(crib), crib.name, crib.ref);
+    put(baseHeight(crib, plan) + stackHeight(crib), shortName(crib.name), crib.ref);
     for (const capture of crib.captures) {
       const vehicle = plan.vehicles.find((v) => v.id === capture.vehicle);
       const part = vehicle?.parts.find((p) => p.name === capture.part || p.id === capture.part);
       if (vehicle === undefined || part === undefined || vehicle.posture.kind !== 'upright') continue;
-      put(part.height.low, `${vehicle.name} ${part.name}`, { element: vehicle.id, property: part.id });
+      put(part.height.low, `${shortName(vehicle.name)} ${shortName(part.name)}`, {
+        element: vehicle.id,
+        property: part.id,
+      });
     }
   }
   return [...found.values()].map(({ height, names, ref }) => ({

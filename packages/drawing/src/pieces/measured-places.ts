@@ -4,6 +4,7 @@ import type { Station } from '../sheet/stations.js';
 import { at3, type Point3 } from '../space/vector.js';
 import type { Look } from '../views/look.js';
 import { sideWords } from '../words/describe.js';
+import { listOf } from './support-label.js';
 
 interface Place {
   readonly name: string;
@@ -33,13 +34,7 @@ function shared(list: readonly Place[], axis: 'x' | 'y'): readonly (readonly Pla
   return [...groups.values()];
 }
 
-const names = (list: readonly Place[]): string =>
-  list.length <= 4
-    ? list.map((p) => p.name).join(', ')
-    : `${list
-        .slice(0, 3)
-        .map((p) => p.name)
-        .join(', ')} and ${list.length - 3} more`;
+const names = (list: readonly Place[]): string => listOf(list.map((p) => p.name));
 
 /** Distances back from the front of the main vehicle. */
 export const alongStations = (look: Look, toSheet: (p: Point3) => Point): readonly Station[] =>
@@ -58,10 +53,17 @@ export const alongStations = (look: Look, toSheet: (p: Point3) => Point): readon
     ];
   });
 
+/** A distance off the centreline, with the rearmost of the supports that stand at it; m. */
+interface AcrossStation {
+  readonly key: string;
+  readonly across: number;
+  readonly rearmost: number;
+  readonly words: string;
+  readonly ref: Ref;
+}
+
 /** Distances off the centreline, to be placed by the view. */
-export const acrossStations = (
-  look: Look,
-): readonly { readonly key: string; readonly across: number; readonly words: string; readonly ref: Ref }[] =>
+export const acrossStations = (look: Look): readonly AcrossStation[] =>
   shared(places(look), 'y').flatMap((list) => {
     const [first] = list;
     return first === undefined
@@ -70,6 +72,7 @@ export const acrossStations = (
           {
             key: `y ${names(list)}`,
             across: first.at.y,
+            rearmost: Math.max(...list.map((p) => p.at.x)),
             words: `${names(list)}: ${sideWords(first.at.y, look.say.long)}`,
             ref: first.ref,
           },

@@ -25,20 +25,31 @@ const spot = (centre: Point, angle: number, share: number, most: number): Point 
   return at(centre.x + Math.cos(angle) * r, centre.y - Math.sin(angle) * r);
 };
 
+/** Steps that a reader can count by, in parts of the weight. */
+const steps = [0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10];
+
+/** Rings at round shares of the weight, each with its number half way between two pushes, clear of the marks. */
 function rings(centre: Point, most: number, look: Look): readonly Item[] {
-  return [0.25, 0.5, 0.75, 1].flatMap((part) => [
-    circle(`ring ${part}`, 'faint', centre, radius * part, 'none'),
-    text(
-      `ring words ${part}`,
-      at(centre.x + radius * part * 0.72 + 0.8, centre.y + radius * part * 0.72 + 2.4),
-      look.say.ratio(most * part),
-      type.small,
-      {
-        tone: 'dimension',
-        halo: true,
-      },
-    ),
-  ]);
+  const step = steps.find((s) => most / s <= 5) ?? most / 4;
+  const way = -Math.PI / 4 - Math.PI / 24;
+  return Array.from({ length: Math.floor(most / step + 1e-9) }, (_, i) => {
+    const share = step * (i + 1);
+    const end = spot(centre, way, share, most);
+    return [
+      circle(`ring ${share.toFixed(3)}`, 'faint', centre, (radius * share) / most, 'none'),
+      text(
+        `ring words ${share.toFixed(3)}`,
+        at(end.x, end.y + 1),
+        look.say.ratio(Number(share.toFixed(6))),
+        type.small,
+        {
+          anchor: 'middle',
+          tone: 'dimension',
+          halo: true,
+        },
+      ),
+    ];
+  }).flat();
 }
 
 const asking = (centre: Point, asked: number, most: number, look: Look): Item =>

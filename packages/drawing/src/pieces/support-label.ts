@@ -2,6 +2,7 @@ import type { Figure, LoadCase } from '@cribwright/engine';
 import type { Label } from '../labels/label.js';
 import type { Box } from '../scene/bounds.js';
 import type { Thing, ThingKind } from '../space/thing.js';
+import { shortName } from '../text/short-name.js';
 import { gravest, type Look, notChecked } from '../views/look.js';
 import { useLimit } from './use-level.js';
 
@@ -16,13 +17,19 @@ export function labelFor(thing: Thing, look: Look, box: Box, others: readonly Th
     key: thing.id,
     at: centre,
     clear: { x: (box.right - box.left) / 2, y: (box.bottom - box.top) / 2 },
-    name: all.map((t) => t.name).join(', '),
+    name: listOf(all.map((t) => t.name)),
     beside: sizeOf(thing, look),
     lines: worstLines(all, look),
-    badge: all.some((t) => overused(t, look)) ? 'danger' : gravest(all.flatMap((t) => look.findingsOn(t.id))),
+    badge: badgeOf(all, look),
     ref: thing.ref,
   };
 }
+
+/** Names in a row; of many, the first few and how many more. */
+export const listOf = (names: readonly string[]): string =>
+  names.length <= 4
+    ? names.map(shortName).join(', ')
+    : `${names.slice(0, 3).map(shortName).join(', ')} and ${names.length - 3} more`;
 
 /** Past its limit is unsafe to look at, whatever the findings say. */
 export function overused(thing: { readonly id: string }, look: Look): boolean {
@@ -30,15 +37,26 @@ export function overused(thing: { readonly id: string }, look: Look): boolean {
   return use !== undefined && use > useLimit(look.plan) * (1 + 1e-9);
 }
 
-/** Whether one label can speak of both: they are of one size, and of both the load is known, or of neither. */
+/**
+ * Whether one label can speak of both: they are of one size, both are as grave, and of both the load is known, or of
+ * neither.
+ */
 export const mayShare = (a: Thing, b: Thing, look: Look): boolean =>
-  sizeOf(a, look) === sizeOf(b, look) && loadIsKnown(a, look) === loadIsKnown(b, look);
+  sizeOf(a, look) === sizeOf(b, look) &&
+  badgeOf([a], look) === badgeOf([b], look) &&
+  loadIsKnown(a, look) === loadIsKnown(b, look);
 
-/** A crib's height, a strut's angle. */
+/** The sign of the gravest that is known of some elements. */
+const badgeOf = (things: readonly Thing[], look: Look): Label['badge'] =>
+  things.some((t) => overused(t, look)) ? 'danger' : gravest(things.flatMap((t) => look.findingsOn(t.id)));
+
+/** A crib's height, with its limit where it is past it; a strut's angle. */
 function sizeOf(thing: Thing, look: Look): string | undefined {
-  const { height, angle } = look.support(thing.id)?.figures ?? {};
-  if (height !== undefined) return look.say.figure(height);
-  return angle === undefined ? undefined : look.say.figure(angle);
+  const { height, heightLimit, angle } = look.support(thing.id)?.figures ?? {};
+  if (height === undefined) return angle === undefined ? undefined : look.say.figure(angle);
+  const [own, limit] = [height.value?.high, heightLimit?.value?.low];
+  const over = own !== undefined && limit !== undefined && own > limit * (1 + 1e-9);
+  return `${look.say.figure(height)}${over ? `, limit ${look.say.figure(heightLimit)}` : ''}`;
 }
 
 /** What some elements carry: the most that any of them does, and the most that any is used. */

@@ -8,6 +8,15 @@ import { scaleBar } from './scale-bar.js';
 import { leading, margin, sheetWidth, type } from './sizes.js';
 import type { Scale } from './standard-scale.js';
 
+/** One part of what the checks say, in a few words, with its sign. */
+export interface Verdict {
+  readonly level: 'danger' | 'warning';
+  /** `Unsafe: ` */
+  readonly start: string;
+  /** What it is said of: `A`, `trailer`, `step 2`. */
+  readonly names: readonly string[];
+}
+
 export interface Heading {
   readonly title: string;
   readonly lines: readonly string[];
@@ -15,11 +24,13 @@ export interface Heading {
   readonly alarm?: string;
   /** How far the drawing is from done, beside the title: it comes and goes without moving anything. */
   readonly standing?: string;
+  /** What is unsafe or was not checked, in the same place. */
+  readonly verdicts?: readonly Verdict[];
 }
 
 /** Title and what is shown, over a fine rule. `bottom` is where the drawing may begin. */
 export function heading(
-  { title, lines, alarm, standing }: Heading,
+  { title, lines, alarm, standing, verdicts = [] }: Heading,
   width = sheetWidth,
 ): { readonly items: readonly Item[]; readonly bottom: number } {
   const room = width - 2 * margin;
@@ -43,6 +54,7 @@ export function heading(
       }),
     );
   }
+  items.push(...besideTitle(verdicts, margin + textWidth(title, type.title, 'bold') + 12, width - margin, y));
   lines.forEach((words, i) => {
     y += 1.6;
     put(`line ${i}`, words, type.subtitle, 'normal');
@@ -59,6 +71,39 @@ export function heading(
   y += 2.6;
   items.push(line('rule', 'scale', at(margin, y), at(width - margin, y)));
   return { items: [group('heading', items)], bottom: y + 3 };
+}
+
+/** What must be seen first, at the end of the title's line: in bold, with its sign; shortened where there is no room. */
+function besideTitle(verdicts: readonly Verdict[], from: number, to: number, y: number): readonly Item[] {
+  const size = type.subtitle;
+  const sign = 5.4;
+  let right = to;
+  const items: Item[] = [];
+  // The last is put first, so that the gravest stands at the left and takes the room that is left.
+  [...verdicts].reverse().forEach((v, i, all) => {
+    const share = (right - from) / (all.length - i) - sign - (i === 0 ? 0 : 4);
+    const words = listed(v.start, v.names, share, size);
+    if (words === undefined) return;
+    const end = right - (i === 0 ? 0 : 4);
+    const left = end - textWidth(words, size, 'bold');
+    items.push(
+      ...badge(`verdict ${v.level}`, v.level, left - 3.2, y - 1.2, 3.8),
+      text(`verdict ${v.level}`, at(left, y), words, size, { weight: 'bold', tone: v.level }),
+    );
+    right = left - sign;
+  });
+  return items;
+}
+
+/** As many names as there is room for, and how many more there are. */
+function listed(start: string, names: readonly string[], room: number, size: number): string | undefined {
+  for (let n = names.length; n > 0; n--) {
+    const more = names.length - n;
+    const words = `${start}${names.slice(0, n).join(', ')}${more === 0 ? '' : ` and ${more} more`}`;
+    if (textWidth(words, size, 'bold') <= room) return words;
+  }
+  const count = `${start}${names.length}`;
+  return textWidth(count, size, 'bold') <= room ? count : undefined;
 }
 
 /** A finished sheet: heading above, legend, scale and the caution below. */

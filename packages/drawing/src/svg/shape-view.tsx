@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import { arrowHead, tick } from '../scene/arrow.js';
 import type { Item, Point } from '../scene/scene.js';
+import { measured, textWidth } from '../text/font-metrics.js';
 import { fixed } from './fixed.js';
 import { dashes, lineWeights } from './line-weights.js';
 import { arrowLength, pair, pathData } from './shape-data.js';
@@ -48,6 +49,7 @@ export function ShapeView({ item, prefix }: { readonly item: Shape; readonly pre
           y={fixed(item.at.y)}
           font-size={fixed(item.size)}
           stroke-width={item.halo === true ? '.9' : undefined}
+          {...lengthOf(item)}
           text-anchor={item.anchor === 'start' ? undefined : item.anchor}
           transform={
             item.turn === undefined
@@ -61,6 +63,15 @@ export function ShapeView({ item, prefix }: { readonly item: Shape; readonly pre
     }
   }
 }
+
+/**
+ * Words take the room that was laid out for them, whatever font the reader has: without Helvetica or one of its
+ * width, others are up to a seventh wider and would run over what is beside them.
+ */
+const lengthOf = (item: Extract<Shape, { kind: 'text' }>) =>
+  [...item.text].length > 1 && measured(item.text)
+    ? { textLength: fixed(textWidth(item.text, item.size, item.weight)), lengthAdjust: 'spacingAndGlyphs' }
+    : {};
 
 const shapeClass = (item: Exclude<Shape, Line | { kind: 'text' }>): string =>
   item.fill === 'hatch' || item.fill === 'cross'

@@ -7,7 +7,8 @@ const tones = Object.keys(lineWeights) as readonly Tone[];
 /** A tone as it is spelled in class names and variables. */
 export const toneClass = (tone: Tone): string => `t-${tone.replaceAll(' ', '-')}`;
 
-const fontFamily = "Helvetica,Arial,'Liberation Sans',sans-serif";
+/** Fonts of the widths that the layout counts with, then one near to them, then whatever there is. */
+export const fontFamily = "Helvetica,Arial,'Liberation Sans',Arimo,'DejaVu Sans Condensed',sans-serif";
 
 const rules = (paper: string, ink: (tone: Tone, part: 'line' | 'solid' | 'light') => string): string => {
   const each = tones.map((tone) => {

@@ -22,6 +22,27 @@ const bold = [
 const others: Readonly<Record<string, number>> = {
   '°': 400,
   '×': 584,
+  '÷': 584,
+  '−': 584,
+  '≤': 549,
+  '≥': 549,
+  '≈': 549,
+  '√': 453,
+  '…': 1000,
+  '•': 350,
+  '′': 191,
+  '″': 355,
+  '→': 1000,
+  '←': 1000,
+  '⅛': 834,
+  '⅓': 834,
+  '⅜': 834,
+  '⅔': 834,
+  '⅝': 834,
+  '⅞': 834,
+  '€': 556,
+  '¡': 333,
+  '¿': 611,
   '±': 584,
   '½': 834,
   '¼': 834,
@@ -42,16 +63,22 @@ export type Weight = 'normal' | 'bold';
 
 const baseLetter = (character: string): number => character.normalize('NFD').codePointAt(0) ?? 0;
 
+const advance = (character: string, weight: Weight): number | undefined => {
+  const table = weight === 'bold' ? bold : regular;
+  const code = character.codePointAt(0) ?? 0;
+  return table[code - 32] ?? others[character] ?? table[baseLetter(character) - 32];
+};
+
 /** Room that a line of text takes, in the unit of `size`. Characters not in the table take a full square. */
 export function textWidth(text: string, size: number, weight: Weight = 'normal'): number {
-  const table = weight === 'bold' ? bold : regular;
   let sum = 0;
-  for (const character of text) {
-    const code = character.codePointAt(0) ?? 0;
-    sum += table[code - 32] ?? others[character] ?? table[baseLetter(character) - 32] ?? 1000;
-  }
+  for (const character of text) sum += advance(character, weight) ?? 1000;
   return (sum * size) / 1000;
 }
+
+/** Whether every character is in the table: only then is the room that was worked out that of the words. */
+export const measured = (text: string): boolean =>
+  [...text].every((character) => advance(character, 'normal') !== undefined);
 
 /** Height of capitals and depth below the line, in parts of the type size (the same metrics files). */
 export const capHeight = 0.718;

@@ -3,11 +3,13 @@ import { contactPlan } from '../pieces/contact-plan.js';
 import { contactTable } from '../pieces/contact-table.js';
 import { courseBuild } from '../pieces/course-build.js';
 import { cribElevation } from '../pieces/crib-elevation.js';
+import { findingsBlock } from '../pieces/findings-block.js';
 import { useLegend } from '../pieces/use-level.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, sheetWidth } from '../sheet/sizes.js';
 import { standardScale } from '../sheet/standard-scale.js';
 import { baseHeight, captureHeight, stackHeight } from '../space/crib-solids.js';
+import { shortName } from '../text/short-name.js';
 import { describe } from '../words/describe.js';
 import { headingOf } from './heading-of.js';
 import type { Look } from './look.js';
@@ -25,7 +27,7 @@ export const view: View = {
   draw: (look) => {
     const crib = chosenCrib(look);
     if (crib === undefined) throw new Error('the plan has no crib');
-    const title = headingOf(look, `Crib ${crib.name}`);
+    const title = headingOf(look, `Crib ${shortName(crib.name)}`);
     const head = heading(title);
     const high = tallest(crib, look);
     const scale = standardScale(
@@ -46,6 +48,7 @@ export const view: View = {
     const second = Math.max(...bottoms, build.bottom) + 3;
     const contacts = contactPlan(crib, look, { left: margin, top: second, scale });
     const table = contactTable(crib, look, { left: contacts.right + 4, top: second + 3 });
+    const found = findingsBlock(crib.id, look, Math.max(contacts.bottom, table.bottom, build.bottom) + 2);
     return sheet({
       choice: { ...look.choice, subject: crib.id },
       heading: title,
@@ -53,8 +56,8 @@ export const view: View = {
         { ...look, things: look.things.filter((t) => t.id === crib.id) },
         `Crib ${crib.name} close up`,
       ),
-      body: [...elevations.map((e) => e.item), build.item, contacts.item, table.item],
-      bottom: Math.max(contacts.bottom, table.bottom, build.bottom),
+      body: [...elevations.map((e) => e.item), build.item, contacts.item, table.item, ...found.items],
+      bottom: found.bottom,
       legend: [
         { words: 'timber', sign: { kind: 'fill', tone: 'timber', fill: 'light' } },
         { words: 'end of a timber', sign: { kind: 'fill', tone: 'timber end', fill: 'light' } },

@@ -5,12 +5,13 @@ import type { Item } from '../scene/scene.js';
 import { badge } from '../sheet/legend.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, type } from '../sheet/sizes.js';
+import { clip } from '../text/wrap.js';
 import { sentences } from '../words/sentences.js';
 import { headingOf } from './heading-of.js';
 import { gravest, type Look } from './look.js';
 import type { View } from './view.js';
 
-const [left, wide] = [margin + 36, 96];
+const [left, wide] = [margin + 42, 90];
 
 /** How hard each base and foot presses on the ground, against what the surface takes. */
 export const view: View = {
@@ -89,7 +90,13 @@ function groundRow(g: GroundResult, look: Look, top: number, length: (pa: number
       ...(part > 1 + 1e-9 || unknown
         ? badge('mark', unknown ? 'warning' : 'danger', margin + 2, top + 1.8, 3.4)
         : []),
-      text('name', at(margin + 5, top + 2.8), name, type.dimension, { weight: 'bold' }),
+      text(
+        'name',
+        at(margin + 5, top + 2.8),
+        clip(name, left - margin - 7, type.dimension, 'bold'),
+        type.dimension,
+        { weight: 'bold' },
+      ),
       ...(pressure === undefined
         ? [text('unknown', at(left, top + 2.8), 'pressure not known', type.dimension, { tone: 'warning' })]
         : [

@@ -1,5 +1,6 @@
 import type { Heading } from '../sheet/sheet.js';
 import { type Look, momentOf, notChecked } from './look.js';
+import { verdictsOf } from './verdict.js';
 
 /** Title, plan, stage and loss; where nothing would rest any more, that in bold with the sign of danger. */
 export function headingOf(look: Look, title: string, more: readonly string[] = []): Heading {
@@ -11,6 +12,6 @@ export function headingOf(look: Look, title: string, more: readonly string[] = [
     title,
     lines: [...momentOf(look), ...more],
     ...(alarm === undefined ? {} : { alarm }),
-    ...(look.unchecked ? { standing: notChecked } : {}),
+    ...(look.unchecked ? { standing: notChecked } : { verdicts: verdictsOf(look) }),
   };
 }

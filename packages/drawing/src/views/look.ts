@@ -7,10 +7,13 @@ import { type Say, sayIn } from '../text/say.js';
 /** How one element stands at the moment that is drawn. */
 export type Standing = 'stands' | 'adding' | 'later' | 'lost';
 
+/** What is known of a plan, and whether its text could be read whole. */
+export type Shown = Analysis & { readonly partial?: boolean };
+
 /** What a view draws from: the plan, what is known of it, and the moment that is looked at. */
 export interface Look {
   readonly plan: Plan;
-  readonly analysis: Analysis;
+  readonly analysis: Shown;
   readonly choice: ViewChoice;
   readonly say: Say;
   readonly things: readonly Thing[];
@@ -30,7 +33,7 @@ export interface Look {
 /** What stands in place of a number that waits for the checks. */
 export const notChecked = 'not checked yet';
 
-export function lookAt(plan: Plan, analysis: Analysis, choice: ViewChoice): Look {
+export function lookAt(plan: Plan, analysis: Shown, choice: ViewChoice): Look {
   const index = choice.stage ?? analysis.stages.length - 1;
   const stage = analysis.stages[Math.max(0, Math.min(index, analysis.stages.length - 1))];
   const lost = stage?.losses.find((l) => l.id === choice.lost);

@@ -12,6 +12,7 @@ import { fit } from '../pieces/place-on-sheet.js';
 import { labelFor } from '../pieces/support-label.js';
 import { planMarks } from '../pieces/way-marks.js';
 import { boundsOf } from '../scene/bounds.js';
+import { at, line } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { remembered } from '../sharing/remembered.js';
 import { dimensionLine } from '../sheet/dimension-line.js';
@@ -87,7 +88,13 @@ export const view: View = {
           ];
     const centre = centres(look, placing);
     const loads = loadMarks(look, placing);
+    // From the support out to its distance: under the bodies, so that it is seen where nothing is in the way.
+    const reaches = across.map((s) => {
+      const from = toSheet(at3(s.rearmost, s.across, 0));
+      return line(`reach ${s.key}`, 'faint', from, at(box.right + 1, from.y));
+    });
     const fixed: readonly Item[] = [
+      ...reaches,
       ...egressItems(look, placing, ways),
       ...drawn.map((d) => d.item),
       ...centre,

@@ -5,7 +5,7 @@ import { wayWords } from '../pieces/push-rose.js';
 import { drawn } from '../testing/drawn.js';
 
 const analysis = analyze(plan, { push: true });
-const { group, groups, words, shape } = drawn(plan, analysis, { view: 'push' });
+const { group, groups, words, scene, shape } = drawn(plan, analysis, { view: 'push' });
 
 it('reaches as far in each direction as the share it holds', () => {
   const { push } = analysis;
@@ -44,5 +44,16 @@ it('names each of the 24 directions by a name of its own', () => {
 
 it('says holds up to, and never safe to', () => {
   expect(words().join(' ')).toContain('The least it holds up to');
-  expect(words().join(' ').replace('never “safe to”', '')).not.toMatch(/safe to/);
+  expect(words().join(' ')).not.toMatch(/safe to/);
+});
+
+it('has rings at shares that a reader can count by', () => {
+  const rings = scene.items.flatMap((i) =>
+    i.kind === 'text' && i.key.startsWith('ring words') ? [i.text] : [],
+  );
+  const shares = rings.map((words) => Number.parseFloat(words));
+  expect(shares.length).toBeGreaterThan(1);
+  const [step = Number.NaN] = shares;
+  expect([1, 2, 5, 10, 20, 25, 50, 100]).toContain(step);
+  expect(shares).toEqual(shares.map((_, i) => step * (i + 1)));
 });

@@ -75,7 +75,7 @@ function facts(push: PushResult, look: Look, left: number, top: number) {
     `Pushed at ${say.figure(push.height)} above the ground. The least it holds up to is ${say.figure(push.least)} of the weight.`,
     ...(first === undefined ? [] : [`What gives first there: ${first.how}.`]),
     ...gripWords(push, look),
-    'A holding that was found, not a promise: it says “holds up to”, never “safe to”.',
+    'It is what the sums found, and no promise that so much is safe.',
   ];
   let y = grid.bottom + 6;
   const lines = told.flatMap((words, n) => {

@@ -3,6 +3,16 @@ import { trailerOnCar as plan } from '@cribwright/engine/testing';
 import { expect, it } from 'vitest';
 import { drawn } from '../testing/drawn.js';
 
+it('shows in broken lines what stands behind a body, and only that', () => {
+  const { groups, shape, words } = drawn(plan, analyze(plan), { view: 'space' });
+  const far = plan.cribs.filter((c) => c.at.y > 0.5).map((c) => `hidden ${c.id}`);
+  const near = plan.cribs.filter((c) => c.at.y < -0.5).map((c) => `hidden ${c.id}`);
+  expect(far.length * near.length).toBeGreaterThan(0);
+  for (const key of far) expect(shape(key, 'outline')).toMatchObject({ fill: 'none', dash: 'dashed' });
+  expect(groups.filter((g) => near.includes(g.key))).toEqual([]);
+  expect(words()).toEqual(expect.arrayContaining(['hidden behind', 'FRONT']));
+});
+
 it('carries what stands in space, stage by stage, for a view that can be turned', () => {
   const analysis = analyze(plan);
   const first = drawn(plan, analysis, { view: 'space', stage: 0 }).scene.space;

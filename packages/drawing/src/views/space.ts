@@ -1,17 +1,18 @@
 import { placeLabels } from '../labels/place-labels.js';
-import { shapeBoxes } from '../labels/surroundings.js';
+import { shapeBoxes, textBoxes } from '../labels/surroundings.js';
 import { withoutRoom } from '../labels/without-room.js';
 import { seenFaces } from '../pieces/corner-view.js';
+import { hiddenOutlines } from '../pieces/hidden-outlines.js';
 import { layoutLegend } from '../pieces/layout-legend.js';
 import { nameOf } from '../pieces/name-of.js';
 import { fit, type Placing } from '../pieces/place-on-sheet.js';
 import { labelFor } from '../pieces/support-label.js';
 import { around, type Box, boundsOf, join } from '../scene/bounds.js';
-import { at, group, line } from '../scene/draw.js';
+import { at, group, line, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { remembered } from '../sharing/remembered.js';
 import { heading, sheet } from '../sheet/sheet.js';
-import { margin, sheetWidth } from '../sheet/sizes.js';
+import { margin, sheetWidth, type } from '../sheet/sizes.js';
 import { fromCorner, pointsOf } from '../space/project.js';
 import type { Solid } from '../space/solid.js';
 import type { Thing } from '../space/thing.js';
@@ -42,6 +43,13 @@ export const view: View = {
       .map((thing) => ({ thing, rank: rank(thing, look), near: fromCorner.near(middleOf(thing)) }))
       .sort((a, b) => a.rank - b.rank || a.near - b.near)
       .map(({ thing }) => ({ thing, item: inSpace(thing, look, placing) }));
+    const solid = look.things.filter((t) => t.solids.length > 0 && t.kind !== 'pad');
+    const hidden = hiddenOutlines(
+      solid.filter((t) => t.kind !== 'vehicle' && rank(t, look) === 0),
+      solid.filter((t) => t.kind === 'vehicle'),
+      placing,
+    );
+    const front = cornerFront(margin + 3, head.bottom + 5);
     const boxes = drawn.map((d) => ({ thing: d.thing, box: boundsOf(d.item) }));
     const placed = placeLabels(
       boxes
@@ -52,7 +60,7 @@ export const view: View = {
         })),
       {
         area: { left: margin, right: sheetWidth - margin, top: head.bottom, bottom: placing.box.bottom + 12 },
-        taken: [],
+        taken: textBoxes(front),
         shapes: drawn.flatMap((d) => (d.thing.kind === 'vehicle' ? [] : shapeBoxes(d.item, d.thing.kind))),
         lines: [],
         bodies: boxes.filter((b) => b.thing.kind === 'vehicle').map((b) => b.box),
@@ -64,9 +72,14 @@ export const view: View = {
       choice: look.choice,
       heading: title,
       words: describe(look, title.title),
-      body: [...drawn.map((d) => d.item), ...placed.items, ...rest.items],
+      body: [...front, ...drawn.map((d) => d.item), ...hidden, ...placed.items, ...rest.items],
       bottom: rest.bottom,
-      legend: layoutLegend(look, false),
+      legend: [
+        ...layoutLegend(look, false),
+        ...(hidden.length > 0
+          ? [{ words: 'hidden behind', sign: { kind: 'line', tone: 'ghost', dash: 'dashed' } } as const]
+          : []),
+      ],
       scale: placing.scale,
       display: look.plan.display,
       space: {
@@ -79,6 +92,17 @@ export const view: View = {
       },
     });
   },
+};
+
+/** Which way the front is, seen from the corner. */
+const cornerFront = (x: number, y: number): readonly Item[] => {
+  const long = 9;
+  return [
+    line('front arrow', 'label', at(x + long * Math.cos(Math.PI / 6), y + long / 2), at(x, y), {
+      head: 'arrow',
+    }),
+    text('front', at(x + 10, y + 4), 'FRONT', type.small, { weight: 'bold' }),
+  ];
 };
 
 /** What stands on the far side of the main body is drawn before it, the rest after it. */

@@ -1,9 +1,11 @@
 import type { Strut } from '@cribwright/engine';
+import { findingsBlock } from '../pieces/findings-block.js';
 import { strutTable } from '../pieces/strut-table.js';
 import { strutTriangle } from '../pieces/strut-triangle.js';
 import { useLegend } from '../pieces/use-level.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, sheetWidth } from '../sheet/sizes.js';
+import { shortName } from '../text/short-name.js';
 import { describe } from '../words/describe.js';
 import { headingOf } from './heading-of.js';
 import type { Look } from './look.js';
@@ -21,7 +23,7 @@ export const view: View = {
   draw: (look) => {
     const strut = chosenStrut(look);
     if (strut === undefined) throw new Error('the plan has no strut');
-    const title = headingOf(look, `Strut ${strut.name}`);
+    const title = headingOf(look, `Strut ${shortName(strut.name)}`);
     const head = heading(title);
     const triangle = strutTriangle(strut, look, {
       left: margin,
@@ -33,6 +35,7 @@ export const view: View = {
       top: head.bottom + 6,
       width: 108,
     });
+    const found = findingsBlock(strut.id, look, Math.max(triangle.bottom, table.bottom) + 2);
     return sheet({
       choice: { ...look.choice, subject: strut.id },
       heading: title,
@@ -40,8 +43,8 @@ export const view: View = {
         { ...look, things: look.things.filter((t) => t.id === strut.id || t.kind === 'tie') },
         `Strut ${strut.name} as a triangle`,
       ),
-      body: [triangle.item, table.item],
-      bottom: Math.max(triangle.bottom, table.bottom),
+      body: [triangle.item, table.item, ...found.items],
+      bottom: found.bottom,
       legend: [
         { words: 'strut', sign: { kind: 'line', tone: 'strut' } },
         { words: 'strap, chain or rope', sign: { kind: 'line', tone: 'tie', dash: 'chain' } },

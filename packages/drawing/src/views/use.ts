@@ -6,7 +6,8 @@ import type { Item } from '../scene/scene.js';
 import { badge } from '../sheet/legend.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { leading, margin, sheetWidth, type } from '../sheet/sizes.js';
-import { wrap } from '../text/wrap.js';
+import { shortName } from '../text/short-name.js';
+import { clip, wrap } from '../text/wrap.js';
 import { sentences } from '../words/sentences.js';
 import { headingOf } from './heading-of.js';
 import { gravest, type Look, momentOf } from './look.js';
@@ -57,9 +58,13 @@ const useWords = ({ kind, name, figures: { use } }: SupportResult, look: Look): 
     ? `${kind} ${name}: use not known`
     : `${kind} ${name}: ${look.say.figure(use)} used${use.governs === undefined ? '' : `, in this case: ${use.governs}`}`;
 
-const barLeft = margin + 26;
-const barWide = 70;
+const barLeft = margin + 40;
+const barWide = 60;
 const caseLeft = barLeft + barWide + 24;
+
+/** As much of a support's kind and name as there is room for before its bar. */
+const rowName = ({ kind, name }: SupportResult): string =>
+  clip(`${kind} ${shortName(name)}`, barLeft - margin - 7, type.dimension, 'bold');
 
 function useRow(
   support: SupportResult,
@@ -87,7 +92,7 @@ function useRow(
       support.id,
       [
         ...sign,
-        text('name', at(margin + 5, top + 2.6), `${support.kind} ${support.name}`, type.dimension, {
+        text('name', at(margin + 5, top + 2.6), rowName(support), type.dimension, {
           weight: 'bold',
         }),
         useBar('bar', barLeft, top, barWide, 3.4, use, limit),

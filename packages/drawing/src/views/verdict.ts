@@ -1,0 +1,37 @@
+import type { Finding } from '@cribwright/engine';
+import type { Verdict } from '../sheet/sheet.js';
+import { shortName } from '../text/short-name.js';
+import type { Look } from './look.js';
+
+/** Said of a plan that could not be read whole: what is missing looks like what was never planned. */
+export const errors = 'The text has errors: not all of it is here';
+
+/**
+ * What is unsafe and what could not be checked, by name, for the head of a drawing. Where neither is found it says
+ * nothing: no drawing calls a plan safe.
+ */
+export function verdictsOf(look: Look): readonly Verdict[] {
+  // That a plan did not come out as it said it would is no fault of anything in it: what is unsafe is named itself.
+  const open = look.analysis.findings.filter(
+    (f) => f.accepted === undefined && f.rule !== 'expectation-unmet',
+  );
+  const notRun = open.filter((f) => f.couldNotRun === true);
+  const unsafe = open.filter((f) => f.couldNotRun !== true && f.severity === 'danger');
+  return [
+    { level: 'danger' as const, start: errors, names: look.analysis.partial === true ? [''] : [] },
+    { level: 'danger' as const, start: 'Unsafe: ', names: named(unsafe, look) },
+    { level: 'warning' as const, start: 'Not checked: ', names: named(notRun, look) },
+  ].filter((v) => v.names.length > 0);
+}
+
+const named = (findings: readonly Finding[], look: Look): readonly string[] => [
+  ...new Set(findings.map((f) => subjectOf(f.subject.element, look))),
+];
+
+/** An element as the plan calls it; one that is not drawn by its kind, with its number where it has one. */
+function subjectOf(element: string, look: Look): string {
+  const thing = look.things.find((t) => t.id === element);
+  if (thing !== undefined) return shortName(thing.name);
+  const [kind = element, name = ''] = element.split('/');
+  return kind === 'step' ? `step ${name}` : kind === 'plan' ? 'the plan' : name === '' ? kind : name;
+}
