@@ -38,10 +38,13 @@ export function findAtTop(
 export function typeOf(block: BoundBlock, around: Surroundings): BoundBlock | undefined {
   const shape = around.shapeOf(block.uri);
   const type = block.schema.head.type;
-  const term = 'typeTerms' in block ? (block.typeTerms as readonly { text: string }[])[0] : undefined;
+  const term = typeTermOf(block);
   if (!shape || !type || !term) return undefined;
   return findAtTop(shape, around.seenBy(block.uri), term.text, type.kinds)?.block;
 }
+
+const typeTermOf = (block: BoundBlock): { readonly text: string } | undefined =>
+  'typeTerms' in block ? (block.typeTerms as readonly { text: string }[])[0] : undefined;
 
 /** A vehicle and the types it extends, nearest first. A ring of types ends where it closes. */
 export function typeChain(block: BoundBlock | undefined, around: Surroundings): readonly BoundBlock[] {
@@ -122,6 +125,11 @@ export class BlockScope implements NameScope {
 
   parts(vehicle: Declaration | undefined): readonly Declaration[] {
     return this.members(vehicle, 'part');
+  }
+
+  typeUnknown(vehicle: Declaration | undefined): boolean {
+    const last = typeChain((vehicle ?? this.vehicle)?.block, this.around).at(-1);
+    return last !== undefined && typeTermOf(last) !== undefined && !typeOf(last, this.around);
   }
 
   axle(vehicle: Declaration | undefined, name: string): Declaration | undefined {

@@ -67,7 +67,8 @@ export function part(
   const target = scope.part(given, term.text) ?? scope.find(term.text, ['parameter']);
   const said = of !== undefined && s.values[of] !== undefined;
   // A vehicle that is unknown itself, or known only later, has no parts to compare with.
-  const open = said ? !vehicle || vehicle.kind === 'parameter' : scope.openParts;
+  const open =
+    (said ? !vehicle || vehicle.kind === 'parameter' : scope.openParts) || scope.typeUnknown(given);
   if (!target && (m.reserved.has(term.text) || (m.strict && !open))) return undefined;
   const reference: Reference = { uri: scope.uri, span: term, text: term.text, kinds: ['part'], target };
   const problems = target || open ? [] : [unknownName(reference, scope, given)];

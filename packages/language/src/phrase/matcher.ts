@@ -3,7 +3,15 @@ import { matchArguments } from './match-arguments.js';
 import { axle, part, reference, rule } from './match-names.js';
 import { anyExpression, quantity } from './match-quantity.js';
 import { choice, date, words, written } from './match-words.js';
-import { Matching, type MatchRequest, type MatchResult, matchOf, type Next, type State } from './matching.js';
+import {
+  Matching,
+  type MatchRequest,
+  type MatchResult,
+  matchOf,
+  type Next,
+  type State,
+  type Stop,
+} from './matching.js';
 import type { Shape } from './pattern.js';
 
 export type { MatchRequest, Stop } from './matching.js';
@@ -17,8 +25,15 @@ export function matchLine(request: MatchRequest): MatchResult {
   const exact = run(strict);
   if (exact) return { match: exact, stop: strict.stop };
   const lenient = new Matching(request, false);
-  return { match: run(lenient), stop: lenient.stop };
+  const found = run(lenient);
+  // Right as far as it goes: what is still due says more than that another reading wants another kind of thing.
+  if (endsTooEarly(strict.stop, request) && found?.problems.some((p) => p.code === 'wrong-kind'))
+    return { match: undefined, stop: strict.stop };
+  return { match: found, stop: lenient.stop };
 }
+
+const endsTooEarly = ({ at, expected }: Stop, { terms }: MatchRequest): boolean =>
+  at === terms.length && !expected.some((e) => e.kind === 'unit');
 
 function run(m: Matching): Match | undefined {
   const start: State = { at: m.request.from, values: {}, log: undefined, problems: 0 };

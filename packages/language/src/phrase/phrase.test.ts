@@ -41,6 +41,7 @@ const scope: NameScope = {
   names: (kinds) => (kinds.includes('crib') ? [crib] : []),
   part: () => undefined,
   parts: () => [],
+  typeUnknown: () => false,
   axle: () => undefined,
   axles: () => [],
   vehicle: undefined,

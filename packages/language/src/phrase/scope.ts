@@ -13,6 +13,8 @@ export interface NameScope {
   /** A part by name or by its singular: of the given vehicle, or of the one that is meant when none is said. */
   part(vehicle: Declaration | undefined, name: string): Declaration | undefined;
   parts(vehicle: Declaration | undefined): readonly Declaration[];
+  /** Whether some type that it is, or extends, is not known: then its parts are not known either. */
+  typeUnknown(vehicle: Declaration | undefined): boolean;
   axle(vehicle: Declaration | undefined, name: string): Declaration | undefined;
   axles(vehicle: Declaration | undefined): readonly Declaration[];
   /** The vehicle that is meant when none is said. */

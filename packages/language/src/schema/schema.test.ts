@@ -30,6 +30,7 @@ const knowing: NameScope = {
   part: (_, name) =>
     /^(rail|joists?|roof|frame|rocker|sills|hood)$/.test(name) ? anything(['part']) : undefined,
   parts: () => [],
+  typeUnknown: () => false,
   axle: () => anything(['axle']),
   axles: () => [],
   vehicle: undefined,

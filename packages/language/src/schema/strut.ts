@@ -102,12 +102,12 @@ const tie = (keyword: string, type: Kind, doc: string, gear: string): BlockSchem
 });
 
 export const strap = tie('strap', 'strap type', 'A strap: it pulls, it never pushes.', 'RatchetStrap2in');
-export const chain = tie('chain', 'chain type', 'A chain: it pulls, it never pushes.', 'Chain38');
+export const chain = tie('chain', 'chain type', 'A chain: it pulls, it never pushes.', 'Chain70_3_8in');
 export const wireRope = tie(
   'wire rope',
   'wire rope type',
   'A wire rope: it pulls, it never pushes.',
-  'WireRopeHalfInch',
+  'WireRope_1_2in',
 );
 
 export const anchorProperties = {

@@ -21,11 +21,12 @@ export function calculationSuggestions(
   const last = before.length - 1;
   const term = before[last];
   if (!term) return undefined;
-  if (term.kind === 'symbol') return names(around.visible, amounts).filter((s) => s.label !== own);
+  if (term.kind === 'symbol') return names(around, amounts).filter((s) => s.label !== own);
   if (term.kind === 'number')
     return suggestionsFor({ kind: 'unit', dimensions: ['length', 'force', 'angle', 'ratio'] }, around);
   const vehicle = named(last, ['vehicle']);
-  if (vehicle) return [...names(around.partsOf(vehicle), ['part']), ...figures(around)];
+  if (vehicle)
+    return [...names({ visible: around.partsOf(vehicle), unseen: () => [] }, ['part']), ...figures(around)];
   const owner = named(last - 1, ['vehicle']);
   const part = owner && around.partsOf(owner).some((d) => d.name === term.text);
   return part || named(last, supports) ? figures(around) : [];

@@ -6,7 +6,7 @@ import {
 } from 'vscode-languageserver';
 import type { BoundFile } from '../../binding/bound-file.js';
 import { expectedAt } from '../../binding/expected.js';
-import { partsOf, visibleAt } from '../../binding/visible.js';
+import { partsOf, scopeAt, visibleAt } from '../../binding/visible.js';
 import { sayableIn } from '../../schema/schema.js';
 import { bundledUris } from '../bundled-files.js';
 import type { Desk } from '../desk.js';
@@ -16,6 +16,7 @@ import { relative } from '../relative-path.js';
 import { calculationSuggestions } from './calculation.js';
 import { beginnings, names, type Suggestion, suggestionsFor } from './items.js';
 import { type CursorPlace, placeAt } from './place.js';
+import { unseenIn } from './unseen.js';
 
 /** `textDocument/completion`: only what may stand at the cursor: lines, names of the right kind, units, words. */
 export const completion: Feature = {
@@ -45,7 +46,10 @@ export async function completionsAt(
   if (place.quoted) return place.before[0]?.text === 'use' ? paths(desk, file, place.quoted) : [];
   const starting = place.before.length === 0;
   if (starting && !asked) return [];
-  const found = [...lineStarts(file, place, offset), ...(starting ? [] : continuing(desk, file, place))];
+  const found = [
+    ...lineStarts(desk, file, place, offset),
+    ...(starting ? [] : continuing(desk, file, place)),
+  ];
   const range = rangeOf(file, { start: place.wordStart, end: offset });
   const unique = new Map(found.map((s) => [`${s.label} ${s.kind}`, s]));
   return [...unique.values()].map(({ insert, ...rest }) => ({
@@ -55,10 +59,18 @@ export async function completionsAt(
 }
 
 /** Keys may be of several words: `height ra` goes on to `height ratio all contacts`. */
-function lineStarts(file: BoundFile, place: CursorPlace, offset: number): readonly Suggestion[] {
+function lineStarts(desk: Desk, file: BoundFile, place: CursorPlace, offset: number): readonly Suggestion[] {
   const typed = file.text.slice(place.statementStart, place.wordStart).replace(/\s+/g, ' ');
   if (place.before.some((t) => t.kind !== 'word')) return [];
-  return beginnings(place.container)
+  const scope = scopeAt(desk.workspace, file, place.wordStart);
+  if (!scope) return [];
+  const inside = place.container === 'file' ? [] : place.container.blocks.flatMap((b) => b.name ?? []);
+  const ground = {
+    scope,
+    taken: new Set([...visibleAt(desk.workspace, file, place.wordStart).map((d) => d.name), ...inside]),
+    unseen: unseenIn(desk.workspace, file),
+  };
+  return beginnings(place.container, ground)
     .filter(({ label }) => label.startsWith(typed) && (typed === '' || label.length > typed.length))
     .map((s) =>
       typed === ''
@@ -74,10 +86,13 @@ function continuing(desk: Desk, file: BoundFile, place: CursorPlace): readonly S
     visible,
     partsOf: (vehicle: Parameters<typeof partsOf>[1]) =>
       partsOf(desk.workspace, vehicle, file, place.wordStart),
+    unseen: unseenIn(desk.workspace, file),
     system: systemOf(file),
   };
   const type = typeKinds(place);
-  if (type) return names(visible, type);
+  // No type extends itself.
+  const own = place.before.at(-2)?.text;
+  if (type) return names(around, type).filter(({ label }) => label !== own);
   return (
     calculationSuggestions(place, around) ??
     expectedAt(desk.workspace, file, place.wordStart).flatMap((e) => suggestionsFor(e, around))

@@ -10,48 +10,61 @@ import type { BlockSchema, PropertySchema } from '../../schema/block-schema.js';
 import { sayableIn } from '../../schema/schema.js';
 import { labelOf } from '../document-symbol.js';
 import { fenced, plain } from '../hover/markdown.js';
+import { type Fitted, fitted, type Ground } from './fitting.js';
 import { blockSnippet, lineSnippet } from './snippet.js';
+import { usingIt } from './unseen.js';
 
 /** What a suggestion is before it is given a place in the text. */
 export type Suggestion = Pick<
   CompletionItem,
-  'label' | 'kind' | 'detail' | 'documentation' | 'sortText' | 'insertTextFormat' | 'filterText' | 'preselect'
+  | 'label'
+  | 'kind'
+  | 'detail'
+  | 'documentation'
+  | 'sortText'
+  | 'insertTextFormat'
+  | 'filterText'
+  | 'preselect'
+  | 'additionalTextEdits'
 > & { readonly insert: string };
 
 const markdown = (value: string) => ({ kind: 'markdown' as const, value });
 
 /** Lines and blocks that may begin here. Those that stand once and are there already are left out. */
-export function beginnings(container: BoundBlock | 'file'): readonly Suggestion[] {
+export function beginnings(container: BoundBlock | 'file', ground: Ground): readonly Suggestion[] {
+  const fit = (example: string) => fitted(example, container === 'file' ? 'file' : container.schema, ground);
   const { blocks, properties } = sayableIn(container === 'file' ? 'file' : container.schema);
   const said = new Set(container === 'file' ? [] : container.properties.map((p) => p.schema));
   const lines = [...properties.values()].filter((p) => p.repeatable || !said.has(p));
   const numbered = container === 'file' ? undefined : container.schema.numbered;
   return [
     ...(numbered && container !== 'file' ? [nextStep(numbered, container)] : []),
-    ...lines.map(lineSuggestion),
-    ...[...blocks.values()].map(blockSuggestion),
+    ...lines.map((line) => lineSuggestion(line, fit(line.example))),
+    ...[...blocks.values()].map((block) => blockSuggestion(block, fit(block.example))),
     ...(container === 'file' ? [useSuggestion] : []),
   ];
 }
 
-const lineSuggestion = (line: PropertySchema): Suggestion => ({
+const lineSuggestion = (line: PropertySchema, { text, needs }: Fitted): Suggestion => ({
   label: line.key,
   kind: CompletionItemKind.Property,
   detail: line.example,
   documentation: markdown(`${plain(line.doc)}\n\n${fenced(line.example)}`),
-  insert: lineSnippet(line),
+  insert: lineSnippet({ ...line, example: text }),
   insertTextFormat: InsertTextFormat.Snippet,
+  ...(needs ? { additionalTextEdits: usingIt(needs) } : {}),
   // What a block cannot do without comes first.
   sortText: `${line.required ? 0 : 1}${line.key}`,
 });
 
-const blockSuggestion = (block: BlockSchema): Suggestion => ({
+const blockSuggestion = (block: BlockSchema, { text, needs }: Fitted): Suggestion => ({
   label: block.keyword,
   kind: CompletionItemKind.Struct,
   detail: block.doc,
   documentation: markdown(`${plain(block.doc)}\n\n${fenced(block.example)}`),
-  insert: blockSnippet(block),
+  insert: blockSnippet({ ...block, example: text }),
   insertTextFormat: InsertTextFormat.Snippet,
+  ...(needs ? { additionalTextEdits: usingIt(needs) } : {}),
   sortText: `2${block.keyword}`,
 });
 
@@ -80,6 +93,8 @@ export interface Around {
   /** Every name that may be used at the cursor. */
   readonly visible: readonly Declaration[];
   readonly partsOf: (vehicle: Declaration | undefined) => readonly Declaration[];
+  /** What the library has in files that are not used yet. */
+  readonly unseen: Ground['unseen'];
   /** Which units come first. */
   readonly system: 'us' | 'si';
 }
@@ -90,7 +105,7 @@ export function suggestionsFor(expected: Expected, around: Around): readonly Sug
     case 'word':
       return [word(expected.word)];
     case 'reference':
-      return names(around.visible, expected.kinds);
+      return names(around, expected.kinds);
     case 'part':
       return around.partsOf(expected.vehicle?.target).map((d) => nameSuggestion(d));
     case 'unit':
@@ -108,7 +123,7 @@ export function suggestionsFor(expected: Expected, around: Around): readonly Sug
     case 'quantity':
       return [
         ...(expected.dimensions.length === 0 ? [] : [amount(expected.dimensions)]),
-        ...names(around.visible, ['value', 'parameter']),
+        ...names(around, ['value', 'parameter']),
       ];
     case 'rule':
       return rules.map(({ id, title, protects }) => ({
@@ -147,8 +162,19 @@ const amount = (dimensions: readonly Dimension[]): Suggestion =>
 
 const word = (text: string): Suggestion => ({ label: text, kind: CompletionItemKind.Keyword, insert: text });
 
-export const names = (visible: readonly Declaration[], kinds: readonly Kind[]): readonly Suggestion[] =>
-  visible.filter((d) => kinds.includes(d.kind)).map((d) => nameSuggestion(d));
+/** Names that may be used as they are, then those that bring their `use` line with them. */
+export const names = (
+  { visible, unseen }: Pick<Around, 'visible' | 'unseen'>,
+  kinds: readonly Kind[],
+): readonly Suggestion[] => [
+  ...visible.filter((d) => kinds.includes(d.kind)).map((d) => nameSuggestion(d)),
+  ...unseen(kinds).map((u) => ({
+    ...nameSuggestion(u.declaration),
+    detail: u.file,
+    additionalTextEdits: usingIt(u),
+    sortText: `2${u.declaration.name}`,
+  })),
+];
 
 const nameSuggestion = (declaration: Declaration): Suggestion => {
   const { block, name, kind } = declaration;

@@ -23,7 +23,9 @@ export function placeAt(file: BoundFile, offset: number): CursorPlace | undefine
   const terms = statement?.terms.filter((t) => t.start < offset) ?? [];
   const last = terms.at(-1);
   const typing =
-    last && offset <= last.end && (last.kind === 'word' || last.kind === 'text' || last.kind === 'size');
+    last &&
+    offset <= last.end &&
+    (last.kind === 'word' || last.kind === 'text' || last.kind === 'size' || last.kind === 'number');
   const quote = typing && last.kind === 'text' ? quotedPart(last, offset) : undefined;
   return {
     container,
