@@ -5,8 +5,10 @@ import { type Display, force, length, ratio } from '../figure/units-of.js';
 import { exactly, type Interval } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { Strut, Tie } from '../model/support.js';
+import { limitValue } from '../policy/limit.js';
 import type { Workings } from '../workings/workings.js';
-import { anchorPlace } from './anchor-place.js';
+import { anchorPlace, type Place } from './anchor-place.js';
+import { footHeight } from './foot-height.js';
 import type { StrutWorking } from './strut-working.js';
 
 /** A strap, chain or rope with its length and its rating. */
@@ -41,18 +43,38 @@ export function tieWorking(tie: Tie, plan: Plan): TieWorking {
   };
 }
 
-/** How a tie holds a strut's foot: the share of its pull that acts against the way in which the foot would slide. */
+/**
+ * How a tie holds a strut's foot: the share of its pull that acts against the way in which the foot would slide, less
+ * what a rising tie takes from the friction by lifting the foot. At the foot, with pull T along (h, v) and axial load
+ * S: S cos θ − T h ≤ μ (S sin θ − T v), so T ≥ S (cos θ − μ sin θ) ÷ (h − μ v).
+ *
+ * A tie to the strut's own head lies along the strut: it takes all of the load that it lets the strut carry.
+ */
 export function gripOn(tie: Tie, strut: Strut, plan: Plan): number {
-  const ends = [tie.from, tie.to];
-  const here = ends.findIndex((e) => e.kind === 'strut foot' && e.strut === strut.id);
-  const other = here < 0 ? undefined : ends[1 - here];
-  const far = other === undefined ? undefined : anchorPlace(other, plan);
+  const far = farEnd(tie, strut, plan);
   if (far === undefined) return 0;
   const out = { x: strut.foot.x - strut.head.x, y: strut.foot.y - strut.head.y };
   const pull = { x: far.x - strut.foot.x, y: far.y - strut.foot.y };
-  const size = Math.hypot(out.x, out.y) * Math.hypot(pull.x, pull.y);
-  return size > 0 ? -(out.x * pull.x + out.y * pull.y) / size : 0;
+  const rise = riseOf(tie, strut, plan);
+  const thrust = Math.hypot(out.x, out.y);
+  const size = Math.hypot(pull.x, pull.y, rise);
+  if (!(thrust > 0) || !(size > 0)) return 0;
+  const friction = limitValue(plan.policy, 'friction strut foot')?.low ?? 0;
+  return -(out.x * pull.x + out.y * pull.y) / (thrust * size) - (friction * Math.max(0, rise)) / size;
 }
+
+/** Where a tie at a strut's foot goes to. Nowhere, where it goes to the strut's own head or to nothing. */
+function farEnd(tie: Tie, strut: Strut, plan: Plan): Place | undefined {
+  const ends = [tie.from, tie.to];
+  const here = ends.findIndex((e) => e.kind === 'strut foot' && e.strut === strut.id);
+  const other = here < 0 ? undefined : ends[1 - here];
+  if (other === undefined || (other.kind === 'strut head' && other.strut === strut.id)) return undefined;
+  return anchorPlace(other, plan);
+}
+
+/** How far it rises from there, m. */
+const riseOf = (tie: Tie, strut: Strut, plan: Plan): number =>
+  (farEnd(tie, strut, plan)?.z ?? 0) - footHeight(strut, plan.pads);
 
 /** Less than this share of a tie's pull along the thrust is no hold. Common practice, no source. */
 const leastGrip = 0.5;
@@ -72,7 +94,9 @@ export function footTension(s: StrutWorking, tie: Tie, w: Workings): Figure {
   const grip = measured(
     ratio(display, 'grip', 'share of the pull along the thrust', 'down'),
     exactly(gripOn(tie, s.strut, w.plan)),
-    'between the strap and the way the foot would slide, seen from above',
+    riseOf(tie, s.strut, w.plan) > 0
+      ? 'between the strap and the way the foot would slide, less what its rise takes from friction'
+      : 'between the strap and the way the foot would slide, seen from above',
   );
   return computed(
     force(display, 'load', `pull from strut ${s.strut.name}`, 'up', { governs: load.governs }),

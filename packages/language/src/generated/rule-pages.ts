@@ -2758,6 +2758,9 @@ A strap that parts lets both feet go at once.
 pull = load along the strut × (cos(angle) − friction × sin(angle)) ÷ share of the pull along the thrust
 pull ≤ working load limit
 
+The share is what the pull has along the way in which the foot would slide; where the strap rises, less friction ×
+its rise ÷ its length, because it lifts the foot.
+
 The strap is pulled up by hand, or pulled by the foot: the larger of the two counts.
 
 ## Sources

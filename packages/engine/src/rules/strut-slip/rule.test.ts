@@ -28,4 +28,32 @@ describe('strut-slip', () => {
       'strut-slip.tied-aside',
     );
   });
+
+  it('does not take a strap to the head of the same strut for a hold', () => {
+    const [first] = trailerOnCar.ties;
+    if (first === undefined) throw new Error('the sample has no straps');
+    const up = { ...first, to: { kind: 'strut head', strut: 'strut/S1' } } as const;
+    expect(first.from).toEqual({ kind: 'strut foot', strut: 'strut/S1' });
+    // It lies along the strut: at the foot and at the head it takes away just what the strut brings.
+    for (const friction of [0.3, 0]) {
+      const policy = policyWith('friction strut foot', friction);
+      const found = check(rule, { ...untied, policy, ties: [up] });
+      expect(found.find((f) => f.subject.element === 'strut/S1')?.message.id).toBe('strut-slip.tied-aside');
+    }
+  });
+
+  it('does not take a strap that rises steeply for a hold', () => {
+    const [first] = trailerOnCar.ties;
+    const s1 = trailerOnCar.struts.find((s) => s.id === 'strut/S1');
+    if (first === undefined || s1 === undefined) throw new Error('the sample has no strut S1');
+    const tied = (z: number) => {
+      const part = { kind: 'vehicle part', vehicle: s1.head.vehicle, part: 'rail' } as const;
+      const to = { ...part, x: s1.head.x, y: s1.head.y, z };
+      return check(rule, { ...untied, ties: [{ ...first, to }] }).some(
+        (f) => f.subject.element === 'strut/S1' && f.message.id === 'strut-slip.tied-aside',
+      );
+    };
+    expect(tied(0.1)).toBe(false);
+    expect(tied(2)).toBe(true);
+  });
 });
