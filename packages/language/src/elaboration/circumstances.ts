@@ -1,5 +1,6 @@
 import type { Egress, SizeUpItem, WorkingLoad } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
+import { problem } from '../problems/problem.js';
 import { loadProperties, sizeUpProperties, wayOutProperties } from '../schema/plan.js';
 import { notInPlan } from './not-in-plan.js';
 import { sideways } from './sideways.js';
@@ -25,6 +26,14 @@ export function loadOf(w: Writing, block: BoundBlock): WorkingLoad | undefined {
   const toward = w.said(block, p.toward)?.values.toward.text;
   if (!block.name || !on || x === undefined || !force || !toward) {
     w.tell(notInPlan(block.headSpan, `load ${block.name ?? ''}`), block.uri);
+    return undefined;
+  }
+  const sidewise = toward !== 'up' && toward !== 'down';
+  if (sidewise && at?.high === undefined) {
+    // At the ground it would tip nothing: the least that it can do, and nobody said so.
+    const line = w.said(block, p.at)?.line.span ?? block.headSpan;
+    w.tell(problem('load-height', line, { load: block.name, example: loadProperties.at.example }), block.uri);
+    w.partial = true;
     return undefined;
   }
   const y = sideways(at?.side?.text, w.number(at?.offset, at0, block.uri, 'length') ?? 0);

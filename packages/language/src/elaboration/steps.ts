@@ -2,7 +2,8 @@ import type { Chock, Step, StepAction } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import type { Reference } from '../binding/declaration.js';
 import type { Yields } from '../phrase/pattern.js';
-import { problem } from '../problems/problem.js';
+import { problem, replace } from '../problems/problem.js';
+import { say } from '../problems/words.js';
 import { stepLine } from '../schema/steps.js';
 import { outermost, type Said, type Writing } from './writing.js';
 
@@ -63,9 +64,16 @@ function stepOf(w: Writing, said: Said<StepValues>, number: number, chocks: read
       const there = chocks.filter((c) => c.vehicle === vehicle);
       const axle = v.chock.axle?.text;
       if (there.length > 0) own = there.map((c) => c.id);
-      else {
+      else if (v.chock.ways === undefined) {
+        // Which way it holds is not known, and so it is not counted.
+        const span = (v.chock.axle ?? v.chock.vehicle)?.span ?? said.line.span;
+        const after = { start: span.end, end: span.end };
+        const fixes = [replace(say('chock-ways.fix', {}), after, ' both ways')];
+        w.tell(problem('chock-ways', said.line.span, {}, { fixes }), uri);
+        w.partial = true;
+      } else {
         const name = `step ${number}`;
-        const ways = v.chock.ways?.text;
+        const ways = v.chock.ways.text;
         implied = {
           kind: 'chock',
           id: `chock/${name}`,

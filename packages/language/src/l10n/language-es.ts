@@ -165,6 +165,11 @@ const spanish: Readonly<Record<keyof typeof words, string>> = {
   'value-unknown': '{text} no se puede calcular aquí: {why}.',
   'not-in-plan':
     '{what} no se pudo leer, así que queda fuera de las comprobaciones. El plan NO está comprobado entero.',
+  'chock-ways':
+    'Este paso no dice hacia qué lado no deben rodar las ruedas, así que no se cuenta ninguna cuña. Dígalo: both ways (ambos), forward (adelante) o rearward (atrás).',
+  'chock-ways.fix': 'Calzar hacia ambos lados',
+  'load-height':
+    'La carga {load} empuja hacia un lado, y nada dice a qué altura, así que queda fuera de las comprobaciones. El plan NO está comprobado entero. Dígalo, por ejemplo: {example}',
   'exercise-plan': 'Esta lección tiene {count} planes: diga de cuál trata este ejercicio.',
   'exercise-figure': '{on} no tiene {figure}, así que este ejercicio no tiene solución.',
   'exercise-fault': 'Ninguna comprobación encuentra aquí una falta, así que no hay nada que buscar.',

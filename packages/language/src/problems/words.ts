@@ -163,6 +163,11 @@ export const words = {
     '{vehicle} has no axles and no weight, so it cannot be checked. Use a type that has axles, or say its weight and centre.',
   'value-unknown': '{text} cannot be worked out here: {why}.',
   'not-in-plan': '{what} could not be read, so the checks leave it out. The plan is NOT checked whole.',
+  'chock-ways':
+    'This step does not say which way the wheels are kept from rolling, so no chock is counted. Say it: both ways, forward or rearward.',
+  'chock-ways.fix': 'Chock it both ways',
+  'load-height':
+    'Load {load} pushes sideways, and nothing says how high, so the checks leave it out. The plan is NOT checked whole. Say it, such as: {example}',
   'exercise-plan': 'This lesson has {count} plans: say which one this exercise is about.',
   'exercise-figure': '{on} has no {figure}, so there is no key to this exercise.',
   'exercise-fault': 'No check finds a fault here, so there is nothing to find.',

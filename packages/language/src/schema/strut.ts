@@ -143,6 +143,7 @@ export const chockProperties = {
   ways: property('ways', choice('ways', 'both', 'forward', 'rearward'), {
     doc: 'Which way it keeps the wheels from rolling.',
     example: 'ways both',
+    required: true,
   }),
 };
 
