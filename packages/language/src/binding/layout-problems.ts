@@ -1,6 +1,7 @@
 import { deepest, type LayoutIssue } from '../grammar/layout.js';
 import type { Parsed } from '../grammar/parse.js';
 import type { SyntaxStatement, Term } from '../grammar/syntax.js';
+import { unitOfMark } from '../phrase/marks.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 
@@ -9,8 +10,12 @@ export function layoutProblems(parsed: Parsed, text: string): readonly LanguageP
   const problems = parsed.issues.map((issue) => issueProblem(issue, text));
   const walk = (list: readonly SyntaxStatement[]): void => {
     for (const s of list) {
-      for (const [i, t] of s.terms.entries())
-        problems.push(...termProblems(t, s.terms[i - 1], s.terms[i + 1]));
+      // After “ comes a text as a word processor writes it: its ” is no inch mark.
+      let quoted = false;
+      for (const [i, t] of s.terms.entries()) {
+        quoted ||= /[“„]/.test(t.text);
+        problems.push(...termProblems(t, s.terms[i - 1], s.terms[i + 1], quoted));
+      }
       if (s.body) walk(s.body.statements);
     }
   };
@@ -56,7 +61,12 @@ const endOf = (text: string, at: number) => {
   return { start: end, end };
 };
 
-function termProblems(term: Term, before: Term | undefined, after: Term | undefined): LanguageProblem[] {
+function termProblems(
+  term: Term,
+  before: Term | undefined,
+  after: Term | undefined,
+  quoted: boolean,
+): LanguageProblem[] {
   if (term.kind === 'text' && (term.text.length < 2 || !term.text.endsWith('"'))) {
     // An inch mark after a number has its own message, where the number is read.
     if (before?.kind === 'number' && before.end === term.start) return [];
@@ -68,6 +78,26 @@ function termProblems(term: Term, before: Term | undefined, after: Term | undefi
   if (term.kind !== 'other') return [];
   const joins = term.text === '.' && before?.end === term.start && after?.start === term.end;
   if (joins) return [];
+  const unit = quoted ? undefined : unitOfMark(before, term);
+  if (unit && before) {
+    const near = `${before.text} ${unit}`;
+    const span = { start: before.start, end: term.end };
+    const glued = after && after.start === term.end && after.kind !== 'symbol' ? ' ' : '';
+    const fixes = [replace(say('feet-mark.fix', { near }), term, ` ${unit}${glued}`)];
+    return [problem('feet-mark', span, { near }, { fixes })];
+  }
+  if (/[–—]/.test(term.text) && before?.kind === 'number' && after?.kind === 'number') {
+    const near = `${before.text} to ${after.text}`;
+    const span = { start: before.start, end: after.end };
+    return [
+      problem(
+        'strange-character',
+        term,
+        { character: term.text },
+        { fixes: [replace(say('number-malformed.fix', { near }), span, near)] },
+      ),
+    ];
+  }
   if (/[“”„«»]/.test(term.text)) {
     return [
       problem(

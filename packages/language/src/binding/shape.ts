@@ -36,6 +36,17 @@ export function shapeFile(uri: string, text: string, parsed: Parsed): FileShape 
   return shape;
 }
 
+/** `use library/vehicles.crib`: the path only lacks its quotes. */
+function unquotedPath(s: SyntaxStatement) {
+  const path = s.terms.slice(1).filter((t) => !/^[“”„«»']$/.test(t.text));
+  const [first, last] = [s.terms[1], s.terms.at(-1)];
+  const near = `"${path.map((t) => t.text).join('')}"`;
+  const whole = /^"[\w./-]+\.crib"$/.test(near) && !s.body;
+  return first && last && whole
+    ? { fixes: [replace(say('number-malformed.fix', { near }), { start: first.start, end: last.end }, near)] }
+    : {};
+}
+
 class Shaper {
   constructor(private readonly shape: FileShape) {}
 
@@ -86,7 +97,7 @@ class Shaper {
     }
     if (path?.kind !== 'text' || s.terms.length > 2 || s.body) {
       this.shape.problems.push(
-        problem('use-malformed', { start: s.start, end: s.terms.at(-1)?.end ?? s.end }, {}),
+        problem('use-malformed', { start: s.start, end: s.terms.at(-1)?.end ?? s.end }, {}, unquotedPath(s)),
       );
       if (path?.kind !== 'text') return;
     }

@@ -1,4 +1,4 @@
-import { closest } from '@cribwright/units';
+import { closest, findUnit } from '@cribwright/units';
 import type { Term } from '../grammar/syntax.js';
 import { dueOf, exampleOf } from '../phrase/dimension-words.js';
 import { article, kindWords } from '../phrase/kind-words.js';
@@ -30,14 +30,12 @@ export function stopProblem(
   const span = { start: term.start, end: term.end };
   const rest = { start: term.start, end: line.span.end };
   if (isRange(line, stop.at)) {
-    const near = text.slice(numberStart(line, stop.at), term.start).trim();
+    const { whole, ends } = rangeAt(line, stop.at, text);
     return problem(
       'range-unexpected.example',
-      rest,
-      { example: near },
-      {
-        fixes: [replace(say('range-unexpected.fix', { near }), rest, '')],
-      },
+      { start: term.start, end: whole.end },
+      { example: ends.join(' or ') },
+      { fixes: ends.map((near) => replace(say('range-unexpected.fix', { near }), whole, near)) },
     );
   }
   const words = stop.expected.flatMap((e) => (e.kind === 'word' ? [e.word] : []));
@@ -71,7 +69,26 @@ export function stopProblem(
       { fixes: [replace(say('word-unexpected.comma', {}), gap, ',')] },
     );
   }
+  if (term.kind === 'size' && words.length === 0 && stop.expected.some((e) => e.kind === 'quantity')) {
+    const near = term.text.replace('x', ' by ');
+    return problem(
+      'word-unexpected.near',
+      span,
+      { text: term.text, near },
+      { fixes: [replace(say('word-unexpected.fix', { near }), span, near)] },
+    );
+  }
+  if (term.text === 'x' && words.includes('by')) {
+    return problem(
+      'word-unexpected.near',
+      span,
+      { text: term.text, near: 'by' },
+      { fixes: [replace(say('word-unexpected.fix', { near: 'by' }), span, 'by')] },
+    );
+  }
   const complete = stop.expected.some((e) => e.kind === 'end');
+  if (complete && words.length > 0 && term.kind === 'word')
+    return problem('word-unexpected.choices', span, { text: term.text, choices: list, example });
   if (complete) {
     const written = text.slice(rest.start, rest.end);
     return problem(
@@ -79,13 +96,15 @@ export function stopProblem(
       span,
       { text: term.text, example },
       {
-        fixes: [
-          replace(
-            say('word-unexpected.drop', { text: written }),
-            { start: previousEnd(line, stop.at), end: rest.end },
-            '',
-          ),
-        ],
+        fixes: droppable(line.terms.slice(stop.at))
+          ? [
+              replace(
+                say('word-unexpected.drop', { text: term.text === ',' ? ',' : written }),
+                { start: previousEnd(line, stop.at), end: term.text === ',' ? span.end : rest.end },
+                '',
+              ),
+            ]
+          : [],
       },
     );
   }
@@ -93,6 +112,10 @@ export function stopProblem(
     ? problem('word-unexpected', span, { text: term.text })
     : problem('word-unexpected.choices', span, { text: term.text, choices: list, example });
 }
+
+/** Nothing that says how much or how far is ever offered to be taken out; of a comma, the comma alone. */
+const droppable = (rest: readonly Term[]): boolean =>
+  rest[0]?.text === ',' || rest.every((t) => t.kind !== 'number' && t.kind !== 'size');
 
 /** Whether a phrase has a list in it: things with commas between. */
 const isList = (p: Shape): boolean =>
@@ -107,6 +130,24 @@ const isRange = (line: DraftLine, at: number): boolean => {
   const measured = line.terms.slice(line.from, at).some((t) => t.kind === 'number');
   return measured && (term?.text === 'to' || term?.text === '±');
 };
+
+/** The range around `to` or `±`, and the single values that it could be, each with its unit. Which, its author knows. */
+function rangeAt(line: DraftLine, at: number, text: string) {
+  const { terms } = line;
+  const start = numberStart(line, at);
+  let last = at + 1;
+  const isUnit = (t: Term | undefined) =>
+    t !== undefined && (findUnit(t.text) !== undefined || t.text === '%');
+  while (isUnit(terms[last + 1]) || (terms[last + 1]?.kind === 'number' && isUnit(terms[last]))) last++;
+  const whole = { start, end: terms[last]?.end ?? line.span.end };
+  const low = text.slice(start, terms[at]?.start).trim();
+  const second = terms[at + 1];
+  const unit = second ? text.slice(second.end, whole.end).trim() : '';
+  const measured = isUnit(terms[at - 1]);
+  const kept = measured || terms[at]?.text === '±' || unit === '' ? low : `${low} ${unit}`;
+  const ends = terms[at]?.text === '±' ? [kept] : [kept, text.slice(second?.start, whole.end).trim()];
+  return { whole, ends };
+}
 
 const numberStart = (line: DraftLine, at: number): number => {
   let i = at - 1;

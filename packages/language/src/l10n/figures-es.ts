@@ -99,6 +99,8 @@ export const figuresEs: Readonly<Record<string, string>> = {
   'share of the pull along the thrust': 'parte del tiro en la dirección del empuje del pie',
   'between the strap and the way the foot would slide, seen from above':
     'entre la correa y la dirección en que resbalaría el pie, vista desde arriba',
+  'between the strap and the way the foot would slide, less what its rise takes from friction':
+    'entre la correa y hacia donde resbalaría el pie, menos lo que su subida quita al rozamiento',
   // Weight.
   weight: 'peso',
   'weight as written': 'peso escrito',
@@ -202,6 +204,8 @@ export const figuresEs: Readonly<Record<string, string>> = {
   'air springs': 'resortes neumáticos',
   'driver side': 'lado del conductor',
   'passenger side': 'lado del acompañante',
+  lightest: 'menor peso',
+  heaviest: 'mayor peso',
   'to the driver side': 'hacia el lado del conductor',
   'to the passenger side': 'hacia el lado del acompañante',
   'centre farthest to its front': 'el centro lo más hacia el frente',
@@ -283,6 +287,8 @@ export const figurePhrasesEs: readonly (readonly [RegExp, string])[] = [
   [/^(.+) with cargo$/, '$1 con carga'],
   [/^(.+) (\d+(?:\.\d+)?) times as stiff$/, '$1 con $2 veces su rigidez'],
   [/^(.+) (\d+(?:\.\d+)?) times as soft$/, '$1 con su rigidez dividida por $2'],
+  [/^(\S+) ([\d.]+) % of the way between (.+) and (.+)$/, '$1 al $2 % del camino entre $3 y $4'],
+  [/^([\d.]+) % of the way between (.+) and (.+)$/, 'al $1 % del camino entre $2 y $3'],
   [/^(.+) heaviest$/, '$1 con su mayor peso'],
   [/^(.+) lightest$/, '$1 con su menor peso'],
   [/^(.+) gives way$/, '$1 cede'],

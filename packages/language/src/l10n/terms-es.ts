@@ -54,6 +54,17 @@ export const termsEs: Readonly<Record<string, string>> = {
 
 /** `in a crib`, `This crib`, `a crib`: patterns around a word of the plan language. */
 export const phrasesEs: readonly (readonly [RegExp, string])[] = [
+  [
+    /^In “(.+)” the comma is unclear; write (.+), or three digits after a comma$/,
+    'En “$1” la coma no es clara; escriba $2, o tres cifras después de una coma',
+  ],
+  [
+    /^In “(.+)” a comma must stand before each three digits, as in (.+)$/,
+    'En “$1” la coma va antes de cada tres cifras, como en $2',
+  ],
+  [/^In “(.+)” the point is unclear; write (.+), or (.+)$/, 'En “$1” el punto no es claro; escriba $2, o $3'],
+  [/^In “(.+)” the dash would be a minus; write (.+)$/, 'En “$1” el guion sería un menos; escriba $2'],
+  [/^In “(.+)” the k is not read; write (.+)$/, 'En “$1” la k no se lee; escriba $2'],
   [/^in an? ([a-z ]+)$/, 'en un bloque $1'],
   [/^in this ([a-z ]+)$/, 'en este bloque $1'],
   [/^in ([a-z ]+) (\S+)$/, 'en $1 $2'],

@@ -95,6 +95,15 @@ function clash(
   };
   const holes = { left: text(left), leftIs: is(left), right: text(right), rightIs: is(right), done };
   const span = { start: left.span.start, end: right.span.end };
+  // `36,000-42,000 lb` is meant as a range.
+  if (done === 'subtracted' && isBare(left) && left.kind === 'number' && unitOf(right) !== undefined) {
+    const near = `${text(left)} to ${text(right)}`;
+    const fixes = [replace(say('dimension-clash.fix', { near }), span, near)];
+    if (right.kind === 'number' && left.value < right.value) {
+      problems.push(problem('dimension-clash.near', span, { ...holes, near }, { fixes }));
+      return;
+    }
+  }
   // The nearest sensible reading: a bare number takes the unit of its neighbour.
   const bare = [right, left].find((e) => e.kind === 'number' && !e.unit);
   const unit =

@@ -15,6 +15,8 @@ export interface ReadNumber {
 export function readNumber(terms: readonly Term[], at: number): ReadNumber | undefined {
   const first = terms[at];
   if (first?.kind !== 'number') return undefined;
+  const dashed = dashedFrom(terms, at);
+  if (dashed) return dashed;
   const length =
     fractionFrom(terms, at) ?? mixedFrom(terms, at) ?? commaSlip(terms, at) ?? digitSlip(terms, at) ?? 1;
   const last = terms[at + length - 1] ?? first;
@@ -30,6 +32,31 @@ export function readNumber(terms: readonly Term[], at: number): ReadNumber | und
     span: { start: first.start, end: last.end },
     text,
     next: at + length,
+  };
+}
+
+/** `21-1/2` or `21-½`, as it is often written: here a dash is a minus, and 20 1/2 is not what is meant. */
+function dashedFrom(terms: readonly Term[], at: number): ReadNumber | undefined {
+  const [whole, dash, fraction] = terms.slice(at, at + 3);
+  if (!whole || !isWhole(whole) || dash?.text !== '-' || !fraction || !touches(terms, at, at + 2))
+    return undefined;
+  const length = fractionFrom(terms, at + 2) ?? (/^[½¼¾⅓⅔⅛⅜⅝⅞]$/.test(fraction.text) ? 1 : undefined);
+  const last = length === undefined ? undefined : terms[at + 1 + length];
+  if (length === undefined || !last) return undefined;
+  const part = terms
+    .slice(at + 2, at + 2 + length)
+    .map((t) => t.text)
+    .join('');
+  const fix = `${whole.text} ${part}`;
+  const text = `${whole.text}-${part}`;
+  const read = parseNumber(length === 1 ? `${whole.text}${part}` : fix);
+  return {
+    value: read.ok ? read.value : undefined,
+    why: `In “${text}” the dash would be a minus; write ${fix}`,
+    fix: length === 1 ? `${whole.text}${part}` : fix,
+    span: { start: whole.start, end: last.end },
+    text,
+    next: at + 2 + length,
   };
 }
 

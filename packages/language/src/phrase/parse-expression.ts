@@ -3,7 +3,14 @@ import type { Kind, Reference } from '../binding/declaration.js';
 import type { Span, Term } from '../grammar/syntax.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
-import { type Expression, type FigureWord, figureWords, type NumberExpression } from './expression.js';
+import { sentence } from './dimension-words.js';
+import {
+  type Expression,
+  type FigureWord,
+  figureWords,
+  type NumberExpression,
+  type WrittenUnit,
+} from './expression.js';
 import type { Piece } from './match.js';
 import { readNumber } from './number-term.js';
 import type { QuantityRule } from './pattern.js';
@@ -179,13 +186,14 @@ class ExpressionReader {
         read.fix === undefined
           ? []
           : [replace(say('number-malformed.fix', { near: read.fix }), read.span, read.fix)];
-      this.problems.push(problem('number-malformed', read.span, { why: read.why }, { fixes }));
+      this.problems.push(problem('number-malformed', read.span, { why: sentence(read.why) }, { fixes }));
     }
     const taken = readUnit(this.request, this.at, read.span);
     this.at += taken.length;
     this.problems.push(...taken.problems);
     this.pieces.push(...taken.pieces);
     const { unit } = taken;
+    if (unit) this.problems.push(...pointOfThousands(read.text, read.span, unit));
     const span = unit ? join(read.span, unit.span) : read.span;
     return { kind: 'number', value: read.value ?? 0, unit, span };
   }
@@ -255,13 +263,23 @@ class ExpressionReader {
   }
 
   private isPlusMinus(): boolean {
-    const [a, b] = [this.peek(), this.request.terms[this.at + 1]];
-    return a?.text === '±' || (a?.text === '+' && b?.text === '-' && a.end === b.start);
+    return this.plusMinusLength() > 0;
+  }
+
+  /** Terms that `±`, `+-` or `+/-` takes; 0 where none stands. */
+  private plusMinusLength(): number {
+    const run = this.request.terms.slice(this.at, this.at + 3);
+    for (const sign of ['±', '+-', '+/-']) {
+      const signs = run.slice(0, sign.length);
+      const touch = signs.every((t, i) => i === 0 || signs[i - 1]?.end === t.start);
+      if (touch && signs.map((t) => t.text).join('') === sign) return sign.length;
+    }
+    return 0;
   }
 
   private plusMinus(): boolean {
     if (!this.isPlusMinus()) return false;
-    const length = this.peek()?.text === '±' ? 1 : 2;
+    const length = this.plusMinusLength();
     for (const term of this.request.terms.slice(this.at, this.at + length))
       this.pieces.push({ span: term, kind: 'operator', slot: undefined });
     this.at += length;
@@ -282,6 +300,20 @@ class ExpressionReader {
     this.pieces.length = pieces;
     this.references.length = references;
   }
+}
+
+/** Where a point may part the thousands: `9.000 kg` is nine tonnes to one reader and nine kilograms to another. */
+const heavy = ['lb', 'kg', 'N'];
+
+function pointOfThousands(text: string, span: Span, { unit, text: written }: WrittenUnit): LanguageProblem[] {
+  if (!heavy.includes(unit.id) || !/^[1-9]\d{0,2}\.\d{3}$/.test(text)) return [];
+  const thousands = text.replace('.', ',');
+  const plain = `${Number(text)}`;
+  const why = `In “${text} ${written}” the point is unclear; write ${thousands} ${written}, or ${plain} ${written}`;
+  const fixes = [thousands, plain].map((near) =>
+    replace(say('number-malformed.fix', { near: `${near} ${written}` }), span, near),
+  );
+  return [problem('number-malformed', span, { why }, { fixes })];
 }
 
 const isFigure = (t: Term | undefined): t is Term =>

@@ -4,6 +4,7 @@ import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 import { dueOf, exampleOf, sentence } from './dimension-words.js';
 import { figureWords, type WrittenUnit } from './expression.js';
+import { unitOfMark } from './marks.js';
 import type { Piece } from './match.js';
 import type { ExpressionRequest } from './parse-expression.js';
 
@@ -22,6 +23,8 @@ export function readUnit(request: ExpressionRequest, at: number, after: Span): R
   const { terms, reserved, rule } = request;
   const first = terms[at];
   if (!first) return none;
+  const thousands = thousandsOf(request, at, after);
+  if (thousands) return thousands;
   for (const length of [3, 2, 1]) {
     const run = terms.slice(at, at + length);
     const last = run.at(-1);
@@ -32,7 +35,11 @@ export function readUnit(request: ExpressionRequest, at: number, after: Span): R
     if (length === 1 && reserved.has(text) && !rule.dimensions.includes(unit.dimension)) continue;
     return took(unit, text, { start: first.start, end: last.end }, length, []);
   }
-  if (first.kind === 'symbol' && first.text === "'") return feetMark(request, first, after);
+  const marked = unitOfMark(terms[at - 1], first);
+  const markUnit = marked && findUnit(marked);
+  // Told with the other strange characters.
+  if (markUnit) return took(markUnit, first.text, first, 1, []);
+  if (first.kind === 'symbol' && first.text === "'") return feetMark(request, first, terms[at + 1], after);
   if (first.kind === 'text' && first.start === after.end) return inchMark(request, first, after);
   return unknownUnit(request, first);
 }
@@ -62,12 +69,27 @@ const took = (
   pieces: [{ span, kind: 'unit', slot: undefined, dimension: unit.dimension }],
 });
 
-function feetMark(request: ExpressionRequest, mark: Term, after: Span): ReadUnit {
+/** `40k lb`: the k is no unit of its own where a unit of weight follows. */
+function thousandsOf(request: ExpressionRequest, at: number, after: Span): ReadUnit | undefined {
+  const [k, word] = request.terms.slice(at, at + 2);
+  const unit = word?.kind === 'word' ? findUnit(word.text) : undefined;
+  if (!k || !word || !/^k$/i.test(k.text) || k.start !== after.end) return undefined;
+  if (unit?.dimension !== 'force' && unit?.dimension !== 'mass') return undefined;
+  const written = textOf(request, after);
+  const near = `${/^\d{1,3}$/.test(written) ? `${written},000` : `${written} × 1,000`} ${word.text}`;
+  const span = { start: after.start, end: word.end };
+  const fixes = near.includes('×') ? [] : [replace(say('number-malformed.fix', { near }), span, near)];
+  const why = `In “${written}k ${word.text}” the k is not read; write ${near}`;
+  return took(unit, word.text, word, 2, [problem('number-malformed', span, { why }, { fixes })]);
+}
+
+function feetMark(request: ExpressionRequest, mark: Term, next: Term | undefined, after: Span): ReadUnit {
   const feet = findUnit('ft');
   if (!feet) return none;
   const near = `${textOf(request, after)} ft`;
   const span = { start: after.start, end: mark.end };
-  const fixes = [replace(say('feet-mark.fix', { near }), mark, ' ft ')];
+  const glued = next?.start === mark.end && next.kind !== 'symbol';
+  const fixes = [replace(say('feet-mark.fix', { near }), mark, glued ? ' ft ' : ' ft')];
   return took(feet, mark.text, mark, 1, [problem('feet-mark', span, { near }, { fixes })]);
 }
 

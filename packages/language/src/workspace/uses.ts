@@ -34,9 +34,9 @@ export class Uses {
     for (const use of shape.uses.slice(0, mostFiles)) {
       const resolved = resolveUse(shape.uri, use.path, this.source.folders);
       if (resolved.kind === 'outside')
-        problems.push(problem('use-outside', use.pathSpan, { path: use.path }));
+        problems.push(problem('use-outside', use.pathSpan, { path: use.path }, forwards(use)));
       else if (resolved.kind === 'not crib')
-        problems.push(problem('use-not-crib', use.pathSpan, { path: use.path }));
+        problems.push(problem('use-not-crib', use.pathSpan, { path: use.path }, withEnding(use)));
       else {
         for (const candidate of resolved.uris) {
           on.add(candidate);
@@ -158,6 +158,17 @@ export class Uses {
     }
   }
 }
+
+type Path = { readonly path: string; readonly pathSpan: Span };
+
+/** A path with the slashes of another system. */
+const forwards = ({ path, pathSpan }: Path) => changedPath(pathSpan, path, path.replace(/\\+/g, '/'));
+/** A path without its ending. */
+const withEnding = ({ path, pathSpan }: Path) =>
+  changedPath(pathSpan, path, /\.\w*$/.test(path) || path === '' ? path : `${path}.crib`);
+
+const changedPath = (span: Span, path: string, near: string) =>
+  near === path ? {} : { fixes: [replace(say('use-not-found.fix', { near }), span, near)] };
 
 const tooMany = (span: Span): LanguageProblem =>
   problem('use-too-many', span, { most: String(deepestUse), files: String(mostFiles) });
