@@ -15,6 +15,7 @@ import {
   WebGLRenderer,
 } from 'three';
 import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
+import { SpaceLabels } from './space-labels.js';
 import type { Inks } from './space-shape.js';
 import { discard, reachOf, SpaceThings } from './space-things.js';
 
@@ -52,6 +53,7 @@ export function openSpace(box: HTMLElement, picked: (element: string) => void): 
 
   const scene = new Scene();
   const things = new SpaceThings();
+  const labels = new SpaceLabels(box);
   const floor = new Group();
   scene.add(things.group, floor, new AmbientLight(0xffffff, 1.6));
   const sun = new DirectionalLight(0xffffff, 1.8);
@@ -73,6 +75,7 @@ export function openSpace(box: HTMLElement, picked: (element: string) => void): 
       const style = getComputedStyle(document.body);
       scene.background = new Color(style.getPropertyValue('--cw-paper') || '#fdfcf8');
       renderer.render(scene, camera);
+      labels.place(camera);
     });
   };
   const take = (next: typeof camera) => {
@@ -108,9 +111,12 @@ export function openSpace(box: HTMLElement, picked: (element: string) => void): 
     shown = space;
     const inks = inksOf(document.body);
     things.show(space.things, inks, lit);
+    labels.show(space.things);
     ({ middle, reach } = reachOf(space));
     discard(floor);
     const grid = new GridHelper(Math.ceil(reach) * 4, Math.ceil(reach) * 4, inks('ground'), inks('faint'));
+    // It tells how far things are apart, and must not outshine them.
+    Object.assign(grid.material, { transparent: true, opacity: 0.4 });
     grid.rotation.x = Math.PI / 2;
     grid.position.set(Math.round(middle.x), Math.round(middle.y), -0.01);
     floor.add(grid);
@@ -165,6 +171,7 @@ export function openSpace(box: HTMLElement, picked: (element: string) => void): 
       repaint.disconnect();
       controls.dispose();
       things.clear();
+      labels.clear();
       discard(floor);
       renderer.dispose();
       canvas.remove();

@@ -6,6 +6,9 @@ import { zoomTo } from './zoom-tools.js';
 /** Narrower than this a sheet would show nothing any more, px; then it scrolls. Small words are read by zooming in. */
 const leastWidth = 320;
 
+/** A low panel makes a sheet no narrower than this, px: it scrolls down instead. */
+const leastInLow = 600;
+
 /** A sheet may be this much taller than the panel before it is made narrower than it. */
 const overflow = 1.35;
 
@@ -25,7 +28,10 @@ export function useZoom(box: RefObject<HTMLDivElement>, props: CanvasProps): voi
       if (sheet === null) return;
       const wide = Math.max(
         leastWidth,
-        Math.min(here.clientWidth, (here.clientHeight * scene.width * overflow) / scene.height),
+        Math.min(
+          here.clientWidth,
+          Math.max(leastInLow, (here.clientHeight * scene.width * overflow) / scene.height),
+        ),
       );
       sheet.style.width = `${Math.round(wide * zoom)}px`;
     };

@@ -53,6 +53,9 @@ export interface SpaceScene {
   readonly things: readonly {
     readonly ref: Ref;
     readonly name: string;
+    /** What stands over it where it is shown; nothing over what is small and many. */
+    readonly label?: string;
+    readonly worst?: 'danger' | 'warning' | 'note';
     readonly standing: 'stands' | 'adding' | 'later' | 'lost';
     readonly solids: readonly Solid[];
   }[];

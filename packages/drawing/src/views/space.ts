@@ -17,6 +17,7 @@ import { fromCorner, pointsOf } from '../space/project.js';
 import type { Solid } from '../space/solid.js';
 import type { Thing } from '../space/thing.js';
 import { middleOf, nearnessOf } from '../space/thing-places.js';
+import { shortName } from '../text/short-name.js';
 import { describe } from '../words/describe.js';
 import { headingOf } from './heading-of.js';
 import { gravest, type Look, type Standing } from './look.js';
@@ -86,12 +87,21 @@ export const view: View = {
         things: look.things.map((t) => ({
           ref: t.ref,
           name: nameOf(t, look),
+          ...labelled(t, look),
           standing: look.standing(t.id),
           solids: t.solids,
         })),
       },
     });
   },
+};
+
+const labelled = (thing: Thing, look: Look) => {
+  const { badge } = labelFor(thing, look, around([{ x: 0, y: 0 }]));
+  return {
+    ...(thing.kind === 'pad' || thing.kind === 'chock' ? {} : { label: shortName(thing.name) }),
+    ...(badge === undefined ? {} : { worst: badge }),
+  };
 };
 
 /** Which way the front is, seen from the corner. */

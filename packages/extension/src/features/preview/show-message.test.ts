@@ -73,3 +73,11 @@ it('says so where there is nothing to draw', () => {
     stale: 'nothing',
   });
 });
+
+it('draws on the sheet itself that not all of the text could be read', () => {
+  const whole = drawable(trailerOnCar);
+  const part = { ...whole, plans: whole.plans.map((p) => ({ ...p, partial: true })) };
+  const words = 'The text has errors: not all of it is here';
+  expect(JSON.stringify(showMessage(whole, firstLook, undefined).scenes)).not.toContain(words);
+  expect(JSON.stringify(showMessage(part, firstLook, undefined).scenes)).toContain(words);
+});

@@ -1,4 +1,4 @@
-import { type Scene, scenesFor, type View, type ViewChoice, viewsOf } from '@cribwright/drawing';
+import { type Scene, type Shown, scenesFor, type View, type ViewChoice, viewsOf } from '@cribwright/drawing';
 import type { PlanReply } from '@cribwright/language/protocol';
 import type { ToPanel } from '@cribwright/preview';
 import type { Drawable } from './last-good.js';
@@ -40,7 +40,7 @@ export const showMessage = (drawable: Drawable, looking: Looking, stale: string 
     plans: plans.map(({ plan }) => ({ title: plan.title })),
     shown,
     views: reply ? viewsOf(reply.plan, reply.analysis, pending).map(tab) : [],
-    scenes: reply ? scenesFor(reply.plan, reply.analysis, choice, pending) : [],
+    scenes: reply ? scenesFor(reply.plan, shownOf(reply), choice, pending) : [],
     stages: stages.map(({ id, title }) => ({ id, title })),
     ...(unchecked ? {} : { losses: (stage?.losses ?? []).map(({ id, title }) => ({ id, title })) }),
     subjects: (reply?.analysis.supports ?? []).map(({ id, name, kind }) => ({
@@ -52,6 +52,9 @@ export const showMessage = (drawable: Drawable, looking: Looking, stale: string 
     stale,
   };
 };
+
+/** What a drawing shows, which says of itself where the text could not be read whole: it may be saved or copied. */
+const shownOf = ({ analysis, partial }: PlanReply): Shown => (partial ? { ...analysis, partial } : analysis);
 
 const tab = ({ id, name, subject }: View) => ({ id, name, ...(subject ? { about: subject } : {}) });
 
