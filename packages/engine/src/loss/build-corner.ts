@@ -16,16 +16,22 @@ export const changesNothing = ({ added, gone }: StageOfPoints): boolean => added
 
 /**
  * Told of each answer: the stage, the place of the loss in its list or `undefined` as built, how far each contact
- * had closed when it was placed (scaled; valid until the next stage), and as built how it rested while wedges were
- * driven.
+ * had closed when it was placed (scaled; valid until the next stage), and as built through what it came to that:
+ * while wedges were driven, and before crews worked in it.
  */
 export type Report = (
   stage: number,
   loss: number | undefined,
   rest: Outcome,
   placedAt: Float64Array,
-  driven?: Outcome,
+  through?: readonly Outcome[],
 ) => void;
+
+/** What weighs on the bodies: while things are put in, and while crews work in the finished set-up. Often the same. */
+export interface CornerLoads {
+  readonly building: Float64Array;
+  readonly working: Float64Array;
+}
 
 /** Which losses are worked out, by stage and by their place in its list. */
 export type Wanted = (stage: number, loss: number) => boolean;
@@ -52,7 +58,7 @@ export function buildCorner(
   scaled: ScaledSystem,
   points: readonly SupportPoint[],
   stages: readonly StageOfPoints[],
-  load: Float64Array,
+  { building: load, working }: CornerLoads,
   report: Report,
   hints: readonly StageHints[] = noHints(stages),
   wanted: Wanted = everyLoss,
@@ -65,6 +71,7 @@ export function buildCorner(
   let start: Float64Array = new Float64Array(load.length);
   let now: Outcome | undefined;
   let known = new Map<string, Outcome>();
+  const finished = stages.reduce((last, stage, s) => (changesNothing(stage) ? last : s), 0);
   stages.forEach((stage, s) => {
     const changes = !changesNothing(stage);
     const { built, driven }: Placed =
@@ -74,10 +81,15 @@ export function buildCorner(
     now = built;
     if (changes) known = new Map();
     if (built.kind === 'rests') start = built.q;
-    report(s, undefined, built, state.placedAt, driven);
+    const through = driven === undefined ? [] : [driven];
+    const stands = working === load || s < finished ? built : restScaled(scaled, state, working, start);
+    if (stands !== built) through.push(built);
+    report(s, undefined, stands, state.placedAt, through);
     stage.losses.forEach(({ id, hits }, l) => {
       if (!wanted(s, l)) return;
-      const found = known.get(id) ?? afterLoss(scaled, state, load, start, built, hits, hints[s]?.losses[l]);
+      const found =
+        known.get(id) ??
+        afterLoss(scaled, state, s < finished ? load : working, start, stands, hits, hints[s]?.losses[l]);
       known.set(id, found);
       report(s, l, found, state.placedAt);
     });

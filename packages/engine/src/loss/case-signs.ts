@@ -25,7 +25,7 @@ export function sign(
   stage: number,
   loss: number | undefined,
   rest: Outcome,
-  driven?: Outcome,
+  through: readonly Outcome[] = [],
 ): void {
   const built = signs.asBuilt[stage] ?? unlike;
   if (loss !== undefined) {
@@ -34,7 +34,7 @@ export function sign(
     return;
   }
   const before = stage === 0 ? 1 : (signs.asBuilt[stage - 1] ?? unlike);
-  signs.asBuilt[stage] = signOf(driven === undefined ? before : signOf(before, driven), rest);
+  signs.asBuilt[stage] = signOf(through.reduce(signOf, before), rest);
 }
 
 /** Takes one answer into a sign. Unlike anything where it does not rest. */

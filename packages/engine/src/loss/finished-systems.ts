@@ -1,5 +1,6 @@
 import type { Plan } from '../model/plan.js';
 import { planPushSystem } from '../push/plan-push-system.js';
+import { withoutLoads } from '../push/push-rose.js';
 import type { Push, PushSystem } from '../push/push-system.js';
 import type { RestingSystem } from '../resting/system.js';
 import { workingsOf } from '../workings/workings.js';
@@ -30,10 +31,12 @@ export function restingSystems(plan: Plan): readonly RestingSystem[] {
 export function pushSystems(plan: Plan): readonly { readonly system: PushSystem; readonly push: Push }[] {
   const w = workingsOf(plan);
   const resting = w.resting();
-  return resting.parts.flatMap(({ component, stages, corners }) => {
+  return resting.parts.flatMap((part) => {
+    const { component, stages } = part;
+    const corner = withoutLoads(part).at(-1) ?? [];
     const there = component.points.filter((_, i) => stages.at(-1)?.asBuilt.there[i] === true);
     const standing = resting.stages.at(-1)?.standing ?? [];
-    const system = planPushSystem(w, component, there, standing, corners.at(-1) ?? [], true);
+    const system = planPushSystem(w, component, there, standing, corner, true);
     const [body] = system.bodies;
     return body === undefined
       ? []

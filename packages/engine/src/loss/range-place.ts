@@ -19,7 +19,9 @@ export interface RangeAxis {
 
 export const axesOf = (bodies: readonly PlanBody[]): readonly RangeAxis[] =>
   [...new Set(bodies.map((b) => b.vehicle))].flatMap((vehicle) => {
-    const count = bodies.find((b) => b.vehicle === vehicle)?.corners.length ?? 1;
+    // Working loads are off or on.
+    const corners = bodies.find((b) => b.vehicle === vehicle)?.corners ?? [];
+    const count = corners.filter((c) => c.working !== true).length;
     const axes: RangeAxis[] = [];
     for (let digit = 1; digit < count; digit *= 2) axes.push({ vehicle, digit });
     return axes;
@@ -54,6 +56,19 @@ export const wayTo = (a: RangePlace, b: RangePlace): number =>
     ...a.map((shares, i) => shares.reduce((sum, s, c) => sum + Math.abs(s - (b[i]?.[c] ?? s)) / 2, 0)),
   );
 
+/** The same place with working loads off: a body's corners with them follow those without, in the same order. */
+export function beforeWork(place: RangePlace, bodies: readonly PlanBody[]): RangePlace {
+  if (
+    !bodies.some(({ corners }, b) => corners.some((c, i) => c.working === true && (place[b]?.[i] ?? 0) > 0))
+  )
+    return place;
+  return place.map((shares, b) => {
+    const corners = bodies[b]?.corners ?? [];
+    const count = corners.filter((c) => c.working !== true).length;
+    return shares.map((share, i) => (i < count ? share + (shares[i + count] ?? 0) : 0));
+  });
+}
+
 export const placeKey = (place: RangePlace): string => place.map((shares) => shares.join()).join(';');
 
 /** A body at a place: weights mixed, and centres by the moments. */
@@ -75,14 +90,15 @@ export function bodyAt(
 
 /** `heaviest, 58 % of the way between centre farthest to its front and centre farthest to its rear` */
 export function placeWords({ corners }: PlanBody, shares: readonly number[] | undefined): string {
-  const parts = corners.map(({ words }) => (words === '' ? [] : words.split(', ')));
-  return (parts[0] ?? [])
+  const counted = corners.flatMap((corner, c) => {
+    const share = shares?.[c] ?? 0;
+    return share > 0 ? [{ share, words: corner.words === '' ? [] : corner.words.split(', ') }] : [];
+  });
+  return (counted[0]?.words ?? [])
     .map((first, i) => {
-      const there = (c: number) => shares?.[c] ?? 0;
-      const other = parts.find((p, c) => there(c) > 0 && p[i] !== first)?.[i];
-      const share = parts.reduce((sum, p, c) => sum + (p[i] === first ? 0 : there(c)), 0);
+      const other = counted.find(({ words }) => words[i] !== first)?.words[i];
       if (other === undefined) return first;
-      if (share > 1 - 1e-9) return other;
+      const share = counted.reduce((sum, p) => sum + (p.words[i] === first ? 0 : p.share), 0);
       return `${Math.round(1000 * share) / 10} % of the way between ${first} and ${other}`;
     })
     .join(', ');

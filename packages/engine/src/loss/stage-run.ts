@@ -1,12 +1,19 @@
 import { type ScaledSystem, scaledLoad, scaledSystem } from '../resting/scaled-system.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import { buildCorner, changesNothing, noHints, type Report, type StageOfPoints } from './build-corner.js';
+import {
+  buildCorner,
+  type CornerLoads,
+  changesNothing,
+  noHints,
+  type Report,
+  type StageOfPoints,
+} from './build-corner.js';
 import type { BuildingStage } from './building.js';
 import { type CaseRun, emptyRun, record, worstPlaces } from './case-run.js';
 import { noSigns, sign } from './case-signs.js';
 import { type Component, type JointCorner, jointCorners } from './components.js';
 import type { Loss } from './losses.js';
-import { bodyAt, cornerPlace, type RangePlace } from './range-place.js';
+import { beforeWork, bodyAt, cornerPlace, type RangePlace } from './range-place.js';
 import { type TryPlace, tryRanges } from './try-ranges.js';
 
 export interface StageRun {
@@ -63,14 +70,14 @@ export function* runStages(
   const hints = noHints(plan);
   const tryPlace: TryPlace = (place, index, corner, wanted) => {
     const signs = noSigns(plan);
-    const load = scaledLoad(scaled, bodiesAt(component, place));
-    const told: Report = (stage, loss, rest, _placedAt, driven) => {
-      sign(signs, stage, loss, rest, driven);
+    const loads = loadsAt(scaled, component, place);
+    const told: Report = (stage, loss, rest, _placedAt, through) => {
+      sign(signs, stage, loss, rest, through);
       if (runs[stage] === runs[stage - 1]) return;
       const run = loss === undefined ? runs[stage]?.asBuilt : runs[stage]?.losses[loss];
       if (run !== undefined) record(run, rest, { corner, index }, wholeOf);
     };
-    buildCorner(scaled, points, plan, load, told, hints, wanted);
+    buildCorner(scaled, points, plan, loads, told, hints, wanted);
     return signs;
   };
   const places = yield* tryRanges(corners, bodies, tryPlace, () => worstPlaces(runs));
@@ -98,6 +105,13 @@ function emptyRuns(plan: readonly StagePlan[], wholeCount: number): readonly Sta
 /** The bodies of a component at one place in the ranges. */
 export const bodiesAt = ({ bodies }: Component, place: RangePlace) =>
   bodies.map((b, i) => ({ id: b.id, ...bodyAt(b.corners, place[i]) }));
+
+/** The loads at a place: working loads come on when all that is to hold them stands. */
+export function loadsAt(scaled: ScaledSystem, component: Component, place: RangePlace): CornerLoads {
+  const working = scaledLoad(scaled, bodiesAt(component, place));
+  const off = beforeWork(place, component.bodies);
+  return { working, building: off === place ? working : scaledLoad(scaled, bodiesAt(component, off)) };
+}
 
 export const scaledComponent = (
   component: Component,

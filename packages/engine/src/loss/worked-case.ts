@@ -1,6 +1,5 @@
 import type { PaperTrail } from '../analysis/analysis.js';
 import { closingsOf } from '../resting/rest.js';
-import { scaledLoad } from '../resting/scaled-system.js';
 import type { Workings } from '../workings/workings.js';
 import { buildCorner } from './build-corner.js';
 import { cornerWords } from './corner-words.js';
@@ -8,7 +7,7 @@ import type { ComponentRun, LossWorking } from './loss-working.js';
 import type { Loss } from './losses.js';
 import { paperTrail, type Worked } from './paper-trail.js';
 import { cornerPlace } from './range-place.js';
-import { bodiesAt, scaledComponent, stagesOfPoints } from './stage-run.js';
+import { loadsAt, scaledComponent, stagesOfPoints } from './stage-run.js';
 
 /** The sums of one case of the finished set-up, for each group of bodies that rests in it. */
 export function paperOf(
@@ -40,7 +39,7 @@ function workedCase(resting: LossWorking, part: ComponentRun, loss: Loss | undef
     scaled,
     component.points,
     plan,
-    scaledLoad(scaled, bodiesAt(component, cornerPlace(corner, component.bodies))),
+    loadsAt(scaled, component, cornerPlace(corner, component.bodies)),
     (stage, lost, rest, placedAt) => {
       if (stage !== last || lost !== wanted || rest.kind !== 'rests') return;
       const there = component.points.map(

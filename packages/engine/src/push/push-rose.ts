@@ -82,7 +82,7 @@ function setUp(w: Workings): SetUp | { readonly why: string } {
   const last = part.stages.at(-1)?.asBuilt;
   const standing = resting.stages.at(-1)?.standing ?? [];
   const there = part.component.points.filter((_, i) => last?.there[i] === true);
-  const cases = part.corners.flatMap((corner) => {
+  const cases = withoutLoads(part).flatMap((corner) => {
     const centre = body.corners[corner[part.component.bodies.indexOf(body)] ?? 0];
     return centre === undefined
       ? []
@@ -95,6 +95,10 @@ function setUp(w: Workings): SetUp | { readonly why: string } {
   });
   return { part, body, height, grip, cases };
 }
+
+/** The corners without what the push system puts on by itself. */
+export const withoutLoads = ({ corners, component }: ComponentRun): readonly JointCorner[] =>
+  corners.filter((corner) => component.bodies.every((b, i) => b.corners[corner[i] ?? 0]?.working !== true));
 
 /** The case in which least of its own weight is held. */
 function worstPush({ body, height, cases }: SetUp, angle: number): WorstPush {

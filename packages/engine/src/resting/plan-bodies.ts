@@ -23,6 +23,8 @@ export interface BodyCorner {
   readonly y: number;
   /** `heaviest, centre farthest back`. Empty where nothing is a range. */
   readonly words: string;
+  /** With the upward and downward part of the plan's working loads in the weight. */
+  readonly working?: true;
 }
 
 /**
@@ -55,8 +57,36 @@ export function planBodies(
       else bodies.push(...both);
     }
   }
-  return { bodies, unknown };
+  return { bodies: bodies.map((b) => withWorkingLoads(b, bodies, plan)), unknown };
 }
+
+/** What is left of a weight that is lifted off, as a share: it is held no more, and what lifts it aside tips it. */
+const lifted = 0.01;
+
+/**
+ * The same body without and with what is set on it or lifts it while crews work, each at its most. A cab of the same
+ * vehicle has as many corners, and its own weight in both. Sideways parts are for the push.
+ */
+function withWorkingLoads(body: PlanBody, all: readonly PlanBody[], plan: Plan): PlanBody {
+  const loads = plan.workingLoads.filter((l) => l.direction.z !== 0);
+  if (!all.some((b) => b.vehicle === body.vehicle && loads.some((l) => l.on === b.id))) return body;
+  const own = loads.filter((l) => l.on === body.id);
+  const on = body.corners.map((c): BodyCorner => {
+    let [weight, x, y] = [c.weight, c.weight * c.x, c.weight * c.y];
+    for (const { direction, force, at } of own) {
+      const down = -direction.z * force.high;
+      weight += down;
+      x += down * at.x;
+      y += down * at.y;
+    }
+    weight = Math.max(weight, lifted * c.weight);
+    const words = [c.words, workingWords].filter((t) => t !== '').join(', ');
+    return { weight, x: x / weight, y: y / weight, words, working: true };
+  });
+  return { ...body, corners: [...body.corners, ...on] };
+}
+
+const workingWords = 'with the working loads on';
 
 function vehicleCorners(vehicle: Vehicle, mass: BodyMass): readonly BodyCorner[] | undefined {
   const [weight, x, y] = [mass.weight.value, mass.x.value, mass.y.value];
