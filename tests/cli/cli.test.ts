@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { caution } from '@cribwright/engine';
@@ -149,6 +149,16 @@ describe('draw', () => {
     const files = out.trim().split('\n');
     expect(files.length).toBeGreaterThan(3);
     expect(files.every((f) => existsSync(f))).toBe(true);
+  });
+
+  it('says in the drawing and on the sheet where the text was not read whole', () => {
+    cpSync(join(root, 'examples'), join(folder, 'examples'), { recursive: true });
+    const path = join(folder, 'examples/plans/not-whole.crib');
+    writeFileSync(path, readFileSync(join(root, good), 'utf8').replace('16,000 to', 'many to'));
+    for (const command of ['draw', 'sheet']) {
+      expect(run(command, path).out).toContain('The text has errors: not all of it is here');
+      expect(run(command, good).out).not.toContain('The text has errors');
+    }
   });
 
   it('says which views there are', () => {

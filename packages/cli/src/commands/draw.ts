@@ -1,9 +1,8 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { drawScene, svgOf, viewsOf } from '@cribwright/drawing';
-import type { PlanReply } from '@cribwright/language';
 import { type Asked, choiceOf, NotUnderstood, themeOf } from '../drawing/choice.js';
-import { planNamed, plansIn } from '../files/plans-in.js';
+import { type PlanToShow, planNamed, plansIn } from '../files/plans-in.js';
 import type { Io } from '../io.js';
 import { printable } from '../terminal/paint.js';
 import type { CommandPart } from './command.js';
@@ -47,7 +46,7 @@ export const draw: CommandPart = {
       }),
 };
 
-function writeOne(plans: readonly PlanReply[], io: Io, options: Options): void {
+function writeOne(plans: readonly PlanToShow[], io: Io, options: Options): void {
   const one = planNamed(plans, options.plan);
   const choice = choiceOf(options, one.plan, one.analysis);
   const svg = svgOf(drawScene(one.plan, one.analysis, choice), themeOf(options.theme));
@@ -55,7 +54,7 @@ function writeOne(plans: readonly PlanReply[], io: Io, options: Options): void {
   else write(resolve(io.cwd, options.output), svg);
 }
 
-function writeEvery(plans: readonly PlanReply[], io: Io, options: Options): void {
+function writeEvery(plans: readonly PlanToShow[], io: Io, options: Options): void {
   if (options.output === undefined) throw new NotUnderstood('Say which folder to write into: -o FOLDER.');
   const folder = resolve(io.cwd, options.output);
   const theme = themeOf(options.theme);

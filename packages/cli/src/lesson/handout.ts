@@ -6,15 +6,16 @@ import { escaped } from './escaped.js';
 
 const style = `
 @page{margin:12mm}
-body{font:11pt/1.4 Helvetica,Arial,'Liberation Sans',sans-serif;color:#000;max-width:186mm;margin:0 auto}
+body{font:11pt/1.4 Helvetica,Arial,'Liberation Sans',Arimo,'DejaVu Sans Condensed',sans-serif;color:#000;max-width:186mm;margin:0 auto}
 h1{font-size:18pt;margin:0 0 2mm}
-h2{font-size:13pt;margin:6mm 0 1mm;border-bottom:.3mm solid #000}
+h2{font-size:13pt;margin:6mm 0 1mm;border-bottom:.3mm solid #000;break-after:avoid}
 .exercise{break-inside:avoid}
 .blank{border-bottom:.2mm solid #000;height:8mm}
 .hint{font-style:italic}
-.key{border-left:1mm solid #000;padding-left:3mm}
-svg{width:100%;height:auto;max-height:105mm}
-.caution{border:.6mm solid #000;padding:2mm;margin-top:6mm;font-weight:700}
+.key{break-inside:avoid;border-left:1mm solid #000;padding-left:3mm}
+svg{display:block;width:100%;height:auto;max-height:88mm;break-inside:avoid;margin:0 0 3mm}
+.paper[class]{fill:#fff}
+.caution{break-inside:avoid;border:.6mm solid #000;padding:2mm;margin-top:6mm;font-weight:700}
 `.trim();
 
 /** A lesson as a page to hand out, or, with its key, as the instructor's copy. Needs nothing from elsewhere. */
