@@ -27,7 +27,8 @@ export function axleOf(w: Writing, vehicle: string, blocks: readonly BoundBlock[
     w.tell(notInPlan(own.headSpan, `axle ${name}`), own.uri);
     return undefined;
   }
-  const suspension = w.said(blocks, axleProperties.suspension)?.values.suspension.text ?? 'spring';
+  // Air may go, the others stay: what nobody said counts as what may go.
+  const suspension = w.said(blocks, axleProperties.suspension)?.values.suspension.text ?? 'air';
   const stiff = w.said(blocks, axleProperties.stiffness);
   const stiffness = w.number(stiff?.values.stiffness, at0, stiff?.block.uri ?? own.uri, 'stiffness');
   const each = w.number(w.said(blocks, axleProperties.tyres)?.values.each, at0, own.uri);

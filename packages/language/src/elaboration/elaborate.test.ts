@@ -525,3 +525,11 @@ plan "Case" {
   expect(codes).toContain('not-in-plan');
   expect(checked.plans[0]).toMatchObject({ partial: true, plan: { cribs: [] } });
 });
+
+it('counts a suspension that nobody said as one that may let down', () => {
+  const plan = planWith(
+    '  vehicle a : Bare { at 0 ft, passenger side 20 ft }',
+    'vehicle type Bare : VanTrailer48 { axle 9 { at 30 ft; empty 4,000 lb; track 6 ft } }',
+  );
+  expect(plan.vehicles[1]?.axles.find((a) => a.id === 'axle 9')?.suspension).toBe('air');
+});

@@ -23,7 +23,7 @@ export const axleProperties = {
     example: 'tyres 2 each side',
   }),
   suspension: property('suspension', sequence(choice('suspension', 'air', 'spring', 'rigid'), source), {
-    doc: 'What carries the axle. Air may leak away.',
+    doc: 'What carries the axle. Air may leak away; where nobody says what it is, it counts as air.',
     example: 'suspension air',
   }),
   stiffness: property(
