@@ -25,7 +25,13 @@ export function planPushSystem(
     const c = b.corners[corner[i] ?? 0];
     return c === undefined
       ? []
-      : [{ id: b.id, weight: c.weight, centre: { x: c.x, y: c.y, z: b.centreHeight?.high ?? 0 } }];
+      : [
+          {
+            id: b.id,
+            weight: c.weight,
+            centre: { x: (c.centre ?? c).x, y: (c.centre ?? c).y, z: b.centreHeight?.high ?? 0 },
+          },
+        ];
   });
   const known = new Set(bodies.map((b) => b.id));
   const struts = strutsOf(w, standing).filter((s) => known.has(s.body));

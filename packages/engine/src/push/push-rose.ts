@@ -107,7 +107,7 @@ function worstPush({ body, height, cases }: SetUp, angle: number): WorstPush {
   const pushes = heldPushes(
     cases.map(({ system, centre }) => ({
       system,
-      push: { body: body.id, at: { x: centre.x, y: centre.y, z }, direction },
+      push: { body: body.id, at: { ...(centre.centre ?? { x: centre.x, y: centre.y }), z }, direction },
     })),
   );
   let worst: WorstPush | undefined;

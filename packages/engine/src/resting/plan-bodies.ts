@@ -1,9 +1,10 @@
 import type { BodyMass } from '../mass/body-mass.js';
-import type { Interval } from '../model/interval.js';
-import type { Plan } from '../model/plan.js';
+import { add, exactly, type Interval, scale } from '../model/interval.js';
+import type { Ground, Plan } from '../model/plan.js';
 import type { ElementId } from '../model/ref.js';
 import type { Cab, Vehicle } from '../model/vehicle.js';
-import { toPlan } from '../vehicle/frame.js';
+import { gravityOn } from '../push/gravity.js';
+import { type Point, toPlan, toVehicle } from '../vehicle/frame.js';
 import { cabBody } from '../workings/support-points.js';
 
 /** A vehicle, or a cab on springs of its own, as one rigid body. */
@@ -19,8 +20,11 @@ export interface PlanBody {
 
 export interface BodyCorner {
   readonly weight: number;
+  /** Where the weight comes down through the ground as it slopes: on a grade, downhill of the centre of gravity. */
   readonly x: number;
   readonly y: number;
+  /** The centre of gravity itself, where the ground slopes. */
+  readonly centre?: { readonly x: number; readonly y: number };
   /** `heaviest, centre farthest back`. Empty where nothing is a range. */
   readonly words: string;
   /** With the upward and downward part of the plan's working loads in the weight. */
@@ -40,18 +44,19 @@ export function planBodies(
   const unknown: Vehicle[] = [];
   for (const vehicle of plan.vehicles) {
     const mass = masses.get(vehicle.id);
-    const all = mass === undefined ? undefined : vehicleCorners(vehicle, mass);
+    const lean = leanOf(vehicle, plan.ground);
+    const all = mass === undefined ? undefined : vehicleCorners(vehicle, mass, lean);
     if (mass === undefined || all === undefined) unknown.push(vehicle);
     else if (vehicle.cab === undefined)
       bodies.push({
         id: vehicle.id,
         vehicle: vehicle.id,
         name: vehicle.name,
-        corners: all.map((c) => ({ ...toPlan(vehicle, c), weight: c.weight, words: c.words })),
+        corners: all.map((c) => inPlan(vehicle, c)),
         centreHeight: mass.z.value,
       });
     else {
-      const both = withCab(vehicle, vehicle.cab, all, mass.z.value);
+      const both = withCab(vehicle, vehicle.cab, all, mass.z.value, lean);
       // A cab that weighs as much as the whole: one of the two is wrong.
       if (both.some((b) => b.corners.length === 0)) unknown.push(vehicle);
       else bodies.push(...both);
@@ -71,37 +76,90 @@ function withWorkingLoads(body: PlanBody, all: readonly PlanBody[], plan: Plan):
   const loads = plan.workingLoads.filter((l) => l.direction.z !== 0);
   if (!all.some((b) => b.vehicle === body.vehicle && loads.some((l) => l.on === b.id))) return body;
   const own = loads.filter((l) => l.on === body.id);
+  const pull = gravityOn(plan.ground);
   const on = body.corners.map((c): BodyCorner => {
     let [weight, x, y] = [c.weight, c.weight * c.x, c.weight * c.y];
     for (const { direction, force, at } of own) {
       const down = -direction.z * force.high;
       weight += down;
-      x += down * at.x;
-      y += down * at.y;
+      x += down * (at.x - (at.z * pull.x) / pull.z);
+      y += down * (at.y - (at.z * pull.y) / pull.z);
     }
     weight = Math.max(weight, lifted * c.weight);
     const words = [c.words, workingWords].filter((t) => t !== '').join(', ');
-    return { weight, x: x / weight, y: y / weight, words, working: true };
+    return { ...c, weight, x: x / weight, y: y / weight, words, working: true };
   });
   return { ...body, corners: [...body.corners, ...on] };
 }
 
 const workingWords = 'with the working loads on';
 
-function vehicleCorners(vehicle: Vehicle, mass: BodyMass): readonly BodyCorner[] | undefined {
+/** How far a weight comes down off its place for each metre that it stands high, vehicle axes. */
+interface Lean {
+  /** Because the vehicle pitches: nose down, toward its front. */
+  readonly pitch: number;
+  /** Because the ground slopes. */
+  readonly grade: { readonly x: number; readonly y: number };
+}
+
+function leanOf(vehicle: Vehicle, ground: Ground): Lean {
+  const pull = gravityOn(ground);
+  const { heading } = vehicle;
+  const downhill = { x: -pull.x / pull.z, y: -pull.y / pull.z };
+  return {
+    pitch: vehicle.posture.kind === 'pitched' ? -Math.tan(vehicle.posture.angle) : 0,
+    grade: toVehicle({ at: { x: 0, y: 0 }, heading }, downhill),
+  };
+}
+
+/** A range of places with the weight at its heights, itself and as it comes down. Unknown heights: any in the body. */
+function leaning(place: Interval, height: Interval, pitch: number, grade: number): Leaning {
+  const off = (way: number): Interval => (way === 0 ? exactly(0) : scale(height, way));
+  const centre = add(place, off(pitch));
+  return { centre, down: add(centre, off(grade)) };
+}
+
+interface Leaning {
+  readonly centre: Interval;
+  readonly down: Interval;
+}
+
+function vehicleCorners(vehicle: Vehicle, mass: BodyMass, lean: Lean): readonly BodyCorner[] | undefined {
   const [weight, x, y] = [mass.weight.value, mass.x.value, mass.y.value];
   if (weight === undefined || x === undefined || y === undefined || !(weight.low > 0)) return undefined;
   const sides = vehicle.cargo.some((c) => c.shifts) ? 'its load shifted ' : 'centre farthest ';
+  const height = mass.z.value ?? { low: 0, high: vehicle.height };
+  const back = leaning(x, height, lean.pitch, lean.grade.x);
+  const across = leaning(y, height, 0, lean.grade.y);
   return ends(weight, 'lightest', 'heaviest').flatMap((w) =>
-    ends(x, `${sides}to its front`, `${sides}to its rear`).flatMap((a) =>
-      ends(y, 'to the driver side', 'to the passenger side').map((b) => ({
-        weight: w.value,
-        x: a.value,
-        y: b.value,
-        words: [w.words, a.words, b.words].filter((t) => t !== '').join(', '),
-      })),
+    placeEnds(back, `${sides}to its front`, `${sides}to its rear`).flatMap((a) =>
+      placeEnds(across, 'to the driver side', 'to the passenger side').map(
+        (b): BodyCorner => ({
+          weight: w.value,
+          x: a.down,
+          y: b.down,
+          centre: { x: a.centre, y: b.centre },
+          words: [w.words, a.words, b.words].filter((t) => t !== '').join(', '),
+        }),
+      ),
     ),
   );
+}
+
+const placeEnds = ({ centre, down }: Leaning, lowWords: string, highWords: string) =>
+  centre.low === centre.high && down.low === down.high
+    ? [{ centre: centre.low, down: down.low, words: '' }]
+    : [
+        { centre: centre.low, down: down.low, words: lowWords },
+        { centre: centre.high, down: down.high, words: highWords },
+      ];
+
+/** From vehicle axes to plan axes. Where weight comes down at its centre, that is said once. */
+function inPlan(vehicle: Vehicle, { weight, x, y, centre, words }: BodyCorner): BodyCorner {
+  const down = { ...toPlan(vehicle, { x, y }), weight, words };
+  return centre === undefined || (centre.x === x && centre.y === y)
+    ? down
+    : { ...down, centre: toPlan(vehicle, centre) };
 }
 
 const ends = ({ low, high }: Interval, lowWords: string, highWords: string) =>
@@ -121,40 +179,39 @@ function withCab(
   cab: Cab,
   all: readonly BodyCorner[],
   centreHeight: Interval | undefined,
+  lean: Lean,
 ): readonly PlanBody[] {
+  const back = leaning(cab.centre.x, cab.centre.z, lean.pitch, lean.grade.x);
+  const across = leaning(exactly(0), cab.centre.z, 0, lean.grade.y);
   const cabs = ends(cab.weight, 'lightest', 'heaviest').flatMap((w) =>
-    ends(cab.centre.x, 'centre farthest to its front', 'centre farthest to its rear').map((a) => ({
-      weight: w.value,
-      x: a.value,
-      y: 0,
-      words: [w.words, a.words].filter((t) => t !== '').join(', '),
-    })),
+    placeEnds(back, 'centre farthest to its front', 'centre farthest to its rear').map((a): BodyCorner => {
+      // Of the sideways lean of a cab the far end counts: it is a hand's breadth at most.
+      const far = Math.abs(across.down.low) > Math.abs(across.down.high) ? across.down.low : across.down.high;
+      const words = [w.words, a.words].filter((t) => t !== '').join(', ');
+      return { weight: w.value, x: a.down, y: far, centre: { x: a.centre, y: 0 }, words };
+    }),
   );
   const pairs = cabs
     .flatMap((c) => all.map((v) => ({ c, v, rest: v.weight - c.weight })))
     .filter(({ rest }) => rest > 0);
-  const placed = (corners: readonly BodyCorner[]) =>
-    corners.map((c) => ({ ...toPlan(vehicle, c), weight: c.weight, words: c.words }));
+  const others = pairs.map(({ c, v, rest }): BodyCorner => {
+    const left = (whole: Point, part: Point): Point => ({
+      x: (v.weight * whole.x - c.weight * part.x) / rest,
+      y: (v.weight * whole.y - c.weight * part.y) / rest,
+    });
+    const centre = left(v.centre ?? v, c.centre ?? c);
+    return { weight: rest, ...left(v, c), centre, words: v.words };
+  });
+  const cabCorners = pairs.map(({ c }) => c);
+  const id = cabBody(vehicle);
+  const corners = (list: readonly BodyCorner[]) => list.map((c) => inPlan(vehicle, c));
   return [
+    { id: vehicle.id, vehicle: vehicle.id, name: vehicle.name, corners: corners(others), centreHeight },
     {
-      id: vehicle.id,
-      vehicle: vehicle.id,
-      name: vehicle.name,
-      corners: placed(
-        pairs.map(({ c, v, rest }) => ({
-          weight: rest,
-          x: (v.weight * v.x - c.weight * c.x) / rest,
-          y: (v.weight * v.y) / rest,
-          words: v.words,
-        })),
-      ),
-      centreHeight,
-    },
-    {
-      id: cabBody(vehicle),
+      id,
       vehicle: vehicle.id,
       name: `${vehicle.name} cab`,
-      corners: placed(pairs.map(({ c }) => c)),
+      corners: corners(cabCorners),
       centreHeight: cab.centre.z,
     },
   ];
