@@ -24,9 +24,25 @@ interface Whole {
   readonly heavy: Heavy;
 }
 
-const at = (vehicle: Vehicle, weight: number, x: number, y: number): Heavy => {
-  const place = toPlan(vehicle, { x, y });
-  return { weight, momentX: weight * place.x, momentY: weight * place.y };
+const downhill = { front: [-1, 0], rear: [1, 0], 'driver side': [0, -1], 'passenger side': [0, 1] } as const;
+
+/** A weight at a height comes down toward the low end of a vehicle that pitches, and downhill: by its moments. */
+const at = (
+  { ground }: Plan,
+  vehicle: Vehicle,
+  weight: number,
+  [x, y, z]: readonly [number, number, number],
+): Heavy => {
+  const { posture } = vehicle;
+  const forward = posture.kind === 'pitched' ? z * Math.tan(posture.angle) : 0;
+  const place = toPlan(vehicle, { x: x - forward, y });
+  const [down, across] = downhill[ground.toward];
+  const fall = z * Math.abs(ground.grade);
+  return {
+    weight,
+    momentX: weight * (place.x + down * fall),
+    momentY: weight * (place.y + across * fall),
+  };
 };
 
 const less = (a: Heavy, b: Heavy): Heavy => ({
@@ -38,16 +54,20 @@ const less = (a: Heavy, b: Heavy): Heavy => ({
 const one = (i: Interval | undefined): number | undefined => i?.high;
 
 /** A vehicle; and where its cab has springs of its own, the cab, the rest, and the two together. */
-function wholesOf(vehicle: Vehicle, { weight, centre }: Analysis['bodies'][number]): readonly Whole[] {
-  const [w, x, y] = [one(weight.value), one(centre.x.value), one(centre.y.value)];
-  if (w === undefined || x === undefined || y === undefined || w <= 0) return [];
+function wholesOf(
+  plan: Plan,
+  vehicle: Vehicle,
+  { weight, centre }: Analysis['bodies'][number],
+): readonly Whole[] {
+  const [w, x, y, z] = [weight, centre.x, centre.y, centre.z].map((f) => one(f.value));
+  if (w === undefined || x === undefined || y === undefined || z === undefined || w <= 0) return [];
   const { kind } = vehicle.posture;
-  const all = at(vehicle, w, x, y);
+  const all = at(plan, vehicle, w, [x, y, z]);
   // A cab that lies is no longer on its springs.
   if (vehicle.cab === undefined || kind === 'on its side' || kind === 'on its roof')
     return [{ kind, ids: [vehicle.id], heavy: all }];
   const { cab } = vehicle;
-  const own = at(vehicle, cab.weight.high, cab.centre.x.high, 0);
+  const own = at(plan, vehicle, cab.weight.high, [cab.centre.x.high, 0, cab.centre.z.high]);
   const [rest, up] = [vehicle.id, `${vehicle.id}/cab`];
   return [
     { kind: 'a cab on its own springs', ids: [up], heavy: own },
@@ -78,7 +98,7 @@ export function balanced(plan: Plan): readonly string[] {
   const total = analysis.bodies.reduce((sum, b) => sum + (one(b.weight.value) ?? 0), 0);
   const wholes = analysis.bodies.flatMap((body) => {
     const vehicle = plan.vehicles.find((v) => v.id === body.vehicle);
-    return vehicle === undefined ? [] : wholesOf(vehicle, body);
+    return vehicle === undefined ? [] : wholesOf(plan, vehicle, body);
   });
   return analysis.stages.flatMap((stage) =>
     casesOf(stage)

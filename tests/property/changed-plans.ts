@@ -2,7 +2,10 @@ import type { Analysis, Cargo, Crib, ElementId, Interval, Plan } from '@cribwrig
 
 const end = (i: Interval): Interval => ({ low: i.high, high: i.high });
 
-/** The same plan with every weight and place at its high end, so that loads are single numbers. */
+/** For a height that nobody knows, m: any would do. */
+const somewhere: Interval = { low: 1.5, high: 1.5 };
+
+/** The same plan with every weight and place at its high end, and every height known, so that loads are single numbers. */
 export const exact = (plan: Plan): Plan => ({
   ...plan,
   vehicles: plan.vehicles.map((v) => ({
@@ -19,13 +22,17 @@ export const exact = (plan: Plan): Plan => ({
       weight: end(c.weight),
       centre: end(c.centre ?? { low: c.from, high: (c.from + c.to) / 2 }),
       offset: end(c.offset),
-      height: c.height === undefined ? undefined : end(c.height),
+      height: end(c.height ?? somewhere),
     })),
-    emptyCentreHeight: v.emptyCentreHeight === undefined ? undefined : end(v.emptyCentreHeight),
+    emptyCentreHeight: end(v.emptyCentreHeight ?? somewhere),
     ...(v.cab === undefined
       ? {}
       : {
-          cab: { ...v.cab, weight: end(v.cab.weight), centre: { ...v.cab.centre, x: end(v.cab.centre.x) } },
+          cab: {
+            ...v.cab,
+            weight: end(v.cab.weight),
+            centre: { x: end(v.cab.centre.x), z: end(v.cab.centre.z) },
+          },
         }),
   })),
   workingLoads: [],
