@@ -2,6 +2,7 @@ import { analyze, caution } from '@cribwright/engine';
 import { tallCrib } from '@cribwright/engine/testing';
 import type { Lesson } from '@cribwright/language';
 import { expect, it } from 'vitest';
+import { escaped } from './escaped.js';
 import { handout } from './handout.js';
 
 const analysis = analyze(tallCrib);
@@ -62,4 +63,8 @@ it('carries the caution, and lets no text become a tag', () => {
     expect(page).toContain(caution);
     expect(page).not.toContain('<may>');
   }
+});
+
+it('lets no sign through that a terminal would take for an order', () => {
+  expect(escaped('a\u001b[31m<b>\u202e\n')).toBe('a\ufffd[31m&lt;b&gt;\ufffd\n');
 });

@@ -2,6 +2,7 @@ import { deepest, type LayoutIssue } from '../grammar/layout.js';
 import type { Parsed } from '../grammar/parse.js';
 import type { SyntaxStatement, Term } from '../grammar/syntax.js';
 import { unitOfMark } from '../phrase/marks.js';
+import { unseenSigns } from '../phrase/unquoted.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 
@@ -61,6 +62,20 @@ const endOf = (text: string, at: number) => {
   return { start: end, end };
 };
 
+/** Each sign in a text in quotes that nobody can see. */
+const unseenIn = (term: Term): LanguageProblem[] =>
+  [...term.text.matchAll(unseenSigns)].slice(0, 1).map(({ 0: sign, index }) => {
+    const character = `\\u{${(sign.codePointAt(0) ?? 0).toString(16)}}`;
+    const fix = replace(
+      say('strange-character.hiddenFix', {}),
+      term,
+      term.text.replace(unseenSigns, ''),
+      true,
+    );
+    const at = { start: term.start + index, end: term.start + index + sign.length };
+    return problem('strange-character.hidden', at, { character }, { fixes: [fix] });
+  });
+
 function termProblems(
   term: Term,
   before: Term | undefined,
@@ -75,6 +90,7 @@ function termProblems(
       problem('text-not-closed', term, {}, { fixes: [replace(say('text-not-closed.fix', {}), at, '"')] }),
     ];
   }
+  if (term.kind === 'text') return unseenIn(term);
   if (term.kind !== 'other') return [];
   const joins = term.text === '.' && before?.end === term.start && after?.start === term.end;
   if (joins) return [];

@@ -21,6 +21,8 @@ const spanish: Readonly<Record<keyof typeof words, string>> = {
   'comment-not-closed': 'A este comentario le falta */ al final: el resto del archivo no se lee.',
   'strange-character.quote': 'Un texto va entre comillas rectas, "así".',
   'strange-character.fix': 'Cambiar por una comilla recta',
+  'strange-character.hidden': 'Este texto tiene un signo que no se ve: {character}. Quítelo.',
+  'strange-character.hiddenFix': 'Quitar lo que no se ve',
   'strange-character':
     '{character} no significa nada aquí. Los planes se escriben con letras, números, llaves y , : = + - * / % ( ).',
 

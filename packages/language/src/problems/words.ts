@@ -23,6 +23,8 @@ export const words = {
   'comment-not-closed': 'This comment has no */ that ends it: the rest of the file is not read.',
   'strange-character.quote': 'Text goes between straight quotes, like "this".',
   'strange-character.fix': 'Change to a straight quote',
+  'strange-character.hidden': 'This text holds a sign that cannot be seen: {character}. Take it out.',
+  'strange-character.hiddenFix': 'Take out what cannot be seen',
   'strange-character':
     '{character} means nothing here. Plans are written with letters, numbers, braces and , : = + - * / % ( ).',
 
