@@ -34,21 +34,24 @@ function tried(check: (plan: Plan, by: number, pick: number) => number, least: n
 }
 
 /** Nothing is compared where a body stands exactly on a line. */
-function compared(light: Plan, heavy: (analysis: Analysis) => Plan | undefined): number {
+function compared(light: Plan, heavy: (analysis: Analysis) => Plan | undefined, slack?: number): number {
   const before = analyze(light);
   const more = onEdge(light, before) ? undefined : heavy(before);
-  return more === undefined ? 0 : assertNoEasier(before, analyze(more));
+  return more === undefined ? 0 : assertNoEasier(before, analyze(more), slack);
 }
+
+/** The last digit of a sum may turn a search between the ends of ranges another way: it then ends as near as this. */
+const searched = 0.01;
 
 export const moreWeight: Readonly<Record<string, () => string>> = {
   'adding weight to everything never raises a margin': () =>
-    tried((plan, by) => compared(snug(plan), () => heavier(snug(plan), by)), 2000),
+    tried((plan, by) => compared(snug(plan), () => heavier(snug(plan), by), searched), 2000),
 
   'adding weight to one vehicle never raises a margin of what holds it': () =>
     tried((plan, by, pick) => {
       const one = apart(snug(plan));
       const vehicle = one.vehicles[pick % Math.max(1, one.vehicles.length)];
-      return vehicle === undefined ? 0 : compared(one, () => heavier(one, by, vehicle.id));
+      return vehicle === undefined ? 0 : compared(one, () => heavier(one, by, vehicle.id), searched);
     }, 2000),
 
   'adding cargo at the centre of gravity never raises a margin': () =>
