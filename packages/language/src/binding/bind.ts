@@ -1,3 +1,4 @@
+import { group } from '@cribwright/units';
 import { matchLine } from '../phrase/matcher.js';
 import { unknownName } from '../phrase/unknown-name.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
@@ -43,6 +44,9 @@ export function bindFile(
   };
   return { ...file, problems: inOrder([...problems, ...unusedProblems(file, around)]) };
 }
+
+/** Of one line: each takes the matcher one step deeper. */
+const mostWords = 1000;
 
 class Binder {
   readonly problems: LanguageProblem[] = [];
@@ -136,6 +140,11 @@ class Binder {
     if (line.match) {
       this.shape.references.push(...line.match.references);
       this.letProblems(line, scope);
+      return;
+    }
+    // A calculation is held to its own length.
+    if (line.terms.length > mostWords && line.schema.key !== 'let') {
+      this.problems.push(problem('line-too-long', line.keySpan, { most: group(mostWords) }));
       return;
     }
     const bare = barePattern(line, scope);

@@ -53,6 +53,11 @@ export function typeChain(block: BoundBlock | undefined, around: Surroundings): 
   return chain;
 }
 
+interface GroupMember {
+  readonly declaration: Declaration;
+  readonly shown: string;
+}
+
 /** What names mean inside one block. */
 export class BlockScope implements NameScope {
   readonly uri: string;
@@ -60,6 +65,8 @@ export class BlockScope implements NameScope {
   readonly vehicle: Declaration | undefined;
   readonly openParts: boolean;
   private readonly locals: readonly BoundBlock[];
+  /** Asked for at every name of the block, and worked out once. */
+  private inGroupsOf: readonly GroupMember[] | undefined;
 
   constructor(
     private readonly shape: FileShape,
@@ -174,7 +181,12 @@ export class BlockScope implements NameScope {
       ?.declaration;
   }
 
-  private groupMembers(): readonly { readonly declaration: Declaration; readonly shown: string }[] {
+  private groupMembers(): readonly GroupMember[] {
+    this.inGroupsOf ??= this.allGroupMembers();
+    return this.inGroupsOf;
+  }
+
+  private allGroupMembers(): readonly GroupMember[] {
     const plan = this.locals.find((l) => l.schema.keyword === 'plan');
     return (plan?.properties ?? []).flatMap((line) => {
       if (line.schema.key !== 'pattern use') return [];

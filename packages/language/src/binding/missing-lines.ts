@@ -1,4 +1,5 @@
 import type { Message } from '@cribwright/engine';
+import { sentence } from '../phrase/dimension-words.js';
 import { type LanguageProblem, problem, type TextFix } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 import type { BoundBlock } from './bound-file.js';
@@ -30,19 +31,23 @@ export function missingLines(
     edits: [{ span: at, text: insertion(text, block, lines) }],
     safe: false,
   });
-  const subject = subjectOf(bound);
+  const subject = sentence(subjectOf(bound));
+  // After a comma the line goes on: what is added would become part of it.
+  const goesOn = text.slice(0, at.start).trimEnd().endsWith(',');
   if (missing.length === 1) {
     const { key, example } = first;
-    const fixes = [add(say('line-missing.fix', { key }), [example])];
+    const fixes = goesOn ? [] : [add(say('line-missing.fix', { key }), [example])];
     return [problem('line-missing', block.headSpan, { subject, key, example }, { fixes })];
   }
   const keys = missing.map((p) => p.key).join(', ');
-  const fixes = [
-    add(
-      say('line-missing.allFix', {}),
-      missing.map((p) => p.example),
-    ),
-  ];
+  const fixes = goesOn
+    ? []
+    : [
+        add(
+          say('line-missing.allFix', {}),
+          missing.map((p) => p.example),
+        ),
+      ];
   return [problem('line-missing.several', block.headSpan, { subject, keys }, { fixes })];
 }
 

@@ -139,7 +139,8 @@ const typeMissing = (schema: BlockSchema, at: Span & { text?: string }, example:
     'type-missing',
     at,
     {
-      subject: at.text && at.text !== ':' ? `${schema.keyword} ${at.text}` : `This ${schema.keyword}`,
+      subject:
+        at.text && at.text !== ':' ? sentence(`${schema.keyword} ${at.text}`) : `This ${schema.keyword}`,
       kind: kindWords(schema.head.type?.kinds ?? []),
       example,
     },

@@ -1,5 +1,6 @@
 import type { Parsed } from '../grammar/parse.js';
 import type { SyntaxStatement } from '../grammar/syntax.js';
+import { sentence } from '../phrase/dimension-words.js';
 import { unquoted } from '../phrase/unquoted.js';
 import { problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
@@ -199,7 +200,9 @@ class Shaper {
     }
     if (s.body) this.statements(s.body.statements, block);
     else if (!kind.bodyOptional) {
-      this.shape.problems.push(problem('body-missing', block.headSpan, { subject: subjectOf(block) }));
+      this.shape.problems.push(
+        problem('body-missing', block.headSpan, { subject: sentence(subjectOf(block)) }),
+      );
     }
   }
 

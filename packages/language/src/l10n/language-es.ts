@@ -40,6 +40,7 @@ const spanish: Readonly<Record<keyof typeof words, string>> = {
   'line-missing.fix': 'Añadir {key}',
   'line-missing.several': '{subject} necesita todavía estas líneas: {keys}.',
   'line-missing.allFix': 'Añadirlas, para completarlas',
+  'line-too-long': 'Esta línea NO se lee: tiene más de {most} palabras. Divídala en varias.',
   'line-empty': '{key} necesita algo más: {example}',
   'body-missing': '{subject} necesita sus líneas, entre llaves.',
   'body-unexpected': '{what} es una sola línea y no lleva llaves.',

@@ -75,6 +75,9 @@ export function unknownName(
       );
 }
 
+/** At the start of a sentence; a name stays as it is written. */
+const starting = (vehicle: string): string => (vehicle === 'the vehicle' ? 'The vehicle' : vehicle);
+
 function unknownPart(
   { text, span }: Reference,
   scope: NameScope,
@@ -85,12 +88,16 @@ function unknownPart(
   const near = closest(text, parts);
   if (parts.length === 0) return problem('unknown-part.none', span, { vehicle, text });
   if (near === undefined) {
-    return problem('unknown-part.choices', span, { vehicle, text, choices: parts.join(', ') });
+    return problem('unknown-part.choices', span, {
+      vehicle: starting(vehicle),
+      text,
+      choices: parts.join(', '),
+    });
   }
   return problem(
     'unknown-part.near',
     span,
-    { vehicle, text, near },
+    { vehicle: starting(vehicle), text, near },
     {
       fixes: [replace(say('unknown-name.fix', { near }), span, near)],
     },
@@ -105,6 +112,6 @@ function unknownAxle(
   const vehicle = (said ?? scope.vehicle)?.name ?? 'the vehicle';
   const axles = scope.axles(said).map((d) => d.name);
   return axles.length === 0
-    ? problem('unknown-axle', span, { vehicle, text })
-    : problem('unknown-axle.choices', span, { vehicle, text, choices: axles.join(', ') });
+    ? problem('unknown-axle', span, { vehicle: starting(vehicle), text })
+    : problem('unknown-axle.choices', span, { vehicle: starting(vehicle), text, choices: axles.join(', ') });
 }

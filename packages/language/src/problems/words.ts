@@ -42,6 +42,7 @@ export const words = {
   'line-missing.fix': 'Add {key}',
   'line-missing.several': '{subject} still needs these lines: {keys}.',
   'line-missing.allFix': 'Add them, to be filled in',
+  'line-too-long': 'This line is NOT read: it has more than {most} words. Split it in several.',
   'line-empty': '{key} needs more: {example}',
   'body-missing': '{subject} needs its lines, between braces.',
   'body-unexpected': '{what} is one line and takes no braces.',

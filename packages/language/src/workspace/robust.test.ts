@@ -140,6 +140,17 @@ describe('a text made to hurt', () => {
     expect(problems.map((p) => p.code)).toContain('calculation-too-long');
   });
 
+  it('of a list without end gives a message, not a crash', () => {
+    const { problems } = read(plan(`vehicle v : V {}\nunits respond ${'A, '.repeat(20_000)}A`));
+    expect(problems.map((p) => p.code)).toContain('line-too-long');
+  });
+
+  it('of patterns used without end is read in time', () => {
+    const pattern = 'pattern P(a: length) { crib C { at a; timber Fir4x4 24 in long; courses 3 } }';
+    const uses = Array.from({ length: 3_000 }, (_, i) => `P Q${i}(a = 3 ft)`).join('\n');
+    expect(read(`${pattern}\n${plan(uses)}`).problems.length).toBeGreaterThan(0);
+  });
+
   it('of a word without end repeats no more of it than can be read', () => {
     const { problems } = read(`${'a'.repeat(1_000_000)} { }`);
     expect(problems.length).toBeGreaterThan(0);
