@@ -414,3 +414,31 @@ it.each([360, 480])('shows the whole drawing and every view in a panel %i px wid
   for (const right of tabs) expect(right).toBeLessThanOrEqual(width);
   await host.page.context().close();
 });
+
+it('names what is unsafe over its shape in the view that turns, and no two names over each other', async () => {
+  const { tallCrib } = samplePlans;
+  if (tallCrib === undefined) throw new Error('the sample plan is gone');
+  const host = await openPanel(browser, tallCrib, analyze(tallCrib), { width: 700, height: 700 });
+  await host.show();
+  await host.page.getByRole('tab', { name: 'Space', exact: true }).click();
+  await host.next('drawn');
+  await host.page.getByRole('button', { name: 'Turn it' }).click();
+  await host.page.locator('.space-label.danger', { hasText: '▲ A' }).waitFor({ state: 'visible' });
+  const boxes = await host.page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>('.space-label')]
+      .filter((tag) => tag.style.visibility !== 'hidden')
+      .map((tag) => tag.getBoundingClientRect())
+      .map(({ left, right, top, bottom }) => ({ left, right, top, bottom })),
+  );
+  expect(boxes.length).toBeGreaterThan(3);
+  // Places are whole pixels.
+  const over = boxes.flatMap((a, i) =>
+    boxes
+      .slice(i + 1)
+      .filter(
+        (b) => a.left + 1 < b.right && b.left + 1 < a.right && a.top + 1 < b.bottom && b.top + 1 < a.bottom,
+      ),
+  );
+  expect(over).toEqual([]);
+  await host.page.context().close();
+});
