@@ -825,7 +825,7 @@ contact = stress across the grain × crossing, rounded down 500 psi × 3.5 in ×
 crib = loaded contacts × contact 4 × 6,000 lb = 24,000 lb
 use = load ÷ capacity
 
-The load is the worst one over every stage of the building, every support that was there before the crew giving way, and the whole range of weight and place. The finding names that case. The stress is the flat rule, the species' own value, or the lesser of both, as the policy says.
+The load is the worst one over every stage of the building, every support that was there before the crew giving way, and the whole range of weight and place. The finding names that case. The worst may lie between the ends of a range: where other contacts come to push on the way, places between are tried too, and what lies between two of them may be a little higher. On a grade, and in a vehicle that pitches, the weight comes down height × grade off its centre of gravity, toward what is low; a height that nobody said may be anything from the ground to the roof. What \`load\` lines set on or lift off counts once all stands. The stress is the flat rule, the species' own value, or the lesser of both, as the policy says.
 
 ## Sources
 
@@ -2899,7 +2899,7 @@ Moments about the line it would tip over, with a push at the height of the centr
     push × height = weight × distance of the centre inside that line
     push ÷ weight = distance ÷ height              36 in ÷ 90 in = 40 %
 
-Distance: to the nearest line between places that hold the vehicle up. Height: the high end of its range. The worst end of the ranges counts.
+Distance: to the nearest line between places that hold the vehicle up; on a grade from where the weight comes down, height × grade downhill of its centre. Height: the high end of its range. The worst end of the ranges counts.
 
 The policy sets how much it must hold. The check is for vehicles that stand free. Where struts stand, the push from all sides is the check: see push-margin.
 
