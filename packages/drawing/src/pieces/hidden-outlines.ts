@@ -1,6 +1,7 @@
-import { group, polygon } from '../scene/draw.js';
+import { group, line, polygon } from '../scene/draw.js';
 import type { Item, Point } from '../scene/scene.js';
 import { outline, pointsOf } from '../space/project.js';
+import type { Solid } from '../space/solid.js';
 import type { Thing } from '../space/thing.js';
 import type { Placing } from './place-on-sheet.js';
 
@@ -21,12 +22,22 @@ export function hiddenOutlines(
     return [
       group(
         `hidden ${thing.id}`,
-        [polygon('outline', 'ghost', own, 'none', { dash: 'dashed', width: 0.25 })],
+        thing.kind === 'crib' || thing.kind === 'step chock'
+          ? [polygon('outline', 'ghost', own, 'none', dashed)]
+          : thing.solids.map((solid) => edge(solid, placing)),
         { ref: thing.ref },
       ),
     ];
   });
 }
+
+const dashed = { dash: 'dashed', width: 0.25 } as const;
+
+/** One piece of a strut or a tie: its shaft as a line, its plates and posts in outline. */
+const edge = (solid: Solid, { toSheet }: Placing): Item =>
+  solid.kind === 'rod'
+    ? line(solid.key, 'ghost', toSheet(solid.from), toSheet(solid.to), dashed)
+    : polygon(solid.key, 'ghost', outline(pointsOf(solid).map(toSheet)), 'none', dashed);
 
 const outlineOf = (thing: Thing, { toSheet }: Placing): readonly Point[] =>
   outline(thing.solids.flatMap((solid) => pointsOf(solid).map(toSheet)));

@@ -15,6 +15,8 @@ export function layoutLegend(look: Look, loads: boolean): readonly LegendEntry[]
     put('timber', { kind: 'fill', tone: 'timber', fill: 'light' });
   if (plan.struts.length > 0) put('strut', { kind: 'line', tone: 'strut' });
   if (plan.ties.length > 0) put('strap, chain or rope', { kind: 'line', tone: 'tie', dash: 'chain' });
+  if (plan.ties.some(({ from, to }) => from.kind === 'ground anchor' || to.kind === 'ground anchor'))
+    put('anchor in the ground', { kind: 'fill', tone: 'tie', fill: 'light' });
   if (plan.chocks.length > 0) put('wheel chock', { kind: 'fill', tone: 'chock', fill: 'solid' });
   if (plan.pads.length > 0) put('ground pad', { kind: 'fill', tone: 'pad', fill: 'light' });
   if (plan.egress.length > 0) put('way out', { kind: 'arrow', tone: 'egress' });

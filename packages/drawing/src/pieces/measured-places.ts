@@ -1,4 +1,4 @@
-import type { Ref } from '@cribwright/engine';
+import type { Plan, Ref } from '@cribwright/engine';
 import type { Point } from '../scene/scene.js';
 import type { Station } from '../sheet/stations.js';
 import { at3, type Point3 } from '../space/vector.js';
@@ -12,14 +12,27 @@ interface Place {
   readonly at: Point3;
 }
 
-/** Where each support stands: the middle of a crib, the foot of a strut. */
+/** Where each support stands: the middle of a crib, the foot of a strut, an anchor in the ground. */
 function places(look: Look): readonly Place[] {
   const { plan } = look;
   return [
     ...plan.cribs.map((c) => ({ name: c.name, ref: c.ref, at: at3(c.at.x, c.at.y, 0) })),
     ...plan.stepChocks.map((c) => ({ name: c.name, ref: c.ref, at: at3(c.at.x, c.at.y, 0) })),
     ...plan.struts.map((s) => ({ name: s.name, ref: s.ref, at: at3(s.foot.x, s.foot.y, 0) })),
+    ...anchors(plan),
   ];
+}
+
+/** Each anchor in the ground once, however many ties are made fast to it. */
+function anchors({ ties }: Plan): readonly Place[] {
+  const found = new Map<string, Place>();
+  for (const { from, to, ref } of ties) {
+    for (const end of [from, to]) {
+      if (end.kind === 'ground anchor')
+        found.set(end.name, { name: end.name, ref, at: at3(end.x, end.y, 0) });
+    }
+  }
+  return [...found.values()];
 }
 
 /** Supports at the same distance share one label: `A, B  19 ft 6 in`. */

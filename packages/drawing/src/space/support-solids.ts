@@ -54,8 +54,21 @@ export function anchorPoint(anchor: Anchor, plan: Plan): Point3 | undefined {
 export function tieSolids(tie: Tie, plan: Plan): readonly Solid[] {
   const [from, to] = [anchorPoint(tie.from, plan), anchorPoint(tie.to, plan)];
   if (from === undefined || to === undefined) return [];
-  return [{ kind: 'rod', key: 'line', tone: 'tie', from, to, thickness: 0.05 }];
+  const posts = [tie.from, tie.to].flatMap((end, i) =>
+    end.kind === 'ground anchor' ? [post(`anchor ${i + 1}`, end)] : [],
+  );
+  return [{ kind: 'rod', key: 'line', tone: 'tie', from, to, thickness: 0.05 }, ...posts];
 }
+
+/** Something in the ground that a tie is made fast to, whatever it is: a tree, a bollard, pickets. */
+const post = (key: string, { x, y }: { readonly x: number; readonly y: number }): Solid => ({
+  kind: 'cylinder',
+  key,
+  tone: 'tie',
+  from: at3(x, y, 0),
+  to: at3(x, y, 0.45),
+  radius: 0.16,
+});
 
 export function stepChockSolids(chock: StepChock): readonly Solid[] {
   const heights = chock.heights.length === 0 ? [0.1] : chock.heights;

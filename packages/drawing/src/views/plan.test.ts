@@ -1,5 +1,5 @@
 import { analyze } from '@cribwright/engine';
-import { trailerOnCar as plan } from '@cribwright/engine/testing';
+import { foot, trailerOnCar as plan } from '@cribwright/engine/testing';
 import { expect, it } from 'vitest';
 import { boundsOf } from '../scene/bounds.js';
 import { drawn } from '../testing/drawn.js';
@@ -49,4 +49,29 @@ it.each([
 
 it('draws no north where nobody says how the vehicle stands to it', () => {
   expect(scene.items.some((i) => i.kind === 'group' && i.key === 'north')).toBe(false);
+});
+
+it('shows an anchor in the ground, and measures where it is', () => {
+  const [first] = plan.ties;
+  if (first === undefined) throw new Error('the sample plan has no tie');
+  const bollard = {
+    kind: 'ground anchor' as const,
+    name: 'Bollard',
+    x: 6 * foot,
+    y: 20 * foot,
+    holds: undefined,
+  };
+  const tied = {
+    ...plan,
+    ties: [
+      { ...first, to: bollard },
+      { ...first, id: 'tie/T9', name: 'T9', to: bollard },
+    ],
+  };
+  const view = drawn(tied, analyze(tied), { view: 'plan' });
+  expect(view.shape(first.id, 'anchor 2')).toMatchObject({ kind: 'circle', tone: 'tie' });
+  expect(view.words()).toEqual(
+    expect.arrayContaining(['Bollard: 6 ft', 'Bollard: passenger side 20 ft', 'anchor in the ground']),
+  );
+  expect(drawn(plan, analyze(plan), { view: 'plan' }).words()).not.toContain('anchor in the ground');
 });
