@@ -41,3 +41,13 @@ it('draws a use over the limit in the pattern of danger, and an unknown one with
   expect(unknown.words('crib/A')).toEqual(expect.arrayContaining(['?', 'not known']));
   expect(unknown.scene.words).toContain('crib A: use not known');
 });
+
+it('says the sum of the worst contact where the whole load over the whole capacity is another share', () => {
+  const rows = analysis.supports.filter((s) => s.kind === 'crib' && s.figures.use?.value !== undefined);
+  const share = (s: (typeof rows)[number]) =>
+    (s.figures.load?.value?.high ?? Number.NaN) / (s.figures.capacity?.value?.low ?? Number.NaN);
+  const uneven = rows.filter((s) => Math.abs((s.figures.use?.value?.high ?? 0) - share(s)) > 0.02);
+  expect(uneven.length).toBeGreaterThan(0);
+  for (const s of uneven)
+    expect(view.words(s.id).join(' ')).toContain(`worst contact ${s.figures.use?.formula?.numbers}`);
+});

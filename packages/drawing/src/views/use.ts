@@ -62,6 +62,18 @@ const barLeft = margin + 40;
 const barWide = 60;
 const caseLeft = barLeft + barWide + 24;
 
+/**
+ * A crib is used as far as its worst contact is. Where that is not its whole load over its whole capacity, the sum of
+ * that contact stands beside: else the numbers would not come to the share.
+ */
+function worstContact({ kind, figures: { use, load, capacity } }: SupportResult): string {
+  const [share, force, most] = [use?.value?.high, load?.value?.high, capacity?.value?.low];
+  if (kind !== 'crib' || share === undefined || force === undefined || most === undefined) return '';
+  const numbers = use?.formula?.numbers;
+  if (numbers === undefined || Math.abs(share - force / most) < 0.01) return '';
+  return `; worst contact ${numbers}`;
+}
+
 /** As much of a support's kind and name as there is room for before its bar. */
 const rowName = ({ kind, name }: SupportResult): string =>
   clip(`${kind} ${shortName(name)}`, barLeft - margin - 7, type.dimension, 'bold');
@@ -81,7 +93,7 @@ function useRow(
     type.small,
   );
   const high = Math.max(8.6, governs.length * type.small * leading + 2.5);
-  const sum = `${look.say.figure(load)} of ${look.say.figure(capacity)}`;
+  const sum = `${look.say.figure(load)} of ${look.say.figure(capacity)}${worstContact(support)}`;
   const sign =
     level.tone === 'danger' || unknown
       ? badge('mark', unknown ? 'warning' : 'danger', margin + 2, top + 1.6, 3.4)
@@ -100,7 +112,7 @@ function useRow(
           weight: 'bold',
           tone: unknown ? 'warning' : level.tone === 'good' ? 'label' : level.tone,
         }),
-        text('sum', at(barLeft, top + 6.4), sum, type.small, { tone: 'dimension' }),
+        text('sum', at(barLeft, top + 6.4), sum, type.small, { tone: 'dimension', halo: true }),
         ...governs.map((words, i) =>
           text(`case ${i}`, at(caseLeft, top + 2.4 + i * type.small * leading), words, type.small, {
             tone: 'dimension',
