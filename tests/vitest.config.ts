@@ -12,7 +12,7 @@ export default defineConfig({
     setupFiles: ['tests/random-seed.ts'],
     passWithNoTests: false,
     // Nothing is measured by these: they end what hangs, on a machine however busy.
-    testTimeout: 400_000,
-    hookTimeout: 400_000,
+    testTimeout: 1_200_000,
+    hookTimeout: 1_200_000,
   },
 });

@@ -55,6 +55,7 @@ const comment = edit((t, n) => `// ${n}\n${t}`);
 const [resting] = restingSystems(plan);
 const [pushed] = pushSystems(plan);
 if (resting === undefined || pushed === undefined) throw new Error('The example does not rest on anything.');
+const ends = { endsAlone: true };
 const sideways = { x: 0, y: 1, z: 0 };
 
 const analyzed = (one: Plan) => ({ plan: one, analysis: analyze(one) });
@@ -91,8 +92,9 @@ const rows: readonly (readonly [what: string, ms: number, target?: number])[] = 
     best(() => heldPush(pushed.system, { ...pushed.push, direction: sideways })),
     1,
   ],
-  ['whole analysis, all stages and losses', best(() => analyze(plan)), 30],
-  ['whole analysis of 104 cribs', best(() => analyze({ ...large.plan }), 20)],
+  ['while typing: all stages and losses, ends of the ranges', best(() => analyze(plan, ends)), 30],
+  ['whole analysis, between the ends of the ranges too', best(() => analyze(plan), 20)],
+  ['the same of 104 cribs', best(() => analyze({ ...large.plan }, ends), 20)],
   ['the same, what hangs on no load', best(() => analyze({ ...large.plan }, { loads: false }), 20)],
   ['whole analysis with the push from 24 directions', best(() => analyze(plan, { push: true }), 10)],
   ['edit of a weight to diagnostics', best(figures)],

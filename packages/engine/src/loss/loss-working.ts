@@ -11,6 +11,7 @@ import { type Component, components, type JointCorner } from './components.js';
 import { type Loss, lossesOf } from './losses.js';
 import type { RangePlace } from './range-place.js';
 import { type Presence, runStages, type StageRun, stagesOfPoints } from './stage-run.js';
+import { endsAlone, thorough } from './try-ranges.js';
 
 /** What gives way more softly than this, N/m, holds nothing up. */
 const softest = 1;
@@ -55,17 +56,19 @@ export function* lossWorkingSteps(w: Workings): Generator<void, LossWorking> {
       ? strutStands(point, stage.standing, w)
       : standing.get(stage)?.has(point.element) === true);
   const parts: ComponentRun[] = [];
+  const budget = w.options.endsAlone === true ? endsAlone : thorough;
   for (const component of components(bodies, points)) {
     const plan = stagesOfPoints(component, stages, losses, presence);
     const nominal = yield* runStages(component, plan, {
       stiffness: (p) => p.stiffness,
       lossesAt: 'every stage',
+      budget,
     });
     const spread: ComponentRun['spread'][number][] = [];
     const factor = limitValue(w.plan.policy, 'stiffness spread')?.high ?? 1;
     for (const { words, stiffness } of variants(component, factor)) {
       const lossesAt = 'last stage';
-      const again = yield* runStages(component, plan, { stiffness, lossesAt });
+      const again = yield* runStages(component, plan, { stiffness, lossesAt, budget });
       const last = again.stages.at(-1);
       if (last !== undefined) spread.push({ words, places: again.places, last });
     }

@@ -14,7 +14,7 @@ import { noSigns, sign } from './case-signs.js';
 import { type Component, type JointCorner, jointCorners } from './components.js';
 import type { Loss } from './losses.js';
 import { beforeWork, bodyAt, cornerPlace, type RangePlace } from './range-place.js';
-import { type TryPlace, tryRanges } from './try-ranges.js';
+import { type Budget, type TryPlace, tryRanges } from './try-ranges.js';
 
 export interface StageRun {
   readonly asBuilt: CaseRun;
@@ -26,6 +26,8 @@ export interface RunOptions {
   readonly stiffness: (point: SupportPoint) => number;
   /** Work out losses at every stage, or at the last alone. */
   readonly lossesAt: 'every stage' | 'last stage';
+  /** How many places between the ends of the ranges are tried. */
+  readonly budget: Budget;
 }
 
 /** Which points are there at a stage. */
@@ -80,7 +82,7 @@ export function* runStages(
     buildCorner(scaled, points, plan, loads, told, hints, wanted);
     return signs;
   };
-  const places = yield* tryRanges(corners, bodies, tryPlace, () => worstPlaces(runs));
+  const places = yield* tryRanges(corners, bodies, tryPlace, () => worstPlaces(runs), options.budget);
   return { corners, places, stages: runs };
 }
 

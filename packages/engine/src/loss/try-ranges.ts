@@ -25,7 +25,13 @@ const blind = 2;
 /** Of more corners than this, edges are tried at the worst alone. */
 const few = 8;
 /** So many places are tried along the edges, coarse ones first, and so many more near the worst. */
-const most = { edges: 240, near: 160 };
+export interface Budget {
+  readonly edges: number;
+  readonly near: number;
+}
+export const thorough: Budget = { edges: 240, near: 160 };
+/** For whoever is still typing. */
+export const endsAlone: Budget = { edges: 0, near: 0 };
 /** How often the search turns from the worst places found so far into another range. */
 const turns = 4;
 
@@ -52,6 +58,7 @@ export function* tryRanges(
   bodies: readonly PlanBody[],
   tryPlace: TryPlace,
   worst: () => readonly number[],
+  most: Budget,
 ): Generator<void, readonly RangePlace[]> {
   const places: RangePlace[] = [];
   const known = new Map<string, Tried>();
@@ -124,13 +131,13 @@ export function* tryRanges(
     places.length + most.edges,
   );
   const last = places.length + most.near;
-  for (let turn = 0; turn < turns; turn++) {
+  for (let turn = 0; turn < turns && places.length < last; turn++) {
     const from = worstSoFar();
     const lines = from.flatMap((t) => [
       ...axes.flatMap((axis) => lineThrough(t, axis)),
       ...ways.flatMap((way) => lineNear(t, way)),
     ]);
-    if (lines.length === 0 || places.length >= last) break;
+    if (lines.length === 0) break;
     yield* along(lines, last);
   }
   return places;

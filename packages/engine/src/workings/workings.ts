@@ -30,6 +30,8 @@ export interface AnalyzeOptions {
   readonly push?: boolean;
   /** Also write out the sums of the load cases, to be followed on paper. */
   readonly paper?: boolean;
+  /** Try the ends of the ranges alone, though a load may be higher between: for whoever types. The whole must follow. */
+  readonly endsAlone?: boolean;
   /** Leave out every load, and the rules that hang on one: for whoever wants the rest at once. */
   readonly loads?: false;
 }

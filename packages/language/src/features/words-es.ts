@@ -34,7 +34,7 @@ const spanish: Readonly<Record<keyof typeof editorWords, string>> = {
   ruleOn: '{rule} en {on}',
   fixRaises: '{fix}. Entonces inseguro: {what}',
   fixRemains: '{fix}. No basta por sí solo',
-  pending: 'calculando aún el empuje',
+  pending: 'calculando aún el empuje y las cargas peores',
   loadsPending: 'calculando aún las cargas',
   seeDrawing: 'Ver el dibujo',
   heldExpectations: '{held} de {all} expectativas cumplidas',

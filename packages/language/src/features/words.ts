@@ -33,7 +33,7 @@ export const editorWords = {
   ruleOn: '{rule} on {on}',
   fixRaises: '{fix}. Then unsafe: {what}',
   fixRemains: '{fix}. Not enough by itself',
-  pending: 'still working out the push',
+  pending: 'still working out the push and the worst loads',
   loadsPending: 'still working out the loads',
   seeDrawing: 'See the drawing',
   heldExpectations: '{held} of {all} expectations held',

@@ -50,7 +50,7 @@ export class Analyses {
     const { hurry, push = false } = this.settings;
     if (!hurry)
       return this.remember(key, {
-        analysis: analyze(plan, { ...this.options(), push, paper: push }),
+        analysis: analyze(plan, { ...this.options(), push, paper: push, endsAlone: !push }),
         pending: push ? undefined : 'push',
       });
     if (!this.slow.has(place)) {
@@ -90,7 +90,8 @@ export class Analyses {
     const before = this.begun.get(place);
     if (before?.key === key && before.to === to) return before;
     const push = to === 'push';
-    const steps = analyzeInSteps(plan, { ...this.options(), push, paper: push });
+    // While somebody types, the ends of the ranges are tried alone; with the push comes what lies between.
+    const steps = analyzeInSteps(plan, { ...this.options(), push, paper: push, endsAlone: !push });
     const work = { key, to, steps, spent: 0 };
     this.begun.set(place, work);
     return work;
