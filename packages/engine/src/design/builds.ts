@@ -14,7 +14,10 @@ export interface Build {
   readonly height: Figure;
   readonly heightLimit: Figure;
   readonly capacity: Figure;
-  /** Worst contact's load over its capacity, the load shared as now over the contacts that are then loaded. */
+  /**
+   * Worst contact's load over its capacity. More contacts than now are not counted on to take a share: where the load
+   * comes down beside one of them, they do not.
+   */
   readonly use: number;
 }
 
@@ -114,6 +117,6 @@ function judged(
     height: then.height,
     heightLimit: then.heightLimit,
     capacity: then.capacity,
-    use: (worst * now.loaded) / then.loaded / capacity,
+    use: (worst * Math.max(1, now.loaded / then.loaded)) / capacity,
   };
 }
