@@ -103,9 +103,9 @@ export function looseDimensions(scene: Scene): readonly string[] {
 type Line = Extract<Item, { kind: 'line' }>;
 
 const ends = (measure: Line, group: Group): readonly string[] => {
-  const helpers = group.items.filter((i): i is Line => i.kind === 'line' && i !== measure);
+  const extensionLines = group.items.filter((i): i is Line => i.kind === 'line' && i !== measure);
   return [measure.from, measure.to].flatMap((end) =>
-    helpers.some((h) => awayFrom(h, end) < 0.3) ? [] : [group.key],
+    extensionLines.some((h) => awayFrom(h, end) < 0.3) ? [] : [group.key],
   );
 };
 
