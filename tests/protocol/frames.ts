@@ -42,7 +42,13 @@ export function frames(each: (message: Message) => void) {
       bytes = Buffer.concat([bytes, chunk]);
       while (next());
     },
-    /** What was written outside frames, an unfinished frame included. */
-    stray: () => stray + bytes.toString('utf8'),
+    /** What was written outside frames. A frame that has begun well is none of it: its rest is still on the way. */
+    stray: () => stray + (begunWell(bytes.toString('utf8')) ? '' : bytes.toString('utf8')),
   };
 }
+
+const opening = 'Content-Length: ';
+
+/** Whether these bytes may be the beginning of a frame. A whole header is looked at where it is read. */
+const begunWell = (text: string): boolean =>
+  opening.startsWith(text.slice(0, opening.length)) && /^\d*(\r|$)/.test(text.slice(opening.length));
