@@ -6,7 +6,7 @@ export { alike } from './sharing/alike.js';
 export { leaveOut, type SentScene } from './sharing/kept.js';
 export { type Palette, paletteOf, palettes, type ThemeName } from './svg/palette.js';
 export { SceneSvg } from './svg/scene-svg.js';
-export { paletteVariables, variableStyleSheet } from './svg/style-sheet.js';
+export { fontFamily, paletteVariables, variableStyleSheet } from './svg/style-sheet.js';
 export { svgOf } from './svg/svg-of.js';
 export type { Shown } from './views/look.js';
 export type { View } from './views/view.js';

@@ -1,4 +1,4 @@
-import { drawScene, firstChoice, svgOf, viewsOf } from '@cribwright/drawing';
+import { drawScene, firstChoice, fontFamily, svgOf, viewsOf } from '@cribwright/drawing';
 import { caution, print } from '@cribwright/engine';
 import type { Answer, Exercise, Lesson, PlanReply } from '@cribwright/language';
 import { formulaText, sourceText } from '../report/figure-text.js';
@@ -6,7 +6,7 @@ import { escaped } from './escaped.js';
 
 const style = `
 @page{margin:12mm}
-body{font:11pt/1.4 Helvetica,Arial,'Liberation Sans',Arimo,'DejaVu Sans Condensed',sans-serif;color:#000;max-width:186mm;margin:0 auto}
+body{font:11pt/1.4 ${fontFamily};color:#000;max-width:186mm;margin:0 auto}
 h1{font-size:18pt;margin:0 0 2mm}
 h2{font-size:13pt;margin:6mm 0 1mm;border-bottom:.3mm solid #000;break-after:avoid}
 .exercise{break-inside:avoid}
