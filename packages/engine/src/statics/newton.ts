@@ -7,7 +7,7 @@ export interface Bordered {
   /** What a push of 1 does to the unknowns. */
   readonly direction: Float64Array;
   /** Where the point shall be along the push, counted from q = 0. */
-  readonly distance: number;
+  distance: number;
   /** The size of the push; changed with q. */
   push: number;
 }
