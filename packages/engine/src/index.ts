@@ -40,3 +40,4 @@ export { posed } from './vehicle/posed.js';
 export { underside } from './vehicle/underside.js';
 export { elementWords } from './workings/element-words.js';
 export { type AnalyzeOptions, type Workings, workingsOf } from './workings/workings.js';
+export * as statics from './statics/index.js';

@@ -19,14 +19,20 @@ export function residual(model: Model, q: Float64Array, out: Float64Array): Floa
 /**
  * The analytic derivative of `residual` at q. Not symmetric where a contact slips.
  *
+ * @param sticks takes every closed contact as one that does not slip.
  * @param into rows of `stride` numbers; cleared first.
  */
-export function tangent(model: Model, q: Float64Array, into: Float64Array, stride: number): void {
+export function tangent(
+  model: Model,
+  q: Float64Array,
+  into: Float64Array,
+  stride: number,
+  sticks: boolean,
+): void {
   into.fill(0);
   const force = emptyForce();
   for (const link of model.links) {
-    linkForce(link, minus(movedAt(q, link.a), movedAt(q, link.b)), force);
-    if (force.normal === 0) continue;
+    linkForce(link, minus(movedAt(q, link.a), movedAt(q, link.b)), force, sticks);
     addBlock(into, stride, link.a, link.a, force.tangent, 1);
     addBlock(into, stride, link.a, link.b, force.tangent, -1);
     addBlock(into, stride, link.b, link.a, force.tangent, -1);

@@ -21,20 +21,23 @@ export const emptyForce = (): LinkForce => ({ normal: 0, across: origin, tangent
  *     T = T_held - kt (s - s_held),  brought back onto what rolls freely and into the disc |T| <= mu N
  *
  * where g is how far `a` has moved from `b`, and s its part across the axis.
+ *
+ * @param sticks gives the tangent of a contact that does not slip in place of the true one: it is symmetric, and a
+ * way on where the true one leads nowhere. The force is the same.
  */
-export function linkForce(link: Link, g: Vector, out: LinkForce): LinkForce {
+export function linkForce(link: Link, g: Vector, out: LinkForce, sticks = false): LinkForce {
   const n = link.axis;
   const along = dot(g, n);
   const normal = link.preload + link.stiffness * (-along - link.open);
   const k = out.tangent;
-  if (!(normal > 0)) {
+  out.across = origin;
+  // A support that just touches counts as closed in the tangent: else nothing would be there to begin with.
+  if (!(normal >= 0)) {
     out.normal = 0;
-    out.across = origin;
     k.fill(0);
     return out;
   }
   out.normal = normal;
-  out.across = origin;
   outer(k, -link.stiffness, n, n, true);
   if (link.kind !== 'contact' || link.shear === 0 || link.friction === 0) return out;
 
@@ -44,8 +47,8 @@ export function linkForce(link: Link, g: Vector, out: LinkForce): LinkForce {
   if (free !== undefined) t = minus(t, times(free, dot(t, free)));
   const pull = size(t);
   const most = link.friction * normal;
-  if (pull <= most) {
-    out.across = t;
+  if (sticks || pull <= most) {
+    out.across = pull <= most ? t : times(t, most / pull);
     across(k, -link.shear, n, free);
     return out;
   }

@@ -15,6 +15,7 @@ export interface Bordered {
 /** Scaled; out of balance by less than this is in balance. */
 const balanced = 1e-9;
 const iterations = 40;
+const mostJumps = 6;
 
 /**
  * One implicit over-damped step: finds q with R(q) + push * P - c (q - from) = 0, by Newton with backtracking, from
@@ -46,10 +47,10 @@ export function* dampedStep(
     return out.reduce((sum, v) => sum + v * v, 0);
   };
   let off = balance(q, border?.push ?? 0, now);
-  for (let i = 0; i < iterations; i++) {
-    if (largest(now) <= balanced) return true;
-    yield;
-    tangent(model, q, matrix, size);
+  let jumps = 0;
+
+  const direction = (sticks: boolean): boolean => {
+    tangent(model, q, matrix, size, sticks);
     for (let j = 0; j < n; j++) matrix[j * size + j] = (matrix[j * size + j] as number) - c;
     if (border !== undefined)
       for (let j = 0; j < n; j++) {
@@ -57,22 +58,31 @@ export function* dampedStep(
         matrix[n * size + j] = model.stiffest * (border.direction[j] as number);
       }
     for (let j = 0; j < size; j++) step[j] = -(now[j] as number);
-    if (!solveDense(matrix, step, size)) return false;
-    let accepted = false;
-    for (let part = 1; part > 1e-4; part /= 2) {
-      for (let j = 0; j < n; j++) tried[j] = (q[j] as number) + part * (step[j] as number);
-      const push = (border?.push ?? 0) + part * (step[n] ?? 0);
-      const then = balance(tried, push, next);
-      if (then < off * (1 - 1e-4 * part) || largest(next) <= balanced) {
-        q.set(tried);
-        now.set(next);
-        if (border !== undefined) border.push = push;
-        off = then;
-        accepted = true;
-        break;
-      }
-    }
-    if (!accepted) return false;
+    return solveDense(matrix, step, size);
+  };
+  const take = (part: number, least: number): boolean => {
+    for (let j = 0; j < n; j++) tried[j] = (q[j] as number) + part * (step[j] as number);
+    const push = (border?.push ?? 0) + part * (step[n] ?? 0);
+    const then = balance(tried, push, next);
+    if (!(then < off * least || largest(next) <= balanced)) return false;
+    q.set(tried);
+    now.set(next);
+    if (border !== undefined) border.push = push;
+    off = then;
+    return true;
+  };
+  const descends = (): boolean => {
+    for (let part = 1; part > 1e-4; part /= 2) if (take(part, 1 - 1e-4 * part)) return true;
+    return false;
+  };
+
+  for (let i = 0; i < iterations; i++) {
+    if (largest(now) <= balanced) return true;
+    yield;
+    if (direction(false) && descends()) continue;
+    // Where the true tangent leads nowhere: the one without slip, and then a whole step of the true one, uphill.
+    if (direction(true) && descends()) continue;
+    if (jumps++ === mostJumps || !direction(false) || !take(1, Number.POSITIVE_INFINITY)) return false;
   }
   return largest(now) <= balanced;
 }
