@@ -1,19 +1,21 @@
-import { emptyForce, linkForce, totalOn } from './link-law.js';
-import { addForce, type LinkEnd, type Model, movedAt } from './model.js';
-import { minus, times } from './vector.js';
+import { emptyForce, type LinkForce, linkForce } from './link-law.js';
+import type { Link, LinkEnd, Model } from './model.js';
 
 /** Sum of all that acts on the unknowns at q: loads and links. Zero where everything is in balance. */
-export function residual(model: Model, q: Float64Array, out: Float64Array): Float64Array {
+export function residual(model: Model, q: Float64Array, out: Float64Array): void {
+  out.fill(0);
   out.set(model.load);
-  const force = emptyForce();
   for (const link of model.links) {
-    linkForce(link, minus(movedAt(q, link.a), movedAt(q, link.b)), force);
-    if (force.normal === 0) continue;
-    const on = totalOn(link, force);
-    addForce(out, link.a, on);
-    addForce(out, link.b, times(on, -1));
+    forceOf(link, q, false);
+    const { normal } = force;
+    if (normal === 0) continue;
+    const n = link.axis;
+    const x = n.x * normal + force.x;
+    const y = n.y * normal + force.y;
+    const z = n.z * normal + force.z;
+    addAt(out, link.a, x, y, z);
+    addAt(out, link.b, -x, -y, -z);
   }
-  return out;
 }
 
 /**
@@ -30,9 +32,8 @@ export function tangent(
   sticks: boolean,
 ): void {
   into.fill(0);
-  const force = emptyForce();
   for (const link of model.links) {
-    linkForce(link, minus(movedAt(q, link.a), movedAt(q, link.b)), force, sticks);
+    if (!forceOf(link, q, sticks)) continue;
     addBlock(into, stride, link.a, link.a, force.tangent, 1);
     addBlock(into, stride, link.a, link.b, force.tangent, -1);
     addBlock(into, stride, link.b, link.a, force.tangent, -1);
@@ -40,7 +41,60 @@ export function tangent(
   }
 }
 
+// Room to work in, used within one call only.
+const force: LinkForce = emptyForce();
 const wide = new Float64Array(18);
+
+/** The force of a link at q, left in `force`. @returns whether it is closed. */
+function forceOf(link: Link, q: Float64Array, sticks: boolean): boolean {
+  let x = 0;
+  let y = 0;
+  let z = 0;
+  const { a, b } = link;
+  if (a.first >= 0) {
+    const i = a.first;
+    x = q[i] as number;
+    y = q[i + 1] as number;
+    z = q[i + 2] as number;
+    if (a.turns) {
+      const tx = q[i + 3] as number;
+      const ty = q[i + 4] as number;
+      const tz = q[i + 5] as number;
+      x += ty * a.arm.z - tz * a.arm.y;
+      y += tz * a.arm.x - tx * a.arm.z;
+      z += tx * a.arm.y - ty * a.arm.x;
+    }
+  }
+  if (b.first >= 0) {
+    const i = b.first;
+    x -= q[i] as number;
+    y -= q[i + 1] as number;
+    z -= q[i + 2] as number;
+    if (b.turns) {
+      const tx = q[i + 3] as number;
+      const ty = q[i + 4] as number;
+      const tz = q[i + 5] as number;
+      x -= ty * b.arm.z - tz * b.arm.y;
+      y -= tz * b.arm.x - tx * b.arm.z;
+      z -= tx * b.arm.y - ty * b.arm.x;
+    }
+  }
+  linkForce(link, x, y, z, force, sticks);
+  return force.tangent[0] !== 0 || force.tangent[4] !== 0 || force.tangent[8] !== 0;
+}
+
+function addAt(out: Float64Array, end: LinkEnd, x: number, y: number, z: number): void {
+  const i = end.first;
+  if (i < 0) return;
+  add(out, i, x);
+  add(out, i + 1, y);
+  add(out, i + 2, z);
+  if (!end.turns) return;
+  const r = end.arm;
+  add(out, i + 3, r.y * z - r.z * y);
+  add(out, i + 4, r.z * x - r.x * z);
+  add(out, i + 5, r.x * y - r.y * x);
+}
 
 /** Adds sign * D_i' K D_j, where D takes the unknowns of a member to the displacement of the end. */
 function addBlock(
@@ -66,18 +120,20 @@ function addBlock(
     wide[6 * row + 4] = x * r.z - z * r.x;
     wide[6 * row + 5] = y * r.x - x * r.y;
   }
+  const a = i.arm;
+  const top = i.first * stride + j.first;
   for (let column = 0; column < columns; column++) {
     const x = wide[column] as number;
     const y = wide[6 + column] as number;
     const z = wide[12 + column] as number;
-    add(into, i.first * stride + j.first + column, x);
-    add(into, (i.first + 1) * stride + j.first + column, y);
-    add(into, (i.first + 2) * stride + j.first + column, z);
+    const at = top + column;
+    add(into, at, x);
+    add(into, at + stride, y);
+    add(into, at + 2 * stride, z);
     if (!i.turns) continue;
-    const a = i.arm;
-    add(into, (i.first + 3) * stride + j.first + column, a.y * z - a.z * y);
-    add(into, (i.first + 4) * stride + j.first + column, a.z * x - a.x * z);
-    add(into, (i.first + 5) * stride + j.first + column, a.x * y - a.y * x);
+    add(into, at + 3 * stride, a.y * z - a.z * y);
+    add(into, at + 4 * stride, a.z * x - a.x * z);
+    add(into, at + 5 * stride, a.x * y - a.y * x);
   }
 }
 

@@ -1,8 +1,8 @@
-import { emptyForce, linkForce } from './link-law.js';
-import { type Model, movedAt } from './model.js';
+import { linksAt } from './link-law.js';
+import type { Model } from './model.js';
 import type { Scene, Vector } from './scene.js';
 import type { State } from './state.js';
-import { minus, times } from './vector.js';
+import { times } from './vector.js';
 
 /** What every element that is there carries, N. An element that waits or is lost has no row. */
 export interface Forces {
@@ -36,12 +36,10 @@ export function forcesAt(model: Model, q: Float64Array): Forces {
   const contacts: ContactForce[] = [];
   const struts: AxialForce[] = [];
   const ties: AxialForce[] = [];
-  const force = emptyForce();
-  for (const link of model.links) {
-    linkForce(link, minus(movedAt(q, link.a), movedAt(q, link.b)), force);
-    const n = force.normal * model.force;
+  for (const { link, normal, across } of linksAt(model, q)) {
+    const n = normal * model.force;
     if (link.kind === 'contact')
-      contacts.push({ id: link.id, normal: n, friction: times(force.across, model.force) });
+      contacts.push({ id: link.id, normal: n, friction: times(across, model.force) });
     else (link.kind === 'strut' ? struts : ties).push({ id: link.id, force: n });
   }
   return { contacts, struts, ties };

@@ -14,8 +14,8 @@ export interface Bordered {
 
 /** Scaled; out of balance by less than this is in balance. */
 const balanced = 1e-9;
-const iterations = 40;
-const mostJumps = 6;
+const iterations = 16;
+const mostJumps = 3;
 
 /**
  * One implicit over-damped step: finds q with R(q) + push * P - c (q - from) = 0, by Newton with backtracking, from

@@ -1,5 +1,6 @@
 import { unknownsOf } from './forces.js';
-import { modelOf, movedAt } from './model.js';
+import { relativeMove } from './link-law.js';
+import { modelOf } from './model.js';
 import type { Scene } from './scene.js';
 import type { State } from './state.js';
 import { dot, minus } from './vector.js';
@@ -31,7 +32,7 @@ export function place(scene: Scene, state: State, ids: Iterable<string>): State 
   const ties = [...placed.ties];
   for (const link of model.links) {
     const isNew = (rows: readonly { readonly presence: string }[]) => rows[link.row]?.presence === 'waiting';
-    const g = minus(movedAt(q, link.a), movedAt(q, link.b));
+    const g = relativeMove(q, link);
     const along = dot(g, link.axis);
     const zero = -along * model.length;
     if (link.kind === 'contact' && isNew(state.contacts)) {

@@ -1,4 +1,5 @@
-import { addForce, type Link, type Model, modelOf, movedAt, vectorAt } from './model.js';
+import { relativeMove } from './link-law.js';
+import { addForce, type Link, type Model, modelOf, vectorAt } from './model.js';
 import { largest } from './newton.js';
 import type { Scene, Vector } from './scene.js';
 import type { State } from './state.js';
@@ -92,8 +93,8 @@ function mostHelpful(model: Model, left: Float64Array): Float64Array | undefined
   let best: { readonly link: Link; readonly force: Vector } | undefined;
   let most = 1e-11 * scale;
   for (const link of model.links) {
-    const force = strongestAgainst(link, relative(link, left));
-    const gain = -dot(force, relative(link, left)) / size(force);
+    const force = strongestAgainst(link, relativeMove(left, link));
+    const gain = -dot(force, relativeMove(left, link)) / size(force);
     if (gain > most) {
       most = gain;
       best = { link, force };
@@ -120,12 +121,10 @@ function strongestAgainst(link: Link, v: Vector): Vector {
   return speed === 0 ? link.axis : plus(link.axis, times(t, -link.friction / speed));
 }
 
-const relative = (link: Link, q: Float64Array): Vector => minus(movedAt(q, link.a), movedAt(q, link.b));
-
 /** How fast the most closing link closes along a motion, friction counted: at most zero for a proof. */
 function closingOf(model: Model, motion: Float64Array): number {
   return model.links.reduce((most, link) => {
-    const v = relative(link, motion);
+    const v = relativeMove(motion, link);
     return Math.max(most, -dot(strongestAgainst(link, v), v));
   }, 0);
 }

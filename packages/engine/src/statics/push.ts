@@ -1,8 +1,8 @@
 import { problemsOf } from './check-scene.js';
 import { imbalanceOf } from './equilibrium.js';
 import { type Forces, forcesAt, stateAt, type Use, unknownsOf, usesOf } from './forces.js';
-import { emptyForce, linkForce } from './link-law.js';
-import { addForce, type Model, modelOf, movedAt } from './model.js';
+import { linksAt, relativeMove } from './link-law.js';
+import { addForce, type Model, modelOf } from './model.js';
 import { along, type Bordered } from './newton.js';
 import type { NotSolved } from './outcome.js';
 import { farthest, relax, takeNote } from './relax.js';
@@ -19,6 +19,11 @@ export interface Held {
   /** N: the greatest push that was held on the way, in balance and within ratings and the movement limit. */
   readonly push: number;
   readonly ends: PushEnd;
+  /**
+   * N: where the push first dropped by over 0.2 % before something caught it again, below `push`. A steady push of
+   * that size lets it jump, and only slow movement was looked at. Left out: it never did.
+   */
+  readonly snapsAt?: number;
   /** m that the pushed point had moved along the push. */
   readonly moved: number;
   /** At that push. */
@@ -171,12 +176,10 @@ function mayCatch(model: Model, points: readonly Point[]): boolean {
   const reach =
     (model.movementLimit - farthest(model, last.q, origin).distance) /
     farthest(model, way, new Float64Array(way.length)).distance;
-  const force = emptyForce();
-  return model.links.some((link) => {
-    const g = minus(movedAt(last.q, link.a), movedAt(last.q, link.b));
-    if (linkForce(link, g, force).normal > 0) return false;
-    const open = link.open - link.preload / link.stiffness + dot(g, link.axis);
-    const closes = -dot(minus(movedAt(way, link.a), movedAt(way, link.b)), link.axis);
+  return linksAt(model, last.q).some(({ link, move, normal }) => {
+    if (normal > 0) return false;
+    const open = link.open - link.preload / link.stiffness + dot(move, link.axis);
+    const closes = -dot(relativeMove(way, link), link.axis);
     return closes > 0 && open <= closes * reach;
   });
 }
@@ -220,5 +223,25 @@ function finish(
   const { force, moment, inadmissible } = imbalanceOf(scene, state, forces, [pushed]);
   if (isOut(model, force, moment, inadmissible)) return outOfBalance(force, moment, inadmissible);
   const moved = best.distance * model.length;
-  return { kind: 'held', push: size, ends, moved, forces, state, imbalance: { force, moment } };
+  const snap = firstSnap(points.slice(0, points.indexOf(best) + 1));
+  return {
+    kind: 'held',
+    push: size,
+    ends,
+    ...(snap === undefined ? {} : { snapsAt: snap * model.force }),
+    moved,
+    forces,
+    state,
+    imbalance: { force, moment },
+  };
+}
+
+/** The push before the first drop by over 0.2 %. */
+function firstSnap(points: readonly Point[]): number | undefined {
+  let peak = 0;
+  for (const { push } of points) {
+    if (push < 0.998 * peak) return peak;
+    peak = Math.max(peak, push);
+  }
+  return undefined;
 }

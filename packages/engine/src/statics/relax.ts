@@ -1,6 +1,7 @@
-import { emptyForce, linkForce } from './link-law.js';
+import { residual } from './assemble.js';
+import { linksAt } from './link-law.js';
 import { type Member, type Model, movedAt, vectorAt } from './model.js';
-import { type Bordered, dampedStep } from './newton.js';
+import { type Bordered, dampedStep, largest } from './newton.js';
 import { dot, minus, size, times } from './vector.js';
 
 export type Relaxed =
@@ -15,8 +16,7 @@ const steps = 400;
 
 /**
  * Lets the model come to rest by over-damped steps: c (q - q_k) is the part of the load that is not yet carried, and
- * c is as small as Newton allows. Friction is taken note of after each step. Where one step would go far, it is taken
- * in smaller ones, so that nothing is passed over on the way.
+ * c is as small as Newton allows. Friction is taken note of after each step.
  *
  * @param q changed: where things are.
  * @param origin where movement is counted from.
@@ -31,7 +31,9 @@ export function* relax(
 ): Generator<void, Relaxed> {
   const least = 1e-9 * model.stiffest;
   const from = Float64Array.from(q);
+  const out = new Float64Array(model.unknowns);
   let c = least;
+  let floor = least;
   let guess = firstGuess;
   for (let i = 0; i < steps; i++) {
     const push = border?.push ?? 0;
@@ -45,11 +47,16 @@ export function* relax(
       if (c > 1e6 * model.stiffest) return { kind: 'no convergence' };
       continue;
     }
-    const far = farthest(model, q, from).distance;
-    if (far > model.movementLimit / 4 && border === undefined) {
-      q.set(from);
-      c *= Math.max(3, (8 * far) / model.movementLimit);
-      continue;
+    // A step past the limit is taken in smaller ones, so that nothing is passed over on the way.
+    if (border === undefined && movedBeyond(model, q, origin).length > 0) {
+      const far = farthest(model, q, from).distance;
+      if (far > model.movementLimit / 4) {
+        residual(model, from, out);
+        floor = Math.max(3 * c, (8 * largest(out)) / model.movementLimit);
+        c = floor;
+        q.set(from);
+        continue;
+      }
     }
     takeNote(model, q);
     const beyond = movedBeyond(model, q, origin);
@@ -59,20 +66,17 @@ export function* relax(
       driven = Math.max(driven, c * Math.abs((q[j] as number) - (from[j] as number)));
     if (driven <= rest) return { kind: 'still' };
     from.set(q);
-    c = Math.max(least, c / 10);
+    floor = Math.max(least, floor / 2);
+    c = Math.max(floor, c / 10);
   }
   return { kind: 'no convergence' };
 }
 
 /** Takes note of slip and friction at q, from which friction goes on. */
 export function takeNote(model: Model, q: Float64Array): void {
-  const force = emptyForce();
-  for (const link of model.links) {
-    if (link.kind !== 'contact') continue;
-    const g = minus(movedAt(q, link.a), movedAt(q, link.b));
-    linkForce(link, g, force);
-    link.held = force.across;
-    link.slip = minus(g, times(link.axis, dot(g, link.axis)));
+  for (const { link, move, across } of linksAt(model, q)) {
+    link.held = across;
+    link.slip = minus(move, times(link.axis, dot(move, link.axis)));
   }
 }
 
