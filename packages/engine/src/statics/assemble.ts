@@ -3,12 +3,10 @@ import type { Link, LinkEnd, Model } from './model.js';
 
 /** Sum of all that acts on the unknowns at q: loads and links. Zero where everything is in balance. */
 export function residual(model: Model, q: Float64Array, out: Float64Array): void {
-  out.fill(0);
   out.set(model.load);
   for (const link of model.links) {
-    forceOf(link, q, false);
+    forceOf(link, q);
     const { normal } = force;
-    if (normal === 0) continue;
     const n = link.axis;
     const x = n.x * normal + force.x;
     const y = n.y * normal + force.y;
@@ -21,19 +19,12 @@ export function residual(model: Model, q: Float64Array, out: Float64Array): void
 /**
  * The analytic derivative of `residual` at q. Not symmetric where a contact slips.
  *
- * @param sticks takes every closed contact as one that does not slip.
  * @param into rows of `stride` numbers; cleared first.
  */
-export function tangent(
-  model: Model,
-  q: Float64Array,
-  into: Float64Array,
-  stride: number,
-  sticks: boolean,
-): void {
+export function tangent(model: Model, q: Float64Array, into: Float64Array, stride: number): void {
   into.fill(0);
   for (const link of model.links) {
-    if (!forceOf(link, q, sticks)) continue;
+    if (!forceOf(link, q)) continue;
     addBlock(into, stride, link.a, link.a, force.tangent, 1);
     addBlock(into, stride, link.a, link.b, force.tangent, -1);
     addBlock(into, stride, link.b, link.a, force.tangent, -1);
@@ -45,8 +36,8 @@ export function tangent(
 const force: LinkForce = emptyForce();
 const wide = new Float64Array(18);
 
-/** The force of a link at q, left in `force`. @returns whether it is closed. */
-function forceOf(link: Link, q: Float64Array, sticks: boolean): boolean {
+/** The force of a link at q, left in `force`. @returns whether it gives way to any motion. */
+function forceOf(link: Link, q: Float64Array): boolean {
   let x = 0;
   let y = 0;
   let z = 0;
@@ -79,7 +70,7 @@ function forceOf(link: Link, q: Float64Array, sticks: boolean): boolean {
       z -= tx * b.arm.y - ty * b.arm.x;
     }
   }
-  linkForce(link, x, y, z, force, sticks);
+  linkForce(link, x, y, z, force);
   return force.tangent[0] !== 0 || force.tangent[4] !== 0 || force.tangent[8] !== 0;
 }
 

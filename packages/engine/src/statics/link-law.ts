@@ -14,7 +14,13 @@ export interface LinkForce {
   readonly tangent: Float64Array;
 }
 
-export const emptyForce = (): LinkForce => ({ normal: 0, x: 0, y: 0, z: 0, tangent: new Float64Array(9) });
+export const emptyForce = (): LinkForce => ({
+  normal: 0,
+  x: 0,
+  y: 0,
+  z: 0,
+  tangent: new Float64Array(9),
+});
 
 /**
  * The law of a link:
@@ -25,33 +31,23 @@ export const emptyForce = (): LinkForce => ({ normal: 0, x: 0, y: 0, z: 0, tange
  * where g is how far `a` has moved from `b`, and s its part across the axis. Written out in numbers: it is asked
  * thousands of times a second.
  *
- * @param sticks gives the tangent of a contact that does not slip in place of the true one: it is symmetric, and a
- * way on where the true one leads nowhere. The force is the same.
+ * Where the link has a bound, that stands in for mu N: then all forces come from a convex energy.
  */
-export function linkForce(
-  link: Link,
-  gx: number,
-  gy: number,
-  gz: number,
-  out: LinkForce,
-  sticks = false,
-): void {
+export function linkForce(link: Link, gx: number, gy: number, gz: number, out: LinkForce): void {
   const n = link.axis;
   const k = out.tangent;
   const along = gx * n.x + gy * n.y + gz * n.z;
   const normal = link.preload + link.stiffness * (-along - link.open);
+  // A support that just touches counts as closed in the tangent: else nothing would be there to begin with.
+  const closed = normal >= 0;
+  const bounded = link.bound >= 0;
+  out.normal = closed ? normal : 0;
   out.x = 0;
   out.y = 0;
   out.z = 0;
   k.fill(0);
-  // A support that just touches counts as closed in the tangent: else nothing would be there to begin with.
-  if (!(normal >= 0)) {
-    out.normal = 0;
-    return;
-  }
-  out.normal = normal;
-  addOuter(k, -link.stiffness, n.x, n.y, n.z, n.x, n.y, n.z);
-  if (link.shear === 0 || link.friction === 0) return;
+  if (closed) addOuter(k, -link.stiffness, n.x, n.y, n.z, n.x, n.y, n.z);
+  if ((!closed && !bounded) || link.shear === 0 || link.friction === 0) return;
 
   const kt = link.shear;
   let tx = link.held.x - kt * (gx - along * n.x - link.slip.x);
@@ -69,16 +65,16 @@ export function linkForce(
     }
   }
   const pull = Math.sqrt(tx * tx + ty * ty + tz * tz);
-  const most = link.friction * normal;
-  const part = pull <= most ? 1 : most / pull;
+  const most = bounded ? link.bound : link.friction * normal;
+  const over = Math.max(0, pull - most);
+  const part = over === 0 ? 1 : most / pull;
   out.x = tx * part;
   out.y = ty * part;
   out.z = tz * part;
-  const slips = !sticks && pull > most;
-  addAcross(k, slips ? -kt * part : -kt, n, free);
-  if (!slips) return;
+  addAcross(k, -kt * part, n, free);
+  if (over === 0) return;
   const [ex, ey, ez] = [tx / pull, ty / pull, tz / pull];
-  addOuter(k, -link.friction * link.stiffness, ex, ey, ez, n.x, n.y, n.z);
+  if (!bounded) addOuter(k, -link.friction * link.stiffness, ex, ey, ez, n.x, n.y, n.z);
   addOuter(k, kt * part, ex, ey, ez, ex, ey, ez);
 }
 

@@ -65,6 +65,8 @@ export interface Link {
   /** Of contacts, as last taken note of: slip across the axis, and friction on `a`. */
   slip: Vector;
   held: Vector;
+  /** The greatest friction, where it is taken as given while the solver looks for a way on; else below zero. */
+  bound: number;
 }
 
 export function modelOf(scene: Scene, state: State): Model {
@@ -160,6 +162,7 @@ function linksOf(scene: Scene, state: State, find: Find, force: number, length: 
       rolling: along && { along, forward: c.rolling.stopsForward, back: c.rolling.stopsBack },
       slip: times(s.slip, 1 / length),
       held: times(s.friction, 1 / force),
+      bound: -1,
     });
   }
   const axial = (
@@ -196,6 +199,7 @@ function linksOf(scene: Scene, state: State, find: Find, force: number, length: 
       rolling: undefined,
       slip: origin,
       held: origin,
+      bound: -1,
     });
   };
   for (const [row, s] of scene.struts.entries())
