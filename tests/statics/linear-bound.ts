@@ -16,7 +16,7 @@ export function linearProgram(
   state: statics.State,
   cone: 'outer' | 'inner',
   push?: statics.Push,
-  sides = 48,
+  sides = 16,
 ): LinearProgram {
   const there = <T>(of: readonly T[], rows: readonly { readonly presence: string }[]) =>
     of.filter((_, i) => rows[i]?.presence === 'there');
@@ -93,6 +93,10 @@ export function linearProgram(
     objective: columns.map((_, i) => (push !== undefined && i === columns.length - 1 ? 1 : 0)),
     rows: [
       ...load.map((v, r) => ({ of: columns.map((c) => c.of[r] ?? 0), is: '=' as const, right: -v })),
+      // No push has no end: it is cut off where no plan comes near.
+      ...(push === undefined
+        ? []
+        : [{ of: columns.map((_, i) => (i === columns.length - 1 ? 1 : 0)), is: '<=' as const, right: 1e4 }]),
       ...Array.from({ length: cones }, (_, r) => ({
         of: columns.map((c) => c.cone.get(r) ?? 0),
         is: '<=' as const,
@@ -128,7 +132,8 @@ function around(c: statics.Contact, sides: number): readonly Vector[] {
     let a = Math.cos(angle);
     const b = Math.sin(angle);
     // Friction against the motion along +u is stopped forward; what nothing stops is not there.
-    if (c.rolling !== undefined && ((a < 0 && !c.rolling.stopsForward) || (a > 0 && !c.rolling.stopsBack))) a = 0;
+    if (c.rolling !== undefined && ((a < 0 && !c.rolling.stopsForward) || (a > 0 && !c.rolling.stopsBack)))
+      a = 0;
     return { x: a * u.x + b * v.x, y: a * u.y + b * v.y, z: a * u.z + b * v.z };
   });
 }
