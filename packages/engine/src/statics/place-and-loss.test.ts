@@ -76,11 +76,11 @@ describe('losing', () => {
   it('does not change the state that it was given', () => {
     const scene = block({ length: 4, width: 2, height: 2 }, 0.4);
     const before = start(scene);
-    const copy = structuredClone(before);
+    const copy = JSON.stringify(before);
     lose(scene, before, ['0 1']);
     const given = settle(scene, before);
     while (given.next().done !== true);
-    expect(before).toEqual(copy);
+    expect(JSON.stringify(before)).toBe(copy);
   });
 });
 
