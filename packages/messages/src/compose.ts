@@ -7,7 +7,11 @@ export type MessageId = keyof MessageHoles;
 
 /** The ids of messages that have no holes: terms, labels, fixed sentences. */
 export type TermId = {
-  [Id in MessageId]: MessageHoles[Id] extends NoHoles ? (keyof MessageHoles[Id] extends never ? Id : never) : never;
+  [Id in MessageId]: MessageHoles[Id] extends NoHoles
+    ? keyof MessageHoles[Id] extends never
+      ? Id
+      : never
+    : never;
 }[MessageId];
 
 /** A message with what goes into its holes. A hole that is missing, misspelt or of another kind does not compile. */

@@ -14,6 +14,8 @@ export type Expression =
       readonly right: Expression;
     }
   | { readonly kind: 'call'; readonly name: FormulaFunction; readonly of: readonly Expression[] }
+  /** `of (= same)`: the same written out beside it; it counts once. */
+  | { readonly kind: 'written out'; readonly of: Expression; readonly same: Expression }
   /** `value, where name = of`. */
   | {
       readonly kind: 'where';
@@ -29,6 +31,7 @@ const functions = {
   sqrt: (x: number) => Math.sqrt(x),
   sin: (x: number) => Math.sin(x),
   cos: (x: number) => Math.cos(x),
+  tan: (x: number) => Math.tan(x),
   arctan: (x: number) => Math.atan(x),
   min: (...x: readonly number[]) => Math.min(...x),
   max: (...x: readonly number[]) => Math.max(...x),
@@ -90,6 +93,12 @@ class Reader {
 
   #power(): Expression {
     const of = this.#atom();
+    if (this.#tokens[this.#at] === '(' && this.#tokens[this.#at + 1] === '=') {
+      this.#at += 2;
+      const same = this.#sum();
+      this.#expect(')');
+      return { kind: 'written out', of, same };
+    }
     return this.#take('²') ? { kind: 'square', of } : of;
   }
 
@@ -150,6 +159,8 @@ export function inputsOf(e: Expression): readonly string[] {
       return unique([...inputsOf(e.left), ...inputsOf(e.right)]);
     case 'call':
       return unique(e.of.flatMap(inputsOf));
+    case 'written out':
+      return unique([...inputsOf(e.of), ...inputsOf(e.same)]);
     case 'where':
       return unique([...inputsOf(e.value).filter((n) => n !== e.name), ...inputsOf(e.of)]);
   }
@@ -172,6 +183,7 @@ export function evaluateFormula(e: Expression, over: ReadonlyMap<string, number>
     case 'negative':
       return -value(e.of);
     case 'group':
+    case 'written out':
       return value(e.of);
     case 'square':
       return value(e.of) ** 2;

@@ -114,7 +114,8 @@ export const shown = (f: ShownFigure): Quantity => ({
 });
 
 /** One number as a figure of that kind would print it. */
-export const shownAs = (f: ShownFigure, value: number): Quantity => shown({ ...f, value: { low: value, high: value } });
+export const shownAs = (f: ShownFigure, value: number): Quantity =>
+  shown({ ...f, value: { low: value, high: value } });
 
 /**
  * A demand beside its limit, each at its worst end, printed so that they read in the order in which they are.

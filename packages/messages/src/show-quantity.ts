@@ -14,7 +14,13 @@ import { dimensionOf, type QuantityKind, unitOf } from './quantity-kind.js';
 const significant = 3;
 
 /** Kinds that a model computes, and that are known to three digits at best. */
-const computedKinds: ReadonlySet<QuantityKind> = new Set(['force', 'stress', 'pressure', 'area', 'stiffness']);
+const computedKinds: ReadonlySet<QuantityKind> = new Set([
+  'force',
+  'stress',
+  'pressure',
+  'area',
+  'stiffness',
+]);
 
 /** Whether a US reader takes it from a tape. */
 const onTape = (kind: QuantityKind, units: System) =>
@@ -27,7 +33,14 @@ export function showQuantity(q: Quantity, units: System): string | undefined {
   const feet = q.quantity !== 'length';
   if (q.beside !== undefined) {
     const { side, limit, value: other } = q.beside;
-    const own = side === 'demand' ? (limit === 'most' ? q.value.high : q.value.low) : limit === 'most' ? q.value.low : q.value.high;
+    const own =
+      side === 'demand'
+        ? limit === 'most'
+          ? q.value.high
+          : q.value.low
+        : limit === 'most'
+          ? q.value.low
+          : q.value.high;
     const [demand, bound] = side === 'demand' ? [own, other] : [other, own];
     const pair = onTape(q.quantity, units)
       ? showTapePair(demand, bound, { limit, feet })
@@ -54,7 +67,4 @@ const show = (
   units: System,
   options: ShowOptions,
 ): string | undefined =>
-  value === undefined
-    ? undefined
-    : showRange(value, dimensionOf(quantity), unitOf(quantity, units), options);
-
+  value === undefined ? undefined : showRange(value, dimensionOf(quantity), unitOf(quantity, units), options);

@@ -69,6 +69,8 @@ function writeExpression(e: Expression, writer: Writer, input: (name: string) =>
       return `${write(e.of)}²`;
     case 'binary':
       return `${write(e.left)} ${e.sign} ${write(e.right)}`;
+    case 'written out':
+      return `${write(e.of)} (= ${write(e.same)})`;
     case 'where':
       return `${write(e.value)}, ${e.name} = ${write(e.of)}`;
     case 'call':
@@ -87,6 +89,7 @@ function writeCall(
       return `√(${a})`;
     case 'sin':
     case 'cos':
+    case 'tan':
     case 'arctan':
       return `${name}(${a})`;
     case 'min':

@@ -101,7 +101,7 @@ function cribResult(c: CribWorking, w: Workings, pressure: Figure | undefined): 
 }
 
 function stepChockResult(s: StepChockWorking, w: Workings): Unjudged {
-  const load = w.loads().get(s.chock.id)?.load ?? unknownLoad(w.plan.display);
+  const load = w.loads().get(s.chock.id)?.load ?? unknownLoad();
   return {
     id: s.chock.id,
     name: s.chock.name,
@@ -110,7 +110,7 @@ function stepChockResult(s: StepChockWorking, w: Workings): Unjudged {
       s.height,
       s.capacity,
       load,
-      useOf(load, s.capacity, w.plan.display),
+      useOf(load, s.capacity),
       s.gap,
       asBuilt(s.chock.id, w),
       bound(s.chock.id, w),

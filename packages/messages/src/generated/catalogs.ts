@@ -3,6 +3,237 @@ import type { HoleKinds as H, NoHoles } from '../hole-kinds.js';
 
 /** Every message with its holes and their kinds. */
 export interface MessageHoles {
+  readonly 'figure.a-sixth-of-the-width': NoHoles;
+  readonly 'figure.across-the-grain': { readonly species: H['name'] };
+  readonly 'figure.allowable-bearing-of': { readonly surface: H['name'] };
+  readonly 'figure.allowable-stress-across-the-grain': NoHoles;
+  readonly 'figure.along-the-strut': { readonly load: H['phrase'] };
+  readonly 'figure.angle': NoHoles;
+  readonly 'figure.angle-as-written': NoHoles;
+  readonly 'figure.angle-to-the-ground': NoHoles;
+  readonly 'figure.area-of-the-foot': NoHoles;
+  readonly 'figure.area-of-the-pad': NoHoles;
+  readonly 'figure.area-on-the-ground': NoHoles;
+  readonly 'figure.at-its-angle': NoHoles;
+  readonly 'figure.back-from-its-front': NoHoles;
+  readonly 'figure.bearing-length-factor': NoHoles;
+  readonly 'figure.between-the-outer-faces-of-the-outer': NoHoles;
+  readonly 'figure.between-the-strap-and-the-way-the': NoHoles;
+  readonly 'figure.between-the-strap-and-the-way-the-2': NoHoles;
+  readonly 'figure.bridge-formula': { readonly spread: H['figure']; readonly axles: H['count'] };
+  readonly 'figure.capacity': NoHoles;
+  readonly 'figure.capacity-along-the-post': NoHoles;
+  readonly 'figure.capacity-of-a-contact': NoHoles;
+  readonly 'figure.cargo-at-its-heaviest-wherever-it-may': NoHoles;
+  readonly 'figure.cargo-bears-on-two-groups-of-axles': NoHoles;
+  readonly 'figure.carried': NoHoles;
+  readonly 'figure.centre-of': { readonly cargo: H['name'] };
+  readonly 'figure.centre-of-the-empty-vehicle': NoHoles;
+  readonly 'figure.contacts-loaded': NoHoles;
+  readonly 'figure.contacts-that-meet-a-part': NoHoles;
+  readonly 'figure.courses': NoHoles;
+  readonly 'figure.courses-laid-on-the-ground': NoHoles;
+  readonly 'figure.crews-of-the-steps-under-way-at': NoHoles;
+  readonly 'figure.crossing': NoHoles;
+  readonly 'figure.depth-across-its-plies': NoHoles;
+  readonly 'figure.depth-along-its-plies': NoHoles;
+  readonly 'figure.distance-of-the-centre-from-the-line': NoHoles;
+  readonly 'figure.distance-of-the-centre-of-gravity-inside': NoHoles;
+  readonly 'figure.distance-of-this-support-from-that-line': NoHoles;
+  readonly 'figure.distance-to-the-nearest': NoHoles;
+  readonly 'figure.distance-to-the-part': NoHoles;
+  readonly 'figure.downward-force-at-the-foot': NoHoles;
+  readonly 'figure.dressed-depth': NoHoles;
+  readonly 'figure.dressed-width': NoHoles;
+  readonly 'figure.each-step-starts-when-those-it-waits': NoHoles;
+  readonly 'figure.empty': { readonly carrier: H['name'] };
+  readonly 'figure.empty-vehicle-cargo-at-its-heaviest': NoHoles;
+  readonly 'figure.empty-vehicle-cargo-in-this-case': NoHoles;
+  readonly 'figure.empty-weight': NoHoles;
+  readonly 'figure.first-to-last-axle': NoHoles;
+  readonly 'figure.foot-to-head-over-level-ground': NoHoles;
+  readonly 'figure.friction-needed': NoHoles;
+  readonly 'figure.friction-of-body-on': { readonly surface: H['name'] };
+  readonly 'figure.friction-of-its-tyres': NoHoles;
+  readonly 'figure.friction-that-holds-it': NoHoles;
+  readonly 'figure.from-the-balance-of-all-forces': NoHoles;
+  readonly 'figure.from-the-chock-to-the-edge-of': NoHoles;
+  readonly 'figure.from-the-contact-to-the-edge-of': NoHoles;
+  readonly 'figure.from-the-foot-up-to-the-head': NoHoles;
+  readonly 'figure.from-the-head-to-the-edge-of': NoHoles;
+  readonly 'figure.from-the-line-round-its-supports-to': NoHoles;
+  readonly 'figure.from-under-the-head-to-the-foot': NoHoles;
+  readonly 'figure.gap': NoHoles;
+  readonly 'figure.gap-left-above-the-step': NoHoles;
+  readonly 'figure.gap-that-the-wedges-close': NoHoles;
+  readonly 'figure.gap-to-close': NoHoles;
+  readonly 'figure.grade': NoHoles;
+  readonly 'figure.greatest-over-all-forces-that-only-push': NoHoles;
+  readonly 'figure.greatest-push-that-forces-within-friction-and': NoHoles;
+  readonly 'figure.half-width-of': { readonly body: H['name'] };
+  readonly 'figure.height': NoHoles;
+  readonly 'figure.height-limit': NoHoles;
+  readonly 'figure.height-of-the-centre-of-gravity': NoHoles;
+  readonly 'figure.height-of-the-push-above-the-ground': NoHoles;
+  readonly 'figure.height-of-the-step-that-meets-it': NoHoles;
+  readonly 'figure.its-load-empty-its-share-of-the': NoHoles;
+  readonly 'figure.least-depth': NoHoles;
+  readonly 'figure.least-depth-of-the-plies-together': NoHoles;
+  readonly 'figure.least-load-on-wheels-that-cannot-roll': NoHoles;
+  readonly 'figure.least-modulus': NoHoles;
+  readonly 'figure.least-modulus-wet-0-9': NoHoles;
+  readonly 'figure.least-push-held': { readonly toward: H['phrase'] };
+  readonly 'figure.legal-limit': NoHoles;
+  readonly 'figure.length': NoHoles;
+  readonly 'figure.length-of': { readonly body: H['name'] };
+  readonly 'figure.load': NoHoles;
+  readonly 'figure.load-as-built': NoHoles;
+  readonly 'figure.load-on': { readonly place: H['phrase'] };
+  readonly 'figure.load-on-these-axles': NoHoles;
+  readonly 'figure.longest-of': { readonly strut: H['name'] };
+  readonly 'figure.measured-in-the-plan': NoHoles;
+  readonly 'figure.middle-of-all-weight-empty-vehicle-and': NoHoles;
+  readonly 'figure.middle-of-loads-aside': { readonly body: H['name'] };
+  readonly 'figure.middle-of-loads-back': { readonly body: H['name'] };
+  readonly 'figure.middle-of-the-loaded-contacts-off-the': NoHoles;
+  readonly 'figure.middle-of-what-its-axles-and-kingpin': NoHoles;
+  readonly 'figure.middle-third-of-the-length-it-lies': NoHoles;
+  readonly 'figure.modulus-across-the-grain': NoHoles;
+  readonly 'figure.modulus-across-the-grain-crossing-height-of': NoHoles;
+  readonly 'figure.most-it-could-carry-by-statics-alone': NoHoles;
+  readonly 'figure.most-people-at-work-at-one-time': NoHoles;
+  readonly 'figure.needed-at-the-busiest': NoHoles;
+  readonly 'figure.of-all-that-stands-between-the-load': NoHoles;
+  readonly 'figure.of-crib': { readonly crib: H['name'] };
+  readonly 'figure.of-strut': { readonly strut: H['name'] };
+  readonly 'figure.of-the-section-in-the-way-it': NoHoles;
+  readonly 'figure.off': NoHoles;
+  readonly 'figure.off-the-part-beneath': NoHoles;
+  readonly 'figure.on-its-centre-line': NoHoles;
+  readonly 'figure.overhang': NoHoles;
+  readonly 'figure.overlap': NoHoles;
+  readonly 'figure.pad-that-would-do': NoHoles;
+  readonly 'figure.pairs-of-wedges': NoHoles;
+  readonly 'figure.people-who-come': NoHoles;
+  readonly 'figure.pieces-of-every-support-that-stands-at': NoHoles;
+  readonly 'figure.pitch-of-the-vehicle-and-grade-of': NoHoles;
+  readonly 'figure.place': NoHoles;
+  readonly 'figure.place-of-the-last-axle-place-of': NoHoles;
+  readonly 'figure.preload': NoHoles;
+  readonly 'figure.preload-of-the-wedges': NoHoles;
+  readonly 'figure.pressure-on-the-ground': NoHoles;
+  readonly 'figure.pretension': NoHoles;
+  readonly 'figure.pull': NoHoles;
+  readonly 'figure.pull-downhill': NoHoles;
+  readonly 'figure.pull-from-strut': { readonly strut: H['name'] };
+  readonly 'figure.push-on-each-end-of-a-pair': NoHoles;
+  readonly 'figure.push-that-it-holds-up-to': NoHoles;
+  readonly 'figure.push-that-tips-it-as-a-share': NoHoles;
+  readonly 'figure.rated-load-at-that-length': NoHoles;
+  readonly 'figure.rating-at': { readonly strut: H['name']; readonly reach: H['figure'] };
+  readonly 'figure.rise': NoHoles;
+  readonly 'figure.run-along-the-ground': NoHoles;
+  readonly 'figure.section': NoHoles;
+  readonly 'figure.seen-from-above': NoHoles;
+  readonly 'figure.settled-when-it-was-placed': NoHoles;
+  readonly 'figure.settling': NoHoles;
+  readonly 'figure.settling-front': { readonly body: H['name'] };
+  readonly 'figure.settling-rear': { readonly body: H['name'] };
+  readonly 'figure.settling-side': { readonly body: H['name'] };
+  readonly 'figure.settling-since-it-was-placed': NoHoles;
+  readonly 'figure.settling-there': { readonly body: H['name'] };
+  readonly 'figure.share-of-the-pull-along-the-thrust': NoHoles;
+  readonly 'figure.share-of-the-weight': NoHoles;
+  readonly 'figure.shims': NoHoles;
+  readonly 'figure.short-by': NoHoles;
+  readonly 'figure.shortest-of': { readonly strut: H['name'] };
+  readonly 'figure.sin-of-its-angle': NoHoles;
+  readonly 'figure.slenderness': NoHoles;
+  readonly 'figure.slenderness-across-its-plies': NoHoles;
+  readonly 'figure.slenderness-along-its-plies': NoHoles;
+  readonly 'figure.slope-of-the-captured-part': NoHoles;
+  readonly 'figure.square-to-that-line': NoHoles;
+  readonly 'figure.squeezes-down-by': NoHoles;
+  readonly 'figure.steepest-wedge-that-stays-by-itself': NoHoles;
+  readonly 'figure.stiffness': NoHoles;
+  readonly 'figure.stiffness-of-a-contact': NoHoles;
+  readonly 'figure.straight-from-end-to-end': NoHoles;
+  readonly 'figure.stress-allowed': { readonly species: H['name'] };
+  readonly 'figure.stress-along-the-grain': NoHoles;
+  readonly 'figure.stress-along-the-grain-wet-0-8': NoHoles;
+  readonly 'figure.strut-upward-part': { readonly strut: H['name'] };
+  readonly 'figure.sum-of-the-least-that-each-of': NoHoles;
+  readonly 'figure.the-greatest-over-all-forces-that-only': NoHoles;
+  readonly 'figure.the-heavy-end': NoHoles;
+  readonly 'figure.the-high-end': NoHoles;
+  readonly 'figure.the-high-end-of-the-head': NoHoles;
+  readonly 'figure.the-highest-step-that-goes-under': NoHoles;
+  readonly 'figure.the-load-rests-on-every-contact-that': NoHoles;
+  readonly 'figure.the-longest-it-may-be': NoHoles;
+  readonly 'figure.the-low-end-of-the-head': NoHoles;
+  readonly 'figure.the-post-is-straight-its-ends-are': NoHoles;
+  readonly 'figure.the-range-of-the-height': NoHoles;
+  readonly 'figure.the-slimmest-of-wedges-both-ends-driven': NoHoles;
+  readonly 'figure.the-supports-share-the-load-in-the': NoHoles;
+  readonly 'figure.the-supports-share-the-loads-of-all': NoHoles;
+  readonly 'figure.timber-length': NoHoles;
+  readonly 'figure.timber-squeezes-across-the-grain-alone-all': NoHoles;
+  readonly 'figure.timbers-on-the-ground': NoHoles;
+  readonly 'figure.time-from-first-to-last': NoHoles;
+  readonly 'figure.toward-the-passenger-side': NoHoles;
+  readonly 'figure.turned': { readonly across: H['figure']; readonly up: H['figure']; readonly lies: H['name'] };
+  readonly 'figure.underside-of': { readonly part: H['name'] };
+  readonly 'figure.underside-of-the-captured-part': NoHoles;
+  readonly 'figure.upward-in-all': NoHoles;
+  readonly 'figure.upward-part-of': { readonly load: H['phrase'] };
+  readonly 'figure.use-of-capacity': NoHoles;
+  readonly 'figure.wedges-dry-and-without-grease-ice-or': NoHoles;
+  readonly 'figure.weight': NoHoles;
+  readonly 'figure.weight-as-carried': { readonly body: H['name'] };
+  readonly 'figure.weight-as-written': NoHoles;
+  readonly 'figure.weight-of': { readonly body: H['name'] };
+  readonly 'figure.wet-service-factor': NoHoles;
+  readonly 'figure.what-buckling-leaves-across-its-plies': NoHoles;
+  readonly 'figure.what-buckling-leaves-along-its-plies': NoHoles;
+  readonly 'figure.what-buckling-leaves-cp': NoHoles;
+  readonly 'figure.what-it-closes': NoHoles;
+  readonly 'figure.what-it-holds': { readonly anchor: H['name'] };
+  readonly 'figure.what-it-stands-on': NoHoles;
+  readonly 'figure.what-it-stands-on-carries': NoHoles;
+  readonly 'figure.width-of-the-way-out': NoHoles;
+  readonly 'figure.width-outside-to-outside-of-contacts': NoHoles;
+  readonly 'figure.with-cargo': { readonly carrier: H['name'] };
+  readonly 'figure.working-load-limit': NoHoles;
+  readonly 'figure.item-long': { readonly item: H['name']; readonly length: H['quantity'] };
+  readonly 'limit.crossing-stress': NoHoles;
+  readonly 'limit.crossing-basis': NoHoles;
+  readonly 'limit.crossing-rounding': NoHoles;
+  readonly 'limit.height-ratio-all-contacts': NoHoles;
+  readonly 'limit.height-ratio-some-contacts': NoHoles;
+  readonly 'limit.height-ratio-one-contact': NoHoles;
+  readonly 'limit.least-overhang': NoHoles;
+  readonly 'limit.most-overhang': NoHoles;
+  readonly 'limit.wedge-travel': NoHoles;
+  readonly 'limit.joist-reach': NoHoles;
+  readonly 'limit.contact-alignment': NoHoles;
+  readonly 'limit.steepest-capture': NoHoles;
+  readonly 'limit.least-strut-angle': NoHoles;
+  readonly 'limit.most-strut-angle': NoHoles;
+  readonly 'limit.push-margin': NoHoles;
+  readonly 'limit.push-height': NoHoles;
+  readonly 'limit.use-limit': NoHoles;
+  readonly 'limit.friction-timber-on-timber': NoHoles;
+  readonly 'limit.friction-timber-on-metal': NoHoles;
+  readonly 'limit.friction-strut-foot': NoHoles;
+  readonly 'limit.grade-needing-chocks': NoHoles;
+  readonly 'limit.dressed-size-of-8x8': NoHoles;
+  readonly 'limit.axle-limit-single': NoHoles;
+  readonly 'limit.axle-limit-tandem': NoHoles;
+  readonly 'limit.gross-limit': NoHoles;
+  readonly 'limit.egress-width': NoHoles;
+  readonly 'limit.post-slenderness': NoHoles;
+  readonly 'limit.stiffness-spread': NoHoles;
+  readonly 'limit.ground-under-cribs': NoHoles;
   readonly 'source.common-practice': NoHoles;
   readonly 'source.from-memory': NoHoles;
   readonly 'source.from-memory-of': { readonly title: H['name'] };
@@ -21,7 +252,238 @@ export interface MessageHoles {
 }
 
 export const catalogs = {
-  en: `source--common-practice = common practice, no source
+  en: `figure--a-sixth-of-the-width = a sixth of the width
+figure--across-the-grain = { $species } perpendicular to grain
+figure--allowable-bearing-of = allowable bearing of { $surface }
+figure--allowable-stress-across-the-grain = allowable stress perpendicular to grain
+figure--along-the-strut = { $load } along the strut
+figure--angle = angle
+figure--angle-as-written = angle as written
+figure--angle-to-the-ground = angle to the ground
+figure--area-of-the-foot = area of the base plate
+figure--area-of-the-pad = area of the pad
+figure--area-on-the-ground = area on the ground
+figure--at-its-angle = at its angle
+figure--back-from-its-front = back from its front
+figure--bearing-length-factor = bearing length factor
+figure--between-the-outer-faces-of-the-outer = between the outer faces of the outer timbers
+figure--between-the-strap-and-the-way-the = between the strap and the way the foot would slide, less what its rise takes from friction
+figure--between-the-strap-and-the-way-the-2 = between the strap and the way the foot would slide, seen from above
+figure--bridge-formula = 500 lb × (L × N ÷ (N − 1) + 12 × N + 36), L = { $spread } in whole feet, N = { $axles }
+figure--capacity = capacity
+figure--capacity-along-the-post = capacity along the post
+figure--capacity-of-a-contact = capacity of a contact
+figure--cargo-at-its-heaviest-wherever-it-may = cargo at its heaviest, wherever it may lie
+figure--cargo-bears-on-two-groups-of-axles = cargo bears on two groups of axles by the lever rule, and evenly within a group
+figure--carried = carried
+figure--centre-of = center of { $cargo }
+figure--centre-of-the-empty-vehicle = center of the empty vehicle
+figure--contacts-loaded = contacts loaded
+figure--contacts-that-meet-a-part = contacts that meet a part
+figure--courses = courses
+figure--courses-laid-on-the-ground = courses laid on the ground
+figure--crews-of-the-steps-under-way-at = crews of the steps under way at one time
+figure--crossing = crossing
+figure--depth-across-its-plies = depth across its plies
+figure--depth-along-its-plies = depth along its plies
+figure--distance-of-the-centre-from-the-line = distance of the center from the line of the far supports
+figure--distance-of-the-centre-of-gravity-inside = distance of the center of gravity inside the line of its supports
+figure--distance-of-this-support-from-that-line = distance of this support from that line
+figure--distance-to-the-nearest = distance to the nearest
+figure--distance-to-the-part = distance to the part
+figure--downward-force-at-the-foot = downward force at the base
+figure--dressed-depth = dressed depth
+figure--dressed-width = dressed width
+figure--each-step-starts-when-those-it-waits = each step starts when those it waits for are done
+figure--empty = { $carrier } empty
+figure--empty-vehicle-cargo-at-its-heaviest = empty vehicle + cargo, at its heaviest
+figure--empty-vehicle-cargo-in-this-case = empty vehicle + cargo, in this case
+figure--empty-weight = empty weight
+figure--first-to-last-axle = first to last axle
+figure--foot-to-head-over-level-ground = foot to head, over level ground
+figure--friction-needed = friction needed
+figure--friction-of-body-on = friction of its body on { $surface }
+figure--friction-of-its-tyres = friction of its tires
+figure--friction-that-holds-it = friction that holds it
+figure--from-the-balance-of-all-forces = from the balance of all forces
+figure--from-the-chock-to-the-edge-of = from the chock to the edge of the part
+figure--from-the-contact-to-the-edge-of = from the contact to the edge of the part
+figure--from-the-foot-up-to-the-head = from the foot up to the head
+figure--from-the-head-to-the-edge-of = from the head to the edge of the part
+figure--from-the-line-round-its-supports-to = from the line around its supports to its center of gravity, square to the line
+figure--from-under-the-head-to-the-foot = from under the head to the foot
+figure--gap = gap
+figure--gap-left-above-the-step = gap left above the step
+figure--gap-that-the-wedges-close = gap that the wedges close
+figure--gap-to-close = gap to close
+figure--grade = grade
+figure--greatest-over-all-forces-that-only-push = greatest over all forces that only push and balance every vehicle
+figure--greatest-push-that-forces-within-friction-and = greatest push that forces within friction and capacity can balance
+figure--half-width-of = half width of { $body }
+figure--height = height
+figure--height-limit = height limit
+figure--height-of-the-centre-of-gravity = height of the center of gravity
+figure--height-of-the-push-above-the-ground = height of the push above the ground
+figure--height-of-the-step-that-meets-it = height of the step that meets it
+figure--its-load-empty-its-share-of-the = its load empty + its share of the cargo
+figure--least-depth = least depth
+figure--least-depth-of-the-plies-together = least depth of the plies together
+figure--least-load-on-wheels-that-cannot-roll = least load on wheels that cannot roll downhill
+figure--least-modulus = least modulus
+figure--least-modulus-wet-0-9 = least modulus, wet (× 0.9)
+figure--least-push-held = least push held, { $toward }, as a share of the weight
+figure--legal-limit = legal limit
+figure--length = length
+figure--length-of = length of { $body }
+figure--load = load
+figure--load-as-built = load as built
+figure--load-on = load on { $place }
+figure--load-on-these-axles = load on these axles
+figure--longest-of = longest { $strut }
+figure--measured-in-the-plan = measured in the plan
+figure--middle-of-all-weight-empty-vehicle-and = middle of all weight, empty vehicle and cargo, over the ground
+figure--middle-of-loads-aside = middle of these loads, toward the passenger side: the center of gravity of { $body }
+figure--middle-of-loads-back = middle of these loads, back: the center of gravity of { $body }
+figure--middle-of-the-loaded-contacts-off-the = middle of the loaded contacts off the middle of the crib
+figure--middle-of-what-its-axles-and-kingpin = middle of what its axles and kingpin carry
+figure--middle-third-of-the-length-it-lies = middle third of the length it lies on
+figure--modulus-across-the-grain = modulus perpendicular to grain
+figure--modulus-across-the-grain-crossing-height-of = modulus perpendicular to grain × crossing ÷ height of the courses
+figure--most-it-could-carry-by-statics-alone = most it could carry, by statics alone
+figure--most-people-at-work-at-one-time = peak crew
+figure--needed-at-the-busiest = needed at peak
+figure--of-all-that-stands-between-the-load = of all that stands between the load and the ground
+figure--of-crib = crib { $crib }
+figure--of-strut = strut { $strut }
+figure--of-the-section-in-the-way-it = of the section, in the way it would bend
+figure--off = off
+figure--off-the-part-beneath = off the part beneath
+figure--on-its-centre-line = on its center line
+figure--overhang = overhang
+figure--overlap = overlap
+figure--pad-that-would-do = pad needed
+figure--pairs-of-wedges = pairs of wedges
+figure--people-who-come = staffing
+figure--pieces-of-every-support-that-stands-at = pieces of every support that stands at once
+figure--pitch-of-the-vehicle-and-grade-of = pitch of the vehicle and grade of the ground
+figure--place = place
+figure--place-of-the-last-axle-place-of = place of the last axle − place of the first
+figure--preload = preload
+figure--preload-of-the-wedges = preload of the wedges
+figure--pressure-on-the-ground = pressure on the ground
+figure--pretension = pretension
+figure--pull = pull
+figure--pull-downhill = pull downhill
+figure--pull-from-strut = pull from strut { $strut }
+figure--push-on-each-end-of-a-pair = push on each end of a pair, at the least
+figure--push-that-it-holds-up-to = push that it holds up to
+figure--push-that-tips-it-as-a-share = push that tips it, as a share of its weight
+figure--rated-load-at-that-length = rated load at that length
+figure--rating-at = rating of { $strut } at { $reach }, the next longer row
+figure--rise = rise
+figure--run-along-the-ground = run along the ground
+figure--section = section
+figure--seen-from-above = seen from above
+figure--settled-when-it-was-placed = settled when it was placed
+figure--settling = settling
+figure--settling-front = settling of { $body } at its front
+figure--settling-rear = settling of { $body } at its rear
+figure--settling-side = settling of { $body }, more at its passenger side
+figure--settling-since-it-was-placed = settling since it was placed
+figure--settling-there = settling of { $body } there
+figure--share-of-the-pull-along-the-thrust = share of the pull along the thrust
+figure--share-of-the-weight = share of the weight
+figure--shims = shims
+figure--short-by = short
+figure--shortest-of = shortest { $strut }
+figure--sin-of-its-angle = sin of its angle
+figure--slenderness = slenderness
+figure--slenderness-across-its-plies = slenderness across its plies
+figure--slenderness-along-its-plies = slenderness along its plies
+figure--slope-of-the-captured-part = slope of the captured part
+figure--square-to-that-line = square to that line
+figure--squeezes-down-by = compression under load
+figure--steepest-wedge-that-stays-by-itself = steepest wedge that stays by itself
+figure--stiffness = stiffness
+figure--stiffness-of-a-contact = stiffness of a contact
+figure--straight-from-end-to-end = straight from end to end
+figure--stress-allowed = allowable stress of { $species }
+figure--stress-along-the-grain = stress parallel to grain
+figure--stress-along-the-grain-wet-0-8 = stress parallel to grain, wet (× 0.8)
+figure--strut-upward-part = strut { $strut }, upward part
+figure--sum-of-the-least-that-each-of = sum of the least that each of these wheels carries
+figure--the-greatest-over-all-forces-that-only = the greatest over all forces that only push and balance every vehicle: no short sum shows it
+figure--the-heavy-end = the heavy end
+figure--the-high-end = the high end
+figure--the-high-end-of-the-head = the high end of the head
+figure--the-highest-step-that-goes-under = the highest step that goes under
+figure--the-load-rests-on-every-contact-that = the load rests on every contact that is counted, evenly, wedged tight
+figure--the-longest-it-may-be = the longest it may be
+figure--the-low-end-of-the-head = the low end of the head
+figure--the-post-is-straight-its-ends-are = the post is straight, its ends are cut square and it is loaded through the middle
+figure--the-range-of-the-height = the range of the height
+figure--the-slimmest-of-wedges-both-ends-driven = the slimmest of wedges, both ends driven at once, the preload shared evenly; steeper wedges take more
+figure--the-supports-share-the-load-in-the = the supports share the load in the way that is worst for this one, whatever their stiffness
+figure--the-supports-share-the-loads-of-all = the supports share the loads of all that rests on them in the way that is worst for this one
+figure--timber-length = timber length
+figure--timber-squeezes-across-the-grain-alone-all = timber compresses perpendicular to grain only, all courses in series
+figure--timbers-on-the-ground = timbers on the ground
+figure--time-from-first-to-last = time from first to last
+figure--toward-the-passenger-side = toward the passenger side
+figure--turned = { $across } and { $up }, turned: { $lies }
+figure--underside-of = underside of { $part }
+figure--underside-of-the-captured-part = underside of the captured part
+figure--upward-in-all = upward in all
+figure--upward-part-of = { $load }, upward part
+figure--use-of-capacity = utilization
+figure--wedges-dry-and-without-grease-ice-or = wedges dry and without grease, ice or shaking, one face of the pair against metal; the slope is that of one wedge, sloped face to flat face
+figure--weight = weight
+figure--weight-as-carried = weight of { $body } as its supports carry it
+figure--weight-as-written = weight as written
+figure--weight-of = weight of { $body }
+figure--wet-service-factor = wet service factor
+figure--what-buckling-leaves-across-its-plies = column stability factor (Cp) across its plies
+figure--what-buckling-leaves-along-its-plies = column stability factor (Cp) along its plies
+figure--what-buckling-leaves-cp = column stability factor (Cp)
+figure--what-it-closes = closing
+figure--what-it-holds = what { $anchor } holds
+figure--what-it-stands-on = base height
+figure--what-it-stands-on-carries = carried by its supports
+figure--width-of-the-way-out = egress width
+figure--width-outside-to-outside-of-contacts = width outside to outside of contacts
+figure--with-cargo = { $carrier } with cargo
+figure--working-load-limit = working load limit
+figure--item-long = { $item } { $length } long
+limit--crossing-stress = crossing stress
+limit--crossing-basis = crossing basis
+limit--crossing-rounding = crossing rounding
+limit--height-ratio-all-contacts = height ratio all contacts
+limit--height-ratio-some-contacts = height ratio some contacts
+limit--height-ratio-one-contact = height ratio one contact
+limit--least-overhang = least overhang
+limit--most-overhang = most overhang
+limit--wedge-travel = wedge travel
+limit--joist-reach = joist reach
+limit--contact-alignment = contact alignment
+limit--steepest-capture = steepest capture
+limit--least-strut-angle = least strut angle
+limit--most-strut-angle = most strut angle
+limit--push-margin = push margin
+limit--push-height = push height
+limit--use-limit = use limit
+limit--friction-timber-on-timber = friction timber on timber
+limit--friction-timber-on-metal = friction timber on metal
+limit--friction-strut-foot = friction strut foot
+limit--grade-needing-chocks = grade needing chocks
+limit--dressed-size-of-8x8 = dressed size of 8x8
+limit--axle-limit-single = axle limit single
+limit--axle-limit-tandem = axle limit tandem
+limit--gross-limit = gross limit
+limit--egress-width = egress width
+limit--post-slenderness = post slenderness
+limit--stiffness-spread = stiffness spread
+limit--ground-under-cribs = ground under cribs
+source--common-practice = common practice, no source
 source--from-memory = from memory
 source--from-memory-of = from memory: { $title }
 source--policy = policy { $policy }, { $limit }
@@ -37,7 +499,238 @@ word--lesser = lesser of { $a } and { $b }
 word--larger = larger of { $a } and { $b }
 word--floor-to = { $value }, rounded down to a multiple of { $step }
 `,
-  es: `source--common-practice = práctica común, sin fuente
+  es: `figure--a-sixth-of-the-width = un sexto del ancho
+figure--across-the-grain = { $species } perpendicular a la fibra
+figure--allowable-bearing-of = presión admisible de { $surface }
+figure--allowable-stress-across-the-grain = esfuerzo admisible perpendicular a la fibra
+figure--along-the-strut = { $load } a lo largo del puntal
+figure--angle = ángulo
+figure--angle-as-written = ángulo escrito
+figure--angle-to-the-ground = ángulo con el suelo
+figure--area-of-the-foot = área del pie
+figure--area-of-the-pad = área de la placa
+figure--area-on-the-ground = área en el suelo
+figure--at-its-angle = a su ángulo
+figure--back-from-its-front = hacia atrás desde su frente
+figure--bearing-length-factor = factor por longitud de apoyo
+figure--between-the-outer-faces-of-the-outer = entre las caras exteriores de los maderos exteriores
+figure--between-the-strap-and-the-way-the = entre la correa y hacia donde resbalaría el pie, menos lo que su subida quita al rozamiento
+figure--between-the-strap-and-the-way-the-2 = entre la correa y la dirección en que resbalaría el pie, vista desde arriba
+figure--bridge-formula = 500 lb × (L × N ÷ (N − 1) + 12 × N + 36), L = { $spread } en pies enteros, N = { $axles }
+figure--capacity = capacidad
+figure--capacity-along-the-post = capacidad a lo largo del poste
+figure--capacity-of-a-contact = capacidad de un contacto
+figure--cargo-at-its-heaviest-wherever-it-may = la carga en su mayor peso, dondequiera que esté
+figure--cargo-bears-on-two-groups-of-axles = la carga se reparte entre dos grupos de ejes por la regla de la palanca, y por igual dentro de un grupo
+figure--carried = se lleva
+figure--centre-of = centro de { $cargo }
+figure--centre-of-the-empty-vehicle = centro del vehículo vacío
+figure--contacts-loaded = contactos cargados
+figure--contacts-that-meet-a-part = contactos que tocan una parte
+figure--courses = hiladas
+figure--courses-laid-on-the-ground = hiladas puestas en el suelo
+figure--crews-of-the-steps-under-way-at = equipos de los pasos en marcha a la vez
+figure--crossing = cruce
+figure--depth-across-its-plies = canto a través de sus capas
+figure--depth-along-its-plies = canto a lo largo de sus capas
+figure--distance-of-the-centre-from-the-line = distancia del centro a la línea de los apoyos lejanos
+figure--distance-of-the-centre-of-gravity-inside = distancia del centro de gravedad hacia dentro de la línea de sus apoyos
+figure--distance-of-this-support-from-that-line = distancia de este apoyo a esa línea
+figure--distance-to-the-nearest = distancia a la más cercana
+figure--distance-to-the-part = distancia a la parte
+figure--downward-force-at-the-foot = fuerza hacia abajo en el pie
+figure--dressed-depth = canto cepillado
+figure--dressed-width = ancho cepillado
+figure--each-step-starts-when-those-it-waits = cada paso empieza cuando acaban los que espera
+figure--empty = { $carrier } en vacío
+figure--empty-vehicle-cargo-at-its-heaviest = vehículo vacío + carga, en su mayor peso
+figure--empty-vehicle-cargo-in-this-case = vehículo vacío + carga, en este caso
+figure--empty-weight = peso en vacío
+figure--first-to-last-axle = del primer eje al último
+figure--foot-to-head-over-level-ground = del pie a la cabeza, sobre suelo nivelado
+figure--friction-needed = rozamiento necesario
+figure--friction-of-body-on = rozamiento de su carrocería con { $surface }
+figure--friction-of-its-tyres = rozamiento de sus neumáticos
+figure--friction-that-holds-it = rozamiento que lo sujeta
+figure--from-the-balance-of-all-forces = del equilibrio de todas las fuerzas
+figure--from-the-chock-to-the-edge-of = de la calza al borde de la parte
+figure--from-the-contact-to-the-edge-of = del contacto al borde de la parte
+figure--from-the-foot-up-to-the-head = del pie a la cabeza
+figure--from-the-head-to-the-edge-of = de la cabeza al borde de la parte
+figure--from-the-line-round-its-supports-to = de la línea alrededor de sus apoyos a su centro de gravedad, en perpendicular a la línea
+figure--from-under-the-head-to-the-foot = de debajo de la cabeza al pie
+figure--gap = espacio
+figure--gap-left-above-the-step = espacio que queda sobre el escalón
+figure--gap-that-the-wedges-close = espacio que cierran las cuñas
+figure--gap-to-close = espacio por cerrar
+figure--grade = pendiente
+figure--greatest-over-all-forces-that-only-push = la mayor entre todas las fuerzas que solo empujan y equilibran cada vehículo
+figure--greatest-push-that-forces-within-friction-and = el mayor empuje que pueden equilibrar fuerzas dentro del rozamiento y la capacidad
+figure--half-width-of = medio ancho de { $body }
+figure--height = altura
+figure--height-limit = límite de altura
+figure--height-of-the-centre-of-gravity = altura del centro de gravedad
+figure--height-of-the-push-above-the-ground = altura del empuje sobre el suelo
+figure--height-of-the-step-that-meets-it = altura del escalón que la toca
+figure--its-load-empty-its-share-of-the = su carga en vacío + su parte de la carga
+figure--least-depth = canto menor
+figure--least-depth-of-the-plies-together = canto menor de las capas juntas
+figure--least-load-on-wheels-that-cannot-roll = carga mínima en las ruedas que no pueden rodar cuesta abajo
+figure--least-modulus = módulo mínimo
+figure--least-modulus-wet-0-9 = módulo mínimo, húmedo (× 0.9)
+figure--least-push-held = menor empuje que aguanta, { $toward }, como parte del peso
+figure--legal-limit = límite legal
+figure--length = largo
+figure--length-of = largo de { $body }
+figure--load = carga
+figure--load-as-built = carga tal como se construyó
+figure--load-on = carga en { $place }
+figure--load-on-these-axles = carga en estos ejes
+figure--longest-of = { $strut } lo más largo
+figure--measured-in-the-plan = medido en el plan
+figure--middle-of-all-weight-empty-vehicle-and = centro de todo el peso, vehículo vacío y carga, sobre el suelo
+figure--middle-of-loads-aside = centro de estas cargas, hacia el lado del acompañante: el centro de gravedad de { $body }
+figure--middle-of-loads-back = centro de estas cargas, hacia atrás: el centro de gravedad de { $body }
+figure--middle-of-the-loaded-contacts-off-the = distancia del centro de los contactos cargados al centro del crib
+figure--middle-of-what-its-axles-and-kingpin = centro de lo que llevan sus ejes y su kingpin
+figure--middle-third-of-the-length-it-lies = tercio medio del largo en que descansa
+figure--modulus-across-the-grain = módulo perpendicular a la fibra
+figure--modulus-across-the-grain-crossing-height-of = módulo perpendicular a la fibra × cruce ÷ altura de las hiladas
+figure--most-it-could-carry-by-statics-alone = lo más que podría llevar, solo por estática
+figure--most-people-at-work-at-one-time = máximo de personas trabajando a la vez
+figure--needed-at-the-busiest = hace falta en el momento de más trabajo
+figure--of-all-that-stands-between-the-load = de todo lo que hay entre la carga y el suelo
+figure--of-crib = crib { $crib }
+figure--of-strut = puntal { $strut }
+figure--of-the-section-in-the-way-it = de la sección, en el sentido en que se doblaría
+figure--off = fuera de línea
+figure--off-the-part-beneath = fuera de la parte de debajo
+figure--on-its-centre-line = en su línea central
+figure--overhang = saliente
+figure--overlap = solape
+figure--pad-that-would-do = placa que bastaría
+figure--pairs-of-wedges = pares de cuñas
+figure--people-who-come = personas que vienen
+figure--pieces-of-every-support-that-stands-at = piezas de todos los apoyos que están a la vez
+figure--pitch-of-the-vehicle-and-grade-of = inclinación del vehículo y pendiente del suelo
+figure--place = lugar
+figure--place-of-the-last-axle-place-of = lugar del último eje − lugar del primero
+figure--preload = precarga
+figure--preload-of-the-wedges = precarga de las cuñas
+figure--pressure-on-the-ground = presión en el suelo
+figure--pretension = pretensión
+figure--pull = tiro
+figure--pull-downhill = tiro cuesta abajo
+figure--pull-from-strut = tiro del puntal { $strut }
+figure--push-on-each-end-of-a-pair = empuje en cada punta de un par, como mínimo
+figure--push-that-it-holds-up-to = empuje que aguanta
+figure--push-that-tips-it-as-a-share = empuje que lo vuelca, como parte de su peso
+figure--rated-load-at-that-length = carga nominal a esa longitud
+figure--rating-at = valor de { $strut } a { $reach }, la fila siguiente más larga
+figure--rise = subida
+figure--run-along-the-ground = recorrido por el suelo
+figure--section = sección
+figure--seen-from-above = visto desde arriba
+figure--settled-when-it-was-placed = asentado cuando se puso
+figure--settling = asiento
+figure--settling-front = asiento de { $body } en su frente
+figure--settling-rear = asiento de { $body } en su parte trasera
+figure--settling-side = asiento de { $body }, de más en el lado del acompañante
+figure--settling-since-it-was-placed = asiento desde que se puso
+figure--settling-there = asiento de { $body } ahí
+figure--share-of-the-pull-along-the-thrust = parte del tiro en la dirección del empuje del pie
+figure--share-of-the-weight = parte del peso
+figure--shims = calzas
+figure--short-by = faltan
+figure--shortest-of = { $strut } lo más corto
+figure--sin-of-its-angle = seno de su ángulo
+figure--slenderness = esbeltez
+figure--slenderness-across-its-plies = esbeltez a través de sus capas
+figure--slenderness-along-its-plies = esbeltez a lo largo de sus capas
+figure--slope-of-the-captured-part = inclinación de la parte capturada
+figure--square-to-that-line = en perpendicular a esa línea
+figure--squeezes-down-by = se aplasta
+figure--steepest-wedge-that-stays-by-itself = cuña más inclinada que se sostiene sola
+figure--stiffness = rigidez
+figure--stiffness-of-a-contact = rigidez de un contacto
+figure--straight-from-end-to-end = recto de punta a punta
+figure--stress-allowed = esfuerzo admisible de { $species }
+figure--stress-along-the-grain = esfuerzo paralelo a la fibra
+figure--stress-along-the-grain-wet-0-8 = esfuerzo paralelo a la fibra, húmedo (× 0.8)
+figure--strut-upward-part = puntal { $strut }, parte hacia arriba
+figure--sum-of-the-least-that-each-of = suma de lo mínimo que lleva cada una de estas ruedas
+figure--the-greatest-over-all-forces-that-only = la mayor entre todas las fuerzas que solo empujan y equilibran cada vehículo: ningún cálculo corto la muestra
+figure--the-heavy-end = el extremo de más peso
+figure--the-high-end = el extremo alto
+figure--the-high-end-of-the-head = el extremo alto de la cabeza
+figure--the-highest-step-that-goes-under = el escalón más alto que cabe debajo
+figure--the-load-rests-on-every-contact-that = la carga descansa por igual en cada contacto contado, bien acuñado
+figure--the-longest-it-may-be = lo más largo que puede ser
+figure--the-low-end-of-the-head = el extremo bajo de la cabeza
+figure--the-post-is-straight-its-ends-are = el poste es recto, sus puntas están cortadas a escuadra y se carga por el centro
+figure--the-range-of-the-height = el intervalo de la altura
+figure--the-slimmest-of-wedges-both-ends-driven = las cuñas más delgadas, las dos puntas golpeadas a la vez, la precarga repartida por igual; cuñas más inclinadas piden más
+figure--the-supports-share-the-load-in-the = los apoyos se reparten la carga de la manera peor para este, sea cual sea su rigidez
+figure--the-supports-share-the-loads-of-all = los apoyos se reparten las cargas de la manera peor para este
+figure--timber-length = largo del madero
+figure--timber-squeezes-across-the-grain-alone-all = la madera se aplasta solo perpendicular a la fibra, todas las hiladas en serie
+figure--timbers-on-the-ground = maderos en el suelo
+figure--time-from-first-to-last = tiempo del primero al último
+figure--toward-the-passenger-side = hacia el lado del acompañante
+figure--turned = { $across } y { $up }, con el vehículo girado: { $lies }
+figure--underside-of = cara inferior de { $part }
+figure--underside-of-the-captured-part = cara inferior de la parte capturada
+figure--upward-in-all = hacia arriba en total
+figure--upward-part-of = { $load }, parte hacia arriba
+figure--use-of-capacity = uso de la capacidad
+figure--wedges-dry-and-without-grease-ice-or = cuñas secas y sin grasa, hielo ni sacudidas, una cara del par contra metal; la inclinación es la de una cuña, de la cara inclinada a la plana
+figure--weight = peso
+figure--weight-as-carried = peso de { $body } según lo llevan sus apoyos
+figure--weight-as-written = peso escrito
+figure--weight-of = peso de { $body }
+figure--wet-service-factor = factor por humedad
+figure--what-buckling-leaves-across-its-plies = factor de estabilidad (Cp) a través de sus capas
+figure--what-buckling-leaves-along-its-plies = factor de estabilidad (Cp) a lo largo de sus capas
+figure--what-buckling-leaves-cp = factor de estabilidad (Cp)
+figure--what-it-closes = lo que cierra
+figure--what-it-holds = lo que aguanta { $anchor }
+figure--what-it-stands-on = aquello sobre lo que está
+figure--what-it-stands-on-carries = lo que lleva aquello sobre lo que está
+figure--width-of-the-way-out = ancho de la salida
+figure--width-outside-to-outside-of-contacts = ancho de fuera a fuera de los contactos
+figure--with-cargo = { $carrier } con carga
+figure--working-load-limit = carga límite de trabajo
+figure--item-long = { $item } de { $length } de largo
+limit--crossing-stress = esfuerzo en el cruce
+limit--crossing-basis = base del cruce
+limit--crossing-rounding = redondeo del cruce
+limit--height-ratio-all-contacts = proporción de altura con todos los contactos
+limit--height-ratio-some-contacts = proporción de altura con parte de los contactos
+limit--height-ratio-one-contact = proporción de altura con un contacto
+limit--least-overhang = saliente mínimo
+limit--most-overhang = saliente máximo
+limit--wedge-travel = recorrido de las cuñas
+limit--joist-reach = alcance hasta la vigueta
+limit--contact-alignment = alineación de los contactos
+limit--steepest-capture = captura más inclinada
+limit--least-strut-angle = ángulo mínimo del puntal
+limit--most-strut-angle = ángulo máximo del puntal
+limit--push-margin = margen de empuje
+limit--push-height = altura de empuje
+limit--use-limit = límite de uso
+limit--friction-timber-on-timber = rozamiento de madera con madera
+limit--friction-timber-on-metal = rozamiento de madera con metal
+limit--friction-strut-foot = rozamiento del pie del puntal
+limit--grade-needing-chocks = pendiente que pide calzas
+limit--dressed-size-of-8x8 = medida cepillada de 8x8
+limit--axle-limit-single = límite de un eje
+limit--axle-limit-tandem = límite de un tándem
+limit--gross-limit = límite de peso total
+limit--egress-width = ancho de salida
+limit--post-slenderness = esbeltez del poste
+limit--stiffness-spread = margen de rigidez
+limit--ground-under-cribs = suelo bajo los cribs
+source--common-practice = práctica común, sin fuente
 source--from-memory = de memoria
 source--from-memory-of = de memoria: { $title }
 source--policy = norma { $policy }, { $limit }

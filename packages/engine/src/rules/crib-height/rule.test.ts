@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import {
@@ -29,7 +30,7 @@ describe('crib-height', () => {
     expect(more).toEqual([]);
     expect(found?.severity).toBe('danger');
     expect(found?.at).toEqual({ element: 'crib/A', property: 'courses' });
-    expect(found?.message.text).toBe(
+    expect(english(found?.message)).toBe(
       'Crib A stands 49 in. With 2 of its contacts loaded it may stand 24 in (1.5 × 16 in). ' +
         'Use 6 courses; with all 4 contacts captured it may have 13 (48 in).',
     );
@@ -44,7 +45,7 @@ describe('crib-height', () => {
 
   it('offers to capture the rest where that would hold', () => {
     const [found] = check(rule, withCrib({ captures: crib('A', 0, 0).captures.slice(0, 1) }));
-    expect(found?.message.text).toBe(
+    expect(english(found?.message)).toBe(
       'Crib A stands 38.5 in. With 2 of its contacts loaded it may stand 24 in (1.5 × 16 in). ' +
         'Capture all 4 contacts (48 in), or use 6 courses.',
     );
@@ -73,6 +74,6 @@ describe('crib-height', () => {
 
   it('grants a crib that captures nothing no more than one contact', () => {
     const [found] = check(rule, withCrib({ captures: [], courses: 5 }));
-    expect(found?.message.text).toContain('With 0 of its contacts loaded it may stand 16 in (1 × 16 in)');
+    expect(english(found?.message)).toContain('With 0 of its contacts loaded it may stand 16 in (1 × 16 in)');
   });
 });

@@ -1,7 +1,7 @@
+import { calculation, shown, shownAs, shownBeside } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { contactsOf } from '../../crib/contacts.js';
 import { type CribWorking, loadedWords } from '../../crib/crib-working.js';
-import { print, printAs, printBeside } from '../../figure/print.js';
 import type { Fix } from '../../finding/finding.js';
 import { messages } from '../../finding/message.js';
 import type { Workings } from '../../workings/workings.js';
@@ -31,7 +31,7 @@ function tooHigh(c: CribWorking, w: Workings): RuleFinding | undefined {
   const may = c.heightLimit.value?.low;
   if (stands === undefined || may === undefined || !exceeds(stands, may)) return undefined;
   const { crib } = c;
-  const beside = printBeside(c.height, c.heightLimit);
+  const beside = shownBeside(c.height, c.heightLimit);
   const courses = mostCourses(may, crib.timber.depth);
   const loaded = loadedWords(c.loaded, c.contacts.length);
   const [ratio] = c.heightLimit.inputs;
@@ -44,8 +44,8 @@ function tooHigh(c: CribWorking, w: Workings): RuleFinding | undefined {
       height: beside.demand,
       loaded: c.loaded === c.contacts.length ? `all ${c.loaded}` : `${c.loaded}`,
       limit: beside.limit,
-      sum: c.heightLimit.formula?.numbers ?? '',
-      advice: advice(c, courses).text,
+      sum: calculation(c.heightLimit),
+      advice: advice(c, courses),
     }),
     figures: [c.height, c.heightLimit, c.width],
     related: [
@@ -54,7 +54,7 @@ function tooHigh(c: CribWorking, w: Workings): RuleFinding | undefined {
         : [
             {
               at: ratio.ref,
-              message: say('ratio-set-here', { ratio: print(ratio) }),
+              message: say('ratio-set-here', { ratio: shown(ratio) }),
             },
           ]),
       ...(c.loaded < c.contacts.length
@@ -122,7 +122,7 @@ function advice(c: CribWorking, courses: number) {
     return say('use-courses', { courses: `${courses}` });
   const shared = {
     contacts: `${c.contacts.length}`,
-    limit: printAs(c.heightLimitAll, all),
+    limit: shownAs(c.heightLimitAll, all),
     courses: `${courses}`,
   };
   return c.crib.courses <= more

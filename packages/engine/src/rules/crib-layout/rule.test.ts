@@ -1,10 +1,11 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import { crib, inch, planOf, trailerOnCar } from '../../testing/sample-plans.js';
 import { rule } from './rule.js';
 
 const found = (change: Parameters<typeof crib>[3]) =>
-  check(rule, planOf({ cribs: [crib('A', 0, 0, change)] })).map((f) => f.message.text);
+  check(rule, planOf({ cribs: [crib('A', 0, 0, change)] })).map((f) => english(f.message));
 
 describe('crib-layout', () => {
   it('passes the samples', () => expect(check(rule, trailerOnCar)).toEqual([]));

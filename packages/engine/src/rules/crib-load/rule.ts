@@ -1,8 +1,8 @@
+import { calculation, shown, shownBeside } from '@cribwright/messages';
 import { exceeds, show } from '@cribwright/units';
 import { cribUse, type Use } from '../../crib/crib-use.js';
 import type { CribWorking } from '../../crib/crib-working.js';
 import { buildsFor } from '../../design/builds.js';
-import { print, printBeside } from '../../figure/print.js';
 import type { Fix } from '../../finding/finding.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, published, type Rule, type RuleFinding } from '../rule.js';
@@ -28,19 +28,19 @@ function overload(c: CribWorking, w: Workings): RuleFinding | undefined {
       couldNotRun: true,
       message: say('unknown', {
         crib: crib.name,
-        why: say('weigh-it', {}).text,
+        why: say('weigh-it', {}),
       }),
       figures: [uses.whole.load, c.capacity],
     };
   if (worst === undefined) return undefined;
   const shared = (use: Use) => {
-    const beside = printBeside(use.load, use.capacity);
+    const beside = shownBeside(use.load, use.capacity);
     return {
       crib: crib.name,
       load: beside.demand,
       capacity: beside.limit,
-      governs: use.load.governs ?? say('as-built', {}).text,
-      sum: use.capacity.formula?.numbers ?? '',
+      governs: use.load.governs ?? say('as-built', {}),
+      sum: calculation(use.capacity),
     };
   };
   const base = {
@@ -78,9 +78,9 @@ function overload(c: CribWorking, w: Workings): RuleFinding | undefined {
       contact: `${worst.number}`,
       load: shared(worst.use).load,
       governs: shared(worst.use).governs,
-      capacity: print(worst.use.capacity),
-      use: print(worst.use.use),
-      limit: print(limit),
+      capacity: shown(worst.use.capacity),
+      use: shown(worst.use.use),
+      limit: shown(limit),
     }),
     figures: [worst.use.load, worst.use.capacity, worst.use.use, limit],
   };

@@ -1,7 +1,7 @@
+import { shownBeside } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { unknownLoad } from '../../crib/crib-use.js';
 import { carries, type StepChockWorking } from '../../crib/step-chock-working.js';
-import { printBeside } from '../../figure/print.js';
 import type { Workings } from '../../workings/workings.js';
 import type { RuleFinding } from '../rule.js';
 import { say } from './words.js';
@@ -12,17 +12,17 @@ export function stepOverload(c: StepChockWorking, w: Workings): RuleFinding | un
   // One that is not under its part carries nothing: the rule on reach says so.
   if (!carries(c)) return undefined;
   const subject = { element: chock.id };
-  const load = w.loads().get(chock.id)?.load ?? unknownLoad(w.plan.display);
+  const load = w.loads().get(chock.id)?.load ?? unknownLoad();
   const base = { subject, at: subject, figures: [load, c.capacity] };
   if (load.value === undefined)
     return {
       ...base,
       severity: 'warning',
       couldNotRun: true,
-      message: say('step-unknown', { chock: chock.name, why: say('weigh-it', {}).text }),
+      message: say('step-unknown', { chock: chock.name, why: say('weigh-it', {}) }),
     };
   if (load.value.high <= 0) return undefined;
-  const beside = printBeside(load, c.capacity);
+  const beside = shownBeside(load, c.capacity);
   if (c.capacity.value === undefined)
     return {
       ...base,
@@ -38,7 +38,7 @@ export function stepOverload(c: StepChockWorking, w: Workings): RuleFinding | un
       chock: chock.name,
       load: beside.demand,
       capacity: beside.limit,
-      governs: load.governs ?? say('as-built', {}).text,
+      governs: load.governs ?? say('as-built', {}),
     }),
   };
 }

@@ -1,5 +1,5 @@
+import { calculation, shown, shownBeside } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
-import { print, printBeside } from '../../figure/print.js';
 import { messages } from '../../finding/message.js';
 import { towardWords } from '../../push/toward-words.js';
 import { nameOf } from '../../workings/workings.js';
@@ -51,19 +51,19 @@ export const rule: Rule = {
     );
     const [may, held] = [limit.value?.high, least.share.value?.low];
     if (may === undefined || held === undefined || !exceeds(may, held)) return [];
-    const beside = printBeside(least.share, limit, 'least');
+    const beside = shownBeside(least.share, limit, 'least');
     return [
       {
         subject,
         at: subject,
         message: say('too-little', {
           toward: towardWords(least.angle),
-          height: print(rose.height),
+          height: shown(rose.height),
           vehicle: nameOf(w, vehicle.id),
           share: beside.demand,
-          sum: least.share.formula?.numbers ?? '',
+          sum: calculation(least.share),
           limit: beside.limit,
-          first: least.givesFirst === undefined ? '' : say('first', { how: least.givesFirst.how }).text,
+          first: least.givesFirst === undefined ? '' : say('first', { how: least.givesFirst.how }),
         }),
         figures: [
           least.share,
@@ -78,7 +78,7 @@ export const rule: Rule = {
             : [{ at: least.givesFirst.ref, message: say('first', { how: least.givesFirst.how }) }]),
           ...(limit.ref === undefined
             ? []
-            : [{ at: limit.ref, message: say('set-here', { limit: print(limit) }) }]),
+            : [{ at: limit.ref, message: say('set-here', { limit: shown(limit) }) }]),
         ],
         governs: least.share.governs ?? towardWords(least.angle),
       },

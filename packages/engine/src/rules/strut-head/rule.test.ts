@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import { inch, planOf, strut, tractor, trailerOnCar, vanTrailer } from '../../testing/sample-plans.js';
@@ -8,7 +9,7 @@ const found = (vehicle: string, part: string, y = -49 * inch) => {
   return check(
     rule,
     planOf({ vehicles: [vanTrailer, tractor], struts: [{ ...s, head: { ...s.head, vehicle, part } }] }),
-  ).map((f) => f.message.text);
+  ).map((f) => english(f.message));
 };
 
 describe('strut-head', () => {
