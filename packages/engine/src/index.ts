@@ -7,7 +7,7 @@ export { type Build, buildsFor, type Stock, stockOf } from './design/builds.js';
 export * from './figure/compute.js';
 export type * from './figure/figure.js';
 export type * from './finding/finding.js';
-export { type Message, messages } from './finding/message.js';
+export { type HolesOf, type Message, messages } from './finding/message.js';
 export { pushSystems, restingSystems } from './loss/finished-systems.js';
 export { shareBounds } from './loss/reaction-bounds.js';
 export * from './model/interval.js';

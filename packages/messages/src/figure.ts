@@ -43,6 +43,8 @@ export interface Figure {
   /** SI; `undefined` says that it is not known, which is never zero and never enough. */
   readonly value: Range | undefined;
   readonly quantity: QuantityKind;
+  /** The unit in which its author wrote it, where it is shown as written; its counterpart in the other system. */
+  readonly unit?: string;
   /** Which way a printed digit may move. Capacities and limits go down, demands and heights up. */
   readonly rounding: Rounding;
   readonly formula?: Formula;

@@ -1,4 +1,4 @@
-import { type Dimension, type System, usualUnit } from '@cribwright/units';
+import { type Dimension, inSystem, type System, usualUnit } from '@cribwright/units';
 
 /**
  * What kind of quantity a number is to its reader. Several kinds share a dimension and are shown in different units:
@@ -27,13 +27,19 @@ const kinds = {
   ratio: { dimension: 'ratio', units: ['', ''] },
   count: { dimension: 'count' },
   stiffness: { dimension: 'stiffness' },
+  mass: { dimension: 'mass' },
+  volume: { dimension: 'volume' },
+  density: { dimension: 'density' },
+  'unit weight': { dimension: 'unit weight' },
+  moment: { dimension: 'moment' },
 } as const satisfies Readonly<Record<string, KindSpec>>;
 
 /** The dimension of a kind of quantity. */
 export const dimensionOf = (kind: QuantityKind): Dimension => kinds[kind].dimension;
 
-/** The unit id in which a kind of quantity is shown; empty for a plain number. `ft in` is feet with inches. */
-export function unitOf(kind: QuantityKind, system: System): string {
+/** The unit id in which a kind of quantity is shown, or the counterpart of the one that its author wrote; empty for a plain number. `ft in` is feet with inches. */
+export function unitOf(kind: QuantityKind, system: System, written?: string): string {
+  if (written !== undefined) return inSystem(written, system);
   const spec: KindSpec = kinds[kind];
   return spec.units?.[system === 'us' ? 0 : 1] ?? usualUnit(spec.dimension, system);
 }

@@ -52,7 +52,7 @@ export function showQuantity(q: Quantity, units: System): string | undefined {
     : show(q, units, { rounding: q.rounding, ...digits });
 }
 
-type Shown = Pick<Figure, 'value' | 'quantity' | 'rounding'>;
+type Shown = Pick<Figure, 'value' | 'quantity' | 'rounding' | 'unit'>;
 
 /** A figure's value with all the digits that its unit is worth. */
 export const showFigureValue = (f: Shown, units: System): string | undefined =>
@@ -63,8 +63,10 @@ export const showWorking = (f: Shown, units: System): string | undefined =>
   show(f, units, { rounding: 'nearest', workings: true });
 
 const show = (
-  { value, quantity }: Pick<Shown, 'value' | 'quantity'>,
+  { value, quantity, unit }: Pick<Shown, 'value' | 'quantity' | 'unit'>,
   units: System,
   options: ShowOptions,
 ): string | undefined =>
-  value === undefined ? undefined : showRange(value, dimensionOf(quantity), unitOf(quantity, units), options);
+  value === undefined
+    ? undefined
+    : showRange(value, dimensionOf(quantity), unitOf(quantity, units, unit), options);

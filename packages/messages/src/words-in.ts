@@ -19,7 +19,7 @@ export interface Words {
   /** A figure's name: `height limit`. */
   readonly label: (f: Figure) => string;
   /** A figure's value as its calculation uses it: `38.5 in`, `36,000 to 42,000 lb`, `not known`. */
-  readonly value: (f: Pick<Figure, 'value' | 'quantity' | 'rounding'>) => string;
+  readonly value: (f: Pick<Figure, 'value' | 'quantity' | 'rounding' | 'unit'>) => string;
   /** Name and value: `height 38.5 in`. */
   readonly figure: (f: Figure) => string;
   /** How a figure was computed: with names (`ratio × width`) and with numbers (`1.5 × 16 in`). */

@@ -24,7 +24,9 @@ export const view: View = {
     if (timeline === undefined) throw new Error('the plan has no steps');
     const { say } = look;
     const title = headingOf(look, 'Time line', [
-      [timeline.total, timeline.crewPeak].map((f) => `${capital(f.label)}: ${say.figure(f)}.`).join(' '),
+      [timeline.total, timeline.crewPeak]
+        .map((f) => `${capital(say.words.label(f))}: ${say.figure(f)}.`)
+        .join(' '),
     ]);
     const head = heading(title);
     const top = head.bottom + 9;

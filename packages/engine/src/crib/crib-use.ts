@@ -1,4 +1,4 @@
-import { term } from '@cribwright/messages';
+import { list, message, name, term } from '@cribwright/messages';
 import { computed, given } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { over } from '../figure/interval-math.js';
@@ -53,7 +53,8 @@ function governingUse(whole: Figure, contacts: readonly (Use | undefined)[]): Fi
     // Contacts that are used alike are told by the first of them.
     if (use?.value === undefined || use.value.high <= (worst.value?.high ?? Number.POSITIVE_INFINITY) * same)
       return;
-    const governs = [`contact ${i + 1}`, use.governs].filter(Boolean).join(', ');
+    const at = message('figure.contact', { contact: name(String(i + 1)) });
+    const governs = use.governs === undefined ? at : list([at, use.governs], 'plain');
     worst = { ...use, governs };
   });
   return worst;

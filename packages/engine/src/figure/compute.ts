@@ -9,6 +9,7 @@ export interface Head {
   readonly label: Phrase;
   readonly quantity: Figure['quantity'];
   readonly rounding: Figure['rounding'];
+  readonly unit?: string | undefined;
   readonly ref?: Ref | undefined;
   readonly governs?: Phrase | undefined;
   readonly assumes?: readonly Phrase[] | undefined;
@@ -18,13 +19,14 @@ export interface Head {
 type Draft = { -readonly [K in keyof Figure]?: Figure[K] };
 
 /** What the head says. Written out key by key: a plan of a hundred cribs has ten thousand figures. */
-function settle({ key, label, quantity, rounding, ref, governs, assumes }: Head) {
+function settle({ key, label, quantity, rounding, unit, ref, governs, assumes }: Head) {
   const figure: Draft & Pick<Figure, 'key' | 'label' | 'quantity' | 'rounding'> = {
     key,
     label,
     quantity,
     rounding,
   };
+  if (unit !== undefined) figure.unit = unit;
   if (ref !== undefined) figure.ref = ref;
   if (governs !== undefined) figure.governs = governs;
   if (assumes !== undefined) figure.assumes = assumes;

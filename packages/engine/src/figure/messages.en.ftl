@@ -241,3 +241,9 @@ working-load-limit = working load limit
 # $item (name)
 # $length (quantity)
 item-long = { $item } { $length } long
+read-off-the-plan = read off what stands in the plan
+# $contact (name)
+contact = contact { $contact }
+# $contact (name)
+# $label (phrase)
+contact-figure = contact { $contact }: { $label }

@@ -202,3 +202,6 @@ width-outside-to-outside-of-contacts = ancho de fuera a fuera de los contactos
 with-cargo = { $carrier } con carga
 working-load-limit = carga límite de trabajo
 item-long = { $item } de { $length } de largo
+read-off-the-plan = leído de lo que hay en el plan
+contact = contacto { $contact }
+contact-figure = contacto { $contact }: { $label }

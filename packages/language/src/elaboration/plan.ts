@@ -80,7 +80,7 @@ export function elaboratePlan(
       block.uri,
     );
     const valuesOf = (d: Declaration) =>
-      d.scope === block ? [calculatedValue(d, w.names(at0), display ?? 'us') ?? []].flat() : [];
+      d.scope === block ? [calculatedValue(d, w.names(at0)) ?? []].flat() : [];
     return { made: undefined, problems: [...w.problems], valuesOf };
   }
   const cast = new Cast(vehicles);
@@ -165,10 +165,10 @@ export function elaboratePlan(
       places.get(ref.element) ?? { uri: block.uri, span: block.headSpan, text, block },
   };
   const valuesOf = (d: Declaration): readonly Figure[] => {
-    if (d.scope === block) return [calculatedValue(d, w.names(at0), plan.display) ?? []].flat();
+    if (d.scope === block) return [calculatedValue(d, w.names(at0)) ?? []].flat();
     return groups.flatMap(({ making: { within }, pattern }) => {
       const label = `${within.prefix}${d.name}`;
-      return d.scope === pattern ? (calculatedValue(d, w.names(within), plan.display, label) ?? []) : [];
+      return d.scope === pattern ? (calculatedValue(d, w.names(within), label) ?? []) : [];
     });
   };
   return { made, problems: [...w.problems], valuesOf };

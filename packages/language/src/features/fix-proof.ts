@@ -79,7 +79,7 @@ const isUnsafe = ({ severity, finding }: Problem): boolean =>
 
 /** The same thing said of the same element of the same plan, wherever its line now stands. */
 const nameOf = ({ code, finding, plan, message }: Problem): string =>
-  JSON.stringify([code, plan, finding?.subject.element ?? message.text]);
+  JSON.stringify([code, plan, finding?.subject.element ?? message]);
 
 function wordsOf(desk: Desk, { code, finding, plan }: Problem, { plans }: Checked): string {
   const home = plans.find((p) => p.plan.title === plan)?.plan;

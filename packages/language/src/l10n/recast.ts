@@ -1,4 +1,4 @@
-import { fill, rules } from '@cribwright/engine';
+import { rules } from '@cribwright/engine';
 import { phraseEs } from './phrase-es.js';
 import { rulesEs } from './rules-es.js';
 
@@ -51,3 +51,7 @@ const sentences = (): readonly Sentence[] => {
 };
 
 const fixed = (words: string): number => words.replace(/\{[^}]+\}/g, '').length;
+
+/** Puts the holes' contents into words. An unknown hole stays visible. */
+const fill = (words: string, holes: Readonly<Record<string, string>>): string =>
+  words.replace(/\{([^{}]+)\}/g, (whole, name: string) => holes[name] ?? whole);

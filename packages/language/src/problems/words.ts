@@ -1,4 +1,5 @@
 import { messages } from '@cribwright/engine';
+import type { Hole } from '@cribwright/messages';
 
 /**
  * Everything that the language itself says, in English. A key is a code, and after a dot which of its sentences.
@@ -186,15 +187,14 @@ const longestHole = 400;
 /** A message in the words of the table. What it repeats of the plan is cut where it would fill the screen. */
 export const say: typeof fill = (key, holes) => fill(key, shortened(holes));
 
-const shortened = <All extends Readonly<Record<string, string>>>(holes: All): All =>
-  Object.values(holes).some((text) => text.length > longestHole)
+const shortened = <All extends Readonly<Record<string, Hole>>>(holes: All): All =>
+  Object.values(holes).some(tooLong)
     ? (Object.fromEntries(
-        Object.entries(holes).map(([name, text]) => [
-          name,
-          text.length > longestHole ? `${text.slice(0, 60)}…` : text,
-        ]),
+        Object.entries(holes).map(([name, text]) => [name, tooLong(text) ? `${text.slice(0, 60)}…` : text]),
       ) as All)
     : holes;
+
+const tooLong = (hole: Hole): hole is string => typeof hole === 'string' && hole.length > longestHole;
 
 /** The code that a key belongs to: `unknown-name.near` is a sentence of `unknown-name`. */
 export const codeOf = (key: string): string => key.split('.')[0] ?? key;

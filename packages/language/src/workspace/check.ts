@@ -76,7 +76,7 @@ function findings(uri: string, made: Elaborated, reply: PlanReply): readonly Pro
     const far =
       cause.uri === uri
         ? []
-        : [{ uri: cause.uri, span: cause.span, message: say('finding', { text: finding.message.text }) }];
+        : [{ uri: cause.uri, span: cause.span, message: say('finding', { text: finding.message }) }];
     const related = finding.related.map(({ at, message }) => ({ ...pick(made.placeOf(at)), message }));
     return {
       code: finding.rule,
@@ -91,6 +91,7 @@ function findings(uri: string, made: Elaborated, reply: PlanReply): readonly Pro
       }),
       finding,
       plan: made.plan.title,
+      units: made.plan.display,
     };
   });
 }

@@ -205,6 +205,9 @@ export interface MessageHoles {
   readonly 'figure.with-cargo': { readonly carrier: H['name'] };
   readonly 'figure.working-load-limit': NoHoles;
   readonly 'figure.item-long': { readonly item: H['name']; readonly length: H['quantity'] };
+  readonly 'figure.read-off-the-plan': NoHoles;
+  readonly 'figure.contact': { readonly contact: H['name'] };
+  readonly 'figure.contact-figure': { readonly contact: H['name']; readonly label: H['phrase'] };
   readonly 'limit.crossing-stress': NoHoles;
   readonly 'limit.crossing-basis': NoHoles;
   readonly 'limit.crossing-rounding': NoHoles;
@@ -454,6 +457,9 @@ figure--width-outside-to-outside-of-contacts = width outside to outside of conta
 figure--with-cargo = { $carrier } with cargo
 figure--working-load-limit = working load limit
 figure--item-long = { $item } { $length } long
+figure--read-off-the-plan = read off what stands in the plan
+figure--contact = contact { $contact }
+figure--contact-figure = contact { $contact }: { $label }
 limit--crossing-stress = crossing stress
 limit--crossing-basis = crossing basis
 limit--crossing-rounding = crossing rounding
@@ -701,6 +707,9 @@ figure--width-outside-to-outside-of-contacts = ancho de fuera a fuera de los con
 figure--with-cargo = { $carrier } con carga
 figure--working-load-limit = carga límite de trabajo
 figure--item-long = { $item } de { $length } de largo
+figure--read-off-the-plan = leído de lo que hay en el plan
+figure--contact = contacto { $contact }
+figure--contact-figure = contacto { $contact }: { $label }
 limit--crossing-stress = esfuerzo en el cruce
 limit--crossing-basis = base del cruce
 limit--crossing-rounding = redondeo del cruce

@@ -32,7 +32,10 @@ function short(row: MaterialsResult['rows'][number], w: Workings): RuleFinding |
       item: row.item,
       carried: shown(row.carried),
       short: shown(row.short),
-      advice: others.length > 0 ? say('stand-in', { items: list(others.map(name), 'plain') }) : say('call-more', {}),
+      advice:
+        others.length > 0
+          ? say('stand-in', { items: list(others.map(name), 'plain') })
+          : say('call-more', {}),
     }),
     figures: [row.needed, row.carried, row.short],
   };

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { english } from '@cribwright/messages/testing';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { library } from '../../generated/library.js';
@@ -35,7 +36,7 @@ async function outcome(text: string, name?: string): Promise<string> {
   const { desk, file } = await fileOf(text, name);
   const checked = await desk.checked(file.uri);
   return JSON.stringify([
-    checked?.problems.map((p) => [p.code, p.message.text]),
+    checked?.problems.map((p) => [p.code, english(p.message)]),
     checked?.plans.map((p) => [p.plan, p.analysis]),
   ]);
 }
