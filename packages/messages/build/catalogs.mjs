@@ -112,6 +112,16 @@ export interface MessageHoles {
 ${[...en].map(([id, e]) => `  readonly '${id}': ${holesOf(e)};`).join('\n')}
 }
 
+/** Holes that may be left out: nothing stands in their place. */
+export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
+${[...en]
+  .flatMap(([id, e]) => {
+    const names = [...e.declared].filter(([, d]) => d.optional).map(([name]) => `'${name}'`);
+    return names.length === 0 ? [] : [`  '${id}': [${names.join(', ')}],`];
+  })
+  .join('\n')}
+};
+
 export const catalogs = {
   en: ${quoted(text(en))},
   es: ${quoted(text(es))},

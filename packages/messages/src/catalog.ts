@@ -1,6 +1,6 @@
 import { FluentBundle, FluentNumber, FluentResource } from '@fluent/bundle';
 import { fault } from './faults.js';
-import { catalogs } from './generated/catalogs.js';
+import { catalogs, optionalHoles } from './generated/catalogs.js';
 
 type Format = (id: string, holes: Readonly<Record<string, string | number>>) => string | undefined;
 
@@ -17,6 +17,7 @@ export function catalogFor(locale: keyof typeof catalogs): Format {
     if (pattern == null) return undefined;
     const errors: Error[] = [];
     const args: Record<string, string | FluentNumber> = {};
+    for (const name of optionalHoles[id] ?? []) args[name] = '';
     for (const [name, content] of Object.entries(holes))
       args[name] = typeof content === 'number' ? new FluentNumber(content) : content;
     const text = bundle.formatPattern(pattern, args, errors);

@@ -247,3 +247,4 @@ contact = contact { $contact }
 # $contact (name)
 # $label (phrase)
 contact-figure = contact { $contact }: { $label }
+as-built = as built

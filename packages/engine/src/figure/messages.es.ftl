@@ -205,3 +205,4 @@ item-long = { $item } de { $length } de largo
 read-off-the-plan = leído de lo que hay en el plan
 contact = contacto { $contact }
 contact-figure = contacto { $contact }: { $label }
+as-built = tal como se construyó

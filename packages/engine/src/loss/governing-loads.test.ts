@@ -44,7 +44,7 @@ describe('governing loads', () => {
     }
     expect(bounded).toBeGreaterThan(20);
     expect(calculationOf(all.get('crib/A#1')?.bound)?.names).toBe(
-      'weight of truck × distance of the centre from the line of the far supports ÷ distance of this support from that line',
+      'weight of truck × distance of the center from the line of the far supports ÷ distance of this support from that line',
     );
   });
 

@@ -1,4 +1,4 @@
-import { calculationOf } from '@cribwright/messages/testing';
+import { calculationOf, english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { between, exactly } from '../model/interval.js';
 import { foot, lb, vanTrailer } from '../testing/sample-plans.js';
@@ -22,11 +22,11 @@ describe('weight and centre of gravity', () => {
 
   it('says of each part of the empty centre how it is known', () => {
     const how = (axis: 'x' | 'y' | 'z') => {
-      const centre = mass[axis].inputs.find((f) => f.label === 'centre of the empty vehicle');
+      const centre = mass[axis].inputs.find((f) => english(f.label) === 'center of the empty vehicle');
       return [centre?.source.kind, calculationOf(centre)?.names, centre?.assumes?.length ?? 0];
     };
     expect(how('x')).toEqual(['computed', 'middle of what its axles and kingpin carry', 0]);
-    expect(how('y')).toEqual(['computed', 'on its centre line', 1]);
+    expect(how('y')).toEqual(['computed', 'on its center line', 1]);
     // The height is read off the vehicle, not worked out.
     expect(how('z')).toEqual([vanTrailer.source.kind, undefined, 0]);
   });

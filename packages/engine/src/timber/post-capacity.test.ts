@@ -49,7 +49,7 @@ describe('a timber post', () => {
     const { capacity } = postFigures(post({ plies: 3 }), at(exactly(87.6 * inch)));
     const stability = capacity.inputs.find((f) => f.key === 'stability');
     expect(calculationOf(stability)?.names).toBe(
-      'lesser of what buckling leaves (Cp) across its plies and what buckling leaves (Cp) along its plies',
+      'lesser of column stability factor (Cp) across its plies and column stability factor (Cp) along its plies',
     );
     const [across, along] = stability?.inputs ?? [];
     expect(calculationOf(across)?.numbers.startsWith('0.6 × (')).toBe(true);

@@ -1,5 +1,5 @@
-import { english } from '@cribwright/messages/testing';
 import type { PlanEdit } from '@cribwright/engine';
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { openWorkspace } from '../workspace/workspace.js';
 import { planEditChanges } from './plan-edit-changes.js';

@@ -33,7 +33,10 @@ let known: readonly Sentence[] | undefined;
 const sentences = (): readonly Sentence[] => {
   known ??= rules
     .flatMap((rule) =>
-      Object.entries(rule.words).map(([key, words]) => ({ id: `${rule.id}.${key}`, words: String(words) })),
+      Object.entries(rule.words ?? {}).map(([key, words]) => ({
+        id: `${rule.id}.${key}`,
+        words: String(words),
+      })),
     )
     .filter(({ words }) => words.endsWith('.'))
     .sort((a, b) => fixed(b.words) - fixed(a.words))

@@ -208,6 +208,7 @@ export interface MessageHoles {
   readonly 'figure.read-off-the-plan': NoHoles;
   readonly 'figure.contact': { readonly contact: H['name'] };
   readonly 'figure.contact-figure': { readonly contact: H['name']; readonly label: H['phrase'] };
+  readonly 'figure.as-built': NoHoles;
   readonly 'limit.crossing-stress': NoHoles;
   readonly 'limit.crossing-basis': NoHoles;
   readonly 'limit.crossing-rounding': NoHoles;
@@ -237,6 +238,30 @@ export interface MessageHoles {
   readonly 'limit.post-slenderness': NoHoles;
   readonly 'limit.stiffness-spread': NoHoles;
   readonly 'limit.ground-under-cribs': NoHoles;
+  readonly 'crib-height.too-high': { readonly crib: H['name']; readonly height: H['quantity']; readonly loaded: H['message']; readonly limit: H['quantity']; readonly sum: H['calculation']; readonly advice: H['message'] };
+  readonly 'crib-height.all-loaded': { readonly contacts: H['count'] };
+  readonly 'crib-height.some-loaded': { readonly loaded: H['count']; readonly contacts: H['count'] };
+  readonly 'crib-height.use-courses': { readonly courses: H['count'] };
+  readonly 'crib-height.capture-all': { readonly contacts: H['count']; readonly limit: H['quantity']; readonly courses: H['count'] };
+  readonly 'crib-height.capture-and-lower': { readonly courses: H['count']; readonly contacts: H['count']; readonly more: H['count']; readonly limit: H['quantity'] };
+  readonly 'crib-height.none-holds': NoHoles;
+  readonly 'crib-height.ratio-set-here': { readonly ratio: H['quantity'] };
+  readonly 'crib-height.captured-here': { readonly loaded: H['message'] };
+  readonly 'crib-height.fix-courses': { readonly courses: H['count'] };
+  readonly 'crib-height.fix-capture': { readonly contacts: H['count']; readonly parts: H['name'] };
+  readonly 'crib-load.over-contact': { readonly crib: H['name']; readonly contact: H['count']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly capacity: H['quantity']; readonly sum: H['calculation'] };
+  readonly 'crib-load.over-whole': { readonly crib: H['name']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly contacts: H['count']; readonly capacity: H['quantity']; readonly sum: H['calculation'] };
+  readonly 'crib-load.over-limit': { readonly crib: H['name']; readonly contact: H['count']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly use: H['quantity']; readonly capacity: H['quantity']; readonly limit: H['quantity'] };
+  readonly 'crib-load.unknown': { readonly crib: H['name']; readonly why: H['message'] };
+  readonly 'crib-load.step-over': { readonly chock: H['name']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly capacity: H['quantity'] };
+  readonly 'crib-load.step-unrated': { readonly chock: H['name']; readonly load: H['quantity'] };
+  readonly 'crib-load.step-unknown': { readonly chock: H['name']; readonly why: H['message'] };
+  readonly 'crib-load.weigh-it': NoHoles;
+  readonly 'crib-load.fix-build': { readonly layout: H['name']; readonly timber: H['name']; readonly courses: H['count']; readonly use: H['quantity'] };
+  readonly 'push-margin.too-little': { readonly toward: H['phrase']; readonly height: H['quantity']; readonly vehicle: H['name']; readonly share: H['quantity']; readonly sum: H['calculation']; readonly limit: H['quantity']; readonly first?: H['message'] };
+  readonly 'push-margin.first': { readonly how: H['phrase'] };
+  readonly 'push-margin.unknown': { readonly why: H['phrase'] };
+  readonly 'push-margin.set-here': { readonly limit: H['quantity'] };
   readonly 'source.common-practice': NoHoles;
   readonly 'source.from-memory': NoHoles;
   readonly 'source.from-memory-of': { readonly title: H['name'] };
@@ -253,6 +278,11 @@ export interface MessageHoles {
   readonly 'word.larger': { readonly a: H['text']; readonly b: H['text'] };
   readonly 'word.floor-to': { readonly value: H['text']; readonly step: H['text'] };
 }
+
+/** Holes that may be left out: nothing stands in their place. */
+export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
+  'push-margin.too-little': ['first'],
+};
 
 export const catalogs = {
   en: `figure--a-sixth-of-the-width = a sixth of the width
@@ -460,6 +490,7 @@ figure--item-long = { $item } { $length } long
 figure--read-off-the-plan = read off what stands in the plan
 figure--contact = contact { $contact }
 figure--contact-figure = contact { $contact }: { $label }
+figure--as-built = as built
 limit--crossing-stress = crossing stress
 limit--crossing-basis = crossing basis
 limit--crossing-rounding = crossing rounding
@@ -489,6 +520,62 @@ limit--egress-width = egress width
 limit--post-slenderness = post slenderness
 limit--stiffness-spread = stiffness spread
 limit--ground-under-cribs = ground under cribs
+crib-height--too-high = Crib { $crib } is { $height } tall. The limit is { $limit } with { $loaded } ({ $sum }). { $advice }
+crib-height--all-loaded =
+    { $contacts ->
+        [one] its 1 contact loaded
+       *[other] all { $contacts } contacts loaded
+    }
+crib-height--some-loaded =
+    { $loaded ->
+        [one] 1 of { $contacts } contacts loaded
+       *[other] { $loaded } of { $contacts } contacts loaded
+    }
+crib-height--use-courses =
+    { $courses ->
+        [one] Use 1 course.
+       *[other] Use { $courses } courses.
+    }
+crib-height--capture-all =
+    Capture all { $contacts } contacts (limit { $limit }), or use { $courses } { $courses ->
+        [one] course
+       *[other] courses
+    }.
+crib-height--capture-and-lower =
+    Use { $courses } { $courses ->
+        [one] course
+       *[other] courses
+    }, or capture all { $contacts } contacts and use { $more } (limit { $limit }).
+crib-height--none-holds = No number of courses meets the limit. Use longer timbers.
+crib-height--ratio-set-here = The height ratio is set here: { $ratio }.
+crib-height--captured-here = Captures set here: { $loaded }.
+crib-height--fix-courses =
+    { $courses ->
+        [one] Use 1 course
+       *[other] Use { $courses } courses
+    }
+crib-height--fix-capture = Capture all { $contacts } contacts: { $parts }
+crib-load--over-contact = Crib { $crib }, contact { $contact }: load up to { $load } ({ $governs }). Capacity { $capacity } ({ $sum }). Spread the load over more contacts or use larger timbers.
+crib-load--over-whole =
+    Crib { $crib }: load up to { $load } ({ $governs }). Capacity { $capacity } with { $contacts ->
+        [one] 1 contact
+       *[other] { $contacts } contacts
+    } loaded ({ $sum }). Add a crib or use larger timbers.
+crib-load--over-limit = Crib { $crib }, contact { $contact }: load up to { $load } ({ $governs }), { $use } of its capacity of { $capacity }. The policy allows { $limit }.
+crib-load--unknown = Crib { $crib }: load not known. { $why } This check has not passed.
+crib-load--step-over = Step chock { $chock }: load up to { $load } ({ $governs }). Capacity { $capacity }. Use a crib or more step chocks.
+crib-load--step-unrated = Step chock { $chock }: capacity not known, load up to { $load }. Take the rating from its manufacturer. This check has not passed.
+crib-load--step-unknown = Step chock { $chock }: load not known. { $why } This check has not passed.
+crib-load--weigh-it = Give the weight and the center of gravity of what rests on it.
+crib-load--fix-build =
+    Build it { $layout } of { $timber }, { $courses ->
+        [one] 1 course
+       *[other] { $courses } courses
+    } ({ $use } of its capacity)
+push-margin--too-little = A side push { $toward } at { $height }: { $vehicle } and its supports hold { $share } of its weight ({ $sum }). The policy requires { $limit }. { $first }
+push-margin--first = Fails first: { $how }.
+push-margin--unknown = Side push not calculated: { $why }. This check has not passed.
+push-margin--set-here = The push margin is set here: { $limit }.
 source--common-practice = common practice, no source
 source--from-memory = from memory
 source--from-memory-of = from memory: { $title }
@@ -710,6 +797,7 @@ figure--item-long = { $item } de { $length } de largo
 figure--read-off-the-plan = leído de lo que hay en el plan
 figure--contact = contacto { $contact }
 figure--contact-figure = contacto { $contact }: { $label }
+figure--as-built = tal como se construyó
 limit--crossing-stress = esfuerzo en el cruce
 limit--crossing-basis = base del cruce
 limit--crossing-rounding = redondeo del cruce
@@ -739,6 +827,62 @@ limit--egress-width = ancho de salida
 limit--post-slenderness = esbeltez del poste
 limit--stiffness-spread = margen de rigidez
 limit--ground-under-cribs = suelo bajo los cribs
+crib-height--too-high = El crib { $crib } mide { $height } de alto. El límite es { $limit } con { $loaded } ({ $sum }). { $advice }
+crib-height--all-loaded =
+    { $contacts ->
+        [one] su único contacto cargado
+       *[other] los { $contacts } contactos cargados
+    }
+crib-height--some-loaded =
+    { $loaded ->
+        [one] 1 de { $contacts } contactos cargado
+       *[other] { $loaded } de { $contacts } contactos cargados
+    }
+crib-height--use-courses =
+    { $courses ->
+        [one] Use 1 hilada.
+       *[other] Use { $courses } hiladas.
+    }
+crib-height--capture-all =
+    Capture los { $contacts } contactos (límite { $limit }), o use { $courses } { $courses ->
+        [one] hilada
+       *[other] hiladas
+    }.
+crib-height--capture-and-lower =
+    Use { $courses } { $courses ->
+        [one] hilada
+       *[other] hiladas
+    }, o capture los { $contacts } contactos y use { $more } (límite { $limit }).
+crib-height--none-holds = Ningún número de hiladas cumple el límite. Use maderos más largos.
+crib-height--ratio-set-here = La proporción de altura se fija aquí: { $ratio }.
+crib-height--captured-here = Capturas escritas aquí: { $loaded }.
+crib-height--fix-courses =
+    { $courses ->
+        [one] Usar 1 hilada
+       *[other] Usar { $courses } hiladas
+    }
+crib-height--fix-capture = Capturar los { $contacts } contactos: { $parts }
+crib-load--over-contact = Crib { $crib }, contacto { $contact }: carga de hasta { $load } ({ $governs }). Capacidad { $capacity } ({ $sum }). Reparta la carga en más contactos o use maderos más grandes.
+crib-load--over-whole =
+    Crib { $crib }: carga de hasta { $load } ({ $governs }). Capacidad { $capacity } con { $contacts ->
+        [one] 1 contacto cargado
+       *[other] { $contacts } contactos cargados
+    } ({ $sum }). Añada un crib o use maderos más grandes.
+crib-load--over-limit = Crib { $crib }, contacto { $contact }: carga de hasta { $load } ({ $governs }), { $use } de su capacidad de { $capacity }. La norma permite { $limit }.
+crib-load--unknown = Crib { $crib }: carga desconocida. { $why } Esta comprobación no se da por buena.
+crib-load--step-over = Calza escalonada { $chock }: carga de hasta { $load } ({ $governs }). Capacidad { $capacity }. Use un crib o más calzas escalonadas.
+crib-load--step-unrated = Calza escalonada { $chock }: capacidad desconocida, carga de hasta { $load }. Tome el valor de su fabricante. Esta comprobación no se da por buena.
+crib-load--step-unknown = Calza escalonada { $chock }: carga desconocida. { $why } Esta comprobación no se da por buena.
+crib-load--weigh-it = Dé el peso y el centro de gravedad de lo que descansa encima.
+crib-load--fix-build =
+    Armar { $layout } de { $timber }, { $courses ->
+        [one] 1 hilada
+       *[other] { $courses } hiladas
+    } ({ $use } de su capacidad)
+push-margin--too-little = Empuje lateral { $toward } a { $height }: { $vehicle } y sus apoyos aguantan { $share } de su peso ({ $sum }). La norma exige { $limit }. { $first }
+push-margin--first = Falla primero: { $how }.
+push-margin--unknown = Empuje lateral sin calcular: { $why }. Esta comprobación no se da por buena.
+push-margin--set-here = El margen de empuje se fija aquí: { $limit }.
 source--common-practice = práctica común, sin fuente
 source--from-memory = de memoria
 source--from-memory-of = de memoria: { $title }

@@ -35,7 +35,7 @@ describe('crib-alignment', () => {
   it('passes a crib across both frame rails', () => expect(onFrame(0)).toEqual([]));
   it('finds contacts beside the frame', () =>
     expect(english(onFrame(3 * inch)[0]?.message)).toContain(
-      'stands 3.3 in off the frame of the tractor beneath it',
+      'stands 3 1/4 in off the frame of the tractor beneath it',
     ));
   it('names a part that is not there', () =>
     expect(onFrame(0, 'wing')[0]?.message.id).toBe('crib-alignment.no-part-below'));

@@ -49,7 +49,7 @@ describe('crib-load', () => {
     const [finding] = check(rule, plan);
     expect(finding?.severity).toBe('danger');
     expect(english(finding?.message)).toMatch(
-      /^Crib A contact \d may have to carry [\d,]+ lb \(.+\)\. It holds 6,000 lb/,
+      /^Crib A, contact \d: load up to [\d,]+ lb \(.+\)\. Capacity 6,000 lb/,
     );
   });
 

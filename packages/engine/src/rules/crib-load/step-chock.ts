@@ -1,10 +1,9 @@
-import { shownBeside } from '@cribwright/messages';
+import { message, name, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { unknownLoad } from '../../crib/crib-use.js';
 import { carries, type StepChockWorking } from '../../crib/step-chock-working.js';
 import type { Workings } from '../../workings/workings.js';
 import type { RuleFinding } from '../rule.js';
-import { say } from './words.js';
 
 /** A step chock against its rating. */
 export function stepOverload(c: StepChockWorking, w: Workings): RuleFinding | undefined {
@@ -19,7 +18,10 @@ export function stepOverload(c: StepChockWorking, w: Workings): RuleFinding | un
       ...base,
       severity: 'warning',
       couldNotRun: true,
-      message: say('step-unknown', { chock: chock.name, why: say('weigh-it', {}) }),
+      message: message('crib-load.step-unknown', {
+        chock: name(chock.name),
+        why: term('crib-load.weigh-it'),
+      }),
     };
   if (load.value.high <= 0) return undefined;
   const beside = shownBeside(load, c.capacity);
@@ -28,17 +30,17 @@ export function stepOverload(c: StepChockWorking, w: Workings): RuleFinding | un
       ...base,
       severity: 'warning',
       couldNotRun: true,
-      message: say('step-unrated', { chock: chock.name, load: beside.demand }),
+      message: message('crib-load.step-unrated', { chock: name(chock.name), load: beside.demand }),
     };
   const limit = (w.limit('use limit').value?.low ?? 1) * c.capacity.value.low;
   if (!exceeds(load.value.high, limit)) return undefined;
   return {
     ...base,
-    message: say('step-over', {
-      chock: chock.name,
+    message: message('crib-load.step-over', {
+      chock: name(chock.name),
       load: beside.demand,
       capacity: beside.limit,
-      governs: load.governs ?? say('as-built', {}),
+      governs: load.governs ?? term('figure.as-built'),
     }),
   };
 }

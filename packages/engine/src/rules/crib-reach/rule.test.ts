@@ -21,7 +21,7 @@ describe('crib-reach', () => {
     const [finding] = found({ courses: 8 });
     expect(english(finding?.message)).toBe(
       "Crib A does not reach the trailer's rail: 12 in is left open (40 in − 28 in) and its wedges close 2 in. " +
-        'Use 11 courses: 1.5 in is then left for the wedges.',
+        'Use 11 courses: 1 1/2 in is then left for the wedges.',
     );
     expect(finding?.fixes[0]?.edits[0]).toMatchObject({ text: '11' });
   });
@@ -44,7 +44,7 @@ describe('crib-reach', () => {
   it('answers for both ends of a range', () => {
     expect(found({}, between(39 * inch, 40.5 * inch))).toEqual([]);
     const [finding] = found({}, between(39 * inch, 41 * inch));
-    expect(english(finding?.message)).toContain('2.5 in is left open');
+    expect(english(finding?.message)).toContain('2 1/2 in is left open');
     expect(english(finding?.governs)).toBe('the range of the height');
   });
 

@@ -20,7 +20,7 @@ describe('grade-slide', () => {
     const [found, ...more] = check(rule, onGrade(0.6));
     expect(more).toEqual([]);
     expect(english(found?.message)).toMatch(
-      /^On a grade of 60 % the truck pulls [\d,]+ lb downhill \(.* × sin\(atan 60 %\)\)\. What is chocked holds [\d,]+ lb/,
+      /^On a grade of 60 % the truck pulls [\d,]+ lb downhill \(.* × sin\(arctan\(60 %\)\)\)\. What is chocked holds [\d,]+ lb/,
     );
     const [demand, hold] = found?.figures ?? [];
     expect(demand?.value?.high).toBeGreaterThan(hold?.value?.low ?? Number.POSITIVE_INFINITY);

@@ -13,7 +13,7 @@ describe('joist-miss', () => {
   it('says which contact misses and by how much, and moves the crib', () => {
     const [finding] = found(20 * foot, -42.75 * inch);
     // Contacts stand 6.25 in either side of the middle; joists every 12 in, 3 in wide: 6.25 − 1.5 in off.
-    expect(english(finding?.message)).toContain('contact 2 misses the joists: the nearest is 4.3 in away');
+    expect(english(finding?.message)).toContain('contact 2 misses the joists: the nearest is 4 1/4 in away');
     expect(english(finding?.message)).toContain('2 in counts as under it');
     expect(finding?.fixes[0]?.edits[0]).toMatchObject({
       kind: 'set',

@@ -19,7 +19,7 @@ describe('strut-angle', () => {
     const [finding] = found(80);
     expect(finding?.severity).toBe('danger');
     expect(english(finding?.message)).toBe(
-      'Strut S1 stands at 26.6 deg to the ground (atan(40 in ÷ 80 in)). Flatter than 45 deg it pushes out more than up. Set the foot 3 ft 4 in out.',
+      'Strut S1 stands at 26.5 deg to the ground (arctan(40 in ÷ 80 in)). Flatter than 45 deg it pushes out more than up. Set the foot 3 ft 4 in out.',
     );
     expect(finding?.fixes[0]?.edits[0]).toMatchObject({ text: '3 ft 4 in out' });
   });

@@ -22,6 +22,6 @@ describe('strut-head', () => {
     expect(found(vanTrailer.id, 'wing')[0]).toContain('Parts that may bear: rail, joists, landing legs.'));
   it('says by how much a head misses its rail', () =>
     expect(found(vanTrailer.id, 'rail', -40 * inch)[0]).toContain(
-      'misses the rail of the trailer by 7.5 in',
+      'misses the rail of the trailer by 7 1/2 in',
     ));
 });
