@@ -21,12 +21,12 @@ export interface TapeOptions {
  * A length smaller than a mark is never shown as zero: it prints as one mark where it is rounded up, else with
  * decimals.
  *
- * @param metres finite; `not known` otherwise.
+ * @param meters finite; `not known` otherwise.
  */
-export function showTape(metres: number, options: TapeOptions): string {
-  if (!Number.isFinite(metres)) return 'not known';
-  const sixteenths = tapeMarks(metres, options.rounding);
-  if (!Number.isInteger(sixteenths)) return `${group(roundTo(metres / inch, 0.001, options.rounding))} in`;
+export function showTape(meters: number, options: TapeOptions): string {
+  if (!Number.isFinite(meters)) return 'not known';
+  const sixteenths = tapeMarks(meters, options.rounding);
+  if (!Number.isInteger(sixteenths)) return `${group(roundTo(meters / inch, 0.001, options.rounding))} in`;
   const size = Math.abs(sixteenths);
   const whole = Math.floor(size / marks);
   const feet = options.feet === true ? Math.floor(whole / 12) : 0;
@@ -73,7 +73,7 @@ export function showTapePair(
     : showPair(value, limit, 'length', 'in', { limit: options.limit });
 }
 
-const tapeMarks = (metres: number, rounding: Rounding) => roundTo((metres / inch) * marks, 1, rounding);
+const tapeMarks = (meters: number, rounding: Rounding) => roundTo((meters / inch) * marks, 1, rounding);
 
 /** `1/2` for eight sixteenths; nothing for none. */
 function fraction(sixteenths: number): string {

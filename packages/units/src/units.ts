@@ -38,9 +38,9 @@ const table: Readonly<Record<Unit['dimension'], readonly Row[]>> = {
     ['in|inch|inches|"|″', 'us', inch, YARD, 0.1, 'mm'],
     ["ft|foot|feet|'|′", 'us', foot, YARD, 0.1, 'm'],
     ['yd|yard|yards', 'us', product(foot, fraction(3n)), YARD, 0.1, 'm'],
-    ['mm|millimetre|millimetres|millimeter|millimeters', 'si', milli, SI, 1, 'in'],
-    ['cm|centimetre|centimetres|centimeter|centimeters', 'si', fraction(1n, 100n), SI, 0.1, 'in'],
-    ['m|metre|metres|meter|meters', 'si', one, SI, 0.01, 'ft'],
+    ['mm|millimeter|millimeters|millimeter|millimeters', 'si', milli, SI, 1, 'in'],
+    ['cm|centimeter|centimeters|centimeter|centimeters', 'si', fraction(1n, 100n), SI, 0.1, 'in'],
+    ['m|meter|meters|meter|meters', 'si', one, SI, 0.01, 'ft'],
   ],
   force: [
     ['lb|lbs|lbf|pound|pounds', 'us', poundForce, GRAVITY, 1, 'kN'],

@@ -66,9 +66,9 @@ const planIn = ({ title, reply, findings }: PlanReport, say: Words) => ({
 const bodyValue = (body: BodyResult, say: Words) => ({
   name: body.name,
   weight: figureValue(body.weight, say),
-  centreBack: figureValue(body.centre.x, say),
-  centreAside: figureValue(body.centre.y, say),
-  centreHeight: figureValue(body.centre.z, say),
+  centerBack: figureValue(body.center.x, say),
+  centerAside: figureValue(body.center.y, say),
+  centerHeight: figureValue(body.center.z, say),
 });
 
 const findingValue = ({ finding, subject, place, related, fixes }: LocatedFinding, say: Words) => ({

@@ -82,7 +82,7 @@ export function Found({
     <ul>
       {analysis.bodies.map((b) => (
         <li key={b.vehicle}>
-          {b.name}: {words.value(b.weight)}, centre {words.value(b.centre.x)} back, {words.value(b.centre.z)}{' '}
+          {b.name}: {words.value(b.weight)}, center {words.value(b.center.x)} back, {words.value(b.center.z)}{' '}
           high
         </li>
       ))}

@@ -19,7 +19,7 @@ export interface ShownWay {
 /** How far past everything else a way out is followed, m. */
 const followed = 2.5;
 
-/** The ways out, each cut where it leaves the neighbourhood of vehicles and supports. */
+/** The ways out, each cut where it leaves the neighborhood of vehicles and supports. */
 export function shownWays(look: Look): readonly ShownWay[] {
   if (look.plan.egress.length === 0) return [];
   const reach = reachOfThings(look.things, fromAbove, [], 'bare');

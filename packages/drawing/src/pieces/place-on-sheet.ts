@@ -18,7 +18,7 @@ export interface Placing {
   readonly frame: Frame | undefined;
 }
 
-/** Fits things into a field of the sheet at a standard scale, centred across, from `top` down. */
+/** Fits things into a field of the sheet at a standard scale, centerd across, from `top` down. */
 export function fit(
   things: readonly Thing[],
   looking: Looking,

@@ -33,7 +33,7 @@ const si = [
   2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 125, 150, 200, 250, 300, 400, 500, 1000, 2000, 5000, 10000,
 ];
 
-/** The largest standard scale at which `size` metres fit into `room` millimetres, both ways. */
+/** The largest standard scale at which `size` meters fit into `room` millimeters, both ways. */
 export function standardScale(
   size: { readonly across: number; readonly down: number },
   room: { readonly across: number; readonly down: number },

@@ -119,8 +119,8 @@ const cornerFront = (x: number, y: number): readonly Item[] => {
 function rank(thing: Thing, look: Look): number {
   const main = look.plan.vehicles[0];
   if (main === undefined || thing.id === main.id) return 1;
-  const centre = middleOf(thing);
-  return centre.y > main.at.y + 0.05 ? 0 : 2;
+  const center = middleOf(thing);
+  return center.y > main.at.y + 0.05 ? 0 : 2;
 }
 
 /** What lies wholly under a body's floor is drawn before the body. */

@@ -7,11 +7,11 @@ import type { ElementId } from '../model/ref.js';
 import type { SupportPoint } from '../workings/support-points.js';
 import type { Component, JointCorner } from './components.js';
 
-/** A place or a length in feet and tenths, or metres: to be multiplied by hand. */
-export const feet = (key: string, label: Phrase, metres: number): Figure =>
-  measured(span(key, label, 'nearest'), exactly(metres), term('figure.measured-in-the-plan'));
+/** A place or a length in feet and tenths, or meters: to be multiplied by hand. */
+export const feet = (key: string, label: Phrase, meters: number): Figure =>
+  measured(span(key, label, 'nearest'), exactly(meters), term('figure.measured-in-the-plan'));
 
-/** The loads under a body, less those on it, add up to its weight; and their middle is its centre of gravity. */
+/** The loads under a body, less those on it, add up to its weight; and their middle is its center of gravity. */
 export function bodyChecks(
   { component, corner }: { readonly component: Component; readonly corner: JointCorner },
   body: ElementId,

@@ -53,18 +53,18 @@ const stackedFigure = (most: number): Figure =>
 function boundFigure(
   weight: Figure,
   most: number,
-  line: { readonly centre: number; readonly contact: number } | undefined,
+  line: { readonly center: number; readonly contact: number } | undefined,
 ): Figure {
   const head = force('bound', term('figure.most-it-could-carry-by-statics-alone'), 'up', {
     assumes: [term('figure.the-supports-share-the-load-in-the')],
   });
   const value = exactly((weight.value?.high ?? 0) * most);
   if (line === undefined) return computed(head, value, '{weight}', { weight });
-  const distance = (key: string, label: Phrase, metres: number) =>
-    measured(place(key, label, 'nearest'), exactly(metres), term('figure.square-to-that-line'));
-  return computed(head, value, '{weight} × {centre} ÷ {contact}', {
+  const distance = (key: string, label: Phrase, meters: number) =>
+    measured(place(key, label, 'nearest'), exactly(meters), term('figure.square-to-that-line'));
+  return computed(head, value, '{weight} × {center} ÷ {contact}', {
     weight,
-    centre: distance('centre', term('figure.distance-of-the-centre-from-the-line'), line.centre),
+    center: distance('center', term('figure.distance-of-the-center-from-the-line'), line.center),
     contact: distance('contact', term('figure.distance-of-this-support-from-that-line'), line.contact),
   });
 }

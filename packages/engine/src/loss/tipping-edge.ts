@@ -8,10 +8,10 @@ import type { PlanBody } from '../resting/plan-bodies.js';
 import { insideBy, nearestEdge, type Point, supportPolygon } from '../resting/support-polygon.js';
 import type { SupportPoint } from '../workings/support-points.js';
 
-/** How hard a push at its centre of gravity tips a body that stands free. */
+/** How hard a push at its center of gravity tips a body that stands free. */
 export interface TippingEdge {
   readonly body: PlanBody;
-  /** From the centre of gravity to the nearest line between supports. */
+  /** From the center of gravity to the nearest line between supports. */
   readonly edge: Figure;
   readonly height: Figure;
   /** Push that tips it, as a share of its weight: edge ÷ height. Unknown where the height is. */
@@ -32,17 +32,17 @@ export function tippingEdge(body: PlanBody, points: readonly SupportPoint[]): Ti
   if (worst === undefined || !(worst.inside > -hair)) return undefined;
   const inside = Math.max(0, worst.inside);
   const edge = measured(
-    length('edge', term('figure.distance-of-the-centre-of-gravity-inside'), 'down', {
+    length('edge', term('figure.distance-of-the-center-of-gravity-inside'), 'down', {
       governs: worst.c.words === '' ? undefined : worst.c.words,
     }),
     exactly(inside),
     term('figure.from-the-line-round-its-supports-to'),
   );
   const height = measured(
-    length('centreHeight', term('figure.height-of-the-centre-of-gravity'), 'up', {
-      governs: body.centreHeight?.low === body.centreHeight?.high ? undefined : term('figure.the-high-end'),
+    length('centerHeight', term('figure.height-of-the-center-of-gravity'), 'up', {
+      governs: body.centerHeight?.low === body.centerHeight?.high ? undefined : term('figure.the-high-end'),
     }),
-    body.centreHeight === undefined ? undefined : exactly(body.centreHeight.high),
+    body.centerHeight === undefined ? undefined : exactly(body.centerHeight.high),
     term('figure.middle-of-all-weight-empty-vehicle-and'),
   );
   return {

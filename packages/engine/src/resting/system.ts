@@ -13,7 +13,7 @@ export interface RestingBody {
   readonly id: string;
   /** N, with whatever else weighs on it. */
   readonly weight: number;
-  /** Centre of gravity, m. */
+  /** Center of gravity, m. */
   readonly x: number;
   readonly y: number;
 }

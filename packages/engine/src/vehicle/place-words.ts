@@ -19,7 +19,7 @@ export const sizeText = (value: number, units: Units, rounding: Rounding): strin
 export function placeText({ x, y }: Point, units: Units): string {
   const across =
     Math.abs(y) < 0.001
-      ? 'centre'
+      ? 'center'
       : `${y < 0 ? 'driver' : 'passenger'} side ${lengthText(Math.abs(y), units)}`;
   return `${lengthText(x, units)}, ${across}`;
 }

@@ -164,7 +164,7 @@ export const words = {
   'plan-unchecked': '{plan} cannot be checked as it stands. NOTHING in it was checked.',
   'vehicle-size': '{vehicle} has no {what}, so it cannot be checked. Say it, such as: {example}',
   'vehicle-weight':
-    '{vehicle} has no axles and no weight, so it cannot be checked. Use a type that has axles, or say its weight and centre.',
+    '{vehicle} has no axles and no weight, so it cannot be checked. Use a type that has axles, or say its weight and center.',
   'value-unknown': '{text} cannot be worked out here: {why}.',
   'not-in-plan': '{what} could not be read, so the checks leave it out. The plan is NOT checked whole.',
   'chock-ways':
