@@ -39,4 +39,5 @@ export { crossings as crossmemberPlaces, partNamed, pieces } from './vehicle/par
 export { posed } from './vehicle/posed.js';
 export { underside } from './vehicle/underside.js';
 export { elementWords } from './workings/element-words.js';
-export { type AnalyzeOptions, type Workings, workingsOf } from './workings/workings.js';
+export type { AnalyzeOptions } from './workings/support-workings.js';
+export { type Workings, workingsOf } from './workings/workings.js';
