@@ -6,8 +6,6 @@ import type { CanvasProps } from './canvas-props.js';
 import { dragsOf } from './drags-of.js';
 import { type Dropped, dropped } from './dropped.js';
 
-export type Hands = Dropped;
-
 /** Less than this is a click, px. */
 const slack = 4;
 /** How near a joist or rail attracts, px. */
