@@ -3,7 +3,7 @@
 import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { formatted } from '../src/features/formatting/formatting.js';
+import { formatted } from '../src/features/formatting/formatted.js';
 import { openWorkspace } from '../src/workspace/open-workspace.js';
 
 const check = process.argv.includes('--check');
