@@ -27,7 +27,7 @@ export interface ViewChoice {
 }
 
 /**
- * A drawing as plain data: shapes on a sheet, in millimetres, x right and y down. One renderer turns it into
+ * A drawing as plain data: shapes on a sheet, in millimeters, x right and y down. One renderer turns it into
  * SVG for the panel, the command line and the page, so all three show the same.
  */
 export interface Scene {
@@ -48,7 +48,7 @@ export interface Scene {
   readonly space?: SpaceScene;
 }
 
-/** What stands, in space: plan axes, metres. */
+/** What stands, in space: plan axes, meters. */
 export interface SpaceScene {
   readonly things: readonly {
     readonly ref: Ref;
@@ -61,7 +61,7 @@ export interface SpaceScene {
   }[];
 }
 
-/** sheet = origin + scale × plan, axis by axis. Scales are mm per metre and may be negative. */
+/** sheet = origin + scale × plan, axis by axis. Scales are mm per meter and may be negative. */
 export interface Frame {
   readonly across: { readonly axis: 'x' | 'y' | 'z'; readonly origin: number; readonly scale: number };
   readonly down: { readonly axis: 'x' | 'y' | 'z'; readonly origin: number; readonly scale: number };
@@ -72,7 +72,7 @@ export interface Point {
   readonly y: number;
 }
 
-/** How a shape is meant, never what colour it has. The theme decides that. */
+/** How a shape is meant, never what color it has. The theme decides that. */
 export type Tone =
   | 'ground'
   | 'vehicle'
@@ -143,7 +143,7 @@ export type Item =
       readonly kind: 'circle';
       readonly key: string;
       readonly tone: Tone;
-      readonly centre: Point;
+      readonly center: Point;
       readonly radius: number;
       readonly fill: 'solid' | 'light' | 'hatch' | 'none';
       readonly width?: number;
@@ -164,11 +164,11 @@ export type Item =
 /** A handle: dragging it proposes new values for properties of an element, snapped as said. */
 export interface Drag {
   readonly element: string;
-  readonly moves: 'centre' | 'foot' | 'head' | 'vehicle';
+  readonly moves: 'center' | 'foot' | 'head' | 'vehicle';
   readonly axes: readonly ('x' | 'y' | 'z')[];
-  /** Values, in plan metres, that attract the drag. */
+  /** Values, in plan meters, that attract the drag. */
   readonly snaps: Readonly<Partial<Record<'x' | 'y' | 'z', readonly number[]>>>;
-  /** Where it is now, plan metres. */
+  /** Where it is now, plan meters. */
   readonly from?: Readonly<Partial<Record<'x' | 'y' | 'z', number>>>;
   /** Dropped places are rounded to this, m, unless they snap. */
   readonly grid?: number;
