@@ -134,7 +134,7 @@ const unshift = (shape: Element): void => {
 /** Where the shape is being taken to, in the reader's units. */
 function placeWords(drag: Drag, { to, snapped }: Dropped, scene: Scene): string {
   const unit = scene.display === 'si' ? 'm' : 'ft in';
-  const say = (metres: number) => show(metres, 'length', unit, { rounding: 'nearest' });
+  const say = (meters: number) => show(meters, 'length', unit, { rounding: 'nearest' });
   const parts: string[] = [];
   const x = to.x ?? drag.from?.x;
   const y = to.y ?? drag.from?.y;

@@ -56,11 +56,11 @@ export const path = (
 export const circle = (
   key: string,
   tone: Tone,
-  centre: Point,
+  center: Point,
   radius: number,
   fill: Of<'circle'>['fill'],
   width?: number,
-): Item => ({ kind: 'circle', key, tone, centre, radius, fill, ...(width === undefined ? {} : { width }) });
+): Item => ({ kind: 'circle', key, tone, center, radius, fill, ...(width === undefined ? {} : { width }) });
 
 export const text = (
   key: string,

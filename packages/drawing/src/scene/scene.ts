@@ -119,7 +119,7 @@ export type Item =
       readonly kind: 'circle';
       readonly key: string;
       readonly tone: Tone;
-      readonly centre: Point;
+      readonly center: Point;
       readonly radius: number;
       readonly fill: 'solid' | 'light' | 'hatch' | 'none';
       readonly width?: number;
@@ -140,7 +140,7 @@ export type Item =
 /** A handle: dragging it proposes new values for properties of an element, snapped as said. */
 export interface Drag {
   readonly element: string;
-  readonly moves: 'centre' | 'foot' | 'head' | 'vehicle';
+  readonly moves: 'center' | 'foot' | 'head' | 'vehicle';
   readonly axes: readonly ('x' | 'y' | 'z')[];
   /** Values, in plan metres, that attract the drag. */
   readonly snaps: Readonly<Partial<Record<'x' | 'y' | 'z', readonly number[]>>>;

@@ -1,4 +1,4 @@
-/** How a shape is meant, never what colour it has. The theme decides that. */
+/** How a shape is meant, never what color it has. The theme decides that. */
 export type Tone =
   | 'ground'
   | 'vehicle'

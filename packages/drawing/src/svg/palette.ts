@@ -86,7 +86,7 @@ const contrast = (
   quiet: string,
 ): Palette => {
   const plain = ink(line, line, paper);
-  const one = (colour: string): Ink => ink(colour, colour, paper);
+  const one = (color: string): Ink => ink(color, color, paper);
   return {
     name,
     paper,

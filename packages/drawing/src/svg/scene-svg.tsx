@@ -14,7 +14,7 @@ const objectRole: object = { role: 'graphics-object' };
 
 /**
  * A scene as SVG. The panel, the command line and the exports all draw through this one description, so a
- * drawing is the same, byte for byte, wherever it is made. Colours come from a style sheet.
+ * drawing is the same, byte for byte, wherever it is made. Colors come from a style sheet.
  */
 export function SceneSvg({ scene, css }: { readonly scene: Scene; readonly css?: string }): JSX.Element {
   const prefix = scene.choice.view.replaceAll(' ', '-');

@@ -28,13 +28,13 @@ export interface Worked {
   readonly there: readonly boolean[];
 }
 
-const settling = (display: Display, key: string, label: string, metres: number): Figure =>
-  byBalance(length(display, key, label, 'nearest'), exactly(metres));
+const settling = (display: Display, key: string, label: string, meters: number): Figure =>
+  byBalance(length(display, key, label, 'nearest'), exactly(meters));
 
 /**
  * The sum behind each load of one case, at one corner of the ranges, in steps that a person can follow: a rigid
  * body settles like a plank, so that three numbers give its settling at any place; each support pushes back with
- * stiffness × settling there; and the loads add up to the weight, at its centre of gravity.
+ * stiffness × settling there; and the loads add up to the weight, at its center of gravity.
  */
 export function paperTrail(w: SupportWorkings, worked: Worked, words: string): PaperTrail {
   const planks = new Map(

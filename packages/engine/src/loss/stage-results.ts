@@ -59,7 +59,7 @@ function loadCase(
   const failed = runs.filter(({ run }) => !holds(run));
   const notes = [
     ...resting.unknown.map(
-      (v) => `The weight or the centre of ${v.name} is not known, so what carries it is not known.`,
+      (v) => `The weight or the center of ${v.name} is not known, so what carries it is not known.`,
     ),
     ...failed.flatMap(({ part, run }) => failureNote(w, part, run)),
     ...(runs.some(({ run }) => run.smallSteps) ? ['Worked out by the slower method.'] : []),

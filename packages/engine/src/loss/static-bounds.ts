@@ -52,18 +52,18 @@ function boundFigure(
   w: SupportWorkings,
   weight: Figure,
   most: number,
-  line: { readonly centre: number; readonly contact: number } | undefined,
+  line: { readonly center: number; readonly contact: number } | undefined,
 ): Figure {
   const head = force(w.plan.display, 'bound', 'most it could carry, by statics alone', 'up', {
     assumes: ['the supports share the load in the way that is worst for this one, whatever their stiffness'],
   });
   const value = exactly((weight.value?.high ?? 0) * most);
   if (line === undefined) return computed(head, value, '{weight}', { weight });
-  const distance = (key: string, label: string, metres: number) =>
-    measured(place(w.plan.display, key, label, 'nearest'), exactly(metres), 'square to that line');
-  return computed(head, value, '{weight} × {centre} ÷ {contact}', {
+  const distance = (key: string, label: string, meters: number) =>
+    measured(place(w.plan.display, key, label, 'nearest'), exactly(meters), 'square to that line');
+  return computed(head, value, '{weight} × {center} ÷ {contact}', {
     weight,
-    centre: distance('centre', 'distance of the centre from the line of the far supports', line.centre),
+    center: distance('center', 'distance of the center from the line of the far supports', line.center),
     contact: distance('contact', 'distance of this support from that line', line.contact),
   });
 }

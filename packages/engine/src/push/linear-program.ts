@@ -1,5 +1,5 @@
 /**
- * Maximise the amount of one column: columns × amounts = right side in the first `equalities` rows, at most the
+ * Maximize the amount of one column: columns × amounts = right side in the first `equalities` rows, at most the
  * right side in the rest; amounts not below zero.
  *
  * Columns lie one after the other: the entries of column j are `rows` and `values` from `starts[j]` up to

@@ -29,7 +29,7 @@ export function planPushSystem(
           {
             id: b.id,
             weight: c.weight,
-            centre: { x: (c.centre ?? c).x, y: (c.centre ?? c).y, z: b.centreHeight?.high ?? 0 },
+            center: { x: (c.center ?? c).x, y: (c.center ?? c).y, z: b.centerHeight?.high ?? 0 },
           },
         ];
   });

@@ -14,7 +14,7 @@ export const pushAssumptions: readonly string[] = [
   'Brakes are not counted; chocked axles are. A chock without an axle holds the last one.',
   'No friction is counted between one vehicle and another.',
   'A vehicle that lies on the ground rests on the corners of its outline, and they do not fold. What is set beside it grips no better than its own metal: no load can be counted on to move there.',
-  'A kingpin whose tractor is not in the plan is held sideways by the friction of tyres under its own load, and not lengthwise.',
+  'A kingpin whose tractor is not in the plan is held sideways by the friction of tires under its own load, and not lengthwise.',
   'Friction is at the low end of its range.',
 ];
 
@@ -22,17 +22,17 @@ export const pushAssumptions: readonly string[] = [
 export function pushContact(p: SupportPoint, standing: readonly string[], w: SupportWorkings): PushContact {
   const base = { id: p.id, upper: p.upper, lower: p.lower, at: p.at };
   switch (p.kind) {
-    case 'tyre': {
+    case 'tire': {
       const rolls = rolling(p, standing, w);
       return {
         ...base,
-        friction: w.plan.ground.surface.frictionTyre.low,
+        friction: w.plan.ground.surface.frictionTire.low,
         ...(rolls === undefined ? {} : { rolls }),
       };
     }
     case 'part':
       return p.at.z > carriedHigh
-        ? { ...base, friction: w.plan.ground.surface.frictionTyre.low, ...acrossOnly(p, w) }
+        ? { ...base, friction: w.plan.ground.surface.frictionTire.low, ...acrossOnly(p, w) }
         : { ...base, friction: w.plan.ground.surface.frictionTimber.low };
     // Where the friction of sheet metal on this ground is not known, none is counted.
     case 'body':

@@ -62,7 +62,7 @@ interface SetUp {
 interface Case {
   readonly corner: JointCorner;
   readonly working: boolean;
-  readonly centre: BodyCorner;
+  readonly center: BodyCorner;
   readonly system: PushSystem;
 }
 
@@ -78,23 +78,23 @@ function setUp(w: RestingWorkings): SetUp | { readonly why: string } {
   const part = resting.parts.find((p) => p.component.bodies.some((b) => b.id === vehicle?.id));
   const body = part?.component.bodies.find((b) => b.id === vehicle?.id);
   if (vehicle === undefined || part === undefined || body === undefined)
-    return { why: 'the weight or the centre of gravity of the vehicle is not known' };
+    return { why: 'the weight or the center of gravity of the vehicle is not known' };
   const height = pushHeight(w, body);
-  if (height.value === undefined || body.centreHeight === undefined)
-    return { why: 'the height of its centre of gravity is not known' };
+  if (height.value === undefined || body.centerHeight === undefined)
+    return { why: 'the height of its center of gravity is not known' };
   const grip = lies(vehicle) ? bodyFriction(w) : undefined;
   if (grip !== undefined && grip.value === undefined) return { why: whyNoGrip };
   const last = part.stages.at(-1)?.asBuilt;
   const standing = resting.stages.at(-1)?.standing ?? [];
   const there = part.component.points.filter((_, i) => last?.there[i] === true);
   const cases = withoutLoads(part).flatMap((corner) => {
-    const centre = body.corners[corner[part.component.bodies.indexOf(body)] ?? 0];
-    return centre === undefined
+    const center = body.corners[corner[part.component.bodies.indexOf(body)] ?? 0];
+    return center === undefined
       ? []
       : (w.plan.workingLoads.length > 0 ? [false, true] : [false]).map((working) => ({
           corner,
           working,
-          centre,
+          center,
           system: planPushSystem(w, part.component, there, standing, corner, working),
         }));
   });
@@ -110,9 +110,9 @@ function worstPush({ body, height, cases }: SetUp, angle: number): WorstPush {
   const direction = { x: Math.cos(angle), y: Math.sin(angle), z: 0 };
   const z = height.value?.high ?? 0;
   const pushes = heldPushes(
-    cases.map(({ system, centre }) => ({
+    cases.map(({ system, center }) => ({
       system,
-      push: { body: body.id, at: { ...(centre.centre ?? { x: centre.x, y: centre.y }), z }, direction },
+      push: { body: body.id, at: { ...(center.center ?? { x: center.x, y: center.y }), z }, direction },
     })),
   );
   let worst: WorstPush | undefined;
@@ -143,7 +143,7 @@ function roseOf(
       .join(', ');
     const weight = measured(
       force(w.plan.display, 'weight', `weight of ${body.name}`, 'up'),
-      exactly(of?.centre.weight ?? 0),
+      exactly(of?.center.weight ?? 0),
       'empty vehicle + cargo, in this case',
     );
     const holds = measured(
@@ -178,9 +178,9 @@ function roseOf(
   };
 }
 
-const shareOf = (held: HeldPush, { centre }: Case): number =>
+const shareOf = (held: HeldPush, { center }: Case): number =>
   held.kind === 'holds'
-    ? held.force / centre.weight
+    ? held.force / center.weight
     : held.kind === 'unsolved'
       ? Number.NEGATIVE_INFINITY
       : 0;
@@ -199,7 +199,7 @@ function pushHeight(w: SupportWorkings, body: PlanBody): Figure {
   const word = limitWord(w.plan.policy, 'push height');
   const head = length(w.plan.display, 'pushHeight', 'height of the push above the ground', 'up', {
     ref: limit.ref,
-    governs: word === 'cargo centre' ? 'the high end' : undefined,
+    governs: word === 'cargo center' ? 'the high end' : undefined,
   });
   const source = {
     kind: 'policy',
@@ -207,8 +207,8 @@ function pushHeight(w: SupportWorkings, body: PlanBody): Figure {
     limit: 'push height',
     of: limit.source,
   } as const;
-  if (word === 'cargo centre')
-    return given(head, body.centreHeight === undefined ? undefined : exactly(body.centreHeight.high), source);
+  if (word === 'cargo center')
+    return given(head, body.centerHeight === undefined ? undefined : exactly(body.centerHeight.high), source);
   if (word === 'top of body') {
     const height = w.vehicles.get(body.vehicle)?.height;
     return given(head, height === undefined ? undefined : exactly(height), source);

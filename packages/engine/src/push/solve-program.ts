@@ -26,7 +26,7 @@ export type Answer = Solution | { readonly most: undefined; readonly why: 'canno
 const good = 1e-9;
 
 /**
- * Maximises λ under columns × amounts + λ × push = load, amounts ≥ 0, and the limits.
+ * Maximizes λ under columns × amounts + λ × push = load, amounts ≥ 0, and the limits.
  *
  * An answer counts only with its proof: amounts that balance to nine digits, and a motion that bounds λ from above
  * by the same value; or a motion that proves that nothing holds. Without one the library solves it again.

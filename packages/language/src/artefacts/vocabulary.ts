@@ -4,7 +4,7 @@ import type { PropertySchema } from '../schema/block-schema.js';
 import { letLine, parameterTypes, patternUse } from '../schema/pattern-block.js';
 import { schema } from '../schema/schema.js';
 
-/** The words of the language by what they are, longest first, as an editor's colouring needs them. */
+/** The words of the language by what they are, longest first, as an editor's coloring needs them. */
 export interface Vocabulary {
   readonly blocks: readonly string[];
   readonly keys: readonly string[];

@@ -29,8 +29,8 @@ export function loadOf(w: Writing, block: BoundBlock): WorkingLoad | undefined {
     w.tell(notInPlan(block.headSpan, `load ${block.name ?? ''}`), block.uri);
     return undefined;
   }
-  const sidewise = toward !== 'up' && toward !== 'down';
-  if (sidewise && at?.high === undefined) {
+  const horizontal = toward !== 'up' && toward !== 'down';
+  if (horizontal && at?.high === undefined) {
     // At the ground it would tip nothing: the least that it can do, and nobody said so.
     const line = w.said(block, p.at)?.line.span ?? block.headSpan;
     w.tell(problem('load-height', line, { load: block.name, example: loadProperties.at.example }), block.uri);

@@ -32,7 +32,7 @@ function bears(w: Writing, cast: Cast, block: BoundBlock, lower: Vehicle): reado
     const from = w.number(values.from, outermost, block.uri, 'length');
     const to = w.number(values.to, outermost, block.uri, 'length');
     const offset = w.number(values.offset, outermost, block.uri, 'length');
-    const y = values.centred ? 0 : offset === undefined ? undefined : sideways(values.side?.text, offset);
+    const y = values.centerd ? 0 : offset === undefined ? undefined : sideways(values.side?.text, offset);
     const points = pointsOf(placed, lower, roof, { back, from, to, y });
     if (points.length === 0) {
       w.tell(

@@ -88,7 +88,7 @@ function carriesOf(w: Writing, blocks: readonly BoundBlock[]): Part['carries'] |
 /** From the driver side to the passenger side. One length means as much to each side. */
 function offsetsOf(w: Writing, blocks: readonly BoundBlock[]): readonly number[] {
   const said = w.said(blocks, partProperties.offset);
-  if (!said || said.values.centred) return [0];
+  if (!said || said.values.centerd) return [0];
   const one = w.number(said.values.offset, at0, said.block.uri, 'length');
   if (one !== undefined) return one === 0 ? [0] : [-one, one];
   const each = said.values.sides?.flatMap((s) => {

@@ -56,14 +56,14 @@ export function onDock(w: Writing, block: BoundBlock, vehicle: Vehicle): Vehicle
 
 const raised = (v: Vehicle, by: number): Vehicle => {
   const up = (i: Interval): Interval => add(i, exactly(by));
-  const { cab, statedCentre, emptyCentreHeight } = v;
+  const { cab, statedCenter, emptyCenterHeight } = v;
   return {
     ...v,
     height: v.height + by,
     parts: v.parts.map((p) => ({ ...p, height: up(p.height) })),
     cargo: v.cargo.map((c) => ({ ...c, height: c.height && up(c.height) })),
-    emptyCentreHeight: emptyCentreHeight && up(emptyCentreHeight),
-    ...(statedCentre ? { statedCentre: { ...statedCentre, z: up(statedCentre.z) } } : {}),
-    ...(cab ? { cab: { ...cab, centre: { ...cab.centre, z: up(cab.centre.z) } } } : {}),
+    emptyCenterHeight: emptyCenterHeight && up(emptyCenterHeight),
+    ...(statedCenter ? { statedCenter: { ...statedCenter, z: up(statedCenter.z) } } : {}),
+    ...(cab ? { cab: { ...cab, center: { ...cab.center, z: up(cab.center.z) } } } : {}),
   };
 };

@@ -19,7 +19,7 @@ export function supportPlace(
   const v = said.values;
   const offset = w.number(v.offset, within, uri, 'length');
   const across = (under: PlacedPart | undefined): number => {
-    if (v.centred) return 0;
+    if (v.centerd) return 0;
     if (offset !== undefined) return sideways(v.side?.text, offset);
     return under && v.side ? acrossOf(under, v.side.text) : 0;
   };

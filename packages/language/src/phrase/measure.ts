@@ -104,7 +104,7 @@ function clash(
       return;
     }
   }
-  // The nearest sensible reading: a bare number takes the unit of its neighbour.
+  // The nearest sensible reading: a bare number takes the unit of its neighbor.
   const bare = [right, left].find((e) => e.kind === 'number' && !e.unit);
   const unit =
     unitOf(bare === right ? left : right) ??

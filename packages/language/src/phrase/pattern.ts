@@ -79,7 +79,7 @@ export const quantity = <N extends string>(
     dimensions: typeof dimension === 'string' ? [dimension] : dimension,
   },
 });
-/** In metres: what is farther off, or longer, is a slip of the pen. */
+/** In meters: what is farther off, or longer, is a slip of the pen. */
 const farthest = 1000;
 /** How long, wide or thick a thing is. Nothing that is there is thinner than a sixteenth of an inch. */
 export const extent = <N extends string>(slot: N, rule: Partial<Omit<QuantityRule, 'dimensions'>> = {}) =>

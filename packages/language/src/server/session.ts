@@ -54,7 +54,7 @@ export function startSession(
     if (token) {
       // Lets a cancellation that waits come first: an edit has made the question pointless.
       await new Promise<void>((next) => turn(next));
-      if (token.isCancellationRequested) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'cancelled');
+      if (token.isCancellationRequested) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'canceled');
     }
     const found = workspace.check(sameUri(uri));
     if (found.pending && session.served.get(found.uri) !== 'loads')
@@ -69,8 +69,7 @@ export function startSession(
     if (!(await file(uri))) return undefined;
     for (const _step of workspace.complete(sameUri(uri), wanted)) {
       await new Promise<void>((next) => turn(next));
-      if (token?.isCancellationRequested)
-        throw new ResponseError(LSPErrorCodes.RequestCancelled, 'cancelled');
+      if (token?.isCancellationRequested) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'canceled');
     }
     return checked(uri, token);
   }

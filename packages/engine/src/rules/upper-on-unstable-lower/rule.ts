@@ -39,7 +39,7 @@ export const rule: Rule = {
   title: 'Vehicle resting on one that nothing holds',
   family: 'whole set-up',
   severity: 'danger',
-  protects: 'A car on its own springs and tyres rocks and sinks under the truck that rests on it.',
+  protects: 'A car on its own springs and tires rocks and sinks under the truck that rests on it.',
   sources: [practice],
   compares: [],
   words,

@@ -163,7 +163,7 @@ export function figuresOf({ analysis }: PlanReply, element: string, property?: s
   const body = analysis.bodies.find((b) => b.vehicle === element);
   const all = [
     ...(support ? [...Object.values(support.figures), ...contactFigures(support)] : []),
-    ...(body ? [body.weight, body.centre.x, body.centre.y, body.centre.z] : []),
+    ...(body ? [body.weight, body.center.x, body.center.y, body.center.z] : []),
   ];
   if (property === undefined) return all;
   const beside = besides[property] ?? [];
