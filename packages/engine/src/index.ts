@@ -32,6 +32,7 @@ export type * from './resting/system.js';
 export { rules } from './rules/generated/rule-index.js';
 export type { Family, Rule, RuleFinding } from './rules/rule.js';
 export { failureWords } from './rules/run.js';
+export * as statics from './statics/index.js';
 export * from './timber/bearing-factors.js';
 export * from './timber/column.js';
 export * from './timber/crossing.js';
