@@ -58,7 +58,7 @@ const pileRow = (index: number): Check => {
   );
 };
 
-/** A body at the ends of 10 m, and a support set snug under it at 4 m afterwards. */
+/** A body at the ends of 10 m, and a support set snug under it at 4 m afterward. */
 const snug = (lost: ReadonlySet<string>) => {
   const system = onGround(
     1000,

@@ -14,7 +14,7 @@ export function cribElevation(
   look: Look,
   field: Field,
 ): { readonly item: Item; readonly bottom: number } {
-  const k = field.scale.perMetre;
+  const k = field.scale.perMeter;
   const { timber } = crib;
   const ground = field.top + field.high * k;
   const half = (timber.length / 2) * k;
@@ -89,7 +89,7 @@ export const endGrain = (key: string, x: number, y: number, wide: number, deep: 
 ];
 
 function widths(crib: Crib, look: Look, field: Field, ground: number): readonly Item[] {
-  const k = field.scale.perMetre;
+  const k = field.scale.perMeter;
   const half = (crib.timber.length / 2) * k;
   const reach = half - crib.overhang * k;
   const { short } = look.say;

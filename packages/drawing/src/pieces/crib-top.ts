@@ -30,7 +30,7 @@ type Height = (meters: number) => number;
 
 function shims(crib: Crib, field: Field, y: Height): readonly Item[] {
   if (crib.shims <= 0) return [];
-  const reach = (crib.timber.length / 2 - crib.overhang) * field.scale.perMetre;
+  const reach = (crib.timber.length / 2 - crib.overhang) * field.scale.perMeter;
   const top = y(stackHeight(crib));
   return [
     rectangle(
@@ -39,7 +39,7 @@ function shims(crib: Crib, field: Field, y: Height): readonly Item[] {
       field.center - reach,
       top,
       reach * 2,
-      crib.shims * field.scale.perMetre,
+      crib.shims * field.scale.perMeter,
       'light',
     ),
   ];
@@ -48,7 +48,7 @@ function shims(crib: Crib, field: Field, y: Height): readonly Item[] {
 function wedgeItems(crib: Crib, look: Look, field: Field, y: Height): readonly Item[] {
   const gap = wedgeGap(crib, look.plan);
   if (crib.wedges === undefined || gap === undefined || gap <= 0) return [];
-  const k = field.scale.perMetre;
+  const k = field.scale.perMeter;
   const stack = stackHeight(crib);
   const closes = gap <= crib.wedges.travel.high + 1e-6;
   const high = Math.min(gap, crib.wedges.travel.high);
@@ -70,7 +70,7 @@ function captured(crib: Crib, look: Look, field: Field, y: Height): readonly Ite
   if (capture === undefined) return [];
   const above = capture - baseHeight(crib, look.plan);
   if (above > field.high + 1e-6) return [];
-  const half = (crib.timber.length / 2) * field.scale.perMetre + 5;
+  const half = (crib.timber.length / 2) * field.scale.perMeter + 5;
   const level = y(above);
   const strokes = Math.floor((2 * half) / 4);
   return [
@@ -93,7 +93,7 @@ function limitLine(crib: Crib, look: Look, field: Field, y: Height): readonly It
   const limit = look.support(crib.id)?.figures.heightLimit;
   if (limit?.value === undefined || field.face !== 'end') return [];
   const over = stackHeight(crib) > limit.value.low * (1 + 1e-9);
-  const half = (crib.timber.length / 2) * field.scale.perMetre;
+  const half = (crib.timber.length / 2) * field.scale.perMeter;
   const tone = over ? 'danger' : 'good';
   const words = `limit ${look.say.figure(limit)}`;
   const [left, right] = [field.center - half - 3, field.center + half + 3];

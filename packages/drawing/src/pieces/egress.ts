@@ -65,7 +65,7 @@ export function egressItems(
 ): readonly Item[] {
   return ways.map(({ way, points: shown, goesOn }) => {
     const points = shown.map(toSheet);
-    const half = (way.width * scale.perMetre) / 2;
+    const half = (way.width * scale.perMeter) / 2;
     const edges = points.slice(1).flatMap((to, i): Item[] => {
       const from = points[i] ?? to;
       const long = Math.hypot(to.x - from.x, to.y - from.y) || 1;

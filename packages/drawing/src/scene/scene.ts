@@ -1,5 +1,6 @@
 import type { Ref } from '@cribwright/engine';
 import type { Solid } from '../space/solid.js';
+import type { Tone } from './tone.js';
 
 /** Names one way of looking at a plan. A view is one file in `views/`. */
 export type ViewId =
@@ -27,7 +28,7 @@ export interface ViewChoice {
 }
 
 /**
- * A drawing as plain data: shapes on a sheet, in millimeters, x right and y down. One renderer turns it into
+ * A drawing as plain data: shapes on a sheet, in millimetres, x right and y down. One renderer turns it into
  * SVG for the panel, the command line and the page, so all three show the same.
  */
 export interface Scene {
@@ -48,7 +49,7 @@ export interface Scene {
   readonly space?: SpaceScene;
 }
 
-/** What stands, in space: plan axes, meters. */
+/** What stands, in space: plan axes, metres. */
 export interface SpaceScene {
   readonly things: readonly {
     readonly ref: Ref;
@@ -61,7 +62,7 @@ export interface SpaceScene {
   }[];
 }
 
-/** sheet = origin + scale × plan, axis by axis. Scales are mm per meter and may be negative. */
+/** sheet = origin + scale × plan, axis by axis. Scales are mm per metre and may be negative. */
 export interface Frame {
   readonly across: { readonly axis: 'x' | 'y' | 'z'; readonly origin: number; readonly scale: number };
   readonly down: { readonly axis: 'x' | 'y' | 'z'; readonly origin: number; readonly scale: number };
@@ -71,31 +72,6 @@ export interface Point {
   readonly x: number;
   readonly y: number;
 }
-
-/** How a shape is meant, never what color it has. The theme decides that. */
-export type Tone =
-  | 'ground'
-  | 'vehicle'
-  | 'part'
-  | 'timber'
-  | 'timber end'
-  | 'wedge'
-  | 'strut'
-  | 'tie'
-  | 'chock'
-  | 'pad'
-  | 'egress'
-  | 'cargo'
-  | 'dimension'
-  | 'label'
-  | 'faint'
-  | 'load'
-  | 'good'
-  | 'warning'
-  | 'danger'
-  | 'note'
-  | 'ghost'
-  | 'scale';
 
 export type Item =
   | {
@@ -166,9 +142,9 @@ export interface Drag {
   readonly element: string;
   readonly moves: 'center' | 'foot' | 'head' | 'vehicle';
   readonly axes: readonly ('x' | 'y' | 'z')[];
-  /** Values, in plan meters, that attract the drag. */
+  /** Values, in plan metres, that attract the drag. */
   readonly snaps: Readonly<Partial<Record<'x' | 'y' | 'z', readonly number[]>>>;
-  /** Where it is now, plan meters. */
+  /** Where it is now, plan metres. */
   readonly from?: Readonly<Partial<Record<'x' | 'y' | 'z', number>>>;
   /** Dropped places are rounded to this, m, unless they snap. */
   readonly grid?: number;

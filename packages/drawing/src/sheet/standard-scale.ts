@@ -1,9 +1,9 @@
-/** A scale that a draughtsman's rule has. */
+/** A scale that a drafter's rule has. */
 export interface Scale {
   /** One on the sheet stands for this many in the world. */
   readonly ratio: number;
   /** mm on the sheet for each m. */
-  readonly perMetre: number;
+  readonly perMeter: number;
   readonly words: string;
 }
 
@@ -45,7 +45,7 @@ export function standardScale(
   const [ratio, words] = list.find(([r]) => r >= needed) ?? [Math.ceil(needed / 1000) * 1000, ''];
   return {
     ratio,
-    perMetre: 1000 / ratio,
+    perMeter: 1000 / ratio,
     words: words === '' ? `1 : ${ratio}` : `${words} (1 : ${ratio})`,
   };
 }

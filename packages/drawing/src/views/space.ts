@@ -87,7 +87,7 @@ export const view: View = {
         things: look.things.map((t) => ({
           ref: t.ref,
           name: nameOf(t, look),
-          ...labelled(t, look),
+          ...labeled(t, look),
           standing: look.standing(t.id),
           solids: t.solids,
         })),
@@ -96,7 +96,7 @@ export const view: View = {
   },
 };
 
-const labelled = (thing: Thing, look: Look) => {
+const labeled = (thing: Thing, look: Look) => {
   const { badge } = labelFor(thing, look, around([{ x: 0, y: 0 }]));
   return {
     ...(thing.kind === 'pad' || thing.kind === 'chock' ? {} : { label: shortName(thing.name) }),

@@ -3,7 +3,7 @@ import { computed, given } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { over } from '../figure/interval-math.js';
 import { force, share } from '../figure/units-of.js';
-import type { Workings } from '../workings/workings.js';
+import type { LoadWorkings } from '../workings/load-workings.js';
 import type { CribWorking } from './crib-working.js';
 
 /** A load beside its capacity. */
@@ -29,7 +29,7 @@ export const unknownLoad = (): Figure =>
 /** What each contact of a crib carries, and the crib as a whole. */
 export function cribUse(
   c: CribWorking,
-  w: Workings,
+  w: LoadWorkings,
 ): { readonly whole: Use; readonly contacts: readonly (Use | undefined)[] } {
   const loads = w.loads();
   const at = (id: string, capacity: Figure): Use => {

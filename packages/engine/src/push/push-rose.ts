@@ -5,12 +5,12 @@ import type { Figure } from '../figure/figure.js';
 import { force, length, share } from '../figure/units-of.js';
 import type { JointCorner } from '../loss/components.js';
 import { cornerWords } from '../loss/corner-words.js';
-import type { ComponentRun } from '../loss/loss-working.js';
+import type { ComponentRun, LossWorking } from '../loss/loss-working.js';
 import { exactly } from '../model/interval.js';
 import { limitValue, limitWord } from '../policy/limit.js';
 import type { BodyCorner, PlanBody } from '../resting/plan-bodies.js';
 import { lies } from '../vehicle/posed.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import { bodyFriction, whyNoGrip } from './body-friction.js';
 import { givesWords } from './gives-words.js';
 import { type HeldPush, heldPushes } from './held-push.js';
@@ -21,6 +21,11 @@ import { towardWords } from './toward-words.js';
 
 const directions = 24;
 
+/** The supports of a plan, and how it all rests on them. */
+export interface RestingWorkings extends SupportWorkings {
+  readonly resting: () => LossWorking;
+}
+
 /** Why the push could not be worked out, in words; or the rose. */
 export type PushRose = { readonly why: string } | PushResult;
 
@@ -29,13 +34,13 @@ export type PushRose = { readonly why: string } | PushResult;
  * the ranges, with the working loads off and on. The most that can be held is a concave function of the weights, so
  * that no place inside the ranges is worse than all corners.
  */
-export function pushRose(w: Workings): PushRose {
+export function pushRose(w: RestingWorkings): PushRose {
   const steps = pushRoseSteps(w);
   for (let step = steps.next(); ; step = steps.next()) if (step.done === true) return step.value;
 }
 
 /** The same, one direction at a time, for whoever must not be held up. */
-export function* pushRoseSteps(w: Workings): Generator<void, PushRose> {
+export function* pushRoseSteps(w: RestingWorkings): Generator<void, PushRose> {
   const set = setUp(w);
   if ('why' in set) return set;
   const worst: WorstPush[] = [];
@@ -68,7 +73,7 @@ interface WorstPush {
   readonly of: Case | undefined;
 }
 
-function setUp(w: Workings): SetUp | { readonly why: string } {
+function setUp(w: RestingWorkings): SetUp | { readonly why: string } {
   const vehicle = w.plan.vehicles[0];
   const resting = w.resting();
   const part = resting.parts.find((p) => p.component.bodies.some((b) => b.id === vehicle?.id));
@@ -123,7 +128,11 @@ function worstPush({ body, height, cases }: SetUp, angle: number): WorstPush {
   return worst ?? { angle, held: { kind: 'unsolved' }, of: undefined };
 }
 
-function roseOf(w: Workings, { part, body, height, grip }: SetUp, worst: readonly WorstPush[]): PushRose {
+function roseOf(
+  w: SupportWorkings,
+  { part, body, height, grip }: SetUp,
+  worst: readonly WorstPush[],
+): PushRose {
   if (worst.some(({ held }) => held.kind === 'unsolved'))
     return { why: 'no answer could be proven in one of the directions' };
   const results = worst.map(({ angle, held, of }) => {
@@ -186,7 +195,7 @@ const shareFigure = (holds: Figure, weight: Figure, governs: string): Figure =>
   );
 
 /** At the height that the policy sets; of a range the high end, which tips sooner. */
-function pushHeight(w: Workings, body: PlanBody): Figure {
+function pushHeight(w: SupportWorkings, body: PlanBody): Figure {
   const limit = w.plan.policy.limits['push height'];
   const word = limitWord(w.plan.policy, 'push height');
   const head = length('pushHeight', term('figure.height-of-the-push-above-the-ground'), 'up', {

@@ -1,7 +1,7 @@
 import type { PlanEdit } from '@cribwright/engine';
 import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
-import { openWorkspace } from '../workspace/workspace.js';
+import { openWorkspace } from '../workspace/open-workspace.js';
 import { planEditChanges } from './plan-edit-changes.js';
 
 const uri = 'memory:/plan.crib';

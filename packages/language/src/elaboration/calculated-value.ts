@@ -1,7 +1,7 @@
 import { type Figure, given, type Head, measured } from '@cribwright/engine';
 import { inWords, name, type QuantityKind, term } from '@cribwright/messages';
 import { type Dimension, dimensionOf, findUnit, plain, sameVector } from '@cribwright/units';
-import type { Declaration } from '../binding/declaration.js';
+import type { Declaration } from '../binding/bound-file.js';
 import { type Amount, evaluate } from '../phrase/evaluate.js';
 import type { Expression } from '../phrase/expression.js';
 import { unitOf } from '../phrase/unit-of.js';

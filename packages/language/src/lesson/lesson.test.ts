@@ -1,6 +1,6 @@
 import { value } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
-import { openWorkspace } from '../workspace/workspace.js';
+import { openWorkspace } from '../workspace/open-workspace.js';
 import { lessonsIn } from './lesson.js';
 
 const uri = 'file:///class/lesson.crib';

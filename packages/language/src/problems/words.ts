@@ -3,7 +3,7 @@ import type { Hole } from '@cribwright/messages';
 
 /**
  * Everything that the language itself says, in English. A key is a code, and after a dot which of its sentences.
- * Holes are filled at the call; a missing or misspelt one does not compile.
+ * Holes are filled at the call; a missing or misspelled one does not compile.
  */
 export const words = {
   'brace-not-closed':

@@ -1,6 +1,6 @@
 import type { Plan } from '@cribwright/engine';
 import { wordsIn } from '@cribwright/messages';
-import { openWorkspace } from '../workspace/workspace.js';
+import { openWorkspace } from '../workspace/open-workspace.js';
 
 const uri = 'file:///alder-ridge/plans/case.crib';
 

@@ -27,8 +27,8 @@ export interface MessageHoles {
   readonly 'figure.cargo-at-its-heaviest-wherever-it-may': NoHoles;
   readonly 'figure.cargo-bears-on-two-groups-of-axles': NoHoles;
   readonly 'figure.carried': NoHoles;
-  readonly 'figure.centre-of': { readonly cargo: H['name'] };
-  readonly 'figure.centre-of-the-empty-vehicle': NoHoles;
+  readonly 'figure.center-of': { readonly cargo: H['name'] };
+  readonly 'figure.center-of-the-empty-vehicle': NoHoles;
   readonly 'figure.contacts-loaded': NoHoles;
   readonly 'figure.contacts-that-meet-a-part': NoHoles;
   readonly 'figure.courses': NoHoles;
@@ -37,8 +37,8 @@ export interface MessageHoles {
   readonly 'figure.crossing': NoHoles;
   readonly 'figure.depth-across-its-plies': NoHoles;
   readonly 'figure.depth-along-its-plies': NoHoles;
-  readonly 'figure.distance-of-the-centre-from-the-line': NoHoles;
-  readonly 'figure.distance-of-the-centre-of-gravity-inside': NoHoles;
+  readonly 'figure.distance-of-the-center-from-the-line': NoHoles;
+  readonly 'figure.distance-of-the-center-of-gravity-inside': NoHoles;
   readonly 'figure.distance-of-this-support-from-that-line': NoHoles;
   readonly 'figure.distance-to-the-nearest': NoHoles;
   readonly 'figure.distance-to-the-part': NoHoles;
@@ -54,7 +54,7 @@ export interface MessageHoles {
   readonly 'figure.foot-to-head-over-level-ground': NoHoles;
   readonly 'figure.friction-needed': NoHoles;
   readonly 'figure.friction-of-body-on': { readonly surface: H['name'] };
-  readonly 'figure.friction-of-its-tyres': NoHoles;
+  readonly 'figure.friction-of-its-tires': NoHoles;
   readonly 'figure.friction-that-holds-it': NoHoles;
   readonly 'figure.from-the-balance-of-all-forces': NoHoles;
   readonly 'figure.from-the-chock-to-the-edge-of': NoHoles;
@@ -73,7 +73,7 @@ export interface MessageHoles {
   readonly 'figure.half-width-of': { readonly body: H['name'] };
   readonly 'figure.height': NoHoles;
   readonly 'figure.height-limit': NoHoles;
-  readonly 'figure.height-of-the-centre-of-gravity': NoHoles;
+  readonly 'figure.height-of-the-center-of-gravity': NoHoles;
   readonly 'figure.height-of-the-push-above-the-ground': NoHoles;
   readonly 'figure.height-of-the-step-that-meets-it': NoHoles;
   readonly 'figure.its-load-empty-its-share-of-the': NoHoles;
@@ -109,7 +109,7 @@ export interface MessageHoles {
   readonly 'figure.of-the-section-in-the-way-it': NoHoles;
   readonly 'figure.off': NoHoles;
   readonly 'figure.off-the-part-beneath': NoHoles;
-  readonly 'figure.on-its-centre-line': NoHoles;
+  readonly 'figure.on-its-center-line': NoHoles;
   readonly 'figure.overhang': NoHoles;
   readonly 'figure.overlap': NoHoles;
   readonly 'figure.pad-that-would-do': NoHoles;
@@ -309,8 +309,8 @@ figure--capacity-of-a-contact = capacity of a contact
 figure--cargo-at-its-heaviest-wherever-it-may = cargo at its heaviest, wherever it may lie
 figure--cargo-bears-on-two-groups-of-axles = cargo bears on two groups of axles by the lever rule, and evenly within a group
 figure--carried = carried
-figure--centre-of = center of { $cargo }
-figure--centre-of-the-empty-vehicle = center of the empty vehicle
+figure--center-of = center of { $cargo }
+figure--center-of-the-empty-vehicle = center of the empty vehicle
 figure--contacts-loaded = contacts loaded
 figure--contacts-that-meet-a-part = contacts that meet a part
 figure--courses = courses
@@ -319,8 +319,8 @@ figure--crews-of-the-steps-under-way-at = crews of the steps under way at one ti
 figure--crossing = crossing
 figure--depth-across-its-plies = depth across its plies
 figure--depth-along-its-plies = depth along its plies
-figure--distance-of-the-centre-from-the-line = distance of the center from the line of the far supports
-figure--distance-of-the-centre-of-gravity-inside = distance of the center of gravity inside the line of its supports
+figure--distance-of-the-center-from-the-line = distance of the center from the line of the far supports
+figure--distance-of-the-center-of-gravity-inside = distance of the center of gravity inside the line of its supports
 figure--distance-of-this-support-from-that-line = distance of this support from that line
 figure--distance-to-the-nearest = distance to the nearest
 figure--distance-to-the-part = distance to the part
@@ -336,7 +336,7 @@ figure--first-to-last-axle = first to last axle
 figure--foot-to-head-over-level-ground = foot to head, over level ground
 figure--friction-needed = friction needed
 figure--friction-of-body-on = friction of its body on { $surface }
-figure--friction-of-its-tyres = friction of its tires
+figure--friction-of-its-tires = friction of its tires
 figure--friction-that-holds-it = friction that holds it
 figure--from-the-balance-of-all-forces = from the balance of all forces
 figure--from-the-chock-to-the-edge-of = from the chock to the edge of the part
@@ -355,7 +355,7 @@ figure--greatest-push-that-forces-within-friction-and = greatest push that force
 figure--half-width-of = half width of { $body }
 figure--height = height
 figure--height-limit = height limit
-figure--height-of-the-centre-of-gravity = height of the center of gravity
+figure--height-of-the-center-of-gravity = height of the center of gravity
 figure--height-of-the-push-above-the-ground = height of the push above the ground
 figure--height-of-the-step-that-meets-it = height of the step that meets it
 figure--its-load-empty-its-share-of-the = its load empty + its share of the cargo
@@ -391,7 +391,7 @@ figure--of-strut = strut { $strut }
 figure--of-the-section-in-the-way-it = of the section, in the way it would bend
 figure--off = off
 figure--off-the-part-beneath = off the part beneath
-figure--on-its-centre-line = on its center line
+figure--on-its-center-line = on its center line
 figure--overhang = overhang
 figure--overlap = overlap
 figure--pad-that-would-do = pad needed
@@ -616,8 +616,8 @@ figure--capacity-of-a-contact = capacidad de un contacto
 figure--cargo-at-its-heaviest-wherever-it-may = la carga en su mayor peso, dondequiera que esté
 figure--cargo-bears-on-two-groups-of-axles = la carga se reparte entre dos grupos de ejes por la regla de la palanca, y por igual dentro de un grupo
 figure--carried = se lleva
-figure--centre-of = centro de { $cargo }
-figure--centre-of-the-empty-vehicle = centro del vehículo vacío
+figure--center-of = centro de { $cargo }
+figure--center-of-the-empty-vehicle = centro del vehículo vacío
 figure--contacts-loaded = contactos cargados
 figure--contacts-that-meet-a-part = contactos que tocan una parte
 figure--courses = hiladas
@@ -626,8 +626,8 @@ figure--crews-of-the-steps-under-way-at = equipos de los pasos en marcha a la ve
 figure--crossing = cruce
 figure--depth-across-its-plies = canto a través de sus capas
 figure--depth-along-its-plies = canto a lo largo de sus capas
-figure--distance-of-the-centre-from-the-line = distancia del centro a la línea de los apoyos lejanos
-figure--distance-of-the-centre-of-gravity-inside = distancia del centro de gravedad hacia dentro de la línea de sus apoyos
+figure--distance-of-the-center-from-the-line = distancia del centro a la línea de los apoyos lejanos
+figure--distance-of-the-center-of-gravity-inside = distancia del centro de gravedad hacia dentro de la línea de sus apoyos
 figure--distance-of-this-support-from-that-line = distancia de este apoyo a esa línea
 figure--distance-to-the-nearest = distancia a la más cercana
 figure--distance-to-the-part = distancia a la parte
@@ -643,7 +643,7 @@ figure--first-to-last-axle = del primer eje al último
 figure--foot-to-head-over-level-ground = del pie a la cabeza, sobre suelo nivelado
 figure--friction-needed = rozamiento necesario
 figure--friction-of-body-on = rozamiento de su carrocería con { $surface }
-figure--friction-of-its-tyres = rozamiento de sus neumáticos
+figure--friction-of-its-tires = rozamiento de sus neumáticos
 figure--friction-that-holds-it = rozamiento que lo sujeta
 figure--from-the-balance-of-all-forces = del equilibrio de todas las fuerzas
 figure--from-the-chock-to-the-edge-of = de la calza al borde de la parte
@@ -662,7 +662,7 @@ figure--greatest-push-that-forces-within-friction-and = el mayor empuje que pued
 figure--half-width-of = medio ancho de { $body }
 figure--height = altura
 figure--height-limit = límite de altura
-figure--height-of-the-centre-of-gravity = altura del centro de gravedad
+figure--height-of-the-center-of-gravity = altura del centro de gravedad
 figure--height-of-the-push-above-the-ground = altura del empuje sobre el suelo
 figure--height-of-the-step-that-meets-it = altura del escalón que la toca
 figure--its-load-empty-its-share-of-the = su carga en vacío + su parte de la carga
@@ -698,7 +698,7 @@ figure--of-strut = puntal { $strut }
 figure--of-the-section-in-the-way-it = de la sección, en el sentido en que se doblaría
 figure--off = fuera de línea
 figure--off-the-part-beneath = fuera de la parte de debajo
-figure--on-its-centre-line = en su línea central
+figure--on-its-center-line = en su línea central
 figure--overhang = saliente
 figure--overlap = solape
 figure--pad-that-would-do = placa que bastaría

@@ -1,7 +1,7 @@
 import { calculation, message, name, shown, shownBeside } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { towardWords } from '../../push/toward-words.js';
-import { nameOf } from '../../workings/workings.js';
+import { nameOf } from '../../workings/support-workings.js';
 import { fromMemory, practice, published, type Rule } from '../rule.js';
 
 export const rule: Rule = {

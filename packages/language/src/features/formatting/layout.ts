@@ -63,7 +63,7 @@ function lineBreak(text: string, all: readonly Piece[], index: number, eol: stri
   return blank ? eol + eol : eol;
 }
 
-/** Neighbouring lines that line up: one statement each, equally deep, no blank line and no block between. */
+/** Neighboring lines that line up: one statement each, equally deep, no blank line and no block between. */
 function runs(text: string, lines: readonly Row[], { cells }: Style): readonly (readonly Line[])[] {
   const found: Line[][] = [];
   let last: Row | undefined;
