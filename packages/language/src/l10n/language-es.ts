@@ -15,6 +15,18 @@ const spanish: Readonly<Record<keyof typeof words, string>> = {
     'El archivo es demasiado largo. Nada después de este lugar se lee: divídalo y una las partes con use.',
   'too-many-plans':
     'El archivo tiene más de {most} planes. Desde aquí NO se revisan: páselos a archivos propios.',
+  'plan-too-large.vehicles':
+    'Este plan tiene {count} vehículos. Juntos se pueden revisar como mucho {most}, así que NO se revisa. Divídalo en planes de los vehículos que se tocan.',
+  'plan-too-large.supports':
+    'Este plan tiene {count} apoyos, contando los de los patrones. Juntos se pueden revisar como mucho {most}, así que NO se revisa. Divídalo en varios planes.',
+  'plan-too-large.steps':
+    'Este plan tiene {count} pasos. Juntos se pueden revisar como mucho {most}, así que NO se revisa. Ponga varios apoyos en un paso, o divida el plan.',
+  'plan-too-large.loads':
+    'Este plan tiene {count} cargas. Juntas se pueden revisar como mucho {most}, así que NO se revisa. Divídalo en varios planes.',
+  'plan-too-large.parts':
+    'El vehículo {vehicle} tiene {count} ejes y partes. Se pueden revisar como mucho {most}, así que este plan NO se revisa. Quite las partes que nada toca.',
+  'part-too-many':
+    'La parte {part} resulta en {count} travesaños. Se pueden revisar y dibujar como mucho {most}: vea por dónde va y su separación.',
   'text-not-closed':
     'A este texto le falta la comilla de cierre en su línea. Un texto entre comillas queda en una sola línea.',
   'text-not-closed.fix': 'Cerrar la comilla',

@@ -18,6 +18,18 @@ export const words = {
     'The file is too long. Nothing after this place is read: split it, and join the pieces with use.',
   'too-many-plans':
     'The file holds more than {most} plans. From here on they are NOT checked: move them to files of their own.',
+  'plan-too-large.vehicles':
+    'This plan has {count} vehicles. At most {most} can be checked together, so it is NOT checked. Split it into plans of the vehicles that touch.',
+  'plan-too-large.supports':
+    'This plan has {count} supports, patterns included. At most {most} can be checked together, so it is NOT checked. Split it into several plans.',
+  'plan-too-large.steps':
+    'This plan has {count} steps. At most {most} can be checked together, so it is NOT checked. Put several supports into one step, or split the plan.',
+  'plan-too-large.loads':
+    'This plan has {count} loads. At most {most} can be checked together, so it is NOT checked. Split it into several plans.',
+  'plan-too-large.parts':
+    'Vehicle {vehicle} has {count} axles and parts. At most {most} can be checked, so this plan is NOT checked. Leave out parts that nothing touches.',
+  'part-too-many':
+    'Part {part} comes to {count} crossmembers. At most {most} can be checked and drawn: look at where it runs and at its spacing.',
   'text-not-closed': 'This text has no closing quote on its line. Text in quotes stays on one line.',
   'text-not-closed.fix': 'Close the quote',
   'comment-not-closed': 'This comment has no */ that ends it: the rest of the file is not read.',
