@@ -146,6 +146,17 @@ export const words = {
   'use-not-found.near': 'There is no file {path}. Did you mean {near}?',
   'use-not-found.fix': 'Change to {near}',
   'use-outside': '{path} lies outside this folder. Files may be used from inside it, or from the library.',
+  'use-unreadable.outside':
+    '{path} is a link that leads outside this folder, so it is not read. Copy the file into the folder.',
+  'use-unreadable.noFile': '{path} is not a file, so it is not read.',
+  'use-unreadable.noText':
+    '{path} is not text in UTF-8, so it is not read. Save it as UTF-8 text, or name the right file.',
+  'use-unreadable.large': '{path} is larger than 4 MB, so it is not a plan file and is not read.',
+  'use-unreadable.loop': '{path} is a link that leads back to itself, so nothing can be read.',
+  'use-unreadable.permission': '{path} cannot be read: you have no permission to open it.',
+  'use-unreadable.failed': '{path} is there, but it cannot be read.',
+  'use-unreadable.half':
+    'This path holds half of a character, and no file has such a name. Type the name of the file again.',
   'use-not-crib': '{path} is no plan file. Files used here end in .crib.',
   'use-cycle': 'These files use each other in a ring: {path}.',
   'use-itself': 'The file uses itself.',

@@ -105,7 +105,8 @@ export function startSession(
     copyWith: (texts) =>
       openWorkspace({
         files: {
-          read: async (uri) => texts.get(uri) ?? workspace.bound(uri)?.text ?? (await files.read(uri)),
+          read: async (uri, within) =>
+            texts.get(uri) ?? workspace.bound(uri)?.text ?? (await files.read(uri, within)),
         },
         folders,
         today: today(),

@@ -8,7 +8,7 @@ import type { FileSource } from './files.js';
 import { LoadedFiles } from './loaded-files.js';
 
 export type { Checked, Pending, Problem } from './checked.js';
-export type { FileSource } from './files.js';
+export type { FileSource, FileText, Unreadable } from './files.js';
 export { libraryFolder, libraryText, libraryUri } from './files.js';
 export { deepestUse, mostFiles } from './uses.js';
 
