@@ -192,6 +192,7 @@ export function startSession(
         const gone = new Set(removed.map((f) => f.uri));
         folders = [...folders.filter((f) => !gone.has(f)), ...added.map((f) => f.uri)];
         known = undefined;
+        workspace.foldersChanged();
         // What a `use` may reach hangs on the folders: everything open is read anew.
         for (const { uri, text } of open.all()) {
           workspace.drop(sameUri(uri));

@@ -60,6 +60,10 @@ export class LoadedFiles implements Workspace {
     this.texts.drop(uri);
   }
 
+  foldersChanged(): void {
+    this.texts.forgetUnreadable();
+  }
+
   async load(uri: string): Promise<void> {
     const seen = new Set([uri]);
     let lookups = 0;

@@ -61,6 +61,11 @@ export class Texts {
     return typeof text === 'string';
   }
 
+  /** Forgets what was there and could not be read: what may be read has changed. */
+  forgetUnreadable(): void {
+    for (const uri of [...this.texts.keys()]) if (this.unreadable(uri) !== undefined) this.drop(uri);
+  }
+
   parsed(uri: string): Parsed | undefined {
     const text = this.of(uri)?.text;
     if (text === undefined) return undefined;
