@@ -110,7 +110,10 @@ export function startSession(
         },
         folders,
         today: today(),
+        // Nothing at once: whoever asks for it pauses after each step.
+        hurry: { now: () => 0, over: -1 },
       }),
+    pause: () => new Promise<void>((next) => turn(next)),
   };
 
   const { report, layout, send, clear, refresh } = publisher(session, open);
