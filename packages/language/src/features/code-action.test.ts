@@ -48,6 +48,25 @@ describe('a fix that is worked out', () => {
     expect(actions.some((a) => a.isPreferred)).toBe(false);
   });
 
+  it('is tried out no further once the question is withdrawn', async () => {
+    const { desk, file, checked, range } = await opened(tall, 'courses   11');
+    let pauses = 0;
+    const token = {
+      get isCancellationRequested() {
+        return pauses > 0;
+      },
+      onCancellationRequested: () => ({ dispose: () => undefined }),
+    };
+    const counted = {
+      ...desk,
+      pause: async () => {
+        pauses++;
+      },
+    };
+    await quickFixes(counted, file, checked, range, { token });
+    expect(pauses).toBe(1);
+  });
+
   it('says it in the language of the reader', async () => {
     const { desk, file } = await atCursor(`<|>${tall}`, { 'fleet.crib': fleet }, { locale: 'es' });
     const checked = await desk.checked(file.uri);
