@@ -57,7 +57,7 @@ const casesAtOnce = 400;
  * Stops after some hundreds of cases, between two stages, so that whoever drives it can go on later or drop it.
  *
  * What carried the load before a support was placed goes on carrying it: a support starts at its preload, and
- * takes its share only of what changes afterwards.
+ * takes its share only of what changes afterward.
  */
 export function* buildCornerSteps(
   scaled: ScaledSystem,
