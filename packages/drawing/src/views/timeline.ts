@@ -108,9 +108,14 @@ export const view: View = {
   },
 };
 
+/** Marks on the axis of time, beside the one at its start. */
+const mostMarks = 12;
+
 function minutes(end: number, x: (seconds: number) => number, top: number, bottom: number): readonly Item[] {
   const total = end / 60;
-  const step = [1, 2, 5, 10, 15, 30, 60, 120, 240].find((s) => total / s <= 12) ?? 480;
+  const step =
+    [1, 2, 5, 10, 15, 30, 60, 120, 240].find((s) => total / s <= mostMarks) ??
+    480 * Math.ceil(total / 480 / mostMarks);
   return Array.from({ length: Math.floor(total / step) + 1 }, (_, i) => {
     const at60 = x(i * step * 60);
     return group(`minute ${i * step}`, [

@@ -43,7 +43,7 @@ export const codeAction: Feature = {
         ...(wanted(fixAllKind) ? fixAll(session, file, checked) : []),
         // A search: made when someone asks, not at every step of the cursor.
         ...(wanted(otherBuildKind) && asked(context)
-          ? otherBuilds(session, file, checked, offsetAt(file, range.start))
+          ? await otherBuilds(session, file, checked, offsetAt(file, range.start), token)
           : []),
       ];
     });

@@ -165,3 +165,13 @@ describe('on type', () => {
     expect((await typed('plan "m" {\n ground {\n }<|>\n', '}')).edits).toEqual([]);
   });
 });
+
+it.each(['\v', '\f', '\u0085', '\u2028', '\u2029'])(
+  'keeps what stands after a comment that %j ends',
+  async (line) => {
+    const text = `// a note${line}${trailerPlan}`;
+    const [before, after] = [await outcome(text), await outcome(await format(text))];
+    expect(JSON.parse(before)[1]).toHaveLength(1);
+    expect(after).toBe(before);
+  },
+);
