@@ -4,7 +4,7 @@ import { type Display, force, length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { ElementId } from '../model/ref.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import type { Component, JointCorner } from './components.js';
 
 /** A place or a length in feet and tenths, or metres: to be multiplied by hand. */
@@ -17,7 +17,7 @@ export const feet = (display: Display, key: string, label: string, metres: numbe
 
 /** The loads under a body, less those on it, add up to its weight; and their middle is its centre of gravity. */
 export function bodyChecks(
-  w: Workings,
+  w: SupportWorkings,
   { component, corner }: { readonly component: Component; readonly corner: JointCorner },
   body: ElementId,
   index: number,

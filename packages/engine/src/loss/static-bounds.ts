@@ -2,7 +2,7 @@ import { computed, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { force, place } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import type { Component } from './components.js';
 import { shareBoundsOf } from './reaction-bounds.js';
 import { stackedBounds } from './stacked-bounds.js';
@@ -11,7 +11,7 @@ import { stackedBounds } from './stacked-bounds.js';
  * The most that each point may carry, whatever the stiffnesses: moments about the line through the far supports.
  * A body with others on it carries theirs too: there it is the greatest over all ways to balance them all.
  */
-export function staticBounds({ bodies, points }: Component, w: Workings): ReadonlyMap<string, Figure> {
+export function staticBounds({ bodies, points }: Component, w: SupportWorkings): ReadonlyMap<string, Figure> {
   const bounds = new Map<string, Figure>();
   const carrying = new Set(points.map((p) => p.lower));
   for (const [id, most] of stackedBounds({ bodies, points }, ({ upper }) => carrying.has(upper)))
@@ -36,7 +36,7 @@ export function staticBounds({ bodies, points }: Component, w: Workings): Readon
   return bounds;
 }
 
-const stackedFigure = (w: Workings, most: number): Figure =>
+const stackedFigure = (w: SupportWorkings, most: number): Figure =>
   measured(
     force(w.plan.display, 'bound', 'most it could carry, by statics alone', 'up', {
       assumes: [
@@ -49,7 +49,7 @@ const stackedFigure = (w: Workings, most: number): Figure =>
   );
 
 function boundFigure(
-  w: Workings,
+  w: SupportWorkings,
   weight: Figure,
   most: number,
   line: { readonly centre: number; readonly contact: number } | undefined,

@@ -6,7 +6,7 @@ import { exactly } from '../model/interval.js';
 import type { PlanBody } from '../resting/plan-bodies.js';
 import { insideBy, nearestEdge, type Point, supportPolygon } from '../resting/support-polygon.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 
 /** How hard a push at its centre of gravity tips a body that stands free. */
 export interface TippingEdge {
@@ -25,7 +25,7 @@ const hair = 1e-6;
 
 /** Moments about the line it would tip over: push × height = weight × distance. The worst corner of the ranges. */
 export function tippingEdge(
-  w: Workings,
+  w: SupportWorkings,
   body: PlanBody,
   points: readonly SupportPoint[],
 ): TippingEdge | undefined {

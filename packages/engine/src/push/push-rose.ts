@@ -4,12 +4,12 @@ import type { Figure } from '../figure/figure.js';
 import { force, length, share } from '../figure/units-of.js';
 import type { JointCorner } from '../loss/components.js';
 import { cornerWords } from '../loss/corner-words.js';
-import type { ComponentRun } from '../loss/loss-working.js';
+import type { ComponentRun, LossWorking } from '../loss/loss-working.js';
 import { exactly } from '../model/interval.js';
 import { limitValue, limitWord } from '../policy/limit.js';
 import type { BodyCorner, PlanBody } from '../resting/plan-bodies.js';
 import { lies } from '../vehicle/posed.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import { bodyFriction, whyNoGrip } from './body-friction.js';
 import { givesWords } from './gives-words.js';
 import { type HeldPush, heldPushes } from './held-push.js';
@@ -20,6 +20,11 @@ import { towardWords } from './toward-words.js';
 
 const directions = 24;
 
+/** The supports of a plan, and how it all rests on them. */
+export interface RestingWorkings extends SupportWorkings {
+  readonly resting: () => LossWorking;
+}
+
 /** Why the push could not be worked out, in words; or the rose. */
 export type PushRose = { readonly why: string } | PushResult;
 
@@ -28,13 +33,13 @@ export type PushRose = { readonly why: string } | PushResult;
  * the ranges, with the working loads off and on. The most that can be held is a concave function of the weights, so
  * that no place inside the ranges is worse than all corners.
  */
-export function pushRose(w: Workings): PushRose {
+export function pushRose(w: RestingWorkings): PushRose {
   const steps = pushRoseSteps(w);
   for (let step = steps.next(); ; step = steps.next()) if (step.done === true) return step.value;
 }
 
 /** The same, one direction at a time, for whoever must not be held up. */
-export function* pushRoseSteps(w: Workings): Generator<void, PushRose> {
+export function* pushRoseSteps(w: RestingWorkings): Generator<void, PushRose> {
   const set = setUp(w);
   if ('why' in set) return set;
   const worst: WorstPush[] = [];
@@ -67,7 +72,7 @@ interface WorstPush {
   readonly of: Case | undefined;
 }
 
-function setUp(w: Workings): SetUp | { readonly why: string } {
+function setUp(w: RestingWorkings): SetUp | { readonly why: string } {
   const vehicle = w.plan.vehicles[0];
   const resting = w.resting();
   const part = resting.parts.find((p) => p.component.bodies.some((b) => b.id === vehicle?.id));
@@ -122,7 +127,11 @@ function worstPush({ body, height, cases }: SetUp, angle: number): WorstPush {
   return worst ?? { angle, held: { kind: 'unsolved' }, of: undefined };
 }
 
-function roseOf(w: Workings, { part, body, height, grip }: SetUp, worst: readonly WorstPush[]): PushRose {
+function roseOf(
+  w: SupportWorkings,
+  { part, body, height, grip }: SetUp,
+  worst: readonly WorstPush[],
+): PushRose {
   if (worst.some(({ held }) => held.kind === 'unsolved'))
     return { why: 'no answer could be proven in one of the directions' };
   const results = worst.map(({ angle, held, of }) => {
@@ -176,7 +185,7 @@ const shareOf = (held: HeldPush, { centre }: Case): number =>
       ? Number.NEGATIVE_INFINITY
       : 0;
 
-const shareFigure = (w: Workings, holds: Figure, weight: Figure, governs: string): Figure =>
+const shareFigure = (w: SupportWorkings, holds: Figure, weight: Figure, governs: string): Figure =>
   computed(
     share(w.plan.display, 'share', 'share of the weight', 'down', { governs }),
     exactly((holds.value?.low ?? 0) / (weight.value?.high ?? 1)),
@@ -185,7 +194,7 @@ const shareFigure = (w: Workings, holds: Figure, weight: Figure, governs: string
   );
 
 /** At the height that the policy sets; of a range the high end, which tips sooner. */
-function pushHeight(w: Workings, body: PlanBody): Figure {
+function pushHeight(w: SupportWorkings, body: PlanBody): Figure {
   const limit = w.plan.policy.limits['push height'];
   const word = limitWord(w.plan.policy, 'push height');
   const head = length(w.plan.display, 'pushHeight', 'height of the push above the ground', 'up', {

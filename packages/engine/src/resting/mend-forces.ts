@@ -1,8 +1,8 @@
 import { at } from './at.js';
 import { solveFactored } from './cholesky.js';
 import { addAlong, addForces, type ContactState, closingOf } from './contact-law.js';
-import type { Room } from './newton.js';
 import { enough, touching } from './piece.js';
+import type { Room } from './room.js';
 import type { ScaledSystem } from './scaled-system.js';
 
 const mostTurns = 4;

@@ -1,6 +1,6 @@
 import type { PlanEdit } from '@cribwright/engine';
 import { describe, expect, it } from 'vitest';
-import { openWorkspace } from '../workspace/workspace.js';
+import { openWorkspace } from '../workspace/open-workspace.js';
 import { planEditChanges } from './plan-edit-changes.js';
 
 const uri = 'memory:/plan.crib';

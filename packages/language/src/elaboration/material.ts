@@ -4,8 +4,9 @@ import { typeChain } from '../binding/file-scope.js';
 import type { WrittenQuantity } from '../phrase/pattern.js';
 import { strutTypeProperties, tieTypeProperties } from '../schema/gear.js';
 import { speciesProperties, surfaceProperties, timberProperties } from '../schema/timber.js';
+import { outermost } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
-import { outermost, type Said, type Writing } from './writing.js';
+import type { Said, Writing } from './writing.js';
 
 const at0 = outermost;
 

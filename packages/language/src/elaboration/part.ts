@@ -1,10 +1,11 @@
 import type { Part } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { partForms, partProperties } from '../schema/part.js';
+import { outermost as at0 } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
 import { sideways } from './sideways.js';
 import { usualPoint } from './stiffness.js';
-import { outermost as at0, type Writing } from './writing.js';
+import type { Writing } from './writing.js';
 
 /** A part of a vehicle, from its own block and those that it inherits from, nearest first. */
 export function partOf(

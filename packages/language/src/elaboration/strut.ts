@@ -1,6 +1,6 @@
 import { type Anchor, type Chock, type Strut, type Tie, toVehicle, underside } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
-import type { Yields } from '../phrase/pattern.js';
+import type { Yields } from '../phrase/shape.js';
 import { problem } from '../problems/problem.js';
 import { anchorProperties, chockProperties, strutProperties, tieProperties } from '../schema/strut.js';
 import { acrossOf, type PlacedPart } from './cast.js';

@@ -9,7 +9,7 @@ import {
   type Vector,
   vectorOf,
 } from '@cribwright/units';
-import type { Declaration } from '../binding/declaration.js';
+import type { Declaration } from '../binding/bound-file.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 import { isBare } from './evaluate.js';

@@ -2,13 +2,13 @@ import type { CancellationToken, Connection, InitializeParams } from 'vscode-lan
 import { LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
 import type { Session } from '../features/feature.js';
+import { openWorkspace } from '../workspace/open-workspace.js';
 import type { Checked, Pending } from '../workspace/workspace.js';
-import { openWorkspace } from '../workspace/workspace.js';
 import { diagnosing } from './diagnosing.js';
 import { openDocuments, sameUri } from './open-documents.js';
+import type { Platform } from './platform.js';
 import { publisher } from './publisher.js';
 import { quiet } from './quiet.js';
-import type { Platform } from './serve.js';
 import { defaultSettings, localeOf, longestCheck, readSettings, type Settings } from './settings.js';
 import { today } from './today.js';
 import { watchPlanFiles } from './watch-plan-files.js';
