@@ -47,21 +47,24 @@ function bendings({ timber, plies }: Post): readonly [across: Bending, along: Be
 export function postFigures(post: Post, reach: Figure, display: Display): PostFigures {
   const { timber, plies, ref } = post;
   const [acrossPlies, alongThem] = bendings(post);
+  const least = thinner(acrossPlies, alongThem);
   const depth = given(
     length(display, 'leastDepth', plies > 1 ? 'least depth of the plies together' : 'least depth', 'down', {
       ref,
     }),
-    exactly(thinner(acrossPlies, alongThem).depth),
+    exactly(least.depth),
     timber.source,
   );
   const slender = computed(
     ratio(display, 'slenderness', 'slenderness', 'up', { ref }),
-    each(reach.value, (l) => slenderness(l, depth.value?.low ?? Number.NaN)),
+    each(reach.value, (l) => slenderness(l, least.depth)),
     '{reach} ÷ {depth}',
     { reach, depth },
     nds('3.7.1.3'),
   );
   const wet = timber.wet;
+  const strength = timber.alongGrain * (wet ? WET_ALONG : 1);
+  const leastModulus = timber.modulusMin * (wet ? WET_MODULUS : 1);
   const along = given(
     stress(
       display,
@@ -72,18 +75,19 @@ export function postFigures(post: Post, reach: Figure, display: Display): PostFi
         ref: timber.ref,
       },
     ),
-    exactly(timber.alongGrain * (wet ? WET_ALONG : 1)),
+    exactly(strength),
     timber.source,
   );
   const modulus = given(
     stress(display, 'modulusMin', wet ? 'least modulus, wet (× 0.9)' : 'least modulus', 'down', {
       ref: timber.ref,
     }),
-    exactly(timber.modulusMin * (wet ? WET_MODULUS : 1)),
+    exactly(leastModulus),
     timber.source,
   );
-  const across = stabilityFigure({ reach, along, modulus }, acrossPlies, 'across its plies', display);
-  const alongPlies = stabilityFigure({ reach, along, modulus }, alongThem, 'along its plies', display);
+  const pressed: Pressed = { reach, along, modulus, strength, leastModulus };
+  const across = stabilityFigure(pressed, acrossPlies, 'across its plies', display);
+  const alongPlies = stabilityFigure(pressed, alongThem, 'along its plies', display);
   const stability =
     plies > 1
       ? computed(
@@ -93,7 +97,7 @@ export function postFigures(post: Post, reach: Figure, display: Display): PostFi
           { across, alongPlies },
           nds('3.7.1.5; 15.3.2, nailed plies'),
         )
-      : stabilityFigure({ reach, along, modulus }, thinner(acrossPlies, alongThem), '', display);
+      : stabilityFigure(pressed, least, '', display);
   const section = given(
     area(display, 'section', 'section', 'down', { ref: timber.ref }),
     exactly(timber.width * timber.depth * plies),
@@ -119,14 +123,22 @@ export function postFigures(post: Post, reach: Figure, display: Display): PostFi
 
 const thinner = (a: Bending, b: Bending): Bending => (b.depth < a.depth ? b : a);
 
+/** A post under load: its length, and its timber's strength and stiffness as printed and as numbers, Pa. */
+interface Pressed {
+  readonly reach: Figure;
+  readonly along: Figure;
+  readonly modulus: Figure;
+  readonly strength: number;
+  readonly leastModulus: number;
+}
+
 /** What buckling leaves in one way of bending. */
 function stabilityFigure(
-  { reach, along, modulus }: { readonly reach: Figure; readonly along: Figure; readonly modulus: Figure },
+  { reach, along, modulus, strength, leastModulus }: Pressed,
   { depth, factor }: Bending,
   way: string,
   display: Display,
 ): Figure {
-  const [most, least] = [along.value, modulus.value];
   const thick = measured(
     length(display, 'depth', way === '' ? 'least depth' : `depth ${way}`, 'down'),
     exactly(depth),
@@ -142,9 +154,7 @@ function stabilityFigure(
   const left = '(1 + r) ÷ 1.6 − √(((1 + r) ÷ 1.6)² − r ÷ 0.8)';
   return computed(
     ratio(display, 'stability', ['what buckling leaves (Cp)', way].filter(Boolean).join(' '), 'down'),
-    most === undefined || least === undefined
-      ? undefined
-      : each(reach.value, (l) => columnStability(most.low, least.low, slenderness(l, depth), factor)),
+    each(reach.value, (l) => columnStability(strength, leastModulus, slenderness(l, depth), factor)),
     `${factor === 1 ? left : `${factor} × (${left})`}, r = 0.822 × {modulus} ÷ {slender}² ÷ {along}`,
     { modulus, slender, along },
     nds(factor === 1 ? '3.7.1.5' : '3.7.1.5; 15.3.2, nailed plies'),
