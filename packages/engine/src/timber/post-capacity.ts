@@ -48,6 +48,7 @@ function bendings({ timber, plies }: Post): readonly [across: Bending, along: Be
 export function postFigures(post: Post, reach: Figure): PostFigures {
   const { timber, plies, ref } = post;
   const [acrossPlies, alongThem] = bendings(post);
+  const least = thinner(acrossPlies, alongThem);
   const depth = given(
     length(
       'leastDepth',
@@ -57,17 +58,19 @@ export function postFigures(post: Post, reach: Figure): PostFigures {
         ref,
       },
     ),
-    exactly(thinner(acrossPlies, alongThem).depth),
+    exactly(least.depth),
     timber.source,
   );
   const slender = computed(
     ratio('slenderness', term('figure.slenderness'), 'up', { ref }),
-    each(reach.value, (l) => slenderness(l, depth.value?.low ?? Number.NaN)),
+    each(reach.value, (l) => slenderness(l, least.depth)),
     '{reach} ÷ {depth}',
     { reach, depth },
     nds('3.7.1.3'),
   );
   const wet = timber.wet;
+  const strength = timber.alongGrain * (wet ? WET_ALONG : 1);
+  const leastModulus = timber.modulusMin * (wet ? WET_MODULUS : 1);
   const along = given(
     stress(
       'alongGrain',
@@ -77,18 +80,19 @@ export function postFigures(post: Post, reach: Figure): PostFigures {
         ref: timber.ref,
       },
     ),
-    exactly(timber.alongGrain * (wet ? WET_ALONG : 1)),
+    exactly(strength),
     timber.source,
   );
   const modulus = given(
     stress('modulusMin', wet ? term('figure.least-modulus-wet-0-9') : term('figure.least-modulus'), 'down', {
       ref: timber.ref,
     }),
-    exactly(timber.modulusMin * (wet ? WET_MODULUS : 1)),
+    exactly(leastModulus),
     timber.source,
   );
-  const across = stabilityFigure({ reach, along, modulus }, acrossPlies, 'across');
-  const alongPlies = stabilityFigure({ reach, along, modulus }, alongThem, 'along');
+  const pressed: Pressed = { reach, along, modulus, strength, leastModulus };
+  const across = stabilityFigure(pressed, acrossPlies, 'across');
+  const alongPlies = stabilityFigure(pressed, alongThem, 'along');
   const stability =
     plies > 1
       ? computed(
@@ -98,7 +102,7 @@ export function postFigures(post: Post, reach: Figure): PostFigures {
           { across, alongPlies },
           nds('3.7.1.5; 15.3.2, nailed plies'),
         )
-      : stabilityFigure({ reach, along, modulus }, thinner(acrossPlies, alongThem), undefined);
+      : stabilityFigure(pressed, least, undefined);
   const section = given(
     area('section', term('figure.section'), 'down', { ref: timber.ref }),
     exactly(timber.width * timber.depth * plies),
@@ -124,13 +128,21 @@ export function postFigures(post: Post, reach: Figure): PostFigures {
 
 const thinner = (a: Bending, b: Bending): Bending => (b.depth < a.depth ? b : a);
 
+/** A post under load: its length, and its timber's strength and stiffness as printed and as numbers, Pa. */
+interface Pressed {
+  readonly reach: Figure;
+  readonly along: Figure;
+  readonly modulus: Figure;
+  readonly strength: number;
+  readonly leastModulus: number;
+}
+
 /** What buckling leaves in one way of bending. */
 function stabilityFigure(
-  { reach, along, modulus }: { readonly reach: Figure; readonly along: Figure; readonly modulus: Figure },
+  { reach, along, modulus, strength, leastModulus }: Pressed,
   { depth, factor }: Bending,
   way: 'across' | 'along' | undefined,
 ): Figure {
-  const [most, least] = [along.value, modulus.value];
   const thick = measured(
     length(
       'depth',
@@ -160,9 +172,7 @@ function stabilityFigure(
         : term(`figure.what-buckling-leaves-${way}-its-plies`),
       'down',
     ),
-    most === undefined || least === undefined
-      ? undefined
-      : each(reach.value, (l) => columnStability(most.low, least.low, slenderness(l, depth), factor)),
+    each(reach.value, (l) => columnStability(strength, leastModulus, slenderness(l, depth), factor)),
     `${factor === 1 ? left : `${factor} × (${left})`} where r = 0.822 × {modulus} ÷ {slender}² ÷ {along}`,
     { modulus, slender, along },
     nds(factor === 1 ? '3.7.1.5' : '3.7.1.5; 15.3.2, nailed plies'),
