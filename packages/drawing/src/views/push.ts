@@ -1,4 +1,4 @@
-import { type PushResult, sourceInWords } from '@cribwright/engine';
+import type { PushResult } from '@cribwright/engine';
 import { pushRose, radius, wayWords } from '../pieces/push-rose.js';
 import { at, text } from '../scene/draw.js';
 import { heading, sheet } from '../sheet/sheet.js';
@@ -23,15 +23,15 @@ export const view: View = {
     if (push === undefined) throw new Error('the push was not worked out');
     const title = headingOf(look, 'A push from every side');
     const head = heading(title);
-    const centre = at(margin + radius + 24, head.bottom + radius + 12);
+    const center = at(margin + radius + 24, head.bottom + radius + 12);
     const asked = askedShare(look);
     const numbers = facts(push, look, margin + 2 * radius + 52, head.bottom + 8);
     return sheet({
       choice: look.choice,
       heading: title,
       words: words(push, look),
-      body: [...pushRose(push, look, centre, asked), ...numbers.items],
-      bottom: Math.max(centre.y + radius + 12, numbers.bottom),
+      body: [...pushRose(push, look, center, asked), ...numbers.items],
+      bottom: Math.max(center.y + radius + 12, numbers.bottom),
       legend: [
         {
           words: 'holds up to this share of the weight',
@@ -92,7 +92,9 @@ function facts(push: PushResult, look: Look, left: number, top: number) {
 const gripWords = ({ grip }: PushResult, look: Look): readonly string[] =>
   grip === undefined
     ? []
-    : [`It lies on the ground: ${grip.label} ${look.say.figure(grip)} (${sourceInWords(grip.source)}).`];
+    : [
+        `It lies on the ground: ${look.say.words.label(grip)} ${look.say.figure(grip)} (${look.say.words.source(grip.source)}).`,
+      ];
 
 const words = (push: PushResult, look: Look): string =>
   sentences([

@@ -1,3 +1,4 @@
+import type { Message, Phrase } from '@cribwright/messages';
 import type { Figure } from '../figure/figure.js';
 import type { Finding } from '../finding/finding.js';
 import type { Interval } from '../model/interval.js';
@@ -21,14 +22,14 @@ export interface Analysis {
   readonly findings: readonly Finding[];
   readonly expectations: readonly ExpectationResult[];
   /** What each model assumes, for the sheet. */
-  readonly assumptions: readonly string[];
+  readonly assumptions: readonly Phrase[];
 }
 
 export interface BodyResult {
   readonly vehicle: ElementId;
   readonly name: string;
   readonly weight: Figure;
-  readonly centre: {
+  readonly center: {
     readonly x: Figure;
     readonly y: Figure;
     readonly z: Figure;
@@ -77,13 +78,13 @@ export interface LoadCase {
 
 /** One corner of the ranges worked out in steps. One for each group of bodies that hang together. */
 export interface PaperTrail {
-  /** `trailer heaviest, centre farthest to its rear`. Empty where nothing is a range. */
+  /** `trailer heaviest, center farthest to its rear`. Empty where nothing is a range. */
   readonly corner: string;
   /** How each body settles: at its front, at its rear, and how much more at its passenger side. */
   readonly settling: readonly Figure[];
   /** By the id of the reaction. */
   readonly loads: Readonly<Record<string, Figure>>;
-  /** The loads add up to the weight, and their middle is the centre of gravity. */
+  /** The loads add up to the weight, and their middle is the center of gravity. */
   readonly checks: readonly Figure[];
 }
 
@@ -152,7 +153,10 @@ export interface TimelineResult {
 
 export interface MaterialsResult {
   readonly rows: readonly {
-    readonly item: string;
+    /** The piece, with its length where it has one. */
+    readonly item: Phrase;
+    /** Its name in the plan. */
+    readonly piece: string;
     readonly kind: string;
     readonly needed: Figure;
     readonly carried: Figure;
@@ -163,7 +167,7 @@ export interface MaterialsResult {
 
 export interface ExpectationResult {
   readonly ref: Ref;
-  readonly text: string;
+  readonly text: Message;
   readonly held: boolean;
-  readonly why: string;
+  readonly why: Message;
 }

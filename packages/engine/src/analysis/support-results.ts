@@ -9,7 +9,8 @@ import type { Finding, Severity } from '../finding/finding.js';
 import type { ElementId } from '../model/ref.js';
 import { strutUse } from '../strut/strut-use.js';
 import type { StrutWorking } from '../strut/strut-working.js';
-import { type TieWorking, tieUse } from '../strut/tie-working.js';
+import { tieUse } from '../strut/tie-use.js';
+import type { TieWorking } from '../strut/tie-working.js';
 import type { Workings } from '../workings/workings.js';
 import type { SupportResult } from './analysis.js';
 
@@ -101,7 +102,7 @@ function cribResult(c: CribWorking, w: Workings, pressure: Figure | undefined): 
 }
 
 function stepChockResult(s: StepChockWorking, w: Workings): Unjudged {
-  const load = w.loads().get(s.chock.id)?.load ?? unknownLoad(w.plan.display);
+  const load = w.loads().get(s.chock.id)?.load ?? unknownLoad();
   return {
     id: s.chock.id,
     name: s.chock.name,
@@ -110,7 +111,7 @@ function stepChockResult(s: StepChockWorking, w: Workings): Unjudged {
       s.height,
       s.capacity,
       load,
-      useOf(load, s.capacity, w.plan.display),
+      useOf(load, s.capacity),
       s.gap,
       asBuilt(s.chock.id, w),
       bound(s.chock.id, w),

@@ -1,7 +1,8 @@
+import { term } from '@cribwright/messages';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { times } from '../figure/interval-math.js';
-import { count, type Display, force, length } from '../figure/units-of.js';
+import { count, force, length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { PolicyKey } from '../model/policy.js';
@@ -43,7 +44,7 @@ export function cribWorkings(plan: Plan, vehicles: Vehicles): readonly CribWorki
   const known: { readonly crib: Crib; readonly capacity: Figure }[] = [];
   return plan.cribs.map((crib) => {
     const like = known.find((k) => k.crib.timber === crib.timber && k.crib.overhang === crib.overhang);
-    const capacity = like?.capacity ?? crossingCapacity(crib, plan.policy, plan.display);
+    const capacity = like?.capacity ?? crossingCapacity(crib, plan.policy);
     if (like === undefined) known.push({ crib, capacity });
     return cribWorking(crib, plan, vehicles, capacity);
   });
@@ -53,15 +54,15 @@ export function cribWorking(
   crib: Crib,
   plan: Plan,
   vehicles: Vehicles,
-  contactCapacity = crossingCapacity(crib, plan.policy, plan.display),
+  contactCapacity = crossingCapacity(crib, plan.policy),
 ): CribWorking {
-  const { policy, display } = plan;
-  const limit = (key: PolicyKey) => limitFigure(policy, key, display);
+  const { policy } = plan;
+  const limit = (key: PolicyKey) => limitFigure(policy, key);
   const contacts = contactsOf(crib, vehicles, limit('joist reach').value?.low ?? 0);
   const loaded = contacts.filter((c) => c.loaded).length;
-  const height = heightFigure(crib, display);
+  const height = heightFigure(crib);
   const base = baseFigure(crib, plan);
-  const width = widthFigure(crib, display);
+  const width = widthFigure(crib);
   const ratio = limit(
     loaded === contacts.length && loaded > 0
       ? 'height ratio all contacts'
@@ -70,11 +71,11 @@ export function cribWorking(
         : 'height ratio one contact',
   );
   const contactsLoaded = measured(
-    count(display, 'loaded', 'contacts loaded', 'down', {
+    count('loaded', term('figure.contacts-loaded'), 'down', {
       ref: { element: crib.id, property: 'captures' },
     }),
     exactly(loaded),
-    'contacts that meet a part',
+    term('figure.contacts-that-meet-a-part'),
   );
   return {
     crib,
@@ -82,22 +83,22 @@ export function cribWorking(
     loaded,
     height,
     width,
-    heightLimit: limitOn(width, ratio, crib, display, loadedWords(loaded, contacts.length)),
-    heightLimitAll: limitOn(width, limit('height ratio all contacts'), crib, display, undefined),
+    heightLimit: limitOn(width, ratio, crib, loadedWords(loaded, contacts.length)),
+    heightLimitAll: limitOn(width, limit('height ratio all contacts'), crib, undefined),
     contactCapacity,
     capacity: computed(
-      force(display, 'capacity', 'capacity', 'down', {
-        assumes: ['the load rests on every contact that is counted, evenly, wedged tight'],
+      force('capacity', term('figure.capacity'), 'down', {
+        assumes: [term('figure.the-load-rests-on-every-contact-that')],
       }),
       times(contactsLoaded.value, contactCapacity.value),
       '{contactsLoaded} × {contactCapacity}',
       { contactsLoaded, contactCapacity },
     ),
     base,
-    gap: gapFigure(crib, contacts, height, base, display),
-    closes: closesFigure(crib, display),
+    gap: gapFigure(crib, contacts, height, base),
+    closes: closesFigure(crib),
     overhang: given(
-      length(display, 'overhang', 'overhang', 'down', {
+      length('overhang', term('figure.overhang'), 'down', {
         ref: { element: crib.id, property: 'overhang' },
       }),
       exactly(crib.overhang),
@@ -110,23 +111,23 @@ export function cribWorking(
 export const loadedWords = (loaded: number, all: number): string =>
   loaded === all ? `all ${all} contacts loaded` : `${loaded} of ${all} contacts loaded`;
 
-function heightFigure(crib: Crib, display: Display): Figure {
+function heightFigure(crib: Crib): Figure {
   const courses = given(
-    count(display, 'courses', 'courses', 'up', {
+    count('courses', term('figure.courses'), 'up', {
       ref: { element: crib.id, property: 'courses' },
     }),
     exactly(crib.courses),
     { kind: 'stated' },
   );
   const depth = given(
-    length(display, 'dressedDepth', 'dressed depth', 'up', {
+    length('dressedDepth', term('figure.dressed-depth'), 'up', {
       ref: crib.timber.ref,
     }),
     exactly(crib.timber.depth),
     sizeSource(crib.timber),
   );
   return computed(
-    length(display, 'height', 'height', 'up', {
+    length('height', term('figure.height'), 'up', {
       ref: { element: crib.id, property: 'courses' },
     }),
     exactly(stackHeight(crib)),
@@ -135,22 +136,22 @@ function heightFigure(crib: Crib, display: Display): Figure {
   );
 }
 
-function widthFigure(crib: Crib, display: Display): Figure {
+function widthFigure(crib: Crib): Figure {
   const timber = given(
-    length(display, 'timberLength', 'timber length', 'down', {
+    length('timberLength', term('figure.timber-length'), 'down', {
       ref: { element: crib.id, property: 'timber' },
     }),
     exactly(crib.timber.length),
     { kind: 'stated' },
   );
   const overhang = given(
-    length(display, 'overhang', 'overhang', 'up', {
+    length('overhang', term('figure.overhang'), 'up', {
       ref: { element: crib.id, property: 'overhang' },
     }),
     exactly(crib.overhang),
     { kind: 'stated' },
   );
-  const head = length(display, 'width', 'width outside to outside of contacts', 'down');
+  const head = length('width', term('figure.width-outside-to-outside-of-contacts'), 'down');
   const width = narrowWidth(crib);
   const single = Math.min(crib.layout.lengthwise, crib.layout.crosswise) <= 1;
   return single
@@ -161,9 +162,9 @@ function widthFigure(crib: Crib, display: Display): Figure {
       });
 }
 
-const limitOn = (width: Figure, ratio: Figure, crib: Crib, display: Display, governs: string | undefined) =>
+const limitOn = (width: Figure, ratio: Figure, crib: Crib, governs: string | undefined) =>
   computed(
-    length(display, 'heightLimit', 'height limit', 'down', {
+    length('heightLimit', term('figure.height-limit'), 'down', {
       ref: { element: crib.id },
       governs,
     }),

@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { minus, plus } from '../figure/interval-math.js';
@@ -11,6 +12,7 @@ import { limitValue } from '../policy/limit.js';
 import { type PartPlace, partNamed, placeAt } from '../vehicle/part-place.js';
 import { underside } from '../vehicle/underside.js';
 import { baseHeight } from './gap.js';
+import { undersideOf } from './underside-of.js';
 
 /** A stepped block slid under a part until one of its steps meets it. */
 export interface StepChockWorking {
@@ -30,7 +32,7 @@ export function stepChockWorking(
   plan: Plan,
   vehicles: ReadonlyMap<ElementId, Vehicle>,
 ): StepChockWorking {
-  const { display, policy } = plan;
+  const { policy } = plan;
   const reach = limitValue(policy, 'joist reach')?.low ?? 0;
   const found = chock.captures.flatMap((capture) => {
     const vehicle = vehicles.get(capture.vehicle);
@@ -42,7 +44,7 @@ export function stepChockWorking(
   });
   const meets = found.find((f) => f.hit) ?? found[0];
   const part = given(
-    length(display, 'partHeight', `underside of ${meets?.part.name ?? 'the captured part'}`, 'nearest', {
+    length('partHeight', undersideOf(meets?.part.name), 'nearest', {
       ref: meets?.part.ref,
     }),
     meets === undefined ? undefined : underside(meets.vehicle, meets.part, meets.place.at),
@@ -55,22 +57,22 @@ export function stepChockWorking(
       ? undefined
       : chock.heights.filter((h) => h <= room.low + 1e-9).sort((a, b) => b - a)[0];
   const height = measured(
-    length(display, 'height', 'height of the step that meets it', 'down', { ref: { element: chock.id } }),
+    length('height', term('figure.height-of-the-step-that-meets-it'), 'down', { ref: { element: chock.id } }),
     step === undefined ? undefined : exactly(step),
-    'the highest step that goes under',
+    term('figure.the-highest-step-that-goes-under'),
   );
   return {
     chock,
     meets,
     height,
     gap: computed(
-      length(display, 'gap', 'gap left above the step', 'up', { ref: { element: chock.id } }),
+      length('gap', term('figure.gap-left-above-the-step'), 'up', { ref: { element: chock.id } }),
       minus(part.value, plus(base, height.value)),
       '{part} − {height}',
       { part, height },
     ),
     capacity: given(
-      force(display, 'capacity', 'capacity', 'down', { ref: chock.ref }),
+      force('capacity', term('figure.capacity'), 'down', { ref: chock.ref }),
       chock.capacity === undefined ? undefined : exactly(chock.capacity),
       chock.source,
     ),

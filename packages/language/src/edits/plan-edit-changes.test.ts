@@ -1,6 +1,7 @@
 import type { PlanEdit } from '@cribwright/engine';
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
-import { openWorkspace } from '../workspace/workspace.js';
+import { openWorkspace } from '../workspace/open-workspace.js';
 import { planEditChanges } from './plan-edit-changes.js';
 
 const uri = 'memory:/plan.crib';
@@ -31,7 +32,7 @@ function after(...edits: PlanEdit[]): string {
   const block = workspace.bound(uri)?.blocks[0];
   if (!block) throw new Error('no plan');
   const made = planEditChanges({ block, text }, edits);
-  if ('refused' in made) return made.refused.text;
+  if ('refused' in made) return english(made.refused);
   const changes = [...(made.changes[uri] ?? [])].sort((a, b) => b.span.start - a.span.start);
   return changes.reduce((t, { span, text: put }) => t.slice(0, span.start) + put + t.slice(span.end), text);
 }
@@ -42,7 +43,7 @@ describe('set', () => {
   it('puts a value in place of the one that stands there, and leaves the comment', () => {
     expect(after({ kind: 'set', at: at('crib/A', 'courses'), text: '6' })).toBe(text.replace('14  ', '6  '));
   });
-  it('adds a line that is not there, under its neighbours', () => {
+  it('adds a line that is not there, under its neighbors', () => {
     expect(after({ kind: 'set', at: at('crib/A', 'overhang'), text: '4 in' })).toBe(
       text.replace('// too many\n', '// too many\n    overhang  4 in\n'),
     );

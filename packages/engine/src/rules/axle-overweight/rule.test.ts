@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { between, exactly } from '../../model/interval.js';
 import type { Cargo, Vehicle } from '../../model/vehicle.js';
@@ -14,7 +15,7 @@ import {
 } from '../../testing/sample-plans.js';
 import { rule } from './rule.js';
 
-const texts = (found: ReturnType<typeof check>) => found.map((f) => f.message.text);
+const texts = (found: ReturnType<typeof check>) => found.map((f) => english(f.message));
 
 /** Five axles with these empty loads, no cargo. */
 const fiveAxles = (at: readonly number[], load: readonly number[]): Vehicle => ({
@@ -54,27 +55,27 @@ describe('axle-overweight', () => {
       axles: straightTruck.axles.map((a) => ({ ...a, emptyLoad: exactly(70_000 * lb) })),
     };
     const [found] = check(rule, planOf({ vehicles: [{ ...slip, cargo: [] }] }));
-    expect(found?.message.text).toContain(
+    expect(english(found?.message)).toContain(
       'truck axle 1 carries 70,000 lb. The law allows 20,000 lb (single axle).',
     );
   });
 
   it('puts cargo on axles by the lever rule and takes the heavy end', () => {
-    // Axles at 4 and 24 ft, 6,500 lb empty on the rear one; cargo 10,000 to 14,000 lb, its centre at 24 ft: all of
+    // Axles at 4 and 24 ft, 6,500 lb empty on the rear one; cargo 10,000 to 14,000 lb, its center at 24 ft: all of
     // it on the rear axle: 6,500 + 14,000 = 20,500 lb.
     const cargo: Cargo[] = straightTruck.cargo.map((c) => ({
       ...c,
       weight: between(10_000 * lb, 14_000 * lb),
-      centre: exactly(24 * foot),
+      center: exactly(24 * foot),
     }));
     const [found] = check(rule, planOf({ vehicles: [{ ...straightTruck, cargo }] }));
-    expect(found?.message.text).toContain('truck axle 2 carries 20,500 lb. The law allows 20,000 lb');
+    expect(english(found?.message)).toContain('truck axle 2 carries 20,500 lb. The law allows 20,000 lb');
     expect(found?.at).toEqual({ element: 'vehicle/truck', property: 'cargo' });
-    expect(found?.governs).toBe('cargo at its heaviest, wherever it may lie');
+    expect(english(found?.governs)).toBe('cargo at its heaviest, wherever it may lie');
   });
 
   it('says nothing where some place of the cargo would be legal', () => {
-    // 42,000 lb with its centre between 18 ft 8 in and 33 ft 4 in: the tandem carries 22,800 to 36,600 lb.
+    // 42,000 lb with its center between 18 ft 8 in and 33 ft 4 in: the tandem carries 22,800 to 36,600 lb.
     expect(check(rule, planOf({ vehicles: [vanTrailer] }))).toEqual([]);
   });
 

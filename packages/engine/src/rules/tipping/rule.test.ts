@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import type { Vehicle } from '../../model/vehicle.js';
 import { check } from '../../testing/check.js';
@@ -14,7 +15,7 @@ import { rule } from './rule.js';
 const truck: Vehicle = {
   ...straightTruck,
   cargo: [],
-  emptyCentreHeight: { low: 90 * inch, high: 90 * inch },
+  emptyCenterHeight: { low: 90 * inch, high: 90 * inch },
 };
 
 describe('tipping', () => {
@@ -22,7 +23,7 @@ describe('tipping', () => {
     expect(check(rule, plan)).toEqual([]);
   });
 
-  // NHTSA rollover rulemaking, chapter V: T / 2H. Track 72 in, centre at 90 in: 0.4.
+  // NHTSA rollover rulemaking, chapter V: T / 2H. Track 72 in, center at 90 in: 0.4.
   it.each([
     [0.39, 0],
     [0.41, 1],
@@ -34,12 +35,12 @@ describe('tipping', () => {
   it('shows the sum', () => {
     const plan = { ...planOf({ vehicles: [truck] }), policy: policyWith('push margin', 0.5) };
     const [found] = check(rule, plan);
-    expect(found?.message.text).toContain('under a push of 40 % of its weight (36 in ÷ 90 in)');
-    expect(found?.message.text).toContain('The policy asks for 50 %');
+    expect(english(found?.message)).toContain('under a push of 40 % of its weight (36 in ÷ 90 in)');
+    expect(english(found?.message)).toContain('The policy asks for 50 %');
   });
 
-  it('does not pass where the height of the centre is not known', () => {
-    const [found] = check(rule, planOf({ vehicles: [{ ...vanTrailer, emptyCentreHeight: undefined }] }));
+  it('does not pass where the height of the center is not known', () => {
+    const [found] = check(rule, planOf({ vehicles: [{ ...vanTrailer, emptyCenterHeight: undefined }] }));
     expect(found?.couldNotRun).toBe(true);
   });
 });

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { between, exactly } from '../../model/interval.js';
 import type { Plan } from '../../model/plan.js';
@@ -34,8 +35,8 @@ describe('unsupported-end', () => {
     expect(more).toEqual([]);
     expect(found?.severity).toBe('danger');
     expect(found?.subject).toEqual({ element: 'vehicle/trailer' });
-    expect(found?.message.text).toBe(
-      'Nothing holds the front of the trailer with trailer lightest, centre farthest to its front, to the driver side. Put a support under it.',
+    expect(english(found?.message)).toBe(
+      'Nothing holds the front of the trailer with trailer lightest, center farthest to its front, to the driver side. Put a support under it.',
     );
   });
 
@@ -44,17 +45,17 @@ describe('unsupported-end', () => {
     const [found, ...more] = check(rule, planOf({ vehicles: [dropped], cribs }));
     expect(more).toEqual([]);
     expect(found?.severity).toBe('warning');
-    expect(found?.message.text).toContain('As found, nothing in the plan holds the front of the trailer');
+    expect(english(found?.message)).toContain('As found, nothing in the plan holds the front of the trailer');
   });
 
-  it('does not take a single crib on the centreline for a hold on both sides', () => {
+  it('does not take a single crib on the centerline for a hold on both sides', () => {
     const axles = vanTrailer.axles.map((a) => ({ ...a, missing: ['driver', 'passenger'] as const }));
     const still = { ...dropped, axles, cargo: [] };
     const found = check(
       rule,
       planOf({
         vehicles: [
-          { ...still, statedWeight: { low: 40_000 * lb, high: 40_000 * lb }, statedCentre: at(20 * foot) },
+          { ...still, statedWeight: { low: 40_000 * lb, high: 40_000 * lb }, statedCenter: at(20 * foot) },
         ],
         cribs: [crib('A', 20 * foot, -side)],
       }),
@@ -65,7 +66,9 @@ describe('unsupported-end', () => {
   it('says loudly that it knows nothing where the weight is not known', () => {
     const blind = { ...vanTrailer, axles: [], parts: [], cargo: [] };
     const found = check(rule, { ...trailerOnCar, vehicles: [blind, ...trailerOnCar.vehicles.slice(1)] });
-    expect(found.some((f) => f.couldNotRun === true && f.message.text.includes('is not known'))).toBe(true);
+    expect(found.some((f) => f.couldNotRun === true && english(f.message).includes('is not known'))).toBe(
+      true,
+    );
   });
 
   it('says so where not every mix of many ranges could be tried', () => {
@@ -73,7 +76,7 @@ describe('unsupported-end', () => {
       ...v,
       id,
       statedWeight: between(3000 * lb, 3500 * lb),
-      statedCentre: { x: between(6 * foot, 7 * foot), y: between(-1 * inch, 1 * inch), z: exactly(2 * foot) },
+      statedCenter: { x: between(6 * foot, 7 * foot), y: between(-1 * inch, 1 * inch), z: exactly(2 * foot) },
     });
     const under = (count: number): Plan => {
       const [trailer, car] = trailerOnCar.vehicles;
@@ -91,7 +94,7 @@ describe('unsupported-end', () => {
     expect(said(under(1))).toEqual([]);
     const [found] = said(under(2));
     expect(found).toMatchObject({ severity: 'warning', couldNotRun: true });
-    expect(found?.message.text).toContain('not every mix of them could be tried');
+    expect(english(found?.message)).toContain('not every mix of them could be tried');
   });
 });
 
