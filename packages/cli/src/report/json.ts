@@ -45,9 +45,10 @@ const problemValue = (problem: LocatedProblem) => ({
   fixes: problem.fixes.map((f) => f.title.text),
 });
 
-const planValue = ({ title, reply, findings }: PlanReport) => ({
+const planValue = ({ title, reply, unread, findings }: PlanReport) => ({
   title,
   partial: reply.partial,
+  unread: unread.map((u) => ({ message: u.message.text, ...placeValue(u.place) })),
   vehicles: reply.analysis.bodies.map(bodyValue),
   findings: findings.map(findingValue),
   supports: reply.analysis.supports.map(supportValue),

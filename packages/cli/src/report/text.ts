@@ -58,17 +58,30 @@ function planLines(
 ): readonly string[] {
   const missed = plan.reply.analysis.expectations.filter((e) => !e.held);
   const met = plan.reply.analysis.expectations.length - missed.length;
-  const word = plan.findings.length === 0 ? 'nothing found' : '';
+  const word = plan.findings.length === 0 && !plan.reply.partial ? 'nothing found' : '';
   return [
     `${paint('strong', printable(plan.title))}  ${paint('quiet', printable(path))}`,
-    ...(plan.reply.partial
-      ? [paint('danger', '  This plan could not be read whole. What is missing was not checked.')]
-      : []),
+    ...notWholeLines(plan, paint),
     ...(word ? [`  ${word}`] : []),
     ...(met > 0 ? [`  ${met} expected, and so it is`] : []),
     ...missed.map((e) => paint('danger', `  expected ${printable(e.text)}, but ${printable(e.why)}`)),
     '',
     ...plan.findings.flatMap((f) => findingLines(f, texts, paint)),
+  ];
+}
+
+/** As many places of one plan as are listed. */
+const mostUnread = 12;
+
+function notWholeLines({ reply, unread }: PlanReport, paint: Paint): readonly string[] {
+  if (!reply.partial) return [];
+  const left = unread.length - mostUnread;
+  return [
+    paint('danger', '  NOT READ WHOLE. What is missing was not checked, and nothing here counts as safe.'),
+    ...unread
+      .slice(0, mostUnread)
+      .map((u) => `  not read  ${paint('quiet', printable(at(u)))}  ${printable(u.message.text)}`),
+    ...(left > 0 ? [`  not read  ${group(left)} more`] : []),
   ];
 }
 

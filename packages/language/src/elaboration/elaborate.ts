@@ -5,6 +5,7 @@ import type { Declaration } from '../binding/declaration.js';
 import type { Surroundings } from '../binding/file-scope.js';
 import type { Span } from '../grammar/syntax.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
+import type { Unread } from '../protocol/requests.js';
 import { calculatedValue } from './calculated-value.js';
 import { type ElaboratedPlan, elaboratePlan } from './plan.js';
 import { outermost } from './writing.js';
@@ -28,8 +29,10 @@ export interface Elaborated {
   readonly block: BoundBlock;
   /** All of the file that the plan stands in. */
   readonly text: string;
-  /** Something in the plan could not be read. */
+  /** Something in the plan, or in what it reads from, could not be read. */
   readonly partial: boolean;
+  /** What that is. Filled in once the other files are known. */
+  readonly unread: readonly Unread[];
   /** The property if it is written, else the element, else the plan's title. */
   placeOf(ref: Ref): TextPlace;
 }

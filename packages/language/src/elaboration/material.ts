@@ -40,7 +40,8 @@ function newTimber(w: Writing, block: BoundBlock, length: number): Timber | unde
   const modulusAcross = value(speciesProperties.modulusAcross);
   const modulusAlong = value(speciesProperties.modulusAlong);
   const modulusMin = value(speciesProperties.modulusMin);
-  const density = species && w.density(w.said(species, speciesProperties.density)?.values.value, at0)?.high;
+  const density =
+    species && w.density(w.said(species, speciesProperties.density)?.values.value, at0, species.uri)?.high;
   if (
     !size ||
     !species ||

@@ -113,7 +113,7 @@ export function elaboratePlan(
   const chocks = all(['chock'], chockOf);
   const stepped = stepsOf(w, blocks('steps'), chocks);
   const grade = groundBlock && w.said(groundBlock, groundProperties.grade);
-  const fall = w.slope(grade?.values.grade, at0);
+  const fall = w.slope(grade?.values.grade, at0, block.uri);
   const facing = groundBlock && w.said(groundBlock, groundProperties.compass)?.values.facing.text;
   const units = unitsOf(w, block);
   const crews = w.all(block, planProperties.crew).flatMap(({ values }): readonly Crew[] => {
@@ -160,6 +160,7 @@ export function elaboratePlan(
     block,
     text,
     partial: w.partial,
+    unread: [],
     placeOf: (ref) =>
       (ref.property === undefined ? undefined : places.get(`${ref.element}#${ref.property}`)) ??
       places.get(ref.element) ?? { uri: block.uri, span: block.headSpan, text, block },

@@ -1,7 +1,8 @@
-import type { Analysis, Finding, SupportResult } from '@cribwright/engine';
+import type { Finding, SupportResult } from '@cribwright/engine';
 import type { CodeLens, Range } from 'vscode-languageserver';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import { figureWords, type Locale, say as translate } from '../l10n/say.js';
+import type { PlanReply } from '../protocol/requests.js';
 import type { Checked } from '../workspace/workspace.js';
 import type { Desk } from './desk.js';
 import { plansIn } from './edit.js';
@@ -38,11 +39,11 @@ export function lensesOf(desk: Desk, file: BoundFile, checked: Checked): CodeLen
       const support = reply.analysis.supports.find((s) => s.id === block.elementId);
       return support ? [lens(block, supportTitle(support, desk.locale))] : [];
     });
-    return [lens(plan, planTitle(desk, reply.analysis, checked)), ...supports];
+    return [lens(plan, planTitle(desk, reply, checked)), ...supports];
   });
 }
 
-function planTitle(desk: Desk, analysis: Analysis, checked: Checked): string {
+function planTitle(desk: Desk, { analysis, partial }: PlanReply, checked: Checked): string {
   const open = analysis.findings.filter((f) => !f.accepted);
   const count = (fits: (f: Finding) => boolean): number => open.filter(fits).length;
   const danger = count((f) => f.severity === 'danger' && !f.couldNotRun);
@@ -51,12 +52,13 @@ function planTitle(desk: Desk, analysis: Analysis, checked: Checked): string {
   const held = analysis.expectations.filter((e) => e.held).length;
   const all = analysis.expectations.length;
   const parts = [
+    ...(partial ? [say('notWhole', {})] : []),
     ...(danger > 0 ? [say('dangers', { count: String(danger) })] : []),
     ...(warning > 0 ? [say('warnings', { count: String(warning) })] : []),
     // Said only when every check ran: silence is no clean bill.
     ...(notRun > 0 ? [say('notRun', { count: String(notRun) })] : []),
     ...(checked.pending ? [say(checked.pending === 'loads' ? 'loadsPending' : 'pending', {})] : []),
-    ...(notRun + danger + warning === 0 && !checked.pending ? [say('safe', {})] : []),
+    ...(notRun + danger + warning === 0 && !partial && !checked.pending ? [say('safe', {})] : []),
     ...(all > 0 ? [say('heldExpectations', { held: String(held), all: String(all) })] : []),
     say('seeDrawing', {}),
   ];

@@ -1,0 +1,33 @@
+import type { Shown } from './look.js';
+
+/** The mark of a plan that was not read whole: what is missing looks like what was never planned. */
+export const notWhole = 'NOT READ WHOLE';
+
+/** An error in text that the plan reads from. */
+export interface UnreadText {
+  readonly file: string;
+  /** Lines count from 0. */
+  readonly range: { readonly start: { readonly line: number } };
+  readonly message: { readonly text: string };
+}
+
+const warning = `${notWhole}: part of this plan may be missing. Do not build from it.`;
+
+/** What a sheet says of a plan that was not read whole, with the first places; `undefined` where it was read whole. */
+export function notWholeWords(analysis: Shown, most: number): string | undefined {
+  const lines = notWholeLines(analysis, most);
+  return lines.length === 0 ? undefined : lines.join(' ');
+}
+
+/** The same, each place by itself. Empty where the plan was read whole. */
+export function notWholeLines({ partial, unread = [] }: Shown, most: number): readonly string[] {
+  if (partial !== true) return [];
+  const left = unread.length - most;
+  return [
+    warning,
+    ...unread
+      .slice(0, most)
+      .map((u) => `Not read: ${u.file} line ${u.range.start.line + 1}. ${u.message.text}`),
+    ...(left > 0 ? [`And ${left} more.`] : []),
+  ];
+}
