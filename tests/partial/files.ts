@@ -22,6 +22,13 @@ plan "Flatbed at the scale house" {
   steps {
     1  chock  truck both ways  crew 1  takes 1 min
   }
+  size up {
+    fuel       "no leak seen"
+    battery    "disconnected"
+    cargo      "lumber, banded"
+    brakes     "spring brakes set"
+  }
+  accept loss-of-support on truck because "nobody works under it" by "training captain" until 2027-03-01
   expect safe
 }
 `,

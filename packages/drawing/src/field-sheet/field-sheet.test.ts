@@ -84,3 +84,15 @@ it('says before all else that the plan was not read whole, and what was not read
   expect(page.indexOf('NOT READ WHOLE')).toBeLessThan(page.indexOf('What the checks say'));
   expect(sheetOf(trailerOnCar)).not.toContain('NOT READ WHOLE');
 });
+
+it('names the friction of a vehicle that lies on its side, and where it is from', () => {
+  const analysis = analyze(trailerOnCar, { push: true });
+  const { push } = analysis;
+  if (push === undefined) throw new Error('the push was not worked out');
+  const source = { kind: 'published' as const, title: 'CTU Code', locator: 'appendix 2' };
+  const grip = { ...push.least, label: 'friction of its body on asphalt', source };
+  const page = fieldSheet(trailerOnCar, { ...analysis, push: { ...push, grip } });
+  expect(page).toContain(
+    `It lies on the ground: friction of its body on asphalt ${print(grip)} (CTU Code, appendix 2).`,
+  );
+});

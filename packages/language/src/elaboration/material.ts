@@ -17,8 +17,10 @@ export function timberOf(
 ): Timber | undefined {
   if (!block?.name || length === undefined) return undefined;
   const key = `${block.uri} ${block.name} ${length}`;
+  const before = w.misses;
   const timber = w.timbers.get(key) ?? newTimber(w, block, length);
-  if (timber) w.timbers.set(key, timber);
+  // Where a line of it could not be read, everything that is made of it must know.
+  if (timber && w.misses === before) w.timbers.set(key, timber);
   return timber;
 }
 

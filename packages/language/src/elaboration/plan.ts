@@ -17,6 +17,7 @@ import type { Elaborated } from './elaborate.js';
 import { acceptancesOf, expectationsOf } from './expectation.js';
 import type { Making } from './making.js';
 import { surfaceOf, unknownGround } from './material.js';
+import { notInPlan } from './not-in-plan.js';
 import { padOf } from './pad.js';
 import { policyOf } from './policy.js';
 import { stepChockOf } from './step-chock.js';
@@ -105,9 +106,13 @@ export function elaboratePlan(
     [{ making: own, pattern: block }, ...groups].flatMap(({ making, pattern }) =>
       pattern.blocks.flatMap((b) => {
         if (!keywords.includes(b.schema.keyword)) return [];
+        const before = w.misses;
         const made = b.name === undefined ? undefined : make(making, b);
-        if (made === undefined) w.partial = true;
-        return made === undefined ? [] : [made];
+        if (made !== undefined && w.misses === before) return [made];
+        // What is usual may be looser than what the line says that could not be read.
+        if (made !== undefined) w.tell(notInPlan(b.headSpan, labelOf(making, b)), b.uri, making.within);
+        w.partial = true;
+        return [];
       }),
     );
   const chocks = all(['chock'], chockOf);
@@ -174,6 +179,9 @@ export function elaboratePlan(
   };
   return { made, problems: [...w.problems], valuesOf };
 }
+
+const labelOf = ({ within }: Making, { schema, name }: BoundBlock): string =>
+  `${schema.keyword} ${within.prefix}${name ?? ''}`;
 
 const groundMissing = (block: BoundBlock, ground: BoundBlock | undefined): LanguageProblem => {
   if (ground) return problem('ground-missing', ground.headSpan, {});

@@ -44,10 +44,20 @@ export class Writing {
   readonly problems: LanguageProblem[] = [];
   /** Timbers of a length: most supports of a plan are of the same. */
   readonly timbers = new Map<string, Timber>();
-  partial = false;
+  /** How often something could not be read so far. */
+  misses = 0;
   /** Set once the vehicles are there, for figures that calculations ask for. */
   figures: Values['figureOf'] = () => undefined;
   private readonly asked = new Set<string>();
+
+  get partial(): boolean {
+    return this.misses > 0;
+  }
+
+  /** Notes that something could not be read. What was missed once stays missed. */
+  set partial(missed: boolean) {
+    if (missed) this.misses++;
+  }
 
   constructor(
     readonly around: Surroundings,

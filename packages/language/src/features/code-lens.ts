@@ -27,7 +27,7 @@ export const codeLens: Feature = {
   },
 };
 
-export function lensesOf(desk: Desk, file: BoundFile, checked: Checked): CodeLens[] {
+export function lensesOf(desk: Pick<Desk, 'locale'>, file: BoundFile, checked: Checked): CodeLens[] {
   return plansIn(file.blocks).flatMap((plan) => {
     const reply = replyOf(file, checked, plan);
     if (!reply) return [];
@@ -43,7 +43,7 @@ export function lensesOf(desk: Desk, file: BoundFile, checked: Checked): CodeLen
   });
 }
 
-function planTitle(desk: Desk, { analysis, partial }: PlanReply, checked: Checked): string {
+function planTitle(desk: Pick<Desk, 'locale'>, { analysis, partial }: PlanReply, checked: Checked): string {
   const open = analysis.findings.filter((f) => !f.accepted);
   const count = (fits: (f: Finding) => boolean): number => open.filter(fits).length;
   const danger = count((f) => f.severity === 'danger' && !f.couldNotRun);
