@@ -72,7 +72,7 @@ describe('what a plan could not read', () => {
   });
 
   it('is every error of a file in which a block stands in a plan and belongs outside', async () => {
-    const other = 'plan "Other" {\n  policy Loose : Shipped {\n    crossing stres 900 psi\n  }\n}\n';
+    const other = 'plan "Other" {\n  vehicle type Loose : VanTrailer53 {\n    cargoo 900 lb\n  }\n}\n';
     expect((await unreadOf({ 'plan.crib': plan(), 'fleet.crib': usual + other }))[0]).toContain(
       'fleet.crib:4',
     );
