@@ -1,5 +1,3 @@
-import type { Shown } from './look.js';
-
 /** The mark of a plan that was not read whole: what is missing looks like what was never planned. */
 export const notWhole = 'NOT READ WHOLE';
 
@@ -11,16 +9,23 @@ export interface UnreadText {
   readonly message: { readonly text: string };
 }
 
+/** What is known of how a plan was read. */
+interface Read {
+  /** It was not read whole. */
+  readonly partial?: boolean;
+  readonly unread?: readonly UnreadText[];
+}
+
 const warning = `${notWhole}: part of this plan may be missing. Do not build from it.`;
 
 /** What a sheet says of a plan that was not read whole, with the first places; `undefined` where it was read whole. */
-export function notWholeWords(analysis: Shown, most: number): string | undefined {
-  const lines = notWholeLines(analysis, most);
+export function notWholeWords(read: Read, most: number): string | undefined {
+  const lines = notWholeLines(read, most);
   return lines.length === 0 ? undefined : lines.join(' ');
 }
 
 /** The same, each place by itself. Empty where the plan was read whole. */
-export function notWholeLines({ partial, unread = [] }: Shown, most: number): readonly string[] {
+export function notWholeLines({ partial, unread = [] }: Read, most: number): readonly string[] {
   if (partial !== true) return [];
   const left = unread.length - most;
   return [
