@@ -14,7 +14,7 @@ export function cribElevation(
   look: Look,
   field: Field,
 ): { readonly item: Item; readonly bottom: number } {
-  const k = field.scale.perMetre;
+  const k = field.scale.perMeter;
   const { timber } = crib;
   const ground = field.top + field.high * k;
   const half = (timber.length / 2) * k;
@@ -27,13 +27,13 @@ export function cribElevation(
     const key = `course ${course.number}`;
     if (course.runs === lengthwiseSeen)
       return [
-        rectangle(key, 'timber', field.centre - half, y(course.bottom) - deep, half * 2, deep, 'light'),
+        rectangle(key, 'timber', field.center - half, y(course.bottom) - deep, half * 2, deep, 'light'),
       ];
     const wide = timber.width * k;
     return course.offsets.flatMap((offset, i) =>
       endGrain(
         `${key} timber ${i + 1}`,
-        field.centre + offset * k - wide / 2,
+        field.center + offset * k - wide / 2,
         y(course.bottom) - deep,
         wide,
         deep,
@@ -47,19 +47,19 @@ export function cribElevation(
     item: group(
       `face ${field.face}`,
       [
-        text('title', at(field.centre, field.top - 7), seen, type.label, {
+        text('title', at(field.center, field.top - 7), seen, type.label, {
           anchor: 'middle',
           weight: 'bold',
         }),
-        line('ground', 'ground', at(field.centre - half - 8, ground), at(field.centre + half + 8, ground)),
+        line('ground', 'ground', at(field.center - half - 8, ground), at(field.center + half + 8, ground)),
         ...shapes,
         ...cribTop(crib, look, field, y),
         ...(field.face === 'side'
           ? [
               dimensionLine(
                 'height',
-                at(field.centre - half, ground),
-                at(field.centre - half, y(stack)),
+                at(field.center - half, ground),
+                at(field.center - half, y(stack)),
                 heightWords(figures.height, stack, look),
                 -7,
               ),
@@ -89,7 +89,7 @@ export const endGrain = (key: string, x: number, y: number, wide: number, deep: 
 ];
 
 function widths(crib: Crib, look: Look, field: Field, ground: number): readonly Item[] {
-  const k = field.scale.perMetre;
+  const k = field.scale.perMeter;
   const half = (crib.timber.length / 2) * k;
   const reach = half - crib.overhang * k;
   const { short } = look.say;
@@ -98,15 +98,15 @@ function widths(crib: Crib, look: Look, field: Field, ground: number): readonly 
   return [
     dimensionLine(
       'contacts',
-      at(field.centre - reach, ground),
-      at(field.centre + reach, ground),
+      at(field.center - reach, ground),
+      at(field.center + reach, ground),
       width === undefined ? short(contacts) : look.say.figure(width),
       6,
     ),
     dimensionLine(
       'timber',
-      at(field.centre - half, ground),
-      at(field.centre + half, ground),
+      at(field.center - half, ground),
+      at(field.center + half, ground),
       short(crib.timber.length),
       12,
     ),

@@ -13,7 +13,7 @@ export interface Field {
   readonly scale: Scale;
   readonly top: number;
   /** Middle of the crib on the sheet. */
-  readonly centre: number;
+  readonly center: number;
   /** The tallest thing drawn, m. */
   readonly high: number;
 }
@@ -26,20 +26,20 @@ export const cribTop = (crib: Crib, look: Look, field: Field, y: Height): readon
   ...limitLine(crib, look, field, y),
 ];
 
-type Height = (metres: number) => number;
+type Height = (meters: number) => number;
 
 function shims(crib: Crib, field: Field, y: Height): readonly Item[] {
   if (crib.shims <= 0) return [];
-  const reach = (crib.timber.length / 2 - crib.overhang) * field.scale.perMetre;
+  const reach = (crib.timber.length / 2 - crib.overhang) * field.scale.perMeter;
   const top = y(stackHeight(crib));
   return [
     rectangle(
       'shims',
       'pad',
-      field.centre - reach,
+      field.center - reach,
       top,
       reach * 2,
-      crib.shims * field.scale.perMetre,
+      crib.shims * field.scale.perMeter,
       'light',
     ),
   ];
@@ -48,14 +48,14 @@ function shims(crib: Crib, field: Field, y: Height): readonly Item[] {
 function wedgeItems(crib: Crib, look: Look, field: Field, y: Height): readonly Item[] {
   const gap = wedgeGap(crib, look.plan);
   if (crib.wedges === undefined || gap === undefined || gap <= 0) return [];
-  const k = field.scale.perMetre;
+  const k = field.scale.perMeter;
   const stack = stackHeight(crib);
   const closes = gap <= crib.wedges.travel.high + 1e-6;
   const high = Math.min(gap, crib.wedges.travel.high);
   const half = crib.timber.width / 2;
   const reach = crib.timber.length / 2 - crib.overhang - half;
   return [-reach, reach].flatMap((place, i): readonly Item[] => {
-    const x = field.centre + (place - half) * k;
+    const x = field.center + (place - half) * k;
     const wide = crib.timber.width * k;
     return [
       rectangle(`wedge ${i}`, 'wedge', x, y(stack + high), wide, high * k, closes ? 'light' : 'none'),
@@ -70,19 +70,19 @@ function captured(crib: Crib, look: Look, field: Field, y: Height): readonly Ite
   if (capture === undefined) return [];
   const above = capture - baseHeight(crib, look.plan);
   if (above > field.high + 1e-6) return [];
-  const half = (crib.timber.length / 2) * field.scale.perMetre + 5;
+  const half = (crib.timber.length / 2) * field.scale.perMeter + 5;
   const level = y(above);
   const strokes = Math.floor((2 * half) / 4);
   return [
-    line('captured', 'vehicle', at(field.centre - half, level), at(field.centre + half, level), {
+    line('captured', 'vehicle', at(field.center - half, level), at(field.center + half, level), {
       width: 0.6,
     }),
     ...Array.from({ length: strokes }, (_, i) =>
       line(
         `captured ${i}`,
         'vehicle',
-        at(field.centre - half + i * 4, level),
-        at(field.centre - half + i * 4 + 2, level - 2),
+        at(field.center - half + i * 4, level),
+        at(field.center - half + i * 4 + 2, level - 2),
         { width: 0.15 },
       ),
     ),
@@ -93,10 +93,10 @@ function limitLine(crib: Crib, look: Look, field: Field, y: Height): readonly It
   const limit = look.support(crib.id)?.figures.heightLimit;
   if (limit?.value === undefined || field.face !== 'end') return [];
   const over = stackHeight(crib) > limit.value.low * (1 + 1e-9);
-  const half = (crib.timber.length / 2) * field.scale.perMetre;
+  const half = (crib.timber.length / 2) * field.scale.perMeter;
   const tone = over ? 'danger' : 'good';
   const words = `limit ${look.say.figure(limit)}`;
-  const [left, right] = [field.centre - half - 3, field.centre + half + 3];
+  const [left, right] = [field.center - half - 3, field.center + half + 3];
   if (limit.value.low > field.high + 1e-6) {
     // Higher than what is drawn: an arrow points up to it.
     const [x, level] = [right + 4, field.top + 1.5];

@@ -8,7 +8,7 @@ export interface Course {
   readonly runs: 'lengthwise' | 'crosswise';
   /** Laid side by side, without gaps. */
   readonly solid: boolean;
-  /** Centre lines of its timbers, off the crib's centre, across the way they run, m. */
+  /** Center lines of its timbers, off the crib's center, across the way they run, m. */
   readonly offsets: readonly number[];
   /** Underside above the crib's own base, m. */
   readonly bottom: number;
@@ -99,12 +99,12 @@ function wedges(crib: Crib, plan: Plan, courses: readonly Course[], top: number)
   return upper.offsets.flatMap((across, i) =>
     along.map((place, j) => {
       const [dx, dy] = upper.runs === 'lengthwise' ? [place, across] : [across, place];
-      const centre = at3(crib.at.x + dx, crib.at.y + dy, top);
+      const center = at3(crib.at.x + dx, crib.at.y + dy, top);
       return block(
         `wedge ${i + 1}.${j + 1}`,
         'wedge',
-        at3(centre.x - half, centre.y - half, top),
-        at3(centre.x + half, centre.y + half, top + gap),
+        at3(center.x - half, center.y - half, top),
+        at3(center.x + half, center.y + half, top + gap),
       );
     }),
   );

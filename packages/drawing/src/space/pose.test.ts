@@ -48,6 +48,6 @@ it('puts a part of a pitched vehicle where the engine finds its underside', () =
   const rail = pitched.parts.find((p) => p.name === 'rail');
   if (rail === undefined) throw new Error('no rail');
   const at = poseOf(pitched)(at3(4, 1, rail.height.low));
-  // The engine leaves lengthwise places as they are; at this angle that is a matter of millimetres.
+  // The engine leaves lengthwise places as they are; at this angle that is a matter of millimeters.
   expect(at.z).toBeCloseTo(underside(pitched, rail, { x: 4, y: 1 }).low, 2);
 });

@@ -4,7 +4,7 @@ import type { Point3 } from './vector.js';
 /**
  * Takes a place in a vehicle's own axes to plan axes: first its posture, then its heading, then where it stands.
  * A pitched vehicle turns about the ground point under its rearmost axle; one on its side or roof lies on
- * the ground along its own centreline.
+ * the ground along its own centerline.
  */
 export function poseOf(vehicle: Vehicle): (p: Point3) => Point3 {
   const tilt = postureOf(vehicle);

@@ -117,10 +117,10 @@ export function padSolids(pad: Pad, plan: Plan): readonly Solid[] {
     (c) => c.id === pad.under || (c.standsOn.kind === 'pad' && c.standsOn.pad === pad.id),
   );
   const strut = plan.struts.find((s) => s.id === pad.under || s.foot.pad === pad.id);
-  const centre = crib?.at ?? strut?.foot;
-  if (centre === undefined) return [];
+  const center = crib?.at ?? strut?.foot;
+  if (center === undefined) return [];
   const [a, b] = [pad.length / 2, pad.width / 2];
   return [
-    block('pad', 'pad', at3(centre.x - a, centre.y - b, 0), at3(centre.x + a, centre.y + b, pad.thickness)),
+    block('pad', 'pad', at3(center.x - a, center.y - b, 0), at3(center.x + a, center.y + b, pad.thickness)),
   ];
 }

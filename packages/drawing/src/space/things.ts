@@ -61,10 +61,10 @@ function workOut(plan: Plan): readonly Thing[] {
     ...plan.pads.map((p) => thingOf(p, supports, () => made(p, 'pad', padSolids(p, plan)))),
     ...plan.chocks.map((c) => thingOf(c, around, () => made(c, 'chock', chockSolids(c, plan)))),
     ...plan.cribs.map((c) =>
-      thingOf(c, around, () => made(c, 'crib', cribSolids(c, plan), drag(c.id, 'centre', c.at))),
+      thingOf(c, around, () => made(c, 'crib', cribSolids(c, plan), drag(c.id, 'center', c.at))),
     ),
     ...plan.stepChocks.map((c) =>
-      thingOf(c, around, () => made(c, 'step chock', stepChockSolids(c), drag(c.id, 'centre', c.at))),
+      thingOf(c, around, () => made(c, 'step chock', stepChockSolids(c), drag(c.id, 'center', c.at))),
     ),
     ...plan.struts.map((s) =>
       thingOf(s, around, () => made(s, 'strut', strutSolids(s, plan), drag(s.id, 'foot', s.foot))),

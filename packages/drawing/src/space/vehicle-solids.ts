@@ -163,7 +163,7 @@ function wheelSolids(v: Vehicle): readonly Solid[] {
       .flatMap((side) => {
         const out = side === 'driver' ? -1 : 1;
         const middle = (out * axle.track) / 2;
-        const places = axle.tyresEachSide === 2 ? [-0.17, 0.17] : [0];
+        const places = axle.tiresEachSide === 2 ? [-0.17, 0.17] : [0];
         return places.map((place, i): Solid => {
           const y = middle + place;
           return {

@@ -37,7 +37,7 @@ export const view: View = {
     );
     const top = head.bottom + 12;
     const elevations = (['side', 'end'] as const).map((face, i) =>
-      cribElevation(crib, look, { face, scale, top, centre: margin + 40 + i * 66, high }),
+      cribElevation(crib, look, { face, scale, top, center: margin + 40 + i * 66, high }),
     );
     const bottoms = elevations.map((e) => e.bottom);
     const build = courseBuild(crib, {

@@ -6,7 +6,7 @@
  * what was typed, so the crash itself does not matter here.
  */
 
-import { cargoCentre } from '../mass/body-mass.js';
+import { cargoCenter } from '../mass/body-mass.js';
 import { add, exactly, type Interval } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { ElementId, Ref } from '../model/ref.js';
@@ -19,7 +19,7 @@ export interface Carrier {
   readonly name: string;
   readonly at: number;
   readonly empty: Interval;
-  /** What it carries of each cargo at its heaviest, with the cargo's centre at its foremost and rearmost. */
+  /** What it carries of each cargo at its heaviest, with the cargo's center at its foremost and rearmost. */
   readonly shares: readonly Share[];
   readonly axle: boolean;
   readonly ref: Ref;
@@ -131,12 +131,12 @@ export const leads = ({ vehicles, contacts }: Plan): readonly Vehicle[] =>
   vehicles.filter((v) => !contacts.some((c) => c.coupled && c.upper === v.id));
 
 const cargoBurden = (vehicle: ElementId, cargo: Vehicle['cargo'][number]): Burden => {
-  const centre = cargoCentre(cargo);
+  const center = cargoCenter(cargo);
   return {
     cargo: `${vehicle}/${cargo.id}`,
     ref: cargo.ref,
-    foremost: { weight: cargo.weight.high, at: centre.low },
-    rearmost: { weight: cargo.weight.high, at: centre.high },
+    foremost: { weight: cargo.weight.high, at: center.low },
+    rearmost: { weight: cargo.weight.high, at: center.high },
   };
 };
 

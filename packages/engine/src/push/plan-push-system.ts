@@ -3,7 +3,7 @@ import type { Anchor } from '../model/support.js';
 import { limitValue } from '../policy/limit.js';
 import { anchorPlace } from '../strut/anchor-place.js';
 import { bodyOfPart, type SupportPoint } from '../workings/support-points.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import { gravityOn } from './gravity.js';
 import { gripUnder, pushContact, stacksOf } from './push-contacts.js';
 import type { PushStrut, PushSystem, PushTie, TieEnd } from './push-system.js';
@@ -14,7 +14,7 @@ import type { PushStrut, PushSystem, PushTie, TieEnd } from './push-system.js';
  * @param working whether the declared working loads are on.
  */
 export function planPushSystem(
-  w: Workings,
+  w: SupportWorkings,
   component: Component,
   there: readonly SupportPoint[],
   standing: readonly string[],
@@ -29,7 +29,7 @@ export function planPushSystem(
           {
             id: b.id,
             weight: c.weight,
-            centre: { x: (c.centre ?? c).x, y: (c.centre ?? c).y, z: b.centreHeight?.high ?? 0 },
+            center: { x: (c.center ?? c).x, y: (c.center ?? c).y, z: b.centerHeight?.high ?? 0 },
           },
         ];
   });
@@ -68,7 +68,7 @@ export function planPushSystem(
 }
 
 /** Struts that stand and are locked, at their capacity for their length. Unknown capacity holds nothing. */
-function strutsOf(w: Workings, standing: readonly string[]): readonly PushStrut[] {
+function strutsOf(w: SupportWorkings, standing: readonly string[]): readonly PushStrut[] {
   const footFriction = limitValue(w.plan.policy, 'friction strut foot')?.low ?? 0;
   return w.struts().flatMap(({ strut, capacity }): readonly PushStrut[] => {
     const vehicle = w.vehicles.get(strut.head.vehicle);
@@ -92,7 +92,7 @@ function strutsOf(w: Workings, standing: readonly string[]): readonly PushStrut[
   });
 }
 
-function tiesOf(w: Workings, standing: readonly string[]): readonly PushTie[] {
+function tiesOf(w: SupportWorkings, standing: readonly string[]): readonly PushTie[] {
   return w.plan.ties.flatMap((tie): readonly PushTie[] => {
     const from = endOf(tie.from, w);
     const to = endOf(tie.to, w);
@@ -102,7 +102,7 @@ function tiesOf(w: Workings, standing: readonly string[]): readonly PushTie[] {
   });
 }
 
-function endOf(anchor: Anchor, w: Workings): TieEnd | undefined {
+function endOf(anchor: Anchor, w: SupportWorkings): TieEnd | undefined {
   const at = anchorPlace(anchor, w.plan);
   if (at === undefined) return undefined;
   switch (anchor.kind) {
@@ -123,7 +123,7 @@ function onBody(
   vehicle: string,
   part: string,
   at: { readonly x: number; readonly y: number; readonly z: number },
-  w: Workings,
+  w: SupportWorkings,
 ): TieEnd {
   const found = w.vehicles.get(vehicle);
   const piece = found?.parts.find((p) => p.id === part);

@@ -43,10 +43,10 @@ export function vehicleSolid(vehicle: Vehicle): Solid {
   };
 }
 
-/** Tyres of a car are about 25 in, of a truck about 40 in high; as wide as 8 and 10 in. From memory. */
-const tyreSize = (axle: Axle) =>
-  axle.tyresEachSide === 2 || axle.track > 74 * inch
-    ? { high: 40 * inch, wide: 10 * inch * axle.tyresEachSide }
+/** Tires of a car are about 25 in, of a truck about 40 in high; as wide as 8 and 10 in. From memory. */
+const tireSize = (axle: Axle) =>
+  axle.tiresEachSide === 2 || axle.track > 74 * inch
+    ? { high: 40 * inch, wide: 10 * inch * axle.tiresEachSide }
     : { high: 25 * inch, wide: 8 * inch };
 
 /** The wheels of an upright vehicle. Their outline is taken small: what it finds really is in the way. */
@@ -54,7 +54,7 @@ export const wheelSolids = (vehicle: Vehicle): readonly Solid[] =>
   vehicle.posture.kind !== 'upright'
     ? []
     : vehicle.axles.flatMap((axle) => {
-        const { high, wide } = tyreSize(axle);
+        const { high, wide } = tireSize(axle);
         return (['driver', 'passenger'] as const)
           .filter((side) => !axle.missing.includes(side))
           .map((side) => ({

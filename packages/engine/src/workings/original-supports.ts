@@ -19,7 +19,7 @@ function ownSupports(vehicle: Vehicle, plan: Plan): readonly SupportPoint[] {
   // A part that rests on another vehicle of the plan is held there, and not a second time by the ground.
   const onVehicle = (part: Part) =>
     plan.contacts.some((c) => c.upper === vehicle.id && c.upperPart === part.id);
-  const tyres = lies(vehicle)
+  const tires = lies(vehicle)
     ? []
     : vehicle.axles.flatMap((axle) =>
         sides
@@ -33,7 +33,7 @@ function ownSupports(vehicle: Vehicle, plan: Plan): readonly SupportPoint[] {
               id: `${vehicle.id}/${axle.id}/${side}`,
               element: vehicle.id,
               label: `${vehicle.name} ${axle.name}, ${side} side`,
-              kind: 'tyre',
+              kind: 'tire',
               original: true,
               group: `${vehicle.id}/${axle.id}`,
               at: { ...at, z: 0 },
@@ -90,7 +90,7 @@ function ownSupports(vehicle: Vehicle, plan: Plan): readonly SupportPoint[] {
       };
     }),
   );
-  return [...tyres, ...parts, ...mounts, ...bodyOnGround(vehicle)];
+  return [...tires, ...parts, ...mounts, ...bodyOnGround(vehicle)];
 }
 
 /** What a body that lies on the ground gives: a setting, from memory, of 50,000 lb an inch at each corner. */

@@ -3,7 +3,8 @@ import { type Amount, evaluate } from '../phrase/evaluate.js';
 import type { Expression } from '../phrase/expression.js';
 import { cribProperties } from '../schema/crib.js';
 import { timberProperties } from '../schema/timber.js';
-import { outermost, type Writing } from './writing.js';
+import { outermost } from './expansion.js';
+import type { Writing } from './writing.js';
 
 /**
  * What calculations may ask of a crib: `A height` is its courses times the depth of its timber,

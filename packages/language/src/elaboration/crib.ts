@@ -1,6 +1,6 @@
 import type { Crib } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
-import type { Yields } from '../phrase/pattern.js';
+import type { Yields } from '../phrase/shape.js';
 import { cribProperties } from '../schema/crib.js';
 import { bare, capturesOf } from './captures.js';
 import type { Making } from './making.js';

@@ -4,7 +4,7 @@ import type { SourceNote } from '@cribwright/engine';
 const poundPerInch = 4.4482216152605 / 0.0254;
 
 /**
- * One end of an axle, tyre and suspension together, where a plan says nothing: round figures from memory. The
+ * One end of an axle, tire and suspension together, where a plan says nothing: round figures from memory. The
  * analysis varies stiffnesses by the policy's spread and says where that matters.
  */
 export const usualStiffness = {

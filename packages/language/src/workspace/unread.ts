@@ -1,5 +1,6 @@
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
-import { type Elaborated, type ElaboratedFile, planBlocks } from '../elaboration/elaborate.js';
+import { type ElaboratedFile, planBlocks } from '../elaboration/elaborate.js';
+import type { Elaborated } from '../elaboration/elaborated.js';
 import type { Span } from '../grammar/syntax.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
 import type { Unread } from '../protocol/requests.js';

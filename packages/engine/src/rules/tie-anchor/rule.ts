@@ -6,7 +6,7 @@ import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { Anchor, Tie } from '../../model/support.js';
 import { anchorPlace } from '../../strut/anchor-place.js';
-import { tieUse } from '../../strut/tie-working.js';
+import { tieUse } from '../../strut/tie-use.js';
 import { partNamed } from '../../vehicle/part-place.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
