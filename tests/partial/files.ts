@@ -40,7 +40,7 @@ vehicle type CountyFlatbed "county flatbed" {
   length  24 ft
   width   8 ft
   height  9 ft
-  centre  42 in high
+  center  42 in high
   axle 1 {
     at          4 ft
     empty       steer
