@@ -8,12 +8,12 @@ import type { PolicyKey } from '../model/policy.js';
 import type { ElementId } from '../model/ref.js';
 import type { Crib } from '../model/support.js';
 import type { Vehicle } from '../model/vehicle.js';
+import { type Contact, contactsOf } from '../placed/contacts.js';
+import { narrowWidth, stackHeight } from '../placed/stack.js';
 import { limitFigure } from '../policy/limit.js';
 import { crossingCapacity } from '../timber/crossing.js';
 import { sizeSource } from '../timber/size-source.js';
-import { type Contact, contactsOf } from './contacts.js';
 import { baseFigure, closesFigure, gapFigure } from './gap.js';
-import { narrowWidth, stackHeight } from './layout.js';
 
 /** A crib with all that follows from its text, its place and the policy. */
 export interface CribWorking {

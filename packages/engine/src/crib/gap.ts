@@ -5,8 +5,8 @@ import { type Display, length } from '../figure/units-of.js';
 import { exactly, hull, type Interval } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { Crib } from '../model/support.js';
-import { underside } from '../vehicle/underside.js';
-import type { Contact } from './contacts.js';
+import type { Contact } from '../placed/contacts.js';
+import { underside } from '../placed/underside.js';
 
 /** What a crib or step chock stands on, above the ground; a pad said to be under it counts too. */
 export const baseHeight = ({ id, standsOn }: Pick<Crib, 'id' | 'standsOn'>, pads: Plan['pads']): Interval => {

@@ -7,9 +7,9 @@ import type { Plan } from '../model/plan.js';
 import type { ElementId } from '../model/ref.js';
 import type { StepChock } from '../model/support.js';
 import type { Part, Vehicle } from '../model/vehicle.js';
+import { type PartPlace, partNamed, placeAt } from '../placed/part-place.js';
+import { underside } from '../placed/underside.js';
 import { limitValue } from '../policy/limit.js';
-import { type PartPlace, partNamed, placeAt } from '../vehicle/part-place.js';
-import { underside } from '../vehicle/underside.js';
 import { baseHeight } from './gap.js';
 
 /** A stepped block slid under a part until one of its steps meets it. */

@@ -1,9 +1,9 @@
 import { cribUse } from '../crib/crib-use.js';
 import { type CribWorking, cribWorking } from '../crib/crib-working.js';
-import { contactWidths, stackHeight, timberCount } from '../crib/layout.js';
 import type { Figure } from '../figure/figure.js';
 import type { Plan } from '../model/plan.js';
 import type { Crib, Timber } from '../model/support.js';
+import { contactWidths, stackHeight, timberCount } from '../placed/stack.js';
 import type { Workings } from '../workings/workings.js';
 
 /** One way to build a crib at its place, with what it comes to. */

@@ -1,13 +1,13 @@
 import type { GroundResult } from '../analysis/analysis.js';
 import { unknownLoad } from '../crib/crib-use.js';
 import type { CribWorking } from '../crib/crib-working.js';
-import { courseCounts } from '../crib/layout.js';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { over, times } from '../figure/interval-math.js';
 import { area, type Display, force, length, pressure, ratio } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { Pad } from '../model/support.js';
+import { courseCounts } from '../placed/stack.js';
 import type { StrutWorking } from '../strut/strut-working.js';
 import { sizeSource } from '../timber/size-source.js';
 import type { Workings } from '../workings/workings.js';

@@ -3,7 +3,7 @@ import type { Figure } from '../figure/figure.js';
 import { type Display, force, place } from '../figure/units-of.js';
 import { add, exactly, type Interval } from '../model/interval.js';
 import type { Cargo, Vehicle } from '../model/vehicle.js';
-import { posedCentre } from '../vehicle/posed.js';
+import { posedCentre } from '../placed/posed.js';
 import { type Weighed, weightedMean } from './weighted-mean.js';
 
 /** Weight and centre of gravity of a whole vehicle, cargo included; cab too. Vehicle axes. */

@@ -1,7 +1,7 @@
-import { courseCounts } from '../crib/layout.js';
 import type { Plan, StockItem } from '../model/plan.js';
 import type { ElementId, Ref } from '../model/ref.js';
 import { orderGraph, putIn } from '../order/order-graph.js';
+import { courseCounts } from '../placed/stack.js';
 
 /** So many of one thing, as a cache would list it. */
 export interface Need {

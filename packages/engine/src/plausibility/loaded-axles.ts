@@ -11,7 +11,7 @@ import { add, exactly, type Interval } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { ElementId, Ref } from '../model/ref.js';
 import type { Part, Vehicle, VehicleContact } from '../model/vehicle.js';
-import { toVehicle } from '../vehicle/frame.js';
+import { toVehicle } from '../placed/frame.js';
 
 /** An axle, or a kingpin that hands its load to the vehicle in front. Vehicle axes, N. */
 export interface Carrier {

@@ -1,7 +1,7 @@
 import type { Component, JointCorner } from '../loss/components.js';
 import type { Anchor } from '../model/support.js';
+import { anchorPlace } from '../placed/anchor-place.js';
 import { limitValue } from '../policy/limit.js';
-import { anchorPlace } from '../strut/anchor-place.js';
 import { bodyOfPart, type SupportPoint } from '../workings/support-points.js';
 import type { Workings } from '../workings/workings.js';
 import { gravityOn } from './gravity.js';

@@ -1,8 +1,8 @@
 import type { Chock } from '../model/support.js';
 import type { Axle, Vehicle } from '../model/vehicle.js';
+import { stepToPlan } from '../placed/frame.js';
+import { lies } from '../placed/posed.js';
 import { limitValue } from '../policy/limit.js';
-import { stepToPlan } from '../vehicle/frame.js';
-import { lies } from '../vehicle/posed.js';
 import type { SupportPoint } from '../workings/support-points.js';
 import type { Workings } from '../workings/workings.js';
 import type { PushContact, Stack } from './push-system.js';

@@ -1,4 +1,4 @@
-import type { Point } from '../vehicle/frame.js';
+import type { Point } from '../placed/frame.js';
 
 /** A convex outline seen from above. */
 export type Outline = readonly Point[];

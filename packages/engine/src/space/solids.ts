@@ -2,7 +2,7 @@ import type { CribWorking } from '../crib/crib-working.js';
 import type { ElementId } from '../model/ref.js';
 import type { StepChock } from '../model/support.js';
 import type { Axle, Vehicle } from '../model/vehicle.js';
-import { toPlan } from '../vehicle/frame.js';
+import { toPlan } from '../placed/frame.js';
 import { type Outline, overlap, rectangle } from './polygon.js';
 
 /** A thing as the room it takes: an outline from above between two heights. */

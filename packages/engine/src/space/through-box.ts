@@ -1,4 +1,4 @@
-import type { Place } from '../strut/anchor-place.js';
+import type { Place } from '../placed/anchor-place.js';
 import type { Solid } from './solids.js';
 
 /**

@@ -4,8 +4,8 @@ import { angle, type Display, force, length } from '../figure/units-of.js';
 import { between, exactly, type Interval } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { Strut } from '../model/support.js';
+import { footHeight } from '../placed/foot-height.js';
 import { postFigures } from '../timber/post-capacity.js';
-import { footHeight } from './foot-height.js';
 
 /** A strut with what follows from where its head and foot are. */
 export interface StrutWorking {

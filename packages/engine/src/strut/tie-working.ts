@@ -5,10 +5,10 @@ import { type Display, force, length, ratio } from '../figure/units-of.js';
 import { exactly, type Interval } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { Strut, Tie } from '../model/support.js';
+import { anchorPlace, type Place } from '../placed/anchor-place.js';
+import { footHeight } from '../placed/foot-height.js';
 import { limitValue } from '../policy/limit.js';
 import type { Workings } from '../workings/workings.js';
-import { anchorPlace, type Place } from './anchor-place.js';
-import { footHeight } from './foot-height.js';
 import type { StrutWorking } from './strut-working.js';
 
 /** A strap, chain or rope with its length and its rating. */

@@ -1,6 +1,6 @@
 import { show } from '@cribwright/units';
 import type { Display } from '../figure/units-of.js';
-import type { Point } from './frame.js';
+import type { Point } from '../placed/frame.js';
 
 const unitOf = (display: Display) => (display === 'us' ? 'ft in' : 'm');
 

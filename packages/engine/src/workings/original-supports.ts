@@ -1,8 +1,8 @@
 import type { Plan } from '../model/plan.js';
 import type { Part, Vehicle } from '../model/vehicle.js';
-import { toPlan } from '../vehicle/frame.js';
-import { lies } from '../vehicle/posed.js';
-import { underside } from '../vehicle/underside.js';
+import { toPlan } from '../placed/frame.js';
+import { lies } from '../placed/posed.js';
+import { underside } from '../placed/underside.js';
 import { bodyOfPart, cabBody, type SupportPoint } from './support-points.js';
 
 const sides = ['driver', 'passenger'] as const;

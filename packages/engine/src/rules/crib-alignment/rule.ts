@@ -1,13 +1,13 @@
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { crossings } from '../../crib/layout.js';
 import { measured } from '../../figure/compute.js';
 import { printBeside } from '../../figure/print.js';
 import { angle, length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
-import { partNamed, placeAt } from '../../vehicle/part-place.js';
-import { undersideSlope } from '../../vehicle/underside.js';
+import { partNamed, placeAt } from '../../placed/part-place.js';
+import { crossings } from '../../placed/stack.js';
+import { undersideSlope } from '../../placed/underside.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 

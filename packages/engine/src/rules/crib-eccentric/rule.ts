@@ -1,12 +1,12 @@
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { contactWidths } from '../../crib/layout.js';
 import { computed, measured } from '../../figure/compute.js';
 import type { Figure } from '../../figure/figure.js';
 import { print, printBeside } from '../../figure/print.js';
 import { length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
+import { contactWidths } from '../../placed/stack.js';
 import type { Workings } from '../../workings/workings.js';
 import { fromMemory, practice, type Rule, type RuleFinding } from '../rule.js';
 

@@ -1,9 +1,9 @@
 import { exceeds } from '@cribwright/units';
-import { contactsOf } from '../../crib/contacts.js';
 import { type CribWorking, loadedWords } from '../../crib/crib-working.js';
 import { print, printAs, printBeside } from '../../figure/print.js';
 import type { Fix } from '../../finding/finding.js';
 import { messages } from '../../finding/message.js';
+import { contactsOf } from '../../placed/contacts.js';
 import type { Workings } from '../../workings/workings.js';
 import { fromMemory, practice, type Rule, type RuleFinding } from '../rule.js';
 

@@ -1,8 +1,8 @@
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { contactWidths } from '../../crib/layout.js';
 import { print } from '../../figure/print.js';
 import { messages } from '../../finding/message.js';
+import { contactWidths } from '../../placed/stack.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {

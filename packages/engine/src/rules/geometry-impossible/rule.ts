@@ -4,8 +4,8 @@ import { length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { Vehicle, VehicleContact } from '../../model/vehicle.js';
-import { toVehicle } from '../../vehicle/frame.js';
-import { partNamed, placeAt } from '../../vehicle/part-place.js';
+import { toVehicle } from '../../placed/frame.js';
+import { partNamed, placeAt } from '../../placed/part-place.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 

@@ -1,4 +1,3 @@
-import { type Contact, covers, type Met } from '../../crib/contacts.js';
 import type { CribWorking } from '../../crib/crib-working.js';
 import { measured } from '../../figure/compute.js';
 import { print, printAs } from '../../figure/print.js';
@@ -6,7 +5,8 @@ import { length } from '../../figure/units-of.js';
 import type { Fix } from '../../finding/finding.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
-import { placeAt } from '../../vehicle/part-place.js';
+import { type Contact, covers, type Met } from '../../placed/contacts.js';
+import { placeAt } from '../../placed/part-place.js';
 import { placeWords } from '../../vehicle/place-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';

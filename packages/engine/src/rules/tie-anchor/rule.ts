@@ -5,9 +5,9 @@ import { force } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { Anchor, Tie } from '../../model/support.js';
-import { anchorPlace } from '../../strut/anchor-place.js';
+import { anchorPlace } from '../../placed/anchor-place.js';
+import { partNamed } from '../../placed/part-place.js';
 import { tieUse } from '../../strut/tie-working.js';
-import { partNamed } from '../../vehicle/part-place.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 

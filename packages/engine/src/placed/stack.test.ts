@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { crib, foot, inch } from '../testing/sample-plans.js';
-import { courseCounts, crossings, narrowWidth, stackHeight, timberCount } from './layout.js';
+import { courseCounts, crossings, narrowWidth, stackHeight, timberCount } from './stack.js';
 
 const box = crib('A', 10 * foot, -3 * foot);
 const inches = (value: number) => Math.round((value / inch) * 1e6) / 1e6;
