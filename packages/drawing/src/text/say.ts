@@ -6,7 +6,7 @@ export interface Say {
   /** A place or a size along the vehicle: `24 ft 6 in`, `7.47 m`. */
   readonly long: (metres: number) => string;
   /** A size at hand: `38.5 in`, `978 mm`. */
-  readonly short: (metres: number) => string;
+  readonly short: (metres: number, rounding?: Figure['rounding']) => string;
   readonly force: (newtons: Interval, rounding?: Figure['rounding']) => string;
   readonly ratio: (value: number) => string;
   readonly angle: (radians: number) => string;
@@ -17,7 +17,7 @@ export interface Say {
 
 export const sayIn = (display: 'us' | 'si'): Say => ({
   long: (m) => show(m, 'length', display === 'us' ? 'ft in' : 'm', { rounding: 'nearest' }),
-  short: (m) => show(m, 'length', display, { rounding: 'nearest' }),
+  short: (m, rounding = 'nearest') => show(m, 'length', display, { rounding }),
   force: (n, rounding = 'up') => showRange(n, 'force', display, { rounding }),
   ratio: (v) => show(v, 'ratio', '%', { rounding: 'up' }),
   angle: (rad) => show(rad, 'angle', 'deg', { rounding: 'nearest' }),

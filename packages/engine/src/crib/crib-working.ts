@@ -5,11 +5,10 @@ import { count, type Display, force, length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { PolicyKey } from '../model/policy.js';
-import type { ElementId } from '../model/ref.js';
 import type { Crib } from '../model/support.js';
-import type { Vehicle } from '../model/vehicle.js';
-import { type Contact, contactsOf } from '../placed/contacts.js';
-import { narrowWidth, stackHeight } from '../placed/stack.js';
+import type { Contact } from '../placed/contacts.js';
+import type { PlacedPlan } from '../placed/place.js';
+import type { PlacedCrib } from '../placed/place-crib.js';
 import { limitFigure } from '../policy/limit.js';
 import { crossingCapacity } from '../timber/crossing.js';
 import { sizeSource } from '../timber/size-source.js';
@@ -17,6 +16,7 @@ import { baseFigure, closesFigure, gapFigure } from './gap.js';
 
 /** A crib with all that follows from its text, its place and the policy. */
 export interface CribWorking {
+  readonly placed: PlacedCrib;
   readonly crib: Crib;
   readonly contacts: readonly Contact[];
   readonly loaded: number;
@@ -36,32 +36,29 @@ export interface CribWorking {
   readonly base: Figure;
 }
 
-type Vehicles = ReadonlyMap<ElementId, Vehicle>;
-
 /** All cribs of a plan. Those of the same timber and overhang share what a contact of theirs carries. */
-export function cribWorkings(plan: Plan, vehicles: Vehicles): readonly CribWorking[] {
+export function cribWorkings({ plan, cribs }: PlacedPlan): readonly CribWorking[] {
   const known: { readonly crib: Crib; readonly capacity: Figure }[] = [];
-  return plan.cribs.map((crib) => {
+  return cribs.all.map((placed) => {
+    const { crib } = placed;
     const like = known.find((k) => k.crib.timber === crib.timber && k.crib.overhang === crib.overhang);
     const capacity = like?.capacity ?? crossingCapacity(crib, plan.policy, plan.display);
     if (like === undefined) known.push({ crib, capacity });
-    return cribWorking(crib, plan, vehicles, capacity);
+    return cribWorking(placed, plan, capacity);
   });
 }
 
 export function cribWorking(
-  crib: Crib,
+  placed: PlacedCrib,
   plan: Plan,
-  vehicles: Vehicles,
-  contactCapacity = crossingCapacity(crib, plan.policy, plan.display),
+  contactCapacity = crossingCapacity(placed.crib, plan.policy, plan.display),
 ): CribWorking {
   const { policy, display } = plan;
+  const { crib, contacts, loaded } = placed;
   const limit = (key: PolicyKey) => limitFigure(policy, key, display);
-  const contacts = contactsOf(crib, vehicles, limit('joist reach').value?.low ?? 0);
-  const loaded = contacts.filter((c) => c.loaded).length;
-  const height = heightFigure(crib, display);
-  const base = baseFigure(crib, plan);
-  const width = widthFigure(crib, display);
+  const height = heightFigure(placed, display);
+  const base = baseFigure(placed, display);
+  const width = widthFigure(placed, display);
   const ratio = limit(
     loaded === contacts.length && loaded > 0
       ? 'height ratio all contacts'
@@ -77,6 +74,7 @@ export function cribWorking(
     'contacts that meet a part',
   );
   return {
+    placed,
     crib,
     contacts,
     loaded,
@@ -94,7 +92,7 @@ export function cribWorking(
       { contactsLoaded, contactCapacity },
     ),
     base,
-    gap: gapFigure(crib, contacts, height, base, display),
+    gap: gapFigure(placed, height, base, display),
     closes: closesFigure(crib, display),
     overhang: given(
       length(display, 'overhang', 'overhang', 'down', {
@@ -110,7 +108,7 @@ export function cribWorking(
 export const loadedWords = (loaded: number, all: number): string =>
   loaded === all ? `all ${all} contacts loaded` : `${loaded} of ${all} contacts loaded`;
 
-function heightFigure(crib: Crib, display: Display): Figure {
+function heightFigure({ crib, height }: PlacedCrib, display: Display): Figure {
   const courses = given(
     count(display, 'courses', 'courses', 'up', {
       ref: { element: crib.id, property: 'courses' },
@@ -129,13 +127,13 @@ function heightFigure(crib: Crib, display: Display): Figure {
     length(display, 'height', 'height', 'up', {
       ref: { element: crib.id, property: 'courses' },
     }),
-    exactly(stackHeight(crib)),
+    exactly(height),
     '{courses} × {depth}',
     { courses, depth },
   );
 }
 
-function widthFigure(crib: Crib, display: Display): Figure {
+function widthFigure({ crib, width }: PlacedCrib, display: Display): Figure {
   const timber = given(
     length(display, 'timberLength', 'timber length', 'down', {
       ref: { element: crib.id, property: 'timber' },
@@ -151,7 +149,6 @@ function widthFigure(crib: Crib, display: Display): Figure {
     { kind: 'stated' },
   );
   const head = length(display, 'width', 'width outside to outside of contacts', 'down');
-  const width = narrowWidth(crib);
   const single = Math.min(crib.layout.lengthwise, crib.layout.crosswise) <= 1;
   return single
     ? given(head, exactly(width), sizeSource(crib.timber))

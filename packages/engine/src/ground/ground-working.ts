@@ -7,7 +7,6 @@ import { over, times } from '../figure/interval-math.js';
 import { area, type Display, force, length, pressure, ratio } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { Pad } from '../model/support.js';
-import { courseCounts } from '../placed/stack.js';
 import type { StrutWorking } from '../strut/strut-working.js';
 import { sizeSource } from '../timber/size-source.js';
 import type { Workings } from '../workings/workings.js';
@@ -23,21 +22,17 @@ export function groundResults(w: Workings): readonly GroundResult[] {
   ];
 }
 
-const padUnder = (w: Workings, element: string): Pad | undefined =>
-  w.plan.pads.find((p) => p.under === element);
-
 function cribOnGround(c: CribWorking, w: Workings): GroundResult | undefined {
   const { crib } = c;
   if (crib.standsOn.kind === 'vehicle') return undefined;
   const { display } = w.plan;
-  const standsOn = crib.standsOn;
-  const pad = standsOn.kind === 'pad' ? w.plan.pads.find((p) => p.id === standsOn.pad) : padUnder(w, crib.id);
+  const { pad } = c.placed;
   const load = w.loads().get(crib.id)?.load ?? unknownLoad(display);
   return result(crib.id, load, pad === undefined ? baseArea(c, display) : padArea(pad, display), w);
 }
 
-function baseArea({ crib }: CribWorking, display: Display): Figure {
-  const timbers = courseCounts(crib)[0]?.timbers ?? 0;
+function baseArea({ crib, placed }: CribWorking, display: Display): Figure {
+  const timbers = placed.baseTimbers;
   const count = measured(
     { key: 'baseTimbers', label: 'timbers on the ground', dimension: 'count', unit: '', rounding: 'down' },
     exactly(timbers),
@@ -93,7 +88,7 @@ function footOnGround(s: StrutWorking, w: Workings): GroundResult {
     '{along} × {sine}',
     { along, sine },
   );
-  const pad = w.plan.pads.find((p) => p.id === s.strut.foot.pad) ?? padUnder(w, s.strut.id);
+  const { pad } = s.placed;
   const foot =
     pad !== undefined
       ? padArea(pad, display)

@@ -11,11 +11,26 @@ export interface Crossing {
   readonly column: number;
 }
 
+/** One course of a crib. */
+export interface Course {
+  /** 1 is the lowest. */
+  readonly number: number;
+  readonly runs: 'lengthwise' | 'crosswise';
+  /** Laid side by side, without gaps. */
+  readonly solid: boolean;
+  /** Center lines of its timbers, off the crib's center, across the way they run, m. */
+  readonly offsets: readonly number[];
+  /** Underside above what the crib stands on, m. */
+  readonly bottom: number;
+}
+
+type Breadth = Pick<Crib, 'timber' | 'overhang' | 'layout'>;
+
 /**
- * Width outside to outside of the contacts along each direction: the timber less its two overhangs; one timber
+ * Width outside to outside of the contacts along each direction, m: the timber less its two overhangs; one timber
  * alone is as wide as it is.
  */
-export const contactWidths = ({ timber, overhang, layout }: Crib) => {
+export const contactWidths = ({ timber, overhang, layout }: Breadth) => {
   const between = timber.length - 2 * overhang;
   return {
     lengthwise: layout.crosswise > 1 ? between : timber.width,
@@ -23,12 +38,13 @@ export const contactWidths = ({ timber, overhang, layout }: Crib) => {
   };
 };
 
-/** The lesser of the two widths: the way in which the crib sways. */
-export const narrowWidth = (crib: Crib): number => {
+/** The lesser of the two widths, m: the way in which the crib sways. */
+export const narrowWidth = (crib: Breadth): number => {
   const { lengthwise, crosswise } = contactWidths(crib);
   return Math.min(lengthwise, crosswise);
 };
 
+/** Center lines of some timbers of one width, evenly spread over a width outside to outside, m. */
 const spread = (count: number, width: number, timber: number): readonly number[] =>
   count <= 1
     ? [0]
@@ -50,21 +66,58 @@ export function crossings(crib: Crib): readonly Crossing[] {
   );
 }
 
-/** Height of the courses, m. Wedges and shims stand on top of it. */
-export const stackHeight = ({ courses, timber }: Crib): number => courses * timber.depth;
+/** Height of some courses, m. Shims and wedges come on top of it. */
+export const courseHeight = ({ courses, timber }: Pick<Crib, 'courses' | 'timber'>): number =>
+  courses * timber.depth;
 
-/** Timbers in each course, from the ground up. */
-export function courseCounts(crib: Crib): readonly {
-  readonly runs: 'lengthwise' | 'crosswise';
-  readonly timbers: number;
-}[] {
-  const other = crib.top === 'lengthwise' ? 'crosswise' : 'lengthwise';
-  const solid = Math.floor(crib.timber.length / crib.timber.width + 1e-9);
-  return Array.from({ length: Math.max(0, Math.floor(crib.courses)) }, (_, i) => {
-    const runs = (crib.courses - 1 - i) % 2 === 0 ? crib.top : other;
-    const timbers = i === 0 && crib.base === 'solid' ? Math.max(solid, crib.layout[runs]) : crib.layout[runs];
-    return { runs, timbers };
+/** Height of the courses with the shims on them, m. Wedges come on top of it. */
+export const heightWithShims = (crib: Pick<Crib, 'courses' | 'timber' | 'shims'>): number =>
+  courseHeight(crib) + crib.shims;
+
+/** More courses than this are not listed one by one; nobody builds them. Heights and counts include them all. */
+const mostListed = 60;
+
+/** Whole courses. */
+const wholeCourses = (crib: Crib): number => Math.max(0, Math.floor(crib.courses));
+
+const other = { lengthwise: 'crosswise', crosswise: 'lengthwise' } as const;
+
+/** Which way a course runs, from 0 at the ground: the top one as the plan says, the others in turn. */
+const runsOf = (crib: Crib, index: number): Course['runs'] =>
+  (wholeCourses(crib) - 1 - index) % 2 === 0 ? crib.top : other[crib.top];
+
+const timbersIn = (crib: Crib, index: number): number => {
+  const open = crib.layout[runsOf(crib, index)];
+  if (index > 0 || crib.base !== 'solid') return open;
+  return Math.max(open, Math.floor(crib.timber.length / crib.timber.width + 1e-9));
+};
+
+/** The courses of a crib, from the ground up. */
+export function coursesOf(crib: Crib): readonly Course[] {
+  const { timber } = crib;
+  const widths = contactWidths(crib);
+  return Array.from({ length: Math.min(wholeCourses(crib), mostListed) }, (_, i) => {
+    const runs = runsOf(crib, i);
+    const count = timbersIn(crib, i);
+    const solid = i === 0 && crib.base === 'solid';
+    return {
+      number: i + 1,
+      runs,
+      solid,
+      offsets: spread(count, solid ? count * timber.width : widths[other[runs]], timber.width),
+      bottom: courseHeight({ timber, courses: i }),
+    };
   });
 }
 
-export const timberCount = (crib: Crib): number => courseCounts(crib).reduce((sum, c) => sum + c.timbers, 0);
+/** Pieces of timber in the course that lies on the base. */
+export const baseTimbers = (crib: Crib): number => (wholeCourses(crib) === 0 ? 0 : timbersIn(crib, 0));
+
+/** Pieces of timber in a crib. */
+export function timberCount(crib: Crib): number {
+  const whole = wholeCourses(crib);
+  if (whole === 0) return 0;
+  const asTop = Math.ceil(whole / 2);
+  const open = asTop * crib.layout[crib.top] + (whole - asTop) * crib.layout[other[crib.top]];
+  return open - crib.layout[runsOf(crib, 0)] + timbersIn(crib, 0);
+}

@@ -1,25 +1,35 @@
-import type { Interval } from '../model/interval.js';
+import { hull, type Interval } from '../model/interval.js';
 import type { Ground } from '../model/plan.js';
 import type { Part, Vehicle } from '../model/vehicle.js';
-import { type Point, toVehicle } from './frame.js';
+import { type Point, toPlan, toVehicle } from './frame.js';
+import { tilted } from './pose.js';
 
 /**
- * Height of a part's underside above the ground at a place (plan axes), of a vehicle as it lies (see `posed`).
- *
- * A pitched vehicle turns about its rearmost axle on the ground: z = h cos θ − (x axle − x) sin θ, nose down
- * positive.
+ * Height of a part's underside above the ground at a place (plan axes), of a vehicle as it lies (see `posed`), m.
+ * A pitched vehicle is higher at one end than at the other.
  */
 export function underside(vehicle: Vehicle, part: Part, at: Point): Interval {
   if (vehicle.posture.kind !== 'pitched') return part.height;
   const { angle } = vehicle.posture;
-  const ahead = pivot(vehicle) - toVehicle(vehicle, at).x;
-  const tilt = (h: number) => h * Math.cos(angle) - ahead * Math.sin(angle);
-  return { low: tilt(part.height.low), high: tilt(part.height.high) };
+  const { x } = toVehicle(vehicle, at);
+  return {
+    low: tilted(vehicle, angle, { x, z: part.height.low }),
+    high: tilted(vehicle, angle, { x, z: part.height.high }),
+  };
 }
 
-/** The axle that stays on the ground: the rearmost, or the tail where there is none. */
-const pivot = (vehicle: Vehicle): number =>
-  vehicle.axles.length > 0 ? Math.max(...vehicle.axles.map((a) => a.x)) : vehicle.length;
+/** Height of a part's upper side above the ground at a place (plan axes), of a vehicle as it lies, m. */
+export const upperSide = (vehicle: Vehicle, part: Part, at: Point): Interval => {
+  const raised = { low: part.height.low + part.depth, high: part.height.high + part.depth };
+  return underside(vehicle, { ...part, height: raised }, at);
+};
+
+/** Height of a part's underside from its one end to its other, of a vehicle as it lies, m. */
+export const undersideAlong = (vehicle: Vehicle, part: Part): Interval =>
+  hull(
+    underside(vehicle, part, toPlan(vehicle, { x: part.from, y: 0 })),
+    underside(vehicle, part, toPlan(vehicle, { x: part.to, y: 0 })),
+  );
 
 /**
  * How steeply the underside of a vehicle lies to level, rad: its own pitch and what the ground adds. Lengthwise the two

@@ -1,6 +1,6 @@
-import type { Chock } from '../model/support.js';
-import type { Axle, Vehicle } from '../model/vehicle.js';
+import type { Vehicle } from '../model/vehicle.js';
 import { stepToPlan } from '../placed/frame.js';
+import { chockedAxle } from '../placed/place-chock.js';
 import { lies } from '../placed/posed.js';
 import { limitValue } from '../policy/limit.js';
 import type { SupportPoint } from '../workings/support-points.js';
@@ -93,7 +93,7 @@ function rolling(p: SupportPoint, standing: readonly string[], w: Workings): Pus
   const axle = vehicle?.axles.find((a) => p.group === `${vehicle.id}/${a.id}`);
   if (vehicle === undefined || axle === undefined) return undefined;
   const chocks = w.plan.chocks.filter(
-    (c) => c.vehicle === vehicle.id && standing.includes(c.id) && isOn(c, axle, vehicle),
+    (c) => c.vehicle === vehicle.id && standing.includes(c.id) && chockedAxle(c, vehicle)?.id === axle.id,
   );
   return {
     along: forward(vehicle),
@@ -101,11 +101,6 @@ function rolling(p: SupportPoint, standing: readonly string[], w: Workings): Pus
     heldBack: chocks.some((c) => c.ways !== 'forward'),
   };
 }
-
-const isOn = (chock: Chock, axle: Axle, vehicle: Vehicle): boolean =>
-  chock.axle === undefined
-    ? axle.id === vehicle.axles.at(-1)?.id
-    : chock.axle === axle.id || chock.axle === axle.name;
 
 /** Cribs as stacks that may lean over: their base reaches to the middle of the outer contacts. */
 export function stacksOf(points: readonly SupportPoint[], w: Workings): readonly Stack[] {

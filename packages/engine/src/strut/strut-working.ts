@@ -4,11 +4,12 @@ import { angle, type Display, force, length } from '../figure/units-of.js';
 import { between, exactly, type Interval } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { Strut } from '../model/support.js';
-import { footHeight } from '../placed/foot-height.js';
+import type { PlacedStrut } from '../placed/place-strut.js';
 import { postFigures } from '../timber/post-capacity.js';
 
 /** A strut with what follows from where its head and foot are. */
 export interface StrutWorking {
+  readonly placed: PlacedStrut;
   readonly strut: Strut;
   /** From under the head to the foot, along the ground. */
   readonly run: Figure;
@@ -22,31 +23,29 @@ export interface StrutWorking {
   readonly slenderness: Figure | undefined;
 }
 
-export function strutWorking(strut: Strut, plan: Plan): StrutWorking {
-  const { display } = plan;
-  const foot = footHeight(strut, plan.pads);
-  const runValue = Math.hypot(strut.foot.x - strut.head.x, strut.foot.y - strut.head.y);
-  const riseValue = between(strut.head.z.low - foot, strut.head.z.high - foot);
+export function strutWorking(placed: PlacedStrut, { display }: Plan): StrutWorking {
+  const { strut } = placed;
   const run = measured(
     length(display, 'run', 'run along the ground', 'nearest', {
       ref: strut.foot.ref,
     }),
-    exactly(runValue),
+    exactly(placed.run),
     'from under the head to the foot',
   );
   const rise = measured(
     length(display, 'rise', 'rise', 'nearest', { ref: strut.head.ref }),
-    riseValue,
+    placed.rise,
     'from the foot up to the head',
   );
   const reach = computed(
     length(display, 'length', 'length', 'nearest'),
-    between(Math.hypot(runValue, riseValue.low), Math.hypot(runValue, riseValue.high)),
+    placed.length,
     '√({run}² + {rise}²)',
     { run, rise },
   );
   const post = strut.gear.kind === 'timber post' ? postFigures(strut.gear, reach, display) : undefined;
   return {
+    placed,
     strut,
     run,
     rise,
@@ -55,7 +54,7 @@ export function strutWorking(strut: Strut, plan: Plan): StrutWorking {
       angle(display, 'angle', 'angle to the ground', 'nearest', {
         ref: strut.foot.ref,
       }),
-      between(Math.atan2(riseValue.low, runValue), Math.atan2(riseValue.high, runValue)),
+      placed.angle,
       'atan({rise} ÷ {run})',
       { rise, run },
     ),

@@ -5,8 +5,9 @@ import { type Display, force, length, ratio } from '../figure/units-of.js';
 import { exactly, type Interval } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { Strut, Tie } from '../model/support.js';
-import { anchorPlace, type Place } from '../placed/anchor-place.js';
-import { footHeight } from '../placed/foot-height.js';
+import type { Point3 } from '../placed/frame.js';
+import { place } from '../placed/place.js';
+import type { PlacedTie } from '../placed/place-tie.js';
 import { limitValue } from '../policy/limit.js';
 import type { Workings } from '../workings/workings.js';
 import type { StrutWorking } from './strut-working.js';
@@ -19,19 +20,13 @@ export interface TieWorking {
   readonly capacity: Figure;
 }
 
-export function tieWorking(tie: Tie, plan: Plan): TieWorking {
-  const { display } = plan;
-  const from = anchorPlace(tie.from, plan);
-  const to = anchorPlace(tie.to, plan);
-  const span =
-    from === undefined || to === undefined
-      ? undefined
-      : exactly(Math.hypot(to.x - from.x, to.y - from.y, to.z - from.z));
+export function tieWorking(placed: PlacedTie, { display }: Plan): TieWorking {
+  const { tie } = placed;
   return {
     tie,
     length: computed(
       length(display, 'length', 'length', 'up', { ref: tie.ref }),
-      span,
+      placed.length === undefined ? undefined : exactly(placed.length),
       'straight from end to end',
       {},
     ),
@@ -52,11 +47,12 @@ export function tieWorking(tie: Tie, plan: Plan): TieWorking {
  */
 export function gripOn(tie: Tie, strut: Strut, plan: Plan): number {
   const far = farEnd(tie, strut, plan);
-  if (far === undefined) return 0;
-  const out = { x: strut.foot.x - strut.head.x, y: strut.foot.y - strut.head.y };
-  const pull = { x: far.x - strut.foot.x, y: far.y - strut.foot.y };
+  const placed = place(plan).struts.byId.get(strut.id);
+  if (far === undefined || placed === undefined) return 0;
+  const { head, foot, run: thrust } = placed;
+  const out = { x: foot.x - head.x, y: foot.y - head.y };
+  const pull = { x: far.x - foot.x, y: far.y - foot.y };
   const rise = riseOf(tie, strut, plan);
-  const thrust = Math.hypot(out.x, out.y);
   const size = Math.hypot(pull.x, pull.y, rise);
   if (!(thrust > 0) || !(size > 0)) return 0;
   const friction = limitValue(plan.policy, 'friction strut foot')?.low ?? 0;
@@ -64,17 +60,18 @@ export function gripOn(tie: Tie, strut: Strut, plan: Plan): number {
 }
 
 /** Where a tie at a strut's foot goes to. Nowhere, where it goes to the strut's own head or to nothing. */
-function farEnd(tie: Tie, strut: Strut, plan: Plan): Place | undefined {
+function farEnd(tie: Tie, strut: Strut, plan: Plan): Point3 | undefined {
   const ends = [tie.from, tie.to];
   const here = ends.findIndex((e) => e.kind === 'strut foot' && e.strut === strut.id);
   const other = here < 0 ? undefined : ends[1 - here];
   if (other === undefined || (other.kind === 'strut head' && other.strut === strut.id)) return undefined;
-  return anchorPlace(other, plan);
+  const placed = place(plan).ties.byId.get(tie.id);
+  return here === 0 ? placed?.to : placed?.from;
 }
 
 /** How far it rises from there, m. */
 const riseOf = (tie: Tie, strut: Strut, plan: Plan): number =>
-  (farEnd(tie, strut, plan)?.z ?? 0) - footHeight(strut, plan.pads);
+  (farEnd(tie, strut, plan)?.z ?? 0) - (place(plan).struts.byId.get(strut.id)?.foot.z ?? 0);
 
 /** Less than this share of a tie's pull along the thrust is no hold. Common practice, no source. */
 const leastGrip = 0.5;

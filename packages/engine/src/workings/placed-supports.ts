@@ -33,7 +33,7 @@ const stepChockPoint = (c: StepChockWorking, w: Workings): readonly SupportPoint
       kind: 'step chock',
       original: false,
       group: chock.id,
-      at: { ...chock.at, z: c.height.value?.low ?? 0 },
+      at: { ...chock.at, z: (c.placed.base?.low ?? 0) + (c.height.value?.low ?? 0) },
       upper: bodyOfPart(meets.vehicle, meets.part),
       lower: standsOnBody(chock, w),
       stiffness: stepChockStiffness,
@@ -59,7 +59,7 @@ function standsOnBody(
 const cribPoints = (c: CribWorking, w: Workings): readonly SupportPoint[] => {
   const { crib } = c;
   const lower = standsOnBody(crib, w);
-  const z = c.height.value?.high ?? 0;
+  const { base, heightWithShims } = c.placed;
   return c.contacts.flatMap((contact) =>
     contact.meets === undefined
       ? []
@@ -74,7 +74,7 @@ const cribPoints = (c: CribWorking, w: Workings): readonly SupportPoint[] => {
             at: {
               x: contact.x,
               y: contact.y,
-              z: z + (crib.standsOn.kind === 'vehicle' ? crib.standsOn.height.low : 0),
+              z: (base?.low ?? 0) + heightWithShims,
             },
             upper: bodyOfPart(contact.meets.vehicle, contact.meets.part),
             lower,

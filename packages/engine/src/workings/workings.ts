@@ -13,8 +13,7 @@ import type { PolicyKey } from '../model/policy.js';
 import type { ElementId } from '../model/ref.js';
 import type { Vehicle } from '../model/vehicle.js';
 import { timelineOf } from '../order/timeline.js';
-import { dressed } from '../placed/dressed.js';
-import { posedPlan } from '../placed/posed.js';
+import { type PlacedPlan, place } from '../placed/place.js';
 import { limitFigure } from '../policy/limit.js';
 import { type PushRose, pushRose } from '../push/push-rose.js';
 import { type StrutWorking, strutWorking } from '../strut/strut-working.js';
@@ -41,8 +40,10 @@ export interface AnalyzeOptions {
  * those who ask for it.
  */
 export interface Workings {
-  /** Vehicles as they lie: parts where they then are. */
+  /** The plan as it stands: vehicles as they lie, timbers as the policy has them dressed. */
   readonly plan: Plan;
+  /** All that follows from its geometry alone. */
+  readonly placed: PlacedPlan;
   readonly options: AnalyzeOptions;
   readonly limit: (key: PolicyKey) => Figure;
   readonly vehicles: ReadonlyMap<ElementId, Vehicle>;
@@ -63,12 +64,6 @@ export interface Workings {
   readonly loads: () => ReadonlyMap<string, GoverningLoad>;
 }
 
-/** Cribs built of timber as the policy has it dressed. */
-const dressedPlan = (plan: Plan): Plan =>
-  plan.cribs.some((c) => dressed(c.timber, plan.policy) !== c.timber)
-    ? { ...plan, cribs: plan.cribs.map((c) => ({ ...c, timber: dressed(c.timber, plan.policy) })) }
-    : plan;
-
 /** Runs `make` at most once. */
 export function once<T>(make: () => T): () => T {
   let made: { readonly value: T } | undefined;
@@ -79,22 +74,24 @@ export function once<T>(make: () => T): () => T {
 }
 
 export function workingsOf(given: Plan, options: AnalyzeOptions = {}): Workings {
-  const plan = dressedPlan(posedPlan(given));
-  const vehicles = new Map(plan.vehicles.map((v) => [v.id, v]));
+  const placed = place(given);
+  const { plan } = placed;
+  const { vehicles } = placed.around;
   const resting = stepwise(() => {
     if (options.loads === false) throw new LoadsLater();
     return lossWorkingSteps(w);
   });
   const w: Workings = {
     plan,
+    placed,
     options,
     vehicles,
     limit: (key) => limitFigure(plan.policy, key, plan.display),
     masses: once(() => new Map(plan.vehicles.map((v) => [v.id, bodyMass(v, plan.display)]))),
-    cribs: once(() => cribWorkings(plan, vehicles)),
-    stepChocks: once(() => plan.stepChocks.map((s) => stepChockWorking(s, plan, vehicles))),
-    struts: once(() => plan.struts.map((s) => strutWorking(s, plan))),
-    ties: once(() => plan.ties.map((t) => tieWorking(t, plan))),
+    cribs: once(() => cribWorkings(placed)),
+    stepChocks: once(() => placed.stepChocks.all.map((s) => stepChockWorking(s, plan))),
+    struts: once(() => placed.struts.all.map((s) => strutWorking(s, plan))),
+    ties: once(() => placed.ties.all.map((t) => tieWorking(t, plan))),
     ground: once(() => groundResults(w)),
     timeline: once(() => timelineOf(plan)),
     materials: once(() => materialsOf(plan)),

@@ -84,7 +84,7 @@ export function elaboratePlan(
     return { made: undefined, problems: [...w.problems], valuesOf };
   }
   const cast = new Cast(vehicles);
-  w.figures = (e) => figureOf(w, cast, e) ?? cribFigure(w, e);
+  w.figures = (e) => figureOf(w, cast, e) ?? cribFigure(w, policy, e);
   if (groundBlock) w.placeBlock('ground', groundBlock);
 
   const own: Making = { w, cast, policy, within: at0 };
