@@ -1,5 +1,6 @@
 import process from 'node:process';
 import { text } from 'node:stream/consumers';
+import { today } from '@cribwright/language';
 import { run } from './program.js';
 
 // A reader that stops early, such as `head`, is no fault of ours.
@@ -11,7 +12,7 @@ void run(process.argv.slice(2), {
   cwd: process.cwd(),
   env: process.env,
   isTTY: process.stdout.isTTY,
-  today: new Date().toISOString().slice(0, 10),
+  today: today(),
   out: (words) => process.stdout.write(words),
   err: (words) => process.stderr.write(words),
   stdin: () => text(process.stdin),

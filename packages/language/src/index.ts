@@ -8,4 +8,5 @@ export type { LanguageProblem, TextChange, TextFix } from './problems/problem.js
 export { languageCodes } from './problems/words.js';
 export * from './protocol/requests.js';
 export { positionOf, rangeOf } from './workspace/lines.js';
+export { today } from './workspace/today.js';
 export * from './workspace/workspace.js';

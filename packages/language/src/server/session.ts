@@ -2,6 +2,7 @@ import type { CancellationToken, Connection, InitializeParams } from 'vscode-lan
 import { LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
 import type { Session } from '../features/feature.js';
+import { today } from '../workspace/today.js';
 import type { Checked, Pending } from '../workspace/workspace.js';
 import { openWorkspace } from '../workspace/workspace.js';
 import { diagnosing } from './diagnosing.js';
@@ -10,7 +11,6 @@ import { publisher } from './publisher.js';
 import { quiet } from './quiet.js';
 import type { Platform } from './serve.js';
 import { defaultSettings, localeOf, longestCheck, readSettings, type Settings } from './settings.js';
-import { today } from './today.js';
 import { watchPlanFiles } from './watch-plan-files.js';
 
 /** Plans in the opened folders beyond this many are not looked through by what goes across files. */
