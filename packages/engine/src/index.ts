@@ -10,6 +10,7 @@ export * from './figure/print.js';
 export * from './figure/source-words.js';
 export type * from './finding/finding.js';
 export * from './finding/message.js';
+export * from './finding/tally.js';
 export { pushSystems, restingSystems } from './loss/finished-systems.js';
 export { shareBounds } from './loss/reaction-bounds.js';
 export * from './model/interval.js';

@@ -1,4 +1,4 @@
-import type { Analysis, Finding, SupportResult } from '@cribwright/engine';
+import { type Analysis, type SupportResult, tally } from '@cribwright/engine';
 import type { CodeLens, Range } from 'vscode-languageserver';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import { figureWords, type Locale, say as translate } from '../l10n/say.js';
@@ -43,11 +43,8 @@ export function lensesOf(desk: Desk, file: BoundFile, checked: Checked): CodeLen
 }
 
 function planTitle(desk: Desk, analysis: Analysis, checked: Checked): string {
-  const open = analysis.findings.filter((f) => !f.accepted);
-  const count = (fits: (f: Finding) => boolean): number => open.filter(fits).length;
-  const danger = count((f) => f.severity === 'danger' && !f.couldNotRun);
-  const warning = count((f) => f.severity === 'warning' && !f.couldNotRun);
-  const notRun = count((f) => f.couldNotRun === true) + (checked.state === 'errors' ? 1 : 0);
+  const { danger, warning, notRun: couldNotRun } = tally(analysis.findings);
+  const notRun = couldNotRun + (checked.state === 'errors' ? 1 : 0);
   const held = analysis.expectations.filter((e) => e.held).length;
   const all = analysis.expectations.length;
   const parts = [
