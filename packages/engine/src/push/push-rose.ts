@@ -201,8 +201,8 @@ function pushHeight(w: Workings, body: PlanBody): Figure {
   if (word === 'cargo centre')
     return given(head, body.centreHeight === undefined ? undefined : exactly(body.centreHeight.high), source);
   if (word === 'top of body') {
-    const height = w.vehicles.get(body.vehicle)?.height;
-    return given(head, height === undefined ? undefined : exactly(height), source);
+    const top = w.placed.vehicles.byId.get(body.vehicle)?.top;
+    return given(head, top && exactly(top.high), source);
   }
   return given(head, limitValue(w.plan.policy, 'push height'), source);
 }
