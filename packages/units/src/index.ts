@@ -13,4 +13,5 @@ export * from './show-range.js';
 export * from './system.js';
 export type * from './unit.js';
 export * from './units.js';
+export * from './us-units.js';
 export * from './vector.js';

@@ -1,7 +1,7 @@
 import { type Crib, type Plan, place } from '@cribwright/engine';
 import { airSprungCab, crib, planOf, trailerOnCar } from '@cribwright/engine/testing';
+import { inch } from '@cribwright/units';
 import { expect, it } from 'vitest';
-import { inch } from '../text/lengths.js';
 import { cribSolids } from './crib-solids.js';
 import { pointsOf } from './project.js';
 

@@ -1,7 +1,7 @@
 import { type Plan, place } from '@cribwright/engine';
+import { inch } from '@cribwright/units';
 import type { Drag } from '../scene/scene.js';
 import { remembered } from '../sharing/remembered.js';
-import { inch } from '../text/lengths.js';
 import { cribSolids } from './crib-solids.js';
 import { snapsFor } from './snaps.js';
 import { chockSolids, padSolids, stepChockSolids, strutSolids, tieSolids } from './support-solids.js';

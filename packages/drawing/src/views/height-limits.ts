@@ -1,11 +1,11 @@
 import { type PolicyKey, place } from '@cribwright/engine';
+import { inch } from '@cribwright/units';
 import { heightAxes, high, wide } from '../pieces/height-axes.js';
 import { type Beside, heightPoints } from '../pieces/height-points.js';
 import { at, group, line, text } from '../scene/draw.js';
 import type { Item, Point } from '../scene/scene.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, type } from '../sheet/sizes.js';
-import { inch } from '../text/lengths.js';
 import { describe } from '../words/describe.js';
 import { chosenCrib } from './crib.js';
 import { headingOf } from './heading-of.js';

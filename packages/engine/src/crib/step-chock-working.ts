@@ -1,3 +1,4 @@
+import { inch } from '@cribwright/units';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { force, length } from '../figure/units-of.js';
@@ -53,7 +54,7 @@ export function stepChockWorking(placed: PlacedStepChock, { display }: Plan): St
 }
 
 /** More than this above the step is not snug, m. Common practice, no source. */
-export const snugGap = 0.0254;
+export const snugGap = inch;
 
 /** Whether a step chock carries: it stands under the part, and one of its steps is snug. */
 export const carries = ({ meets, gap }: StepChockWorking): boolean =>

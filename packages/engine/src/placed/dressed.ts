@@ -1,7 +1,6 @@
+import { inch } from '@cribwright/units';
 import type { Policy } from '../model/policy.js';
 import type { Timber } from '../model/support.js';
-
-const inch = 0.0254;
 
 /**
  * A timber with the section that the policy counts on. An 8×8 has two published dressed sizes: 7.25 in dry (PS 20:

@@ -1,3 +1,4 @@
+import { inch } from '@cribwright/units';
 import { add, exactly, type Interval, subtract } from '../model/interval.js';
 import type { StepChock } from '../model/support.js';
 import { type Around, baseOf } from './base.js';
@@ -5,8 +6,6 @@ import type { Met } from './contacts.js';
 import { type Extent, rectangle } from './outline.js';
 import { partNamed, placeAt } from './part-place.js';
 import { underside } from './underside.js';
-
-const inch = 0.0254;
 
 /** A step chock is about 24 in long and 6 in wide. From memory. */
 export const stepChockSize = { length: 24 * inch, width: 6 * inch } as const;

@@ -1,11 +1,10 @@
+import { inch } from '@cribwright/units';
 import { exactly, type Interval } from '../model/interval.js';
 import type { Axle, Vehicle } from '../model/vehicle.js';
 import { type Point, type Point3, toPlan } from './frame.js';
 import { type Extent, rectangle } from './outline.js';
 import { poseOf, tilted } from './pose.js';
 import { posed } from './posed.js';
-
-const inch = 0.0254;
 
 /** A vehicle as it lies, with the room that it takes. */
 export interface PlacedVehicle {

@@ -1,7 +1,6 @@
+import { inch } from '@cribwright/units';
 import type { Extent } from '../placed/outline.js';
 import { overlap } from './polygon.js';
-
-const inch = 0.0254;
 
 /** How deep two things run into each other seen from above, m; zero where one is clear of the other, or above it. */
 export const clash = (a: Extent, b: Extent): number =>

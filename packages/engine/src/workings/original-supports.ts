@@ -1,3 +1,4 @@
+import { inch, poundForce } from '@cribwright/units';
 import type { Plan } from '../model/plan.js';
 import type { Part, Vehicle } from '../model/vehicle.js';
 import { toPlan } from '../placed/frame.js';
@@ -87,7 +88,7 @@ function ownSupports({ vehicle, wheels, extent }: PlacedVehicle, plan: Plan): re
 }
 
 /** What a body that lies on the ground gives: a setting, from memory, of 50,000 lb an inch at each corner. */
-const bodyStiffness = (50_000 * 4.4482216152605) / 0.0254;
+const bodyStiffness = (50_000 * poundForce) / inch;
 
 /** A vehicle on its side or roof rests on the corners of what is down. */
 function bodyOnGround(vehicle: Vehicle, outline: Outline): readonly SupportPoint[] {

@@ -1,3 +1,4 @@
+import { inch, poundForce } from '@cribwright/units';
 import type { CribWorking } from '../crib/crib-working.js';
 import { carries, type StepChockWorking } from '../crib/step-chock-working.js';
 import { crossingStiffness } from '../crib/stiffness.js';
@@ -20,7 +21,7 @@ export function placedSupports(w: Workings): readonly SupportPoint[] {
 }
 
 /** What a step chock gives is not published in general: a setting, from memory, of 30,000 lb an inch. */
-const stepChockStiffness = (30_000 * 4.4482216152605) / 0.0254;
+const stepChockStiffness = (30_000 * poundForce) / inch;
 
 const stepChockPoint = (c: StepChockWorking, w: Workings): readonly SupportPoint[] => {
   const { chock, meets } = c;

@@ -1,3 +1,4 @@
+import { inch } from '@cribwright/units';
 import { given, measured } from '../../figure/compute.js';
 import { print } from '../../figure/print.js';
 import { length } from '../../figure/units-of.js';
@@ -120,7 +121,7 @@ function outsideOf(vehicle: Vehicle, point: { readonly x: number; readonly y: nu
 }
 
 /** More than this between two things that touch is a mistake in one of the heights, m. Common practice. */
-const mostGap = 3 * 0.0254;
+const mostGap = 3 * inch;
 
 function gapFault(
   contact: VehicleContact,

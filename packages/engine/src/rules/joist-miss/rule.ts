@@ -1,3 +1,4 @@
+import { inch } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
 import { measured } from '../../figure/compute.js';
 import { print, printAs } from '../../figure/print.js';
@@ -80,7 +81,7 @@ function report(c: CribWorking, contact: Contact, met: Met, w: Workings, fix: Fi
 }
 
 /** Steps of half an inch, up to two feet: more is another plan. */
-const step = 0.5 * 0.0254;
+const step = 0.5 * inch;
 const farthest = 48;
 /** Moves tried along each axis. */
 const mostTried = 12;
