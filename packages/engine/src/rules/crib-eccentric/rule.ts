@@ -6,7 +6,6 @@ import { print, printBeside } from '../../figure/print.js';
 import { length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
-import { contactWidths } from '../../placed/stack.js';
 import type { Workings } from '../../workings/workings.js';
 import { fromMemory, practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -22,7 +21,7 @@ function offMiddle(c: CribWorking, w: Workings): RuleFinding | undefined {
   if (loaded.length === 0 || loaded.length === c.contacts.length) return undefined;
   const middle = (pick: (k: { readonly x: number; readonly y: number }) => number) =>
     loaded.reduce((sum, k) => sum + pick(k), 0) / loaded.length;
-  const widths = contactWidths(c.crib);
+  const { widths } = c.placed;
   const along = Math.abs(middle((k) => k.x) - c.crib.at.x);
   const across = Math.abs(middle((k) => k.y) - c.crib.at.y);
   const [off, width] =

@@ -2,7 +2,6 @@ import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
 import { print } from '../../figure/print.js';
 import { messages } from '../../finding/message.js';
-import { contactWidths } from '../../placed/stack.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
@@ -60,8 +59,7 @@ function badLayout(c: CribWorking): RuleFinding | undefined {
         },
       ],
     };
-  const widths = contactWidths(crib);
-  const room = Math.min(widths.lengthwise, widths.crosswise);
+  const room = c.placed.width;
   if (!(room > crib.timber.width))
     return {
       subject,
