@@ -4,13 +4,13 @@ import { existsSync, readFileSync } from 'node:fs';
 /** Lines of one message that are kept. */
 const most = 12;
 
-/** Colours of a terminal: an escape character, a bracket, numbers, a letter. */
-const colour = new RegExp(`${String.fromCharCode(27)}\\[[0-9;]*m`, 'g');
+/** Colors of a terminal: an escape character, a bracket, numbers, a letter. */
+const color = new RegExp(`${String.fromCharCode(27)}\\[[0-9;]*m`, 'g');
 
 const said = (name, message) => [
   name,
   ...message
-    .replace(colour, '')
+    .replace(color, '')
     .split('\n')
     .slice(0, most)
     .map((line) => `    ${line}`),

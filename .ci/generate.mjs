@@ -12,7 +12,7 @@ const generators = [
   ['packages/language/build/embed.mjs', node],
   ['packages/language/build/rule-reference.mjs', source],
   ['packages/language/build/generate.mjs', source],
-  ['packages/language/build/artefacts.mjs', source],
+  ['packages/language/build/artifacts.mjs', source],
   ['packages/language/build/feature-index.mjs', node],
   ['packages/extension/build/feature-index.mjs', node],
 ];

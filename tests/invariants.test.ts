@@ -12,6 +12,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     '@cribwright/units',
     'langium',
     'vscode-languageserver',
+    'vscode-languageserver-textdocument',
     'vscode-languageserver-types',
     'vscode-uri',
     'node:*',

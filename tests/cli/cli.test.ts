@@ -79,10 +79,10 @@ describe('check', () => {
     expect(out).toContain('Nobody');
   });
 
-  it('uses colour only where it is asked for in a pipe', () => {
+  it('uses color only where it is asked for in a pipe', () => {
     expect(run('check', faulty).out).not.toContain('\u001b[');
-    const coloured = runCommand(command, ['check', faulty], { env: { FORCE_COLOR: '1' } });
-    expect(coloured.out).toContain('\u001b[31m');
+    const colored = runCommand(command, ['check', faulty], { env: { FORCE_COLOR: '1' } });
+    expect(colored.out).toContain('\u001b[31m');
   });
 
   it('prints JSON that keeps to the published schema', () => {

@@ -37,7 +37,7 @@ it.each([
   ['  let gap = A height - 1.5 in', 'gap', 'variable.other.constant'],
   ['  let gap = A height - 1.5 in', '-', 'keyword.operator'],
   ['  1 chock trailer both ways', '1', 'constant.numeric.step'],
-])('colours in %j the piece %j as %s', (line, text, scope) => {
+])('colors in %j the piece %j as %s', (line, text, scope) => {
   expect(scopeIn(line, text)).toBe(scope);
 });
 

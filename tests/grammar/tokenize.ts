@@ -6,7 +6,7 @@ import { type IGrammar, INITIAL, Registry } from 'vscode-textmate';
 const require = createRequire(import.meta.url);
 const grammarPath = new URL('../../syntaxes/cribwright.tmLanguage.json', import.meta.url);
 
-/** The colouring grammar as an editor loads it. */
+/** The coloring grammar as an editor loads it. */
 export async function loadGrammar(): Promise<IGrammar> {
   const wasm = readFileSync(require.resolve('vscode-oniguruma/release/onig.wasm'));
   await loadWASM(wasm.buffer.slice(wasm.byteOffset, wasm.byteOffset + wasm.byteLength));

@@ -81,7 +81,7 @@ function cargo(g: Pick, vehicle: Vehicle, index: number): Cargo {
     weight: g(interval, lb, 60_000 * lb),
     from: Math.min(from, to),
     to: Math.max(from, to),
-    ...(g(sometimes, 1, 2) ? { centre: g(interval, Math.min(from, to), Math.max(from, to)) } : {}),
+    ...(g(sometimes, 1, 2) ? { center: g(interval, Math.min(from, to), Math.max(from, to)) } : {}),
     offset: g(interval, -2 * foot, 2 * foot),
     height: g(sometimes, 5, 6) ? g(interval, 3 * foot, 10 * foot) : undefined,
     shifts: g(fc.boolean),
@@ -97,7 +97,7 @@ function vehicle(g: Pick, from: Vehicle): Vehicle {
       : from.at,
     heading: g(sometimes, 1, 4) ? g(number, -Math.PI, Math.PI) : from.heading,
     posture: g(anyPosture),
-    emptyCentreHeight: g(sometimes, 5, 6) ? from.emptyCentreHeight : undefined,
+    emptyCenterHeight: g(sometimes, 5, 6) ? from.emptyCenterHeight : undefined,
     cargo: Array.from({ length: g(whole, 0, 3) }, (_, i) => cargo(g, from, i)),
     axles: from.axles
       .filter(() => g(sometimes, 9, 10))
@@ -198,7 +198,7 @@ export const anyPlan: fc.Arbitrary<Plan> = fc.gen().map((g) => {
       surface: {
         ...base.ground.surface,
         bearing: g(sometimes, 1, 5) ? undefined : g(number, 1e4, 1e7),
-        frictionTyre: g(interval, 0, 1),
+        frictionTire: g(interval, 0, 1),
         frictionTimber: g(interval, 0, 1),
         frictionBody: g(sometimes, 1, 2) ? g(interval, 0, 1) : undefined,
       },

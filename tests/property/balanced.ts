@@ -57,9 +57,9 @@ const one = (i: Interval | undefined): number | undefined => i?.high;
 function wholesOf(
   plan: Plan,
   vehicle: Vehicle,
-  { weight, centre }: Analysis['bodies'][number],
+  { weight, center }: Analysis['bodies'][number],
 ): readonly Whole[] {
-  const [w, x, y, z] = [weight, centre.x, centre.y, centre.z].map((f) => one(f.value));
+  const [w, x, y, z] = [weight, center.x, center.y, center.z].map((f) => one(f.value));
   if (w === undefined || x === undefined || y === undefined || z === undefined || w <= 0) return [];
   const { kind } = vehicle.posture;
   const all = at(plan, vehicle, w, [x, y, z]);
@@ -67,7 +67,7 @@ function wholesOf(
   if (vehicle.cab === undefined || kind === 'on its side' || kind === 'on its roof')
     return [{ kind, ids: [vehicle.id], heavy: all }];
   const { cab } = vehicle;
-  const own = at(plan, vehicle, cab.weight.high, [cab.centre.x.high, 0, cab.centre.z.high]);
+  const own = at(plan, vehicle, cab.weight.high, [cab.center.x.high, 0, cab.center.z.high]);
   const [rest, up] = [vehicle.id, `${vehicle.id}/cab`];
   return [
     { kind: 'a cab on its own springs', ids: [up], heavy: own },

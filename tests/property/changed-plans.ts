@@ -20,25 +20,25 @@ export const exact = (plan: Plan): Plan => ({
     cargo: v.cargo.map((c) => ({
       ...c,
       weight: end(c.weight),
-      centre: end(c.centre ?? { low: c.from, high: (c.from + c.to) / 2 }),
+      center: end(c.center ?? { low: c.from, high: (c.from + c.to) / 2 }),
       offset: end(c.offset),
       height: end(c.height ?? somewhere),
     })),
-    emptyCentreHeight: end(v.emptyCentreHeight ?? somewhere),
+    emptyCenterHeight: end(v.emptyCenterHeight ?? somewhere),
     ...(v.cab === undefined
       ? {}
       : {
           cab: {
             ...v.cab,
             weight: end(v.cab.weight),
-            centre: { x: end(v.cab.centre.x), z: end(v.cab.centre.z) },
+            center: { x: end(v.cab.center.x), z: end(v.cab.center.z) },
           },
         }),
   })),
   workingLoads: [],
 });
 
-/** Every weight times `by`, or every weight of one vehicle alone; places stay, so that each centre of gravity stays. */
+/** Every weight times `by`, or every weight of one vehicle alone; places stay, so that each center of gravity stays. */
 export function heavier(plan: Plan, by: number, only?: ElementId): Plan {
   const more = (i: Interval): Interval => ({ low: i.low * by, high: i.high * by });
   return {
@@ -84,13 +84,13 @@ export function apart(plan: Plan): Plan {
   return { ...plan, contacts: [], cribs: plan.cribs.filter(holdsOne) };
 }
 
-/** More cargo in the first vehicle, just where its centre of gravity is. `undefined` where that is not known. */
-export function withCargoAtCentre(plan: Plan, analysis: Analysis, weight: number): Plan | undefined {
+/** More cargo in the first vehicle, just where its center of gravity is. `undefined` where that is not known. */
+export function withCargoAtCenter(plan: Plan, analysis: Analysis, weight: number): Plan | undefined {
   const [vehicle, ...others] = plan.vehicles;
-  const centre = analysis.bodies[0]?.centre;
-  const [x, y] = [centre?.x.value, centre?.y.value];
+  const center = analysis.bodies[0]?.center;
+  const [x, y] = [center?.x.value, center?.y.value];
   // The places of a vehicle that lies are told as it lies; its cargo's as it stood. Where the cab has springs of its
-  // own, the centre of the two together is not that of the body that takes the cargo.
+  // own, the center of the two together is not that of the body that takes the cargo.
   if (vehicle?.cab !== undefined) return undefined;
   if (vehicle === undefined || x === undefined || y === undefined || vehicle.posture.kind !== 'upright')
     return undefined;
@@ -100,9 +100,9 @@ export function withCargoAtCentre(plan: Plan, analysis: Analysis, weight: number
     weight: { low: weight, high: weight },
     from: x.low,
     to: x.high,
-    centre: x,
+    center: x,
     offset: y,
-    height: centre?.z.value,
+    height: center?.z.value,
     shifts: false,
     ref: { element: vehicle.id, property: 'cargo' },
   };

@@ -32,7 +32,7 @@ describe('more weight eases', () => {
         weight: exactly(weight),
         from: behind,
         to: behind,
-        centre: exactly(behind),
+        center: exactly(behind),
         offset: exactly(0),
         height: exactly(5 * foot),
         shifts: false,
@@ -63,7 +63,7 @@ describe('more weight eases', () => {
     expect(heavy['car front 1']).toBeLessThan((light['car front 1'] ?? 0) - 100);
   });
 
-  it('a wedge driven tight at one end, where the centre of gravity lies at the other', () => {
+  it('a wedge driven tight at one end, where the center of gravity lies at the other', () => {
     const system = (weight: number): RestingSystem => ({
       bodies: [{ id: 'body', weight, x: 1.87, y: 0 }],
       springs: [
@@ -97,7 +97,7 @@ describe('more weight eases', () => {
     const bodies = Object.entries(weights).map(([id, weight], i) => ({
       id,
       weight,
-      centre: { x: 0, y: 0, z: 0.2 + 0.2 * i },
+      center: { x: 0, y: 0, z: 0.2 + 0.2 * i },
     }));
     const push = { body, at: { x: 0, y: 0, z: 0.2 }, direction: { x: 0, y: 1, z: 0 } };
     const held = heldPush({ ...still, bodies, contacts }, push);

@@ -14,9 +14,9 @@ const mirrorVehicle = (v: Vehicle): Vehicle => ({
   at: flip(v.at),
   heading: -v.heading,
   posture: v.posture.kind === 'on its side' ? { ...v.posture, side: swap(v.posture.side) } : v.posture,
-  ...(v.statedCentre === undefined
+  ...(v.statedCenter === undefined
     ? {}
-    : { statedCentre: { ...v.statedCentre, y: turned(v.statedCentre.y) } }),
+    : { statedCenter: { ...v.statedCenter, y: turned(v.statedCenter.y) } }),
   axles: v.axles.map((a) => ({ ...a, missing: a.missing.map(swap) })),
   parts: v.parts.map((p) => ({ ...p, offsets: p.offsets.map((y) => -y).reverse() })),
   cargo: v.cargo.map((c) => ({ ...c, offset: turned(c.offset) })),

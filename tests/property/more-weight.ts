@@ -3,19 +3,19 @@ import { type Analysis, analyze, type Plan } from '@cribwright/engine';
 import fc from 'fast-check';
 import { anyPlan } from './any-plan.js';
 import { assertNoEasier } from './burdens.js';
-import { apart, exact, heavier, snug, withCargoAtCentre } from './changed-plans.js';
+import { apart, exact, heavier, snug, withCargoAtCenter } from './changed-plans.js';
 import { onEdge } from './on-edge.js';
 
 /**
- * More weight at a centre of gravity that stays, and what it can never make easier. The same plans at every run, so
+ * More weight at a center of gravity that stays, and what it can never make easier. The same plans at every run, so
  * that a failure is found again; `CRIBWRIGHT_SEED=12` tries those of another seed.
  *
  * - Everything heavier at the same rate: every load grows at that rate, whatever rests on whatever.
  * - One vehicle heavier that touches no other: the same for all that holds it, and nothing changes for the rest.
- * - More cargo where its centre of gravity is: the same.
+ * - More cargo where its center of gravity is: the same.
  *
  * It holds of what is snug. It does not hold where a wedge or a strut is driven tight, where vehicles touch and one of
- * them gets heavier, where weight goes elsewhere than to the centre of gravity, or of a push counted as a force:
+ * them gets heavier, where weight goes elsewhere than to the center of gravity, or of a push counted as a force:
  * `eased.test.ts` has a case of each.
  */
 const runs = 120;
@@ -54,9 +54,9 @@ export const moreWeight: Readonly<Record<string, () => string>> = {
       return vehicle === undefined ? 0 : compared(one, () => heavier(one, by, vehicle.id), searched);
     }, 2000),
 
-  'adding cargo at the centre of gravity never raises a margin': () =>
+  'adding cargo at the center of gravity never raises a margin': () =>
     tried((plan, by) => {
       const one = apart(snug(exact(plan)));
-      return compared(one, (analysis) => withCargoAtCentre(one, analysis, by * 10_000));
+      return compared(one, (analysis) => withCargoAtCenter(one, analysis, by * 10_000));
     }, 500),
 };

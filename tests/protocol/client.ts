@@ -82,7 +82,7 @@ export async function startServer() {
 
   const notify = (method: string, params: unknown): void => send({ jsonrpc: '2.0', method, params });
 
-  /** Sends a request and gives its id at once, so that it can be cancelled. */
+  /** Sends a request and gives its id at once, so that it can be canceled. */
   function ask<Result>(method: string, params?: unknown): { id: number; result: Promise<Result> } {
     const id = ++lastId;
     const result = impatient(

@@ -271,7 +271,7 @@ feature('selectionRangeProvider', 'grows outward from the cursor', async () => {
   expect(depth).toBeGreaterThan(4);
 });
 
-feature('semanticTokensProvider', 'colours whole, by changes, and by range', async () => {
+feature('semanticTokensProvider', 'colors whole, by changes, and by range', async () => {
   const full = await server.request<{ resultId?: string; data: number[] }>(
     'textDocument/semanticTokens/full',
     {

@@ -121,7 +121,7 @@ describe('cribwright/move', () => {
       uri,
       version: 1,
       element: 'crib/A',
-      moves: 'centre',
+      moves: 'center',
       to: { x: 22 * 0.3048, y: -3 * 0.3048 },
     });
     expect(after(text, uri, reply)).toBe(
@@ -138,7 +138,7 @@ describe('cribwright/move', () => {
       uri,
       version: 1,
       element: 'crib/A',
-      moves: 'centre',
+      moves: 'center',
       to: { x: 7 },
     });
     expect(reply).toHaveProperty('refused');

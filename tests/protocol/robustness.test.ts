@@ -101,7 +101,7 @@ describe('big input', () => {
 });
 
 describe('cancellation', () => {
-  it('answers a cancelled request, and the one after it', async () => {
+  it('answers a canceled request, and the one after it', async () => {
     const uri = fresh();
     server.open(uri, samplePlan(14));
     const at = { textDocument: { uri }, position: positionOf(samplePlan(14), 'courses', 2) };

@@ -26,8 +26,8 @@ const row = (
 const degree = Math.PI / 180;
 const trailer = analysis.bodies.find((b) => b.vehicle === 'vehicle/trailer');
 const ground = (element: string) => analysis.ground.find((g) => g.element === element);
-// The empty trailer's centre: 5,400 lb on the kingpin at 3 ft, 4,300 lb on axles at 46.5 and 50.5 ft.
-const emptyCentre = (5400 * 3 + 4300 * (46.5 + 50.5)) / 14_000;
+// The empty trailer's center: 5,400 lb on the kingpin at 3 ft, 4,300 lb on axles at 46.5 and 50.5 ft.
+const emptyCenter = (5400 * 3 + 4300 * (46.5 + 50.5)) / 14_000;
 const upright = 40 / Math.hypot(40, 38);
 
 /** What soft ground needs under a strut of the same sample: it bears 500 lb a square foot. */
@@ -61,19 +61,19 @@ export const subject: Subject = {
       closedForm('5,400 + 2 × 4,300 + 42,000'),
     ),
     row(
-      'trailer: centre farthest forward',
-      (14_000 * emptyCentre + 42_000 * (4 + 44 / 3)) / 56_000,
+      'trailer: center farthest forward',
+      (14_000 * emptyCenter + 42_000 * (4 + 44 / 3)) / 56_000,
       1e-9,
       'ft',
-      () => (trailer?.centre.x.value?.low ?? Number.NaN) / foot,
+      () => (trailer?.center.x.value?.low ?? Number.NaN) / foot,
       closedForm('Σ w x / Σ w, cargo at its heaviest at the first third of 4 to 48 ft'),
     ),
     row(
-      'trailer: centre farthest back',
-      (14_000 * emptyCentre + 42_000 * (48 - 44 / 3)) / 56_000,
+      'trailer: center farthest back',
+      (14_000 * emptyCenter + 42_000 * (48 - 44 / 3)) / 56_000,
       1e-9,
       'ft',
-      () => high(trailer?.centre.x) / foot,
+      () => high(trailer?.center.x) / foot,
       closedForm('Σ w x / Σ w, cargo at its heaviest at the last third of 4 to 48 ft'),
     ),
     row(

@@ -81,7 +81,7 @@ const bears = (name: string, source: Check['source'], expected: number, unit: 'p
     unit,
   );
 const grip = (name: string, end: 'low' | 'high', expected: number) =>
-  ofSurface(`tyre on ${name}, ${end} end`, name, NOON, expected, (s) => s.frictionTyre[end], '');
+  ofSurface(`tire on ${name}, ${end} end`, name, NOON, expected, (s) => s.frictionTire[end], '');
 /** Friction of a vehicle's own metal that lies on it. */
 const slides = (name: string, end: 'low' | 'high', source: Check['source'], expected: number) =>
   ofSurface(

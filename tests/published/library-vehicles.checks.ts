@@ -75,7 +75,7 @@ export const subject: Subject = {
     ofVehicle('rear overhang from tandem', 'VanTrailer48', WB62, 4.5, (v) => v.length - tandem(v, 1)),
     ofVehicle('front overhang', 'SleeperTractor', WB67, 4, (v) => axle(v, 1)),
     ofVehicle('steer to first drive axle', 'SleeperTractor', WB62, 17.4, (v) => axle(v, 2) - axle(v, 1)),
-    ofVehicle('steer to tandem centre', 'SleeperTractor', WB67, 19.5, (v) => tandem(v, 2) - axle(v, 1)),
+    ofVehicle('steer to tandem center', 'SleeperTractor', WB67, 19.5, (v) => tandem(v, 2) - axle(v, 1)),
     ofVehicle('tractor tandem spacing', 'SleeperTractor', WB62, 4.2, (v) => axle(v, 3) - axle(v, 2)),
     cargo('Water', GUIDE, 'table', 62.4),
     cargo('Steel', GUIDE, 'table', 492),

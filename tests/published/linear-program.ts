@@ -4,7 +4,7 @@ import highsModule from 'highs';
 // Its types take it for a module with a default; Node gives the function itself.
 const loadHighs = highsModule as unknown as typeof highsModule.default;
 
-/** Maximise `objective · x` where each row of `rows` · x stands to its right side as it says, and x is not below zero. */
+/** Maximize `objective · x` where each row of `rows` · x stands to its right side as it says, and x is not below zero. */
 export interface LinearProgram {
   readonly objective: readonly number[];
   readonly rows: readonly {

@@ -4,7 +4,7 @@ import type { Check, Subject } from './check.js';
 import { closedForm } from './sources.js';
 
 /**
- * A box that lies on the ground, pushed at the height of its centre: 30 ft long, 8 ft wide, 12 ft high, its centre
+ * A box that lies on the ground, pushed at the height of its center: 30 ft long, 8 ft wide, 12 ft high, its center
  * 15 ft back and 46 in up as it stood. On its driver side that is 72 − 46 = 26 in toward the passenger side and
  * 48 in up; on its roof in the middle and 144 − 46 = 98 in up.
  */
@@ -18,7 +18,7 @@ const box = (posture: Posture): Vehicle => ({
   parts: [],
   cargo: [],
   statedWeight: { low: 12_000 * lb, high: 12_000 * lb },
-  statedCentre: {
+  statedCenter: {
     x: { low: 15 * foot, high: 15 * foot },
     y: { low: 0, high: 0 },
     z: { low: 46 * inch, high: 46 * inch },
@@ -78,13 +78,13 @@ export const subject: Subject = {
     row(
       'on its roof, friction 3, pushed to a side',
       48 / 98,
-      'it tips at W × half its width ÷ height of the centre',
+      'it tips at W × half its width ÷ height of the center',
       held(roof, 3, 6),
     ),
     row(
       'on its roof, friction 3, pushed toward the rear',
       180 / 98,
-      'it tips at W × (30 ft − 15 ft) ÷ height of the centre',
+      'it tips at W × (30 ft − 15 ft) ÷ height of the center',
       held(roof, 3, 0),
     ),
   ],

@@ -12,9 +12,9 @@ function anySystem(r: Random): PushSystem {
     {
       id: 'body',
       weight: 10 ** r.between(2, 6),
-      centre: at(r.between(2, 8), r.between(-0.5, 0.5), r.between(1, 2)),
+      center: at(r.between(2, 8), r.between(-0.5, 0.5), r.between(1, 2)),
     },
-    ...(two ? [{ id: 'under', weight: 10 ** r.between(2, 5), centre: at(r.between(3, 7), 0, 0.5) }] : []),
+    ...(two ? [{ id: 'under', weight: 10 ** r.between(2, 5), center: at(r.between(3, 7), 0, 0.5) }] : []),
   ];
   const contact = (upper: string, lower: string, i: number, z: number) => ({
     id: `${upper} ${lower} ${i}`,

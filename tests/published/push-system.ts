@@ -31,14 +31,14 @@ export const corners = (length: number, width: number, friction: number): readon
     })),
   );
 
-/** A box of weight W on its base, its centre at half its height. */
+/** A box of weight W on its base, its center at half its height. */
 export const box = (
   size: { readonly length: number; readonly width: number; readonly height: number },
   friction: number,
   weight = 1,
 ): PushSystem =>
   standing({
-    bodies: [{ id: 'body', weight, centre: at(size.length / 2, 0, size.height / 2) }],
+    bodies: [{ id: 'body', weight, center: at(size.length / 2, 0, size.height / 2) }],
     contacts: corners(size.length, size.width, friction),
   });
 

@@ -37,7 +37,7 @@ const feet = (friction: number): PushSystem['contacts'] =>
 const top = at(5 * Math.cos(53 * degree), 0, 5 * Math.sin(53 * degree));
 const ladder = (friction: number): PushSystem =>
   standing({
-    bodies: [{ id: 'body', weight: 400, centre: at(top.x / 2, 0, top.z / 2) }],
+    bodies: [{ id: 'body', weight: 400, center: at(top.x / 2, 0, top.z / 2) }],
     contacts: feet(friction),
   });
 const wall = toward(180);
@@ -47,7 +47,7 @@ const ladderFriction = () => leastThatStands(0, 2, ladderStands);
 // One leg of an A-frame: half of 8.00 kg at its middle; the other leg is a push at the hinge.
 const leg = (rating: number): PushSystem =>
   standing({
-    bodies: [{ id: 'body', weight: 4 * 9.8, centre: at(0.275, 0, 0.65) }],
+    bodies: [{ id: 'body', weight: 4 * 9.8, center: at(0.275, 0, 0.65) }],
     contacts: feet(0),
     ties: [
       {
@@ -64,7 +64,7 @@ const legStands = (rating: number) => Number.isFinite(holds(leg(rating), hinge, 
 // A wall 17.0 m high and 11.0 m long, held by ten braces at 35 deg to it, fastened halfway up.
 const braced = (capacity: number): PushSystem =>
   standing({
-    bodies: [{ id: 'body', weight: 2e6, centre: at(0, 0, 8.5) }],
+    bodies: [{ id: 'body', weight: 2e6, center: at(0, 0, 8.5) }],
     contacts: [-5.5, 5.5].map((y) => ({
       id: `${y}`,
       upper: 'body',
@@ -88,7 +88,7 @@ const brace = () => (wind / holds(braced(1000), at(0, 0, 8.5), rear)) * 1000;
 const upSlope = (weight: number, gravity: Vector): number =>
   holds(
     standing({
-      bodies: [{ id: 'body', weight, centre: at(0.5, 0, 0.5) }],
+      bodies: [{ id: 'body', weight, center: at(0.5, 0, 0.5) }],
       contacts: corners(1, 1, 0),
       gravity,
     }),
@@ -111,7 +111,7 @@ const grade = (percent: number): Check => {
 // A weight on two struts with their feet on ice, tied to each other.
 const pair = (rating: number, friction: number): PushSystem =>
   standing({
-    bodies: [{ id: 'body', weight: 1000, centre: at(0, 0, 2) }],
+    bodies: [{ id: 'body', weight: 1000, center: at(0, 0, 2) }],
     struts: [-1, 1].map((side) => ({
       id: `${side}`,
       body: 'body',
@@ -162,14 +162,14 @@ export const subject: Subject = {
       OPENSTAX_6,
     ),
     row(
-      'static stability factor, track 72 in, centre at 90 in',
+      'static stability factor, track 72 in, center at 90 in',
       0.4,
       1e-9,
       'W',
       () =>
         holds(
           standing({
-            bodies: [{ id: 'body', weight: 1, centre: at(100, 0, 90) }],
+            bodies: [{ id: 'body', weight: 1, center: at(100, 0, 90) }],
             contacts: corners(200, 72, 1),
           }),
           at(100, 0, 90),

@@ -61,15 +61,15 @@ const thousandSystems =
 
 const rests = (result: Rest): number => (result.kind === 'rests' ? 1 : 0);
 
-/** One body on four to twelve springs that do not stand on one line, its centre among them. */
+/** One body on four to twelve springs that do not stand on one line, its center among them. */
 function oneBody(r: Random): RestingSystem {
   const places = Array.from({ length: r.whole(4, 12) }, () => [r.between(-1, 1), r.between(-1, 1)] as const);
   const mix = places.map(() => r.next());
   const total = mix.reduce((a, b) => a + b, 0);
-  const centre = (axis: 0 | 1) => places.reduce((sum, p, i) => sum + (p[axis] * (mix[i] ?? 0)) / total, 0);
+  const center = (axis: 0 | 1) => places.reduce((sum, p, i) => sum + (p[axis] * (mix[i] ?? 0)) / total, 0);
   return onGround(
     1,
-    [centre(0), centre(1)],
+    [center(0), center(1)],
     places.map(([x, y]) => [x, y, r.between(0.1, 10)]),
   );
 }
@@ -103,30 +103,30 @@ function againstQuadprog(): number {
 
 interface ReactionCase {
   readonly contacts: readonly { readonly x: number; readonly y: number }[];
-  readonly centres: readonly { readonly x: number; readonly y: number }[];
+  readonly centers: readonly { readonly x: number; readonly y: number }[];
 }
 
-/** Two to twelve contacts, every fifth set on one line, the centre in a hull of one to four places. */
+/** Two to twelve contacts, every fifth set on one line, the center in a hull of one to four places. */
 function anyReaction(r: Random, index: number): ReactionCase {
   const line = index % 5 === 0;
   const place = () => ({ x: r.between(-1, 1), y: line ? 0 : r.between(-1, 1) });
   return {
     contacts: Array.from({ length: r.whole(2, 12) }, place),
-    centres: Array.from({ length: r.whole(1, 4) }, place),
+    centers: Array.from({ length: r.whole(1, 4) }, place),
   };
 }
 
-/** The share of the weight on contact 0: f ≥ 0 on contacts, w ≥ 0 on centres, both sum to 1, moments balance. */
-const reactionProgram = ({ contacts, centres }: ReactionCase, sign: 1 | -1): LinearProgram => {
+/** The share of the weight on contact 0: f ≥ 0 on contacts, w ≥ 0 on centers, both sum to 1, moments balance. */
+const reactionProgram = ({ contacts, centers }: ReactionCase, sign: 1 | -1): LinearProgram => {
   const zeros = (n: number) => Array.from({ length: n }, () => 0);
   const ones = (n: number) => Array.from({ length: n }, () => 1);
   return {
-    objective: [...contacts.map((_, i) => (i === 0 ? sign : 0)), ...zeros(centres.length)],
+    objective: [...contacts.map((_, i) => (i === 0 ? sign : 0)), ...zeros(centers.length)],
     rows: [
-      { of: [...ones(contacts.length), ...zeros(centres.length)], is: '=', right: 1 },
-      { of: [...zeros(contacts.length), ...ones(centres.length)], is: '=', right: 1 },
-      { of: [...contacts.map((c) => c.x), ...centres.map((c) => -c.x)], is: '=', right: 0 },
-      { of: [...contacts.map((c) => c.y), ...centres.map((c) => -c.y)], is: '=', right: 0 },
+      { of: [...ones(contacts.length), ...zeros(centers.length)], is: '=', right: 1 },
+      { of: [...zeros(contacts.length), ...ones(centers.length)], is: '=', right: 1 },
+      { of: [...contacts.map((c) => c.x), ...centers.map((c) => -c.x)], is: '=', right: 0 },
+      { of: [...contacts.map((c) => c.y), ...centers.map((c) => -c.y)], is: '=', right: 0 },
     ],
   };
 };
@@ -139,7 +139,7 @@ const against = (load: () => Promise<Solver>, bound: 'most' | 'least') => async 
   for (let i = 0; i < 1000; i++) {
     const one = anyReaction(r, i);
     const theirs = solve(reactionProgram(one, bound === 'most' ? 1 : -1));
-    const ours = shareBounds(one.contacts, 0, one.centres);
+    const ours = shareBounds(one.contacts, 0, one.centers);
     const difference =
       theirs === undefined || ours === undefined
         ? theirs === undefined && ours === undefined

@@ -3,10 +3,10 @@ import type { Rest, RestingSystem } from '@cribwright/engine';
 /** One body on springs of the ground; places in m. */
 export const onGround = (
   weight: number,
-  centre: readonly [number, number],
+  center: readonly [number, number],
   springs: readonly (readonly [x: number, y: number, stiffness?: number])[],
 ): RestingSystem => ({
-  bodies: [{ id: 'body', weight, x: centre[0], y: centre[1] }],
+  bodies: [{ id: 'body', weight, x: center[0], y: center[1] }],
   springs: springs.map(([x, y, stiffness = 1e6], i) => ({
     id: `${i}`,
     upper: 'body',

@@ -27,7 +27,7 @@ const beam = (weight: number, at: number, supports: readonly number[]) =>
   );
 
 /** Example 12.3: 50 g at −70 cm, 75 g at −40 cm, the stick's 150 g at −20 cm and 316.67 g at 30 cm: where they balance. */
-const metreStick = (50 * -0.7 + 75 * -0.4 + 150 * -0.2 + (95 / 0.3) * 0.3) / (50 + 75 + 150 + 95 / 0.3);
+const meterStick = (50 * -0.7 + 75 * -0.4 + 150 * -0.2 + (95 / 0.3) * 0.3) / (50 + 75 + 150 + 95 / 0.3);
 
 /** Four supports in a rectangle, 2 m across: front left, front right, rear left, rear right. */
 const square = (front: number, rear: number) =>
@@ -58,7 +58,7 @@ const pileRow = (index: number): Check => {
   );
 };
 
-/** A body at the ends of 10 m, and a support set snug under it at 4 m afterwards. */
+/** A body at the ends of 10 m, and a support set snug under it at 4 m afterward. */
 const snug = (lost: ReadonlySet<string>) => {
   const system = onGround(
     1000,
@@ -134,11 +134,11 @@ export const subject: Subject = {
       OPENSTAX('painter, answer'),
     ),
     row(
-      'metre stick balanced by 317 g at 30 cm: support',
+      'meter stick balanced by 317 g at 30 cm: support',
       5.8,
       0.05,
       'N',
-      () => force(beam(0.05 + 0.075 + 0.15 + 0.31667, metreStick, [0]), 0) * 9.8,
+      () => force(beam(0.05 + 0.075 + 0.15 + 0.31667, meterStick, [0]), 0) * 9.8,
       OPENSTAX('example 12.3'),
     ),
     row(
@@ -250,7 +250,7 @@ export const subject: Subject = {
       closedForm('moments about the line through roof and left support: 30 × 2/6'),
     ),
     row(
-      'a plank whose centre is past its last support rests (1) or falls (0)',
+      'a plank whose center is past its last support rests (1) or falls (0)',
       0,
       0,
       '',

@@ -56,8 +56,8 @@ const skeleton = (theme: Theme): string => `<!doctype html>
 </head><body class="${theme === 'high-contrast-light' ? 'vscode-high-contrast vscode-high-contrast-light' : `vscode-${theme}`}"><div id="panel"></div>
 <script type="module" nonce="n" src="${origin}/panel.js"></script></body></html>`;
 
-/** A few of the colours that an editor gives its pages, one set for each kind of theme. */
-const colours: Readonly<Record<Theme, string>> = {
+/** A few of the colors that an editor gives its pages, one set for each kind of theme. */
+const colors: Readonly<Record<Theme, string>> = {
   light: '--vscode-editor-background:#fff;--vscode-foreground:#3b3b3b;--vscode-focusBorder:#005fb8',
   dark: '--vscode-editor-background:#1f1f1f;--vscode-foreground:#cccccc;--vscode-focusBorder:#4daafc;--vscode-dropdown-background:#313131;--vscode-dropdown-foreground:#ccc;--vscode-editorWidget-background:#202020;--vscode-panel-border:#2b2b2b;--vscode-toolbar-hoverBackground:#383838',
   'high-contrast':
@@ -92,7 +92,7 @@ export async function openPanel(
     const name = new URL(route.request().url()).pathname.slice(1);
     const contentType = name.endsWith('.css') ? 'text/css' : name === '' ? 'text/html' : 'text/javascript';
     const body =
-      name === '' ? skeleton(theme) : name === 'theme.css' ? `:root{${colours[theme]}}` : files.get(name);
+      name === '' ? skeleton(theme) : name === 'theme.css' ? `:root{${colors[theme]}}` : files.get(name);
     return body === undefined ? route.fulfill({ status: 404 }) : route.fulfill({ contentType, body });
   });
 

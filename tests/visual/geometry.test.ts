@@ -67,13 +67,13 @@ const groupOf = (scene: Scene, test: (key: string) => boolean) =>
   );
 const wordsOf = (items: readonly Item[]) =>
   [...walk(items)].flatMap((i) => (i.kind === 'text' ? [i.text] : []));
-const metres = (text: string) => {
+const meters = (text: string) => {
   const read = readQuantity(text, 'length');
   return read.ok ? read.value.value : Number.NaN;
 };
 
 describe('what is written on dimensions', () => {
-  it('is the distance of each support from the front and the centreline, to the rounding that is printed', () => {
+  it('is the distance of each support from the front and the centerline, to the rounding that is printed', () => {
     for (const { plan, analysis } of drawn) {
       const scene = drawScene(plan, analysis, firstChoice);
       for (const support of plan.cribs) {
@@ -86,9 +86,9 @@ describe('what is written on dimensions', () => {
             const [words = ''] = wordsOf([s]);
             const said = words
               .slice(words.indexOf(':') + 1)
-              .replace(/(driver|passenger) side|on the centreline/, '')
+              .replace(/(driver|passenger) side|on the centerline/, '')
               .trim();
-            const read = said === '' ? 0 : metres(said);
+            const read = said === '' ? 0 : meters(said);
             return Math.abs(Math.abs(read) - Math.abs(value)) < 0.006;
           });
           expect([support.name, axis, own.length > 0]).toEqual([support.name, axis, true]);
@@ -102,7 +102,7 @@ describe('what is written on dimensions', () => {
       for (const c of plan.cribs) {
         const scene = drawScene(plan, analysis, { ...firstChoice, view: 'crib', subject: c.id });
         const [words = ''] = wordsOf(groupOf(scene, (key) => key === 'height'));
-        expect(Math.abs(metres(words) - (c.courses * c.timber.depth + c.shims))).toBeLessThan(0.0015);
+        expect(Math.abs(meters(words) - (c.courses * c.timber.depth + c.shims))).toBeLessThan(0.0015);
       }
     }
   });

@@ -129,7 +129,7 @@ describe('the panel', () => {
     await host.page.context().close();
   });
 
-  it('drags a crib to a joist and asks for the move once, in plan metres', async () => {
+  it('drags a crib to a joist and asks for the move once, in plan meters', async () => {
     const host = await opened();
     const [scene] = scenesFor(plan, analysis, firstChoice);
     const box = await shape(host, 'crib/A').boundingBox();
@@ -145,7 +145,7 @@ describe('the panel', () => {
     expect(await host.page.locator('[role=status]').textContent()).toContain('crib A:');
     await host.page.mouse.up();
     const move = await host.next('move');
-    expect(move).toMatchObject({ element: 'crib/A', moves: 'centre', uri: testUri, version: 1 });
+    expect(move).toMatchObject({ element: 'crib/A', moves: 'center', uri: testUri, version: 1 });
     expect(move.to.y).toBeUndefined();
     // Joists stand every foot from 4 ft on.
     const feet = (move.to.x ?? 0) / 0.3048;
@@ -314,7 +314,7 @@ describe('the panel', () => {
     await host.page.getByRole('button', { name: 'Turn it' }).click();
     await host.page.locator('.space-canvas canvas').waitFor();
     expect(asked.some((u) => u.includes('space-view'))).toBe(true);
-    const colours = () =>
+    const colors = () =>
       host.page.locator('.space-canvas canvas').evaluate(async (canvas) => {
         await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
         const copy = document.createElement('canvas');
@@ -323,10 +323,10 @@ describe('the panel', () => {
         context?.drawImage(canvas as HTMLCanvasElement, 0, 0, 80, 60);
         return [...new Set(context?.getImageData(0, 0, 80, 60).data)].length;
       });
-    expect(await colours()).toBeGreaterThan(20);
+    expect(await colors()).toBeGreaterThan(20);
     await host.page.getByRole('button', { name: 'Without perspective' }).click();
     await host.page.getByRole('button', { name: 'From above' }).click();
-    expect(await colours()).toBeGreaterThan(20);
+    expect(await colors()).toBeGreaterThan(20);
     expect(host.errors).toEqual([]);
     await host.page.context().close();
   });

@@ -28,9 +28,9 @@ const opened = async (options: Parameters<typeof openPanel>[3] = {}): Promise<Fa
 interface Picture {
   readonly width: number;
   readonly height: number;
-  /** How many colours it has. */
+  /** How many colors it has. */
   readonly shades: number;
-  readonly colours: readonly string[];
+  readonly colors: readonly string[];
 }
 
 /** Dots for so many mm, at 200 dots an inch. */
@@ -55,7 +55,7 @@ const seen = (page: Page, png: string | undefined, places: readonly (readonly [n
         width: image.width,
         height: image.height,
         shades: all.size,
-        colours: spots.map(([x, y]) => hex((y * image.width + x) * 4)),
+        colors: spots.map(([x, y]) => hex((y * image.width + x) * 4)),
       };
     },
     { base64: png, spots: places },
@@ -108,9 +108,9 @@ describe('taking a drawing away', () => {
     ]);
     expect([png.width, png.height]).toEqual([dots(scene.width), dots(scene.height)]);
     expect(png.shades).toBeGreaterThan(20);
-    const [corner, ...ink] = png.colours;
+    const [corner, ...ink] = png.colors;
     expect(corner).toBe(paletteOf(theme).paper);
-    expect(ink.some((colour) => colour !== corner)).toBe(true);
+    expect(ink.some((color) => color !== corner)).toBe(true);
     await host.page.context().close();
   });
 

@@ -31,7 +31,7 @@ it.each([
   expect(files[name]?.byteLength).toBeLessThan(most);
 });
 
-it('carries licence, page, changes and its icon, and nothing that is for building', () => {
+it('carries license, page, changes and its icon, and nothing that is for building', () => {
   const text = (name: string) => new TextDecoder().decode(files[name]);
   expect(text('extension/LICENSE.txt')).toContain('MIT License');
   expect(text('extension/readme.md')).toContain('Cribwright');

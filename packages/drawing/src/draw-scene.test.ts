@@ -49,7 +49,7 @@ describe('what a crib that is too high shows', () => {
     expect(words(scene.items)).toContain('49 in');
     expect(words(scene.items)).toContain('limit 24 in');
   });
-  it('marks the crib unsafe with a sign, not only a colour', () => {
+  it('marks the crib unsafe with a sign, not only a color', () => {
     const scene = drawScene(tallCrib, analysis, firstChoice);
     const label = groups(scene.items).find((g) => g.key === 'label crib/A');
     expect(words(label === undefined ? [] : [label])).toContain('!');

@@ -2,11 +2,9 @@ import type { Drag, Scene } from '@cribwright/drawing/page';
 import { show } from '@cribwright/units';
 import type { RefObject } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import type { CanvasProps } from './canvas.js';
+import type { CanvasProps } from './canvas-props.js';
 import { dragsOf } from './drags-of.js';
 import { type Dropped, dropped } from './dropped.js';
-
-export type Hands = Dropped;
 
 /** Less than this is a click, px. */
 const slack = 4;
@@ -136,7 +134,7 @@ const unshift = (shape: Element): void => {
 /** Where the shape is being taken to, in the reader's units. */
 function placeWords(drag: Drag, { to, snapped }: Dropped, scene: Scene): string {
   const unit = scene.display === 'si' ? 'm' : 'ft in';
-  const say = (metres: number) => show(metres, 'length', unit, { rounding: 'nearest' });
+  const say = (meters: number) => show(meters, 'length', unit, { rounding: 'nearest' });
   const parts: string[] = [];
   const x = to.x ?? drag.from?.x;
   const y = to.y ?? drag.from?.y;

@@ -9,7 +9,7 @@ const frame: Frame = {
 };
 const drag: Drag = {
   element: 'crib/A',
-  moves: 'centre',
+  moves: 'center',
   axes: ['x', 'y'],
   snaps: { x: [5, 6], y: [-1.2, 1.2] },
   from: { x: 5, y: -1 },

@@ -19,7 +19,7 @@ import { mergeGeometries } from 'three/examples/jsm/utils/BufferGeometryUtils.js
 export type SpaceThing = SpaceScene['things'][number];
 type Solid = SpaceThing['solids'][number];
 
-/** The colour of a tone in the theme of the page. */
+/** The color of a tone in the theme of the page. */
 export type Inks = (tone: Solid['tone'], part?: 'line' | 'solid' | 'light') => Color;
 
 /**
@@ -33,7 +33,7 @@ export function spaceShape(thing: SpaceThing, inks: Inks, lit: boolean): Group {
   for (const [own, solids] of byTone(thing.solids)) {
     const opacity = faint ? 0.12 : own === 'vehicle' ? 0.22 : 1;
     const tone = thing.standing === 'lost' ? 'danger' : own;
-    // In high contrast a solid has the colour of its edges: there the faces are paper, so that the edges show.
+    // In high contrast a solid has the color of its edges: there the faces are paper, so that the edges show.
     const plain = inks(tone, 'solid').equals(inks(tone, 'line'));
     const shapes = solids.map(geometry);
     group.add(

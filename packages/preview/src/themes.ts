@@ -8,7 +8,7 @@ const classes = {
   'high contrast light': 'body.vscode-high-contrast-light',
 } as const;
 
-/** Gives the page the drawing's rules and its colours for every kind of theme. A change of theme redraws nothing. */
+/** Gives the page the drawing's rules and its colors for every kind of theme. A change of theme redraws nothing. */
 export function adoptThemes(): void {
   const sheet = new CSSStyleSheet();
   sheet.replaceSync(

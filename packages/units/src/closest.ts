@@ -1,6 +1,6 @@
 /**
  * The candidate that a mistyped word most likely meant, or `undefined` where none is near: at most one
- * slip for every three letters. Swapped neighbours count as one slip; so does a capital letter.
+ * slip for every three letters. Swapped neighbors count as one slip; so does a capital letter.
  */
 export function closest(word: string, candidates: readonly string[]): string | undefined {
   const allowed = Math.max(1, Math.floor(word.length / 3));
@@ -15,7 +15,7 @@ export function closest(word: string, candidates: readonly string[]): string | u
   return best?.word;
 }
 
-/** Edits between two words: insert, drop, change, swap neighbours (optimal string alignment). */
+/** Edits between two words: insert, drop, change, swap neighbors (optimal string alignment). */
 function distance(a: string, b: string): number {
   let before: readonly number[] = [];
   let last: readonly number[] = Array.from({ length: b.length + 1 }, (_, j) => j);

@@ -17,7 +17,7 @@ const reduced = (above: bigint, below: bigint, pi: 0 | 1 = 0): Factor => {
 
 export const one: Factor = { above: 1n, below: 1n, pi: 0 };
 
-/** `fraction(254n, 10_000n)`: an inch in metres. */
+/** `fraction(254n, 10_000n)`: an inch in meters. */
 export const fraction = (above: bigint, below: bigint = 1n): Factor => reduced(above, below);
 
 export const degrees: Factor = { above: 1n, below: 180n, pi: 1 };

@@ -2,7 +2,7 @@ import type { Dimension } from './dimension.js';
 import { over, times } from './factor.js';
 import type { Unit } from './unit.js';
 
-/** A number with its dimension, in SI: metres, newtons, pascals, radians, seconds, kilograms. */
+/** A number with its dimension, in SI: meters, newtons, pascals, radians, seconds, kilograms. */
 export interface Quantity {
   readonly value: number;
   readonly dimension: Dimension;

@@ -21,7 +21,7 @@ const squareInch = product(inch, inch);
 const squareFoot = product(foot, foot);
 const cubicFoot = product(squareFoot, foot);
 const gallon = product(squareInch, inch, fraction(231n));
-const litre = milli;
+const liter = milli;
 
 type Row = readonly [
   spellings: string,
@@ -40,7 +40,7 @@ const table: Readonly<Record<Unit['dimension'], readonly Row[]>> = {
     ['yd|yard|yards', 'us', product(foot, fraction(3n)), YARD, 0.1, 'm'],
     ['mm|millimetre|millimetres|millimeter|millimeters', 'si', milli, SI, 1, 'in'],
     ['cm|centimetre|centimetres|centimeter|centimeters', 'si', fraction(1n, 100n), SI, 0.1, 'in'],
-    ['m|metre|metres|meter|meters', 'si', one, SI, 0.01, 'ft'],
+    ['m|meter|meters|metre|metres', 'si', one, SI, 0.01, 'ft'],
   ],
   force: [
     ['lb|lbs|lbf|pound|pounds', 'us', poundForce, GRAVITY, 1, 'kN'],
@@ -87,7 +87,7 @@ const table: Readonly<Record<Unit['dimension'], readonly Row[]>> = {
     ['in3|in³|cu in', 'us', product(squareInch, inch), PRODUCT, 1, 'L'],
     ['yd3|yd³|cu yd', 'us', product(cubicFoot, fraction(27n)), PRODUCT, 0.1, 'm3'],
     ['gal|gallon|gallons', 'us', gallon, GALLON, 1, 'L'],
-    ['L|l|litre|litres|liter|liters', 'si', litre, SI, 1, 'gal'],
+    ['L|l|liter|liters|litre|litres', 'si', liter, SI, 1, 'gal'],
     ['m3|m³', 'si', one, SI, 0.01, 'ft3'],
   ],
   duration: [

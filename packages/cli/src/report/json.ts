@@ -59,9 +59,9 @@ const planValue = ({ title, reply, findings }: PlanReport) => ({
 const bodyValue = (body: BodyResult) => ({
   name: body.name,
   weight: figureValue(body.weight),
-  centreBack: figureValue(body.centre.x),
-  centreAside: figureValue(body.centre.y),
-  centreHeight: figureValue(body.centre.z),
+  centerBack: figureValue(body.center.x),
+  centerAside: figureValue(body.center.y),
+  centerHeight: figureValue(body.center.z),
 });
 
 const findingValue = ({ finding, subject, place, related, fixes }: LocatedFinding) => ({

@@ -1,7 +1,7 @@
 import { stripVTControlCharacters } from 'node:util';
 import { caution } from '@cribwright/engine';
 import { expect, it } from 'vitest';
-import { coloured, plain } from '../terminal/paint.js';
+import { colored, plain } from '../terminal/paint.js';
 import { sampleReport, tooHigh } from '../testing/sample-report.js';
 import { textReport } from './text.js';
 
@@ -33,9 +33,9 @@ it('is loud about a check that could not run, and does not call the plan clean',
   expect(text).toContain('1 check could not run.');
 });
 
-it('says the same words in colour', () => {
+it('says the same words in color', () => {
   const report = sampleReport([tooHigh]);
-  const stripped = stripVTControlCharacters(textReport(report, coloured));
+  const stripped = stripVTControlCharacters(textReport(report, colored));
   expect(stripped).toBe(textReport(report, plain));
 });
 

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { markdownText } from './markdown.js';
-import { coloured, plain } from './paint.js';
+import { colored, plain } from './paint.js';
 
 const page = '# Crib too high\n\nSee `crib-height`.\n\n```crib\ncourses 14 // crib-height\n```\n';
 
@@ -11,5 +11,5 @@ it('takes the marks out and sets plans in', () => {
 });
 
 it('makes headings stand out', () => {
-  expect(markdownText(page, coloured).split('\n')[0]).toBe('\u001b[1mCrib too high\u001b[22m');
+  expect(markdownText(page, colored).split('\n')[0]).toBe('\u001b[1mCrib too high\u001b[22m');
 });

@@ -1,15 +1,15 @@
 import { expect, it } from 'vitest';
-import { coloured, paintFor, plain, printable } from './paint.js';
+import { colored, paintFor, plain, printable } from './paint.js';
 
-it('colours on a terminal and stays plain in a pipe', () => {
-  expect(paintFor({ isTTY: true }, {})).toBe(coloured);
+it('colors on a terminal and stays plain in a pipe', () => {
+  expect(paintFor({ isTTY: true }, {})).toBe(colored);
   expect(paintFor({}, {})).toBe(plain);
-  expect(coloured('danger', 'x')).toBe('\u001b[1m\u001b[31mx\u001b[39m\u001b[22m');
+  expect(colored('danger', 'x')).toBe('\u001b[1m\u001b[31mx\u001b[39m\u001b[22m');
 });
 
 it('hears NO_COLOR before FORCE_COLOR', () => {
   expect(paintFor({ isTTY: true }, { NO_COLOR: '1', FORCE_COLOR: '1' })).toBe(plain);
-  expect(paintFor({}, { FORCE_COLOR: '1' })).toBe(coloured);
+  expect(paintFor({}, { FORCE_COLOR: '1' })).toBe(colored);
   expect(paintFor({ isTTY: true }, { TERM: 'dumb' })).toBe(plain);
 });
 

@@ -52,8 +52,8 @@ export function Supports({
 }
 
 function howBuilt(support: SupportResult, plan: Plan): string {
-  const length = (metres: number) =>
-    show(metres, 'length', plan.display === 'us' ? 'in' : 'mm', { rounding: 'nearest' });
+  const length = (meters: number) =>
+    show(meters, 'length', plan.display === 'us' ? 'in' : 'mm', { rounding: 'nearest' });
   const crib = plan.cribs.find((c) => c.id === support.id);
   if (crib !== undefined) {
     const { lengthwise, crosswise } = crib.layout;

@@ -60,7 +60,7 @@ export function Found({ plan, analysis }: { readonly plan: Plan; readonly analys
     <ul>
       {analysis.bodies.map((b) => (
         <li key={b.vehicle}>
-          {b.name}: {print(b.weight)}, centre {print(b.centre.x)} back, {print(b.centre.z)} high
+          {b.name}: {print(b.weight)}, center {print(b.center.x)} back, {print(b.center.z)} high
         </li>
       ))}
       <li>

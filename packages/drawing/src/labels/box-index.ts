@@ -15,7 +15,7 @@ interface Filed {
   met: number;
 }
 
-/** Boxes filed by where they lie, so that a question about one place looks at its neighbours alone. */
+/** Boxes filed by where they lie, so that a question about one place looks at its neighbors alone. */
 export class BoxIndex {
   private readonly cells: (Filed[] | undefined)[] = new Array(most * most);
   private questions = 0;

@@ -76,7 +76,7 @@ function drawArea(pen: Pen, item: Exclude<Shape, { kind: 'text' | 'line' }>, str
   const { solid, light } = pen.palette.inks[item.tone];
   const outline =
     item.kind === 'circle'
-      ? circlePath(item.centre, item.radius)
+      ? circlePath(item.center, item.radius)
       : item.kind === 'path'
         ? pathData(item)
         : closed(item.points);
@@ -93,7 +93,7 @@ function drawArea(pen: Pen, item: Exclude<Shape, { kind: 'text' | 'line' }>, str
     case 'hatch':
     case 'cross': {
       trace(pen, outline, { fill: light });
-      const points = item.kind === 'circle' ? circlePoints(item.centre, item.radius) : item.points;
+      const points = item.kind === 'circle' ? circlePoints(item.center, item.radius) : item.points;
       for (const slope of item.fill === 'cross' ? ([1, -1] as const) : ([1] as const)) {
         for (const [from, to] of hatchLines(points, hatchSpacing, slope))
           trace(pen, `M${pair(from)}L${pair(to)}`, { ...stroke, width: 0.25 });
@@ -115,11 +115,11 @@ function trace({ page, origin }: Pen, data: string, stroke: Stroke): void {
     x: origin.left * pointsPerMm,
     y: (origin.height - origin.top) * pointsPerMm,
     scale: pointsPerMm,
-    ...(stroke.fill === undefined ? {} : { color: colour(stroke.fill) }),
+    ...(stroke.fill === undefined ? {} : { color: color(stroke.fill) }),
     ...(stroke.line === undefined
       ? { borderWidth: 0 }
       : {
-          borderColor: colour(stroke.line),
+          borderColor: color(stroke.line),
           borderWidth: stroke.width ?? 0.2,
           borderLineCap: LineCapStyle.Round,
           ...(stroke.dash === undefined ? {} : { borderDashArray: [...stroke.dash] }),
@@ -171,21 +171,21 @@ function drawText(pen: Pen, item: Extract<Item, { kind: 'text' }>, ink: string):
     y: (origin.height - origin.top - item.at.y) * pointsPerMm + before * Math.sin(turn),
     size,
     font,
-    color: colour(ink),
+    color: color(ink),
     rotate: degrees(-(item.turn ?? 0)),
   });
 }
 
-const circlePoints = (centre: Point, radius: number): readonly Point[] =>
+const circlePoints = (center: Point, radius: number): readonly Point[] =>
   Array.from({ length: 48 }, (_, i) => ({
-    x: centre.x + radius * Math.cos((i * Math.PI) / 24),
-    y: centre.y + radius * Math.sin((i * Math.PI) / 24),
+    x: center.x + radius * Math.cos((i * Math.PI) / 24),
+    y: center.y + radius * Math.sin((i * Math.PI) / 24),
   }));
 
 const circlePath = (c: Point, r: number): string =>
   `M${fixed(c.x - r)},${fixed(c.y)}A${fixed(r)},${fixed(r)} 0 1 0 ${fixed(c.x + r)},${fixed(c.y)}A${fixed(r)},${fixed(r)} 0 1 0 ${fixed(c.x - r)},${fixed(c.y)}Z`;
 
-const colour = (hex: string) => {
+const color = (hex: string) => {
   const part = (from: number) => Number.parseInt(hex.slice(from, from + 2), 16) / 255;
   return rgb(part(1), part(3), part(5));
 };

@@ -12,7 +12,7 @@ export function contactPlan(
   look: Look,
   field: { readonly left: number; readonly top: number; readonly scale: Scale },
 ): { readonly item: Item; readonly right: number; readonly bottom: number } {
-  const k = field.scale.perMetre;
+  const k = field.scale.perMeter;
   const { timber } = crib;
   const half = (timber.length / 2) * k;
   const [cx, cy] = [field.left + 6 + half, field.top + 8 + half];

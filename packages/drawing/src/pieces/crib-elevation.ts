@@ -13,7 +13,7 @@ export function cribElevation(
   look: Look,
   field: Field,
 ): { readonly item: Item; readonly bottom: number } {
-  const k = field.scale.perMetre;
+  const k = field.scale.perMeter;
   const { crib } = placed;
   const { timber } = crib;
   const ground = field.top + field.high * k;
@@ -25,13 +25,13 @@ export function cribElevation(
     const key = `course ${course.number}`;
     if (course.runs === lengthwiseSeen)
       return [
-        rectangle(key, 'timber', field.centre - half, y(course.bottom) - deep, half * 2, deep, 'light'),
+        rectangle(key, 'timber', field.center - half, y(course.bottom) - deep, half * 2, deep, 'light'),
       ];
     const wide = timber.width * k;
     return course.offsets.flatMap((offset, i) =>
       endGrain(
         `${key} timber ${i + 1}`,
-        field.centre + offset * k - wide / 2,
+        field.center + offset * k - wide / 2,
         y(course.bottom) - deep,
         wide,
         deep,
@@ -45,11 +45,11 @@ export function cribElevation(
     item: group(
       `face ${field.face}`,
       [
-        text('title', at(field.centre, field.top - 7), seen, type.label, {
+        text('title', at(field.center, field.top - 7), seen, type.label, {
           anchor: 'middle',
           weight: 'bold',
         }),
-        line('ground', 'ground', at(field.centre - half - 8, ground), at(field.centre + half + 8, ground)),
+        line('ground', 'ground', at(field.center - half - 8, ground), at(field.center + half + 8, ground)),
         ...shapes,
         ...cribTop(placed, look, field, y),
         ...(field.face === 'side' ? heights(placed, look, field, y) : []),
@@ -70,7 +70,7 @@ function heights(
   field: Field,
   y: (height: number) => number,
 ): readonly Item[] {
-  const x = field.centre - (crib.timber.length / 2) * field.scale.perMetre;
+  const x = field.center - (crib.timber.length / 2) * field.scale.perMeter;
   const { short } = look.say;
   const shims = `${short(heightWithShims, 'up')} with shims`;
   return [
@@ -95,7 +95,7 @@ function widths(
   field: Field,
   ground: number,
 ): readonly Item[] {
-  const k = field.scale.perMetre;
+  const k = field.scale.perMeter;
   const half = (crib.timber.length / 2) * k;
   const contacts = field.face === 'side' ? across.lengthwise : across.crosswise;
   const reach = (contacts / 2) * k;
@@ -103,15 +103,15 @@ function widths(
   return [
     dimensionLine(
       'contacts',
-      at(field.centre - reach, ground),
-      at(field.centre + reach, ground),
+      at(field.center - reach, ground),
+      at(field.center + reach, ground),
       short(contacts, 'down'),
       6,
     ),
     dimensionLine(
       'timber',
-      at(field.centre - half, ground),
-      at(field.centre + half, ground),
+      at(field.center - half, ground),
+      at(field.center + half, ground),
       short(crib.timber.length),
       12,
     ),

@@ -13,7 +13,7 @@ export interface Field {
   readonly scale: Scale;
   readonly top: number;
   /** Middle of the crib on the sheet. */
-  readonly centre: number;
+  readonly center: number;
   /** The tallest thing drawn, m. */
   readonly high: number;
 }
@@ -26,7 +26,7 @@ export const cribTop = (placed: PlacedCrib, look: Look, field: Field, y: Height)
   ...limitLine(placed, look, field, y),
 ];
 
-type Height = (metres: number) => number;
+type Height = (meters: number) => number;
 
 /** Outside to outside of the contacts that one face shows, m. */
 const contactWidth = ({ widths }: PlacedCrib, { face }: Field): number =>
@@ -35,22 +35,22 @@ const contactWidth = ({ widths }: PlacedCrib, { face }: Field): number =>
 function shims(placed: PlacedCrib, field: Field, y: Height): readonly Item[] {
   const { crib, heightWithShims } = placed;
   if (crib.shims <= 0) return [];
-  const k = field.scale.perMetre;
+  const k = field.scale.perMeter;
   const wide = contactWidth(placed, field) * k;
-  const [x, top] = [field.centre - wide / 2, y(heightWithShims)];
+  const [x, top] = [field.center - wide / 2, y(heightWithShims)];
   return [rectangle('shims', 'pad', x, top, wide, crib.shims * k, 'light')];
 }
 
 function wedgeItems(placed: PlacedCrib, field: Field, y: Height): readonly Item[] {
   const { crib, gap, heightWithShims: stack, heightWithWedges } = placed;
   if (crib.wedges === undefined || gap === undefined || gap.low <= 0) return [];
-  const k = field.scale.perMetre;
+  const k = field.scale.perMeter;
   const closes = heightWithWedges !== undefined;
   const high = Math.min(gap.low, crib.wedges.travel.high);
   const axis = field.face === 'side' ? 'x' : 'y';
   const places = new Set(placed.contacts.map((c) => c[axis] - crib.at[axis]));
   return [...places].flatMap((place, i): readonly Item[] => {
-    const x = field.centre + (place - crib.timber.width / 2) * k;
+    const x = field.center + (place - crib.timber.width / 2) * k;
     const wide = crib.timber.width * k;
     return [
       rectangle(`wedge ${i}`, 'wedge', x, y(stack + high), wide, high * k, closes ? 'light' : 'none'),
@@ -64,19 +64,19 @@ function captured(placed: PlacedCrib, field: Field, y: Height): readonly Item[] 
   if (placed.captured === undefined) return [];
   const above = placed.captured.low - baseHeight(placed);
   if (above > field.high + 1e-6) return [];
-  const half = (placed.crib.timber.length / 2) * field.scale.perMetre + 5;
+  const half = (placed.crib.timber.length / 2) * field.scale.perMeter + 5;
   const level = y(above);
   const strokes = Math.floor((2 * half) / 4);
   return [
-    line('captured', 'vehicle', at(field.centre - half, level), at(field.centre + half, level), {
+    line('captured', 'vehicle', at(field.center - half, level), at(field.center + half, level), {
       width: 0.6,
     }),
     ...Array.from({ length: strokes }, (_, i) =>
       line(
         `captured ${i}`,
         'vehicle',
-        at(field.centre - half + i * 4, level),
-        at(field.centre - half + i * 4 + 2, level - 2),
+        at(field.center - half + i * 4, level),
+        at(field.center - half + i * 4 + 2, level - 2),
         { width: 0.15 },
       ),
     ),
@@ -87,10 +87,10 @@ function limitLine({ crib, height }: PlacedCrib, look: Look, field: Field, y: He
   const limit = look.support(crib.id)?.figures.heightLimit;
   if (limit?.value === undefined || field.face !== 'end') return [];
   const over = height > limit.value.low * (1 + 1e-9);
-  const half = (crib.timber.length / 2) * field.scale.perMetre;
+  const half = (crib.timber.length / 2) * field.scale.perMeter;
   const tone = over ? 'danger' : 'good';
   const words = `limit ${look.say.figure(limit)}`;
-  const [left, right] = [field.centre - half - 3, field.centre + half + 3];
+  const [left, right] = [field.center - half - 3, field.center + half + 3];
   if (limit.value.low > field.high + 1e-6) {
     // Higher than what is drawn: an arrow points up to it.
     const [x, level] = [right + 4, field.top + 1.5];

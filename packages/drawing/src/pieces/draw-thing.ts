@@ -1,6 +1,7 @@
 import { around, type Box, boundsOf, join } from '../scene/bounds.js';
 import { circle, group, line, polygon } from '../scene/draw.js';
-import type { Item, Point, Tone } from '../scene/scene.js';
+import type { Item, Point } from '../scene/scene.js';
+import type { Tone } from '../scene/tone.js';
 import { remembered } from '../sharing/remembered.js';
 import { outline, pointsOf } from '../space/project.js';
 import type { Solid } from '../space/solid.js';
@@ -97,7 +98,7 @@ function drawSolid(solid: Solid, placing: Placing, standing: Standing, { far, cl
         ? 'solid'
         : 'light';
   if (solid.kind === 'rod') {
-    const width = Math.max(solid.tone === 'tie' ? 0.55 : 0.9, solid.thickness * placing.scale.perMetre);
+    const width = Math.max(solid.tone === 'tie' ? 0.55 : 0.9, solid.thickness * placing.scale.perMeter);
     const dash = solid.tone === 'tie' && !faint ? ({ dash: 'chain' } as const) : broken;
     return line(solid.key, tone, placing.toSheet(solid.from), placing.toSheet(solid.to), {
       width: faint || solid.tone === 'tie' ? Math.min(width, 0.7) : Math.min(width, 2.6),
@@ -112,7 +113,7 @@ function drawSolid(solid: Solid, placing: Placing, standing: Standing, { far, cl
         solid.key,
         tone,
         from,
-        solid.radius * placing.scale.perMetre,
+        solid.radius * placing.scale.perMeter,
         far === true ? 'none' : 'light',
       );
   }

@@ -19,7 +19,7 @@ export interface ShownWay {
 /** How far past everything else a way out is followed, m. */
 const followed = 2.5;
 
-/** The ways out, each cut where it leaves the neighbourhood of vehicles and supports. */
+/** The ways out, each cut where it leaves the neighborhood of vehicles and supports. */
 export function shownWays(look: Look): readonly ShownWay[] {
   if (look.plan.egress.length === 0) return [];
   const reach = reachOfThings(look.things, fromAbove, [], 'bare');
@@ -65,7 +65,7 @@ export function egressItems(
 ): readonly Item[] {
   return ways.map(({ way, points: shown, goesOn }) => {
     const points = shown.map(toSheet);
-    const half = (way.width * scale.perMetre) / 2;
+    const half = (way.width * scale.perMeter) / 2;
     const edges = points.slice(1).flatMap((to, i): Item[] => {
       const from = points[i] ?? to;
       const long = Math.hypot(to.x - from.x, to.y - from.y) || 1;

@@ -14,7 +14,7 @@ import type { Point3 } from '../space/vector.js';
 import { headingOf } from '../views/heading-of.js';
 import type { Look } from '../views/look.js';
 import { describe } from '../words/describe.js';
-import { centres } from './centre-of-gravity.js';
+import { centers } from './center-of-gravity.js';
 import { drawThing } from './draw-thing.js';
 import { layoutLegend } from './layout-legend.js';
 import { levels } from './levels.js';
@@ -29,7 +29,7 @@ export interface Elevation {
   /** Most room that the drawing may take down the sheet, mm. */
   readonly high: number;
   /** Whether something stands behind the main body, so that it is drawn in broken lines. */
-  readonly far: (centre: Point3) => boolean;
+  readonly far: (center: Point3) => boolean;
   readonly stations: (look: Look, toSheet: (p: Point3) => Point) => readonly Station[];
   readonly front: 'left' | undefined;
 }
@@ -77,12 +77,12 @@ export function drawElevation(look: Look, e: Elevation): Scene {
     })),
     { at: box.right + 4, low: head.bottom + 2, high: bottom + 6 },
   );
-  const centre = centres(look, placing);
+  const center = centers(look, placing);
   const loads = loadArrows(look, placing);
   const fixed: readonly Item[] = [
     groundLine(box, ground),
     ...drawn.map((d) => d.item),
-    ...centre,
+    ...center,
     ...loads,
     ...(e.front === undefined
       ? [
@@ -102,7 +102,7 @@ export function drawElevation(look: Look, e: Elevation): Scene {
     area: { left: margin, top: head.bottom + 7, right: box.right + 3, bottom: bottom + 16 },
     taken: [
       ...textBoxes(fixed),
-      ...centre.map(boundsOf),
+      ...center.map(boundsOf),
       { left: box.left - 8, right: box.right + 8, top: ground - 0.3, bottom: ground + 0.6 },
     ],
     shapes: [

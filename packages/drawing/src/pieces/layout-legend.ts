@@ -20,7 +20,7 @@ export function layoutLegend(look: Look, loads: boolean): readonly LegendEntry[]
   if (plan.chocks.length > 0) put('wheel chock', { kind: 'fill', tone: 'chock', fill: 'solid' });
   if (plan.pads.length > 0) put('ground pad', { kind: 'fill', tone: 'pad', fill: 'light' });
   if (plan.egress.length > 0) put('way out', { kind: 'arrow', tone: 'egress' });
-  if (look.analysis.bodies.length > 0) put('centre of gravity, and where it may lie', { kind: 'centre' });
+  if (look.analysis.bodies.length > 0) put('center of gravity, and where it may lie', { kind: 'center' });
   if (loads) put('load on a contact, by area', { kind: 'fill', tone: 'load', fill: 'light' });
   if (look.choice.stage !== undefined) put('comes later', { kind: 'line', tone: 'ghost', dash: 'dashed' });
   const levels = new Set(

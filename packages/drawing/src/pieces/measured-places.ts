@@ -66,7 +66,7 @@ export const alongStations = (look: Look, toSheet: (p: Point3) => Point): readon
     ];
   });
 
-/** A distance off the centreline, with the rearmost of the supports that stand at it; m. */
+/** A distance off the centerline, with the rearmost of the supports that stand at it; m. */
 interface AcrossStation {
   readonly key: string;
   readonly across: number;
@@ -75,7 +75,7 @@ interface AcrossStation {
   readonly ref: Ref;
 }
 
-/** Distances off the centreline, to be placed by the view. */
+/** Distances off the centerline, to be placed by the view. */
 export const acrossStations = (look: Look): readonly AcrossStation[] =>
   shared(places(look), 'y').flatMap((list) => {
     const [first] = list;
@@ -92,8 +92,8 @@ export const acrossStations = (look: Look): readonly AcrossStation[] =>
         ];
   });
 
-/** Distances off the centreline, along the bottom of a view from behind. */
-export const offCentreStations = (look: Look, toSheet: (p: Point3) => Point): readonly Station[] =>
+/** Distances off the centerline, along the bottom of a view from behind. */
+export const offCenterStations = (look: Look, toSheet: (p: Point3) => Point): readonly Station[] =>
   acrossStations(look).map((s) => ({
     key: s.key,
     at: toSheet(at3(0, s.across, 0)).x,

@@ -18,7 +18,7 @@ export interface Placing {
   readonly frame: Frame | undefined;
 }
 
-/** Fits things into a field of the sheet at a standard scale, centred across, from `top` down. */
+/** Fits things into a field of the sheet at a standard scale, centerd across, from `top` down. */
 export function fit(
   things: readonly Thing[],
   looking: Looking,
@@ -30,7 +30,7 @@ export function fit(
   const world = reach.left > reach.right ? { left: 0, top: -1, right: 1, bottom: 0 } : reach;
   const size = { across: world.right - world.left, down: world.bottom - world.top };
   const scale = standardScale(size, { across: field.right - field.left, down: field.high }, display);
-  const k = scale.perMetre;
+  const k = scale.perMeter;
   const left = (field.left + field.right - size.across * k) / 2;
   const [ox, oy] = [left - world.left * k, field.top - world.top * k];
   return {

@@ -8,35 +8,35 @@ import type { Look } from '../views/look.js';
 export const radius = 48;
 
 /** The rose of a push from every side: how much it holds up to, beside what the policy asks, round the body. */
-export const pushRose = (push: PushResult, look: Look, centre: Point, asked: number): readonly Item[] => {
+export const pushRose = (push: PushResult, look: Look, center: Point, asked: number): readonly Item[] => {
   const most = Math.max(asked * 1.5, ...push.directions.map((d) => d.share.value?.low ?? 0)) || 1;
   return [
-    rose(push, centre, most, asked, look),
-    ...rings(centre, most, look),
-    asking(centre, asked, most, look),
-    outline(centre),
-    ...ways(centre),
+    rose(push, center, most, asked, look),
+    ...rings(center, most, look),
+    asking(center, asked, most, look),
+    outline(center),
+    ...ways(center),
   ];
 };
 
 /** Direction 0 pushes toward the rear (right on the sheet), a quarter turn toward the passenger side (up). */
-const spot = (centre: Point, angle: number, share: number, most: number): Point => {
+const spot = (center: Point, angle: number, share: number, most: number): Point => {
   const r = (radius * Math.max(0, share)) / most;
-  return at(centre.x + Math.cos(angle) * r, centre.y - Math.sin(angle) * r);
+  return at(center.x + Math.cos(angle) * r, center.y - Math.sin(angle) * r);
 };
 
 /** Steps that a reader can count by, in parts of the weight. */
 const steps = [0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10];
 
 /** Rings at round shares of the weight, each with its number half way between two pushes, clear of the marks. */
-function rings(centre: Point, most: number, look: Look): readonly Item[] {
+function rings(center: Point, most: number, look: Look): readonly Item[] {
   const step = steps.find((s) => most / s <= 5) ?? most / 4;
   const way = -Math.PI / 4 - Math.PI / 24;
   return Array.from({ length: Math.floor(most / step + 1e-9) }, (_, i) => {
     const share = step * (i + 1);
-    const end = spot(centre, way, share, most);
+    const end = spot(center, way, share, most);
     return [
-      circle(`ring ${share.toFixed(3)}`, 'faint', centre, (radius * share) / most, 'none'),
+      circle(`ring ${share.toFixed(3)}`, 'faint', center, (radius * share) / most, 'none'),
       text(
         `ring words ${share.toFixed(3)}`,
         at(end.x, end.y + 1),
@@ -52,22 +52,22 @@ function rings(centre: Point, most: number, look: Look): readonly Item[] {
   }).flat();
 }
 
-const asking = (centre: Point, asked: number, most: number, look: Look): Item =>
+const asking = (center: Point, asked: number, most: number, look: Look): Item =>
   group(
     'asked',
     [
       path(
         'ring',
         'danger',
-        Array.from({ length: 48 }, (_, i) => spot(centre, (i * Math.PI) / 24, asked, most)),
+        Array.from({ length: 48 }, (_, i) => spot(center, (i * Math.PI) / 24, asked, most)),
         { closed: true, width: 0.3 },
       ),
       ...Array.from({ length: 24 }, (_, i) =>
         line(
           `mark ${i}`,
           'danger',
-          spot(centre, (i * Math.PI) / 12, asked * 0.94, most),
-          spot(centre, (i * Math.PI) / 12, asked * 1.06, most),
+          spot(center, (i * Math.PI) / 12, asked * 0.94, most),
+          spot(center, (i * Math.PI) / 12, asked * 1.06, most),
         ),
       ),
     ],
@@ -77,19 +77,19 @@ const asking = (centre: Point, asked: number, most: number, look: Look): Item =>
     },
   );
 
-function rose(push: PushResult, centre: Point, most: number, asked: number, look: Look): Item {
-  const points = push.directions.map((d) => spot(centre, d.angle, d.share.value?.low ?? 0, most));
+function rose(push: PushResult, center: Point, most: number, asked: number, look: Look): Item {
+  const points = push.directions.map((d) => spot(center, d.angle, d.share.value?.low ?? 0, most));
   return group('rose', [
     path('outline', 'load', points, { closed: true, fill: 'light', width: 0.5 }),
     ...push.directions.map((d, i) => {
-      const tip = points[i] ?? centre;
+      const tip = points[i] ?? center;
       const low = d.share.value?.low;
       const less = low === undefined || low < asked * (1 - 1e-9);
       const gives = d.givesFirst === undefined ? '' : `, what gives first: ${d.givesFirst.how}`;
       return group(
         `direction ${i}`,
         [
-          line('spoke', 'load', centre, tip, { width: 0.15 }),
+          line('spoke', 'load', center, tip, { width: 0.15 }),
           less
             ? polygon(
                 'mark',
@@ -109,31 +109,31 @@ function rose(push: PushResult, centre: Point, most: number, asked: number, look
 }
 
 /** The body seen from above, its front to the left. */
-const outline = (centre: Point): Item =>
+const outline = (center: Point): Item =>
   polygon(
     'body',
     'vehicle',
     [
-      at(centre.x - 12, centre.y - 3),
-      at(centre.x + 12, centre.y - 3),
-      at(centre.x + 12, centre.y + 3),
-      at(centre.x - 12, centre.y + 3),
+      at(center.x - 12, center.y - 3),
+      at(center.x + 12, center.y - 3),
+      at(center.x + 12, center.y + 3),
+      at(center.x - 12, center.y + 3),
     ],
     'none',
   );
 
-const ways = (centre: Point): readonly Item[] => {
+const ways = (center: Point): readonly Item[] => {
   const far = radius + 4;
   return [
-    text('front', at(centre.x - far, centre.y + 1), 'toward the front', type.small, {
+    text('front', at(center.x - far, center.y + 1), 'toward the front', type.small, {
       anchor: 'end',
       turn: 0,
     }),
-    text('rear', at(centre.x + far, centre.y + 1), 'toward the rear', type.small),
-    text('passenger', at(centre.x, centre.y - far), 'toward the passenger side', type.small, {
+    text('rear', at(center.x + far, center.y + 1), 'toward the rear', type.small),
+    text('passenger', at(center.x, center.y - far), 'toward the passenger side', type.small, {
       anchor: 'middle',
     }),
-    text('driver', at(centre.x, centre.y + far + 2), 'toward the driver side', type.small, {
+    text('driver', at(center.x, center.y + far + 2), 'toward the driver side', type.small, {
       anchor: 'middle',
     }),
   ];

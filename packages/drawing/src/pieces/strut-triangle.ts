@@ -26,7 +26,7 @@ export function strutTriangle(
     { across: field.right - field.left - 80, down: 78 },
     look.plan.display,
   );
-  const k = scale.perMetre;
+  const k = scale.perMeter;
   const a = at(field.left + 34, field.top + 12 + rise * k);
   const b = at(a.x + run * k, a.y - rise * k);
   const angle = Math.max(0, placed.angle.low);

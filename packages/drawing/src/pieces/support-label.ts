@@ -11,11 +11,11 @@ import { useLimit } from './use-level.js';
  * most that any of them carries.
  */
 export function labelFor(thing: Thing, look: Look, box: Box, others: readonly Thing[] = []): Label {
-  const centre = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
+  const center = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
   const all = [thing, ...others];
   return {
     key: thing.id,
-    at: centre,
+    at: center,
     clear: { x: (box.right - box.left) / 2, y: (box.bottom - box.top) / 2 },
     name: listOf(all.map((t) => t.name)),
     beside: sizeOf(thing, look),

@@ -40,7 +40,7 @@ export function planMarks(look: Look, { box, toSheet }: Placing): readonly Item[
   const middle = toSheet(at3(0, look.plan.vehicles[0]?.at.y ?? 0, 0)).y;
   const left = box.left - 4;
   return [
-    line('centreline', 'dimension', at(left, middle), at(box.right + 4, middle), {
+    line('centerline', 'dimension', at(left, middle), at(box.right + 4, middle), {
       dash: 'chain',
       width: 0.15,
     }),

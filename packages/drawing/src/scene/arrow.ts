@@ -9,7 +9,7 @@ export function arrowHead(from: Point, tip: Point, length: number): readonly [Po
   return [tip, { x: bx - uy * half, y: by + ux * half }, { x: bx + uy * half, y: by - ux * half }];
 }
 
-/** A short slanted stroke across the end of a dimension line, as draughtsmen put it. */
+/** A short slanted stroke across the end of a dimension line, as drafters put it. */
 export function tick(end: Point, size: number): readonly [Point, Point] {
   const half = size / 2;
   return [

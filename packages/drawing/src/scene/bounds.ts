@@ -79,7 +79,7 @@ export function boundsOf(item: Item): Box {
     case 'path':
       return around(item.points);
     case 'circle':
-      return around([item.centre], item.radius);
+      return around([item.center], item.radius);
     case 'text':
       return textBox(item);
   }

@@ -1,5 +1,6 @@
 import type { Ref } from '@cribwright/engine';
-import type { Drag, Item, Point, Tone } from './scene.js';
+import type { Drag, Item, Point } from './scene.js';
+import type { Tone } from './tone.js';
 
 type Of<Kind extends Item['kind']> = Extract<Item, { kind: Kind }>;
 type LineOptions = Partial<Pick<Of<'line'>, 'width' | 'dash' | 'head'>>;
@@ -55,11 +56,11 @@ export const path = (
 export const circle = (
   key: string,
   tone: Tone,
-  centre: Point,
+  center: Point,
   radius: number,
   fill: Of<'circle'>['fill'],
   width?: number,
-): Item => ({ kind: 'circle', key, tone, centre, radius, fill, ...(width === undefined ? {} : { width }) });
+): Item => ({ kind: 'circle', key, tone, center, radius, fill, ...(width === undefined ? {} : { width }) });
 
 export const text = (
   key: string,

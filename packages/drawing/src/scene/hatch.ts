@@ -2,7 +2,7 @@ import type { Point } from './scene.js';
 
 /**
  * The lines of a hatch at 45 degrees inside a shape, `spacing` apart. They stand on one grid for the whole sheet,
- * so that neighbouring shapes are hatched alike. Even-odd rule; the shape may bulge inward.
+ * so that neighboring shapes are hatched alike. Even-odd rule; the shape may bulge inward.
  */
 export function hatchLines(
   shape: readonly Point[],

@@ -1,5 +1,6 @@
 import type { Ref } from '@cribwright/engine';
 import type { Solid } from '../space/solid.js';
+import type { Tone } from './tone.js';
 
 /** Names one way of looking at a plan. A view is one file in `views/`. */
 export type ViewId =
@@ -72,31 +73,6 @@ export interface Point {
   readonly y: number;
 }
 
-/** How a shape is meant, never what colour it has. The theme decides that. */
-export type Tone =
-  | 'ground'
-  | 'vehicle'
-  | 'part'
-  | 'timber'
-  | 'timber end'
-  | 'wedge'
-  | 'strut'
-  | 'tie'
-  | 'chock'
-  | 'pad'
-  | 'egress'
-  | 'cargo'
-  | 'dimension'
-  | 'label'
-  | 'faint'
-  | 'load'
-  | 'good'
-  | 'warning'
-  | 'danger'
-  | 'note'
-  | 'ghost'
-  | 'scale';
-
 export type Item =
   | {
       readonly kind: 'group';
@@ -143,7 +119,7 @@ export type Item =
       readonly kind: 'circle';
       readonly key: string;
       readonly tone: Tone;
-      readonly centre: Point;
+      readonly center: Point;
       readonly radius: number;
       readonly fill: 'solid' | 'light' | 'hatch' | 'none';
       readonly width?: number;
@@ -164,7 +140,7 @@ export type Item =
 /** A handle: dragging it proposes new values for properties of an element, snapped as said. */
 export interface Drag {
   readonly element: string;
-  readonly moves: 'centre' | 'foot' | 'head' | 'vehicle';
+  readonly moves: 'center' | 'foot' | 'head' | 'vehicle';
   readonly axes: readonly ('x' | 'y' | 'z')[];
   /** Values, in plan metres, that attract the drag. */
   readonly snaps: Readonly<Partial<Record<'x' | 'y' | 'z', readonly number[]>>>;

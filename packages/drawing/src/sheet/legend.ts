@@ -1,5 +1,6 @@
 import { at, group, line, path, polygon, rectangle, text } from '../scene/draw.js';
-import type { Item, Tone } from '../scene/scene.js';
+import type { Item } from '../scene/scene.js';
+import type { Tone } from '../scene/tone.js';
 import { textWidth } from '../text/font-metrics.js';
 import { leading, type } from './sizes.js';
 
@@ -11,7 +12,7 @@ export interface LegendEntry {
     | { readonly kind: 'line'; readonly tone: Tone; readonly dash?: 'dashed' | 'dotted' | 'chain' }
     | { readonly kind: 'arrow'; readonly tone: Tone }
     | { readonly kind: 'badge'; readonly level: 'danger' | 'warning' | 'note' }
-    | { readonly kind: 'centre' };
+    | { readonly kind: 'center' };
 }
 
 const signWidth = 6;
@@ -50,14 +51,14 @@ function sign(s: LegendEntry['sign'], x: number, middle: number): readonly Item[
       return [line('sign', s.tone, at(x, middle), at(x + signWidth, middle), { head: 'arrow' })];
     case 'badge':
       return badge('sign', s.level, x + signWidth / 2, middle, 3);
-    case 'centre':
-      return centreMark('sign', x + signWidth / 2, middle, 1.5);
+    case 'center':
+      return centerMark('sign', x + signWidth / 2, middle, 1.5);
   }
 }
 
 /**
  * The sign of a finding: a triangle for danger, a diamond for a warning, a round one for a note; told apart by
- * shape and letter, not only by colour.
+ * shape and letter, not only by color.
  */
 export function badge(
   key: string,
@@ -82,7 +83,7 @@ export function badge(
             kind: 'circle',
             key: `${key} shape`,
             tone: level,
-            centre: at(x, y),
+            center: at(x, y),
             radius: h * 0.85,
             fill: 'light',
           } as const);
@@ -97,8 +98,8 @@ export function badge(
   ];
 }
 
-/** The sign of a centre of gravity: a circle, two of its quarters filled. */
-export function centreMark(key: string, x: number, y: number, radius: number): readonly Item[] {
+/** The sign of a center of gravity: a circle, two of its quarters filled. */
+export function centerMark(key: string, x: number, y: number, radius: number): readonly Item[] {
   const quarter = (from: number): Item => {
     const arc = [0, 1, 2, 3, 4].map((i) => {
       const a = from + (i * Math.PI) / 8;
@@ -115,7 +116,7 @@ export function centreMark(key: string, x: number, y: number, radius: number): r
       kind: 'circle',
       key: `${key} ring`,
       tone: 'scale',
-      centre: at(x, y),
+      center: at(x, y),
       radius,
       fill: 'light',
       width: 0.3,

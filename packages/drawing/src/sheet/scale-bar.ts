@@ -14,8 +14,8 @@ export function scaleBar(
   y: number,
 ): { readonly items: readonly Item[]; readonly left: number } {
   const unit = display === 'us' ? foot : 1;
-  const piece = [...steps].reverse().find((s) => s * unit * scale.perMetre * 4 <= 48) ?? steps[0] ?? 0.1;
-  const wide = piece * unit * scale.perMetre;
+  const piece = [...steps].reverse().find((s) => s * unit * scale.perMeter * 4 <= 48) ?? steps[0] ?? 0.1;
+  const wide = piece * unit * scale.perMeter;
   const left = right - wide * 4 - 8;
   const high = 1.5;
   const blocks = [0, 1, 2, 3].map((i) =>

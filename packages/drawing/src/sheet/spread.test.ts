@@ -15,7 +15,7 @@ it('leaves labels where they wish, where they do not touch', () => {
   ).toEqual([10, 30]);
 });
 
-it('shares the move between neighbours that press on each other', () => {
+it('shares the move between neighbors that press on each other', () => {
   expect(
     spread(
       [

@@ -8,7 +8,7 @@ export interface Wish {
  * Moves labels apart along a line, as little as possible, keeping their order: none overlap and all stay between
  * `low` and `high`. `undefined` where there is not room enough.
  *
- * Neighbours that press on each other are pooled and stand about the mean of what they wish (least squares).
+ * Neighbors that press on each other are pooled and stand about the mean of what they wish (least squares).
  */
 export function spread(wishes: readonly Wish[], low: number, high: number): readonly number[] | undefined {
   const total = wishes.reduce((sum, w) => sum + w.room, 0);

@@ -4,7 +4,7 @@ import { standardScale } from './standard-scale.js';
 it('takes the largest scale that fits both ways', () => {
   const scale = standardScale({ across: 16.15, down: 4 }, { across: 180, down: 100 }, 'us');
   expect(scale.words).toBe('1/8 in = 1 ft (1 : 96)');
-  expect(16.15 * scale.perMetre).toBeLessThanOrEqual(180);
+  expect(16.15 * scale.perMeter).toBeLessThanOrEqual(180);
   expect(standardScale({ across: 16.15, down: 4 }, { across: 180, down: 100 }, 'si').ratio).toBe(100);
 });
 
@@ -24,5 +24,5 @@ it.each([
 
 it('still has a scale for a site that no rule covers', () => {
   const scale = standardScale({ across: 5_000_000, down: 10 }, { across: 200, down: 100 }, 'si');
-  expect(5_000_000 * scale.perMetre).toBeLessThanOrEqual(200 + 1e-9);
+  expect(5_000_000 * scale.perMeter).toBeLessThanOrEqual(200 + 1e-9);
 });

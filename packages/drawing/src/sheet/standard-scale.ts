@@ -1,9 +1,9 @@
-/** A scale that a draughtsman's rule has. */
+/** A scale that a drafter's rule has. */
 export interface Scale {
   /** One on the sheet stands for this many in the world. */
   readonly ratio: number;
   /** mm on the sheet for each m. */
-  readonly perMetre: number;
+  readonly perMeter: number;
   readonly words: string;
 }
 
@@ -33,7 +33,7 @@ const si = [
   2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 125, 150, 200, 250, 300, 400, 500, 1000, 2000, 5000, 10000,
 ];
 
-/** The largest standard scale at which `size` metres fit into `room` millimetres, both ways. */
+/** The largest standard scale at which `size` meters fit into `room` millimeters, both ways. */
 export function standardScale(
   size: { readonly across: number; readonly down: number },
   room: { readonly across: number; readonly down: number },
@@ -45,7 +45,7 @@ export function standardScale(
   const [ratio, words] = list.find(([r]) => r >= needed) ?? [Math.ceil(needed / 1000) * 1000, ''];
   return {
     ratio,
-    perMetre: 1000 / ratio,
+    perMeter: 1000 / ratio,
     words: words === '' ? `1 : ${ratio}` : `${words} (1 : ${ratio})`,
   };
 }

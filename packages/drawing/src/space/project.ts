@@ -64,8 +64,8 @@ export function reachOf(
 type Cylinder = Extract<Solid, { kind: 'cylinder' }>;
 const sides = 24;
 
-/** A circle about `centre`, square to the cylinder's axis. */
-export function ring(centre: Point3, { from, to, radius }: Cylinder): readonly Point3[] {
+/** A circle about `center`, square to the cylinder's axis. */
+export function ring(center: Point3, { from, to, radius }: Cylinder): readonly Point3[] {
   const [ax, ay, az] = [to.x - from.x, to.y - from.y, to.z - from.z];
   const long = Math.hypot(ax, ay, az) || 1;
   const n = { x: ax / long, y: ay / long, z: az / long };
@@ -76,9 +76,9 @@ export function ring(centre: Point3, { from, to, radius }: Cylinder): readonly P
     const angle = (2 * Math.PI * i) / sides;
     const [c, s] = [Math.cos(angle) * radius, Math.sin(angle) * radius];
     return {
-      x: centre.x + u.x * c + v.x * s,
-      y: centre.y + u.y * c + v.y * s,
-      z: centre.z + u.z * c + v.z * s,
+      x: center.x + u.x * c + v.x * s,
+      y: center.y + u.y * c + v.y * s,
+      z: center.z + u.z * c + v.z * s,
     };
   });
 }

@@ -65,7 +65,7 @@ function workOut(plan: Plan): readonly Thing[] {
     ...plan.chocks.map((c) => thingOf(c, around, () => made(c, 'chock', chockSolids(c, plan)))),
     ...plan.cribs.map((c, i) =>
       thingOf(c, around, () =>
-        made(c, 'crib', solidsOf(placed.cribs.all[i], cribSolids), drag(c.id, 'centre', c.at)),
+        made(c, 'crib', solidsOf(placed.cribs.all[i], cribSolids), drag(c.id, 'center', c.at)),
       ),
     ),
     ...plan.stepChocks.map((c, i) =>
@@ -74,7 +74,7 @@ function workOut(plan: Plan): readonly Thing[] {
           c,
           'step chock',
           solidsOf(placed.stepChocks.all[i], stepChockSolids),
-          drag(c.id, 'centre', c.at),
+          drag(c.id, 'center', c.at),
         ),
       ),
     ),

@@ -1,4 +1,4 @@
-import type { Tone } from '../scene/scene.js';
+import type { Tone } from '../scene/tone.js';
 
 /** What one tone looks like: its line, and its fill where the shape is filled solid or lightly. */
 export interface Ink {
@@ -86,7 +86,7 @@ const contrast = (
   quiet: string,
 ): Palette => {
   const plain = ink(line, line, paper);
-  const one = (colour: string): Ink => ink(colour, colour, paper);
+  const one = (color: string): Ink => ink(color, color, paper);
   return {
     name,
     paper,

@@ -1,6 +1,7 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 import { Component, type JSX } from 'preact';
-import type { Item, Scene, Tone } from '../scene/scene.js';
+import type { Item, Scene } from '../scene/scene.js';
+import type { Tone } from '../scene/tone.js';
 import { walk } from '../scene/walk.js';
 import { fixed } from './fixed.js';
 import { hatchSpacing } from './line-weights.js';
@@ -13,7 +14,7 @@ const objectRole: object = { role: 'graphics-object' };
 
 /**
  * A scene as SVG. The panel, the command line and the exports all draw through this one description, so a
- * drawing is the same, byte for byte, wherever it is made. Colours come from a style sheet.
+ * drawing is the same, byte for byte, wherever it is made. Colors come from a style sheet.
  */
 export function SceneSvg({ scene, css }: { readonly scene: Scene; readonly css?: string }): JSX.Element {
   const prefix = scene.choice.view.replaceAll(' ', '-');

@@ -31,8 +31,8 @@ export function ShapeView({ item, prefix }: { readonly item: Shape; readonly pre
       return (
         <circle
           class={shapeClass(item)}
-          cx={fixed(item.centre.x)}
-          cy={fixed(item.centre.y)}
+          cx={fixed(item.center.x)}
+          cy={fixed(item.center.y)}
           r={fixed(item.radius)}
           {...filled(item, prefix)}
           {...stroked(item)}

@@ -1,4 +1,4 @@
-import type { Tone } from '../scene/scene.js';
+import type { Tone } from '../scene/tone.js';
 import { lineWeights } from './line-weights.js';
 import type { Palette } from './palette.js';
 
@@ -32,7 +32,7 @@ const rules = (paper: string, ink: (tone: Tone, part: 'line' | 'solid' | 'light'
   ].join('\n');
 };
 
-/** The rules of one palette with its colours written out, for a drawing that stands alone. */
+/** The rules of one palette with its colors written out, for a drawing that stands alone. */
 export const styleSheet = (palette: Palette): string =>
   rules(palette.paper, (tone, part) => palette.inks[tone][part]);
 

@@ -50,7 +50,7 @@ describe('a drawing as SVG', () => {
   it('has no number that is not one, and no -0', () => {
     expect(svg).not.toMatch(/NaN|Infinity|"-0"|undefined/);
   });
-  it('gives the same bytes each time, and other colours only in its style', () => {
+  it('gives the same bytes each time, and other colors only in its style', () => {
     expect(svgOf(scene)).toBe(svg);
     const bare = (text: string) => text.replace(/<style>.*<\/style>/s, '');
     for (const { name } of palettes) expect(bare(svgOf(scene, name))).toBe(bare(svg));

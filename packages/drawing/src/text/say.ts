@@ -4,9 +4,9 @@ import { show, showRange } from '@cribwright/units';
 /** How numbers are said on one plan's drawings: in the reader's units, never rounded toward danger. */
 export interface Say {
   /** A place or a size along the vehicle: `24 ft 6 in`, `7.47 m`. */
-  readonly long: (metres: number) => string;
+  readonly long: (meters: number) => string;
   /** A size at hand: `38.5 in`, `978 mm`. */
-  readonly short: (metres: number, rounding?: Figure['rounding']) => string;
+  readonly short: (meters: number, rounding?: Figure['rounding']) => string;
   readonly force: (newtons: Interval, rounding?: Figure['rounding']) => string;
   readonly ratio: (value: number) => string;
   readonly angle: (radians: number) => string;

@@ -38,7 +38,7 @@ export const view: View = {
     );
     const top = head.bottom + 12;
     const elevations = (['side', 'end'] as const).map((face, i) =>
-      cribElevation(placed, look, { face, scale, top, centre: margin + 40 + i * 66, high }),
+      cribElevation(placed, look, { face, scale, top, center: margin + 40 + i * 66, high }),
     );
     const bottoms = elevations.map((e) => e.bottom);
     const build = courseBuild(placed, {

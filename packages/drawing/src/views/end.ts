@@ -1,5 +1,5 @@
 import { drawElevation } from '../pieces/elevation.js';
-import { offCentreStations } from '../pieces/measured-places.js';
+import { offCenterStations } from '../pieces/measured-places.js';
 import { fromBehind } from '../space/project.js';
 import type { View } from './view.js';
 
@@ -16,7 +16,7 @@ export const view: View = {
       looking: fromBehind,
       high: 120,
       far: () => false,
-      stations: offCentreStations,
+      stations: offCenterStations,
       front: undefined,
     }),
 };

@@ -17,14 +17,14 @@ it('puts each crib where the plan says, by the frame that drags use', () => {
   }
 });
 
-it('measures the main vehicle, and supports from its front and centreline', () => {
+it('measures the main vehicle, and supports from its front and centerline', () => {
   expect(words('length')).toEqual(['53 ft']);
   expect(words()).toEqual(expect.arrayContaining(['A, B: 19 ft 6 in', 'S1, S3: driver side 7 ft 3 in']));
   expect(words()).toContain('FRONT');
 });
 
 it('lets cribs, strut feet and the other vehicle be dragged, and says why the main one not', () => {
-  expect(group('crib/A').drag).toMatchObject({ moves: 'centre', from: plan.cribs[0]?.at });
+  expect(group('crib/A').drag).toMatchObject({ moves: 'center', from: plan.cribs[0]?.at });
   expect(group('strut/S1').drag).toMatchObject({ moves: 'foot' });
   expect(group('vehicle/car').drag?.fixed).toBeUndefined();
   expect(group('vehicle/trailer').drag?.fixed).toContain('measured from');

@@ -1,7 +1,7 @@
 import { placeLabels } from '../labels/place-labels.js';
 import { shapeBoxes, textBoxes, thinLines } from '../labels/surroundings.js';
 import { withoutRoom } from '../labels/without-room.js';
-import { centres } from '../pieces/centre-of-gravity.js';
+import { centers } from '../pieces/center-of-gravity.js';
 import { drawThing } from '../pieces/draw-thing.js';
 import { egressItems, shownWays } from '../pieces/egress.js';
 import { layoutLegend } from '../pieces/layout-legend.js';
@@ -86,7 +86,7 @@ export const view: View = {
               -(toSheet(at3(0, main.at.y + main.width / 2, 0)).y - box.top) - 21,
             ),
           ];
-    const centre = centres(look, placing);
+    const center = centers(look, placing);
     const loads = loadMarks(look, placing);
     // From the support out to its distance: under the bodies, so that it is seen where nothing is in the way.
     const reaches = across.map((s) => {
@@ -97,7 +97,7 @@ export const view: View = {
       ...reaches,
       ...egressItems(look, placing, ways),
       ...drawn.map((d) => d.item),
-      ...centre,
+      ...center,
       ...loads,
       ...length,
       ...marks,
@@ -112,7 +112,7 @@ export const view: View = {
       })),
       {
         area: { left: margin, top: box.top - 20, right: box.right + 3, bottom: box.bottom + 16 },
-        taken: [...textBoxes(fixed), ...centre.map(boundsOf)],
+        taken: [...textBoxes(fixed), ...center.map(boundsOf)],
         shapes: [
           ...drawn.flatMap((d) => (d.thing.kind === 'vehicle' ? [] : shapeBoxes(d.item, d.thing.kind))),
           ...loads.map(boundsOf),

@@ -23,15 +23,15 @@ export const view: View = {
     if (push === undefined) throw new Error('the push was not worked out');
     const title = headingOf(look, 'A push from every side');
     const head = heading(title);
-    const centre = at(margin + radius + 24, head.bottom + radius + 12);
+    const center = at(margin + radius + 24, head.bottom + radius + 12);
     const asked = askedShare(look);
     const numbers = facts(push, look, margin + 2 * radius + 52, head.bottom + 8);
     return sheet({
       choice: look.choice,
       heading: title,
       words: words(push, look),
-      body: [...pushRose(push, look, centre, asked), ...numbers.items],
-      bottom: Math.max(centre.y + radius + 12, numbers.bottom),
+      body: [...pushRose(push, look, center, asked), ...numbers.items],
+      bottom: Math.max(center.y + radius + 12, numbers.bottom),
       legend: [
         {
           words: 'holds up to this share of the weight',

@@ -15,7 +15,7 @@ export const view: View = {
       title: 'Side elevation, from the driver side',
       looking: fromDriverSide,
       high: 105,
-      far: (centre) => centre.y > 0.05,
+      far: (center) => center.y > 0.05,
       stations: alongStations,
       front: 'left',
     }),

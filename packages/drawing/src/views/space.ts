@@ -87,7 +87,7 @@ export const view: View = {
         things: look.things.map((t) => ({
           ref: t.ref,
           name: nameOf(t, look),
-          ...labelled(t, look),
+          ...labeled(t, look),
           standing: look.standing(t.id),
           solids: t.solids,
         })),
@@ -96,7 +96,7 @@ export const view: View = {
   },
 };
 
-const labelled = (thing: Thing, look: Look) => {
+const labeled = (thing: Thing, look: Look) => {
   const { badge } = labelFor(thing, look, around([{ x: 0, y: 0 }]));
   return {
     ...(thing.kind === 'pad' || thing.kind === 'chock' ? {} : { label: shortName(thing.name) }),
@@ -119,8 +119,8 @@ const cornerFront = (x: number, y: number): readonly Item[] => {
 function rank(thing: Thing, look: Look): number {
   const main = look.plan.vehicles[0];
   if (main === undefined || thing.id === main.id) return 1;
-  const centre = middleOf(thing);
-  return centre.y > main.at.y + 0.05 ? 0 : 2;
+  const center = middleOf(thing);
+  return center.y > main.at.y + 0.05 ? 0 : 2;
 }
 
 /** What lies wholly under a body's floor is drawn before the body. */

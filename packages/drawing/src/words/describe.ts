@@ -48,6 +48,6 @@ function loads(look: Look): readonly string[] {
   ];
 }
 
-/** Which side of the centreline, and how far. */
-export const sideWords = (y: number, long: (metres: number) => string): string =>
-  Math.abs(y) < 0.0005 ? 'on the centreline' : `${y < 0 ? 'driver' : 'passenger'} side ${long(Math.abs(y))}`;
+/** Which side of the centerline, and how far. */
+export const sideWords = (y: number, long: (meters: number) => string): string =>
+  Math.abs(y) < 0.0005 ? 'on the centerline' : `${y < 0 ? 'driver' : 'passenger'} side ${long(Math.abs(y))}`;

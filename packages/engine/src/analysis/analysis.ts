@@ -28,7 +28,7 @@ export interface BodyResult {
   readonly vehicle: ElementId;
   readonly name: string;
   readonly weight: Figure;
-  readonly centre: {
+  readonly center: {
     readonly x: Figure;
     readonly y: Figure;
     readonly z: Figure;
@@ -77,13 +77,13 @@ export interface LoadCase {
 
 /** One corner of the ranges worked out in steps. One for each group of bodies that hang together. */
 export interface PaperTrail {
-  /** `trailer heaviest, centre farthest to its rear`. Empty where nothing is a range. */
+  /** `trailer heaviest, center farthest to its rear`. Empty where nothing is a range. */
   readonly corner: string;
   /** How each body settles: at its front, at its rear, and how much more at its passenger side. */
   readonly settling: readonly Figure[];
   /** By the id of the reaction. */
   readonly loads: Readonly<Record<string, Figure>>;
-  /** The loads add up to the weight, and their middle is the centre of gravity. */
+  /** The loads add up to the weight, and their middle is the center of gravity. */
   readonly checks: readonly Figure[];
 }
 

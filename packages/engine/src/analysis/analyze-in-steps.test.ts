@@ -6,7 +6,7 @@ it.each([
   ['a sound plan', truckOnCar],
   [
     'a plan of which the push cannot be known',
-    planOf({ vehicles: [{ ...vanTrailer, emptyCentreHeight: undefined }] }),
+    planOf({ vehicles: [{ ...vanTrailer, emptyCenterHeight: undefined }] }),
   ],
 ])('comes to the same as in one go: %s', (_, plan) => {
   for (const push of [true, false]) {

@@ -1,7 +1,7 @@
 import type { Workings } from '../workings/workings.js';
 import type { BodyResult } from './analysis.js';
 
-/** Weight and centre of every vehicle, cargo included. */
+/** Weight and center of every vehicle, cargo included. */
 export const bodyResults = (w: Workings): readonly BodyResult[] =>
   w.plan.vehicles.flatMap((vehicle) => {
     const mass = w.masses().get(vehicle.id);
@@ -12,7 +12,7 @@ export const bodyResults = (w: Workings): readonly BodyResult[] =>
             vehicle: vehicle.id,
             name: vehicle.name,
             weight: mass.weight,
-            centre: { x: mass.x, y: mass.y, z: mass.z },
+            center: { x: mass.x, y: mass.y, z: mass.z },
           },
         ];
   });

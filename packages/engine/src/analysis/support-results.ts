@@ -9,7 +9,8 @@ import type { Finding, Severity } from '../finding/finding.js';
 import type { ElementId } from '../model/ref.js';
 import { strutUse } from '../strut/strut-use.js';
 import type { StrutWorking } from '../strut/strut-working.js';
-import { type TieWorking, tieUse } from '../strut/tie-working.js';
+import { tieUse } from '../strut/tie-use.js';
+import type { TieWorking } from '../strut/tie-working.js';
 import type { Workings } from '../workings/workings.js';
 import type { SupportResult } from './analysis.js';
 

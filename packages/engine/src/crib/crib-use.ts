@@ -2,7 +2,7 @@ import { computed, given } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { over } from '../figure/interval-math.js';
 import { type Display, force, share } from '../figure/units-of.js';
-import type { Workings } from '../workings/workings.js';
+import type { LoadWorkings } from '../workings/load-workings.js';
 import type { CribWorking } from './crib-working.js';
 
 /** A load beside its capacity. */
@@ -28,7 +28,7 @@ export const unknownLoad = (display: Display): Figure =>
 /** What each contact of a crib carries, and the crib as a whole. */
 export function cribUse(
   c: CribWorking,
-  w: Workings,
+  w: LoadWorkings,
 ): { readonly whole: Use; readonly contacts: readonly (Use | undefined)[] } {
   const { display } = w.plan;
   const loads = w.loads();

@@ -3,13 +3,13 @@ import type { Figure } from '../figure/figure.js';
 import { over } from '../figure/interval-math.js';
 import { length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
-import type { Workings } from '../workings/workings.js';
+import type { LoadWorkings } from '../workings/load-workings.js';
 import { cribUse } from './crib-use.js';
 import type { CribWorking } from './crib-working.js';
 import { crossingStiffness } from './stiffness.js';
 
 /** How far the crib squeezes down under its most loaded contact. `undefined` where no contact is loaded. */
-export function crushing(c: CribWorking, w: Workings): Figure | undefined {
+export function crushing(c: CribWorking, w: LoadWorkings): Figure | undefined {
   const { crib } = c;
   const loads = cribUse(c, w).contacts.flatMap((u) => (u === undefined ? [] : [u.load]));
   const load = loads.reduce<Figure | undefined>(

@@ -6,7 +6,7 @@ import { check } from '../testing/check.js';
 import { foot, inch, lb, planOf, sedan } from '../testing/sample-plans.js';
 import { workingsOf } from '../workings/workings.js';
 
-/** The car's sills: 8 in up, 2.5 ft off its centreline, which lies at 25 ft. */
+/** The car's sills: 8 in up, 2.5 ft off its centerline, which lies at 25 ft. */
 const chock = (change: Partial<StepChock> = {}): StepChock => ({
   kind: 'step chock',
   id: 'step chock/Z',

@@ -21,7 +21,7 @@ const head =
 
 /** Heads of figures, one for each kind of number a plan shows. */
 export const length = head('length', (d) => usualUnit('length', d));
-/** A place along a vehicle: `26 ft 6 in`, or metres. */
+/** A place along a vehicle: `26 ft 6 in`, or meters. */
 export const place = head('length', (d) => (d === 'us' ? 'ft in' : 'm'));
 export const force = head('force', (d) => usualUnit('force', d));
 export const angle = head('angle', (d) => usualUnit('angle', d));

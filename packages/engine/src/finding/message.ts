@@ -14,7 +14,7 @@ export interface Message {
 }
 
 /**
- * A table of messages: each line's words with its holes in braces. A call with a hole missing or misspelt
+ * A table of messages: each line's words with its holes in braces. A call with a hole missing or misspelled
  * does not compile.
  */
 export function messages<const Table extends Readonly<Record<string, string>>>(prefix: string, table: Table) {

@@ -9,20 +9,20 @@ import { exactly } from '../model/interval.js';
 import type { Pad } from '../model/support.js';
 import type { StrutWorking } from '../strut/strut-working.js';
 import { sizeSource } from '../timber/size-source.js';
-import type { Workings } from '../workings/workings.js';
+import type { LoadWorkings } from '../workings/load-workings.js';
 
 /**
  * What the ground takes under each base and foot: pressure = load ÷ bearing area. An open base bears on its
  * timbers, a solid one on its outline, a pad on its own. Load spreads no wider than what lies on the ground.
  */
-export function groundResults(w: Workings): readonly GroundResult[] {
+export function groundResults(w: LoadWorkings): readonly GroundResult[] {
   return [
     ...w.cribs().flatMap((c) => cribOnGround(c, w) ?? []),
     ...w.struts().map((s) => footOnGround(s, w)),
   ];
 }
 
-function cribOnGround(c: CribWorking, w: Workings): GroundResult | undefined {
+function cribOnGround(c: CribWorking, w: LoadWorkings): GroundResult | undefined {
   const { crib } = c;
   if (crib.standsOn.kind === 'vehicle') return undefined;
   const { display } = w.plan;
@@ -73,7 +73,7 @@ function padArea(pad: Pad, display: Display): Figure {
   );
 }
 
-function footOnGround(s: StrutWorking, w: Workings): GroundResult {
+function footOnGround(s: StrutWorking, w: LoadWorkings): GroundResult {
   const { display } = w.plan;
   const along = w.loads().get(s.strut.id)?.load ?? unknownLoad(display);
   const steepest = s.angle.value?.high;
@@ -104,7 +104,7 @@ const footArea = ({ strut: { gear } }: StrutWorking) =>
       ? undefined
       : exactly(gear.footArea);
 
-function result(element: string, load: Figure, bearing: Figure, w: Workings): GroundResult {
+function result(element: string, load: Figure, bearing: Figure, w: LoadWorkings): GroundResult {
   const { display, ground } = w.plan;
   const { surface } = ground;
   const allowable = given(

@@ -4,20 +4,20 @@ import { type Display, force, length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { ElementId } from '../model/ref.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import type { Component, JointCorner } from './components.js';
 
-/** A place or a length in feet and tenths, or metres: to be multiplied by hand. */
-export const feet = (display: Display, key: string, label: string, metres: number): Figure =>
+/** A place or a length in feet and tenths, or meters: to be multiplied by hand. */
+export const feet = (display: Display, key: string, label: string, meters: number): Figure =>
   measured(
     { ...length(display, key, label, 'nearest'), unit: display === 'us' ? 'ft' : 'm' },
-    exactly(metres),
+    exactly(meters),
     'measured in the plan',
   );
 
-/** The loads under a body, less those on it, add up to its weight; and their middle is its centre of gravity. */
+/** The loads under a body, less those on it, add up to its weight; and their middle is its center of gravity. */
 export function bodyChecks(
-  w: Workings,
+  w: SupportWorkings,
   { component, corner }: { readonly component: Component; readonly corner: JointCorner },
   body: ElementId,
   index: number,
@@ -61,10 +61,10 @@ export function bodyChecks(
   };
   return [
     sum,
-    middle('x', `middle of these loads, back: the centre of gravity of the ${found.name}`),
+    middle('x', `middle of these loads, back: the center of gravity of the ${found.name}`),
     middle(
       'y',
-      `middle of these loads, toward the passenger side: the centre of gravity of the ${found.name}`,
+      `middle of these loads, toward the passenger side: the center of gravity of the ${found.name}`,
     ),
   ];
 }

@@ -52,7 +52,7 @@ export const noHints = (stages: readonly StageOfPoints[]): readonly StageHints[]
  * Builds a component stage by stage at one corner of its ranges, and at each stage takes away one loss at a time.
  *
  * What carried the load before a support was placed goes on carrying it: a support starts at its preload, and
- * takes its share only of what changes afterwards.
+ * takes its share only of what changes afterward.
  */
 export function buildCorner(
   scaled: ScaledSystem,

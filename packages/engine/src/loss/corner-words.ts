@@ -5,7 +5,7 @@ interface Bodies {
   readonly component: Component;
 }
 
-/** The corner of the ranges in words: `trailer heaviest, centre farthest to its front`. */
+/** The corner of the ranges in words: `trailer heaviest, center farthest to its front`. */
 export const cornerWords = (part: Bodies, corner: JointCorner): string =>
   rangeWords(part, cornerPlace(corner, part.component.bodies));
 

@@ -27,7 +27,7 @@ export function restingSystems(plan: Plan): readonly RestingSystem[] {
     }));
 }
 
-/** The same, to be pushed at the centre of the first body. */
+/** The same, to be pushed at the center of the first body. */
 export function pushSystems(plan: Plan): readonly { readonly system: PushSystem; readonly push: Push }[] {
   const w = workingsOf(plan);
   const resting = w.resting();
@@ -40,6 +40,6 @@ export function pushSystems(plan: Plan): readonly { readonly system: PushSystem;
     const [body] = system.bodies;
     return body === undefined
       ? []
-      : [{ system, push: { body: body.id, at: body.centre, direction: { x: 1, y: 0, z: 0 } } }];
+      : [{ system, push: { body: body.id, at: body.center, direction: { x: 1, y: 0, z: 0 } } }];
   });
 }

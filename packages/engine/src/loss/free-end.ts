@@ -14,7 +14,7 @@ export interface FreeEnd {
 
 /**
  * Which end of which body falls. Several may move together: the one named is the one whose own supports do not
- * reach round its centre of gravity, else the lowest, else the one whose weight drives the fall.
+ * reach round its center of gravity, else the lowest, else the one whose weight drives the fall.
  *
  * @param there which of the component's points are left.
  */
@@ -29,16 +29,16 @@ export function freeEnd(
   const falling = motions.flatMap((motion) => {
     const index = bodies.findIndex((b) => b.id === motion.body);
     const body = bodies[index];
-    const centre = body?.corners[corner[index] ?? 0];
-    if (body === undefined || centre === undefined) return [];
+    const center = body?.corners[corner[index] ?? 0];
+    if (body === undefined || center === undefined) return [];
     const own = points.filter((p, i) => there[i] === true && p.upper === body.id).map((p) => p.at);
     return [
       {
         motion,
         body,
         carried: points.some((p, i) => there[i] === true && p.upper === body.id && moving.has(p.lower)),
-        held: insideBy(supportPolygon(own), centre) >= 0,
-        work: centre.weight * sinkingAt(motion, centre),
+        held: insideBy(supportPolygon(own), center) >= 0,
+        work: center.weight * sinkingAt(motion, center),
       },
     ];
   });

@@ -8,7 +8,7 @@ describe('governing loads', () => {
   it('names the case, and the corner of the ranges', () => {
     const load = loads(truckOnCar).get('crib/A#1')?.load;
     expect(load?.governs).toBe(
-      'truck axle 1, driver side: tyre lost, the cribs and struts 2 times as stiff, truck heaviest, centre farthest to its front',
+      'truck axle 1, driver side: tire lost, the cribs and struts 2 times as stiff, truck heaviest, center farthest to its front',
     );
     expect(load?.formula?.names).toBe('stiffness × settling since it was placed');
   });
@@ -43,7 +43,7 @@ describe('governing loads', () => {
     }
     expect(bounded).toBeGreaterThan(20);
     expect(all.get('crib/A#1')?.bound?.formula?.names).toBe(
-      'weight of truck × distance of the centre from the line of the far supports ÷ distance of this support from that line',
+      'weight of truck × distance of the center from the line of the far supports ÷ distance of this support from that line',
     );
   });
 

@@ -7,7 +7,7 @@ import type { ElementId } from '../model/ref.js';
 import { at, indexAt } from '../resting/at.js';
 import type { GoverningLoad } from '../workings/governing-load.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import { byBalance } from './by-balance.js';
 import { type CaseRun, type Extremes, holds } from './case-run.js';
 import { rangeWords } from './corner-words.js';
@@ -20,7 +20,7 @@ import { staticBounds } from './static-bounds.js';
  * What each point carries at worst, over stages, losses, ranges and stiffnesses, with the case named; and the sum
  * over each crib. Where a body does not rest as built, what carries it is not known.
  */
-export function governingLoads(w: Workings, resting: LossWorking): ReadonlyMap<string, GoverningLoad> {
+export function governingLoads(w: SupportWorkings, resting: LossWorking): ReadonlyMap<string, GoverningLoad> {
   const loads = new Map<string, GoverningLoad>();
   for (const part of resting.parts) {
     const cases = casesOf(resting, part);
@@ -125,7 +125,7 @@ const governs = (worst: Worst, part: ComponentRun): string =>
     .join(', ');
 
 /** preload + stiffness × what the contact has closed since it was placed. */
-function pointLoad(p: SupportPoint, worst: Worst, part: ComponentRun, w: Workings): Figure {
+function pointLoad(p: SupportPoint, worst: Worst, part: ComponentRun, w: SupportWorkings): Figure {
   const { display } = w.plan;
   const preload = given(force(display, 'preload', 'preload', 'up'), exactly(p.preload), { kind: 'stated' });
   const stiffness = measured(
@@ -156,7 +156,7 @@ function wholeLoad(
   worst: Worst,
   forces: Float64Array | undefined,
   part: ComponentRun,
-  w: Workings,
+  w: SupportWorkings,
 ): Figure {
   const { display } = w.plan;
   const inputs = points.map(({ p, i }) =>
@@ -170,7 +170,7 @@ function wholeLoad(
   );
 }
 
-const asBuiltFigure = (w: Workings, run: CaseRun | undefined, i: number): Figure =>
+const asBuiltFigure = (w: SupportWorkings, run: CaseRun | undefined, i: number): Figure =>
   byBalance(
     force(w.plan.display, 'asBuilt', 'load as built', 'up'),
     run !== undefined && holds(run) && Number.isFinite(at(run.high, i))
@@ -178,11 +178,11 @@ const asBuiltFigure = (w: Workings, run: CaseRun | undefined, i: number): Figure
       : undefined,
   );
 
-const unknownLoad = (w: Workings, key: string, label: string): Figure =>
+const unknownLoad = (w: SupportWorkings, key: string, label: string): Figure =>
   given(force(w.plan.display, key, label, 'up'), undefined, { kind: 'unknown' });
 
 /** A strut's load is along it: its upward part ÷ sin of its angle. */
-function upwardShare(p: SupportPoint, w: Workings): (upward: Figure) => Figure {
+function upwardShare(p: SupportPoint, w: SupportWorkings): (upward: Figure) => Figure {
   const found = p.kind === 'strut' ? w.struts().find((s) => s.strut.id === p.element) : undefined;
   const least = found?.angle.value?.low;
   if (least === undefined || !(Math.sin(least) > 0)) return (figure) => figure;

@@ -29,7 +29,7 @@ export function lossesOf(plan: Plan, points: readonly SupportPoint[]): readonly 
   return [
     ...plan.contacts.filter((c) => !c.coupled).flatMap((c) => vehicleBeneath(plan, c, points)),
     ...points
-      .filter((p) => p.kind === 'tyre' || p.kind === 'body' || (p.kind === 'part' && p.at.z < coupledAbove))
+      .filter((p) => p.kind === 'tire' || p.kind === 'body' || (p.kind === 'part' && p.at.z < coupledAbove))
       .map(single),
     ...airSprungAxles(plan, points),
     ...airSprungCabs(plan, points),
@@ -52,7 +52,7 @@ function vehicleBeneath(
 
 const single = (p: SupportPoint): Loss => ({
   id: p.id,
-  title: p.kind === 'tyre' ? `${p.label}: tyre lost` : `${p.label} gives way`,
+  title: p.kind === 'tire' ? `${p.label}: tire lost` : `${p.label} gives way`,
   ref: p.ref,
   points: [p.id],
 });

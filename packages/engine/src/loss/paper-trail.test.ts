@@ -39,13 +39,13 @@ describe('the sums on paper', () => {
   );
 
   it.each(cases.map((c) => [c.title, c] as const))(
-    '%s: add up to the weight, at its centre of gravity',
+    '%s: add up to the weight, at its center of gravity',
     (_title, c) => {
       const [sum, back, across] = c.paper?.[0]?.checks ?? [];
       const trailer = analyze(trailerOnCar).bodies.find((b) => b.name === 'trailer');
       expect(value(sum)).toBeCloseTo(value(trailer?.weight), 3);
-      expect(value(back)).toBeCloseTo(value(trailer?.centre.x), 6);
-      expect(value(across)).toBeCloseTo(value(trailer?.centre.y), 6);
+      expect(value(back)).toBeCloseTo(value(trailer?.center.x), 6);
+      expect(value(across)).toBeCloseTo(value(trailer?.center.y), 6);
       expect(sum?.formula?.numbers.split(' + ').length).toBeGreaterThan(4);
     },
   );

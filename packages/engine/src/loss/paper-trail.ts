@@ -9,7 +9,7 @@ import { at } from '../resting/at.js';
 import type { ScaledSystem } from '../resting/scaled-system.js';
 import type { Rest } from '../resting/system.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import { bodyChecks, feet } from './body-checks.js';
 import { byBalance } from './by-balance.js';
 import type { Component, JointCorner } from './components.js';
@@ -28,15 +28,15 @@ export interface Worked {
   readonly there: readonly boolean[];
 }
 
-const settling = (display: Display, key: string, label: string, metres: number): Figure =>
-  byBalance(length(display, key, label, 'nearest'), exactly(metres));
+const settling = (display: Display, key: string, label: string, meters: number): Figure =>
+  byBalance(length(display, key, label, 'nearest'), exactly(meters));
 
 /**
  * The sum behind each load of one case, at one corner of the ranges, in steps that a person can follow: a rigid
  * body settles like a plank, so that three numbers give its settling at any place; each support pushes back with
- * stiffness × settling there; and the loads add up to the weight, at its centre of gravity.
+ * stiffness × settling there; and the loads add up to the weight, at its center of gravity.
  */
-export function paperTrail(w: Workings, worked: Worked, words: string): PaperTrail {
+export function paperTrail(w: SupportWorkings, worked: Worked, words: string): PaperTrail {
   const planks = new Map(
     worked.component.bodies.map((b, i): [ElementId, Plank] => [b.id, plankOf(w, worked, b.id, b.vehicle, i)]),
   );
@@ -67,7 +67,7 @@ interface Plank {
 }
 
 function plankOf(
-  w: Workings,
+  w: SupportWorkings,
   { scaled, rest, component }: Worked,
   body: ElementId,
   id: ElementId,
@@ -113,7 +113,7 @@ function plankOf(
 }
 
 /** front + (rear − front) × place ÷ length + side × place ÷ half width. */
-function settlesAt(w: Workings, plank: Plank, p: SupportPoint): Figure {
+function settlesAt(w: SupportWorkings, plank: Plank, p: SupportPoint): Figure {
   const vehicle = w.vehicles.get(plank.vehicle);
   const local = vehicle === undefined ? p.at : toVehicle(vehicle, p.at);
   const back = feet(w.plan.display, 'back', 'back from its front', local.x - plank.from);
@@ -134,7 +134,7 @@ function settlesAt(w: Workings, plank: Plank, p: SupportPoint): Figure {
 
 /** preload + stiffness × (settling above − settling below − what had settled when it was placed). */
 function loadFigure(
-  w: Workings,
+  w: SupportWorkings,
   { rest, placedAt }: Worked,
   planks: ReadonlyMap<ElementId, Plank>,
   p: SupportPoint,

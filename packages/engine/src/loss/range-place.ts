@@ -71,7 +71,7 @@ export function beforeWork(place: RangePlace, bodies: readonly PlanBody[]): Rang
 
 export const placeKey = (place: RangePlace): string => place.map((shares) => shares.join()).join(';');
 
-/** A body at a place: weights mixed, and centres by the moments. */
+/** A body at a place: weights mixed, and centers by the moments. */
 export function bodyAt(
   corners: readonly BodyCorner[],
   shares: readonly number[] | undefined,
@@ -88,7 +88,7 @@ export function bodyAt(
   return { weight, x: x / weight, y: y / weight };
 }
 
-/** `heaviest, 58 % of the way between centre farthest to its front and centre farthest to its rear` */
+/** `heaviest, 58 % of the way between center farthest to its front and center farthest to its rear` */
 export function placeWords({ corners }: PlanBody, shares: readonly number[] | undefined): string {
   const counted = corners.flatMap((corner, c) => {
     const share = shares?.[c] ?? 0;

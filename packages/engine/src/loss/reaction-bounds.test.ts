@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Point } from '../resting/support-polygon.js';
 import { shareBounds } from './reaction-bounds.js';
 
-/** With three equations an optimum loads at most three contacts: all triples, pairs and single ones, at one centre. */
+/** With three equations an optimum loads at most three contacts: all triples, pairs and single ones, at one center. */
 function byTriples(
   contacts: readonly Point[],
   index: number,
@@ -40,7 +40,7 @@ describe('bounds by statics', () => {
     expect(bounds?.most).toBeCloseTo(0.5, 12);
     expect(bounds?.least).toBeCloseTo(0, 12);
     // Moments about the diagonal of the other two.
-    expect((bounds?.line?.centre ?? 0) / (bounds?.line?.contact ?? 1)).toBeCloseTo(0.5, 12);
+    expect((bounds?.line?.center ?? 0) / (bounds?.line?.contact ?? 1)).toBeCloseTo(0.5, 12);
   });
 
   it('is the lever on two supports', () => {
@@ -54,7 +54,7 @@ describe('bounds by statics', () => {
     expect(shareBounds(two, 0, [{ x: 2, y: 0.1 }])).toBeUndefined();
   });
 
-  it('may put everything on a contact under the centre', () => {
+  it('may put everything on a contact under the center', () => {
     expect(
       shareBounds(square, 0, [
         { x: 0, y: 0 },
@@ -73,7 +73,7 @@ describe('bounds by statics', () => {
     expect(shareBounds([{ x: 1, y: 1 }], 0, [{ x: 2, y: 1 }])).toBeUndefined();
   });
 
-  it('agrees with every triple of contacts, centre by centre, and holds over ranges', () => {
+  it('agrees with every triple of contacts, center by center, and holds over ranges', () => {
     const coordinate = (m: number) => fc.integer({ min: -m * 16, max: m * 16 }).map((n) => n / 16);
     const point = fc.record({ x: coordinate(8), y: coordinate(2) });
     fc.assert(

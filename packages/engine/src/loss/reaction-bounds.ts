@@ -5,37 +5,37 @@ export interface ShareBounds {
   readonly least: number;
   readonly most: number;
   /**
-   * The line that governs `most`: moments about it give the share, distance of the centre from it ÷ distance of
+   * The line that governs `most`: moments about it give the share, distance of the center from it ÷ distance of
    * the contact from it. `undefined` where the whole weight can come on the contact.
    */
-  readonly line: { readonly through: Point; readonly centre: number; readonly contact: number } | undefined;
+  readonly line: { readonly through: Point; readonly center: number; readonly contact: number } | undefined;
 }
 
 /**
- * Bounds by statics alone on the share of a body's weight that contact `index` may carry, the centre of gravity
- * anywhere in the hull of `centres`: all distributions that only push and that balance the weight.
+ * Bounds by statics alone on the share of a body's weight that contact `index` may carry, the center of gravity
+ * anywhere in the hull of `centers`: all distributions that only push and that balance the weight.
  *
  * @returns `undefined` when no distribution balances: the body cannot rest.
  */
 export const shareBounds = (
   contacts: readonly Point[],
   index: number,
-  centres: readonly Point[],
-): ShareBounds | undefined => shareBoundsOf(contacts, centres)(index);
+  centers: readonly Point[],
+): ShareBounds | undefined => shareBoundsOf(contacts, centers)(index);
 
 /**
  * The same for one contact after another. The others' polygon is that of all, except at a corner of it.
  *
- * With s on the contact and 1 − s on the others, the centre is s · contact + (1 − s) · (a place among the others).
- * So s is possible exactly when the others' polygon, shrunk toward the contact by s, meets the hull of centres;
+ * With s on the contact and 1 − s on the others, the center is s · contact + (1 − s) · (a place among the others).
+ * So s is possible exactly when the others' polygon, shrunk toward the contact by s, meets the hull of centers;
  * two convex polygons meet unless the normal of one of their edges separates them, and each such normal is one
  * linear inequality in s. Exact, also when all contacts stand on one line.
  */
 export function shareBoundsOf(
   contacts: readonly Point[],
-  centres: readonly Point[],
+  centers: readonly Point[],
 ): (index: number) => ShareBounds | undefined {
-  const hull = supportPolygon(centres);
+  const hull = supportPolygon(centers);
   const all = supportPolygon(contacts);
   const shared = separators(all, hull);
   return (index) => {
@@ -47,7 +47,7 @@ export function shareBoundsOf(
   };
 }
 
-/** A direction, how far the others reach along it and where, and where the centres begin. */
+/** A direction, how far the others reach along it and where, and where the centers begin. */
 interface Separator {
   readonly n: Point;
   readonly farthest: number;
@@ -78,7 +78,7 @@ function boundsFrom(contact: Point, directions: readonly Separator[]): ShareBoun
     } else if (gain > 0) least = Math.max(least, need / gain);
     else if (need / gain < most) {
       most = need / gain;
-      line = { through, centre: -need, contact: -gain };
+      line = { through, center: -need, contact: -gain };
     }
   }
   return least > most + 1e-9 || most < -1e-9
@@ -106,7 +106,7 @@ function normals(polygon: readonly Point[]): readonly Point[] {
   });
 }
 
-/** A body on a single contact: the whole weight, if the centre can stand over it. */
+/** A body on a single contact: the whole weight, if the center can stand over it. */
 function onIt(contact: Point, hull: readonly Point[]): ShareBounds | undefined {
   const apart = [...normals(hull), ...axes].some(
     (n) => Math.min(...hull.map((p) => along(n, p))) > along(n, contact) + 1e-9,

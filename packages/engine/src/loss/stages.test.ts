@@ -48,12 +48,12 @@ describe('stages of a plan', () => {
     expect(on(gone, 'crib/B')).toBeLessThan(1 * lb);
   });
 
-  it('loses air springs, tyres, and the ground under a tied strut, and no chocked kingpin', () => {
+  it('loses air springs, tires, and the ground under a tied strut, and no chocked kingpin', () => {
     const titles = stages(trailerOnCar)
       .at(-1)
       ?.losses.map((l) => l.title);
     expect(titles).toContain('trailer axle 1: air springs let down');
-    expect(titles).toContain('trailer axle 1, driver side: tyre lost');
+    expect(titles).toContain('trailer axle 1, driver side: tire lost');
     expect(titles).toContain('ground gives way under the foot of strut S1');
     expect(titles?.some((t) => t.includes('kingpin'))).toBe(false);
   });
@@ -101,7 +101,7 @@ describe('stages of a plan', () => {
     expect(found?.reactions).toEqual([]);
   });
 
-  it('shares a driven wedge: the crib takes load at once, the tyres give it', () => {
+  it('shares a driven wedge: the crib takes load at once, the tires give it', () => {
     const driven = {
       ...truckOnCar,
       cribs: truckOnCar.cribs.map((c) =>

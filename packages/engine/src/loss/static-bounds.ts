@@ -2,7 +2,7 @@ import { computed, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { force, place } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import type { Component } from './components.js';
 import { shareBoundsOf } from './reaction-bounds.js';
 import { stackedBounds } from './stacked-bounds.js';
@@ -11,7 +11,7 @@ import { stackedBounds } from './stacked-bounds.js';
  * The most that each point may carry, whatever the stiffnesses: moments about the line through the far supports.
  * A body with others on it carries theirs too: there it is the greatest over all ways to balance them all.
  */
-export function staticBounds({ bodies, points }: Component, w: Workings): ReadonlyMap<string, Figure> {
+export function staticBounds({ bodies, points }: Component, w: SupportWorkings): ReadonlyMap<string, Figure> {
   const bounds = new Map<string, Figure>();
   const carrying = new Set(points.map((p) => p.lower));
   for (const [id, most] of stackedBounds({ bodies, points }, ({ upper }) => carrying.has(upper)))
@@ -36,7 +36,7 @@ export function staticBounds({ bodies, points }: Component, w: Workings): Readon
   return bounds;
 }
 
-const stackedFigure = (w: Workings, most: number): Figure =>
+const stackedFigure = (w: SupportWorkings, most: number): Figure =>
   measured(
     force(w.plan.display, 'bound', 'most it could carry, by statics alone', 'up', {
       assumes: [
@@ -49,21 +49,21 @@ const stackedFigure = (w: Workings, most: number): Figure =>
   );
 
 function boundFigure(
-  w: Workings,
+  w: SupportWorkings,
   weight: Figure,
   most: number,
-  line: { readonly centre: number; readonly contact: number } | undefined,
+  line: { readonly center: number; readonly contact: number } | undefined,
 ): Figure {
   const head = force(w.plan.display, 'bound', 'most it could carry, by statics alone', 'up', {
     assumes: ['the supports share the load in the way that is worst for this one, whatever their stiffness'],
   });
   const value = exactly((weight.value?.high ?? 0) * most);
   if (line === undefined) return computed(head, value, '{weight}', { weight });
-  const distance = (key: string, label: string, metres: number) =>
-    measured(place(w.plan.display, key, label, 'nearest'), exactly(metres), 'square to that line');
-  return computed(head, value, '{weight} × {centre} ÷ {contact}', {
+  const distance = (key: string, label: string, meters: number) =>
+    measured(place(w.plan.display, key, label, 'nearest'), exactly(meters), 'square to that line');
+  return computed(head, value, '{weight} × {center} ÷ {contact}', {
     weight,
-    centre: distance('centre', 'distance of the centre from the line of the far supports', line.centre),
+    center: distance('center', 'distance of the center from the line of the far supports', line.center),
     contact: distance('contact', 'distance of this support from that line', line.contact),
   });
 }

@@ -5,10 +5,10 @@ import { count, length, stress } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { SourceNote } from '../model/source-note.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 
 /** How stiff a place of support is: of timber worked out, of what vehicles bring as they state it. */
-export function stiffnessFigure(p: SupportPoint, w: Workings): Figure {
+export function stiffnessFigure(p: SupportPoint, w: SupportWorkings): Figure {
   const { display } = w.plan;
   const head = {
     key: 'stiffness',
@@ -47,7 +47,7 @@ export function stiffnessFigure(p: SupportPoint, w: Workings): Figure {
   });
 }
 
-function sourceOf(p: SupportPoint, w: Workings): SourceNote {
+function sourceOf(p: SupportPoint, w: SupportWorkings): SourceNote {
   const vehicle = w.vehicles.get(p.element);
   const axle = vehicle?.axles.find((a) => p.group === `${vehicle.id}/${a.id}`);
   if (axle !== undefined) return axle.stiffnessSource;

@@ -17,7 +17,7 @@ const wheels = [
     id: `wheel ${i}`,
     element: 'vehicle/body',
     label: `wheel ${i}`,
-    kind: 'tyre',
+    kind: 'tire',
     original: true,
     group: `wheel ${i}`,
     at: { ...at, z: 0 },
@@ -34,7 +34,7 @@ const body = (x: number, y: number): PlanBody => ({
   vehicle: 'vehicle/body',
   name: 'body',
   corners: [{ weight: 1000, x, y, words: '' }],
-  centreHeight: { low: 1, high: 1 },
+  centerHeight: { low: 1, high: 1 },
 });
 
 describe('tippingEdge', () => {
@@ -43,7 +43,7 @@ describe('tippingEdge', () => {
     expect(found?.share.value?.low).toBeCloseTo(0.5, 9);
   });
 
-  it('is nothing, and still said, where rounding puts a centre on the line a hair outside it', () => {
+  it('is nothing, and still said, where rounding puts a center on the line a hair outside it', () => {
     for (const off of [-1e-15, 0, 1e-15, 1e-9]) {
       const share = tippingEdge(w, body(1, 1 + off), wheels)?.share.value;
       expect(share?.low).toBeGreaterThanOrEqual(0);

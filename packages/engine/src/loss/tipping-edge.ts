@@ -6,12 +6,12 @@ import { exactly } from '../model/interval.js';
 import type { PlanBody } from '../resting/plan-bodies.js';
 import { insideBy, nearestEdge, type Point, supportPolygon } from '../resting/support-polygon.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 
-/** How hard a push at its centre of gravity tips a body that stands free. */
+/** How hard a push at its center of gravity tips a body that stands free. */
 export interface TippingEdge {
   readonly body: PlanBody;
-  /** From the centre of gravity to the nearest line between supports. */
+  /** From the center of gravity to the nearest line between supports. */
   readonly edge: Figure;
   readonly height: Figure;
   /** Push that tips it, as a share of its weight: edge ÷ height. Unknown where the height is. */
@@ -25,7 +25,7 @@ const hair = 1e-6;
 
 /** Moments about the line it would tip over: push × height = weight × distance. The worst corner of the ranges. */
 export function tippingEdge(
-  w: Workings,
+  w: SupportWorkings,
   body: PlanBody,
   points: readonly SupportPoint[],
 ): TippingEdge | undefined {
@@ -37,17 +37,17 @@ export function tippingEdge(
   const inside = Math.max(0, worst.inside);
   const { display } = w.plan;
   const edge = measured(
-    length(display, 'edge', 'distance of the centre of gravity inside the line of its supports', 'down', {
+    length(display, 'edge', 'distance of the center of gravity inside the line of its supports', 'down', {
       governs: worst.c.words === '' ? undefined : worst.c.words,
     }),
     exactly(inside),
-    'from the line round its supports to its centre of gravity, square to the line',
+    'from the line round its supports to its center of gravity, square to the line',
   );
   const height = measured(
-    length(display, 'centreHeight', 'height of the centre of gravity', 'up', {
-      governs: body.centreHeight?.low === body.centreHeight?.high ? undefined : 'the high end',
+    length(display, 'centerHeight', 'height of the center of gravity', 'up', {
+      governs: body.centerHeight?.low === body.centerHeight?.high ? undefined : 'the high end',
     }),
-    body.centreHeight === undefined ? undefined : exactly(body.centreHeight.high),
+    body.centerHeight === undefined ? undefined : exactly(body.centerHeight.high),
     'middle of all weight, empty vehicle and cargo, over the ground',
   );
   return {

@@ -19,14 +19,14 @@ const trailer = (
   const z = exactly(6 * foot);
   return workingsOf(
     planOf({
-      vehicles: [{ ...vanTrailer, cargo: [], statedWeight: weight, statedCentre: { x: back, y: across, z } }],
+      vehicles: [{ ...vanTrailer, cargo: [], statedWeight: weight, statedCenter: { x: back, y: across, z } }],
       cribs: [...far, ...near],
       steps: [step(1, 'build', ids(far)), step(2, 'build', ids(near))],
     }),
   ).loads();
 };
 
-describe('a centre of gravity that may be anywhere in a range', () => {
+describe('a center of gravity that may be anywhere in a range', () => {
   const weight = exactly(36_000 * lb);
   const [back, across] = [between(23 * foot, 28 * foot), between(-1.4 * foot, 1.4 * foot)];
   const places = [20.5, 41.25, 27.5];
@@ -46,13 +46,13 @@ describe('a centre of gravity that may be anywhere in a range', () => {
   it('is named where it is worst', () => {
     const load = trailer(weight, back, across, places, 260).get('crib/B1')?.load;
     expect(load?.governs).toMatch(
-      /[\d.]+ % of the way between centre farthest to its front and centre farthest to its rear/,
+      /[\d.]+ % of the way between center farthest to its front and center farthest to its rear/,
     );
   });
 });
 
 it('counts what rests of a case that falls elsewhere in the ranges', () => {
-  // Its rear axle let down, it goes over backward where its centre may lie behind the front axle. Just before that
+  // Its rear axle let down, it goes over backward where its center may lie behind the front axle. Just before that
   // all of it stands on the two ends of that axle: half its weight each.
   const weight = 30_000 * lb;
   const load = trailer(exactly(weight), between(40 * foot, 47.5 * foot), exactly(0), [], 0).get(

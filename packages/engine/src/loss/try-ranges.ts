@@ -45,7 +45,7 @@ interface Tried {
 type Line = readonly [from: Tried, to: Tried];
 
 /**
- * Tries every corner of the ranges, and places between them. As a centre of gravity wanders, a contact opens or
+ * Tries every corner of the ranges, and places between them. As a center of gravity wanders, a contact opens or
  * closes on the way, and then another carries more there than at either end. Between such turns forces change
  * evenly, so that a place between two others is tried only where different contacts push at the two. First along
  * the edges of the ranges, of many along those at the worst corners; then through the worst places found, along

@@ -21,7 +21,7 @@ const plan = (workingLoads: readonly WorkingLoad[]) =>
         ...vanTrailer,
         cargo: [],
         statedWeight: exactly(weight),
-        statedCentre: { x: exactly(27 * foot), y: exactly(0), z: exactly(6 * foot) },
+        statedCenter: { x: exactly(27 * foot), y: exactly(0), z: exactly(6 * foot) },
       },
     ],
     cribs: [-1, 1].map((s) => crib(s < 0 ? 'A' : 'B', 27 * foot, s * 42.75 * inch)),

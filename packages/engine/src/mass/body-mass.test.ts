@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { between, exactly } from '../model/interval.js';
 import { foot, lb, vanTrailer } from '../testing/sample-plans.js';
-import { bodyMass, cargoCentre } from './body-mass.js';
+import { bodyMass, cargoCenter } from './body-mass.js';
 import { weightedMean } from './weighted-mean.js';
 
 const mass = bodyMass(vanTrailer, 'us');
 
-describe('weight and centre of gravity', () => {
+describe('weight and center of gravity', () => {
   it('adds axles, kingpin and cargo', () => {
     expect((mass.weight.value?.low ?? 0) / lb).toBeCloseTo(14_000 + 36_000, 6);
     expect((mass.weight.value?.high ?? 0) / lb).toBeCloseTo(14_000 + 42_000, 6);
@@ -14,26 +14,26 @@ describe('weight and centre of gravity', () => {
   });
 
   // Moments about the front by hand: kingpin 5,400 × 3, tandem 4,300 × 46.5 and × 50.5, over 14,000 = 30.95 ft.
-  it('takes the empty centre from what each axle carries', () => {
+  it('takes the empty center from what each axle carries', () => {
     const empty = bodyMass({ ...vanTrailer, cargo: [] }, 'us');
     expect((empty.x.value?.low ?? 0) / foot).toBeCloseTo((5400 * 3 + 4300 * 97) / 14_000, 9);
   });
 
-  it('says of each part of the empty centre how it is known', () => {
+  it('says of each part of the empty center how it is known', () => {
     const how = (axis: 'x' | 'y' | 'z') => {
-      const centre = mass[axis].inputs.find((f) => f.label === 'centre of the empty vehicle');
-      return [centre?.source.kind, centre?.formula?.names, centre?.assumes?.length ?? 0];
+      const center = mass[axis].inputs.find((f) => f.label === 'center of the empty vehicle');
+      return [center?.source.kind, center?.formula?.names, center?.assumes?.length ?? 0];
     };
     expect(how('x')).toEqual(['computed', 'middle of what its axles and kingpin carry', 0]);
-    expect(how('y')).toEqual(['computed', 'on its centre line', 1]);
+    expect(how('y')).toEqual(['computed', 'on its center line', 1]);
     // The height is read off the vehicle, not worked out.
     expect(how('z')).toEqual([vanTrailer.source.kind, undefined, 0]);
   });
 
-  it('keeps to the middle third of a load whose centre is not given', () => {
+  it('keeps to the middle third of a load whose center is not given', () => {
     const [cargo] = vanTrailer.cargo;
     if (cargo === undefined) throw new Error('the sample carries no cargo');
-    const third = cargoCentre(cargo);
+    const third = cargoCenter(cargo);
     expect(third.low / foot).toBeCloseTo(4 + 44 / 3, 9);
     expect(third.high / foot).toBeCloseTo(48 - 44 / 3, 9);
     expect(mass.x.assumes?.[0]).toContain('middle third');
@@ -50,12 +50,12 @@ describe('weight and centre of gravity', () => {
     expect(bodyMass({ ...vanTrailer, cargo }, 'us').z.value).toBeUndefined();
   });
 
-  it('takes a stated weight and centre as they are', () => {
+  it('takes a stated weight and center as they are', () => {
     const stated = {
       ...vanTrailer,
       cargo: [],
       statedWeight: exactly(1000),
-      statedCentre: { x: exactly(5), y: exactly(0), z: between(1, 2) },
+      statedCenter: { x: exactly(5), y: exactly(0), z: between(1, 2) },
     };
     const { weight, x, z } = bodyMass(stated, 'si');
     expect([weight.value, x.value, z.value]).toEqual([exactly(1000), exactly(5), between(1, 2)]);

@@ -3,10 +3,10 @@ import type { Figure } from '../figure/figure.js';
 import { type Display, force, place } from '../figure/units-of.js';
 import { add, exactly, type Interval } from '../model/interval.js';
 import type { Cargo, Vehicle } from '../model/vehicle.js';
-import { posedCentre } from '../placed/posed.js';
+import { posedCenter } from '../placed/posed.js';
 import { type Weighed, weightedMean } from './weighted-mean.js';
 
-/** Weight and centre of gravity of a whole vehicle, cargo included; cab too. Vehicle axes. */
+/** Weight and center of gravity of a whole vehicle, cargo included; cab too. Vehicle axes. */
 export interface BodyMass {
   readonly weight: Figure;
   readonly x: Figure;
@@ -18,12 +18,12 @@ interface Share extends Weighed {
   readonly figure: Figure;
 }
 
-const alike = 'the empty vehicle weighs the same on both sides of its centre line';
-const thirds = 'cargo fills its length and thins out evenly at most: its centre lies in the middle third';
+const alike = 'the empty vehicle weighs the same on both sides of its center line';
+const thirds = 'cargo fills its length and thins out evenly at most: its center lies in the middle third';
 
-/** Where the centre of a load lies along the vehicle: as stated, else within the middle third of its length. */
-export const cargoCentre = ({ centre, from, to }: Cargo): Interval =>
-  centre ?? { low: from + (to - from) / 3, high: to - (to - from) / 3 };
+/** Where the center of a load lies along the vehicle: as stated, else within the middle third of its length. */
+export const cargoCenter = ({ center, from, to }: Cargo): Interval =>
+  center ?? { low: from + (to - from) / 3, high: to - (to - from) / 3 };
 
 /** What carries the empty vehicle, with the load it carries: axles, a kingpin, landing legs. */
 function emptyShares(vehicle: Vehicle, display: Display): readonly Share[] {
@@ -69,7 +69,7 @@ export function emptyWeight(vehicle: Vehicle, display: Display): Figure {
   return computed(head, total(shares), formula, inputs);
 }
 
-/** Weight and centre of gravity with all cargo, over the box of weights and places. */
+/** Weight and center of gravity with all cargo, over the box of weights and places. */
 export function bodyMass(vehicle: Vehicle, display: Display): BodyMass {
   const empty = emptyWeight(vehicle, display);
   const cargo = vehicle.cargo.map((c) =>
@@ -87,16 +87,16 @@ export function bodyMass(vehicle: Vehicle, display: Display): BodyMass {
   );
   const shares = emptyShares(vehicle, display);
   const axis = (name: 'x' | 'y' | 'z', label: string, own: Interval | undefined, at: (c: Cargo) => Known) =>
-    centreFigure(vehicle, display, { name, label, own, at, empty, cargo });
-  const stated = vehicle.statedCentre;
+    centerFigure(vehicle, display, { name, label, own, at, empty, cargo });
+  const stated = vehicle.statedCenter;
   const lying = {
     weight,
-    x: axis('x', 'centre of gravity back from the front', stated?.x ?? weightedMean(shares), cargoCentre),
-    y: axis('y', 'centre of gravity toward the passenger side', stated?.y ?? exactly(0), (c) => c.offset),
+    x: axis('x', 'center of gravity back from the front', stated?.x ?? weightedMean(shares), cargoCenter),
+    y: axis('y', 'center of gravity toward the passenger side', stated?.y ?? exactly(0), (c) => c.offset),
     z: axis(
       'z',
-      'centre of gravity above the ground',
-      stated?.z ?? vehicle.emptyCentreHeight,
+      'center of gravity above the ground',
+      stated?.z ?? vehicle.emptyCenterHeight,
       (c) => c.height,
     ),
   };
@@ -105,9 +105,9 @@ export function bodyMass(vehicle: Vehicle, display: Display): BodyMass {
     : turned(lying, vehicle, display);
 }
 
-/** The centre across and up of a vehicle that lies on its side or roof, from where it is as the vehicle stands. */
+/** The center across and up of a vehicle that lies on its side or roof, from where it is as the vehicle stands. */
 function turned(standing: BodyMass, vehicle: Vehicle, display: Display): BodyMass {
-  const { y, z } = posedCentre(vehicle, standing.y.value, standing.z.value);
+  const { y, z } = posedCenter(vehicle, standing.y.value, standing.z.value);
   const inputs = { y: standing.y, z: standing.z };
   const lies = vehicle.posture.kind;
   return {
@@ -122,7 +122,7 @@ type Known = Interval | undefined;
 const governsWeight = (all: readonly Figure[]) =>
   all.some((f) => f.value !== undefined && f.value.low !== f.value.high) ? 'the heavy end' : undefined;
 
-function centreFigure(
+function centerFigure(
   vehicle: Vehicle,
   display: Display,
   spec: {
@@ -145,15 +145,15 @@ function centreFigure(
   const known = items.filter((i) => i !== undefined);
   const value = known.length === items.length ? weightedMean(known) : undefined;
   const inputs: Record<string, Figure> = { w0: empty };
-  inputs.a0 = emptyCentre(vehicle, name, own, display);
+  inputs.a0 = emptyCenter(vehicle, name, own, display);
   vehicle.cargo.forEach((c, i) => {
     const figure = cargo[i];
     if (figure === undefined) return;
     inputs[`w${i + 1}`] = figure;
     const where = (assumes?: readonly string[]) =>
-      place(display, 'place', `centre of ${c.name}`, 'nearest', { ref: c.ref, assumes });
+      place(display, 'place', `center of ${c.name}`, 'nearest', { ref: c.ref, assumes });
     inputs[`a${i + 1}`] =
-      name === 'x' && c.centre === undefined
+      name === 'x' && c.center === undefined
         ? measured(where([thirds]), at(c), 'middle third of the length it lies on')
         : given(where(), at(c), { kind: 'stated' });
   });
@@ -161,7 +161,7 @@ function centreFigure(
   const formula = `(${n.map((i) => `{w${i}} × {a${i}}`).join(' + ')}) ÷ (${n.map((i) => `{w${i}}`).join(' + ')})`;
   return computed(
     place(display, name, label, 'nearest', {
-      assumes: name === 'x' && vehicle.cargo.some((c) => c.centre === undefined) ? [thirds] : undefined,
+      assumes: name === 'x' && vehicle.cargo.some((c) => c.center === undefined) ? [thirds] : undefined,
     }),
     value,
     formula,
@@ -169,15 +169,15 @@ function centreFigure(
   );
 }
 
-/** Where the centre of the empty vehicle is, and how that is known. */
-function emptyCentre(vehicle: Vehicle, name: 'x' | 'y' | 'z', own: Known, display: Display): Figure {
-  const head = place(display, 'place', 'centre of the empty vehicle', 'nearest');
-  if (vehicle.statedCentre !== undefined) return given(head, own, { kind: 'stated' });
+/** Where the center of the empty vehicle is, and how that is known. */
+function emptyCenter(vehicle: Vehicle, name: 'x' | 'y' | 'z', own: Known, display: Display): Figure {
+  const head = place(display, 'place', 'center of the empty vehicle', 'nearest');
+  if (vehicle.statedCenter !== undefined) return given(head, own, { kind: 'stated' });
   switch (name) {
     case 'x':
       return measured(head, own, 'middle of what its axles and kingpin carry');
     case 'y':
-      return measured({ ...head, assumes: [alike] }, own, 'on its centre line');
+      return measured({ ...head, assumes: [alike] }, own, 'on its center line');
     case 'z':
       return given(head, own, own === undefined ? { kind: 'unknown' } : vehicle.source);
   }

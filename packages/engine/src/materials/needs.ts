@@ -59,7 +59,7 @@ export function needsOf(plan: Plan): readonly Need[] {
         ref: t.ref,
       },
     ]),
-    // A pair, one each side of a tyre, keeps it both ways.
+    // A pair, one each side of a tire, keeps it both ways.
     ...each(plan.chocks, (c) => [
       { kind: 'chock', item: 'wheel chocks', count: c.ways === 'both' ? 2 : 1, by: c.id, ref: c.ref },
     ]),

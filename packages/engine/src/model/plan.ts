@@ -55,7 +55,7 @@ export interface Surface {
   /** Allowable bearing, Pa. `undefined` when unknown: never taken as zero and never as enough. */
   readonly bearing: number | undefined;
   readonly bearingSource: SourceNote;
-  readonly frictionTyre: Interval;
+  readonly frictionTire: Interval;
   readonly frictionTimber: Interval;
   readonly frictionSource: SourceNote;
   /** Of a vehicle's own metal that lies on it. `undefined` when unknown: never taken as zero and never as enough. */

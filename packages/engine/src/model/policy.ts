@@ -38,7 +38,7 @@ export type PolicyKey =
   | 'least strut angle' //          to the ground, rad
   | 'most strut angle'
   | 'push margin' //                push held / weight, at least
-  | 'push height' //                'cargo centre' | 'top of body' or a height, m
+  | 'push height' //                'cargo center' | 'top of body' or a height, m
   | 'use limit' //                  load / capacity, at most
   | 'friction timber on timber'
   | 'friction timber on metal'

@@ -63,7 +63,7 @@ export interface Crib {
   /** Total thickness of shims and plates under the load. */
   readonly shims: number;
   readonly standsOn: StandsOn;
-  /** Centre of the crib. */
+  /** Center of the crib. */
   readonly at: { readonly x: number; readonly y: number };
   readonly captures: readonly Capture[];
   /** Built outside and slid in. */

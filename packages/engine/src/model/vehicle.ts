@@ -19,11 +19,11 @@ export interface Vehicle {
   /** Turned about the vertical from the main vehicle's direction, rad; 0 same way, π facing it. */
   readonly heading: number;
   readonly posture: Posture;
-  /** Empty weight and centre, where stated. Otherwise they follow from the axle loads. */
+  /** Empty weight and center, where stated. Otherwise they follow from the axle loads. */
   readonly statedWeight?: Interval;
-  readonly statedCentre?: { readonly x: Interval; readonly y: Interval; readonly z: Interval };
-  /** Height of the empty centre of gravity, where the axles give the rest. */
-  readonly emptyCentreHeight: Interval | undefined;
+  readonly statedCenter?: { readonly x: Interval; readonly y: Interval; readonly z: Interval };
+  /** Height of the empty center of gravity, where the axles give the rest. */
+  readonly emptyCenterHeight: Interval | undefined;
   readonly axles: readonly Axle[];
   readonly parts: readonly Part[];
   readonly cargo: readonly Cargo[];
@@ -46,9 +46,9 @@ export interface Axle {
   readonly x: number;
   readonly emptyLoad: Interval;
   readonly track: number;
-  readonly tyresEachSide: 1 | 2;
+  readonly tiresEachSide: 1 | 2;
   readonly suspension: 'air' | 'spring' | 'rigid';
-  /** Of one wheel end: tyre and suspension in series, N/m. */
+  /** Of one wheel end: tire and suspension in series, N/m. */
   readonly stiffness: number;
   readonly stiffnessSource: SourceNote;
   /** Wheels lost, flat or off the ground before the crew came. */
@@ -98,12 +98,12 @@ export interface Cargo {
   readonly name: string;
   readonly weight: Interval;
   /**
-   * Lengthwise extent, from the vehicle's front. Unless `centre` is given, the centre lies in the middle third:
+   * Lengthwise extent, from the vehicle's front. Unless `center` is given, the center lies in the middle third:
    * a load that fills its length and thins out evenly from one end to nothing at the other has it at a third.
    */
   readonly from: number;
   readonly to: number;
-  readonly centre?: Interval;
+  readonly center?: Interval;
   readonly offset: Interval;
   readonly height: Interval | undefined;
   /** Liquid, or loose, or hung: may move. */
@@ -116,7 +116,7 @@ export interface Cab {
   readonly from: number;
   readonly to: number;
   readonly weight: Interval;
-  readonly centre: { readonly x: Interval; readonly z: Interval };
+  readonly center: { readonly x: Interval; readonly z: Interval };
   readonly mounts: readonly {
     readonly name: string;
     readonly x: number;

@@ -3,7 +3,7 @@ import { type Point, stepToPlan, toPlan, toVehicle } from './frame.js';
 
 /** How a place stands to the nearest piece of a part: under it, or so far off. */
 export interface PartPlace {
-  /** Nearest point of the piece's centre line, plan axes. */
+  /** Nearest point of the piece's center line, plan axes. */
   readonly at: Point;
   /** From the place to the nearest edge of the piece, plan axes. Zero in the direction in which it is covered. */
   readonly off: Point;
@@ -97,7 +97,7 @@ export function placeAt(vehicle: Vehicle, part: Part, point: Point): PartPlace |
   }
   return (
     best && {
-      at: toPlan(vehicle, centreLine(part, best.piece, p)),
+      at: toPlan(vehicle, centerLine(part, best.piece, p)),
       off: stepToPlan(vehicle, best.off),
       number: best.number,
     }
@@ -114,7 +114,7 @@ function nearOnes(part: Part, x: number): readonly [first: number, last: number]
   return [Math.max(0, Math.min(end, behind - 2)), Math.min(end, Math.max(0, behind + 1))];
 }
 
-function centreLine(part: Part, { from, to }: Piece, p: Point): Point {
+function centerLine(part: Part, { from, to }: Piece, p: Point): Point {
   const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
   switch (part.form) {
     case 'rails':

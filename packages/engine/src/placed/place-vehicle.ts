@@ -88,7 +88,7 @@ function topOf(vehicle: Vehicle): Interval {
 
 /** Tires of a car are about 25 in, of a truck about 40 in high; as wide as 8 and 10 in. From memory. */
 const tireSize = (axle: Axle) =>
-  axle.tyresEachSide === 2 || axle.track > 74 * inch
+  axle.tiresEachSide === 2 || axle.track > 74 * inch
     ? { high: 40 * inch, wide: 10 * inch }
     : { high: 25 * inch, wide: 8 * inch };
 
@@ -100,7 +100,7 @@ function wheelOf(vehicle: Vehicle, axle: Axle, side: PlacedWheel['side']): Place
   const radius = high / 2;
   const y = ((side === 'driver' ? -1 : 1) * axle.track) / 2;
   const at = toPlan(vehicle, { x: axle.x, y });
-  const places = axle.tyresEachSide === 2 ? [-dualSpacing / 2, dualSpacing / 2] : [0];
+  const places = axle.tiresEachSide === 2 ? [-dualSpacing / 2, dualSpacing / 2] : [0];
   return {
     axle,
     side,
@@ -109,7 +109,7 @@ function wheelOf(vehicle: Vehicle, axle: Axle, side: PlacedWheel['side']): Place
     radius,
     extent: {
       element: vehicle.id,
-      outline: rectangle(at, 0.7 * high, wide * axle.tyresEachSide, vehicle.heading),
+      outline: rectangle(at, 0.7 * high, wide * axle.tiresEachSide, vehicle.heading),
       low: 0,
       high,
     },

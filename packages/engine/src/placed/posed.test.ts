@@ -4,7 +4,7 @@ import type { Posture, Vehicle } from '../model/vehicle.js';
 import { degree, foot, inch, lb, planOf, vanTrailer } from '../testing/sample-plans.js';
 import { workingsOf } from '../workings/workings.js';
 import { partNamed } from './part-place.js';
-import { posed, posedCentre } from './posed.js';
+import { posed, posedCenter } from './posed.js';
 import { underside } from './underside.js';
 
 const as = (posture: Posture): Vehicle => ({ ...vanTrailer, posture });
@@ -15,7 +15,7 @@ const rail = (posture: Posture) => {
 };
 
 describe('a vehicle as it lies', () => {
-  // The trailer is 162 in high and 102 in wide; its rails are 4 in deep from 40 in up, 49 in off the centreline.
+  // The trailer is 162 in high and 102 in wide; its rails are 4 in deep from 40 in up, 49 in off the centerline.
   it('on its driver side has its rails 81 − 42 in from the middle, the lower one 0.5 in up', () => {
     const part = rail({ kind: 'on its side', side: 'driver' });
     expect(part.offsets.map((y) => y / inch)).toEqual([expect.closeTo(39, 9)]);
@@ -34,8 +34,8 @@ describe('a vehicle as it lies', () => {
   });
   it('on its roof has what was on top below', () =>
     expect(rail({ kind: 'on its roof' }).height.low / inch).toBeCloseTo(162 - 44, 9));
-  it('turns its centre of gravity with it', () => {
-    const { y, z } = posedCentre(as({ kind: 'on its side', side: 'driver' }), exactly(0), exactly(60 * inch));
+  it('turns its center of gravity with it', () => {
+    const { y, z } = posedCenter(as({ kind: 'on its side', side: 'driver' }), exactly(0), exactly(60 * inch));
     expect([(y?.low ?? 0) / inch, (z?.low ?? 0) / inch]).toEqual([
       expect.closeTo(21, 9),
       expect.closeTo(51, 9),

@@ -65,8 +65,8 @@ const onRoof = (part: Part, vehicle: Vehicle): Part => ({
 
 type Known = Interval | undefined;
 
-/** The place of a centre of gravity across and up, as the vehicle lies. */
-export function posedCentre(vehicle: Vehicle, y: Known, z: Known): { readonly y: Known; readonly z: Known } {
+/** The place of a center of gravity across and up, as the vehicle lies. */
+export function posedCenter(vehicle: Vehicle, y: Known, z: Known): { readonly y: Known; readonly z: Known } {
   switch (vehicle.posture.kind) {
     case 'upright':
     case 'pitched':

@@ -7,7 +7,7 @@ import { inch } from '@cribwright/units';
  * what was typed, so the crash itself does not matter here.
  */
 
-import { cargoCentre } from '../mass/body-mass.js';
+import { cargoCenter } from '../mass/body-mass.js';
 import { add, exactly, type Interval } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { ElementId, Ref } from '../model/ref.js';
@@ -20,7 +20,7 @@ export interface Carrier {
   readonly name: string;
   readonly at: number;
   readonly empty: Interval;
-  /** What it carries of each cargo at its heaviest, with the cargo's centre at its foremost and rearmost. */
+  /** What it carries of each cargo at its heaviest, with the cargo's center at its foremost and rearmost. */
   readonly shares: readonly Share[];
   readonly axle: boolean;
   readonly ref: Ref;
@@ -132,12 +132,12 @@ export const leads = ({ vehicles, contacts }: Plan): readonly Vehicle[] =>
   vehicles.filter((v) => !contacts.some((c) => c.coupled && c.upper === v.id));
 
 const cargoBurden = (vehicle: ElementId, cargo: Vehicle['cargo'][number]): Burden => {
-  const centre = cargoCentre(cargo);
+  const center = cargoCenter(cargo);
   return {
     cargo: `${vehicle}/${cargo.id}`,
     ref: cargo.ref,
-    foremost: { weight: cargo.weight.high, at: centre.low },
-    rearmost: { weight: cargo.weight.high, at: centre.high },
+    foremost: { weight: cargo.weight.high, at: center.low },
+    rearmost: { weight: cargo.weight.high, at: center.high },
   };
 };
 

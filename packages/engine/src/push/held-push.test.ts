@@ -6,13 +6,13 @@ const down: Vector = { x: 0, y: 0, z: -1 };
 const way = (angle: number): Vector => ({ x: Math.cos(angle), y: Math.sin(angle), z: 0 });
 const toPassenger = way(Math.PI / 2);
 
-/** A block on four corners, its centre in its middle. */
+/** A block on four corners, its center in its middle. */
 const block = (
   size: { l: number; b: number; h: number },
   contact: Partial<PushContact> = {},
   more: Partial<PushSystem> = {},
 ): PushSystem => ({
-  bodies: [{ id: 'block', weight: 1000, centre: { x: 0, y: 0, z: size.h / 2 } }],
+  bodies: [{ id: 'block', weight: 1000, center: { x: 0, y: 0, z: size.h / 2 } }],
   contacts: [-1, 1].flatMap((i) =>
     [-1, 1].map(
       (j): PushContact => ({
@@ -201,7 +201,7 @@ describe('struts and ties', () => {
     const leg = (id: string, side: 1 | -1) => ({
       id,
       weight: 4 * 9.8,
-      centre: { x: 0, y: side * 0.275, z: 0.65 },
+      center: { x: 0, y: side * 0.275, z: 0.65 },
     });
     const frame: PushSystem = {
       bodies: [leg('left', -1), leg('right', 1)],
@@ -282,7 +282,7 @@ describe('corners of the ranges', () => {
         );
         const moved = {
           ...system,
-          bodies: system.bodies.map((b) => ({ ...b, weight: b.weight * factor, centre: { ...b.centre, y } })),
+          bodies: system.bodies.map((b) => ({ ...b, weight: b.weight * factor, center: { ...b.center, y } })),
         };
         return { system: moved, push: { ...pushAt(3, way(1.1)), at: { x: 0, y, z: 3 } } };
       }),

@@ -3,7 +3,7 @@ import type { Anchor } from '../model/support.js';
 import type { Point3 } from '../placed/frame.js';
 import { limitValue } from '../policy/limit.js';
 import { bodyOfPart, type SupportPoint } from '../workings/support-points.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import { gravityOn } from './gravity.js';
 import { gripUnder, pushContact, stacksOf } from './push-contacts.js';
 import type { PushStrut, PushSystem, PushTie, TieEnd } from './push-system.js';
@@ -14,7 +14,7 @@ import type { PushStrut, PushSystem, PushTie, TieEnd } from './push-system.js';
  * @param working whether the declared working loads are on.
  */
 export function planPushSystem(
-  w: Workings,
+  w: SupportWorkings,
   component: Component,
   there: readonly SupportPoint[],
   standing: readonly string[],
@@ -29,7 +29,7 @@ export function planPushSystem(
           {
             id: b.id,
             weight: c.weight,
-            centre: { x: (c.centre ?? c).x, y: (c.centre ?? c).y, z: b.centreHeight?.high ?? 0 },
+            center: { x: (c.center ?? c).x, y: (c.center ?? c).y, z: b.centerHeight?.high ?? 0 },
           },
         ];
   });
@@ -68,7 +68,7 @@ export function planPushSystem(
 }
 
 /** Struts that stand and are locked, at their capacity for their length. Unknown capacity holds nothing. */
-function strutsOf(w: Workings, standing: readonly string[]): readonly PushStrut[] {
+function strutsOf(w: SupportWorkings, standing: readonly string[]): readonly PushStrut[] {
   const footFriction = limitValue(w.plan.policy, 'friction strut foot')?.low ?? 0;
   return w.struts().flatMap(({ strut, capacity, placed: { head, foot } }): readonly PushStrut[] => {
     const vehicle = w.vehicles.get(strut.head.vehicle);
@@ -90,7 +90,7 @@ function strutsOf(w: Workings, standing: readonly string[]): readonly PushStrut[
   });
 }
 
-function tiesOf(w: Workings, standing: readonly string[]): readonly PushTie[] {
+function tiesOf(w: SupportWorkings, standing: readonly string[]): readonly PushTie[] {
   return w.placed.ties.all.flatMap(({ tie, ...ends }): readonly PushTie[] => {
     const from = endOf(tie.from, ends.from, w);
     const to = endOf(tie.to, ends.to, w);
@@ -100,7 +100,7 @@ function tiesOf(w: Workings, standing: readonly string[]): readonly PushTie[] {
   });
 }
 
-function endOf(anchor: Anchor, at: Point3 | undefined, w: Workings): TieEnd | undefined {
+function endOf(anchor: Anchor, at: Point3 | undefined, w: SupportWorkings): TieEnd | undefined {
   if (at === undefined) return undefined;
   switch (anchor.kind) {
     case 'strut foot':
@@ -116,7 +116,7 @@ function endOf(anchor: Anchor, at: Point3 | undefined, w: Workings): TieEnd | un
   }
 }
 
-function onBody(vehicle: string, part: string, at: Point3, w: Workings): TieEnd {
+function onBody(vehicle: string, part: string, at: Point3, w: SupportWorkings): TieEnd {
   const found = w.vehicles.get(vehicle);
   const piece = found?.parts.find((p) => p.id === part);
   return {

@@ -1,6 +1,6 @@
 import { at, indexAt } from '../resting/at.js';
 import { addTo, armOf, columnBuilder, putOnBody, rowsOf } from './column-builder.js';
-import type { Program } from './program.js';
+import type { Program } from './push-program.js';
 import type { Push, PushSystem } from './push-system.js';
 import { times } from './vectors.js';
 
@@ -29,7 +29,7 @@ export function fillForces(p: Program, system: PushSystem, push: Push): void {
   right.fill(0, 0, p.rows);
   const forces = columnBuilder();
   for (const b of system.bodies)
-    putOnBody(forces, rowsOf(p, b.id), armOf(p, b.centre), times(system.gravity, b.weight / p.force), -1);
+    putOnBody(forces, rowsOf(p, b.id), armOf(p, b.center), times(system.gravity, b.weight / p.force), -1);
   for (const l of system.loads)
     putOnBody(forces, rowsOf(p, l.body), armOf(p, l.at), times(l.force, 1 / p.force), -1);
   addTo(right, forces);

@@ -4,7 +4,7 @@ import { chockedAxle } from '../placed/place-chock.js';
 import { lies } from '../placed/posed.js';
 import { limitValue } from '../policy/limit.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import type { PushContact, Stack } from './push-system.js';
 
 /** What the push model leaves out, on the safe side, or takes for granted. */
@@ -14,25 +14,25 @@ export const pushAssumptions: readonly string[] = [
   'Brakes are not counted; chocked axles are. A chock without an axle holds the last one.',
   'No friction is counted between one vehicle and another.',
   'A vehicle that lies on the ground rests on the corners of its outline, and they do not fold. What is set beside it grips no better than its own metal: no load can be counted on to move there.',
-  'A kingpin whose tractor is not in the plan is held sideways by the friction of tyres under its own load, and not lengthwise.',
+  'A kingpin whose tractor is not in the plan is held sideways by the friction of tires under its own load, and not lengthwise.',
   'Friction is at the low end of its range.',
 ];
 
 /** A place of support as it takes a push: its friction, what keeps a wheel from rolling, what it holds at most. */
-export function pushContact(p: SupportPoint, standing: readonly string[], w: Workings): PushContact {
+export function pushContact(p: SupportPoint, standing: readonly string[], w: SupportWorkings): PushContact {
   const base = { id: p.id, upper: p.upper, lower: p.lower, at: p.at };
   switch (p.kind) {
-    case 'tyre': {
+    case 'tire': {
       const rolls = rolling(p, standing, w);
       return {
         ...base,
-        friction: w.plan.ground.surface.frictionTyre.low,
+        friction: w.plan.ground.surface.frictionTire.low,
         ...(rolls === undefined ? {} : { rolls }),
       };
     }
     case 'part':
       return p.at.z > carriedHigh
-        ? { ...base, friction: w.plan.ground.surface.frictionTyre.low, ...acrossOnly(p, w) }
+        ? { ...base, friction: w.plan.ground.surface.frictionTire.low, ...acrossOnly(p, w) }
         : { ...base, friction: w.plan.ground.surface.frictionTimber.low };
     // Where the friction of sheet metal on this ground is not known, none is counted.
     case 'body':
@@ -61,7 +61,7 @@ export function pushContact(p: SupportPoint, standing: readonly string[], w: Wor
  * How a vehicle's own metal grips the ground where it lies there. More weight than it carries as built cannot be
  * counted on to move from it to a crib or a strut, so that these grip no better. No limit where it stands.
  */
-export function gripUnder(body: string, w: Workings): number {
+export function gripUnder(body: string, w: SupportWorkings): number {
   const vehicle = w.vehicles.get(body);
   if (vehicle === undefined || !lies(vehicle)) return Number.POSITIVE_INFINITY;
   return w.plan.ground.surface.frictionBody?.low ?? 0;
@@ -70,7 +70,7 @@ export function gripUnder(body: string, w: Workings): number {
 /** A part carried higher than this, m, sits on another vehicle: a kingpin. */
 const carriedHigh = 0.75;
 
-function acrossOnly(p: SupportPoint, w: Workings): Pick<PushContact, 'rolls'> {
+function acrossOnly(p: SupportPoint, w: SupportWorkings): Pick<PushContact, 'rolls'> {
   const vehicle = w.vehicles.get(p.element);
   return vehicle === undefined
     ? {}
@@ -80,7 +80,7 @@ function acrossOnly(p: SupportPoint, w: Workings): Pick<PushContact, 'rolls'> {
 const forward = (vehicle: Vehicle) => ({ ...stepToPlan(vehicle, { x: -1, y: 0 }), z: 0 });
 
 /** The least of what a crib can slide on: the metal above it, its own courses, the ground. */
-function cribFriction(p: SupportPoint, w: Workings): number {
+function cribFriction(p: SupportPoint, w: SupportWorkings): number {
   const low = (key: 'friction timber on metal' | 'friction timber on timber') =>
     limitValue(w.plan.policy, key)?.low ?? 0;
   const below =
@@ -88,7 +88,7 @@ function cribFriction(p: SupportPoint, w: Workings): number {
   return Math.min(low('friction timber on metal'), low('friction timber on timber'), below);
 }
 
-function rolling(p: SupportPoint, standing: readonly string[], w: Workings): PushContact['rolls'] {
+function rolling(p: SupportPoint, standing: readonly string[], w: SupportWorkings): PushContact['rolls'] {
   const vehicle = w.vehicles.get(p.element);
   const axle = vehicle?.axles.find((a) => p.group === `${vehicle.id}/${a.id}`);
   if (vehicle === undefined || axle === undefined) return undefined;
@@ -103,7 +103,7 @@ function rolling(p: SupportPoint, standing: readonly string[], w: Workings): Pus
 }
 
 /** Cribs as stacks that may lean over: their base reaches to the middle of the outer contacts. */
-export function stacksOf(points: readonly SupportPoint[], w: Workings): readonly Stack[] {
+export function stacksOf(points: readonly SupportPoint[], w: SupportWorkings): readonly Stack[] {
   return w.cribs().flatMap((c): readonly Stack[] => {
     const contacts = points.filter((p) => p.element === c.crib.id).map((p) => p.id);
     const height = c.height.value?.high;

@@ -4,12 +4,12 @@ import type { Figure } from '../figure/figure.js';
 import { force, length, share } from '../figure/units-of.js';
 import type { JointCorner } from '../loss/components.js';
 import { cornerWords } from '../loss/corner-words.js';
-import type { ComponentRun } from '../loss/loss-working.js';
+import type { ComponentRun, LossWorking } from '../loss/loss-working.js';
 import { exactly } from '../model/interval.js';
 import { lies } from '../placed/posed.js';
 import { limitValue, limitWord } from '../policy/limit.js';
 import type { BodyCorner, PlanBody } from '../resting/plan-bodies.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import { bodyFriction, whyNoGrip } from './body-friction.js';
 import { givesWords } from './gives-words.js';
 import { type HeldPush, heldPushes } from './held-push.js';
@@ -20,6 +20,11 @@ import { towardWords } from './toward-words.js';
 
 const directions = 24;
 
+/** The supports of a plan, and how it all rests on them. */
+export interface RestingWorkings extends SupportWorkings {
+  readonly resting: () => LossWorking;
+}
+
 /** Why the push could not be worked out, in words; or the rose. */
 export type PushRose = { readonly why: string } | PushResult;
 
@@ -28,13 +33,13 @@ export type PushRose = { readonly why: string } | PushResult;
  * the ranges, with the working loads off and on. The most that can be held is a concave function of the weights, so
  * that no place inside the ranges is worse than all corners.
  */
-export function pushRose(w: Workings): PushRose {
+export function pushRose(w: RestingWorkings): PushRose {
   const steps = pushRoseSteps(w);
   for (let step = steps.next(); ; step = steps.next()) if (step.done === true) return step.value;
 }
 
 /** The same, one direction at a time, for whoever must not be held up. */
-export function* pushRoseSteps(w: Workings): Generator<void, PushRose> {
+export function* pushRoseSteps(w: RestingWorkings): Generator<void, PushRose> {
   const set = setUp(w);
   if ('why' in set) return set;
   const worst: WorstPush[] = [];
@@ -57,7 +62,7 @@ interface SetUp {
 interface Case {
   readonly corner: JointCorner;
   readonly working: boolean;
-  readonly centre: BodyCorner;
+  readonly center: BodyCorner;
   readonly system: PushSystem;
 }
 
@@ -67,29 +72,29 @@ interface WorstPush {
   readonly of: Case | undefined;
 }
 
-function setUp(w: Workings): SetUp | { readonly why: string } {
+function setUp(w: RestingWorkings): SetUp | { readonly why: string } {
   const vehicle = w.plan.vehicles[0];
   const resting = w.resting();
   const part = resting.parts.find((p) => p.component.bodies.some((b) => b.id === vehicle?.id));
   const body = part?.component.bodies.find((b) => b.id === vehicle?.id);
   if (vehicle === undefined || part === undefined || body === undefined)
-    return { why: 'the weight or the centre of gravity of the vehicle is not known' };
+    return { why: 'the weight or the center of gravity of the vehicle is not known' };
   const height = pushHeight(w, body);
-  if (height.value === undefined || body.centreHeight === undefined)
-    return { why: 'the height of its centre of gravity is not known' };
+  if (height.value === undefined || body.centerHeight === undefined)
+    return { why: 'the height of its center of gravity is not known' };
   const grip = lies(vehicle) ? bodyFriction(w) : undefined;
   if (grip !== undefined && grip.value === undefined) return { why: whyNoGrip };
   const last = part.stages.at(-1)?.asBuilt;
   const standing = resting.stages.at(-1)?.standing ?? [];
   const there = part.component.points.filter((_, i) => last?.there[i] === true);
   const cases = withoutLoads(part).flatMap((corner) => {
-    const centre = body.corners[corner[part.component.bodies.indexOf(body)] ?? 0];
-    return centre === undefined
+    const center = body.corners[corner[part.component.bodies.indexOf(body)] ?? 0];
+    return center === undefined
       ? []
       : (w.plan.workingLoads.length > 0 ? [false, true] : [false]).map((working) => ({
           corner,
           working,
-          centre,
+          center,
           system: planPushSystem(w, part.component, there, standing, corner, working),
         }));
   });
@@ -105,9 +110,9 @@ function worstPush({ body, height, cases }: SetUp, angle: number): WorstPush {
   const direction = { x: Math.cos(angle), y: Math.sin(angle), z: 0 };
   const z = height.value?.high ?? 0;
   const pushes = heldPushes(
-    cases.map(({ system, centre }) => ({
+    cases.map(({ system, center }) => ({
       system,
-      push: { body: body.id, at: { ...(centre.centre ?? { x: centre.x, y: centre.y }), z }, direction },
+      push: { body: body.id, at: { ...(center.center ?? { x: center.x, y: center.y }), z }, direction },
     })),
   );
   let worst: WorstPush | undefined;
@@ -122,7 +127,11 @@ function worstPush({ body, height, cases }: SetUp, angle: number): WorstPush {
   return worst ?? { angle, held: { kind: 'unsolved' }, of: undefined };
 }
 
-function roseOf(w: Workings, { part, body, height, grip }: SetUp, worst: readonly WorstPush[]): PushRose {
+function roseOf(
+  w: SupportWorkings,
+  { part, body, height, grip }: SetUp,
+  worst: readonly WorstPush[],
+): PushRose {
   if (worst.some(({ held }) => held.kind === 'unsolved'))
     return { why: 'no answer could be proven in one of the directions' };
   const results = worst.map(({ angle, held, of }) => {
@@ -134,7 +143,7 @@ function roseOf(w: Workings, { part, body, height, grip }: SetUp, worst: readonl
       .join(', ');
     const weight = measured(
       force(w.plan.display, 'weight', `weight of ${body.name}`, 'up'),
-      exactly(of?.centre.weight ?? 0),
+      exactly(of?.center.weight ?? 0),
       'empty vehicle + cargo, in this case',
     );
     const holds = measured(
@@ -169,14 +178,14 @@ function roseOf(w: Workings, { part, body, height, grip }: SetUp, worst: readonl
   };
 }
 
-const shareOf = (held: HeldPush, { centre }: Case): number =>
+const shareOf = (held: HeldPush, { center }: Case): number =>
   held.kind === 'holds'
-    ? held.force / centre.weight
+    ? held.force / center.weight
     : held.kind === 'unsolved'
       ? Number.NEGATIVE_INFINITY
       : 0;
 
-const shareFigure = (w: Workings, holds: Figure, weight: Figure, governs: string): Figure =>
+const shareFigure = (w: SupportWorkings, holds: Figure, weight: Figure, governs: string): Figure =>
   computed(
     share(w.plan.display, 'share', 'share of the weight', 'down', { governs }),
     exactly((holds.value?.low ?? 0) / (weight.value?.high ?? 1)),
@@ -185,12 +194,12 @@ const shareFigure = (w: Workings, holds: Figure, weight: Figure, governs: string
   );
 
 /** At the height that the policy sets; of a range the high end, which tips sooner. */
-function pushHeight(w: Workings, body: PlanBody): Figure {
+function pushHeight(w: SupportWorkings, body: PlanBody): Figure {
   const limit = w.plan.policy.limits['push height'];
   const word = limitWord(w.plan.policy, 'push height');
   const head = length(w.plan.display, 'pushHeight', 'height of the push above the ground', 'up', {
     ref: limit.ref,
-    governs: word === 'cargo centre' ? 'the high end' : undefined,
+    governs: word === 'cargo center' ? 'the high end' : undefined,
   });
   const source = {
     kind: 'policy',
@@ -198,8 +207,8 @@ function pushHeight(w: Workings, body: PlanBody): Figure {
     limit: 'push height',
     of: limit.source,
   } as const;
-  if (word === 'cargo centre')
-    return given(head, body.centreHeight === undefined ? undefined : exactly(body.centreHeight.high), source);
+  if (word === 'cargo center')
+    return given(head, body.centerHeight === undefined ? undefined : exactly(body.centerHeight.high), source);
   if (word === 'top of body') {
     const top = w.placed.vehicles.byId.get(body.vehicle)?.top;
     return given(head, top && exactly(top.high), source);

@@ -26,7 +26,7 @@ export interface Vector {
 export interface PushBody {
   readonly id: string;
   readonly weight: number;
-  readonly centre: Vector;
+  readonly center: Vector;
 }
 
 /** A place where a body stands on the ground or on another body. */

@@ -1,8 +1,9 @@
 import { type Constraint, solve } from 'yalps';
 import { at, indexAt } from '../resting/at.js';
 import { provenBound, provenInfeasible, shortfall } from './check-outcome.js';
+import type { LinearProgram } from './linear-program.js';
 import { type Outcome, resume, simplex } from './simplex.js';
-import { copyState, type LinearProgram, type SimplexState } from './simplex-state.js';
+import { copyState, type SimplexState } from './simplex-state.js';
 
 /** The most of a push that an equilibrium exists for. */
 export interface Solution {
@@ -25,7 +26,7 @@ export type Answer = Solution | { readonly most: undefined; readonly why: 'canno
 const good = 1e-9;
 
 /**
- * Maximises λ under columns × amounts + λ × push = load, amounts ≥ 0, and the limits.
+ * Maximizes λ under columns × amounts + λ × push = load, amounts ≥ 0, and the limits.
  *
  * An answer counts only with its proof: amounts that balance to nine digits, and a motion that bounds λ from above
  * by the same value; or a motion that proves that nothing holds. Without one the library solves it again.

@@ -1,8 +1,9 @@
 import { at } from './at.js';
-import { type Factor, factorSpace, keepUnheld, solveShifted } from './cholesky.js';
+import { keepUnheld, solveShifted } from './cholesky.js';
 import { addAlong, addStiffness, type ContactState, closingOf, fillForces } from './contact-law.js';
-import { type Breaks, breaksFor, lineSearch } from './line-search.js';
+import { lineSearch } from './line-search.js';
 import { enough, good, touching } from './piece.js';
+import type { Room } from './room.js';
 import type { ScaledSystem } from './scaled-system.js';
 
 export type Descent =
@@ -10,48 +11,6 @@ export type Descent =
   /** The energy falls without end along this motion: nothing stops it. */
   | { readonly kind: 'falling'; readonly along: Float64Array }
   | { readonly kind: 'stuck' };
-
-/** Room for one descent, to be used again and again. */
-export interface Room {
-  readonly h: Float64Array;
-  readonly step: Float64Array;
-  readonly left: Float64Array;
-  readonly factor: Factor;
-  /** Of each spring: its force before it is cut off at zero, and how fast it closes along the step. */
-  readonly force: Float64Array;
-  readonly rate: Float64Array;
-  readonly breaks: Breaks;
-  /** Answers are cut from one piece of memory: many small ones cost more than the sums. */
-  readonly answers: { memory: Float64Array; used: number };
-}
-
-const answersAtOnce = 64;
-
-/** Room for the forces of one answer, all nothing. It is not used again. */
-export function answerSpace({ force, answers }: Room): Float64Array {
-  const n = force.length;
-  if (answers.used + n > answers.memory.length) {
-    answers.memory = new Float64Array(answersAtOnce * n);
-    answers.used = 0;
-  }
-  const space = answers.memory.subarray(answers.used, answers.used + n);
-  answers.used += n;
-  return space;
-}
-
-export const roomFor = (s: Pick<ScaledSystem, 'count' | 'bodies'>): Room => {
-  const n = 3 * s.bodies.length;
-  return {
-    h: new Float64Array(n * n),
-    step: new Float64Array(n),
-    left: new Float64Array(n),
-    factor: factorSpace(n),
-    force: new Float64Array(s.count),
-    rate: new Float64Array(s.count),
-    breaks: breaksFor(s.count),
-    answers: { memory: new Float64Array(0), used: 0 },
-  };
-};
 
 /**
  * Least energy of one-way springs under a load: Newton's method on the contacts that are closed, with an exact

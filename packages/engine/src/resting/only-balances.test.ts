@@ -7,7 +7,7 @@ const line = [spring('left', 0, -1), spring('right', 0, 1)];
 const balanced = (x: number, y: number, springs: Parameters<typeof truck>[3]) =>
   resting(rest(truck(50_000, x, y, springs))).balanced;
 
-describe('a centre exactly on the line of two contacts', () => {
+describe('a center exactly on the line of two contacts', () => {
   it('only balances where nothing else touches', () => {
     expect(balanced(0, 0, line)).toBe(true);
   });
@@ -21,7 +21,7 @@ describe('a centre exactly on the line of two contacts', () => {
     expect(balanced(0, 0, [...line, spring('front', -3, 0), spring('rear', 2, 0)])).toBe(false);
   });
 
-  it('rests once the centre is inside by a hair that can be measured', () => {
+  it('rests once the center is inside by a hair that can be measured', () => {
     expect(balanced(-1e-4, 0, [...line, spring('front', -3, 0)])).toBe(false);
   });
 });

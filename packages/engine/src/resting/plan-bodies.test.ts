@@ -4,13 +4,13 @@ import type { Posture } from '../model/vehicle.js';
 import { asphalt, degree, foot, lb, planOf, sedan } from '../testing/sample-plans.js';
 import { workingsOf } from '../workings/workings.js';
 
-// A car of 3,400 lb, 1,700 lb at each axle 9 ft apart, its centre of gravity 2 ft high, its tracks 5 ft apart.
+// A car of 3,400 lb, 1,700 lb at each axle 9 ft apart, its center of gravity 2 ft high, its tracks 5 ft apart.
 const weight = 3400 * lb;
 const car = {
   ...sedan,
   at: { x: 0, y: 0 },
   heading: 0,
-  emptyCentreHeight: { low: 2 * foot, high: 2 * foot },
+  emptyCenterHeight: { low: 2 * foot, high: 2 * foot },
   axles: sedan.axles.map((a) => ({ ...a, emptyLoad: { low: weight / 2, high: weight / 2 } })),
 };
 const loads = (change: Partial<Plan>, posture: Posture = { kind: 'upright' }) => {
@@ -60,8 +60,8 @@ it('leans a vehicle that pitches toward the end that is down', () => {
   expect(loads({}, { kind: 'pitched', angle: -angle }).rear).toBeCloseTo(weight / 2 + more, 3);
 });
 
-it('takes the height of a centre of gravity that nobody knows for anything from the ground to the roof', () => {
-  const blind = { ...car, emptyCentreHeight: undefined };
+it('takes the height of a center of gravity that nobody knows for anything from the ground to the roof', () => {
+  const blind = { ...car, emptyCenterHeight: undefined };
   const { rear } = loads({ vehicles: [blind], ...ground(0.15, 'rear') });
   expect(rear).toBeCloseTo(weight / 2 + (weight * (car.height / foot) * 0.15) / 9, 3);
 });

@@ -14,18 +14,18 @@ export interface PlanBody {
   readonly name: string;
   /** Every corner of its ranges of weight and place, plan axes. */
   readonly corners: readonly BodyCorner[];
-  /** Centre of gravity above the ground. */
-  readonly centreHeight: Interval | undefined;
+  /** Center of gravity above the ground. */
+  readonly centerHeight: Interval | undefined;
 }
 
 export interface BodyCorner {
   readonly weight: number;
-  /** Where the weight comes down through the ground as it slopes: on a grade, downhill of the centre of gravity. */
+  /** Where the weight comes down through the ground as it slopes: on a grade, downhill of the center of gravity. */
   readonly x: number;
   readonly y: number;
-  /** The centre of gravity itself, where the ground slopes. */
-  readonly centre?: { readonly x: number; readonly y: number };
-  /** `heaviest, centre farthest back`. Empty where nothing is a range. */
+  /** The center of gravity itself, where the ground slopes. */
+  readonly center?: { readonly x: number; readonly y: number };
+  /** `heaviest, center farthest back`. Empty where nothing is a range. */
   readonly words: string;
   /** With the upward and downward part of the plan's working loads in the weight. */
   readonly working?: true;
@@ -34,7 +34,7 @@ export interface BodyCorner {
 /**
  * The bodies of a plan. The weight of a vehicle includes its cab; a cab on springs of its own is taken out of it.
  *
- * @returns also the vehicles whose weight or centre is not known: nothing can be said about them.
+ * @returns also the vehicles whose weight or center is not known: nothing can be said about them.
  */
 export function planBodies(
   plan: Plan,
@@ -53,7 +53,7 @@ export function planBodies(
         vehicle: vehicle.id,
         name: vehicle.name,
         corners: all.map((c) => inPlan(vehicle, c)),
-        centreHeight: mass.z.value,
+        centerHeight: mass.z.value,
       });
     else {
       const both = withCab(vehicle, vehicle.cab, all, mass.z.value, lean);
@@ -94,7 +94,7 @@ function withWorkingLoads(body: PlanBody, all: readonly PlanBody[], plan: Plan):
 
 const workingWords = 'with the working loads on';
 
-/** How far a weight comes down off its place for each metre that it stands high, vehicle axes. */
+/** How far a weight comes down off its place for each meter that it stands high, vehicle axes. */
 interface Lean {
   /** Because the vehicle pitches: nose down, toward its front. */
   readonly pitch: number;
@@ -115,19 +115,19 @@ function leanOf(vehicle: Vehicle, ground: Ground): Lean {
 /** A range of places with the weight at its heights, itself and as it comes down. Unknown heights: any in the body. */
 function leaning(place: Interval, height: Interval, pitch: number, grade: number): Leaning {
   const off = (way: number): Interval => (way === 0 ? exactly(0) : scale(height, way));
-  const centre = add(place, off(pitch));
-  return { centre, down: add(centre, off(grade)) };
+  const center = add(place, off(pitch));
+  return { center, down: add(center, off(grade)) };
 }
 
 interface Leaning {
-  readonly centre: Interval;
+  readonly center: Interval;
   readonly down: Interval;
 }
 
 function vehicleCorners(vehicle: Vehicle, mass: BodyMass, lean: Lean): readonly BodyCorner[] | undefined {
   const [weight, x, y] = [mass.weight.value, mass.x.value, mass.y.value];
   if (weight === undefined || x === undefined || y === undefined || !(weight.low > 0)) return undefined;
-  const sides = vehicle.cargo.some((c) => c.shifts) ? 'its load shifted ' : 'centre farthest ';
+  const sides = vehicle.cargo.some((c) => c.shifts) ? 'its load shifted ' : 'center farthest ';
   const height = mass.z.value ?? { low: 0, high: vehicle.height };
   const back = leaning(x, height, lean.pitch, lean.grade.x);
   const across = leaning(y, height, 0, lean.grade.y);
@@ -138,7 +138,7 @@ function vehicleCorners(vehicle: Vehicle, mass: BodyMass, lean: Lean): readonly 
           weight: w.value,
           x: a.down,
           y: b.down,
-          centre: { x: a.centre, y: b.centre },
+          center: { x: a.center, y: b.center },
           words: [w.words, a.words, b.words].filter((t) => t !== '').join(', '),
         }),
       ),
@@ -146,20 +146,20 @@ function vehicleCorners(vehicle: Vehicle, mass: BodyMass, lean: Lean): readonly 
   );
 }
 
-const placeEnds = ({ centre, down }: Leaning, lowWords: string, highWords: string) =>
-  centre.low === centre.high && down.low === down.high
-    ? [{ centre: centre.low, down: down.low, words: '' }]
+const placeEnds = ({ center, down }: Leaning, lowWords: string, highWords: string) =>
+  center.low === center.high && down.low === down.high
+    ? [{ center: center.low, down: down.low, words: '' }]
     : [
-        { centre: centre.low, down: down.low, words: lowWords },
-        { centre: centre.high, down: down.high, words: highWords },
+        { center: center.low, down: down.low, words: lowWords },
+        { center: center.high, down: down.high, words: highWords },
       ];
 
-/** From vehicle axes to plan axes. Where weight comes down at its centre, that is said once. */
-function inPlan(vehicle: Vehicle, { weight, x, y, centre, words }: BodyCorner): BodyCorner {
+/** From vehicle axes to plan axes. Where weight comes down at its center, that is said once. */
+function inPlan(vehicle: Vehicle, { weight, x, y, center, words }: BodyCorner): BodyCorner {
   const down = { ...toPlan(vehicle, { x, y }), weight, words };
-  return centre === undefined || (centre.x === x && centre.y === y)
+  return center === undefined || (center.x === x && center.y === y)
     ? down
-    : { ...down, centre: toPlan(vehicle, centre) };
+    : { ...down, center: toPlan(vehicle, center) };
 }
 
 const ends = ({ low, high }: Interval, lowWords: string, highWords: string) =>
@@ -178,17 +178,17 @@ function withCab(
   vehicle: Vehicle,
   cab: Cab,
   all: readonly BodyCorner[],
-  centreHeight: Interval | undefined,
+  centerHeight: Interval | undefined,
   lean: Lean,
 ): readonly PlanBody[] {
-  const back = leaning(cab.centre.x, cab.centre.z, lean.pitch, lean.grade.x);
-  const across = leaning(exactly(0), cab.centre.z, 0, lean.grade.y);
+  const back = leaning(cab.center.x, cab.center.z, lean.pitch, lean.grade.x);
+  const across = leaning(exactly(0), cab.center.z, 0, lean.grade.y);
   const cabs = ends(cab.weight, 'lightest', 'heaviest').flatMap((w) =>
-    placeEnds(back, 'centre farthest to its front', 'centre farthest to its rear').map((a): BodyCorner => {
+    placeEnds(back, 'center farthest to its front', 'center farthest to its rear').map((a): BodyCorner => {
       // Of the sideways lean of a cab the far end counts: it is a hand's breadth at most.
       const far = Math.abs(across.down.low) > Math.abs(across.down.high) ? across.down.low : across.down.high;
       const words = [w.words, a.words].filter((t) => t !== '').join(', ');
-      return { weight: w.value, x: a.down, y: far, centre: { x: a.centre, y: 0 }, words };
+      return { weight: w.value, x: a.down, y: far, center: { x: a.center, y: 0 }, words };
     }),
   );
   const pairs = cabs
@@ -199,20 +199,20 @@ function withCab(
       x: (v.weight * whole.x - c.weight * part.x) / rest,
       y: (v.weight * whole.y - c.weight * part.y) / rest,
     });
-    const centre = left(v.centre ?? v, c.centre ?? c);
-    return { weight: rest, ...left(v, c), centre, words: v.words };
+    const center = left(v.center ?? v, c.center ?? c);
+    return { weight: rest, ...left(v, c), center, words: v.words };
   });
   const cabCorners = pairs.map(({ c }) => c);
   const id = cabBody(vehicle);
   const corners = (list: readonly BodyCorner[]) => list.map((c) => inPlan(vehicle, c));
   return [
-    { id: vehicle.id, vehicle: vehicle.id, name: vehicle.name, corners: corners(others), centreHeight },
+    { id: vehicle.id, vehicle: vehicle.id, name: vehicle.name, corners: corners(others), centerHeight },
     {
       id,
       vehicle: vehicle.id,
       name: `${vehicle.name} cab`,
       corners: corners(cabCorners),
-      centreHeight: cab.centre.z,
+      centerHeight: cab.center.z,
     },
   ];
 }

@@ -22,7 +22,7 @@ const systems = fc
     ),
   );
 
-/** Within a thousandth of a millimetre of the line round its supports: neither inside nor outside. */
+/** Within a thousandth of a millimeter of the line round its supports: neither inside nor outside. */
 const onEdge = ({ bodies: [body], springs }: RestingSystem) =>
   body === undefined || Math.abs(insideBy(supportPolygon(springs), body)) < 1e-6;
 
@@ -53,7 +53,7 @@ describe('any body on any springs', () => {
     );
   });
 
-  it('rests exactly when its centre of gravity stands inside its supports', () => {
+  it('rests exactly when its center of gravity stands inside its supports', () => {
     fc.assert(
       fc.property(systems, (system) => {
         const body = system.bodies[0] ?? { weight: 0, x: 0, y: 0 };

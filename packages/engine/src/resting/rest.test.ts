@@ -84,7 +84,7 @@ describe('what cannot rest', () => {
     expect(rest(system, [], new Set(['c'])).kind).toBe('falls');
   });
 
-  it('says of two supports in line, and of one at the centre, that they only balance', () => {
+  it('says of two supports in line, and of one at the center, that they only balance', () => {
     const two = resting(rest(truck(1000, 1, 0, [spring('a', 0, 0), spring('b', 4, 0)])));
     expect(two.balanced).toBe(true);
     expect([...two.forces].map(Math.round)).toEqual([750, 250]);
@@ -92,7 +92,7 @@ describe('what cannot rest', () => {
     expect(rest(truck(1000, 1, 0.001, [spring('a', 0, 0), spring('b', 4, 0)])).kind).toBe('falls');
   });
 
-  it('does not call it balancing where a support stands at the centre and others touch', () => {
+  it('does not call it balancing where a support stands at the center and others touch', () => {
     const four = [spring('m', 0, 0), spring('a', -1, -1), spring('b', 1, -1), spring('c', 0, 1)];
     expect(resting(rest(truck(1000, 0, 0, four))).balanced).toBe(false);
   });

@@ -1,9 +1,10 @@
 import { at } from './at.js';
 import { type ContactState, closingOf } from './contact-law.js';
-import { answerSpace, descend } from './newton.js';
+import { descend } from './newton.js';
 import { onlyBalances } from './only-balances.js';
 import { answerFrom, type Hint, keep, pieceAt, touching } from './piece.js';
 import { isFalling, motionThatFalls } from './proof-of-falling.js';
+import { answerSpace } from './room.js';
 import { type ScaledSystem, scaledSystem } from './scaled-system.js';
 import type { Memory, Motion, Outcome, Rest, RestingSystem, Rests } from './system.js';
 

@@ -1,5 +1,5 @@
 import { indexAt } from './at.js';
-import { type Room, roomFor } from './newton.js';
+import { type Room, roomFor } from './room.js';
 import type { RestingSystem } from './system.js';
 
 /**

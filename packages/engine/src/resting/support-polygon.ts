@@ -46,7 +46,7 @@ export function insideBy(polygon: readonly Point[], p: Point): number {
   return least >= 0 ? least : -distanceTo(polygon, p);
 }
 
-/** The edge a body would tip over: the nearest one to its centre of gravity. */
+/** The edge a body would tip over: the nearest one to its center of gravity. */
 export function nearestEdge(polygon: readonly Point[], p: Point) {
   const edges = polygon.map((a, i) => ({ a, b: polygon[(i + 1) % polygon.length] ?? a }));
   return edges.reduce<{ a: Point; b: Point; distance: number } | undefined>((best, e) => {

@@ -13,7 +13,7 @@ export interface RestingBody {
   readonly id: string;
   /** N, with whatever else weighs on it. */
   readonly weight: number;
-  /** Centre of gravity, m. */
+  /** Center of gravity, m. */
   readonly x: number;
   readonly y: number;
 }
@@ -31,7 +31,7 @@ export interface Spring {
 
 /**
  * What a contact remembers. A support placed under a body that already rests starts at its preload, and shares
- * only what changes afterwards.
+ * only what changes afterward.
  */
 export interface Memory {
   /** N, at the moment of placing: from a wedge or a pump. */

@@ -1,16 +1,13 @@
-import { unknownLoad, useOf } from '../crib/crib-use.js';
-import { computed, given, measured } from '../figure/compute.js';
+import { computed, given } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
-import { type Display, force, length, ratio } from '../figure/units-of.js';
-import { exactly, type Interval } from '../model/interval.js';
+import { force, length } from '../figure/units-of.js';
+import { exactly } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { Strut, Tie } from '../model/support.js';
 import type { Point3 } from '../placed/frame.js';
 import { place } from '../placed/place.js';
 import type { PlacedTie } from '../placed/place-tie.js';
 import { limitValue } from '../policy/limit.js';
-import type { Workings } from '../workings/workings.js';
-import type { StrutWorking } from './strut-working.js';
 
 /** A strap, chain or rope with its length and its rating. */
 export interface TieWorking {
@@ -70,7 +67,7 @@ function farEnd(tie: Tie, strut: Strut, plan: Plan): Point3 | undefined {
 }
 
 /** How far it rises from there, m. */
-const riseOf = (tie: Tie, strut: Strut, plan: Plan): number =>
+export const riseOf = (tie: Tie, strut: Strut, plan: Plan): number =>
   (farEnd(tie, strut, plan)?.z ?? 0) - (place(plan).struts.byId.get(strut.id)?.foot.z ?? 0);
 
 /** Less than this share of a tie's pull along the thrust is no hold. Common practice, no source. */
@@ -79,80 +76,3 @@ const leastGrip = 0.5;
 /** Whether a tie holds a strut's foot against the thrust, and not across it. */
 export const holdsFoot = (tie: Tie, strut: Strut, plan: Plan): boolean =>
   gripOn(tie, strut, plan) >= leastGrip;
-
-/**
- * What a tie has to take from a strut: the thrust at the foot that friction does not hold, T = S (cos θ − μ sin θ),
- * over the share of the tie's pull that acts against it.
- */
-export function footTension(s: StrutWorking, tie: Tie, w: Workings): Figure {
-  const { display } = w.plan;
-  const load = w.loads().get(s.strut.id)?.load ?? unknownLoad(display);
-  const friction = w.limit('friction strut foot');
-  const grip = measured(
-    ratio(display, 'grip', 'share of the pull along the thrust', 'down'),
-    exactly(gripOn(tie, s.strut, w.plan)),
-    riseOf(tie, s.strut, w.plan) > 0
-      ? 'between the strap and the way the foot would slide, less what its rise takes from friction'
-      : 'between the strap and the way the foot would slide, seen from above',
-  );
-  return computed(
-    force(display, 'load', `pull from strut ${s.strut.name}`, 'up', { governs: load.governs }),
-    tension(load.value, s.angle.value, friction.value, grip.value),
-    '{load} × (cos {angle} − {friction} × sin {angle}) ÷ {grip}',
-    { load, angle: s.angle, friction, grip },
-  );
-}
-
-function tension(
-  load: Interval | undefined,
-  angle: Interval | undefined,
-  friction: Interval | undefined,
-  grip: Interval | undefined,
-): Interval | undefined {
-  if (load === undefined || angle === undefined || friction === undefined || grip === undefined)
-    return undefined;
-  if (!(grip.low > 0)) return undefined;
-  const at = (s: number, t: number) => (s * Math.max(0, Math.cos(t) - friction.low * Math.sin(t))) / grip.low;
-  return { low: at(load.low, angle.high), high: at(load.high, angle.low) };
-}
-
-/** The greatest pull on a tie over the feet that it holds, with its pretension, beside its rating. */
-export function tieUse(t: TieWorking, w: Workings): { readonly load: Figure; readonly use: Figure } {
-  const { display } = w.plan;
-  const pulls = [t.tie.from, t.tie.to].flatMap((end) => {
-    const s = end.kind === 'strut foot' ? w.struts().find((k) => k.strut.id === end.strut) : undefined;
-    return s === undefined ? [] : [footTension(s, t.tie, w)];
-  });
-  const load = total(pulls, t.tie, display);
-  return { load, use: useOf(load, t.capacity, display) };
-}
-
-function total(pulls: readonly Figure[], tie: Tie, display: Display): Figure {
-  const pretension = given(
-    force(display, 'pretension', 'pretension', 'up', { ref: { element: tie.id, property: 'tension' } }),
-    exactly(tie.pretension),
-    { kind: 'stated' },
-  );
-  const worst = pulls.reduce<Figure | undefined>(
-    (most, next) =>
-      most === undefined ||
-      next.value === undefined ||
-      next.value.high > (most.value?.high ?? Number.POSITIVE_INFINITY)
-        ? next
-        : most,
-    undefined,
-  );
-  const head = force(display, 'load', 'pull', 'up', { governs: worst?.governs });
-  if (worst === undefined) return computed(head, pretension.value, '{pretension}', { pretension });
-  // The strap is either pulled up by hand or pulled by the foot: the larger of the two, not their sum.
-  const value =
-    worst.value === undefined
-      ? undefined
-      : {
-          low: Math.max(worst.value.low, tie.pretension),
-          high: Math.max(worst.value.high, tie.pretension),
-        };
-  return tie.pretension > 0
-    ? computed(head, value, 'larger of {pretension} and {pull}', { pretension, pull: worst })
-    : computed(head, value, '{pull}', { pull: worst });
-}

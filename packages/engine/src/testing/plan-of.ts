@@ -14,7 +14,7 @@ export const asphalt: Ground = {
       title: 'Crane outrigger ground-pressure table',
       locator: 'asphalt, 29 psi',
     },
-    frictionTyre: { low: 0.5, high: 0.65 },
+    frictionTire: { low: 0.5, high: 0.65 },
     frictionTimber: { low: 0.4, high: 0.6 },
     frictionSource: { kind: 'from memory' },
     ref: { element: 'surface/asphalt' },

@@ -25,7 +25,7 @@ const values: Readonly<Record<PolicyKey, readonly [PolicyLimit['value'], SourceN
   'least strut angle': [45 * degree, practice],
   'most strut angle': [75 * degree, practice],
   'push margin': [0.1, published('FEMA Rescue Specialist course', 'Module 1A: 10 % of the vertical load')],
-  'push height': ['cargo centre', practice],
+  'push height': ['cargo center', practice],
   'use limit': [1, practice],
   'friction timber on timber': [0.45, published('CTU Code', 'appendix 2')],
   'friction timber on metal': [0.3, published('CTU Code', 'appendix 2')],

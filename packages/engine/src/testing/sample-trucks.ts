@@ -13,9 +13,9 @@ export const straightTruck: Vehicle = {
   length: 30 * foot,
   width: 96 * inch,
   height: 144 * inch,
-  emptyCentreHeight: between(40 * inch, 50 * inch),
+  emptyCenterHeight: between(40 * inch, 50 * inch),
   axles: [
-    axle('truck', 'axle 1', 4 * foot, 7000 * lb, { tyresEachSide: 1 }),
+    axle('truck', 'axle 1', 4 * foot, 7000 * lb, { tiresEachSide: 1 }),
     axle('truck', 'axle 2', 24 * foot, 6500 * lb),
   ],
   parts: [
@@ -63,9 +63,9 @@ export const tractor: Vehicle = {
   types: ['TractorSleeper', 'Tractor'],
   length: 26 * foot,
   height: 156 * inch,
-  emptyCentreHeight: between(38 * inch, 46 * inch),
+  emptyCenterHeight: between(38 * inch, 46 * inch),
   axles: [
-    axle('tractor', 'axle 1', 4 * foot, 10_500 * lb, { tyresEachSide: 1 }),
+    axle('tractor', 'axle 1', 4 * foot, 10_500 * lb, { tiresEachSide: 1 }),
     axle('tractor', 'axle 2', 19 * foot, 4400 * lb, { suspension: 'air' }),
     axle('tractor', 'axle 3', 23.2 * foot, 4400 * lb, { suspension: 'air' }),
   ],
@@ -90,7 +90,7 @@ export const tractor: Vehicle = {
     from: 5 * foot,
     to: 13 * foot,
     weight: between(3000 * lb, 4000 * lb),
-    centre: { x: between(8 * foot, 9.5 * foot), z: between(75 * inch, 85 * inch) },
+    center: { x: between(8 * foot, 9.5 * foot), z: between(75 * inch, 85 * inch) },
     mounts: [
       {
         name: 'front mounts',

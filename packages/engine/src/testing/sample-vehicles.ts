@@ -18,7 +18,7 @@ export const vanTrailer: Vehicle = {
   at: { x: 0, y: 0 },
   heading: 0,
   posture: { kind: 'upright' },
-  emptyCentreHeight: between(60 * inch, 70 * inch),
+  emptyCenterHeight: between(60 * inch, 70 * inch),
   axles: [
     axle('trailer', 'axle 1', 46.5 * foot, 4300 * lb, { suspension: 'air' }),
     axle('trailer', 'axle 2', 50.5 * foot, 4300 * lb, { suspension: 'air' }),
@@ -85,16 +85,16 @@ export const sedan: Vehicle = {
   at: { x: 25 * foot, y: 1 * foot },
   heading: -Math.PI / 2,
   posture: { kind: 'upright' },
-  emptyCentreHeight: between(20 * inch, 23 * inch),
+  emptyCenterHeight: between(20 * inch, 23 * inch),
   axles: [
     axle('car', 'axle 1', 3 * foot, 2000 * lb, {
       track: 5 * foot,
-      tyresEachSide: 1,
+      tiresEachSide: 1,
       stiffness: (1000 * lb) / inch,
     }),
     axle('car', 'axle 2', 12 * foot, 1400 * lb, {
       track: 5 * foot,
-      tyresEachSide: 1,
+      tiresEachSide: 1,
       stiffness: (1000 * lb) / inch,
     }),
   ],

@@ -3,7 +3,7 @@ import type { Axle, Part } from '../model/vehicle.js';
 import { foot, inch, lb } from './measures.js';
 
 export const invented = { kind: 'invented' } as const;
-export const tyre = (5000 * lb) / inch;
+export const tire = (5000 * lb) / inch;
 
 export const axle = (
   vehicle: string,
@@ -17,9 +17,9 @@ export const axle = (
   x,
   emptyLoad: exactly(emptyLoad),
   track: 6 * foot,
-  tyresEachSide: 2,
+  tiresEachSide: 2,
   suspension: 'spring',
-  stiffness: tyre,
+  stiffness: tire,
   stiffnessSource: { kind: 'from memory' },
   missing: [],
   ref: { element: `vehicle/${vehicle}`, property: id },

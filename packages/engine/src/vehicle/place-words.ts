@@ -15,7 +15,7 @@ export const lengthWords = (value: number, display: Display): string =>
 export function placeWords({ x, y }: Point, display: Display): string {
   const across =
     Math.abs(y) < 0.001
-      ? 'centre'
+      ? 'center'
       : `${y < 0 ? 'driver' : 'passenger'} side ${lengthWords(Math.abs(y), display)}`;
   return `${lengthWords(x, display)}, ${across}`;
 }

@@ -21,14 +21,14 @@ function ownSupports({ vehicle, wheels, extent }: PlacedVehicle, plan: Plan): re
   // A part that rests on another vehicle of the plan is held there, and not a second time by the ground.
   const onVehicle = (part: Part) =>
     plan.contacts.some((c) => c.upper === vehicle.id && c.upperPart === part.id);
-  const tyres = lies(vehicle)
+  const tires = lies(vehicle)
     ? []
     : wheels.map(
         ({ axle, side, at }): SupportPoint => ({
           id: `${vehicle.id}/${axle.id}/${side}`,
           element: vehicle.id,
           label: `${vehicle.name} ${axle.name}, ${side} side`,
-          kind: 'tyre',
+          kind: 'tire',
           original: true,
           group: `${vehicle.id}/${axle.id}`,
           at: { ...at, z: 0 },
@@ -84,7 +84,7 @@ function ownSupports({ vehicle, wheels, extent }: PlacedVehicle, plan: Plan): re
       };
     }),
   );
-  return [...tyres, ...parts, ...mounts, ...bodyOnGround(vehicle, extent.outline)];
+  return [...tires, ...parts, ...mounts, ...bodyOnGround(vehicle, extent.outline)];
 }
 
 /** What a body that lies on the ground gives: a setting, from memory, of 50,000 lb an inch at each corner. */

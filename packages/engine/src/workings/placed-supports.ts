@@ -4,13 +4,13 @@ import { carries, type StepChockWorking } from '../crib/step-chock-working.js';
 import { crossingStiffness } from '../crib/stiffness.js';
 import type { ElementId } from '../model/ref.js';
 import { bodyOfPart, type SupportPoint } from './support-points.js';
-import type { Workings } from './workings.js';
+import type { SupportWorkings } from './support-workings.js';
 
 /**
  * What the crew's cribs and step chocks hold, contact by contact. Contacts that meet nothing are left out, and so
  * is a crib that cannot reach what it should hold: air carries nothing.
  */
-export function placedSupports(w: Workings): readonly SupportPoint[] {
+export function placedSupports(w: SupportWorkings): readonly SupportPoint[] {
   return [
     ...w
       .cribs()
@@ -23,7 +23,7 @@ export function placedSupports(w: Workings): readonly SupportPoint[] {
 /** What a step chock gives is not published in general: a setting, from memory, of 30,000 lb an inch. */
 const stepChockStiffness = (30_000 * poundForce) / inch;
 
-const stepChockPoint = (c: StepChockWorking, w: Workings): readonly SupportPoint[] => {
+const stepChockPoint = (c: StepChockWorking, w: SupportWorkings): readonly SupportPoint[] => {
   const { chock, meets } = c;
   if (meets === undefined || !carries(c)) return [];
   return [
@@ -49,7 +49,7 @@ const reaches = ({ gap, closes, crib }: CribWorking): boolean =>
 
 function standsOnBody(
   { standsOn }: Pick<CribWorking['crib'], 'standsOn'>,
-  w: Workings,
+  w: SupportWorkings,
 ): ElementId | 'ground' {
   if (standsOn.kind !== 'vehicle') return 'ground';
   const vehicle = w.vehicles.get(standsOn.vehicle);
@@ -57,7 +57,7 @@ function standsOnBody(
   return vehicle === undefined || part === undefined ? standsOn.vehicle : bodyOfPart(vehicle, part);
 }
 
-const cribPoints = (c: CribWorking, w: Workings): readonly SupportPoint[] => {
+const cribPoints = (c: CribWorking, w: SupportWorkings): readonly SupportPoint[] => {
   const { crib } = c;
   const lower = standsOnBody(crib, w);
   const { base, heightWithShims } = c.placed;

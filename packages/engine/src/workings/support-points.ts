@@ -10,10 +10,10 @@ export interface SupportPoint {
   /** The element that it belongs to, and that is lost when it gives way. */
   readonly element: ElementId;
   readonly label: string;
-  readonly kind: 'tyre' | 'part' | 'body' | 'vehicle' | 'cab mount' | 'crib' | 'step chock' | 'strut';
+  readonly kind: 'tire' | 'part' | 'body' | 'vehicle' | 'cab mount' | 'crib' | 'step chock' | 'strut';
   /** There before the crew. */
   readonly original: boolean;
-  /** Points that are lost together: an axle's air springs, both tyres of a pair. */
+  /** Points that are lost together: an axle's air springs, both tires of a pair. */
   readonly group: string;
   readonly at: { readonly x: number; readonly y: number; readonly z: number };
   readonly upper: ElementId;

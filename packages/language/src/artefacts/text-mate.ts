@@ -11,7 +11,7 @@ const anyOf = (words: readonly string[]): string =>
 const start = '(^|[{;])([ \\t]*)';
 const name = '[A-Za-z_\\u00C0-\\u024F][\\w\\u00C0-\\u024F]*(?:-[A-Za-z_][\\w]*)*';
 
-/** The colouring grammar for editors, made from the schema. Semantic colours lie over it where a server runs. */
+/** The coloring grammar for editors, made from the schema. Semantic colors lie over it where a server runs. */
 export function textMateGrammar(): object {
   const v = vocabulary();
   const heading = (captures: Readonly<Record<string, string>>) =>

@@ -1,10 +1,10 @@
 import { units } from '@cribwright/units';
-import type { Pattern, Shape } from '../phrase/pattern.js';
+import type { Pattern, Shape } from '../phrase/shape.js';
 import type { PropertySchema } from '../schema/block-schema.js';
 import { letLine, parameterTypes, patternUse } from '../schema/pattern-block.js';
 import { schema } from '../schema/schema.js';
 
-/** The words of the language by what they are, longest first, as an editor's colouring needs them. */
+/** The words of the language by what they are, longest first, as an editor's coloring needs them. */
 export interface Vocabulary {
   readonly blocks: readonly string[];
   readonly keys: readonly string[];

@@ -2,7 +2,7 @@ import type { BoundBlock } from '../binding/bound-file.js';
 import type { TextChange } from '../problems/problem.js';
 
 /**
- * Puts a line or a block into a block's braces, indented and lined up as its neighbours are. `undefined` where it
+ * Puts a line or a block into a block's braces, indented and lined up as its neighbors are. `undefined` where it
  * has no braces.
  */
 export function insertInto(
@@ -46,10 +46,10 @@ const endOfLine = (text: string, from: number): number => {
 };
 
 function indentOf(text: string, block: BoundBlock): string {
-  const neighbour = block.properties[0]?.span.start ?? block.blocks[0]?.span.start;
-  const at = neighbour ?? block.span.start;
+  const neighbor = block.properties[0]?.span.start ?? block.blocks[0]?.span.start;
+  const at = neighbor ?? block.span.start;
   const margin = /[ \t]*$/.exec(text.slice(0, at))?.[0] ?? '';
-  return neighbour === undefined ? `${margin}  ` : margin;
+  return neighbor === undefined ? `${margin}  ` : margin;
 }
 
 /** `overhang  4 in`: the value under the values above it. */

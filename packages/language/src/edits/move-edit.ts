@@ -35,7 +35,7 @@ function changesFor(
 }
 
 const keys: Readonly<Record<Move['moves'], string>> = {
-  centre: 'at',
+  center: 'at',
   vehicle: 'at',
   foot: 'foot',
   head: 'head',

@@ -1,8 +1,7 @@
 import type { Message } from '@cribwright/engine';
-import type { BoundProperty } from '../binding/bound-file.js';
+import type { BoundProperty, Piece } from '../binding/bound-file.js';
 import type { Span } from '../grammar/syntax.js';
 import type { Expression } from '../phrase/expression.js';
-import type { Piece } from '../phrase/match.js';
 import type { WrittenQuantity } from '../phrase/pattern.js';
 import type { TextChange } from '../problems/problem.js';
 import { refuse } from './words.js';
@@ -42,9 +41,9 @@ export function placeChanges(
   return { changes };
 }
 
-export function lengthChange(text: string, { expression, span }: WrittenQuantity, metres: number): Moved {
+export function lengthChange(text: string, { expression, span }: WrittenQuantity, meters: number): Moved {
   const was = text.slice(span.start, span.end);
-  const put = writeLength(metres, unwrapped(expression));
+  const put = writeLength(meters, unwrapped(expression));
   if (put !== undefined) return { changes: put === was ? [] : [{ span, text: put }] };
   const range = expression.kind === 'range' || expression.kind === 'tolerance';
   return { refused: refuse(range ? 'range' : 'worked out', { value: was }) };
@@ -61,19 +60,19 @@ function acrossChange(
 ): Moved {
   const side = values.side as { readonly text: string; readonly span: Span } | undefined;
   const offset = values.offset as WrittenQuantity | undefined;
-  const wanted = Math.abs(y) < middle ? 'centre' : y < 0 ? 'driver side' : 'passenger side';
+  const wanted = Math.abs(y) < middle ? 'center' : y < 0 ? 'driver side' : 'passenger side';
   if (side && offset && wanted === side.text) return lengthChange(text, offset, Math.abs(y));
   if (offset && writeLength(0, unwrapped(offset.expression)) === undefined)
     return lengthChange(text, offset, Math.abs(y));
   const like = offset?.expression ?? back.expression;
-  const length = wanted === 'centre' ? undefined : writeLength(Math.abs(y), unwrapped(like));
+  const length = wanted === 'center' ? undefined : writeLength(Math.abs(y), unwrapped(like));
   const words = length === undefined ? wanted : `${wanted} ${length}`;
-  const centre = pieces.find((p) => text.slice(p.span.start, p.span.end) === 'centre')?.span;
-  const start = side?.span.start ?? centre?.start;
+  const center = pieces.find((p) => text.slice(p.span.start, p.span.end) === 'center')?.span;
+  const start = side?.span.start ?? center?.start;
   if (start === undefined) {
-    if (wanted === 'centre') return { changes: [] };
+    if (wanted === 'center') return { changes: [] };
     return { changes: [{ span: { start: back.span.end, end: back.span.end }, text: `, ${words}` }] };
   }
-  const end = offset?.span.end ?? side?.span.end ?? centre?.end ?? start;
+  const end = offset?.span.end ?? side?.span.end ?? center?.end ?? start;
   return { changes: text.slice(start, end) === words ? [] : [{ span: { start, end }, text: words }] };
 }

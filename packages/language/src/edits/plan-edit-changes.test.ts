@@ -1,6 +1,6 @@
 import type { PlanEdit } from '@cribwright/engine';
 import { describe, expect, it } from 'vitest';
-import { openWorkspace } from '../workspace/workspace.js';
+import { openWorkspace } from '../workspace/open-workspace.js';
 import { planEditChanges } from './plan-edit-changes.js';
 
 const uri = 'memory:/plan.crib';
@@ -42,7 +42,7 @@ describe('set', () => {
   it('puts a value in place of the one that stands there, and leaves the comment', () => {
     expect(after({ kind: 'set', at: at('crib/A', 'courses'), text: '6' })).toBe(text.replace('14  ', '6  '));
   });
-  it('adds a line that is not there, under its neighbours', () => {
+  it('adds a line that is not there, under its neighbors', () => {
     expect(after({ kind: 'set', at: at('crib/A', 'overhang'), text: '4 in' })).toBe(
       text.replace('// too many\n', '// too many\n    overhang  4 in\n'),
     );

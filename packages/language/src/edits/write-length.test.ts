@@ -24,7 +24,7 @@ describe('keeps the units of the text', () => {
     [6.8, number('m'), '6.8 m'],
     [6.8072, number('mm'), '6,810 mm'],
     [0.3048, number('feet'), '1 feet'],
-  ])('%d m', (metres, like, written) => expect(writeLength(metres, like)).toBe(written));
+  ])('%d m', (meters, like, written) => expect(writeLength(meters, like)).toBe(written));
 });
 
 it('will not write over what is worked out', () => {

@@ -5,16 +5,16 @@ import type { Expression } from '../phrase/expression.js';
  * A dragged length in the words of the one it replaces: in its units, and no finer than a person would place a
  * timber. `undefined` where the old one is no plain number: it is worked out, or a range.
  */
-export function writeLength(metres: number, like: Expression): string | undefined {
-  if (like.kind === 'compound') return feetAndInches(metres);
+export function writeLength(meters: number, like: Expression): string | undefined {
+  if (like.kind === 'compound') return feetAndInches(meters);
   if (like.kind !== 'number' || !like.unit) return undefined;
   const { unit, text } = like.unit;
-  if (unit.id === 'ft') return feetAndInches(metres, text);
+  if (unit.id === 'ft') return feetAndInches(meters, text);
   const step = steps[unit.id];
-  if (step === undefined) return show(metres, 'length', unit.id, { rounding: 'nearest' });
+  if (step === undefined) return show(meters, 'length', unit.id, { rounding: 'nearest' });
   const size = Number(unit.factor.above) / Number(unit.factor.below);
   const digits = Math.max(0, -Math.floor(Math.log10(step)));
-  const value = Number((Math.round(metres / size / step) * step).toFixed(digits));
+  const value = Number((Math.round(meters / size / step) * step).toFixed(digits));
   return `${group(value)} ${text}`;
 }
 
@@ -22,8 +22,8 @@ export function writeLength(metres: number, like: Expression): string | undefine
 const steps: Readonly<Record<string, number>> = { in: 1, m: 0.01, cm: 1, mm: 10 };
 
 /** `22 ft 4 in`; `22 ft` where it comes out even, and `4 in` below a foot. */
-function feetAndInches(metres: number, feet = 'ft'): string {
-  const inches = Math.round(metres / inch);
+function feetAndInches(meters: number, feet = 'ft'): string {
+  const inches = Math.round(meters / inch);
   const [whole, rest] = [Math.floor(inches / 12), inches % 12];
   if (whole === 0 && rest > 0) return `${rest} in`;
   return rest === 0 ? `${whole} ${feet}` : `${whole} ${feet} ${rest} in`;

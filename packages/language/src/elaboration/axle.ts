@@ -1,9 +1,10 @@
 import type { Axle } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { axleProperties } from '../schema/axle.js';
+import { outermost as at0 } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
 import { fromMemory, usualStiffness } from './stiffness.js';
-import { outermost as at0, type Writing } from './writing.js';
+import type { Writing } from './writing.js';
 
 /** An axle, from its own block and those that it inherits from, nearest first. */
 export function axleOf(w: Writing, vehicle: string, blocks: readonly BoundBlock[]): Axle | undefined {
@@ -31,14 +32,14 @@ export function axleOf(w: Writing, vehicle: string, blocks: readonly BoundBlock[
   const suspension = w.said(blocks, axleProperties.suspension)?.values.suspension.text ?? 'air';
   const stiff = w.said(blocks, axleProperties.stiffness);
   const stiffness = w.number(stiff?.values.stiffness, at0, stiff?.block.uri ?? own.uri, 'stiffness');
-  const each = w.number(w.said(blocks, axleProperties.tyres)?.values.each, at0, own.uri);
+  const each = w.number(w.said(blocks, axleProperties.tires)?.values.each, at0, own.uri);
   return {
     id: name,
     name,
     x,
     emptyLoad: load,
     track: wide,
-    tyresEachSide: each === 1 ? 1 : 2,
+    tiresEachSide: each === 1 ? 1 : 2,
     suspension,
     stiffness: stiffness ?? usualStiffness[suspension],
     stiffnessSource: stiffness !== undefined && stiff ? w.source(stiff.values, [stiff.block]) : fromMemory,

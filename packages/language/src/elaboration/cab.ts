@@ -1,9 +1,10 @@
 import type { Cab } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { cabProperties } from '../schema/cab.js';
+import { outermost as at0 } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
 import { usualMount } from './stiffness.js';
-import { outermost as at0, type Writing } from './writing.js';
+import type { Writing } from './writing.js';
 
 /** A cab that sits on mounts of its own. */
 export function cabOf(w: Writing, vehicle: string, chain: readonly BoundBlock[]): Cab | undefined {
@@ -14,11 +15,11 @@ export function cabOf(w: Writing, vehicle: string, chain: readonly BoundBlock[])
   w.place(ref, own.uri, own.headSpan, { block: own });
   const runs = w.said(blocks, cabProperties.runs);
   const heavy = w.said(blocks, cabProperties.weight);
-  const centre = w.said(blocks, cabProperties.centre);
+  const center = w.said(blocks, cabProperties.center);
   const extent = w.interval(runs?.values.extent, at0, runs?.block.uri ?? own.uri, 'length');
   const weight = w.interval(heavy?.values.weight, at0, heavy?.block.uri ?? own.uri, 'force');
-  const x = w.interval(centre?.values.back, at0, centre?.block.uri ?? own.uri, 'length');
-  const z = w.interval(centre?.values.high, at0, centre?.block.uri ?? own.uri, 'length');
+  const x = w.interval(center?.values.back, at0, center?.block.uri ?? own.uri, 'length');
+  const z = w.interval(center?.values.high, at0, center?.block.uri ?? own.uri, 'length');
   const home = blocks.find((b) => w.all(b, cabProperties.mount).length > 0);
   if (!extent || !weight || !x || !z || !home) {
     w.tell(notInPlan(own.headSpan, 'the cab'), own.uri);
@@ -34,5 +35,5 @@ export function cabOf(w: Writing, vehicle: string, chain: readonly BoundBlock[])
       { name: values.name.text, x: back, offsets: offset === 0 ? [0] : [-offset, offset], spring, stiffness },
     ];
   });
-  return { from: extent.low, to: extent.high, weight, centre: { x, z }, mounts, ref };
+  return { from: extent.low, to: extent.high, weight, center: { x, z }, mounts, ref };
 }

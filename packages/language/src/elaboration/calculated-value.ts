@@ -1,6 +1,6 @@
 import { computed, type Figure, given, type Head, measured } from '@cribwright/engine';
 import { dimensionOf, findUnit, inSystem, plain, sameVector, usualUnit } from '@cribwright/units';
-import type { Declaration } from '../binding/declaration.js';
+import type { Declaration } from '../binding/bound-file.js';
 import { type Amount, evaluate } from '../phrase/evaluate.js';
 import type { Expression } from '../phrase/expression.js';
 import { unitOf } from '../phrase/unit-of.js';

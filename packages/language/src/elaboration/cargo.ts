@@ -3,8 +3,9 @@ import { STANDARD_GRAVITY } from '@cribwright/units';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { cargoTypeProperties } from '../schema/timber.js';
 import { cargoLine } from '../schema/vehicle.js';
+import { outermost as at0 } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
-import { outermost as at0, type Writing } from './writing.js';
+import type { Writing } from './writing.js';
 
 /** What a vehicle carries: as the plan says, else as its type does. */
 export function cargoOf(w: Writing, vehicle: string, chain: readonly BoundBlock[]): readonly Cargo[] {
@@ -26,7 +27,7 @@ export function cargoOf(w: Writing, vehicle: string, chain: readonly BoundBlock[
       w.tell(notInPlan(line.span, 'the cargo'), uri);
       return [];
     }
-    const centre = w.interval(values.centre, at0, uri, 'length');
+    const center = w.interval(values.center, at0, uri, 'length');
     const offset = w.interval(values.offset, at0, uri, 'length');
     const side = values.offsetSide?.text;
     const shifts =
@@ -39,7 +40,7 @@ export function cargoOf(w: Writing, vehicle: string, chain: readonly BoundBlock[
         weight,
         from: Math.min(from, to),
         to: Math.max(from, to),
-        ...(centre ? { centre } : {}),
+        ...(center ? { center } : {}),
         offset: offset ? mirrored(offset, side) : { low: 0, high: 0 },
         height: w.interval(values.height, at0, uri, 'length'),
         shifts,

@@ -9,10 +9,11 @@ import {
   type Vehicle,
 } from '@cribwright/engine';
 import { vectorOf } from '@cribwright/units';
-import type { Reference } from '../binding/declaration.js';
+import type { Reference } from '../binding/bound-file.js';
 import type { Amount } from '../phrase/evaluate.js';
 import type { Expression } from '../phrase/expression.js';
-import { type Expansion, outermost, type Writing } from './writing.js';
+import { type Expansion, outermost } from './expansion.js';
+import type { Writing } from './writing.js';
 
 /** A part of a vehicle that is in the plan. */
 export interface PlacedPart {

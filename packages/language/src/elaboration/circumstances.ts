@@ -2,9 +2,10 @@ import type { Egress, SizeUpItem, WorkingLoad } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { problem } from '../problems/problem.js';
 import { loadProperties, sizeUpProperties, wayOutProperties } from '../schema/plan.js';
+import { outermost as at0 } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
 import { sideways } from './sideways.js';
-import { outermost as at0, type Writing } from './writing.js';
+import type { Writing } from './writing.js';
 
 const directions = {
   front: { x: -1, y: 0, z: 0 },
@@ -28,8 +29,8 @@ export function loadOf(w: Writing, block: BoundBlock): WorkingLoad | undefined {
     w.tell(notInPlan(block.headSpan, `load ${block.name ?? ''}`), block.uri);
     return undefined;
   }
-  const sidewise = toward !== 'up' && toward !== 'down';
-  if (sidewise && at?.high === undefined) {
+  const horizontal = toward !== 'up' && toward !== 'down';
+  if (horizontal && at?.high === undefined) {
     // At the ground it would tip nothing: the least that it can do, and nobody said so.
     const line = w.said(block, p.at)?.line.span ?? block.headSpan;
     w.tell(problem('load-height', line, { load: block.name, example: loadProperties.at.example }), block.uri);

@@ -4,9 +4,10 @@ import type { BoundBlock } from '../binding/bound-file.js';
 import { problem } from '../problems/problem.js';
 import { vehicleProperties } from '../schema/vehicle.js';
 import type { Cast, PlacedPart } from './cast.js';
+import { outermost } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
 import { sideways } from './sideways.js';
-import { outermost, type Writing } from './writing.js';
+import type { Writing } from './writing.js';
 
 /** Of one point where a vehicle rests on a car body: from memory, a round figure; N/m. */
 const bodyStiffness = (1000 * poundForce) / inch;
@@ -32,7 +33,7 @@ function bears(w: Writing, cast: Cast, block: BoundBlock, lower: Vehicle): reado
     const from = w.number(values.from, outermost, block.uri, 'length');
     const to = w.number(values.to, outermost, block.uri, 'length');
     const offset = w.number(values.offset, outermost, block.uri, 'length');
-    const y = values.centred ? 0 : offset === undefined ? undefined : sideways(values.side?.text, offset);
+    const y = values.centerd ? 0 : offset === undefined ? undefined : sideways(values.side?.text, offset);
     const points = pointsOf(placed, lower, roof, { back, from, to, y });
     if (points.length === 0) {
       w.tell(

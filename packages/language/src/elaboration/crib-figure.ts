@@ -4,8 +4,9 @@ import type { Amount } from '../phrase/evaluate.js';
 import type { Expression } from '../phrase/expression.js';
 import { cribProperties } from '../schema/crib.js';
 import { overhangOf } from './crib.js';
+import { outermost } from './expansion.js';
 import { timberOf } from './material.js';
-import { outermost, type Writing } from './writing.js';
+import type { Writing } from './writing.js';
 
 const at0 = outermost;
 const p = cribProperties;
@@ -41,4 +42,4 @@ export function cribFigure(
   return exact(narrowWidth({ timber, overhang, layout: { lengthwise, crosswise } }));
 }
 
-const exact = (metres: number): Amount => ({ low: metres, high: metres, vector: vectorOf('length') });
+const exact = (meters: number): Amount => ({ low: meters, high: meters, vector: vectorOf('length') });

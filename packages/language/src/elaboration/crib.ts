@@ -1,14 +1,15 @@
 import type { Crib, Policy } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
-import type { Yields } from '../phrase/pattern.js';
+import type { Yields } from '../phrase/shape.js';
 import { cribProperties } from '../schema/crib.js';
 import { bare, capturesOf } from './captures.js';
+import type { Expansion } from './expansion.js';
 import type { Making } from './making.js';
 import { timberOf } from './material.js';
 import { notInPlan } from './not-in-plan.js';
 import { standsOn } from './stands-on.js';
 import { supportPlace } from './support-place.js';
-import type { Expansion, Writing } from './writing.js';
+import type { Writing } from './writing.js';
 
 export function cribOf(m: Making, block: BoundBlock): Crib | undefined {
   const { w, within, policy } = m;

@@ -63,7 +63,7 @@ describe('a vehicle', () => {
     ['30 deg', Math.PI / 6],
   ])('points as said: %s', (said, angle) => {
     expect(
-      planWith(`  vehicle car : Sedan { at 60 ft, centre; heading ${said} }`).vehicles[1]?.heading,
+      planWith(`  vehicle car : Sedan { at 60 ft, center; heading ${said} }`).vehicles[1]?.heading,
     ).toBeCloseTo(angle, 12);
   });
 
@@ -75,14 +75,14 @@ describe('a vehicle', () => {
     ['on its roof', { kind: 'on its roof' }],
   ])('lies as said: %s', (said, posture) => {
     expect(
-      planWith(`  vehicle car : Sedan { at 60 ft, centre; posture ${said} }`).vehicles[1]?.posture,
+      planWith(`  vehicle car : Sedan { at 60 ft, center; posture ${said} }`).vehicles[1]?.posture,
     ).toEqual(posture);
   });
 
   it('is higher with all axles on a dock, and tilts with some', () => {
     const on = (stretch: string) =>
-      planWith(`  vehicle car : Sedan { at 60 ft, centre; rests on dock 48 in ${stretch} }`).vehicles[1];
-    const plain = planWith('  vehicle car : Sedan { at 60 ft, centre }').vehicles[1];
+      planWith(`  vehicle car : Sedan { at 60 ft, center; rests on dock 48 in ${stretch} }`).vehicles[1];
+    const plain = planWith('  vehicle car : Sedan { at 60 ft, center }').vehicles[1];
     const all = on('from 0 ft to 16 ft');
     expect(all?.posture).toEqual({ kind: 'upright' });
     expect((all?.parts[0]?.height.low ?? 0) - (plain?.parts[0]?.height.low ?? 0)).toBeCloseTo(48 * inch, 9);
@@ -96,7 +96,7 @@ describe('a vehicle', () => {
 
   it('knows which wheels are gone', () => {
     const gone = planWith(
-      '  vehicle old : VanTrailer48 { at 0 ft, passenger side 20 ft; no tyre at axle 1, driver side; no tyre at axle 2 }',
+      '  vehicle old : VanTrailer48 { at 0 ft, passenger side 20 ft; no tire at axle 1, driver side; no tire at axle 2 }',
     ).vehicles[1];
     expect(gone?.axles.map((a) => a.missing)).toEqual([['driver'], ['driver', 'passenger']]);
   });
@@ -128,7 +128,7 @@ describe('vehicles that rest on each other', () => {
 plan "Case" {
   ground { surface asphalt }
   vehicle tractor : DayCabTractor
-  vehicle trailer : VanTrailer53 { at 14 ft, centre; coupled to tractor }
+  vehicle trailer : VanTrailer53 { at 14 ft, center; coupled to tractor }
 }
 `).plan;
     expect(plan?.contacts[0]).toMatchObject({
@@ -179,7 +179,7 @@ describe('a crib', () => {
   it.each([
     ['at near joist 20, driver side 3 ft', 20 * foot, -3 * foot],
     ['at under trailer rail near 20 ft, passenger side', 20 * foot, 49 * inch],
-    ['at 20 ft, centre', 20 * foot, 0],
+    ['at 20 ft, center', 20 * foot, 0],
     ['at 20 ft, driver side', 20 * foot, -49 * inch],
   ])('stands as the trade says it: %s', (at, x, y) => {
     expect(planWith(crib('', at)).cribs[0]?.at).toEqual({ x: near(x), y: near(y) });
@@ -340,7 +340,7 @@ plan "Case" {
   ground { surface asphalt }
   vehicle trailer : VanTrailer53
   let n = A height / 3.5 in
-  crib A { timber Fir4x4 24 in long; layout 2 by 2; courses n; at 20 ft, centre; captures rail }
+  crib A { timber Fir4x4 24 in long; layout 2 by 2; courses n; at 20 ft, center; captures rail }
 }
 `);
     expect(codes).toContain('value-unknown');
@@ -449,7 +449,7 @@ describe('one thing that cannot be read', () => {
     ['size up', 'size up { fuel 4 }'],
     ['vehicle', 'vehicle bad : Nothing'],
     ['crib', 'crib Bad { courses x }'],
-    ['step chock', 'step chock Bad : Nothing { at 20 ft, centre }'],
+    ['step chock', 'step chock Bad : Nothing { at 20 ft, center }'],
     ['pad', 'pad Bad { size 2 ft }'],
     ['strut', 'strut Bad : LongStrut { head nowhere }'],
     ['strap', 'strap Bad : RatchetStrap2in { from nowhere }'],
@@ -497,7 +497,7 @@ plan "Case" {
     );
     expect(codes).toContain('ground-missing');
     expect(plan?.ground.surface).toMatchObject({ bearing: undefined, frictionSource: { kind: 'unknown' } });
-    expect(plan?.ground.surface.frictionTyre.low).toBeLessThan(0.2);
+    expect(plan?.ground.surface.frictionTire.low).toBeLessThan(0.2);
   });
 });
 
@@ -531,7 +531,7 @@ it('never passes on as whole what it could not read', () => {
 plan "Case" {
   ground { surface asphalt }
   vehicle trailer : VanTrailer53
-  crib A { timber Fir4x4 24 in long; layout 2 by 2; courses eleven; at 20 ft, centre; captures rail }
+  crib A { timber Fir4x4 24 in long; layout 2 by 2; courses eleven; at 20 ft, center; captures rail }
 }
 `);
   expect(codes).toContain('not-in-plan');

@@ -1,38 +1,12 @@
-import type { Figure, Plan, Ref } from '@cribwright/engine';
+import type { Figure } from '@cribwright/engine';
 import { group } from '@cribwright/units';
-import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
-import type { Declaration } from '../binding/declaration.js';
+import type { BoundBlock, BoundFile, Declaration } from '../binding/bound-file.js';
 import type { Surroundings } from '../binding/file-scope.js';
-import type { Span } from '../grammar/syntax.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
 import { calculatedValue } from './calculated-value.js';
+import type { Elaborated } from './elaborated.js';
+import { outermost } from './expansion.js';
 import { type ElaboratedPlan, elaboratePlan } from './plan.js';
-import { outermost } from './writing.js';
-
-/** Where an element or a line of it is written. */
-export interface TextPlace {
-  readonly uri: string;
-  readonly span: Span;
-  /** The text of that file. */
-  readonly text: string;
-  readonly block?: BoundBlock;
-  /** Of a line, what stands after its key. */
-  readonly value?: Span;
-}
-
-/** A plan as the engine takes it, and where each piece of it was written. */
-export interface Elaborated {
-  readonly plan: Plan;
-  /** Keyed `element` or `element#property`. */
-  readonly places: ReadonlyMap<string, TextPlace>;
-  readonly block: BoundBlock;
-  /** All of the file that the plan stands in. */
-  readonly text: string;
-  /** Something in the plan could not be read. */
-  readonly partial: boolean;
-  /** The property if it is written, else the element, else the plan's title. */
-  placeOf(ref: Ref): TextPlace;
-}
 
 export interface ElaboratedFile {
   readonly plans: readonly Elaborated[];

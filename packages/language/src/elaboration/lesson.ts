@@ -8,7 +8,7 @@ import { exerciseProperties } from '../schema/lesson.js';
 import { figureKey } from './expectation.js';
 
 /** A plan's block with what the checks say of it. */
-export interface Analysed {
+export interface Analyzed {
   readonly block: BoundBlock;
   readonly analysis: Analysis;
 }
@@ -17,7 +17,7 @@ export interface Analysed {
 export function lessonProblems(
   file: BoundFile,
   around: Surroundings,
-  plans: readonly Analysed[],
+  plans: readonly Analyzed[],
 ): readonly LanguageProblem[] {
   const lessons = file.blocks.filter((b) => b.schema.keyword === 'lesson');
   return lessons.flatMap((lesson) => {
@@ -31,7 +31,7 @@ function exerciseProblems(
   exercise: BoundBlock,
   count: number,
   around: Surroundings,
-  plans: readonly Analysed[],
+  plans: readonly Analyzed[],
 ): readonly LanguageProblem[] {
   const shape = around.shapeOf(exercise.uri);
   const about = shape && planOfExercise(exercise, shape, around);

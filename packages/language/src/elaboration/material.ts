@@ -4,8 +4,9 @@ import { typeChain } from '../binding/file-scope.js';
 import type { WrittenQuantity } from '../phrase/pattern.js';
 import { strutTypeProperties, tieTypeProperties } from '../schema/gear.js';
 import { speciesProperties, surfaceProperties, timberProperties } from '../schema/timber.js';
+import { outermost } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
-import { outermost, type Said, type Writing } from './writing.js';
+import type { Said, Writing } from './writing.js';
 
 const at0 = outermost;
 
@@ -82,22 +83,22 @@ export function surfaceOf(w: Writing, block: BoundBlock | undefined): Surface | 
   const id = `surface/${block.name}`;
   w.placeBlock(id, block);
   const bearing = w.said(block, surfaceProperties.bearing);
-  const tyre = w.said(block, surfaceProperties.tyreFriction);
+  const tire = w.said(block, surfaceProperties.tireFriction);
   const timber = w.said(block, surfaceProperties.timberFriction);
   const ratio = (said: Said<{ readonly friction?: WrittenQuantity | undefined }> | undefined) =>
     w.interval(said?.values.friction, at0, block.uri, 'ratio');
-  const frictionTyre = ratio(tyre);
+  const frictionTire = ratio(tire);
   const frictionTimber = ratio(timber);
   const body = w.said(block, surfaceProperties.bodyFriction);
   const frictionBody = ratio(body);
-  if (!frictionTyre || !frictionTimber || !tyre) return undefined;
+  if (!frictionTire || !frictionTimber || !tire) return undefined;
   return {
     name: block.title ?? block.name,
     bearing: w.number(bearing?.values.bearing, at0, block.uri, 'pressure'),
     bearingSource: bearing ? w.source(bearing.values, [block]) : { kind: 'unknown' },
-    frictionTyre,
+    frictionTire,
     frictionTimber,
-    frictionSource: w.source(tyre.values, [block]),
+    frictionSource: w.source(tire.values, [block]),
     ...(frictionBody && body ? { frictionBody, frictionBodySource: w.source(body.values, [block]) } : {}),
     ref: { element: id },
   };
@@ -118,7 +119,7 @@ export function unknownGround(w: Writing, surfaces: readonly BoundBlock[]): Surf
     name: 'unknown ground',
     bearing: undefined,
     bearingSource: unknown,
-    frictionTyre: least((s) => s.frictionTyre),
+    frictionTire: least((s) => s.frictionTire),
     frictionTimber: least((s) => s.frictionTimber),
     frictionSource: unknown,
     ref: { element: 'ground' },

@@ -1,10 +1,11 @@
 import type { Part } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { partForms, partProperties } from '../schema/part.js';
+import { outermost as at0 } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
 import { sideways } from './sideways.js';
 import { usualPoint } from './stiffness.js';
-import { outermost as at0, type Writing } from './writing.js';
+import type { Writing } from './writing.js';
 
 /** A part of a vehicle, from its own block and those that it inherits from, nearest first. */
 export function partOf(
@@ -87,7 +88,7 @@ function carriesOf(w: Writing, blocks: readonly BoundBlock[]): Part['carries'] |
 /** From the driver side to the passenger side. One length means as much to each side. */
 function offsetsOf(w: Writing, blocks: readonly BoundBlock[]): readonly number[] {
   const said = w.said(blocks, partProperties.offset);
-  if (!said || said.values.centred) return [0];
+  if (!said || said.values.centerd) return [0];
   const one = w.number(said.values.offset, at0, said.block.uri, 'length');
   if (one !== undefined) return one === 0 ? [0] : [-one, one];
   const each = said.values.sides?.flatMap((s) => {

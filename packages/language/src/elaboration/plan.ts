@@ -1,7 +1,7 @@
 import type { Crew, Figure, Plan } from '@cribwright/engine';
-import type { BoundBlock } from '../binding/bound-file.js';
-import type { Declaration, Kind } from '../binding/declaration.js';
+import type { BoundBlock, Declaration } from '../binding/bound-file.js';
 import { findAtTop, type Surroundings } from '../binding/file-scope.js';
+import type { Kind } from '../binding/kind.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 import { patternUse } from '../schema/pattern-block.js';
@@ -13,7 +13,8 @@ import { loadOf, sizeUpOf, wayOutOf } from './circumstances.js';
 import { contactsOf } from './contacts.js';
 import { cribOf } from './crib.js';
 import { cribFigure } from './crib-figure.js';
-import type { Elaborated } from './elaborate.js';
+import type { Elaborated } from './elaborated.js';
+import { type Expansion, outermost } from './expansion.js';
 import { acceptancesOf, expectationsOf } from './expectation.js';
 import type { Making } from './making.js';
 import { surfaceOf, unknownGround } from './material.js';
@@ -23,7 +24,7 @@ import { stepChockOf } from './step-chock.js';
 import { stepsOf } from './steps.js';
 import { chockOf, strutOf, tieOf } from './strut.js';
 import { vehicleOf } from './vehicle.js';
-import { type Expansion, outermost, Writing } from './writing.js';
+import { Writing } from './writing.js';
 
 const at0 = outermost;
 

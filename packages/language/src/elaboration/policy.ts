@@ -2,7 +2,8 @@ import { type Interval, limitKinds, type Policy, type PolicyKey, type PolicyLimi
 import type { BoundBlock } from '../binding/bound-file.js';
 import { typeChain } from '../binding/file-scope.js';
 import { authority, type LimitKind, limitLines, limits, policyKeys } from '../schema/policy.js';
-import { outermost, type Writing } from './writing.js';
+import { outermost } from './expansion.js';
+import type { Writing } from './writing.js';
 
 /** A policy with every limit: its own, else those of the policies that it extends, down to the shipped one. */
 export function policyOf(

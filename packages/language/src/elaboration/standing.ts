@@ -1,7 +1,8 @@
 import { add, exactly, type Interval, type Posture, type Vehicle } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { vehicleProperties } from '../schema/vehicle.js';
-import { outermost as at0, type Writing } from './writing.js';
+import { outermost as at0 } from './expansion.js';
+import type { Writing } from './writing.js';
 
 /** Which way a vehicle points: an angle turns its front toward the driver side of the main vehicle. */
 export function headingOf(w: Writing, block: BoundBlock): number {
@@ -55,14 +56,14 @@ export function onDock(w: Writing, block: BoundBlock, vehicle: Vehicle): Vehicle
 
 const raised = (v: Vehicle, by: number): Vehicle => {
   const up = (i: Interval): Interval => add(i, exactly(by));
-  const { cab, statedCentre, emptyCentreHeight } = v;
+  const { cab, statedCenter, emptyCenterHeight } = v;
   return {
     ...v,
     height: v.height + by,
     parts: v.parts.map((p) => ({ ...p, height: up(p.height) })),
     cargo: v.cargo.map((c) => ({ ...c, height: c.height && up(c.height) })),
-    emptyCentreHeight: emptyCentreHeight && up(emptyCentreHeight),
-    ...(statedCentre ? { statedCentre: { ...statedCentre, z: up(statedCentre.z) } } : {}),
-    ...(cab ? { cab: { ...cab, centre: { ...cab.centre, z: up(cab.centre.z) } } } : {}),
+    emptyCenterHeight: emptyCenterHeight && up(emptyCenterHeight),
+    ...(statedCenter ? { statedCenter: { ...statedCenter, z: up(statedCenter.z) } } : {}),
+    ...(cab ? { cab: { ...cab, center: { ...cab.center, z: up(cab.center.z) } } } : {}),
   };
 };

@@ -1,6 +1,6 @@
 import type { StandsOn } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
-import type { Yields } from '../phrase/pattern.js';
+import type { Yields } from '../phrase/shape.js';
 import type { cribProperties } from '../schema/crib.js';
 import type { Making } from './making.js';
 import { notInPlan } from './not-in-plan.js';

@@ -5,7 +5,7 @@ import { inch, poundForce } from '@cribwright/units';
 const poundPerInch = poundForce / inch;
 
 /**
- * One end of an axle, tyre and suspension together, where a plan says nothing: round figures from memory. The
+ * One end of an axle, tire and suspension together, where a plan says nothing: round figures from memory. The
  * analysis varies stiffnesses by the policy's spread and says where that matters.
  */
 export const usualStiffness = {

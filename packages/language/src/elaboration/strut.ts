@@ -9,7 +9,7 @@ import {
   underside,
 } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
-import type { Yields } from '../phrase/pattern.js';
+import type { Yields } from '../phrase/shape.js';
 import { problem } from '../problems/problem.js';
 import { anchorProperties, chockProperties, strutProperties, tieProperties } from '../schema/strut.js';
 import { acrossOf, type PlacedPart } from './cast.js';
@@ -65,7 +65,7 @@ function headOf(
   const x = w.number(v.back, within, uri, 'length');
   if (!placed || x === undefined) return undefined;
   const offset = w.number(v.offset, within, uri, 'length');
-  const y = v.centred
+  const y = v.centerd
     ? 0
     : offset === undefined
       ? acrossOf(placed, v.side?.text)
@@ -104,7 +104,7 @@ function footOf(
   const x = w.number(v.back, within, uri, 'length');
   if (x === undefined) return undefined;
   const offset = w.number(v.offset, within, uri, 'length');
-  const y = v.centred ? 0 : offset === undefined ? head.y : sideways(v.side?.text, offset);
+  const y = v.centerd ? 0 : offset === undefined ? head.y : sideways(v.side?.text, offset);
   return { x, y, ...rest };
 }
 
@@ -173,7 +173,7 @@ function anchorOf({ w, cast, within }: Making, v: AnchorValues, uri: string): An
   const { vehicle, part } = placed;
   const offset = w.number(v.offset, within, uri, 'length');
   const x = w.number(v.back, within, uri, 'length') ?? middle(placed);
-  const y = v.centred
+  const y = v.centerd
     ? 0
     : offset === undefined
       ? acrossOf(placed, v.side?.text)

@@ -1,4 +1,4 @@
-import type { Yields } from '../phrase/pattern.js';
+import type { Yields } from '../phrase/shape.js';
 import { problem } from '../problems/problem.js';
 import type { cribProperties } from '../schema/crib.js';
 import { acrossOf, memberAt, type PlacedPart } from './cast.js';
@@ -19,7 +19,7 @@ export function supportPlace(
   const v = said.values;
   const offset = w.number(v.offset, within, uri, 'length');
   const across = (under: PlacedPart | undefined): number => {
-    if (v.centred) return 0;
+    if (v.centerd) return 0;
     if (offset !== undefined) return sideways(v.side?.text, offset);
     return under && v.side ? acrossOf(under, v.side.text) : 0;
   };

@@ -7,11 +7,12 @@ import { vehicleProperties, vehicleTypeProperties } from '../schema/vehicle.js';
 import { axleOf, missingAt } from './axle.js';
 import { cabOf } from './cab.js';
 import { cargoOf } from './cargo.js';
+import { outermost as at0 } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
 import { partOf } from './part.js';
 import { sideways } from './sideways.js';
 import { headingOf, onDock, postureOf } from './standing.js';
-import { outermost as at0, type Writing } from './writing.js';
+import type { Writing } from './writing.js';
 
 /** A vehicle of the plan with everything that its types say, the plan's own words first. */
 export function vehicleOf(w: Writing, block: BoundBlock): Vehicle | undefined {
@@ -54,7 +55,7 @@ export function vehicleOf(w: Writing, block: BoundBlock): Vehicle | undefined {
   }
 
   const axles = merged(chain, 'axle').flatMap((blocks) => axleOf(w, id, blocks) ?? []);
-  const missing = w.all(block, vehicleProperties.tyre);
+  const missing = w.all(block, vehicleProperties.tire);
   const parts = Object.keys(partForms).flatMap((keyword) =>
     merged(chain, keyword).flatMap(
       (blocks) => partOf(w, id, blocks, keyword as keyof typeof partForms) ?? [],
@@ -63,7 +64,7 @@ export function vehicleOf(w: Writing, block: BoundBlock): Vehicle | undefined {
   const cargo = cargoOf(w, id, chain);
   const stated = w.said(chain, vehicleTypeProperties.weight);
   const statedWeight = w.interval(stated?.values.weight, at0, stated?.block.uri ?? uri, 'force');
-  const centre = centreOf(w, chain);
+  const center = centerOf(w, chain);
   const carriers = parts.some((p) => p.carries?.emptyLoad);
   if (axles.length === 0 && !statedWeight && !carriers) {
     w.tell(problem('vehicle-weight', block.headSpan, { vehicle: name }), uri);
@@ -87,10 +88,10 @@ export function vehicleOf(w: Writing, block: BoundBlock): Vehicle | undefined {
     heading: headingOf(w, block),
     posture: postureOf(w, block),
     ...(statedWeight ? { statedWeight } : {}),
-    ...(centre?.x
-      ? { statedCentre: { x: centre.x, y: centre.y, z: centre.z ?? { low: 0, high: height } } }
+    ...(center?.x
+      ? { statedCenter: { x: center.x, y: center.y, z: center.z ?? { low: 0, high: height } } }
       : {}),
-    emptyCentreHeight: centre?.z,
+    emptyCenterHeight: center?.z,
     axles: axles.map((axle) => ({ ...axle, missing: missingAt(axle, missing) })),
     parts,
     cargo,
@@ -113,9 +114,9 @@ function merged(chain: readonly BoundBlock[], keyword: string): readonly (readon
   return [...byName.values()];
 }
 
-function centreOf(w: Writing, chain: readonly BoundBlock[]) {
-  const x = chain.flatMap((b) => w.all(b, vehicleTypeProperties.centre)).find((s) => s.values.back);
-  const z = chain.flatMap((b) => w.all(b, vehicleTypeProperties.centre)).find((s) => s.values.high);
+function centerOf(w: Writing, chain: readonly BoundBlock[]) {
+  const x = chain.flatMap((b) => w.all(b, vehicleTypeProperties.center)).find((s) => s.values.back);
+  const z = chain.flatMap((b) => w.all(b, vehicleTypeProperties.center)).find((s) => s.values.high);
   const offset = w.number(x?.values.offset, at0, x?.block.uri ?? '', 'length') ?? 0;
   const y = sideways(x?.values.side?.text, offset);
   return {

@@ -1,7 +1,6 @@
 import type { Interval, Ref, SourceNote, Timber } from '@cribwright/engine';
 import { type Dimension, sameVector, vectorOf, weightOf } from '@cribwright/units';
-import type { BoundBlock, BoundProperty } from '../binding/bound-file.js';
-import type { Declaration, Reference } from '../binding/declaration.js';
+import type { BoundBlock, BoundProperty, Declaration, Reference } from '../binding/bound-file.js';
 import type { Surroundings } from '../binding/file-scope.js';
 import { inheritedBlocks } from '../binding/inherited-blocks.js';
 import type { Span } from '../grammar/syntax.js';
@@ -9,24 +8,14 @@ import { hangsOnNoName, outOfBounds } from '../phrase/check-quantity.js';
 import { type Amount, asForce, evaluate, type Values } from '../phrase/evaluate.js';
 import { read } from '../phrase/match.js';
 import { fits } from '../phrase/measure.js';
-import type { Argument, WrittenQuantity } from '../phrase/pattern.js';
+import type { WrittenQuantity } from '../phrase/pattern.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
 import type { PropertySchema } from '../schema/block-schema.js';
 import { amountOfName, type Names } from './amount-of-name.js';
-import type { TextPlace } from './elaborate.js';
+import type { TextPlace } from './elaborated.js';
+import type { Expansion } from './expansion.js';
+import { outermost } from './expansion.js';
 import { noteOf, type SourceValues } from './source-note.js';
-
-/** The arguments and the name of one use of a pattern. Of the plan itself: none. */
-export interface Expansion {
-  /** `East.` */
-  readonly prefix: string;
-  readonly given: ReadonlyMap<string, Argument>;
-  /** Where the pattern is used: a problem in it is told there too. */
-  readonly outer: Expansion | undefined;
-  readonly span: Span | undefined;
-}
-
-export const outermost: Expansion = { prefix: '', given: new Map(), outer: undefined, span: undefined };
 
 /** A line that was read, with the block it stands in. */
 export interface Said<T> {

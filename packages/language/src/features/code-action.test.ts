@@ -69,7 +69,7 @@ describe('a fix that is worked out', () => {
   });
 });
 
-it('offers the closest name where one is misspelt', async () => {
+it('offers the closest name where one is misspelled', async () => {
   const { desk, file, checked, range } = await opened(trailerPlan.replace('Fir4x4', 'Fri4x4'), 'Fri4x4');
   const titles = (await quickFixes(desk, file, checked, range)).map((a) => a.title);
   expect(titles.some((t) => t.includes('Fir4x4'))).toBe(true);

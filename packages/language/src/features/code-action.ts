@@ -126,6 +126,6 @@ export function fixAll(desk: Desk, file: BoundFile, checked: Checked): CodeActio
   ];
 }
 
-/** Two that overlap, or put something in at one place. Deleting neighbouring lines is no clash. */
+/** Two that overlap, or put something in at one place. Deleting neighboring lines is no clash. */
 const clash = ({ span: a }: TextChange, { span: b }: TextChange): boolean =>
   (a.start < b.end && b.start < a.end) || a.start === b.start;

@@ -11,9 +11,9 @@ export interface Desk {
   readonly locale: Locale;
   /** The file as it stands now, with all that it uses read in. `undefined` where there is no such file. */
   file(uri: string): Promise<BoundFile | undefined>;
-  /** Its problems and the analysis of its plans. Rejects where the request was cancelled before it came to that. */
+  /** Its problems and the analysis of its plans. Rejects where the request was canceled before it came to that. */
   checked(uri: string, token?: CancellationToken): Promise<Checked | undefined>;
-  /** The same, with the loads worked out, or the push too. Rejects where the request was cancelled. */
+  /** The same, with the loads worked out, or the push too. Rejects where the request was canceled. */
   whole(uri: string, wanted: Pending, token?: CancellationToken): Promise<Checked | undefined>;
   /** Every plan file of the opened folders, read in. For what goes across files. */
   everyFile(): Promise<readonly BoundFile[]>;

@@ -9,10 +9,10 @@ export const forDrawing = ({ analysis, ...reply }: PlanReply): PlanReply => ({
   ...reply,
   analysis: {
     ...analysis,
-    bodies: analysis.bodies.map(({ weight, centre, ...body }) => ({
+    bodies: analysis.bodies.map(({ weight, center, ...body }) => ({
       ...body,
       weight: alone(weight),
-      centre: { x: alone(centre.x), y: alone(centre.y), z: alone(centre.z) },
+      center: { x: alone(center.x), y: alone(center.y), z: alone(center.z) },
     })),
     supports: analysis.supports.map(supportAlone),
     ground: analysis.ground.map(({ load, area, pressure, allowable, padNeeded, ...ground }) => ({

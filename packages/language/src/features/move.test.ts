@@ -34,7 +34,7 @@ const same: [string, string] = ['§', '§'];
 const place = '21 ft, driver side 3 ft 4 in';
 
 describe('a crib', () => {
-  const crib = (to: MoveParams['to']) => ({ element: 'crib/A', moves: 'centre' as const, to });
+  const crib = (to: MoveParams['to']) => ({ element: 'crib/A', moves: 'center' as const, to });
   it('goes back and across in feet and inches', async () => {
     expect(await moved(same, crib({ x: 22.5 * ft, y: -3 * ft }))).toBe(
       'at        22 ft 6 in, driver side 3 ft',
@@ -48,13 +48,13 @@ describe('a crib', () => {
     expect(await moved(same, crib({ y: 2 * ft }))).toBe('at        21 ft, passenger side 2 ft');
   });
   it('comes to the middle, and leaves it', async () => {
-    expect(await moved(same, crib({ y: 0 }))).toBe('at        21 ft, centre');
-    expect(await moved([place, '21 ft, centre'], crib({ y: -1 * ft }))).toBe(
+    expect(await moved(same, crib({ y: 0 }))).toBe('at        21 ft, center');
+    expect(await moved([place, '21 ft, center'], crib({ y: -1 * ft }))).toBe(
       'at        21 ft, driver side 1 ft',
     );
     expect(await moved([place, '21 ft'], crib({ y: -1 * ft }))).toBe('at        21 ft, driver side 1 ft');
   });
-  it('keeps metres where the plan is written in metres', async () => {
+  it('keeps meters where the plan is written in meters', async () => {
     expect(await moved([place, '6.4 m, driver side 1.02 m'], crib({ x: 7, y: -1.1 }))).toBe(
       'at        7 m, driver side 1.1 m',
     );
@@ -91,7 +91,7 @@ describe('a strut', () => {
 
 it('refuses when the text has moved on, and what is not there', async () => {
   const { desk, file } = await atCursor(`<|>${trailerPlan}`, { 'fleet.crib': fleet });
-  const crib = { uri: file.uri, moves: 'centre' as const, to: { x: 7 } };
+  const crib = { uri: file.uri, moves: 'center' as const, to: { x: 7 } };
   expect(await moveOf(desk, { ...crib, element: 'crib/A', version: 99 })).toHaveProperty('refused');
   expect(await moveOf(desk, { ...crib, element: 'crib/Z', version: file.version })).toHaveProperty('refused');
 });

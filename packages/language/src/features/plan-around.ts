@@ -4,7 +4,7 @@ import type { PlanReply } from '../protocol/requests.js';
 import type { Checked } from '../workspace/workspace.js';
 import { rangeOf } from './positions.js';
 
-/** The plan that a place in the text belongs to, as it was analysed. */
+/** The plan that a place in the text belongs to, as it was analyzed. */
 export function planAround(file: BoundFile, checked: Checked, offset: number): PlanReply | undefined {
   for (let block = blockAt(file, offset); block; block = block.parent) {
     if (block.schema.keyword === 'plan') return replyOf(file, checked, block);

@@ -96,7 +96,7 @@ vehicle type YardCar {
   const files = { 'plan.crib': plan, 'fleet.crib': own, 'pairs.crib': pairs };
   const words = [
     ...new Set(
-      `${plan} ${pairs} ${own} height at to from in ft lb centre joists near under foot head safe let use of`.match(
+      `${plan} ${pairs} ${own} height at to from in ft lb center joists near under foot head safe let use of`.match(
         /[A-Za-z_]\w*/g,
       ),
     ),

@@ -3,13 +3,13 @@ import { tokensOf } from './semantic-tokens.js';
 import { atCursor } from './testing/desk-of.js';
 import { fleet, trailerPlan } from './testing/plans.js';
 
-async function colours(text: string): Promise<Map<string, string>> {
+async function colors(text: string): Promise<Map<string, string>> {
   const { file } = await atCursor(`<|>${text}`, { 'fleet.crib': fleet });
   return new Map(tokensOf(file).map(({ span, type }) => [file.text.slice(span.start, span.end), type]));
 }
 
-it('colours by what a word means', async () => {
-  const found = await colours(trailerPlan);
+it('colors by what a word means', async () => {
+  const found = await colors(trailerPlan);
   expect(
     Object.fromEntries(
       ['crib', 'timber', 'Fir4x4', '24', 'in', 'CountyTrailer', 'trailer', 'rail', 'A'].map((w) => [
@@ -30,7 +30,7 @@ it('colours by what a word means', async () => {
   });
 });
 
-it('lays no colour over another, and keeps the order of the text', async () => {
+it('lays no color over another, and keeps the order of the text', async () => {
   const { file } = await atCursor(`<|>${trailerPlan}`, { 'fleet.crib': fleet });
   const tokens = tokensOf(file);
   expect(tokens.length).toBeGreaterThan(30);

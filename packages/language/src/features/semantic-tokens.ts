@@ -1,8 +1,7 @@
 import { SemanticTokenModifiers, SemanticTokensBuilder, SemanticTokenTypes } from 'vscode-languageserver';
-import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
-import type { Kind, Reference } from '../binding/declaration.js';
+import type { BoundBlock, BoundFile, Piece, Reference } from '../binding/bound-file.js';
+import type { Kind } from '../binding/kind.js';
 import type { Span } from '../grammar/syntax.js';
-import type { Piece } from '../phrase/match.js';
 import type { Feature } from './feature.js';
 import { documentOf, spanOf } from './positions.js';
 
@@ -25,7 +24,7 @@ const modifiers = [SemanticTokenModifiers.declaration, SemanticTokenModifiers.de
 
 export const legend = { tokenTypes: [...types], tokenModifiers: [...modifiers] };
 
-/** `textDocument/semanticTokens`: colours by what a word means, not by how it is spelled. */
+/** `textDocument/semanticTokens`: colors by what a word means, not by how it is spelled. */
 export const semanticTokens: Feature = {
   offers: () => ({ semanticTokensProvider: { legend, full: { delta: true }, range: true } }),
   serve({ connection, file }) {
@@ -61,7 +60,7 @@ export const semanticTokens: Feature = {
   },
 };
 
-export interface Coloured {
+export interface Colored {
   readonly span: Span;
   readonly type: TokenType;
   readonly declaration?: boolean;
@@ -69,8 +68,8 @@ export interface Coloured {
 }
 
 /** In the order of the text, none over another. */
-export function tokensOf(file: BoundFile): readonly Coloured[] {
-  const found: Coloured[] = [];
+export function tokensOf(file: BoundFile): readonly Colored[] {
+  const found: Colored[] = [];
   const line = (pieces: readonly Piece[]): void => {
     for (const piece of pieces) found.push(pieceToken(piece));
   };
@@ -101,8 +100,8 @@ export function tokensOf(file: BoundFile): readonly Coloured[] {
 }
 
 /** Sorted; of two that overlap the first stands. */
-function apart(tokens: readonly Coloured[]): readonly Coloured[] {
-  const kept: Coloured[] = [];
+function apart(tokens: readonly Colored[]): readonly Colored[] {
+  const kept: Colored[] = [];
   for (const token of [...tokens].sort((a, b) => a.span.start - b.span.start || b.span.end - a.span.end)) {
     if (token.span.end > token.span.start && token.span.start >= (kept.at(-1)?.span.end ?? 0))
       kept.push(token);
@@ -110,7 +109,7 @@ function apart(tokens: readonly Coloured[]): readonly Coloured[] {
   return kept;
 }
 
-function push(builder: SemanticTokensBuilder, file: BoundFile, tokens: readonly Coloured[]): void {
+function push(builder: SemanticTokensBuilder, file: BoundFile, tokens: readonly Colored[]): void {
   const document = documentOf(file);
   for (const { span, type, declaration, library } of tokens) {
     const { line, character } = document.positionAt(span.start);
@@ -122,7 +121,7 @@ function push(builder: SemanticTokensBuilder, file: BoundFile, tokens: readonly 
 const keyType = (key: string): TokenType =>
   key === 'let' ? SemanticTokenTypes.keyword : SemanticTokenTypes.property;
 
-function pieceToken(piece: Piece): Coloured {
+function pieceToken(piece: Piece): Colored {
   if (piece.reference) return { ...referenceToken(piece.reference), span: piece.span };
   return {
     span: piece.span,
@@ -144,7 +143,7 @@ const pieceTypes: Readonly<Record<Piece['kind'], TokenType>> = {
   operator: SemanticTokenTypes.operator,
 };
 
-const referenceToken = ({ span, target, kinds }: Reference): Coloured => ({
+const referenceToken = ({ span, target, kinds }: Reference): Colored => ({
   span,
   type: typeOf(target?.kind ?? kinds[0]),
   ...(target?.uri.startsWith('cribwright:') ? { library: true } : {}),

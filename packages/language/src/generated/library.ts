@@ -221,7 +221,7 @@ policy Shipped {
   // Sideways. 2 % of the vertical load is the least and 10 % is desirable for a shore (FEMA Rescue Specialist
   // course, 1998, Module 1A).
   push margin  10 %          source published "FEMA US&R Rescue Specialist Training Manual, June 1998" "Module 1A, shoring: 10 % of the vertical load"
-  push height  cargo centre  source common practice
+  push height  cargo center  source common practice
   use limit    100 %         source common practice
 
   // Friction. Wood on wood: 0.45 sawn, 0.3 planed (CTU Code, appendix 2); 0.5 (OpenStax University Physics 1,
@@ -336,20 +336,20 @@ species MixedOak "mixed oak" {
 // plan says which one it believes. Building codes speak of footings that stand for years; crane crews of floats that
 // stand for a day.
 //
-// Friction of tyres: traction tables of Noon (1994), wet to dry. Friction of timber on ground is from memory unless
+// Friction of tires: traction tables of Noon (1994), wet to dry. Friction of timber on ground is from memory unless
 // a line says otherwise. Body friction is that of a vehicle's own metal, on its side or its roof: painted sheet is
 // smoother than the plain steel of the tables, so their low end counts. Where it is unknown, no push is worked out.
 
 surface asphalt {
   bearing          29 psi        source published "Crane-support ground table, OSHA Alliance Program" "asphalt"
-  tyre friction    0.50 to 0.65  source published "Noon, traction coefficients, 1994" "wet and dry asphalt"
+  tire friction    0.50 to 0.65  source published "Noon, traction coefficients, 1994" "wet and dry asphalt"
   timber friction  0.40 to 0.60  source from memory
   body friction    0.20 to 0.50  source from memory
 }
 
 surface concrete "concrete paving" {
   bearing          1,000 psi     source published "Crane-support ground table, OSHA Alliance Program" "concrete"
-  tyre friction    0.60 to 0.75  source published "Noon, traction coefficients, 1994" "wet and dry concrete"
+  tire friction    0.60 to 0.75  source published "Noon, traction coefficients, 1994" "wet and dry concrete"
   timber friction  0.45 to 0.70  source published "CTU Code (IMO, ILO, UNECE)" "appendix 2, rough concrete on sawn wood 0.70; lower end from memory"
   body friction    0.10 to 0.50  source published "BS 5975:2008 as quoted by The Concrete Society" "plain steel on cast and on trowelled concrete"
 }
@@ -357,28 +357,28 @@ surface concrete "concrete paving" {
 // Gravel: 2,000 psf here; 3,000 in the IBC; 6,000 in Chicago's old code; 8,352 to 15,696 in crane practice.
 surface gravel {
   bearing          2,000 psf     source published "24 CFR 3285.202" "class 2, gravel and dense sand"
-  tyre friction    0.35          source published "Noon, traction coefficients, 1994" "gravel and dirt"
+  tire friction    0.35          source published "Noon, traction coefficients, 1994" "gravel and dirt"
   timber friction  0.30 to 0.50  source from memory
   body friction    0.25 to 0.40  source published "NAVFAC DM-7.02 (1986)" "table 1, steel against silty and against clean gravel"
 }
 
 surface gravel-by-building-code "gravel, as the building code has it" {
   bearing          3,000 psf     source published "International Building Code 2012" "Table 1806.2, sandy gravel and gravel"
-  tyre friction    0.35          source published "Noon, traction coefficients, 1994" "gravel and dirt"
+  tire friction    0.35          source published "Noon, traction coefficients, 1994" "gravel and dirt"
   timber friction  0.30 to 0.50  source from memory
   body friction    0.25 to 0.40  source published "NAVFAC DM-7.02 (1986)" "table 1, steel against silty and against clean gravel"
 }
 
 surface firm-gravel "firm compacted gravel, as crane crews have it" {
   bearing          58 psi        source published "Crane-support ground table, OSHA Alliance Program" "firm compacted gravel, low"
-  tyre friction    0.35          source published "Noon, traction coefficients, 1994" "gravel and dirt"
+  tire friction    0.35          source published "Noon, traction coefficients, 1994" "gravel and dirt"
   timber friction  0.30 to 0.50  source from memory
   body friction    0.25 to 0.40  source published "NAVFAC DM-7.02 (1986)" "table 1, steel against silty and against clean gravel"
 }
 
 surface crushed-stone "compressed crushed stone" {
   bearing          36 psi        source published "Crane-support ground table, OSHA Alliance Program" "compressed crushed stone"
-  tyre friction    0.35          source published "Noon, traction coefficients, 1994" "gravel and dirt"
+  tire friction    0.35          source published "Noon, traction coefficients, 1994" "gravel and dirt"
   timber friction  0.30 to 0.50  source from memory
   body friction    0.30 to 0.40  source published "NAVFAC DM-7.02 (1986)" "table 1, steel against single-size and against well-graded rock fill"
 }
@@ -386,7 +386,7 @@ surface crushed-stone "compressed crushed stone" {
 // Sand: 1,500 psf here; 2,000 in the IBC; 5,000 compact and clean in Chicago's old code.
 surface sand {
   bearing          1,500 psf     source published "24 CFR 3285.202" "class 3, sand"
-  tyre friction    0.25 to 0.35  source from memory
+  tire friction    0.25 to 0.35  source from memory
   timber friction  0.25 to 0.45  source from memory
   body friction    0.25 to 0.30  source published "NAVFAC DM-7.02 (1986)" "table 1, steel against silty and against clean sand"
 }
@@ -395,21 +395,21 @@ surface sand {
 // crane practice.
 surface clay "clay or silt" {
   bearing          1,500 psf     source published "International Building Code 2012" "Table 1806.2, clay and silt"
-  tyre friction    0.20 to 0.35  source from memory
+  tire friction    0.20 to 0.35  source from memory
   timber friction  0.25 to 0.45  source from memory
   body friction    unknown       source published "NAVFAC DM-7.02 (1986)" "table 1: for clay adhesion, and no friction"
 }
 
 surface soft-clay "very soft clay" {
   bearing          500 psf       source published "Chicago Building Code 13-132-060 (archived)" "table (a), clay, very soft"
-  tyre friction    0.10 to 0.25  source from memory
+  tire friction    0.10 to 0.25  source from memory
   timber friction  0.20 to 0.35  source from memory
   body friction    unknown       source published "NAVFAC DM-7.02 (1986)" "table 1: for soft clay adhesion, and no friction"
 }
 
 surface lawn "grass" {
   bearing          1,500 psf     source published "International Building Code 2012" "Table 1806.2, clay and silt: take no more under sod"
-  tyre friction    0.20 to 0.35  source published "Noon, traction coefficients, 1994" "wet grass 0.20; upper end from memory"
+  tire friction    0.20 to 0.35  source published "Noon, traction coefficients, 1994" "wet grass 0.20; upper end from memory"
   timber friction  0.20 to 0.40  source from memory
   body friction    unknown       source unknown
 }
@@ -418,21 +418,21 @@ surface lawn "grass" {
 // on them: look at it, test it, or spread the load until you believe it.
 surface fill "mud, peat or unprepared fill" {
   bearing          unknown       source published "International Building Code 2012" "1806.2: no presumptive value"
-  tyre friction    0.10 to 0.35  source from memory
+  tire friction    0.10 to 0.35  source from memory
   timber friction  0.20 to 0.40  source from memory
   body friction    unknown       source unknown
 }
 
 surface snow "packed snow over paving" {
   bearing          unknown       source unknown
-  tyre friction    0.20 to 0.25  source published "Noon, traction coefficients, 1994" "snow"
+  tire friction    0.20 to 0.25  source published "Noon, traction coefficients, 1994" "snow"
   timber friction  0.10 to 0.30  source from memory
   body friction    unknown       source unknown
 }
 
 surface ice "ice over paving" {
   bearing          unknown       source unknown
-  tyre friction    0.10 to 0.15  source published "Noon, traction coefficients, 1994" "ice"
+  tire friction    0.10 to 0.15  source published "Noon, traction coefficients, 1994" "ice"
   timber friction  0.05 to 0.15  source from memory
   body friction    0.02 to 0.04  source published "OpenStax University Physics, volume 1" "table 6.1, steel on ice 0.04; lower end from memory"
 }
@@ -576,30 +576,30 @@ chain type Chain100_5_8in {
   rating 22,600 lb  source published "49 CFR 393.108" "chain table, grade 100, 5/8 in"
 }
 
-// Wire rope, 6 by 37, fibre core.
+// Wire rope, 6 by 37, fiber core.
 
 wire rope type WireRope_1_4in {
-  rating 1,400 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fibre core, 1/4 in"
+  rating 1,400 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fiber core, 1/4 in"
 }
 
 wire rope type WireRope_5_16in {
-  rating 2,100 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fibre core, 5/16 in"
+  rating 2,100 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fiber core, 5/16 in"
 }
 
 wire rope type WireRope_3_8in {
-  rating 3,000 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fibre core, 3/8 in"
+  rating 3,000 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fiber core, 3/8 in"
 }
 
 wire rope type WireRope_1_2in {
-  rating 5,300 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fibre core, 1/2 in"
+  rating 5,300 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fiber core, 1/2 in"
 }
 
 wire rope type WireRope_5_8in {
-  rating 8,300 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fibre core, 5/8 in"
+  rating 8,300 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fiber core, 5/8 in"
 }
 
 wire rope type WireRope_3_4in {
-  rating 10,900 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fibre core, 3/4 in"
+  rating 10,900 lb  source published "49 CFR 393.108" "wire rope table, 6 by 37 fiber core, 3/4 in"
 }
 
 // A strap whose label is gone or cannot be read. Nothing is presumed for it: the check of its load cannot run.
@@ -704,7 +704,7 @@ timber Spruce150 "150 by 150 mm spruce" {
 vehicle type SemiTrailer "semi-trailer" {
   width   8 ft 6 in         source published "AASHTO Green Book 2018" "Table 2-4a, WB vehicles"
   height  13 ft 6 in        source published "AASHTO Green Book 2018" "Table 2-4a, WB vehicles"
-  centre  45 to 60 in high  source from memory "height of the empty trailer's centre"
+  center  45 to 60 in high  source from memory "height of the empty trailer's center"
 
   rails rail "side rail" {
     runs      0 ft to 53 ft
@@ -731,10 +731,10 @@ vehicle type VanTrailer53 : SemiTrailer "53 ft van trailer" {
 
   // 13,000 to 16,000 lb empty is published for vans of this length; how it splits is from memory.
   axle 1 {
-    at          46 ft 6 in                 source published "AASHTO Green Book 2018" "design vehicle WB-67: tandem centre 45.5 ft behind the kingpin"
+    at          46 ft 6 in                 source published "AASHTO Green Book 2018" "design vehicle WB-67: tandem center 45.5 ft behind the kingpin"
     empty       4,000 to 4,800 lb          source from memory
     track       6 ft 5 in                  source from memory "middle of the duals"
-    tyres       2 each side
+    tires       2 each side
     suspension  air
     stiffness   3,000 lb per in each side  source from memory
   }
@@ -742,14 +742,14 @@ vehicle type VanTrailer53 : SemiTrailer "53 ft van trailer" {
     at          50 ft 6 in                 source published "AASHTO Green Book 2018" "design vehicle WB-67, axles 4.0 ft apart as in WB-62"
     empty       4,000 to 4,800 lb          source from memory
     track       6 ft 5 in                  source from memory "middle of the duals"
-    tyres       2 each side
+    tires       2 each side
     suspension  air
     stiffness   3,000 lb per in each side  source from memory
   }
 
   points kingpin {
     at            3 ft                                                source published "AASHTO Green Book 2018" "design vehicle WB-67: 3.0 ft behind the trailer's front"
-    offset        centre
+    offset        center
     height        47 in                                               source from memory "fifth wheel height, laden"
     may not bear  "It sits in the fifth wheel."
     carries       5,000 to 6,400 lb empty stiffness 20,000 lb per in  source from memory
@@ -774,10 +774,10 @@ vehicle type VanTrailer48 : SemiTrailer "48 ft van trailer" {
     runs 1 ft to 47 ft
   }
   axle 1 {
-    at          41 ft 6 in                 source published "AASHTO Green Book 2018" "design vehicle WB-62: tandem centre 41.0 ft behind the kingpin"
+    at          41 ft 6 in                 source published "AASHTO Green Book 2018" "design vehicle WB-62: tandem center 41.0 ft behind the kingpin"
     empty       3,700 to 4,500 lb          source from memory
     track       6 ft 5 in                  source from memory "middle of the duals"
-    tyres       2 each side
+    tires       2 each side
     suspension  air
     stiffness   3,000 lb per in each side  source from memory
   }
@@ -785,13 +785,13 @@ vehicle type VanTrailer48 : SemiTrailer "48 ft van trailer" {
     at          45 ft 6 in                 source published "AASHTO Green Book 2018" "design vehicle WB-62: axles 4.0 ft apart"
     empty       3,700 to 4,500 lb          source from memory
     track       6 ft 5 in                  source from memory "middle of the duals"
-    tyres       2 each side
+    tires       2 each side
     suspension  air
     stiffness   3,000 lb per in each side  source from memory
   }
   points kingpin {
     at            2 ft 6 in                                           source published "AASHTO Green Book 2018" "design vehicle WB-62: 2.5 ft behind the trailer's front"
-    offset        centre
+    offset        center
     height        47 in                                               source from memory "fifth wheel height, laden"
     may not bear  "It sits in the fifth wheel."
     carries       4,600 to 5,800 lb empty stiffness 20,000 lb per in  source from memory
@@ -807,7 +807,7 @@ vehicle type VanTrailer48 : SemiTrailer "48 ft van trailer" {
 
 vehicle type FlatTrailer48 : VanTrailer48 "48 ft flat trailer" {
   height  5 ft              source from memory "deck"
-  centre  36 to 48 in high  source from memory "height of the empty trailer's centre"
+  center  36 to 48 in high  source from memory "height of the empty trailer's center"
 
   rails frame "main beams" {
     runs    1 ft to 47 ft
@@ -824,7 +824,7 @@ vehicle type FlatTrailer48 : VanTrailer48 "48 ft flat trailer" {
 vehicle type Tractor "tractor" {
   width   8 ft              source from memory
   height  13 ft             source from memory
-  centre  38 to 46 in high  source from memory "height of the empty tractor's centre"
+  center  38 to 46 in high  source from memory "height of the empty tractor's center"
 
   rails frame "frame rails" {
     runs      1 ft 6 in to 27 ft
@@ -844,7 +844,7 @@ vehicle type SleeperTractor : Tractor "three-axle tractor, sleeper cab on air sp
     at          4 ft                       source published "AASHTO Green Book 2018" "design vehicle WB-67: front overhang 4.0 ft"
     empty       10,000 to 11,000 lb        source from memory
     track       6 ft 8 in                  source from memory
-    tyres       1 each side
+    tires       1 each side
     suspension  spring
     stiffness   2,500 lb per in each side  source from memory
   }
@@ -852,7 +852,7 @@ vehicle type SleeperTractor : Tractor "three-axle tractor, sleeper cab on air sp
     at          21 ft 5 in                 source published "AASHTO Green Book 2018" "design vehicle WB-62: first drive axle 17.4 ft behind the steer axle"
     empty       4,000 to 4,700 lb          source from memory
     track       6 ft                       source from memory "middle of the duals"
-    tyres       2 each side
+    tires       2 each side
     suspension  air
     stiffness   2,500 lb per in each side  source from memory
   }
@@ -860,7 +860,7 @@ vehicle type SleeperTractor : Tractor "three-axle tractor, sleeper cab on air sp
     at          25 ft 7 in                 source published "AASHTO Green Book 2018" "design vehicle WB-62: tractor tandem 4.2 ft apart"
     empty       4,000 to 4,700 lb          source from memory
     track       6 ft                       source from memory "middle of the duals"
-    tyres       2 each side
+    tires       2 each side
     suspension  air
     stiffness   2,500 lb per in each side  source from memory
   }
@@ -868,7 +868,7 @@ vehicle type SleeperTractor : Tractor "three-axle tractor, sleeper cab on air sp
   cab {
     runs    5 ft to 15 ft                                                         source from memory
     weight  3,500 to 4,500 lb                                                     source from memory
-    centre  9 ft to 11 ft back, 75 to 85 in high                                  source from memory
+    center  9 ft to 11 ft back, 75 to 85 in high                                  source from memory
     mount   front-mounts at 6 ft, offset 17 in, rigid stiffness 20,000 lb per in  source from memory
     mount   air-springs at 14 ft 6 in, offset 15 in, air stiffness 500 lb per in  source from memory
   }
@@ -893,7 +893,7 @@ vehicle type DayCabTractor : Tractor "three-axle tractor, day cab" {
     at          4 ft                       source from memory
     empty       9,500 to 10,500 lb         source from memory
     track       6 ft 8 in                  source from memory
-    tyres       1 each side
+    tires       1 each side
     suspension  spring
     stiffness   2,500 lb per in each side  source from memory
   }
@@ -901,7 +901,7 @@ vehicle type DayCabTractor : Tractor "three-axle tractor, day cab" {
     at          17 ft                      source from memory
     empty       3,300 to 4,000 lb          source from memory
     track       6 ft                       source from memory "middle of the duals"
-    tyres       2 each side
+    tires       2 each side
     suspension  air
     stiffness   2,500 lb per in each side  source from memory
   }
@@ -909,7 +909,7 @@ vehicle type DayCabTractor : Tractor "three-axle tractor, day cab" {
     at          21 ft 4 in                 source from memory
     empty       3,300 to 4,000 lb          source from memory
     track       6 ft                       source from memory "middle of the duals"
-    tyres       2 each side
+    tires       2 each side
     suspension  air
     stiffness   2,500 lb per in each side  source from memory
   }
@@ -921,13 +921,13 @@ vehicle type StraightTruck "two-axle straight truck with a box" {
   length  30 ft             source published "AASHTO Green Book 2018" "Table 2-4a, SU-30"
   width   8 ft              source published "AASHTO Green Book 2018" "Table 2-4a, SU-30"
   height  12 ft             source published "AASHTO Green Book 2018" "Table 2-4a, SU-30: 11 to 13.5 ft"
-  centre  40 to 50 in high  source from memory "height of the empty truck's centre"
+  center  40 to 50 in high  source from memory "height of the empty truck's center"
 
   axle 1 {
     at          4 ft                       source published "AASHTO Green Book 2018" "Table 2-4a, SU-30: front overhang 4.0 ft"
     empty       6,500 to 7,500 lb          source from memory
     track       6 ft 8 in                  source from memory
-    tyres       1 each side
+    tires       1 each side
     suspension  spring
     stiffness   2,000 lb per in each side  source from memory
   }
@@ -935,7 +935,7 @@ vehicle type StraightTruck "two-axle straight truck with a box" {
     at          24 ft                      source published "AASHTO Green Book 2018" "Table 2-4a, SU-30: rear overhang 6.0 ft"
     empty       6,000 to 7,000 lb          source from memory
     track       6 ft                       source from memory "middle of the duals"
-    tyres       2 each side
+    tires       2 each side
     suspension  spring
     stiffness   4,000 lb per in each side  source from memory
   }
@@ -972,7 +972,7 @@ vehicle type StraightTruck "two-axle straight truck with a box" {
 vehicle type Car "car" {
   width   6 ft              source from memory
   height  57 in             source from memory
-  centre  20 to 23 in high  source from memory
+  center  20 to 23 in high  source from memory
 
   rails rocker "rocker panels" {
     runs    4 ft to 11 ft
@@ -996,17 +996,17 @@ vehicle type Sedan : Car "sedan" {
     at          3 ft                       source from memory
     empty       1,800 to 2,200 lb          source from memory
     track       5 ft                       source from memory
-    tyres       1 each side
+    tires       1 each side
     suspension  spring
-    stiffness   1,000 lb per in each side  source from memory "tyre, with the spring run out of travel"
+    stiffness   1,000 lb per in each side  source from memory "tire, with the spring run out of travel"
   }
   axle 2 {
     at          12 ft                      source from memory
     empty       1,200 to 1,600 lb          source from memory
     track       5 ft                       source from memory
-    tyres       1 each side
+    tires       1 each side
     suspension  spring
-    stiffness   1,000 lb per in each side  source from memory "tyre, with the spring run out of travel"
+    stiffness   1,000 lb per in each side  source from memory "tire, with the spring run out of travel"
   }
 }
 
@@ -1014,7 +1014,7 @@ vehicle type Suv : Car "sport utility vehicle" {
   length  16 ft             source from memory
   width   6 ft 6 in         source from memory
   height  70 in             source from memory
-  centre  25 to 29 in high  source from memory
+  center  25 to 29 in high  source from memory
 
   rails rocker {
     offset  33 in  source from memory
@@ -1027,17 +1027,17 @@ vehicle type Suv : Car "sport utility vehicle" {
     at          3 ft                       source from memory
     empty       2,200 to 2,800 lb          source from memory
     track       5 ft 6 in                  source from memory
-    tyres       1 each side
+    tires       1 each side
     suspension  spring
-    stiffness   1,200 lb per in each side  source from memory "tyre, with the spring run out of travel"
+    stiffness   1,200 lb per in each side  source from memory "tire, with the spring run out of travel"
   }
   axle 2 {
     at          12 ft 6 in                 source from memory
     empty       2,000 to 2,600 lb          source from memory
     track       5 ft 6 in                  source from memory
-    tyres       1 each side
+    tires       1 each side
     suspension  spring
-    stiffness   1,200 lb per in each side  source from memory "tyre, with the spring run out of travel"
+    stiffness   1,200 lb per in each side  source from memory "tire, with the spring run out of travel"
   }
 }
 `,

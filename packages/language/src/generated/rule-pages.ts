@@ -127,7 +127,7 @@ It is not a check of safety. It is one of what was written.
 
 ## The sum
 
-Cargo bears on two groups of axles by the lever rule, or on a kingpin and one group. Then every run of neighbouring axles is held against its limit, the ones inside as well:
+Cargo bears on two groups of axles by the lever rule, or on a kingpin and one group. Then every run of neighboring axles is held against its limit, the ones inside as well:
 
     one axle, or axles within 40 in       20,000 lb
     axles within 96 in                    34,000 lb
@@ -825,7 +825,7 @@ contact = stress across the grain × crossing, rounded down 500 psi × 3.5 in ×
 crib = loaded contacts × contact 4 × 6,000 lb = 24,000 lb
 use = load ÷ capacity
 
-The load is the worst one over every stage of the building, every support that was there before the crew giving way, and the whole range of weight and place. The finding names that case. The worst may lie between the ends of a range: where other contacts come to push on the way, places between are tried too, and what lies between two of them may be a little higher. On a grade, and in a vehicle that pitches, the weight comes down height × grade off its centre of gravity, toward what is low; a height that nobody said may be anything from the ground to the roof. What \`load\` lines set on or lift off counts once all stands. The stress is the flat rule, the species' own value, or the lesser of both, as the policy says.
+The load is the worst one over every stage of the building, every support that was there before the crew giving way, and the whole range of weight and place. The finding names that case. The worst may lie between the ends of a range: where other contacts come to push on the way, places between are tried too, and what lies between two of them may be a little higher. On a grade, and in a vehicle that pitches, the weight comes down height × grade off its center of gravity, toward what is low; a height that nobody said may be anything from the ground to the roof. What \`load\` lines set on or lift off counts once all stands. The stress is the flat rule, the species' own value, or the lesser of both, as the policy says.
 
 ## Sources
 
@@ -1330,7 +1330,7 @@ A grade that nobody says is not a level one. The rule then says that it could no
 ## Sources
 
 - The incline: OpenStax University Physics, volume 1, section 6.2.
-- Friction of tyres: the surface's line.
+- Friction of tires: the surface's line.
 
 ## Unsafe
 
@@ -1554,7 +1554,7 @@ plan "Snug" {
 
 ## What it protects against
 
-What held the vehicle before the crew came may give way while they work: a tyre, an air spring, a landing leg, the car beneath. What the crew put in must then hold.
+What held the vehicle before the crew came may give way while they work: a tire, an air spring, a landing leg, the car beneath. What the crew put in must then hold.
 
 ## The sum
 
@@ -1570,7 +1570,7 @@ The finished set-up is worked out again with one support taken away at a time:
 
 After each loss every vehicle must still rest, at every end of the ranges of weight and place. What each crib then carries is checked by crib-load.
 
-A lost tyre lets the vehicle down onto its rim, air springs onto their stops, and a corner that folds onto the body beside it: a warning. Where a car, a leg or an axle's springs hold the vehicle up, it falls: a danger.
+A lost tire lets the vehicle down onto its rim, air springs onto their stops, and a corner that folds onto the body beside it: a warning. Where a car, a leg or an axle's springs hold the vehicle up, it falls: a danger.
 
 A coupling does not count as something that gives way.
 
@@ -1589,7 +1589,7 @@ plan "The car alone holds that corner" {
   ground { surface asphalt; grade 0 % toward rear }
   vehicle truck : StraightTruck { // loss-of-support
     cargo "freight" 9,000 lb from 12 ft to 24 ft
-    no tyre at axle 2, driver side
+    no tire at axle 2, driver side
   }
   vehicle car : Sedan { // loss-of-support
     at     22 ft, driver side 1 ft
@@ -1612,7 +1612,7 @@ plan "One crib holds that corner" {
   ground { surface asphalt; grade 0 % toward rear }
   vehicle truck : StraightTruck { // loss-of-support
     cargo "freight" 9,000 lb from 12 ft to 24 ft
-    no tyre at axle 2, driver side
+    no tire at axle 2, driver side
   }
   crib A {
     timber    Fir4x4 24 in long
@@ -1841,7 +1841,7 @@ plan "Under a part that folds" {
     overhang  4 in
     courses   12
     wedges    1 pair, 0.5 to 2 in
-    at        3 ft, centre
+    at        3 ft, center
     captures  kingpin // part-cannot-bear
   }
 }
@@ -2124,7 +2124,7 @@ Each step that puts something in or takes something out makes a stage. At each s
     step 1 builds cribs A and B: the trailer's front holds
     step 2 takes crib B away: the front corner on that side no longer does
 
-What carried the load before a support was placed goes on carrying it. A support starts at nothing, or at what its wedges put on it, and shares only what changes afterwards.
+What carried the load before a support was placed goes on carrying it. A support starts at nothing, or at what its wedges put on it, and shares only what changes afterward.
 
 ## Sources
 
@@ -2890,23 +2890,23 @@ plan "Strapped foot to foot" {
 
 ## What it protects against
 
-A high centre of gravity near the line of the supports goes over at a shove, or as the load shifts.
+A high center of gravity near the line of the supports goes over at a shove, or as the load shifts.
 
 ## The sum
 
-Moments about the line it would tip over, with a push at the height of the centre of gravity:
+Moments about the line it would tip over, with a push at the height of the center of gravity:
 
-    push × height = weight × distance of the centre inside that line
+    push × height = weight × distance of the center inside that line
     push ÷ weight = distance ÷ height              36 in ÷ 90 in = 40 %
 
-Distance: to the nearest line between places that hold the vehicle up; on a grade from where the weight comes down, height × grade downhill of its centre. Height: the high end of its range. The worst end of the ranges counts.
+Distance: to the nearest line between places that hold the vehicle up; on a grade from where the weight comes down, height × grade downhill of its center. Height: the high end of its range. The worst end of the ranges counts.
 
 The policy sets how much it must hold. The check is for vehicles that stand free. Where struts stand, the push from all sides is the check: see push-margin.
 
 ## Sources
 
 - Slip or tip: Baker & Haynes, Engineering Statics, chapter 9.
-- Half the track over the height of the centre: NHTSA rollover rulemaking, chapter V.
+- Half the track over the height of the center: NHTSA rollover rulemaking, chapter V.
 - How much it must hold: the policy's line.
 
 ## Unsafe
@@ -2915,7 +2915,7 @@ The policy sets how much it must hold. The check is for vehicles that stand free
 use "library/vehicles.crib"
 
 vehicle type TallTrailer : VanTrailer53 {
-  centre 60 to 70 in high
+  center 60 to 70 in high
 }
 
 policy Careful : Shipped {
@@ -2948,14 +2948,14 @@ plan "Stacked low" {
 
 ## What it protects against
 
-A vehicle whose supports do not reach round its centre of gravity falls toward the open side. It may stand for a while on rust, friction or luck.
+A vehicle whose supports do not reach round its center of gravity falls toward the open side. It may stand for a while on rust, friction or luck.
 
 ## The sum
 
-Draw a line round all places that hold the vehicle up. It rests only if the centre of gravity stands inside that line, at every end of the ranges of weight and place.
+Draw a line round all places that hold the vehicle up. It rests only if the center of gravity stands inside that line, at every end of the ranges of weight and place.
 
     trailer with no tractor and its legs up: only the tandem holds it
-    tandem at 46 ft 6 in and 50 ft 6 in; centre of gravity at about 27 ft
+    tandem at 46 ft 6 in and 50 ft 6 in; center of gravity at about 27 ft
     27 ft is in front of 46 ft 6 in: the front falls
 
 Where several vehicles hang together and most of what they weigh is a range, every mix of the ends is tried, up to 256 of them. Of more than that not every mix is, and the check says that it has not passed.
@@ -2966,7 +2966,7 @@ The check works out how every vehicle rests, vehicle on vehicle included. It say
 
 ## Sources
 
-- A body rests where its centre of gravity stands over its supports: from memory, any text on statics.
+- A body rests where its center of gravity stands over its supports: from memory, any text on statics.
 - What counts as a support: common practice, no source.
 
 ## Unsafe
@@ -3005,7 +3005,7 @@ plan "On its kingpin and its tandem" {
 
 ## What it protects against
 
-A car on its own springs and tyres rocks and sinks under the truck that rests on it.
+A car on its own springs and tires rocks and sinks under the truck that rests on it.
 
 ## The sum
 

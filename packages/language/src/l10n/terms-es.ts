@@ -33,9 +33,9 @@ export const termsEs: Readonly<Record<string, string>> = {
   'a name in it is not known, its pieces do not fit each other, or it divides by zero':
     'no se conoce un nombre, sus partes no concuerdan, o divide entre cero',
   'there is no such one': 'no existe',
-  'the weight or the centre of gravity of the vehicle is not known':
+  'the weight or the center of gravity of the vehicle is not known':
     'no se conoce el peso o el centro de gravedad del vehículo',
-  'the height of its centre of gravity is not known': 'no se conoce la altura de su centro de gravedad',
+  'the height of its center of gravity is not known': 'no se conoce la altura de su centro de gravedad',
   'it lies on the ground, and how its metal grips there is not known: say the body friction of the surface':
     'yace en el suelo, y no se sabe cuánto agarra ahí su chapa: diga el agarre de la carrocería (body friction) en ese suelo',
   'no answer could be proven in one of the directions':
@@ -75,7 +75,7 @@ export const phrasesEs: readonly (readonly [RegExp, string])[] = [
   [/^(.+), in quotes$/, '$1, entre comillas'],
   [/^ground gives way under the foot of (.+)$/, 'el suelo cede bajo el pie de $1'],
   [/^ground gives way under (.+)$/, 'el suelo cede bajo $1'],
-  [/^(.+): tyre lost$/, '$1: neumático perdido'],
+  [/^(.+): tire lost$/, '$1: neumático perdido'],
   [/^(.+): air springs let down$/, '$1: resortes de aire sin presión'],
   [/^(.+) gives way$/, '$1 cede'],
 ];

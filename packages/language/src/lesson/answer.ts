@@ -1,8 +1,7 @@
-import type { Analysis } from '@cribwright/engine';
+import type { Analysis, Figure, Finding } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import type { PlanReply } from '../protocol/requests.js';
 import { exerciseProperties } from '../schema/lesson.js';
-import type { Answer } from './lesson.js';
 import { lineOf } from './line-of.js';
 
 interface From {
@@ -79,3 +78,16 @@ function finishAnswer(
     ? none(`${name} has no line “${leaveOut ?? ''}” to leave out.`)
     : { kind: 'finish', subject: name, leaveOut, key };
 }
+
+export type Answer =
+  | { readonly kind: 'figure'; readonly figure: Figure }
+  | { readonly kind: 'faults'; readonly findings: readonly Finding[] }
+  /** The support as written holds: its own line is the key. */
+  | {
+      readonly kind: 'finish';
+      readonly subject: string;
+      readonly leaveOut: string | undefined;
+      readonly key: string;
+    }
+  /** The key could not be worked out. Says why; never left blank. */
+  | { readonly kind: 'none'; readonly why: string };

@@ -1,6 +1,6 @@
 import { print } from '@cribwright/engine';
 import { expect, it } from 'vitest';
-import { openWorkspace } from '../workspace/workspace.js';
+import { openWorkspace } from '../workspace/open-workspace.js';
 import { lessonsIn } from './lesson.js';
 
 const uri = 'file:///class/lesson.crib';

@@ -5,8 +5,8 @@ import { dueOf, exampleOf, sentence } from './dimension-words.js';
 import { type Amount, asForce, evaluate, type Values } from './evaluate.js';
 import type { Expression } from './expression.js';
 import { fits, vectorOfExpression } from './measure.js';
-import type { QuantityRule } from './pattern.js';
 import { isPlain, type NameScope } from './scope.js';
+import type { QuantityRule } from './shape.js';
 import { unitOf } from './unit-of.js';
 
 /** Never below zero, whatever the line. */

@@ -9,7 +9,7 @@ import {
   vectorOf,
   weightOf,
 } from '@cribwright/units';
-import type { Declaration } from '../binding/declaration.js';
+import type { Declaration } from '../binding/bound-file.js';
 import type { Expression } from './expression.js';
 
 /** A value in SI, known to lie between two ends, and what it measures. */

@@ -1,5 +1,5 @@
 import type { Unit } from '@cribwright/units';
-import type { Reference } from '../binding/declaration.js';
+import type { Reference } from '../binding/bound-file.js';
 import type { Span } from '../grammar/syntax.js';
 
 /** A quantity as it is written. Nothing is evaluated yet; every piece knows where it stands. */

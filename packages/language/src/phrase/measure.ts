@@ -9,7 +9,7 @@ import {
   type Vector,
   vectorOf,
 } from '@cribwright/units';
-import type { Declaration } from '../binding/declaration.js';
+import type { Declaration } from '../binding/bound-file.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 import { isBare } from './evaluate.js';
@@ -104,7 +104,7 @@ function clash(
       return;
     }
   }
-  // The nearest sensible reading: a bare number takes the unit of its neighbour.
+  // The nearest sensible reading: a bare number takes the unit of its neighbor.
   const bare = [right, left].find((e) => e.kind === 'number' && !e.unit);
   const unit =
     unitOf(bare === right ? left : right) ??

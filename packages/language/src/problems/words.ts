@@ -2,7 +2,7 @@ import { messages } from '@cribwright/engine';
 
 /**
  * Everything that the language itself says, in English. A key is a code, and after a dot which of its sentences.
- * Holes are filled at the call; a missing or misspelt one does not compile.
+ * Holes are filled at the call; a missing or misspelled one does not compile.
  */
 export const words = {
   'brace-not-closed':
@@ -163,7 +163,7 @@ export const words = {
   'plan-unchecked': '{plan} cannot be checked as it stands. NOTHING in it was checked.',
   'vehicle-size': '{vehicle} has no {what}, so it cannot be checked. Say it, such as: {example}',
   'vehicle-weight':
-    '{vehicle} has no axles and no weight, so it cannot be checked. Use a type that has axles, or say its weight and centre.',
+    '{vehicle} has no axles and no weight, so it cannot be checked. Use a type that has axles, or say its weight and center.',
   'value-unknown': '{text} cannot be worked out here: {why}.',
   'not-in-plan': '{what} could not be read, so the checks leave it out. The plan is NOT checked whole.',
   'chock-ways':

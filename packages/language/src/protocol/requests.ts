@@ -68,13 +68,13 @@ export type EditReply =
   /** Why not, in words: the text has moved on, or the value is worked out from something else. */
   | { readonly refused: string };
 
-/** Client to server: new place of something dragged, plan metres. Units and style of the text are kept. */
+/** Client to server: new place of something dragged, plan meters. Units and style of the text are kept. */
 export const MoveRequest = 'cribwright/move';
 export interface MoveParams {
   readonly uri: string;
   readonly version: number;
   readonly element: string;
-  readonly moves: 'centre' | 'foot' | 'head' | 'vehicle';
+  readonly moves: 'center' | 'foot' | 'head' | 'vehicle';
   readonly to: { readonly x?: number; readonly y?: number; readonly z?: number };
   /** Which plan of the file, from 0. Without it, the first that has the element. */
   readonly plan?: number;

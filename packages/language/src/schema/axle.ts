@@ -14,13 +14,13 @@ export const axleProperties = {
     required: true,
   }),
   track: property('track', sequence(extent('track'), source), {
-    doc: 'From the middle of the left tyres to the middle of the right ones.',
+    doc: 'From the middle of the left tires to the middle of the right ones.',
     example: 'track 6 ft 6 in',
     required: true,
   }),
-  tyres: property('tyres', sequence(count('each', { atLeast: 1, atMost: 2 }), word('each side'), source), {
-    doc: 'Single or dual tyres.',
-    example: 'tyres 2 each side',
+  tires: property('tires', sequence(count('each', { atLeast: 1, atMost: 2 }), word('each side'), source), {
+    doc: 'Single or dual tires.',
+    example: 'tires 2 each side',
   }),
   suspension: property('suspension', sequence(choice('suspension', 'air', 'spring', 'rigid'), source), {
     doc: 'What carries the axle. Air may leak away; where nobody says what it is, it counts as air.',
@@ -30,7 +30,7 @@ export const axleProperties = {
     'stiffness',
     sequence(quantity('stiffness', 'stiffness'), optional(word('each side')), source),
     {
-      doc: 'Of one end of the axle, tyre and suspension together: how much weight moves it how far.',
+      doc: 'Of one end of the axle, tire and suspension together: how much weight moves it how far.',
       example: 'stiffness 3,000 lb per in each side',
     },
   ),
@@ -41,7 +41,7 @@ export const axle: BlockSchema = {
   within: ['vehicle type', 'vehicle'],
   doc: 'One axle: where it is, what it carries empty, and on what.',
   example:
-    'axle 1 {\n  at 41 ft\n  empty 4,400 to 5,000 lb\n  track 6 ft 6 in\n  tyres 2 each side\n  suspension air\n}',
+    'axle 1 {\n  at 41 ft\n  empty 4,400 to 5,000 lb\n  track 6 ft 6 in\n  tires 2 each side\n  suspension air\n}',
   head: { name: 'required' },
   declares: 'axle',
   bodyOptional: false,

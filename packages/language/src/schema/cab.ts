@@ -1,6 +1,6 @@
 import { anyOrder, choice, name, optional, quantity, sequence, symbol, word } from '../phrase/pattern.js';
 import { type BlockSchema, property } from './block-schema.js';
-import { centre, source } from './phrases.js';
+import { center, source } from './phrases.js';
 
 export const cabProperties = {
   runs: property('runs', sequence(quantity('extent', 'length', { range: true }), source), {
@@ -13,9 +13,9 @@ export const cabProperties = {
     example: 'weight 3,000 to 3,600 lb',
     required: true,
   }),
-  centre: property('centre', sequence(centre, source), {
-    doc: 'Centre of the cab’s weight.',
-    example: 'centre 6 ft back, 5 ft 6 in high',
+  center: property('center', sequence(center, source), {
+    doc: 'Center of the cab’s weight.',
+    example: 'center 6 ft back, 5 ft 6 in high',
     required: true,
   }),
   mount: property(
@@ -46,7 +46,7 @@ export const cab: BlockSchema = {
   within: ['vehicle type', 'vehicle'],
   doc: 'A cab that sits on mounts of its own. On air springs it is unsteady while tools work.',
   example:
-    'cab {\n  runs 2 ft to 10 ft\n  weight 3,000 to 3,600 lb\n  centre 6 ft back, 5 ft 6 in high\n  mount front at 3 ft, offset 1 ft 6 in, rigid\n  mount rear at 9 ft, offset 1 ft 6 in, air\n}',
+    'cab {\n  runs 2 ft to 10 ft\n  weight 3,000 to 3,600 lb\n  center 6 ft back, 5 ft 6 in high\n  mount front at 3 ft, offset 1 ft 6 in, rigid\n  mount rear at 9 ft, offset 1 ft 6 in, air\n}',
   head: { name: 'none' },
   declares: undefined,
   bodyOptional: false,

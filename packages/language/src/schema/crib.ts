@@ -51,7 +51,7 @@ export const cribProperties = {
     required: true,
   }),
   at: property('at', supportPlace, {
-    doc: 'The centre of the crib: back from the front of the main vehicle, and to which side.',
+    doc: 'The center of the crib: back from the front of the main vehicle, and to which side.',
     example: 'at 21 ft, driver side 3 ft 4 in',
     required: true,
   }),

@@ -23,13 +23,13 @@ const shared = {
     sequence(
       either(
         list('sides', sequence(choice('side', ...sides), quantity('offset', 'length'))),
-        flag('centred', 'centre'),
+        flag('centerd', 'center'),
         quantity('offset', 'length'),
       ),
       source,
     ),
     {
-      doc: 'How far from the centreline. One length means as much to each side.',
+      doc: 'How far from the centerline. One length means as much to each side.',
       example: 'offset 4 ft',
     },
   ),

@@ -3,7 +3,6 @@ import {
   either,
   flag,
   optional,
-  type Pattern,
   part,
   quantity,
   reference,
@@ -12,6 +11,7 @@ import {
   text,
   word,
 } from '../phrase/pattern.js';
+import type { Pattern } from '../phrase/shape.js';
 
 /** Phrases that several kinds of line share. */
 
@@ -35,10 +35,10 @@ export const source = optional(sequence(word('source'), sourcePhrase));
 /** What may follow, after a comma or without one. */
 export const andThen = <T>(item: Pattern<T>) => optional(sequence(optional(symbol(',')), item));
 
-/** `24 ft, driver side 2 ft`; `26 ft, passenger side`; `26 ft, centre` */
+/** `24 ft, driver side 2 ft`; `26 ft, passenger side`; `26 ft, center` */
 export const across = either(
   sequence(choice('side', ...sides), optional(quantity('offset', 'length'))),
-  flag('centred', 'centre'),
+  flag('centerd', 'center'),
 );
 export const place = sequence(optional(flag('near', 'near')), quantity('back', 'length'), andThen(across));
 
@@ -56,8 +56,8 @@ export const supportPlace = either(
   place,
 );
 
-/** Centre of weight: `18 ft to 20 ft back, 4 ft high` */
-export const centre = either(
+/** Center of weight: `18 ft to 20 ft back, 4 ft high` */
+export const center = either(
   sequence(
     quantity('back', 'length', { range: true }),
     word('back'),

@@ -108,9 +108,9 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
   },
   'push height': {
     dimensions: length,
-    words: ['cargo centre', 'top of body'],
+    words: ['cargo center', 'top of body'],
     doc: 'How high the push is taken to act.',
-    example: 'cargo centre',
+    example: 'cargo center',
   },
   'use limit': {
     percent: true,

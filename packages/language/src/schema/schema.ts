@@ -12,7 +12,7 @@ import { strutBlocks } from './strut.js';
 import { materialBlocks } from './timber.js';
 import { vehicleBlocks } from './vehicle.js';
 
-/** Every kind of block there is. Binding, completion, hover, colouring and the reference pages all read this. */
+/** Every kind of block there is. Binding, completion, hover, coloring and the reference pages all read this. */
 export const schema: readonly BlockSchema[] = [
   plan,
   ...planParts,

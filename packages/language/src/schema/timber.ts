@@ -102,7 +102,7 @@ export const species: BlockSchema = {
   properties: Object.values(speciesProperties),
 };
 
-/** No tyre or timber grips more than this: 60 is meant as 0.6. */
+/** No tire or timber grips more than this: 60 is meant as 0.6. */
 const friction = quantity('friction', 'ratio', { range: true, atLeast: 0, atMost: 1.5 });
 
 export const surfaceProperties = {
@@ -115,9 +115,9 @@ export const surfaceProperties = {
       required: true,
     },
   ),
-  tyreFriction: property('tyre friction', sequence(friction, source), {
-    doc: 'Grip of a tyre on it.',
-    example: 'tyre friction 0.6 to 0.8',
+  tireFriction: property('tire friction', sequence(friction, source), {
+    doc: 'Grip of a tire on it.',
+    example: 'tire friction 0.6 to 0.8',
     required: true,
   }),
   timberFriction: property('timber friction', sequence(friction, source), {
@@ -137,7 +137,7 @@ export const surface: BlockSchema = {
   within: ['file'],
   doc: 'A kind of ground.',
   example:
-    'surface gravel {\n  bearing 3,000 psf\n  tyre friction 0.5 to 0.7\n  timber friction 0.4 to 0.6\n}',
+    'surface gravel {\n  bearing 3,000 psf\n  tire friction 0.5 to 0.7\n  timber friction 0.4 to 0.6\n}',
   head: { name: 'required', title: 'optional' },
   declares: 'surface',
   element: 'surface',

@@ -17,7 +17,7 @@ import { axle } from './axle.js';
 import { type BlockSchema, property } from './block-schema.js';
 import { cab } from './cab.js';
 import { partBlocks } from './part.js';
-import { across, andThen, centre, place, sides, source } from './phrases.js';
+import { across, andThen, center, place, sides, source } from './phrases.js';
 import { sourceLine } from './source.js';
 
 /** What is said of a vehicle wherever it is described. */
@@ -38,9 +38,9 @@ export const vehicleTypeProperties = {
     doc: 'Empty weight, where it is known as a whole. Otherwise it follows from the axle loads.',
     example: 'weight 14,000 to 15,500 lb',
   }),
-  centre: property('centre', sequence(centre, source), {
-    doc: 'Centre of the empty weight: how far back from the front, and how high.',
-    example: 'centre 28 ft back, 4 ft high',
+  center: property('center', sequence(center, source), {
+    doc: 'Center of the empty weight: how far back from the front, and how high.',
+    example: 'center 28 ft back, 4 ft high',
   }),
   source: sourceLine,
 };
@@ -61,7 +61,7 @@ export const cargoLine = property(
     word('to'),
     quantity('to', 'length'),
     anyOrder(
-      sequence(word('centre'), quantity('centre', 'length', { range: true })),
+      sequence(word('center'), quantity('center', 'length', { range: true })),
       sequence(word('height'), quantity('height', 'length', { range: true, atLeast: 0 })),
       sequence(word('offset'), choice('offsetSide', ...sides), quantity('offset', 'length', { range: true })),
       flag('shifts', 'shifts'),
@@ -164,9 +164,9 @@ export const vehicleProperties = {
     doc: 'Parking brakes.',
     example: 'brakes set',
   }),
-  tyre: property('no tyre at', sequence(reference('axle', 'axle'), andThen(choice('side', ...sides))), {
+  tire: property('no tire at', sequence(reference('axle', 'axle'), andThen(choice('side', ...sides))), {
     doc: 'A wheel that is lost, flat or off the ground. Without a side, both.',
-    example: 'no tyre at axle 2, driver side',
+    example: 'no tire at axle 2, driver side',
     repeatable: true,
   }),
   cargo: cargoLine,

@@ -28,7 +28,7 @@ export function publisher(session: Session, open: OpenDocuments) {
     return number;
   };
 
-  /** Hints, lenses and colours of other files may have changed with this one. */
+  /** Hints, lenses and colors of other files may have changed with this one. */
   function refresh(): void {
     const { workspace } = client;
     if (workspace?.inlayHint?.refreshSupport) willing(connection.languages.inlayHint.refresh());

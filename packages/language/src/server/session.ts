@@ -2,14 +2,14 @@ import type { CancellationToken, Connection, InitializeParams } from 'vscode-lan
 import { LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
 import type { Session } from '../features/feature.js';
+import { openWorkspace } from '../workspace/open-workspace.js';
 import { today } from '../workspace/today.js';
 import type { Checked, Pending } from '../workspace/workspace.js';
-import { openWorkspace } from '../workspace/workspace.js';
 import { diagnosing } from './diagnosing.js';
 import { openDocuments, sameUri } from './open-documents.js';
+import type { Platform } from './platform.js';
 import { publisher } from './publisher.js';
 import { quiet } from './quiet.js';
-import type { Platform } from './serve.js';
 import { defaultSettings, localeOf, longestCheck, readSettings, type Settings } from './settings.js';
 import { watchPlanFiles } from './watch-plan-files.js';
 
@@ -54,7 +54,7 @@ export function startSession(
     if (token) {
       // Lets a cancellation that waits come first: an edit has made the question pointless.
       await new Promise<void>((next) => turn(next));
-      if (token.isCancellationRequested) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'cancelled');
+      if (token.isCancellationRequested) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'canceled');
     }
     const found = workspace.check(sameUri(uri));
     if (found.pending && session.served.get(found.uri) !== 'loads')
@@ -69,8 +69,7 @@ export function startSession(
     if (!(await file(uri))) return undefined;
     for (const _step of workspace.complete(sameUri(uri), wanted)) {
       await new Promise<void>((next) => turn(next));
-      if (token?.isCancellationRequested)
-        throw new ResponseError(LSPErrorCodes.RequestCancelled, 'cancelled');
+      if (token?.isCancellationRequested) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'canceled');
     }
     return checked(uri, token);
   }

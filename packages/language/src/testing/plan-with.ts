@@ -1,5 +1,5 @@
 import type { Plan } from '@cribwright/engine';
-import { openWorkspace } from '../workspace/workspace.js';
+import { openWorkspace } from '../workspace/open-workspace.js';
 
 const uri = 'file:///alder-ridge/plans/case.crib';
 

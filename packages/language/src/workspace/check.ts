@@ -2,7 +2,8 @@ import type { Analysis, Plan } from '@cribwright/engine';
 import type { BoundFile } from '../binding/bound-file.js';
 import type { Surroundings } from '../binding/file-scope.js';
 import { planEditChanges } from '../edits/plan-edit-changes.js';
-import type { Elaborated, ElaboratedFile } from '../elaboration/elaborate.js';
+import type { ElaboratedFile } from '../elaboration/elaborate.js';
+import type { Elaborated } from '../elaboration/elaborated.js';
 import { lessonProblems } from '../elaboration/lesson.js';
 import type { Span } from '../grammar/syntax.js';
 import type { LanguageProblem } from '../problems/problem.js';
@@ -24,10 +25,10 @@ export function checkedOf(
     return { made, pending, reply: planReply(made, analysis) };
   });
   // What an exercise asks for is judged by the whole.
-  const analysed = plans.flatMap(({ made, pending, reply }) =>
+  const analyzed = plans.flatMap(({ made, pending, reply }) =>
     pending === 'loads' ? [] : [{ block: made.block, analysis: reply.analysis }],
   );
-  const exercises = analysed.length < plans.length ? [] : lessonProblems(file, around, analysed);
+  const exercises = analyzed.length < plans.length ? [] : lessonProblems(file, around, analyzed);
   const text = [...textProblems(file, elaborated), ...exercises].map((p) => textProblem(p, file.uri));
   const found = plans.flatMap(({ made, reply }) => findings(file.uri, made, reply));
   const pending = (['loads', 'push'] as const).find((what) => plans.some((p) => p.pending === what));

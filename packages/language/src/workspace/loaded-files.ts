@@ -1,9 +1,9 @@
 import { type Figure, rules, unchecked } from '@cribwright/engine';
 import { bindFile } from '../binding/bind.js';
 import type { BoundFile } from '../binding/bound-file.js';
-import type { Kind } from '../binding/declaration.js';
 import type { FileShape } from '../binding/draft.js';
 import type { Surroundings } from '../binding/file-scope.js';
+import type { Kind } from '../binding/kind.js';
 import { earlier } from '../binding/rebind.js';
 import { shapeFile } from '../binding/shape.js';
 import { type ElaboratedFile, elaborate, planBlocks } from '../elaboration/elaborate.js';

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { vocabulary } from '../artefacts/vocabulary.js';
 import { library } from '../generated/library.js';
 import { deepest } from '../grammar/layout.js';
-import { openWorkspace } from './workspace.js';
+import { openWorkspace } from './open-workspace.js';
 
 const uri = 'file:///alder-ridge/plans/any.crib';
 

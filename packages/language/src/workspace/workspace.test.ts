@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { openWorkspace } from './workspace.js';
+import { openWorkspace } from './open-workspace.js';
 
 const folder = 'file:///alder-ridge';
 const plan = (inner: string) => `use "library/vehicles.crib"

@@ -5,7 +5,6 @@ import type { AnalysisReply } from '../protocol/requests.js';
 import type { AnalysesSettings } from './analyses.js';
 import type { Checked, Pending } from './checked.js';
 import type { FileSource } from './files.js';
-import { LoadedFiles } from './loaded-files.js';
 
 export type { Checked, Pending, Problem } from './checked.js';
 export type { FileSource } from './files.js';
@@ -49,8 +48,4 @@ export interface WorkspaceOptions extends AnalysesSettings {
   readonly files: FileSource;
   /** Opened folders. Imports stay inside them; with none, inside the file's own folder. */
   readonly folders: readonly string[];
-}
-
-export function openWorkspace(options: WorkspaceOptions): Workspace {
-  return new LoadedFiles(options);
 }

@@ -60,12 +60,12 @@ describe('axle-overweight', () => {
   });
 
   it('puts cargo on axles by the lever rule and takes the heavy end', () => {
-    // Axles at 4 and 24 ft, 6,500 lb empty on the rear one; cargo 10,000 to 14,000 lb, its centre at 24 ft: all of
+    // Axles at 4 and 24 ft, 6,500 lb empty on the rear one; cargo 10,000 to 14,000 lb, its center at 24 ft: all of
     // it on the rear axle: 6,500 + 14,000 = 20,500 lb.
     const cargo: Cargo[] = straightTruck.cargo.map((c) => ({
       ...c,
       weight: between(10_000 * lb, 14_000 * lb),
-      centre: exactly(24 * foot),
+      center: exactly(24 * foot),
     }));
     const [found] = check(rule, planOf({ vehicles: [{ ...straightTruck, cargo }] }));
     expect(found?.message.text).toContain('truck axle 2 carries 20,500 lb. The law allows 20,000 lb');
@@ -74,7 +74,7 @@ describe('axle-overweight', () => {
   });
 
   it('says nothing where some place of the cargo would be legal', () => {
-    // 42,000 lb with its centre between 18 ft 8 in and 33 ft 4 in: the tandem carries 22,800 to 36,600 lb.
+    // 42,000 lb with its center between 18 ft 8 in and 33 ft 4 in: the tandem carries 22,800 to 36,600 lb.
     expect(check(rule, planOf({ vehicles: [vanTrailer] }))).toEqual([]);
   });
 

@@ -16,7 +16,7 @@ import {
 import { workingsOf } from '../../workings/workings.js';
 import { rule } from './rule.js';
 
-/** The trailer with so much in it, its centre at 20 ft, and one crib under each rail. */
+/** The trailer with so much in it, its center at 20 ft, and one crib under each rail. */
 const loaded = (pounds: number, change: Parameters<typeof crib>[3] = {}): Plan =>
   planOf({
     vehicles: [
@@ -26,7 +26,7 @@ const loaded = (pounds: number, change: Parameters<typeof crib>[3] = {}): Plan =
         cargo: vanTrailer.cargo.map((c) => ({
           ...c,
           weight: exactly(pounds * lb),
-          centre: exactly(30 * foot),
+          center: exactly(30 * foot),
           offset: exactly(0),
         })),
       },

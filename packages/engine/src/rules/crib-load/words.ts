@@ -15,7 +15,7 @@ export const words = {
     'Step chock {chock}: nobody knows what it holds, and it may have to carry {load}. Until then this check has not passed. Take the rating from its maker.',
   'step-unknown':
     'Step chock {chock}: nobody knows what it has to carry. {why} Until then this check has not passed.',
-  'weigh-it': 'Give the weight and the place of the centre of gravity of what rests on it.',
+  'weigh-it': 'Give the weight and the place of the center of gravity of what rests on it.',
   'as-built': 'as built',
   'fix-build': 'Build it {layout} of {timber}, {courses} courses ({use} of its capacity)',
 } as const;

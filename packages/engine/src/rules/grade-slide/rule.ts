@@ -31,13 +31,13 @@ function holdOf(w: Workings, part: ComponentRun, body: PlanBody): Figure {
   const standing = w.resting().stages.at(-1)?.standing ?? [];
   const down = downGrade(w.plan.ground);
   const friction = given(
-    ratio(w.plan.display, 'friction', 'friction of its tyres', 'down', { ref: w.plan.ground.surface.ref }),
-    exactly(w.plan.ground.surface.frictionTyre.low),
+    ratio(w.plan.display, 'friction', 'friction of its tires', 'down', { ref: w.plan.ground.surface.ref }),
+    exactly(w.plan.ground.surface.frictionTire.low),
     w.plan.ground.surface.frictionSource,
   );
   let least = 0;
   part.component.points.forEach((p, i) => {
-    if (run?.there[i] !== true || p.upper !== body.id || p.kind !== 'tyre') return;
+    if (run?.there[i] !== true || p.upper !== body.id || p.kind !== 'tire') return;
     const { rolls } = pushContact(p, standing, w);
     const along = rolls === undefined ? 0 : down.x * rolls.along.x + down.y * rolls.along.y;
     const rollsAway =

@@ -31,11 +31,11 @@ describe('loss-of-support', () => {
     expect(found[0]?.related[0]?.at).toEqual({ element: 'vehicle/car' });
   });
 
-  it('warns of tyres, which let the truck down onto its rims', () => {
+  it('warns of tires, which let the truck down onto its rims', () => {
     const found = check(rule, { ...truckOnCar, cribs: [] });
     expect(found.length).toBeGreaterThan(0);
     expect(found.map((f) => f.severity)).toEqual(found.map(() => 'warning'));
-    expect(found[0]?.message.text).toContain('truck axle 2, passenger side: tyre lost');
+    expect(found[0]?.message.text).toContain('truck axle 2, passenger side: tire lost');
   });
 
   it('finds nothing on the trailer held all round', () => {

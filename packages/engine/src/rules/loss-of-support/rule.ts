@@ -6,7 +6,7 @@ import { practice, type Rule, type RuleFinding } from '../rule.js';
 const words = {
   falls: 'If this goes ({loss}), nothing holds {end} of the {vehicle}{when}. Put a support under it.',
   balances:
-    'If this goes ({loss}), the {vehicle} only balances{when}. Put supports on both sides of its centre of gravity.',
+    'If this goes ({loss}), the {vehicle} only balances{when}. Put supports on both sides of its center of gravity.',
   unsolved:
     'How the {vehicle} rests if this goes ({loss}) could not be worked out. Treat it as not held: this check has not passed.',
   'lost-here': 'This is what goes.',
@@ -14,12 +14,12 @@ const words = {
 const say = messages('loss-of-support', words);
 
 /**
- * A tyre lets the vehicle down onto its rim, air springs onto their stops, and a corner that folds onto the body beside
+ * A tire lets the vehicle down onto its rim, air springs onto their stops, and a corner that folds onto the body beside
  * it; what stands beneath lets it fall.
  */
 function severityOf({ part, run }: Failure): Severity {
   const lost = part.component.points.filter((p) => run.loss?.points.includes(p.id) === true);
-  return lost.every((p) => p.kind === 'tyre' || p.kind === 'cab mount' || p.kind === 'body')
+  return lost.every((p) => p.kind === 'tire' || p.kind === 'cab mount' || p.kind === 'body')
     ? 'warning'
     : 'danger';
 }
@@ -49,9 +49,9 @@ export const rule: Rule = {
   family: 'whole set-up',
   severity: 'danger',
   protects:
-    'A tyre, an air spring, a landing leg or the car beneath may give way while crews work; what they put in must then hold.',
+    'A tire, an air spring, a landing leg or the car beneath may give way while crews work; what they put in must then hold.',
   sources: [practice],
-  compares: ['centre of gravity', 'place of the supports that are left'],
+  compares: ['center of gravity', 'place of the supports that are left'],
   words,
   check: (w) =>
     w.resting().parts.flatMap((part): readonly RuleFinding[] => {

@@ -44,13 +44,13 @@ describe('push-margin', () => {
     expect(found?.message.text).toContain('say the body friction of the surface');
   });
 
-  it('does not pass where the height of the centre is not known', () => {
+  it('does not pass where the height of the center is not known', () => {
     const [found] = check(
       rule,
-      planOf({ vehicles: [{ ...vanTrailer, emptyCentreHeight: undefined }] }),
+      planOf({ vehicles: [{ ...vanTrailer, emptyCenterHeight: undefined }] }),
       pushed,
     );
     expect(found?.couldNotRun).toBe(true);
-    expect(found?.message.text).toContain('the height of its centre of gravity is not known');
+    expect(found?.message.text).toContain('the height of its center of gravity is not known');
   });
 });

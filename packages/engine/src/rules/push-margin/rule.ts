@@ -2,7 +2,7 @@ import { exceeds } from '@cribwright/units';
 import { print, printBeside } from '../../figure/print.js';
 import { messages } from '../../finding/message.js';
 import { towardWords } from '../../push/toward-words.js';
-import { nameOf } from '../../workings/workings.js';
+import { nameOf } from '../../workings/support-workings.js';
 import { fromMemory, practice, published, type Rule } from '../rule.js';
 
 const words = {

@@ -27,7 +27,7 @@ describe('stage-unsafe', () => {
     expect(check(rule, plan)).toEqual([]);
   });
 
-  it('warns where taking cribs away leaves a tyre with nothing behind it', () => {
+  it('warns where taking cribs away leaves a tire with nothing behind it', () => {
     const taken = withLast(truckOnCar, [
       { action: 'remove', targets: ['crib/B', 'crib/D'] },
       { action: 'build', targets: ['crib/B', 'crib/D'] },

@@ -64,7 +64,7 @@ export const rule: Rule = {
   severity: 'danger',
   protects: 'A set-up that stands when finished may fall while it is being built or taken down.',
   sources: [practice],
-  compares: ['centre of gravity', 'place of the supports after each step'],
+  compares: ['center of gravity', 'place of the supports after each step'],
   words,
   check: (w) => w.resting().parts.flatMap((part) => inPart(w, part)),
 };

@@ -7,7 +7,7 @@ import { exactly } from '../../model/interval.js';
 import type { Tie } from '../../model/support.js';
 import { partNamed } from '../../placed/part-place.js';
 import type { PlacedTie } from '../../placed/place-tie.js';
-import { tieUse } from '../../strut/tie-working.js';
+import { tieUse } from '../../strut/tie-use.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 

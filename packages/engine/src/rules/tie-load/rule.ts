@@ -1,7 +1,8 @@
 import { exceeds } from '@cribwright/units';
 import { print, printBeside } from '../../figure/print.js';
 import { messages } from '../../finding/message.js';
-import { type TieWorking, tieUse } from '../../strut/tie-working.js';
+import { tieUse } from '../../strut/tie-use.js';
+import type { TieWorking } from '../../strut/tie-working.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, published, type Rule, type RuleFinding } from '../rule.js';
 

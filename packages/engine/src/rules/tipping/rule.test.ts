@@ -14,7 +14,7 @@ import { rule } from './rule.js';
 const truck: Vehicle = {
   ...straightTruck,
   cargo: [],
-  emptyCentreHeight: { low: 90 * inch, high: 90 * inch },
+  emptyCenterHeight: { low: 90 * inch, high: 90 * inch },
 };
 
 describe('tipping', () => {
@@ -22,7 +22,7 @@ describe('tipping', () => {
     expect(check(rule, plan)).toEqual([]);
   });
 
-  // NHTSA rollover rulemaking, chapter V: T / 2H. Track 72 in, centre at 90 in: 0.4.
+  // NHTSA rollover rulemaking, chapter V: T / 2H. Track 72 in, center at 90 in: 0.4.
   it.each([
     [0.39, 0],
     [0.41, 1],
@@ -38,8 +38,8 @@ describe('tipping', () => {
     expect(found?.message.text).toContain('The policy asks for 50 %');
   });
 
-  it('does not pass where the height of the centre is not known', () => {
-    const [found] = check(rule, planOf({ vehicles: [{ ...vanTrailer, emptyCentreHeight: undefined }] }));
+  it('does not pass where the height of the center is not known', () => {
+    const [found] = check(rule, planOf({ vehicles: [{ ...vanTrailer, emptyCenterHeight: undefined }] }));
     expect(found?.couldNotRun).toBe(true);
   });
 });

@@ -9,7 +9,7 @@ import { practice, published, type Rule, type RuleFinding } from '../rule.js';
 const words = {
   tips: 'The {vehicle} tips over {toward} under a push of {share} of its weight ({sum}). The policy asks for {limit}. Set struts on both sides, or put supports farther out.',
   unknown:
-    'How hard a push tips the {vehicle} is not known, because the height of its centre of gravity is not. Give it. Until then this check has not passed.',
+    'How hard a push tips the {vehicle} is not known, because the height of its center of gravity is not. Give it. Until then this check has not passed.',
   'set-here': 'The margin is set here: {limit}.',
 } as const;
 const say = messages('tipping', words);
@@ -53,13 +53,13 @@ export const rule: Rule = {
   family: 'whole set-up',
   severity: 'danger',
   protects:
-    'A high centre of gravity near the line of the supports goes over at a shove, or as the load shifts.',
+    'A high center of gravity near the line of the supports goes over at a shove, or as the load shifts.',
   sources: [
     practice,
     published('Baker & Haynes, Engineering Statics', 'chapter 9, slipping or tipping'),
-    published('NHTSA rollover rulemaking', 'chapter V: half the track over the height of the centre'),
+    published('NHTSA rollover rulemaking', 'chapter V: half the track over the height of the center'),
   ],
-  compares: ['edge ÷ centre height', 'push margin'],
+  compares: ['edge ÷ center height', 'push margin'],
   words,
   check: (w) =>
     w.resting().parts.flatMap((part) => {

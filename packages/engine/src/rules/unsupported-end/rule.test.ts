@@ -35,7 +35,7 @@ describe('unsupported-end', () => {
     expect(found?.severity).toBe('danger');
     expect(found?.subject).toEqual({ element: 'vehicle/trailer' });
     expect(found?.message.text).toBe(
-      'Nothing holds the front of the trailer with trailer lightest, centre farthest to its front, to the driver side. Put a support under it.',
+      'Nothing holds the front of the trailer with trailer lightest, center farthest to its front, to the driver side. Put a support under it.',
     );
   });
 
@@ -47,14 +47,14 @@ describe('unsupported-end', () => {
     expect(found?.message.text).toContain('As found, nothing in the plan holds the front of the trailer');
   });
 
-  it('does not take a single crib on the centreline for a hold on both sides', () => {
+  it('does not take a single crib on the centerline for a hold on both sides', () => {
     const axles = vanTrailer.axles.map((a) => ({ ...a, missing: ['driver', 'passenger'] as const }));
     const still = { ...dropped, axles, cargo: [] };
     const found = check(
       rule,
       planOf({
         vehicles: [
-          { ...still, statedWeight: { low: 40_000 * lb, high: 40_000 * lb }, statedCentre: at(20 * foot) },
+          { ...still, statedWeight: { low: 40_000 * lb, high: 40_000 * lb }, statedCenter: at(20 * foot) },
         ],
         cribs: [crib('A', 20 * foot, -side)],
       }),
@@ -73,7 +73,7 @@ describe('unsupported-end', () => {
       ...v,
       id,
       statedWeight: between(3000 * lb, 3500 * lb),
-      statedCentre: { x: between(6 * foot, 7 * foot), y: between(-1 * inch, 1 * inch), z: exactly(2 * foot) },
+      statedCenter: { x: between(6 * foot, 7 * foot), y: between(-1 * inch, 1 * inch), z: exactly(2 * foot) },
     });
     const under = (count: number): Plan => {
       const [trailer, car] = trailerOnCar.vehicles;

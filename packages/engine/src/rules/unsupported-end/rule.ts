@@ -6,11 +6,11 @@ import { fromMemory, practice, type Rule, type RuleFinding } from '../rule.js';
 const words = {
   falls: 'Nothing holds {end} of the {vehicle}{when}. Put a support under it.',
   balances:
-    'The {vehicle} only balances{when}: nothing keeps it from going over. Put supports on both sides of its centre of gravity.',
+    'The {vehicle} only balances{when}: nothing keeps it from going over. Put supports on both sides of its center of gravity.',
   unsolved:
     'How the {vehicle} rests could not be worked out. Treat it as not held: this check has not passed.',
   unknown:
-    'The weight or the centre of gravity of the {vehicle} is not known, so nobody can say what holds it. Give its axle loads, or its weight and centre. Until then this check has not passed.',
+    'The weight or the center of gravity of the {vehicle} is not known, so nobody can say what holds it. Give its axle loads, or its weight and center. Until then this check has not passed.',
   mixes:
     'So many weights and places of the {vehicles} are ranges that not every mix of them could be tried. A worse one than those shown may exist: this check has not passed. Weigh or measure what can be, or work out fewer vehicles at a time.',
   'as-found':
@@ -32,12 +32,12 @@ export const rule: Rule = {
   title: 'An end that nothing holds',
   family: 'whole set-up',
   severity: 'danger',
-  protects: 'A vehicle whose supports do not reach round its centre of gravity falls toward the open side.',
+  protects: 'A vehicle whose supports do not reach round its center of gravity falls toward the open side.',
   sources: [
     practice,
-    fromMemory('statics: a body rests where its centre of gravity stands over its supports'),
+    fromMemory('statics: a body rests where its center of gravity stands over its supports'),
   ],
-  compares: ['centre of gravity', 'place of the supports'],
+  compares: ['center of gravity', 'place of the supports'],
   words,
   check: (w) => {
     const { parts, unknown } = w.resting();

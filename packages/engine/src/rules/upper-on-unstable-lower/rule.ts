@@ -1,6 +1,7 @@
 import { messages } from '../../finding/message.js';
 import { holders } from '../../order/order-graph.js';
-import { nameOf, type Workings } from '../../workings/workings.js';
+import { nameOf } from '../../workings/support-workings.js';
+import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
@@ -38,7 +39,7 @@ export const rule: Rule = {
   title: 'Vehicle resting on one that nothing holds',
   family: 'whole set-up',
   severity: 'danger',
-  protects: 'A car on its own springs and tyres rocks and sinks under the truck that rests on it.',
+  protects: 'A car on its own springs and tires rocks and sinks under the truck that rests on it.',
   sources: [practice],
   compares: [],
   words,

@@ -5,7 +5,8 @@ import { describe, expect, it } from 'vitest';
 import { library } from '../../generated/library.js';
 import { deskOf } from '../testing/desk-of.js';
 import { fleet, trailerPlan } from '../testing/plans.js';
-import { formatEdits, formatted, gapEdits } from './formatting.js';
+import { formatted, gapEdits } from './formatted.js';
+import { formatEdits } from './formatting.js';
 import { editsOnType } from './on-type-formatting.js';
 import { pieces } from './pieces.js';
 

@@ -38,13 +38,13 @@ it('sets a clause out of order apart, without pushing the others', () => {
   );
 });
 
-it('leaves one space where neighbouring lines begin alike', () => {
+it('leaves one space where neighboring lines begin alike', () => {
   expect(format('plan "x" {\n  expect   safe\n  expect    crib-height on A\n}\n')).toBe(
     'plan "x" {\n  expect safe\n  expect crib-height on A\n}\n',
   );
 });
 
-it('lines up trailing comments, and leaves comment lines at the depth of their neighbours', () => {
+it('lines up trailing comments, and leaves comment lines at the depth of their neighbors', () => {
   expect(format('g {\n// first\na 1 // one\nlonger 22   // two\n}\n')).toBe(
     'g {\n  // first\n  a       1   // one\n  longer  22  // two\n}\n',
   );

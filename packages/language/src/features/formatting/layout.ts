@@ -18,7 +18,7 @@ export interface GapEdit {
 }
 
 /**
- * Lays a text out: indents by braces, lines up the columns of neighbouring lines, keeps at most one blank line.
+ * Lays a text out: indents by braces, lines up the columns of neighboring lines, keeps at most one blank line.
  * Touches white space alone, and never the breaks that end a statement, so it cannot change what a plan says.
  */
 export function layOutText(
@@ -63,12 +63,12 @@ function lineBreak(text: string, all: readonly Piece[], index: number, eol: stri
   return blank ? eol + eol : eol;
 }
 
-/** Neighbouring lines that line up: one statement each, equally deep, no blank line and no block between. */
+/** Neighboring lines that line up: one statement each, equally deep, no blank line and no block between. */
 function runs(text: string, lines: readonly Row[], { cells }: Style): readonly (readonly Line[])[] {
   const found: Line[][] = [];
   let last: Row | undefined;
   for (const row of lines) {
-    // A line of its own for a comment, or the rest of a long statement, does not part its neighbours.
+    // A line of its own for a comment, or the rest of a long statement, does not part its neighbors.
     if (last && !row.blankBefore && row.depth === last.depth && (row.continues || isComment(row))) continue;
     if (!row.statement || row.depth === 0) {
       last = undefined;

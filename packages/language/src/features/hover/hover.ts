@@ -2,8 +2,7 @@ import { type Figure, rules, type SupportResult } from '@cribwright/engine';
 import { findUnit, inSystem, readQuantity, show, usualUnit } from '@cribwright/units';
 import type { CancellationToken, Hover } from 'vscode-languageserver';
 import { blockAt, propertyAt } from '../../binding/at.js';
-import type { BoundFile, BoundProperty } from '../../binding/bound-file.js';
-import type { Declaration } from '../../binding/declaration.js';
+import type { BoundFile, BoundProperty, Declaration } from '../../binding/bound-file.js';
 import type { Span } from '../../grammar/syntax.js';
 import { ruleText } from '../../l10n/rule-text.js';
 import { type Locale, say as translate } from '../../l10n/say.js';
@@ -164,7 +163,7 @@ export function figuresOf({ analysis }: PlanReply, element: string, property?: s
   const body = analysis.bodies.find((b) => b.vehicle === element);
   const all = [
     ...(support ? [...Object.values(support.figures), ...contactFigures(support)] : []),
-    ...(body ? [body.weight, body.centre.x, body.centre.y, body.centre.z] : []),
+    ...(body ? [body.weight, body.center.x, body.center.y, body.center.z] : []),
   ];
   if (property === undefined) return all;
   const beside = besides[property] ?? [];

@@ -15,7 +15,7 @@ export const plain = (text: string): string =>
     .replace(/^(\s*)([-+#])(?=\s|#)/, '$1\\$2')
     .replace(/^(\s*\d+)([.)])(?=\s)/, '$1\\$2');
 
-/** A block of the plan language, coloured by the editor. A fence inside cannot end it. */
+/** A block of the plan language, colored by the editor. A fence inside cannot end it. */
 export const fenced = (code: string): string => {
   const longest = Math.max(0, ...[...code.matchAll(/`+/g)].map(([ticks]) => ticks.length));
   const fence = '`'.repeat(Math.max(3, longest + 1));

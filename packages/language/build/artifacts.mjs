@@ -1,6 +1,6 @@
-// Writes what editors and readers need of the language, from the schema: colouring, brackets, snippets, the syntax page.
+// Writes what editors and readers need of the language, from the schema: coloring, brackets, snippets, the syntax page.
 // With --check it writes nothing and fails where what is committed differs.
-// Run: node --conditions=source --import tsx packages/language/build/artefacts.mjs [--check]
+// Run: node --conditions=source --import tsx packages/language/build/artifacts.mjs [--check]
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';

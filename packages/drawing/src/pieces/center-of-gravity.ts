@@ -2,18 +2,18 @@ import { poseOf } from '@cribwright/engine';
 import { around } from '../scene/bounds.js';
 import { group, polygon } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
-import { centreMark } from '../sheet/legend.js';
+import { centerMark } from '../sheet/legend.js';
 import { at3 } from '../space/vector.js';
 import type { Look } from '../views/look.js';
 import type { Placing } from './place-on-sheet.js';
 
-/** The centre of gravity of each body: its sign, and the box that it may lie in where it is not known exactly. */
-export function centres(look: Look, { toSheet }: Placing): readonly Item[] {
+/** The center of gravity of each body: its sign, and the box that it may lie in where it is not known exactly. */
+export function centers(look: Look, { toSheet }: Placing): readonly Item[] {
   return look.analysis.bodies.flatMap((body) => {
-    const { x, y, z } = body.centre;
+    const { x, y, z } = body.center;
     const vehicle = look.plan.vehicles.find((v) => v.id === body.vehicle);
     if (vehicle === undefined) return [];
-    // The engine gives the centre of a vehicle that lies as it lies; of one that pitches, in its own axes.
+    // The engine gives the center of a vehicle that lies as it lies; of one that pitches, in its own axes.
     const pose = poseOf(
       vehicle.posture.kind === 'pitched' ? vehicle : { ...vehicle, posture: { kind: 'upright' } },
     );
@@ -44,11 +44,11 @@ export function centres(look: Look, { toSheet }: Placing): readonly Item[] {
           ];
     return [
       group(
-        `centre of ${body.name}`,
-        [...range, ...centreMark('mark', (box.left + box.right) / 2, (box.top + box.bottom) / 2, 1.7)],
+        `center of ${body.name}`,
+        [...range, ...centerMark('mark', (box.left + box.right) / 2, (box.top + box.bottom) / 2, 1.7)],
         {
           ref: { element: body.vehicle },
-          name: `centre of gravity of ${body.name}: ${look.say.figure(x)} back from the front`,
+          name: `center of gravity of ${body.name}: ${look.say.figure(x)} back from the front`,
         },
       ),
     ];
