@@ -8,6 +8,7 @@ export { type Exercise, type Lesson, lessonsIn } from './lesson/lesson.js';
 export type { LanguageProblem, TextChange, TextFix } from './problems/problem.js';
 export { languageCodes } from './problems/words.js';
 export * from './protocol/requests.js';
+export { isPlanFile, passedOver } from './server/files.js';
 export { positionOf, rangeOf } from './workspace/lines.js';
 export * from './workspace/open-workspace.js';
 export { today } from './workspace/today.js';

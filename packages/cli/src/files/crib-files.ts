@@ -1,13 +1,12 @@
 import { readdirSync, statSync } from 'node:fs';
 import { join, relative, resolve, sep } from 'node:path';
+import { isPlanFile, passedOver } from '@cribwright/language';
 
 export interface Found {
   /** Absolute paths of plan files, sorted, each once. */
   readonly files: readonly string[];
   readonly missing: readonly { readonly path: string; readonly why: string }[];
 }
-
-const skipped = new Set(['node_modules', 'dist', 'out']);
 
 /**
  * The plan files that the paths name. A folder stands for every `.crib` file in it, at any depth; a link to a file is
@@ -32,10 +31,9 @@ export function findCribFiles(cwd: string, paths: readonly string[]): Found {
 
 function cribFilesIn(folder: string): readonly string[] {
   return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
-    if (entry.name.startsWith('.') || skipped.has(entry.name)) return [];
     const path = join(folder, entry.name);
-    if (entry.isDirectory()) return cribFilesIn(path);
-    if (!entry.name.endsWith('.crib')) return [];
+    if (entry.isDirectory()) return passedOver(entry.name) ? [] : cribFilesIn(path);
+    if (!isPlanFile(entry.name)) return [];
     return entry.isFile() || (entry.isSymbolicLink() && leadsToFile(path)) ? [path] : [];
   });
 }
