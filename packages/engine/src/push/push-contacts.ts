@@ -106,15 +106,15 @@ function rolling(p: SupportPoint, standing: readonly string[], w: SupportWorking
 export function stacksOf(points: readonly SupportPoint[], w: SupportWorkings): readonly Stack[] {
   return w.cribs().flatMap((c): readonly Stack[] => {
     const contacts = points.filter((p) => p.element === c.crib.id).map((p) => p.id);
-    const height = c.height.value?.high;
-    if (contacts.length === 0 || height === undefined) return [];
+    if (contacts.length === 0) return [];
     const xs = c.contacts.map((o) => o.x);
     const ys = c.contacts.map((o) => o.y);
     return [
       {
         id: c.crib.id,
         contacts,
-        height,
+        // Up to where the load comes in: shims raise it.
+        height: c.placed.heightWithShims,
         base: { x: [Math.min(...xs), Math.max(...xs)], y: [Math.min(...ys), Math.max(...ys)] },
       },
     ];
