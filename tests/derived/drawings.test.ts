@@ -1,6 +1,7 @@
 import { fieldSheet } from '@cribwright/drawing';
-import { analyze, type Figure, type Plan, place, print } from '@cribwright/engine';
+import { analyze, type Figure, type Plan, place } from '@cribwright/engine';
 import { fir6x6, inch } from '@cribwright/engine/testing';
+import { wordsIn } from '@cribwright/messages';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { drawn } from '../../packages/drawing/src/testing/drawn.js';
@@ -51,7 +52,7 @@ it('has in every figure of a support what was derived', () =>
       return found;
     };
     const held = (id: string, key: string, derived: Parameters<typeof expectShown>[1]) =>
-      expectShown(print(figure(id, key)), derived, `${key} of ${id}`);
+      expectShown(wordsIn('en', plan.display).value(figure(id, key)), derived, `${key} of ${id}`);
     for (const c of cribs.all) {
       held(c.crib.id, 'height', c.height);
       held(c.crib.id, 'width', c.width);

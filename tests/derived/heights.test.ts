@@ -1,8 +1,11 @@
-import { analyze, type Plan, print } from '@cribwright/engine';
+import { analyze, type Figure, type Plan } from '@cribwright/engine';
 import { crib, inch, planOf, sedan, vanTrailer } from '@cribwright/engine/testing';
 import { openWorkspace } from '@cribwright/language';
+import { wordsIn } from '@cribwright/messages';
 import { describe, expect, it } from 'vitest';
 import { drawn } from '../../packages/drawing/src/testing/drawn.js';
+
+const print = (figure: Figure): string => wordsIn('en', 'us').value(figure);
 
 describe('13 courses of 4x4 under 3 in of shims', () => {
   // 13 × 3.5 in = 45.5 in of courses; with the shims 48.5 in.

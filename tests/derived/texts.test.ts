@@ -1,4 +1,5 @@
-import { partNamed, place, print, undersideAlong } from '@cribwright/engine';
+import { partNamed, place, undersideAlong } from '@cribwright/engine';
+import { wordsIn } from '@cribwright/messages';
 import fc from 'fast-check';
 import { it } from 'vitest';
 import { jsonReport } from '../../packages/cli/src/report/json.js';
@@ -68,6 +69,7 @@ ${v.shims}    at 6.1 m, driver side 3 ft 6 in
 it('says in the editor and for programs what was derived, whatever the plan says', async () => {
   await fc.assert(
     fc.asyncProperty(texts, async (text) => {
+      const words = wordsIn('en', text.includes('units si') ? 'si' : 'us');
       const { desk, file } = await atCursor(`<|>${text}`);
       const reply = desk.workspace.check(file.uri).plans[0];
       const placed = reply && place(reply.plan);
@@ -78,14 +80,14 @@ it('says in the editor and for programs what was derived, whatever the plan says
         throw new Error(
           `not made: ${desk.workspace
             .check(file.uri)
-            .problems.map((p) => p.message.text)
+            .problems.map((p) => words.message(p.message))
             .join()}`,
         );
 
       const value = (name: string) =>
         desk.workspace
           .valuesAt(file.uri, text.indexOf(`let ${name}`) + 4)
-          .map(print)
+          .map((f) => words.value(f))
           .join();
       expectShown(value('high'), crib.height, 'let of the height');
       expectShown(value('wide'), crib.width, 'let of the width');

@@ -9,6 +9,7 @@ export type { LanguageProblem, TextChange, TextFix } from './problems/problem.js
 export { languageCodes } from './problems/words.js';
 export * from './protocol/requests.js';
 export { isPlanFile, passedOver } from './server/files.js';
+export { decodePlan, mostBytes, readPlanFile } from './server/plan-file.js';
 export { positionOf, rangeOf } from './workspace/lines.js';
 export * from './workspace/open-workspace.js';
 export { today } from './workspace/today.js';

@@ -10,6 +10,7 @@ export * from './read-quantity.js';
 export * from './show.js';
 export * from './show-pair.js';
 export * from './show-range.js';
+export * from './show-tape.js';
 export * from './system.js';
 export type * from './unit.js';
 export * from './units.js';

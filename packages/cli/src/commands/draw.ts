@@ -2,6 +2,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { drawScene, svgOf, viewsOf } from '@cribwright/drawing';
 import { type Asked, choiceOf, NotUnderstood, themeOf } from '../drawing/choice.js';
+import { fileNames } from '../drawing/file-names.js';
 import { type PlanToShow, planNamed, plansIn } from '../files/plans-in.js';
 import type { Io } from '../io.js';
 import { printable } from '../terminal/paint.js';
@@ -58,10 +59,11 @@ function writeEvery(plans: readonly PlanToShow[], io: Io, options: Options): voi
   if (options.output === undefined) throw new NotUnderstood('Say which folder to write into: -o FOLDER.');
   const folder = resolve(io.cwd, options.output);
   const theme = themeOf(options.theme);
+  const nameOf = fileNames();
   for (const { plan, analysis } of plans) {
     for (const view of viewsOf(plan, analysis)) {
       const choice = choiceOf({ view: view.id }, plan, analysis);
-      const path = join(folder, `${fileName(plan.title)}.${fileName(view.id)}.svg`);
+      const path = join(folder, nameOf([plan.title, view.id], 'svg'));
       write(path, svgOf(drawScene(plan, analysis, choice), theme));
       io.out(`${path}\n`);
     }
@@ -72,10 +74,3 @@ function write(path: string, svg: string): void {
   mkdirSync(dirname(path), { recursive: true });
   writeFileSync(path, svg);
 }
-
-/** A title as a file name: letters and digits of any script, the rest as dashes. */
-const fileName = (title: string): string =>
-  title
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-|-$/g, '');

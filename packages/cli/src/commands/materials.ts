@@ -1,6 +1,7 @@
-import { caution, type MaterialsResult, print } from '@cribwright/engine';
+import { caution, type MaterialsResult } from '@cribwright/engine';
 import { readReport } from '../files/read-report.js';
 import type { PlanReport } from '../report/report.js';
+import { wordsOf } from '../report/words.js';
 import { columns } from '../terminal/columns.js';
 import { type Paint, paintFor, printable } from '../terminal/paint.js';
 import type { CommandPart } from './command.js';
@@ -33,10 +34,16 @@ const isShort = (row: Row): boolean => row.short.value === undefined || row.shor
 function planTable(plan: PlanReport, paint: Paint): string {
   const rows = plan.reply.analysis.materials?.rows ?? [];
   const title = paint('strong', printable(plan.title));
+  const say = wordsOf(plan);
   if (rows.length === 0) return `${title}\n  needs nothing from a cache\n`;
   const table = columns(
     ['', 'needed', 'carried', 'short'],
-    rows.map((r) => [printable(r.item), print(r.needed), print(r.carried), print(r.short)]),
+    rows.map((r) => [
+      printable(say.message(r.item)),
+      say.value(r.needed),
+      say.value(r.carried),
+      say.value(r.short),
+    ]),
   );
   const [head = '', ...body] = table;
   const marked = body.map((line, i) => {

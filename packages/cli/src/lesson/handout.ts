@@ -1,6 +1,7 @@
 import { drawScene, firstChoice, fontFamily, svgOf, viewsOf } from '@cribwright/drawing';
-import { caution, print } from '@cribwright/engine';
+import { caution } from '@cribwright/engine';
 import type { Answer, Exercise, Lesson, PlanReply } from '@cribwright/language';
+import { wordsIn } from '@cribwright/messages';
 import { formulaText, sourceText } from '../report/figure-text.js';
 import { escaped } from './escaped.js';
 
@@ -64,14 +65,16 @@ function exercise({ name, ask, hints, points, answer }: Exercise, number: number
 }
 
 function key(answer: Answer): string {
+  // A lesson's own plans say their units; its answers are given in US units.
+  const say = wordsIn('en', 'us');
   switch (answer.kind) {
     case 'figure': {
       const { figure } = answer;
-      return `<p><strong>${escaped(print(figure))}</strong></p><p>${escaped(formulaText(figure))}</p><p>${escaped(sourceText(figure))}</p>`;
+      return `<p><strong>${escaped(say.value(figure))}</strong></p><p>${escaped(formulaText(figure, say))}</p><p>${escaped(sourceText(figure, say))}</p>`;
     }
     case 'faults':
       return answer.findings
-        .map((f) => `<p><strong>${escaped(f.rule)}</strong>: ${escaped(f.message.text)}</p>`)
+        .map((f) => `<p><strong>${escaped(f.rule)}</strong>: ${escaped(say.message(f.message))}</p>`)
         .join('');
     case 'finish':
       return `<p><strong>${escaped(answer.key)}</strong></p>`;

@@ -1,12 +1,13 @@
 import { createHash } from 'node:crypto';
 import { isAbsolute } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { print } from '@cribwright/engine';
+import type { Words } from '@cribwright/messages';
 import { SarifBuilder, SarifResultBuilder, SarifRuleBuilder, SarifRunBuilder } from 'node-sarif-builder';
 import { version } from '../version.js';
 import { formulaText, sourceText } from './figure-text.js';
 import type { LocatedFinding, LocatedProblem, Location, Report, TextFix } from './report.js';
 import { shownProblems } from './shown-problems.js';
+import { words, wordsOf } from './words.js';
 
 type Result = SarifResultBuilder['result'];
 type PhysicalLocation = NonNullable<NonNullable<Result['locations']>[number]['physicalLocation']>;
@@ -63,7 +64,7 @@ export function sarifReport(report: Report, rules: readonly RuleNote[]): string 
 const resultsOf = (report: Report): readonly Result[] =>
   report.files.flatMap((file) => [
     ...shownProblems(file).shown.map((p) => problemResult(p, file.text)),
-    ...file.plans.flatMap((plan) => plan.findings.map((f) => findingResult(f, plan.title))),
+    ...file.plans.flatMap((plan) => plan.findings.map((f) => findingResult(f, plan.title, wordsOf(plan)))),
   ]);
 
 function ruleEntry(id: string, rules: readonly RuleNote[]): SarifRuleBuilder {
@@ -78,22 +79,22 @@ function ruleEntry(id: string, rules: readonly RuleNote[]): SarifRuleBuilder {
 
 const levels = { danger: 'error', warning: 'warning', note: 'note' } as const;
 
-function findingResult(found: LocatedFinding, plan: string): Result {
+function findingResult(found: LocatedFinding, plan: string, say: Words): Result {
   const { finding } = found;
   return {
     ruleId: finding.rule,
     level: levels[finding.severity],
-    message: { text: [finding.message.text, ...finding.figures.map(sum)].join('\n') },
+    message: { text: [say.message(finding.message), ...finding.figures.map((f) => sum(f, say))].join('\n') },
     locations: [{ physicalLocation: physical(found.place) }],
     relatedLocations: found.related.map((r, id) => ({
       id,
-      message: { text: r.message.text },
+      message: { text: say.message(r.message) },
       physicalLocation: physical(r.place),
     })),
     partialFingerprints: {
       'cribwrightFinding/v1': fingerprint([finding.rule, plan, finding.subject.element, finding.message.id]),
     },
-    ...fixesOf(found.fixes),
+    ...fixesOf(found.fixes, say),
     ...(finding.accepted === undefined
       ? {}
       : {
@@ -114,24 +115,24 @@ function problemResult(problem: LocatedProblem, text: string): Result {
   return {
     ruleId: problem.code,
     level: levels[problem.severity],
-    message: { text: problem.message.text },
+    message: { text: words.message(problem.message) },
     locations: [{ physicalLocation: physical(problem.place) }],
     partialFingerprints: {
       'cribwrightFinding/v1': fingerprint([problem.code, problem.place.path, line.trim()]),
     },
-    ...fixesOf(problem.fixes),
+    ...fixesOf(problem.fixes, words),
   };
 }
 
-const sum = (f: LocatedFinding['finding']['figures'][number]): string =>
-  `${f.label}: ${print(f)} (${formulaText(f)}; ${sourceText(f)})`;
+const sum = (f: LocatedFinding['finding']['figures'][number], say: Words): string =>
+  `${say.label(f)}: ${say.value(f)} (${formulaText(f, say)}; ${sourceText(f, say)})`;
 
-const fixesOf = (fixes: readonly TextFix[]): Pick<Result, 'fixes'> =>
+const fixesOf = (fixes: readonly TextFix[], say: Words): Pick<Result, 'fixes'> =>
   fixes.length === 0
     ? {}
     : {
         fixes: fixes.map(({ title, edits }) => ({
-          description: { text: title.text },
+          description: { text: say.message(title) },
           artifactChanges: [...new Set(edits.map((e) => e.path))].map((path) => ({
             artifactLocation: { uri: uriOf(path) },
             replacements: edits

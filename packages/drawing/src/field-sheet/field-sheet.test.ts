@@ -1,5 +1,6 @@
-import { analyze, caution, print } from '@cribwright/engine';
+import { analyze, caution } from '@cribwright/engine';
 import { policyWith, samplePlans, tallCrib, trailerOnCar } from '@cribwright/engine/testing';
+import { value } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import { fieldSheet } from './field-sheet.js';
 
@@ -87,6 +88,6 @@ it('names the friction of a vehicle that lies on its side, and where it is from'
   const grip = { ...push.least, label: 'friction of its body on asphalt', source };
   const page = fieldSheet(trailerOnCar, { ...analysis, push: { ...push, grip } });
   expect(page).toContain(
-    `It lies on the ground: friction of its body on asphalt ${print(grip)} (CTU Code, appendix 2).`,
+    `It lies on the ground: friction of its body on asphalt ${value(grip)} (CTU Code, appendix 2).`,
   );
 });

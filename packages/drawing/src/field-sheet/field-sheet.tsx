@@ -1,5 +1,7 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
-import { caution, type Plan, print, sourceInWords } from '@cribwright/engine';
+
+import { caution, type Plan } from '@cribwright/engine';
+import { wordsIn } from '@cribwright/messages';
 import type { JSX } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { drawScene, firstChoice, viewsOf } from '../draw-scene.js';
@@ -36,6 +38,7 @@ interface PageProps {
 function Page({ plan, analysis, sums }: PageProps): JSX.Element {
   const views = viewsOf(plan, analysis).filter((v) => drawn.includes(v.id));
   const { least, grip } = analysis.push ?? {};
+  const words = wordsIn('en', plan.display);
   return (
     <html lang="en">
       <head>
@@ -52,39 +55,39 @@ function Page({ plan, analysis, sums }: PageProps): JSX.Element {
         </p>
         <Verdicts plan={plan} analysis={analysis} />
         <h2>What the checks say</h2>
-        <Findings analysis={analysis} />
+        <Findings analysis={analysis} words={words} />
         {least === undefined ? undefined : (
           <p>
-            Pushed sideways it holds up to {print(least)} from its weakest side
-            {least.governs === undefined ? '' : ` (${least.governs})`}.
+            Pushed sideways it holds up to {words.value(least)} from its weakest side
+            {least.governs === undefined ? '' : ` (${words.message(least.governs)})`}.
             {grip === undefined
               ? ''
-              : ` It lies on the ground: ${grip.label} ${print(grip)} (${sourceInWords(grip.source)}).`}
+              : ` It lies on the ground: ${words.figure(grip)} (${words.source(grip.source)}).`}
           </p>
         )}
         <h2>Supports</h2>
-        <Supports plan={plan} analysis={analysis} />
+        <Supports plan={plan} analysis={analysis} words={words} />
         <h2>If something gives way, at most</h2>
         <GivesWay plan={plan} analysis={analysis} />
         <div class="halves">
           <section>
             <h2>Order of work</h2>
-            <Work analysis={analysis} />
+            <Work analysis={analysis} words={words} />
             <h2>On the scene it differs like this</h2>
             <div class="blank" />
             <div class="blank" />
           </section>
           <section>
             <h2>As found</h2>
-            <Found plan={plan} analysis={analysis} />
+            <Found plan={plan} analysis={analysis} words={words} />
             <h2>From the caches</h2>
-            <Materials analysis={analysis} />
+            <Materials analysis={analysis} words={words} />
           </section>
         </div>
         <Loosened plan={plan} />
         <h2>Taken for granted</h2>
         <ul class="small">
-          {analysis.assumptions.map((a) => (
+          {analysis.assumptions.map(words.message).map((a) => (
             <li key={a}>{a}</li>
           ))}
         </ul>
@@ -94,7 +97,7 @@ function Page({ plan, analysis, sums }: PageProps): JSX.Element {
             <SceneSvg key={v.id} scene={drawScene(plan, analysis, { ...firstChoice, view: v.id })} />
           ))}
         </div>
-        {sums ? <Sums analysis={analysis} /> : undefined}
+        {sums ? <Sums analysis={analysis} words={words} /> : undefined}
       </body>
     </html>
   );

@@ -1,7 +1,8 @@
+import { term } from '@cribwright/messages';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { times } from '../figure/interval-math.js';
-import { count, type Display, force, length } from '../figure/units-of.js';
+import { count, force, length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { PolicyKey } from '../model/policy.js';
@@ -42,7 +43,7 @@ export function cribWorkings({ plan, cribs }: PlacedPlan): readonly CribWorking[
   return cribs.all.map((placed) => {
     const { crib } = placed;
     const like = known.find((k) => k.crib.timber === crib.timber && k.crib.overhang === crib.overhang);
-    const capacity = like?.capacity ?? crossingCapacity(crib, plan.policy, plan.display);
+    const capacity = like?.capacity ?? crossingCapacity(crib, plan.policy);
     if (like === undefined) known.push({ crib, capacity });
     return cribWorking(placed, plan, capacity);
   });
@@ -51,14 +52,14 @@ export function cribWorkings({ plan, cribs }: PlacedPlan): readonly CribWorking[
 export function cribWorking(
   placed: PlacedCrib,
   plan: Plan,
-  contactCapacity = crossingCapacity(placed.crib, plan.policy, plan.display),
+  contactCapacity = crossingCapacity(placed.crib, plan.policy),
 ): CribWorking {
-  const { policy, display } = plan;
+  const { policy } = plan;
   const { crib, contacts, loaded } = placed;
-  const limit = (key: PolicyKey) => limitFigure(policy, key, display);
-  const height = heightFigure(placed, display);
-  const base = baseFigure(placed, display);
-  const width = widthFigure(placed, display);
+  const limit = (key: PolicyKey) => limitFigure(policy, key);
+  const height = heightFigure(placed);
+  const base = baseFigure(placed);
+  const width = widthFigure(placed);
   const ratio = limit(
     loaded === contacts.length && loaded > 0
       ? 'height ratio all contacts'
@@ -67,11 +68,11 @@ export function cribWorking(
         : 'height ratio one contact',
   );
   const contactsLoaded = measured(
-    count(display, 'loaded', 'contacts loaded', 'down', {
+    count('loaded', term('figure.contacts-loaded'), 'down', {
       ref: { element: crib.id, property: 'captures' },
     }),
     exactly(loaded),
-    'contacts that meet a part',
+    term('figure.contacts-that-meet-a-part'),
   );
   return {
     placed,
@@ -80,22 +81,22 @@ export function cribWorking(
     loaded,
     height,
     width,
-    heightLimit: limitOn(width, ratio, crib, display, loadedWords(loaded, contacts.length)),
-    heightLimitAll: limitOn(width, limit('height ratio all contacts'), crib, display, undefined),
+    heightLimit: limitOn(width, ratio, crib, loadedWords(loaded, contacts.length)),
+    heightLimitAll: limitOn(width, limit('height ratio all contacts'), crib, undefined),
     contactCapacity,
     capacity: computed(
-      force(display, 'capacity', 'capacity', 'down', {
-        assumes: ['the load rests on every contact that is counted, evenly, wedged tight'],
+      force('capacity', term('figure.capacity'), 'down', {
+        assumes: [term('figure.the-load-rests-on-every-contact-that')],
       }),
       times(contactsLoaded.value, contactCapacity.value),
       '{contactsLoaded} × {contactCapacity}',
       { contactsLoaded, contactCapacity },
     ),
     base,
-    gap: gapFigure(placed, height, base, display),
-    closes: closesFigure(crib, display),
+    gap: gapFigure(placed, height, base),
+    closes: closesFigure(crib),
     overhang: given(
-      length(display, 'overhang', 'overhang', 'down', {
+      length('overhang', term('figure.overhang'), 'down', {
         ref: { element: crib.id, property: 'overhang' },
       }),
       exactly(crib.overhang),
@@ -108,23 +109,23 @@ export function cribWorking(
 export const loadedWords = (loaded: number, all: number): string =>
   loaded === all ? `all ${all} contacts loaded` : `${loaded} of ${all} contacts loaded`;
 
-function heightFigure({ crib, height }: PlacedCrib, display: Display): Figure {
+function heightFigure({ crib, height }: PlacedCrib): Figure {
   const courses = given(
-    count(display, 'courses', 'courses', 'up', {
+    count('courses', term('figure.courses'), 'up', {
       ref: { element: crib.id, property: 'courses' },
     }),
     exactly(crib.courses),
     { kind: 'stated' },
   );
   const depth = given(
-    length(display, 'dressedDepth', 'dressed depth', 'up', {
+    length('dressedDepth', term('figure.dressed-depth'), 'up', {
       ref: crib.timber.ref,
     }),
     exactly(crib.timber.depth),
     sizeSource(crib.timber),
   );
   return computed(
-    length(display, 'height', 'height', 'up', {
+    length('height', term('figure.height'), 'up', {
       ref: { element: crib.id, property: 'courses' },
     }),
     exactly(height),
@@ -133,22 +134,22 @@ function heightFigure({ crib, height }: PlacedCrib, display: Display): Figure {
   );
 }
 
-function widthFigure({ crib, width }: PlacedCrib, display: Display): Figure {
+function widthFigure({ crib, width }: PlacedCrib): Figure {
   const timber = given(
-    length(display, 'timberLength', 'timber length', 'down', {
+    length('timberLength', term('figure.timber-length'), 'down', {
       ref: { element: crib.id, property: 'timber' },
     }),
     exactly(crib.timber.length),
     { kind: 'stated' },
   );
   const overhang = given(
-    length(display, 'overhang', 'overhang', 'up', {
+    length('overhang', term('figure.overhang'), 'up', {
       ref: { element: crib.id, property: 'overhang' },
     }),
     exactly(crib.overhang),
     { kind: 'stated' },
   );
-  const head = length(display, 'width', 'width outside to outside of contacts', 'down');
+  const head = length('width', term('figure.width-outside-to-outside-of-contacts'), 'down');
   const single = Math.min(crib.layout.lengthwise, crib.layout.crosswise) <= 1;
   return single
     ? given(head, exactly(width), sizeSource(crib.timber))
@@ -158,9 +159,9 @@ function widthFigure({ crib, width }: PlacedCrib, display: Display): Figure {
       });
 }
 
-const limitOn = (width: Figure, ratio: Figure, crib: Crib, display: Display, governs: string | undefined) =>
+const limitOn = (width: Figure, ratio: Figure, crib: Crib, governs: string | undefined) =>
   computed(
-    length(display, 'heightLimit', 'height limit', 'down', {
+    length('heightLimit', term('figure.height-limit'), 'down', {
       ref: { element: crib.id },
       governs,
     }),

@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { computed, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { over } from '../figure/interval-math.js';
@@ -21,17 +22,16 @@ export function crushing(c: CribWorking, w: LoadWorkings): Figure | undefined {
   const stiffness = measured(
     {
       key: 'stiffness',
-      label: 'stiffness of a contact',
-      dimension: 'stiffness',
-      unit: w.plan.display === 'us' ? 'lb/in' : 'kN/m',
+      label: term('figure.stiffness-of-a-contact'),
+      quantity: 'stiffness',
       rounding: 'down',
-      assumes: ['timber squeezes across the grain alone, all courses in series'],
+      assumes: [term('figure.timber-squeezes-across-the-grain-alone-all')],
     },
     exactly(k),
-    'modulus across the grain × crossing ÷ height of the courses',
+    term('figure.modulus-across-the-grain-crossing-height-of'),
   );
   return computed(
-    length(w.plan.display, 'crushing', 'squeezes down by', 'up', { governs: load.governs }),
+    length('crushing', term('figure.squeezes-down-by'), 'up', { governs: load.governs }),
     over(load.value, stiffness.value),
     '{load} ÷ {stiffness}',
     { load, stiffness },

@@ -1,13 +1,15 @@
+import { term } from '@cribwright/messages';
 import { computed, given } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
-import { type Display, length } from '../figure/units-of.js';
+import { length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { Crib } from '../model/support.js';
 import type { PlacedCrib } from '../placed/place-crib.js';
+import { undersideOf } from './underside-of.js';
 
-export const baseFigure = ({ crib, base }: PlacedCrib, display: Display): Figure =>
+export const baseFigure = ({ crib, base }: PlacedCrib): Figure =>
   given(
-    length(display, 'base', 'what it stands on', 'nearest', {
+    length('base', term('figure.what-it-stands-on'), 'nearest', {
       ref: { element: crib.id, property: 'stands on' },
     }),
     base,
@@ -15,17 +17,17 @@ export const baseFigure = ({ crib, base }: PlacedCrib, display: Display): Figure
   );
 
 /** From what the crib stands on, its courses and shims up to the captured part. */
-export function gapFigure(placed: PlacedCrib, height: Figure, base: Figure, display: Display): Figure {
+export function gapFigure(placed: PlacedCrib, height: Figure, base: Figure): Figure {
   const { crib, captures } = placed;
   const part = given(
-    length(display, 'partHeight', `underside of ${captures?.part.name ?? 'the captured part'}`, 'nearest', {
+    length('partHeight', undersideOf(captures?.part.name), 'nearest', {
       ref: captures?.part.ref,
     }),
     placed.captured,
     captures?.vehicle.source ?? { kind: 'unknown' },
   );
   const shims = given(
-    length(display, 'shims', 'shims', 'down', {
+    length('shims', term('figure.shims'), 'down', {
       ref: { element: crib.id, property: 'shims' },
     }),
     exactly(crib.shims),
@@ -34,7 +36,7 @@ export function gapFigure(placed: PlacedCrib, height: Figure, base: Figure, disp
   // Terms that are nothing only clutter the sum.
   const terms = Object.entries({ base, height, shims }).filter(([, f]) => f.value?.high !== 0);
   return computed(
-    length(display, 'gap', 'gap to close', 'up', { ref: { element: crib.id, property: 'courses' } }),
+    length('gap', term('figure.gap-to-close'), 'up', { ref: { element: crib.id, property: 'courses' } }),
     placed.gap,
     ['{part}', ...terms.map(([name]) => `{${name}}`)].join(' − '),
     { part, ...Object.fromEntries(terms) },
@@ -42,8 +44,8 @@ export function gapFigure(placed: PlacedCrib, height: Figure, base: Figure, disp
 }
 
 /** What the stated wedges close; nothing without any. */
-export function closesFigure(crib: Crib, display: Display): Figure {
-  const head = length(display, 'closes', 'gap that the wedges close', 'down', {
+export function closesFigure(crib: Crib): Figure {
+  const head = length('closes', term('figure.gap-that-the-wedges-close'), 'down', {
     ref: { element: crib.id, property: 'wedges' },
   });
   if (crib.wedges === undefined || crib.wedges.pairs <= 0) return given(head, exactly(0), { kind: 'stated' });

@@ -1,12 +1,13 @@
+import { term } from '@cribwright/messages';
 import { inch } from '@cribwright/units';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { force, length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
-import type { Plan } from '../model/plan.js';
 import type { StepChock } from '../model/support.js';
 import type { Met } from '../placed/contacts.js';
 import type { PlacedStepChock } from '../placed/place-step-chock.js';
+import { undersideOf } from './underside-of.js';
 
 /** A stepped block slid under a part until one of its steps meets it. */
 export interface StepChockWorking {
@@ -20,19 +21,19 @@ export interface StepChockWorking {
   readonly capacity: Figure;
 }
 
-export function stepChockWorking(placed: PlacedStepChock, { display }: Plan): StepChockWorking {
+export function stepChockWorking(placed: PlacedStepChock): StepChockWorking {
   const { chock, captures: meets } = placed;
   const part = given(
-    length(display, 'partHeight', `underside of ${meets?.part.name ?? 'the captured part'}`, 'nearest', {
+    length('partHeight', undersideOf(meets?.part.name), 'nearest', {
       ref: meets?.part.ref,
     }),
     placed.captured,
     meets?.vehicle.source ?? { kind: 'unknown' },
   );
   const height = measured(
-    length(display, 'height', 'height of the step that meets it', 'down', { ref: { element: chock.id } }),
+    length('height', term('figure.height-of-the-step-that-meets-it'), 'down', { ref: { element: chock.id } }),
     placed.height === undefined ? undefined : exactly(placed.height),
-    'the highest step that goes under',
+    term('figure.the-highest-step-that-goes-under'),
   );
   return {
     placed,
@@ -40,13 +41,13 @@ export function stepChockWorking(placed: PlacedStepChock, { display }: Plan): St
     meets,
     height,
     gap: computed(
-      length(display, 'gap', 'gap left above the step', 'up', { ref: { element: chock.id } }),
+      length('gap', term('figure.gap-left-above-the-step'), 'up', { ref: { element: chock.id } }),
       placed.gap,
       '{part} − {height}',
       { part, height },
     ),
     capacity: given(
-      force(display, 'capacity', 'capacity', 'down', { ref: chock.ref }),
+      force('capacity', term('figure.capacity'), 'down', { ref: chock.ref }),
       chock.capacity === undefined ? undefined : exactly(chock.capacity),
       chock.source,
     ),

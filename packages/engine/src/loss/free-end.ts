@@ -31,7 +31,9 @@ export function freeEnd(
     const body = bodies[index];
     const center = body?.corners[corner[index] ?? 0];
     if (body === undefined || center === undefined) return [];
-    const own = points.filter((p, i) => there[i] === true && p.upper === body.id).map((p) => p.at);
+    const own = points
+      .filter((p, i) => there[i] === true && p.upper === body.id && p.lower !== body.id)
+      .map((p) => p.at);
     return [
       {
         motion,

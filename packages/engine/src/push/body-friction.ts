@@ -1,3 +1,4 @@
+import { message, name } from '@cribwright/messages';
 import { given } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { ratio } from '../figure/units-of.js';
@@ -13,7 +14,9 @@ export function bodyFriction(w: SupportWorkings): Figure {
   const { surface } = w.plan.ground;
   const { frictionBody } = surface;
   return given(
-    ratio(w.plan.display, 'grip', `friction of its body on ${surface.name}`, 'down', { ref: surface.ref }),
+    ratio('grip', message('figure.friction-of-body-on', { surface: name(surface.name) }), 'down', {
+      ref: surface.ref,
+    }),
     frictionBody === undefined ? undefined : exactly(frictionBody.low),
     surface.frictionBodySource ?? { kind: 'unknown' },
   );

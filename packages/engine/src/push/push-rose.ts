@@ -1,3 +1,4 @@
+import { message, name, term } from '@cribwright/messages';
 import type { PushResult } from '../analysis/analysis.js';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
@@ -142,22 +143,22 @@ function roseOf(
       .filter((t) => t !== '')
       .join(', ');
     const weight = measured(
-      force(w.plan.display, 'weight', `weight of ${body.name}`, 'up'),
+      force('weight', message('figure.weight-of', { body: name(body.name) }), 'up'),
       exactly(of?.center.weight ?? 0),
-      'empty vehicle + cargo, in this case',
+      term('figure.empty-vehicle-cargo-in-this-case'),
     );
     const holds = measured(
-      force(w.plan.display, 'holds', 'push that it holds up to', 'down', {
+      force('holds', term('figure.push-that-it-holds-up-to'), 'down', {
         governs,
         assumes: pushAssumptions,
       }),
       exactly(held.kind === 'holds' ? held.force : 0),
-      'greatest push that forces within friction and capacity can balance',
+      term('figure.greatest-push-that-forces-within-friction-and'),
     );
     return {
       angle,
       holds,
-      share: shareFigure(w, holds, weight, governs),
+      share: shareFigure(holds, weight, governs),
       givesFirst:
         held.kind === 'holds'
           ? givesWords(held.gives, w)
@@ -173,7 +174,7 @@ function roseOf(
     least: {
       ...least.share,
       key: 'least',
-      label: `least push that it holds up to, ${towardWords(least.angle)}, as a share of the weight`,
+      label: message('figure.least-push-held', { toward: towardWords(least.angle) }),
     },
   };
 }
@@ -185,9 +186,9 @@ const shareOf = (held: HeldPush, { center }: Case): number =>
       ? Number.NEGATIVE_INFINITY
       : 0;
 
-const shareFigure = (w: SupportWorkings, holds: Figure, weight: Figure, governs: string): Figure =>
+const shareFigure = (holds: Figure, weight: Figure, governs: string): Figure =>
   computed(
-    share(w.plan.display, 'share', 'share of the weight', 'down', { governs }),
+    share('share', term('figure.share-of-the-weight'), 'down', { governs }),
     exactly((holds.value?.low ?? 0) / (weight.value?.high ?? 1)),
     '{holds} ÷ {weight}',
     { holds, weight },
@@ -197,9 +198,9 @@ const shareFigure = (w: SupportWorkings, holds: Figure, weight: Figure, governs:
 function pushHeight(w: SupportWorkings, body: PlanBody): Figure {
   const limit = w.plan.policy.limits['push height'];
   const word = limitWord(w.plan.policy, 'push height');
-  const head = length(w.plan.display, 'pushHeight', 'height of the push above the ground', 'up', {
+  const head = length('pushHeight', term('figure.height-of-the-push-above-the-ground'), 'up', {
     ref: limit.ref,
-    governs: word === 'cargo center' ? 'the high end' : undefined,
+    governs: word === 'cargo center' ? term('figure.the-high-end') : undefined,
   });
   const source = {
     kind: 'policy',

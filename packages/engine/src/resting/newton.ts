@@ -2,6 +2,7 @@ import { at } from './at.js';
 import { keepUnheld, solveShifted } from './cholesky.js';
 import { addAlong, addStiffness, type ContactState, closingOf, fillForces } from './contact-law.js';
 import { lineSearch } from './line-search.js';
+import { mendForces } from './mend-forces.js';
 import { enough, good, touching } from './piece.js';
 import type { Room } from './room.js';
 import type { ScaledSystem } from './scaled-system.js';
@@ -11,6 +12,9 @@ export type Descent =
   /** The energy falls without end along this motion: nothing stops it. */
   | { readonly kind: 'falling'; readonly along: Float64Array }
   | { readonly kind: 'stuck' };
+
+/** Shift of the usual descent: as small as keeps a body that is free to roll from an endless step. */
+export const least = 1e-12;
 
 /**
  * Least energy of one-way springs under a load: Newton's method on the contacts that are closed, with an exact
@@ -29,16 +33,24 @@ export function descend(
   const q = Float64Array.from(start);
   const { h, step, factor } = room;
   let last = Number.POSITIVE_INFINITY;
+  let whole = false;
   for (let turn = 0; turn < steps; turn++) {
-    const residual = prepare(s, c, load, q, room);
+    fillForces(s, c, q, room.force);
+    const residual = prepare(s, c, load, room);
     const free = solveShifted(h, step, n, shift, factor);
-    if (residual <= enough || (residual <= good && residual > last / 2))
-      return { kind: 'settled', q, residual, free };
-    last = residual;
+    if (residual <= enough) return { kind: 'settled', q, residual, free };
+    const stalls = residual > last / 2;
     const loose = free > 0 ? looseMotion(room, n, shift) : undefined;
+    // A whole step of the usual descent ends in balance, but for rounding.
+    const byRounding = whole && stalls && loose === undefined && shift <= least;
+    const mended = byRounding ? mendForces(s, c, load, residual, room) : undefined;
+    if (mended !== undefined) return { kind: 'settled', q, residual: mended, free };
+    if (stalls && residual <= good) return { kind: 'settled', q, residual, free };
+    last = residual;
     if (loose !== undefined) step.set(loose);
     for (let i = 0; i < s.count; i++) if (c.present[i] === 1) room.rate[i] = closingOf(s, i, step);
-    const t = loose === undefined && keepsContacts(s, c, room) ? 1 : lineSearch(s, c, load, room);
+    whole = loose === undefined && keepsContacts(s, c, room);
+    const t = whole ? 1 : lineSearch(s, c, load, room);
     if (t === Number.POSITIVE_INFINITY) return { kind: 'falling', along: unit(step) };
     if (!Number.isFinite(t) || t <= 0) return { kind: 'stuck' };
     for (let j = 0; j < n; j++) q[j] = at(q, j) + t * at(step, j);
@@ -51,12 +63,10 @@ function prepare(
   s: ScaledSystem,
   c: ContactState,
   load: Float64Array,
-  q: Float64Array,
   { h, step: downhill, force }: Room,
 ): number {
   h.fill(0);
   downhill.set(load);
-  fillForces(s, c, q, force);
   for (let i = 0; i < s.count; i++) {
     const f = at(force, i);
     if (c.present[i] !== 1 || f < -touching) continue;

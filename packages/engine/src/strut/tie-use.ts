@@ -1,7 +1,8 @@
+import { message, name, term } from '@cribwright/messages';
 import { unknownLoad, useOf } from '../crib/crib-use.js';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
-import { type Display, force, ratio } from '../figure/units-of.js';
+import { force, ratio } from '../figure/units-of.js';
 import { exactly, type Interval } from '../model/interval.js';
 import type { Tie } from '../model/support.js';
 import type { LoadWorkings } from '../workings/load-workings.js';
@@ -13,20 +14,21 @@ import { gripOn, riseOf, type TieWorking } from './tie-working.js';
  * over the share of the tie's pull that acts against it.
  */
 export function footTension(s: StrutWorking, tie: Tie, w: LoadWorkings): Figure {
-  const { display } = w.plan;
-  const load = w.loads().get(s.strut.id)?.load ?? unknownLoad(display);
+  const load = w.loads().get(s.strut.id)?.load ?? unknownLoad();
   const friction = w.limit('friction strut foot');
   const grip = measured(
-    ratio(display, 'grip', 'share of the pull along the thrust', 'down'),
+    ratio('grip', term('figure.share-of-the-pull-along-the-thrust'), 'down'),
     exactly(gripOn(tie, s.strut, w.plan)),
     riseOf(tie, s.strut, w.plan) > 0
-      ? 'between the strap and the way the foot would slide, less what its rise takes from friction'
-      : 'between the strap and the way the foot would slide, seen from above',
+      ? term('figure.between-the-strap-and-the-way-the')
+      : term('figure.between-the-strap-and-the-way-the-2'),
   );
   return computed(
-    force(display, 'load', `pull from strut ${s.strut.name}`, 'up', { governs: load.governs }),
+    force('load', message('figure.pull-from-strut', { strut: name(s.strut.name) }), 'up', {
+      governs: load.governs,
+    }),
     tension(load.value, s.angle.value, friction.value, grip.value),
-    '{load} × (cos {angle} − {friction} × sin {angle}) ÷ {grip}',
+    '{load} × (cos({angle}) − {friction} × sin({angle})) ÷ {grip}',
     { load, angle: s.angle, friction, grip },
   );
 }
@@ -46,18 +48,17 @@ function tension(
 
 /** The greatest pull on a tie over the feet that it holds, with its pretension, beside its rating. */
 export function tieUse(t: TieWorking, w: LoadWorkings): { readonly load: Figure; readonly use: Figure } {
-  const { display } = w.plan;
   const pulls = [t.tie.from, t.tie.to].flatMap((end) => {
     const s = end.kind === 'strut foot' ? w.struts().find((k) => k.strut.id === end.strut) : undefined;
     return s === undefined ? [] : [footTension(s, t.tie, w)];
   });
-  const load = total(pulls, t.tie, display);
-  return { load, use: useOf(load, t.capacity, display) };
+  const load = total(pulls, t.tie);
+  return { load, use: useOf(load, t.capacity) };
 }
 
-function total(pulls: readonly Figure[], tie: Tie, display: Display): Figure {
+function total(pulls: readonly Figure[], tie: Tie): Figure {
   const pretension = given(
-    force(display, 'pretension', 'pretension', 'up', { ref: { element: tie.id, property: 'tension' } }),
+    force('pretension', term('figure.pretension'), 'up', { ref: { element: tie.id, property: 'tension' } }),
     exactly(tie.pretension),
     { kind: 'stated' },
   );
@@ -70,7 +71,7 @@ function total(pulls: readonly Figure[], tie: Tie, display: Display): Figure {
         : most,
     undefined,
   );
-  const head = force(display, 'load', 'pull', 'up', { governs: worst?.governs });
+  const head = force('load', term('figure.pull'), 'up', { governs: worst?.governs });
   if (worst === undefined) return computed(head, pretension.value, '{pretension}', { pretension });
   // The strap is either pulled up by hand or pulled by the foot: the larger of the two, not their sum.
   const value =
@@ -81,6 +82,6 @@ function total(pulls: readonly Figure[], tie: Tie, display: Display): Figure {
           high: Math.max(worst.value.high, tie.pretension),
         };
   return tie.pretension > 0
-    ? computed(head, value, 'larger of {pretension} and {pull}', { pretension, pull: worst })
+    ? computed(head, value, 'max({pretension}, {pull})', { pretension, pull: worst })
     : computed(head, value, '{pull}', { pull: worst });
 }

@@ -1,4 +1,5 @@
-import { computed, given } from '../figure/compute.js';
+import { term } from '@cribwright/messages';
+import { given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { force, length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
@@ -17,18 +18,17 @@ export interface TieWorking {
   readonly capacity: Figure;
 }
 
-export function tieWorking(placed: PlacedTie, { display }: Plan): TieWorking {
+export function tieWorking(placed: PlacedTie): TieWorking {
   const { tie } = placed;
   return {
     tie,
-    length: computed(
-      length(display, 'length', 'length', 'up', { ref: tie.ref }),
+    length: measured(
+      length('length', term('figure.length'), 'up', { ref: tie.ref }),
       placed.length === undefined ? undefined : exactly(placed.length),
-      'straight from end to end',
-      {},
+      term('figure.straight-from-end-to-end'),
     ),
     capacity: given(
-      force(display, 'capacity', 'working load limit', 'down', { ref: tie.ref }),
+      force('capacity', term('figure.working-load-limit'), 'down', { ref: tie.ref }),
       tie.gear.rating === undefined ? undefined : exactly(tie.gear.rating),
       tie.gear.source,
     ),

@@ -29,27 +29,21 @@ export function elaborate(
   const beyond = blocks[mostPlans];
   const tooMany = beyond ? [problem('too-many-plans', beyond.headSpan, { most: group(mostPlans) })] : [];
   const plans = made.flatMap((m) => m.made ?? []);
-  const shown = display ?? plans[0]?.plan.display ?? 'us';
   const valuesAt = (nameStart: number) => {
     const d = file.declarations.find(
       ({ kind, nameSpan }) => kind === 'value' && nameSpan.start === nameStart,
     );
-    return d ? valuesOf(d, made, around, shown) : [];
+    return d ? valuesOf(d, made, around) : [];
   };
   return { plans, problems: [...made.flatMap((m) => m.problems), ...tooMany], valuesAt };
 }
 
 /** A value that stands in no plan, and one of a pattern that no plan here uses, knows of no vehicle or support. */
-function valuesOf(
-  d: Declaration,
-  plans: readonly ElaboratedPlan[],
-  around: Surroundings,
-  display: 'us' | 'si',
-): readonly Figure[] {
+function valuesOf(d: Declaration, plans: readonly ElaboratedPlan[], around: Surroundings): readonly Figure[] {
   const found = plans.flatMap((plan) => plan.valuesOf(d));
   if (found.length > 0) return found;
   const names = { around, within: outermost, figureOf: () => undefined, known: new Map() };
-  return [calculatedValue(d, names, display) ?? []].flat();
+  return [calculatedValue(d, names) ?? []].flat();
 }
 
 /** Plans at the top of a file, and those inside its sites and lessons. */

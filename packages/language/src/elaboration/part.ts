@@ -1,11 +1,16 @@
 import type { Part } from '@cribwright/engine';
+import { group } from '@cribwright/units';
 import type { BoundBlock } from '../binding/bound-file.js';
+import { problem } from '../problems/problem.js';
 import { partForms, partProperties } from '../schema/part.js';
 import { outermost as at0 } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
 import { sideways } from './sideways.js';
 import { usualPoint } from './stiffness.js';
 import type { Writing } from './writing.js';
+
+/** A 53 ft trailer has about fifty. */
+const mostMembers = 300;
 
 /** A part of a vehicle, from its own block and those that it inherits from, nearest first. */
 export function partOf(
@@ -37,6 +42,12 @@ export function partOf(
     (keyword === 'crossmembers' && !(every && every > 0))
   ) {
     w.tell(notInPlan(own.headSpan, `part ${name}`), own.uri);
+    return undefined;
+  }
+  const members = keyword === 'crossmembers' && every ? Math.floor((to - from) / every) + 1 : 0;
+  if (members > mostMembers) {
+    const count = group(members);
+    w.tell(problem('part-too-many', own.headSpan, { part: name, count, most: String(mostMembers) }), own.uri);
     return undefined;
   }
   const bear = w.said(blocks, partProperties.bear);

@@ -1,6 +1,6 @@
 import type { Crew, Figure, Plan } from '@cribwright/engine';
 import type { BoundBlock, Declaration } from '../binding/bound-file.js';
-import { findAtTop, type Surroundings } from '../binding/file-scope.js';
+import { findAtTop, type Surroundings, typeChain } from '../binding/file-scope.js';
 import type { Kind } from '../binding/kind.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
 import { say } from '../problems/words.js';
@@ -19,6 +19,7 @@ import { acceptancesOf, expectationsOf } from './expectation.js';
 import type { Making } from './making.js';
 import { surfaceOf, unknownGround } from './material.js';
 import { padOf } from './pad.js';
+import { sizeProblems } from './plan-size.js';
 import { policyOf } from './policy.js';
 import { stepChockOf } from './step-chock.js';
 import { stepsOf } from './steps.js';
@@ -34,6 +35,14 @@ export interface ElaboratedPlan {
   readonly problems: readonly LanguageProblem[];
   /** What a `let` in it comes to; of one in a pattern, what it comes to in each use. */
   readonly valuesOf: (d: Declaration) => readonly Figure[];
+}
+
+/** A plan that cannot be checked, with what says so. */
+function notMade(w: Writing, block: BoundBlock, why: readonly LanguageProblem[]): ElaboratedPlan {
+  for (const one of why) w.tell(one, block.uri);
+  const valuesOf = (d: Declaration) =>
+    d.scope === block ? [calculatedValue(d, w.names(at0)) ?? []].flat() : [];
+  return { made: undefined, problems: [...w.problems], valuesOf };
 }
 
 export function elaboratePlan(
@@ -62,6 +71,22 @@ export function elaboratePlan(
   );
   const stated = surfaceOf(w, w.resolve(surfaceSaid?.values.surface, at0)?.target.block);
   const surface = stated ?? unknownGround(w, surfaces);
+  const groups = w.all(block, patternUse).flatMap(({ values, line }) => {
+    const pattern = w.resolve(values.pattern, at0)?.target.block;
+    const within: Expansion = {
+      prefix: values.name ? `${values.name.text}.` : '',
+      given: new Map(values.arguments.map((a) => [a.name.text, a])),
+      outer: at0,
+      span: line.span,
+    };
+    return pattern ? [{ within, pattern }] : [];
+  });
+  const tooLarge = sizeProblems(
+    block,
+    groups.map((g) => g.pattern),
+    (vehicle) => typeChain(vehicle, around),
+  );
+  if (tooLarge.length > 0) return notMade(w, block, tooLarge);
   const vehicleBlocks = blocks('vehicle');
   const vehicles = vehicleBlocks.flatMap((b) => vehicleOf(w, b) ?? []);
   if (vehicleBlocks.length === 0) {
@@ -74,39 +99,22 @@ export function elaboratePlan(
   // Places are said from the main vehicle: without it, nothing stands where the plan says.
   const mainThere = vehicles[0]?.name === vehicleBlocks[0]?.name;
   if (!policy || !surface || vehicles.length === 0 || !mainThere) {
-    w.tell(
-      problem('plan-unchecked', block.headSpan, {
-        plan: block.title ? `The plan “${block.title}”` : 'This plan',
-      }),
-      block.uri,
-    );
-    const valuesOf = (d: Declaration) =>
-      d.scope === block ? [calculatedValue(d, w.names(at0), display ?? 'us') ?? []].flat() : [];
-    return { made: undefined, problems: [...w.problems], valuesOf };
+    const plan = block.title ? `The plan “${block.title}”` : 'This plan';
+    return notMade(w, block, [problem('plan-unchecked', block.headSpan, { plan })]);
   }
   const cast = new Cast(vehicles);
   w.figures = (e) => figureOf(w, cast, e) ?? cribFigure(w, policy, e);
   if (groundBlock) w.placeBlock('ground', groundBlock);
 
   const own: Making = { w, cast, policy, within: at0 };
-  const groups = w.all(block, patternUse).flatMap(({ values, line }) => {
-    const pattern = w.resolve(values.pattern, at0)?.target.block;
-    const within: Expansion = {
-      prefix: values.name ? `${values.name.text}.` : '',
-      given: new Map(values.arguments.map((a) => [a.name.text, a])),
-      outer: at0,
-      span: line.span,
-    };
-    return pattern ? [{ making: { ...own, within }, pattern }] : [];
-  });
   const all = <T>(
     keywords: readonly string[],
     make: (m: Making, b: BoundBlock) => T | undefined,
   ): readonly T[] =>
-    [{ making: own, pattern: block }, ...groups].flatMap(({ making, pattern }) =>
+    [{ within: at0, pattern: block }, ...groups].flatMap(({ within, pattern }) =>
       pattern.blocks.flatMap((b) => {
         if (!keywords.includes(b.schema.keyword)) return [];
-        const made = b.name === undefined ? undefined : make(making, b);
+        const made = b.name === undefined ? undefined : make({ ...own, within }, b);
         if (made === undefined) w.partial = true;
         return made === undefined ? [] : [made];
       }),
@@ -166,10 +174,10 @@ export function elaboratePlan(
       places.get(ref.element) ?? { uri: block.uri, span: block.headSpan, text, block },
   };
   const valuesOf = (d: Declaration): readonly Figure[] => {
-    if (d.scope === block) return [calculatedValue(d, w.names(at0), plan.display) ?? []].flat();
-    return groups.flatMap(({ making: { within }, pattern }) => {
+    if (d.scope === block) return [calculatedValue(d, w.names(at0)) ?? []].flat();
+    return groups.flatMap(({ within, pattern }) => {
       const label = `${within.prefix}${d.name}`;
-      return d.scope === pattern ? (calculatedValue(d, w.names(within), plan.display, label) ?? []) : [];
+      return d.scope === pattern ? (calculatedValue(d, w.names(within), label) ?? []) : [];
     });
   };
   return { made, problems: [...w.problems], valuesOf };

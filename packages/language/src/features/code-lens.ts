@@ -1,4 +1,5 @@
 import { type Analysis, type SupportResult, tally } from '@cribwright/engine';
+import type { System } from '@cribwright/units';
 import type { CodeLens, Range } from 'vscode-languageserver';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import { figureWords, type Locale, say as translate } from '../l10n/say.js';
@@ -8,6 +9,7 @@ import { plansIn } from './edit.js';
 import type { Feature } from './feature.js';
 import { replyOf } from './plan-around.js';
 import { rangeOf } from './positions.js';
+import { unitsFor } from './units-for.js';
 import { say } from './words.js';
 
 /** The client's command that opens the drawing. Arguments: the file, the element. */
@@ -36,7 +38,7 @@ export function lensesOf(desk: Desk, file: BoundFile, checked: Checked): CodeLen
     });
     const supports = plan.blocks.flatMap((block) => {
       const support = reply.analysis.supports.find((s) => s.id === block.elementId);
-      return support ? [lens(block, supportTitle(support, desk.locale))] : [];
+      return support ? [lens(block, supportTitle(support, desk.locale, unitsFor(desk, reply)))] : [];
     });
     return [lens(plan, planTitle(desk, reply.analysis, checked)), ...supports];
   });
@@ -60,10 +62,10 @@ function planTitle(desk: Desk, analysis: Analysis, checked: Checked): string {
   return parts.map((m) => translate(m, desk.locale)).join(' · ');
 }
 
-function supportTitle({ figures, name }: SupportResult, locale: Locale): string {
+function supportTitle({ figures, name }: SupportResult, locale: Locale, units: System): string {
   const keys = ['height', 'heightLimit', 'load', 'capacity', 'use', 'angle'];
   const known = keys.flatMap((key) => figures[key] ?? []);
-  return known.length === 0 ? name : known.map((f) => figureWords(f, locale)).join(' · ');
+  return known.length === 0 ? name : known.map((f) => figureWords(f, locale, units)).join(' · ');
 }
 
 const firstLine = (file: BoundFile, block: BoundBlock): Range => rangeOf(file, block.headSpan);

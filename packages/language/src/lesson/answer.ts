@@ -1,4 +1,5 @@
 import type { Analysis, Figure, Finding } from '@cribwright/engine';
+import { wordsIn } from '@cribwright/messages';
 import type { BoundBlock } from '../binding/bound-file.js';
 import type { PlanReply } from '../protocol/requests.js';
 import { exerciseProperties } from '../schema/lesson.js';
@@ -61,7 +62,7 @@ function faultAnswer(analysis: Analysis, on: string | undefined): Answer {
 /** The fix that the checks work out, else the line as it is written. */
 function finishAnswer(
   plan: BoundBlock,
-  { analysis }: PlanReply,
+  { analysis, plan: { display } }: PlanReply,
   name: string,
   leaveOut: string | undefined,
   text: string,
@@ -71,7 +72,7 @@ function finishAnswer(
     .filter((f) => f.subject.element === subject?.elementId)
     .flatMap((f) => f.fixes)
     .filter((fix) => fix.edits.some((e) => e.kind === 'set' && e.at.property === leaveOut));
-  const fixed = fixes[0]?.title.text;
+  const fixed = fixes[0] && wordsIn('en', display).message(fixes[0].title);
   const written = subject?.properties.find((p) => p.key === leaveOut);
   const key = fixed ?? (written === undefined ? undefined : text.slice(written.span.start, written.span.end));
   return key === undefined

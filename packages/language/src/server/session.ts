@@ -104,11 +104,15 @@ export function startSession(
     copyWith: (texts) =>
       openWorkspace({
         files: {
-          read: async (uri) => texts.get(uri) ?? workspace.bound(uri)?.text ?? (await files.read(uri)),
+          read: async (uri, within) =>
+            texts.get(uri) ?? workspace.bound(uri)?.text ?? (await files.read(uri, within)),
         },
         folders,
         today: today(),
+        // Nothing at once: whoever asks for it pauses after each step.
+        hurry: { now: () => 0, over: -1 },
       }),
+    pause: () => new Promise<void>((next) => turn(next)),
   };
 
   const { report, layout, send, clear, refresh } = publisher(session, open);
@@ -190,6 +194,7 @@ export function startSession(
         const gone = new Set(removed.map((f) => f.uri));
         folders = [...folders.filter((f) => !gone.has(f)), ...added.map((f) => f.uri)];
         known = undefined;
+        workspace.foldersChanged();
         // What a `use` may reach hangs on the folders: everything open is read anew.
         for (const { uri, text } of open.all()) {
           workspace.drop(sameUri(uri));

@@ -1,4 +1,5 @@
 import type { Plan } from '@cribwright/engine';
+import { wordsIn } from '@cribwright/messages';
 import { openWorkspace } from '../workspace/open-workspace.js';
 
 const uri = 'file:///alder-ridge/plans/case.crib';
@@ -27,7 +28,8 @@ ${lines}
 }
 `);
   const wrong = problems.filter((p) => p.severity === 'danger');
-  if (wrong.length > 0 || !plan) throw new Error(wrong.map((p) => p.message.text).join('\n') || 'no plan');
+  if (wrong.length > 0 || !plan)
+    throw new Error(wrong.map((p) => wordsIn('en', 'us').message(p.message)).join('\n') || 'no plan');
   return plan;
 }
 

@@ -77,7 +77,7 @@ function findings(uri: string, made: Elaborated, reply: PlanReply): readonly Pro
     const far =
       cause.uri === uri
         ? []
-        : [{ uri: cause.uri, span: cause.span, message: say('finding', { text: finding.message.text }) }];
+        : [{ uri: cause.uri, span: cause.span, message: say('finding', { text: finding.message }) }];
     const related = finding.related.map(({ at, message }) => ({ ...pick(made.placeOf(at)), message }));
     return {
       code: finding.rule,
@@ -92,6 +92,7 @@ function findings(uri: string, made: Elaborated, reply: PlanReply): readonly Pro
       }),
       finding,
       plan: made.plan.title,
+      units: made.plan.display,
     };
   });
 }

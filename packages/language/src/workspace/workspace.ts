@@ -7,7 +7,7 @@ import type { Checked, Pending } from './checked.js';
 import type { FileSource } from './files.js';
 
 export type { Checked, Pending, Problem } from './checked.js';
-export type { FileSource } from './files.js';
+export type { FileSource, FileText, Unreadable } from './files.js';
 export { libraryFolder, libraryText, libraryUri } from './files.js';
 export { deepestUse, mostFiles } from './uses.js';
 
@@ -17,6 +17,8 @@ export interface Workspace {
   put(uri: string, text: string, version: number): void;
   /** Closed, changed on disk or deleted: forget it, read it again when asked. */
   drop(uri: string): void;
+  /** Other folders are open: what lay outside of them may now be read. */
+  foldersChanged(): void;
   /** Reads in the file and all that it uses. */
   load(uri: string): Promise<void>;
   /** Read and bound; `undefined` where there is no such file, or it was not loaded. Never throws. */

@@ -1,7 +1,7 @@
+import { shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
 import { measured } from '../../figure/compute.js';
-import { printBeside } from '../../figure/print.js';
 import { angle, length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
@@ -44,11 +44,11 @@ function offLine(c: CribWorking, w: Workings): RuleFinding | undefined {
   const most = w.limit('contact alignment');
   if (!exceeds(worst.off, most.value?.low ?? 0)) return undefined;
   const off = measured(
-    length(w.plan.display, 'off', 'off the part beneath', 'up'),
+    length('off', term('figure.off-the-part-beneath'), 'up'),
     exactly(worst.off),
-    'from the contact to the edge of the part',
+    term('figure.from-the-contact-to-the-edge-of'),
   );
-  const beside = printBeside(off, most);
+  const beside = shownBeside(off, most);
   return {
     subject,
     at,
@@ -69,11 +69,11 @@ function sloped(c: CribWorking, w: Workings): RuleFinding | undefined {
   const most = w.limit('steepest capture');
   if (!exceeds(value, most.value?.low ?? 0)) return undefined;
   const slope = measured(
-    angle(w.plan.display, 'slope', 'slope of the captured part', 'up'),
+    angle('slope', term('figure.slope-of-the-captured-part'), 'up'),
     exactly(value),
-    'pitch of the vehicle and grade of the ground',
+    term('figure.pitch-of-the-vehicle-and-grade-of'),
   );
-  const beside = printBeside(slope, most);
+  const beside = shownBeside(slope, most);
   return {
     subject: { element: c.crib.id },
     at: { element: c.crib.id, property: 'captures' },

@@ -1,5 +1,5 @@
+import { shown, term } from '@cribwright/messages';
 import { measured } from '../../figure/compute.js';
-import { print } from '../../figure/print.js';
 import { length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
@@ -26,9 +26,9 @@ type Key = 'two-supports' | 'body' | 'wheels';
 
 function report(key: Key, first: ElementId, second: ElementId, depth: number, w: Workings): RuleFinding {
   const figure = measured(
-    length(w.plan.display, 'depth', 'overlap', 'up'),
+    length('depth', term('figure.overlap'), 'up'),
     exactly(depth),
-    'seen from above',
+    term('figure.seen-from-above'),
   );
   return {
     subject: { element: first },
@@ -36,7 +36,7 @@ function report(key: Key, first: ElementId, second: ElementId, depth: number, w:
     message: say(key, {
       first: elementWords(w.plan, first),
       second: elementWords(w.plan, second),
-      depth: print(figure),
+      depth: shown(figure),
     }),
     figures: [figure],
     related: [{ at: { element: second }, message: say('other-here', {}) }],

@@ -1,6 +1,6 @@
+import { shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { given } from '../../figure/compute.js';
-import { printBeside } from '../../figure/print.js';
 import { length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
@@ -85,14 +85,14 @@ function narrow(way: Egress, w: Workings): readonly RuleFinding[] {
   const least = w.limit('egress width');
   const at = { element: way.id, property: 'width' };
   const width = given(
-    length(w.plan.display, 'width', 'width of the way out', 'down', { ref: at }),
+    length('width', term('figure.width-of-the-way-out'), 'down', { ref: at }),
     exactly(way.width),
     {
       kind: 'stated',
     },
   );
   if (!exceeds(least.value?.high ?? 0, way.width)) return [];
-  const beside = printBeside(width, least, 'least');
+  const beside = shownBeside(width, least, 'least');
   return [
     {
       subject: { element: way.id },

@@ -68,8 +68,8 @@ function tooEarly(
       step: `${early.number}`,
       advice:
         first === undefined
-          ? say('lower-never', { lower: names.lower }).text
-          : say('move-after', { first: `${first.number}` }).text,
+          ? say('lower-never', { lower: names.lower })
+          : say('move-after', { first: `${first.number}` }),
     }),
     related:
       first === undefined

@@ -1,6 +1,6 @@
+import { message, shownBeside, name as verbatim } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { given } from '../../figure/compute.js';
-import { printBeside } from '../../figure/print.js';
 import { force } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
@@ -50,10 +50,14 @@ function badEnd(placed: PlacedTie, which: 'from' | 'to', w: Workings): RuleFindi
   const working = w.ties().find((t) => t.tie.id === tie.id);
   const load = working === undefined ? undefined : tieUse(working, w).load;
   if (load?.value === undefined || !exceeds(load.value.high, end.holds)) return undefined;
-  const holds = given(force(w.plan.display, 'holds', `what ${end.name} holds`, 'down'), exactly(end.holds), {
-    kind: 'stated',
-  });
-  const beside = printBeside(load, holds);
+  const holds = given(
+    force('holds', message('figure.what-it-holds', { anchor: verbatim(end.name) }), 'down'),
+    exactly(end.holds),
+    {
+      kind: 'stated',
+    },
+  );
+  const beside = shownBeside(load, holds);
   return {
     subject,
     at,

@@ -36,7 +36,9 @@ export function deskOf(
       openWorkspace({
         files: { read: async (uri) => changed.get(uri) ?? texts.get(uri) },
         folders: [folder],
+        hurry: { now: () => 0, over: -1 },
       }),
+    pause: async () => undefined,
   };
 }
 
