@@ -308,8 +308,11 @@ describe('draw', () => {
     const path = join(folder, 'examples/plans/not-whole.crib');
     writeFileSync(path, readFileSync(join(root, good), 'utf8').replace('16,000 to', 'many to'));
     for (const command of ['draw', 'sheet']) {
-      expect(run(command, path).out).toContain('The text has errors: not all of it is here');
-      expect(run(command, good).out).not.toContain('The text has errors');
+      const { code, out, err } = run(command, path);
+      expect(code).toBe(2);
+      expect(out).toContain('NOT READ WHOLE');
+      expect(err).toMatch(/not-whole\.crib:\d+: /);
+      expect(run(command, good).out).not.toContain('NOT READ WHOLE');
     }
   });
 

@@ -1,4 +1,5 @@
 export type { BoundBlock, BoundFile, BoundProperty } from './binding/bound-file.js';
+export { lensesOf } from './features/code-lens.js';
 export { rulePageText } from './features/rule-page.js';
 export { library } from './generated/library.js';
 export { rulePages } from './generated/rule-pages.js';
@@ -8,6 +9,8 @@ export { type Exercise, type Lesson, lessonsIn } from './lesson/lesson.js';
 export type { LanguageProblem, TextChange, TextFix } from './problems/problem.js';
 export { languageCodes } from './problems/words.js';
 export * from './protocol/requests.js';
+export type { BlockSchema, PropertySchema } from './schema/block-schema.js';
+export { sayableIn, schema } from './schema/schema.js';
 export { isPlanFile, passedOver } from './server/files.js';
 export { decodePlan, mostBytes, readPlanFile } from './server/plan-file.js';
 export { positionOf, rangeOf } from './workspace/lines.js';

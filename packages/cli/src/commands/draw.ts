@@ -23,7 +23,8 @@ export const draw: CommandPart = {
       .summary('draw a plan as SVG')
       .description(
         'Draws one view of a plan, as the panel in the editor shows it. With --every, draws all views of all ' +
-          'plans in the file into the folder that -o names.',
+          'plans in the file into the folder that -o names.\n\nEnds with 0, or 2 when the file could not be read, or not ' +
+          'all that its plans read from. A drawing of a plan that was not read whole says so.',
       )
       .argument('<file>', 'the plan file')
       .option('-o, --output <path>', 'where to write it; the standard output if left out')
@@ -36,7 +37,8 @@ export const draw: CommandPart = {
       .option('--every', 'all views of all plans')
       .action(async (file: string, options: Options) => {
         try {
-          const plans = await plansIn(io, file);
+          const { plans, errors } = await plansIn(io, file);
+          if (errors) ends(2);
           if (options.every) writeEvery(plans, io, options);
           else writeOne(plans, io, options);
         } catch (error) {

@@ -48,9 +48,10 @@ const problemValue = (problem: LocatedProblem) => ({
 
 const planValue = (plan: PlanReport) => planIn(plan, wordsOf(plan));
 
-const planIn = ({ title, reply, findings }: PlanReport, say: Words) => ({
+const planIn = ({ title, reply, unread, findings }: PlanReport, say: Words) => ({
   title,
   partial: reply.partial,
+  unread: unread.map((u) => ({ message: say.message(u.message), ...placeValue(u.place) })),
   vehicles: reply.analysis.bodies.map((b) => bodyValue(b, say)),
   findings: findings.map((f) => findingValue(f, say)),
   supports: reply.analysis.supports.map((s) => supportValue(s, say)),

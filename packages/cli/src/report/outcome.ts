@@ -21,13 +21,21 @@ export function tally(report: Report): Tally {
   };
 }
 
+/** Whether a plan of the run was not read whole. */
+export const isPartial = (report: Report): boolean =>
+  report.files.some((f) => f.plans.some((p) => p.reply.partial));
+
+/** Whether the text of some file has errors, or a plan was not read whole. What is written of it may lack a part. */
+export const hasErrors = (report: Report): boolean =>
+  isPartial(report) || report.files.some((f) => f.problems.some((p) => p.severity === 'danger'));
+
 /**
- * 0: nothing unsafe was found and every check ran. 1: something is unsafe, or the text has errors.
- * 2: a file could not be read, or a check could not run and nothing worse was found.
+ * 0: nothing unsafe was found, every check ran and every plan was read whole. 1: something is unsafe, or the text has
+ * errors. 2: a file could not be read, or a check could not run and nothing worse was found.
  */
 export function exitCode(report: Report): ExitCode {
   const t = tally(report);
   if (t.unreadable > 0) return 2;
   if (t.danger > 0) return 1;
-  return t.notRun > 0 ? 2 : 0;
+  return t.notRun > 0 || isPartial(report) ? 2 : 0;
 }

@@ -5,7 +5,8 @@ import type { Words } from '@cribwright/messages';
 import { SarifBuilder, SarifResultBuilder, SarifRuleBuilder, SarifRunBuilder } from 'node-sarif-builder';
 import { version } from '../version.js';
 import { formulaText, sourceText } from './figure-text.js';
-import type { LocatedFinding, LocatedProblem, Location, Report, TextFix } from './report.js';
+import { hasErrors } from './outcome.js';
+import type { LocatedFinding, LocatedProblem, Location, RelatedPlace, Report, TextFix } from './report.js';
 import { shownProblems } from './shown-problems.js';
 import { words, wordsOf } from './words.js';
 
@@ -35,7 +36,7 @@ export function sarifReport(report: Report, rules: readonly RuleNote[]): string 
   run.run.columnKind = 'utf16CodeUnits';
   run.run.invocations = [
     {
-      executionSuccessful: report.unreadable.length === 0 && notRun.length === 0,
+      executionSuccessful: report.unreadable.length === 0 && notRun.length === 0 && !hasErrors(report),
       toolExecutionNotifications: [
         ...report.unreadable.map((u) => ({
           level: 'error' as const,
@@ -52,6 +53,11 @@ export function sarifReport(report: Report, rules: readonly RuleNote[]): string 
                 },
               ];
         }),
+        ...report.files.flatMap((f) =>
+          f.plans.flatMap(({ title, reply, unread }) =>
+            reply.partial ? [{ level: 'error' as const, message: { text: notWhole(title, unread) } }] : [],
+          ),
+        ),
         ...notRun.map((r) => ({ level: 'error' as const, message: { text: r.message.text ?? '' } })),
       ],
     },
@@ -60,6 +66,14 @@ export function sarifReport(report: Report, rules: readonly RuleNote[]): string 
   log.addRun(run);
   return `${JSON.stringify(log.buildSarifOutput(), null, 2)}\n`;
 }
+
+const notWhole = (title: string, unread: readonly RelatedPlace[]): string =>
+  [
+    `The plan “${title}” was not read whole. What is missing was not checked.`,
+    ...unread.map(
+      ({ message, place }) => `${place.path}:${place.range.start.line + 1}: ${words.message(message)}`,
+    ),
+  ].join('\n');
 
 const resultsOf = (report: Report): readonly Result[] =>
   report.files.flatMap((file) => [
@@ -117,6 +131,15 @@ function problemResult(problem: LocatedProblem, text: string): Result {
     level: levels[problem.severity],
     message: { text: words.message(problem.message) },
     locations: [{ physicalLocation: physical(problem.place) }],
+    ...(problem.related.length === 0
+      ? {}
+      : {
+          relatedLocations: problem.related.map((r, id) => ({
+            id,
+            message: { text: words.message(r.message) },
+            physicalLocation: physical(r.place),
+          })),
+        }),
     partialFingerprints: {
       'cribwrightFinding/v1': fingerprint([problem.code, problem.place.path, line.trim()]),
     },

@@ -61,12 +61,10 @@ function planLines(
   const say = wordsOf(plan);
   const missed = plan.reply.analysis.expectations.filter((e) => !e.held);
   const met = plan.reply.analysis.expectations.length - missed.length;
-  const word = plan.findings.length === 0 ? 'nothing found' : '';
+  const word = plan.findings.length === 0 && !plan.reply.partial ? 'nothing found' : '';
   return [
     `${paint('strong', printable(plan.title))}  ${paint('quiet', printable(path))}`,
-    ...(plan.reply.partial
-      ? [paint('danger', '  This plan could not be read whole. What is missing was not checked.')]
-      : []),
+    ...notWholeLines(plan, paint),
     ...(word ? [`  ${word}`] : []),
     ...(met > 0 ? [`  ${met} expected, and so it is`] : []),
     ...missed.map((e) =>
@@ -74,6 +72,21 @@ function planLines(
     ),
     '',
     ...plan.findings.flatMap((f) => findingLines(f, texts, paint, say)),
+  ];
+}
+
+/** As many places of one plan as are listed. */
+const mostUnread = 12;
+
+function notWholeLines({ reply, unread }: PlanReport, paint: Paint): readonly string[] {
+  if (!reply.partial) return [];
+  const left = unread.length - mostUnread;
+  return [
+    paint('danger', '  NOT READ WHOLE. What is missing was not checked, and nothing here counts as safe.'),
+    ...unread
+      .slice(0, mostUnread)
+      .map((u) => `  not read  ${paint('quiet', printable(at(u)))}  ${printable(words.message(u.message))}`),
+    ...(left > 0 ? [`  not read  ${group(left)} more`] : []),
   ];
 }
 

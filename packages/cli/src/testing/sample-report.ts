@@ -133,7 +133,7 @@ export function sampleReport(findings: readonly Finding[], plan: Plan = trailerO
     version: 1,
     state: 'good',
     pending: undefined,
-    plans: [{ plan: { ...plan, title: 'Tall' }, analysis, places: {}, partial: false }],
+    plans: [{ plan: { ...plan, title: 'Tall' }, analysis, places: {}, partial: false, unread: [] }],
     problems: findings.map((finding) => ({
       code: finding.rule,
       source: 'plan',

@@ -12,6 +12,7 @@ import { styleSheet } from '../svg/style-sheet.js';
 import type { Shown } from '../views/look.js';
 import { Findings, Loosened } from './findings.js';
 import { GivesWay } from './gives-way.js';
+import { NotWhole } from './not-whole.js';
 import { pageStyle } from './style.js';
 import { Sums } from './sums.js';
 import { Supports } from './supports.js';
@@ -53,6 +54,7 @@ function Page({ plan, analysis, sums }: PageProps): JSX.Element {
           Policy {plan.policy.name}
           {plan.policy.authority === undefined ? '' : `, ${plan.policy.authority}`}
         </p>
+        <NotWhole analysis={analysis} />
         <Verdicts plan={plan} analysis={analysis} />
         <h2>What the checks say</h2>
         <Findings analysis={analysis} words={words} />

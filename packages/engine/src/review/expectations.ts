@@ -18,6 +18,7 @@ export const expectationWords = {
   'not-found': '{rule} found nothing there',
   'no-figure': 'nothing gives the {figure} of {on}',
   'figure-is': '{figure} is {value}',
+  partial: 'the plan was not read whole',
 } as const;
 const say = messages('expectation', expectationWords);
 
@@ -27,11 +28,13 @@ export const unsafe = (findings: readonly Finding[]): readonly Finding[] =>
 
 type Seen = Pick<Analysis, 'supports' | 'findings'>;
 
-/** What the plan says of itself, held against what came out. */
+/** What the plan says of itself, held against what came out. Nothing holds of a plan that was not read whole. */
 export const expectationResults = (plan: Plan, seen: Seen): readonly ExpectationResult[] =>
   plan.expectations.map((e) => {
     const { text, why, held } = judge(e, plan, seen);
-    return { ref: e.ref, text, held, why };
+    return plan.partial
+      ? { ref: e.ref, text, held: false, why: say('partial', {}) }
+      : { ref: e.ref, text, held, why };
   });
 
 interface Verdict {

@@ -59,7 +59,7 @@ function weightByVolume(
   type: BoundBlock | undefined,
 ): Interval | undefined {
   const said = type && w.said(type, cargoTypeProperties.density);
-  const density = w.density(said?.values.density, at0);
+  const density = w.density(said?.values.density, at0, said?.block.uri ?? '');
   return (
     volume &&
     density && {

@@ -1,6 +1,7 @@
 import type { Plan, Ref } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import type { Span } from '../grammar/syntax.js';
+import type { Unread } from '../protocol/requests.js';
 
 /** Where an element or a line of it is written. */
 export interface TextPlace {
@@ -21,8 +22,10 @@ export interface Elaborated {
   readonly block: BoundBlock;
   /** All of the file that the plan stands in. */
   readonly text: string;
-  /** Something in the plan could not be read. */
+  /** Something in the plan, or in what it reads from, could not be read. */
   readonly partial: boolean;
+  /** What that is. Filled in once the other files are known. */
+  readonly unread: readonly Unread[];
   /** The property if it is written, else the element, else the plan's title. */
   placeOf(ref: Ref): TextPlace;
 }

@@ -25,6 +25,7 @@ export function partOf(
   const ref = { element: vehicle, property: name };
   w.place(ref, own.uri, own.headSpan, { block: own });
   const uriOf = (said: { block: BoundBlock } | undefined) => said?.block.uri ?? own.uri;
+  const before = w.misses;
   const runs = w.said(blocks, partProperties.runs);
   const at = w.said(blocks, partProperties.at);
   const spacing = w.said(blocks, partProperties.spacing);
@@ -60,6 +61,15 @@ export function partOf(
   const carries = carriesOf(w, blocks);
   const wide = w.said(blocks, partProperties.width);
   const deep = w.said(blocks, partProperties.depth);
+  const width = w.number(wide?.values.width, at0, uriOf(wide), 'length') ?? 0.0762;
+  const depth = w.number(deep?.values.depth, at0, uriOf(deep), 'length') ?? 0.1016;
+  const offsets = offsetsOf(w, blocks);
+  const moves = w.said(blocks, partProperties.moves) !== undefined;
+  // What is usual may be looser than what the line says that could not be read.
+  if (w.misses !== before) {
+    w.tell(notInPlan(own.headSpan, `part ${name}`), own.uri);
+    return undefined;
+  }
   return {
     id: name,
     name: blocks.find((b) => b.title !== undefined)?.title ?? name,
@@ -67,17 +77,17 @@ export function partOf(
     from,
     to,
     ...(keyword === 'crossmembers' && every !== undefined ? { spacing: every } : {}),
-    offsets: offsetsOf(w, blocks),
+    offsets,
     height,
-    width: w.number(wide?.values.width, at0, uriOf(wide), 'length') ?? 0.0762,
-    depth: w.number(deep?.values.depth, at0, uriOf(deep), 'length') ?? 0.1016,
+    width,
+    depth,
     mayBear,
     ...(remark === undefined
       ? mayBear || not
         ? {}
         : { remark: 'The plan does not say that it may bear.' }
       : { remark }),
-    moves: w.said(blocks, partProperties.moves) !== undefined,
+    moves,
     ...(rating === undefined ? {} : { rating }),
     ...(carries ? { carries } : {}),
     ref,

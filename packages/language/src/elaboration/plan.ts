@@ -18,6 +18,7 @@ import { type Expansion, outermost } from './expansion.js';
 import { acceptancesOf, expectationsOf } from './expectation.js';
 import type { Making } from './making.js';
 import { surfaceOf, unknownGround } from './material.js';
+import { notInPlan } from './not-in-plan.js';
 import { padOf } from './pad.js';
 import { sizeProblems } from './plan-size.js';
 import { policyOf } from './policy.js';
@@ -114,15 +115,20 @@ export function elaboratePlan(
     [{ within: at0, pattern: block }, ...groups].flatMap(({ within, pattern }) =>
       pattern.blocks.flatMap((b) => {
         if (!keywords.includes(b.schema.keyword)) return [];
-        const made = b.name === undefined ? undefined : make({ ...own, within }, b);
-        if (made === undefined) w.partial = true;
-        return made === undefined ? [] : [made];
+        const making = { ...own, within };
+        const before = w.misses;
+        const made = b.name === undefined ? undefined : make(making, b);
+        if (made !== undefined && w.misses === before) return [made];
+        // What is usual may be looser than what the line says that could not be read.
+        if (made !== undefined) w.tell(notInPlan(b.headSpan, labelOf(making, b)), b.uri, within);
+        w.partial = true;
+        return [];
       }),
     );
   const chocks = all(['chock'], chockOf);
   const stepped = stepsOf(w, blocks('steps'), chocks);
   const grade = groundBlock && w.said(groundBlock, groundProperties.grade);
-  const fall = w.slope(grade?.values.grade, at0);
+  const fall = w.slope(grade?.values.grade, at0, block.uri);
   const facing = groundBlock && w.said(groundBlock, groundProperties.compass)?.values.facing.text;
   const units = unitsOf(w, block);
   const crews = w.all(block, planProperties.crew).flatMap(({ values }): readonly Crew[] => {
@@ -169,6 +175,7 @@ export function elaboratePlan(
     block,
     text,
     partial: w.partial,
+    unread: [],
     placeOf: (ref) =>
       (ref.property === undefined ? undefined : places.get(`${ref.element}#${ref.property}`)) ??
       places.get(ref.element) ?? { uri: block.uri, span: block.headSpan, text, block },
@@ -182,6 +189,9 @@ export function elaboratePlan(
   };
   return { made, problems: [...w.problems], valuesOf };
 }
+
+const labelOf = ({ within }: Making, { schema, name }: BoundBlock): string =>
+  `${schema.keyword} ${within.prefix}${name ?? ''}`;
 
 const groundMissing = (block: BoundBlock, ground: BoundBlock | undefined): LanguageProblem => {
   if (ground) return problem('ground-missing', ground.headSpan, {});

@@ -68,7 +68,7 @@ function limitValue(
 ): PolicyLimit['value'] | undefined {
   if (values.choice) return values.choice.text;
   if (kind.dimensions.includes('ratio')) {
-    return w.slope(values.value, outermost);
+    return w.slope(values.value, outermost, block.uri);
   }
   const as = kind.dimensions[0];
   const ends = as && w.interval(values.value, outermost, block.uri, as);

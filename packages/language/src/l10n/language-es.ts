@@ -164,6 +164,8 @@ const spanish: Readonly<Record<keyof typeof words, string>> = {
   'use-too-many':
     'Los archivos se usan unos a otros en más de {most} niveles, o son más de {files}. Lo que queda más allá no se lee.',
   'use-twice': '{path} se usa dos veces.',
+  'use-not-whole':
+    'Los planes de aquí NO SE LEYERON COMPLETOS. Lo que leen por {path} tiene errores: {count}, el primero en {file}, línea {line}. Corríjalos allí. Hasta entonces nada aquí cuenta como seguro.',
 
   'argument-missing': '{pattern} necesita también {names}.',
   'argument-missing.fix': 'Añadir {names}',
@@ -191,6 +193,8 @@ const spanish: Readonly<Record<keyof typeof words, string>> = {
   'value-unknown': '{text} no se puede calcular aquí: {why}.',
   'not-in-plan':
     '{what} no se pudo leer, así que queda fuera de las comprobaciones. El plan NO está comprobado entero.',
+  'plan-not-whole':
+    'Este plan NO SE LEYÓ COMPLETO: algo en él no se pudo leer y no se comprueba. Nada aquí cuenta como seguro.',
   'chock-ways':
     'Este paso no dice hacia qué lado no deben rodar las ruedas, así que no se cuenta ninguna cuña. Dígalo: both ways (ambos), forward (adelante) o rearward (atrás).',
   'chock-ways.fix': 'Calzar hacia ambos lados',

@@ -100,6 +100,8 @@ export const rulesEs: Readonly<Record<string, string>> = {
     'El plan no da ninguna salida. Diga dónde se arrodilla el rescatista y por dónde sale.',
   'egress-blocked.in-the-way': 'Esto estorba.',
   'expectation-unmet.unmet': 'El plan espera {text}. No se cumple: {why}.',
+  'expectation-unmet.partial':
+    'El plan no se leyó completo, así que nada de lo que espera se compara con lo que encuentran las comprobaciones.',
   'geometry-impossible.no-size': '{vehicle} no tiene largo, ancho o alto. Diga su tamaño.',
   'geometry-impossible.part-outside': '{part} de {vehicle} va de {from} a {to}, y el vehículo mide {length}.',
   'geometry-impossible.axle-outside': '{axle} de {vehicle} está en {at}, y el vehículo mide {length}.',

@@ -6,7 +6,8 @@ import type { Span } from '../grammar/syntax.js';
 export type Expression =
   | {
       readonly kind: 'number';
-      readonly value: number;
+      /** `undefined` where the number is malformed: never taken for zero. A problem says why. */
+      readonly value: number | undefined;
       /** `undefined` for a bare number. */
       readonly unit: WrittenUnit | undefined;
       readonly span: Span;

@@ -99,7 +99,12 @@ function clash(
   if (done === 'subtracted' && isBare(left) && left.kind === 'number' && unitOf(right) !== undefined) {
     const near = `${text(left)} to ${text(right)}`;
     const fixes = [replace(say('dimension-clash.fix', { near }), span, near)];
-    if (right.kind === 'number' && left.value < right.value) {
+    if (
+      right.kind === 'number' &&
+      left.value !== undefined &&
+      right.value !== undefined &&
+      left.value < right.value
+    ) {
       problems.push(problem('dimension-clash.near', span, { ...holes, near }, { fixes }));
       return;
     }

@@ -158,10 +158,13 @@ class ExpressionReader {
     if (pieces.length === 1) return first;
     const span = join(first.span, last.span);
     const parts = pieces.flatMap((p) =>
-      p.unit ? [{ number: p.value, unit: p.unit.unit, from: p.span.start, to: p.span.end }] : [],
+      p.unit && p.value !== undefined
+        ? [{ number: p.value, unit: p.unit.unit, from: p.span.start, to: p.span.end }]
+        : [],
     );
-    const whole = compound(parts);
-    if (!whole.ok) this.problems.push(problem('unit-order', span, { why: whole.problem.text }));
+    // What is malformed was told where it stands.
+    const whole = parts.length === pieces.length ? compound(parts) : undefined;
+    if (whole && !whole.ok) this.problems.push(problem('unit-order', span, { why: whole.problem.text }));
     return { kind: 'compound', pieces, span };
   }
 
@@ -184,7 +187,7 @@ class ExpressionReader {
     const { unit } = taken;
     if (unit) this.problems.push(...pointOfThousands(read.text, read.span, unit));
     const span = unit ? join(read.span, unit.span) : read.span;
-    return { kind: 'number', value: read.value ?? 0, unit, span };
+    return { kind: 'number', value: read.value, unit, span };
   }
 
   private named(term: Term): Expression | undefined {

@@ -164,6 +164,8 @@ export const words = {
   'use-too-many':
     'Files use each other more than {most} deep, or more than {files} files are used. What lies beyond is not read.',
   'use-twice': '{path} is used twice.',
+  'use-not-whole':
+    'The plans here are NOT READ WHOLE. What they read through {path} has errors: {count}, the first in {file}, line {line}. Put them right there. Until then nothing here counts as safe.',
 
   'argument-missing': '{pattern} needs {names} as well.',
   'argument-missing.fix': 'Add {names}',
@@ -190,6 +192,8 @@ export const words = {
     '{vehicle} has no axles and no weight, so it cannot be checked. Use a type that has axles, or say its weight and center.',
   'value-unknown': '{text} cannot be worked out here: {why}.',
   'not-in-plan': '{what} could not be read, so the checks leave it out. The plan is NOT checked whole.',
+  'plan-not-whole':
+    'This plan is NOT READ WHOLE: something in it could not be read, and is not checked. Nothing here counts as safe.',
   'chock-ways':
     'This step does not say which way the wheels are kept from rolling, so no chock is counted. Say it: both ways, forward or rearward.',
   'chock-ways.fix': 'Chock it both ways',

@@ -51,11 +51,11 @@ export const textProblems = (file: BoundFile, elaborated: ElaboratedFile): reado
 export const stateOf = (errors: number, plans: number): Checked['state'] =>
   errors > 0 ? 'errors' : plans === 0 ? 'no plan' : 'good';
 
-function planReply({ plan, places, partial }: Elaborated, analysis: Analysis): PlanReply {
+function planReply({ plan, places, partial, unread }: Elaborated, analysis: Analysis): PlanReply {
   const placesOut = Object.fromEntries(
     [...places].map(([key, { uri, span, text }]) => [key, { uri, range: rangeOf(text, span) }]),
   );
-  return { plan, analysis, places: placesOut, partial };
+  return { plan, analysis, places: placesOut, partial, unread };
 }
 
 const textProblem = (p: LanguageProblem, uri: string): Problem => ({

@@ -14,6 +14,7 @@ import { checkedOf, stateOf, textProblems } from './check.js';
 import { type Checked, nothingChecked, type Pending } from './checked.js';
 import { libraryUri, prelude, resolveUse, rootOf } from './files.js';
 import { Texts } from './texts.js';
+import { withUnread } from './unread.js';
 import { deepestUse, mostFiles, mostUses, Uses } from './uses.js';
 
 import type { Workspace, WorkspaceOptions } from './workspace.js';
@@ -155,6 +156,7 @@ export class LoadedFiles implements Workspace {
         analysis: unchecked(one.plan),
         places: {},
         partial: one.partial,
+        unread: one.unread,
       })),
       pending: true,
     };
@@ -206,7 +208,11 @@ export class LoadedFiles implements Workspace {
     // What other files say is read through their bound lines, so they must be bound too.
     if (file.lets.length > 0 || planBlocks(file.blocks).length > 0)
       for (const other of [...this.uses.closure(file.uri), ...prelude.map(libraryUri)]) this.bound(other);
-    const made = elaborate(file, this.surroundings(file.uri), this.display);
+    const made = withUnread(file, elaborate(file, this.surroundings(file.uri), this.display), {
+      bound: (uri) => this.bound(uri),
+      targets: (uri) => this.uses.targets(uri),
+      always: prelude.map(libraryUri),
+    });
     this.made.set(file.uri, made);
     return made;
   }

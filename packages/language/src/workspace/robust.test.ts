@@ -320,7 +320,7 @@ describe('files that use each other', () => {
       await workspace.load('file:///alder-ridge/plans/p.crib');
       const [problem, ...more] = workspace.check('file:///alder-ridge/plans/p.crib').problems;
       expect([problem?.code, problem?.severity, more]).toEqual(['use-unreadable', 'danger', []]);
-      expect(problem?.message.text).toContain(said);
+      expect(english(problem?.message)).toContain(said);
     }
   });
 

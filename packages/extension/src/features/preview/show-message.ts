@@ -2,7 +2,7 @@ import { type Scene, type Shown, scenesFor, type View, type ViewChoice, viewsOf 
 import { tally } from '@cribwright/engine';
 import type { PlanReply } from '@cribwright/language/protocol';
 import type { ToPanel } from '@cribwright/preview';
-import type { Drawable } from './last-good.js';
+import type { Drawable, DrawnPlan } from './last-good.js';
 
 export type Show = Extract<ToPanel, { readonly kind: 'show' }>;
 
@@ -54,8 +54,12 @@ export const showMessage = (drawable: Drawable, looking: Looking, stale: string 
   };
 };
 
-/** What a drawing shows, which says of itself where the text could not be read whole: it may be saved or copied. */
-const shownOf = ({ analysis, partial }: PlanReply): Shown => (partial ? { ...analysis, partial } : analysis);
+/**
+ * What a drawing shows. It says of itself where the plan, as it is written now, was not read whole: a drawing may be
+ * saved or copied.
+ */
+export const shownOf = ({ analysis, partial, unread, old }: DrawnPlan): Shown =>
+  partial || old ? { ...analysis, partial: true, unread } : analysis;
 
 const tab = ({ id, name, subject }: View) => ({ id, name, ...(subject ? { about: subject } : {}) });
 
