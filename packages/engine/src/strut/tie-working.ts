@@ -7,7 +7,7 @@ import type { Plan } from '../model/plan.js';
 import type { Strut, Tie } from '../model/support.js';
 import type { Point3 } from '../placed/frame.js';
 import { place } from '../placed/place.js';
-import type { PlacedTie } from '../placed/place-tie.js';
+import { type PlacedTie, placeTie } from '../placed/place-tie.js';
 import { limitValue } from '../policy/limit.js';
 
 /** A strap, chain or rope with its length and its rating. */
@@ -62,8 +62,12 @@ function farEnd(tie: Tie, strut: Strut, plan: Plan): Point3 | undefined {
   const here = ends.findIndex((e) => e.kind === 'strut foot' && e.strut === strut.id);
   const other = here < 0 ? undefined : ends[1 - here];
   if (other === undefined || (other.kind === 'strut head' && other.strut === strut.id)) return undefined;
-  const placed = place(plan).ties.byId.get(tie.id);
-  return here === 0 ? placed?.to : placed?.from;
+  const { around, struts, ties } = place(plan);
+  // One that is not in the plan, or changed, is a tie that is tried out.
+  const known = ties.byId.get(tie.id);
+  const { from, to } =
+    known?.tie === tie ? known : placeTie(tie, { vehicles: around.vehicles, struts: struts.byId });
+  return here === 0 ? to : from;
 }
 
 /** How far it rises from there, m. */
