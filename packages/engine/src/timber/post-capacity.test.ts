@@ -78,7 +78,7 @@ describe('a timber post', () => {
     const { capacity } = postFigures(post(), at(exactly(87.6 * inch)));
     const stability = capacity.inputs.find((f) => f.key === 'stability');
     expect(calculationOf(stability)?.names).toMatch(
-      /^\(1 \+ r\) ÷ 1\.6 − √\(\(\(1 \+ r\) ÷ 1\.6\)² − r ÷ 0\.8\),? where r = 0\.822 × /,
+      /^\(1 \+ r\) ÷ 1\.6 − √\(\(\(1 \+ r\) ÷ 1\.6\)² − r ÷ 0\.8\),( where)? r = 0\.822 × /,
     );
   });
 
