@@ -1,35 +1,5 @@
 /** Each rule's title and what it protects against, in Spanish. */
 export const ruleTextsEs: Readonly<Record<string, { readonly title: string; readonly protects: string }>> = {
-  'acceptance-expired': {
-    title: 'Aceptación vencida',
-    protects: 'Lo que se aceptó por un tiempo no queda aceptado para siempre.',
-  },
-  'air-spring-free': {
-    title: 'Cabina dejada sobre sus resortes neumáticos',
-    protects:
-      'Una cabina sobre resortes neumáticos se mueve con las herramientas y cae cuando se corta una manguera.',
-  },
-  'axle-overweight': {
-    title: 'Ejes con más peso del que permite la ley',
-    protects: 'Un peso o un lugar mal escrito hace falsas todas las demás cifras.',
-  },
-  'cache-short': {
-    title: 'Hace falta más de lo que llevan las unidades',
-    protects:
-      'A un crib al que le faltan cuatro maderos se lo construye más bajo, o con lo que haya por ahí.',
-  },
-  'cache-unknown': {
-    title: 'Material que nadie conoce',
-    protects: 'Un plan para el que nadie trae material se descubre en el lugar.',
-  },
-  'count-mismatch': {
-    title: 'Cuentas que se contradicen',
-    protects: 'La madera que se cuenta dos veces está una sola vez.',
-  },
-  'crew-short': {
-    title: 'Más gente trabajando de la que viene',
-    protects: 'Un plan para más manos de las que hay se construye con prisa, o a medias.',
-  },
   'crib-alignment': {
     title: 'Contactos fuera de línea, o captura inclinada',
     protects: 'Una carga que no baja derecha dobla los maderos y empuja el crib hasta volcarlo.',

@@ -1,37 +1,5 @@
 /** What the rules say, in Spanish, by message id. A message that is not here is said in English. */
 export const rulesEs: Readonly<Record<string, string>> = {
-  'acceptance-expired.expired':
-    '{by} aceptó {rule} en {on} hasta {until}, y ese día ya pasó. Mírelo de nuevo: corríjalo o acéptelo otra vez.',
-  'acceptance-expired.no-day':
-    'Nada dice qué día es hoy, así que nadie sabe si lo que {by} aceptó ({rule} en {on}, hasta {until}) sigue en pie. No cuenta.',
-  'acceptance-expired.bad-date': 'La fecha {until} no se puede leer. Escríbala como año-mes-día: 2027-03-01.',
-  'acceptance-expired.no-finding':
-    '{by} aceptó {rule} en {on}, y {rule} no encuentra nada ahí. Quite la línea.',
-  'air-spring-free.on-air':
-    'La cabina de {vehicle} todavía descansa sobre {mounts}. Se mueve mientras trabajan las herramientas y cae si el aire se va. Arme un crib entre cabina y bastidor, o ponga puntales bajo la cabina, para que descanse sobre madera y no sobre aire.',
-  'axle-overweight.over':
-    '{axles} llevan {load}. La ley permite {limit} ({by}). Revise los pesos y los lugares que escribió. Si son correctos, el camión lleva exceso de peso.',
-  'axle-overweight.one-over':
-    '{axles} lleva {load}. La ley permite {limit} ({by}). Revise el peso que escribió. Si es correcto, el camión lleva exceso de peso.',
-  'axle-overweight.unknown':
-    'No se pudo decir cuánto llevan los ejes de {vehicle} con su carga, así que no se compararon con los límites legales. Las cargas por eje se dicen para un vehículo con dos grupos de ejes, o con un kingpin y un grupo.',
-  'axle-overweight.limit-set-here': 'El límite se fija aquí: {limit}.',
-  'cache-short.short':
-    'Hacen falta {needed} {item} en el momento de más trabajo y se llevan {carried}: faltan {short}. {advice}',
-  'cache-short.stand-in': 'Podría servir en su lugar: {items}. Calcule el plan otra vez con eso.',
-  'cache-short.call-more': 'Pida otra unidad, o construya con menos.',
-  'cache-unknown.no-unit':
-    'Nadie dice qué unidades responden, así que no se sabe nada de lo que llevan. Nómbrelas después de `units respond`.',
-  'cache-unknown.empty-unit': '{unit} responde, y su lista está vacía. No se sabe lo que lleva.',
-  'count-mismatch.listed-twice':
-    '{unit} anota {item} dos veces, con {first} y con {second}. Nadie sabe cuál es correcto: se cuenta el menor.',
-  'count-mismatch.built-twice':
-    '{support} se pone en el paso {first} y otra vez en el paso {second}. Una cosa está una sola vez: cuente de nuevo.',
-  'count-mismatch.first-here': 'También está anotado aquí.',
-  'crew-short.short':
-    'A la vez trabajan {needed} personas (pasos {steps}), y vienen {have}. Deje esperar algunos de estos pasos, o pida más gente.',
-  'crew-short.one-step': 'El paso {steps} necesita {needed} personas, y vienen {have}. Pida más gente.',
-  'crew-short.unknown': 'Nadie dice cuántas personas vienen. Los pasos necesitan {needed} a la vez.',
   'crib-alignment.off-line':
     'Crib {crib}: el contacto {contact} está a {off} de {part} de {vehicle} que tiene debajo. A más de {most} fuera de línea la carga no baja derecha. Mueva el crib encima.',
   'crib-alignment.no-part-below': 'El crib {crib} debe apoyarse en {part}, y {vehicle} no tiene esa parte.',

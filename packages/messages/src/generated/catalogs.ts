@@ -209,6 +209,11 @@ export interface MessageHoles {
   readonly 'figure.contact': { readonly contact: H['name'] };
   readonly 'figure.contact-figure': { readonly contact: H['name']; readonly label: H['phrase'] };
   readonly 'figure.as-built': NoHoles;
+  readonly 'materials.wedge-pairs': NoHoles;
+  readonly 'materials.wheel-chocks': NoHoles;
+  readonly 'materials.step-chocks': NoHoles;
+  readonly 'materials.pads': NoHoles;
+  readonly 'materials.shims': NoHoles;
   readonly 'limit.crossing-stress': NoHoles;
   readonly 'limit.crossing-basis': NoHoles;
   readonly 'limit.crossing-rounding': NoHoles;
@@ -238,6 +243,45 @@ export interface MessageHoles {
   readonly 'limit.post-slenderness': NoHoles;
   readonly 'limit.stiffness-spread': NoHoles;
   readonly 'limit.ground-under-cribs': NoHoles;
+  readonly 'acceptance-expired.title': NoHoles;
+  readonly 'acceptance-expired.protects': NoHoles;
+  readonly 'acceptance-expired.expired': { readonly by: H['name']; readonly rule: H['name']; readonly on: H['phrase']; readonly until: H['name'] };
+  readonly 'acceptance-expired.no-day': { readonly by: H['name']; readonly rule: H['name']; readonly on: H['phrase']; readonly until: H['name'] };
+  readonly 'acceptance-expired.bad-date': { readonly until: H['name'] };
+  readonly 'acceptance-expired.no-finding': { readonly by: H['name']; readonly rule: H['name']; readonly on: H['phrase'] };
+  readonly 'air-spring-free.title': NoHoles;
+  readonly 'air-spring-free.protects': NoHoles;
+  readonly 'air-spring-free.on-air': { readonly vehicle: H['name']; readonly mounts: H['list'] };
+  readonly 'axle-overweight.title': NoHoles;
+  readonly 'axle-overweight.protects': NoHoles;
+  readonly 'axle-overweight.over': { readonly first: H['name']; readonly last: H['name']; readonly load: H['quantity']; readonly limit: H['quantity']; readonly by: H['message'] };
+  readonly 'axle-overweight.one-over': { readonly axle: H['name']; readonly load: H['quantity']; readonly limit: H['quantity']; readonly by: H['message'] };
+  readonly 'axle-overweight.unknown': { readonly vehicle: H['name'] };
+  readonly 'axle-overweight.limit-set-here': { readonly limit: H['quantity'] };
+  readonly 'axle-overweight.by-single': NoHoles;
+  readonly 'axle-overweight.by-tandem': NoHoles;
+  readonly 'axle-overweight.by-bridge-formula': NoHoles;
+  readonly 'axle-overweight.by-two-tandems': NoHoles;
+  readonly 'axle-overweight.by-gross': NoHoles;
+  readonly 'cache-short.title': NoHoles;
+  readonly 'cache-short.protects': NoHoles;
+  readonly 'cache-short.short': { readonly item: H['phrase']; readonly needed: H['quantity']; readonly carried: H['quantity']; readonly short: H['quantity']; readonly advice: H['message'] };
+  readonly 'cache-short.stand-in': { readonly items: H['list'] };
+  readonly 'cache-short.call-more': NoHoles;
+  readonly 'cache-unknown.title': NoHoles;
+  readonly 'cache-unknown.protects': NoHoles;
+  readonly 'cache-unknown.no-unit': NoHoles;
+  readonly 'cache-unknown.empty-unit': { readonly unit: H['name'] };
+  readonly 'count-mismatch.title': NoHoles;
+  readonly 'count-mismatch.protects': NoHoles;
+  readonly 'count-mismatch.listed-twice': { readonly unit: H['name']; readonly item: H['phrase']; readonly first: H['count']; readonly second: H['count'] };
+  readonly 'count-mismatch.built-twice': { readonly support: H['phrase']; readonly first: H['count']; readonly second: H['count'] };
+  readonly 'count-mismatch.first-here': NoHoles;
+  readonly 'crew-short.title': NoHoles;
+  readonly 'crew-short.protects': NoHoles;
+  readonly 'crew-short.short': { readonly needed: H['count']; readonly steps: H['list']; readonly have: H['count'] };
+  readonly 'crew-short.one-step': { readonly step: H['count']; readonly needed: H['count']; readonly have: H['count'] };
+  readonly 'crew-short.unknown': { readonly needed: H['count'] };
   readonly 'crib-height.too-high': { readonly crib: H['name']; readonly height: H['quantity']; readonly loaded: H['message']; readonly limit: H['quantity']; readonly sum: H['calculation']; readonly advice: H['message'] };
   readonly 'crib-height.all-loaded': { readonly contacts: H['count'] };
   readonly 'crib-height.some-loaded': { readonly loaded: H['count']; readonly contacts: H['count'] };
@@ -491,6 +535,11 @@ figure--read-off-the-plan = read off what stands in the plan
 figure--contact = contact { $contact }
 figure--contact-figure = contact { $contact }: { $label }
 figure--as-built = as built
+materials--wedge-pairs = wedge pairs
+materials--wheel-chocks = wheel chocks
+materials--step-chocks = step chocks
+materials--pads = pads
+materials--shims = shims
 limit--crossing-stress = crossing stress
 limit--crossing-basis = crossing basis
 limit--crossing-rounding = crossing rounding
@@ -520,6 +569,53 @@ limit--egress-width = egress width
 limit--post-slenderness = post slenderness
 limit--stiffness-spread = stiffness spread
 limit--ground-under-cribs = ground under cribs
+acceptance-expired--title = Acceptance expired
+acceptance-expired--protects = An acceptance with an end date is not valid after that date.
+acceptance-expired--expired = { $by } accepted { $rule } on { $on } until { $until }. That date has passed. Fix the problem, or accept it again.
+acceptance-expired--no-day = Today's date is not known, so the acceptance of { $rule } on { $on } by { $by } until { $until } does not count. This check has not passed.
+acceptance-expired--bad-date = The date { $until } cannot be read. Write it as year-month-day: 2027-03-01.
+acceptance-expired--no-finding = { $by } accepted { $rule } on { $on }, but { $rule } reports nothing there. Delete this line.
+air-spring-free--title = Cab left on its air springs
+air-spring-free--protects = A cab on air springs sways while tools work and drops when an air line is cut.
+air-spring-free--on-air = The cab of the { $vehicle } still rides on its { $mounts }. It moves while tools work and drops if the air leaks out. Build a crib between the cab and the frame, or set struts under the cab.
+axle-overweight--title = Axle load over the legal limit
+axle-overweight--protects = A wrong weight or position in the plan makes every other figure wrong.
+axle-overweight--over = { $first } to { $last } carry { $load }. The legal limit is { $limit } ({ $by }). Check the weights and positions in the plan. If they are right, the truck is overweight.
+axle-overweight--one-over = { $axle } carries { $load }. The legal limit is { $limit } ({ $by }). Check the weight in the plan. If it is right, the truck is overweight.
+axle-overweight--unknown = Axle loads of the { $vehicle } with its cargo not known, so they were not compared with the legal limits. They can be calculated for a vehicle on two groups of axles, or on a kingpin and one group. This check has not passed.
+axle-overweight--limit-set-here = The limit is set here: { $limit }.
+axle-overweight--by-single = single axle
+axle-overweight--by-tandem = tandem, axles up to 96 in apart
+axle-overweight--by-bridge-formula = bridge formula
+axle-overweight--by-two-tandems = two tandems at least 36 ft apart
+axle-overweight--by-gross = whole truck
+cache-short--title = More needed than units carry
+cache-short--protects = A crib that is short four timbers is built lower, or with whatever is at hand.
+cache-short--short = Needed at peak: { $needed } { $item }. Units carry { $carried }, { $short } short. { $advice }
+cache-short--stand-in = Possible substitutes: { $items }. Recalculate the plan with them.
+cache-short--call-more = Request another unit, or build with less.
+cache-unknown--title = Cache not known
+cache-unknown--protects = A plan that no unit can supply fails on scene.
+cache-unknown--no-unit = Responding units not stated, so it is not known what they carry. Name them after \`units respond\`.
+cache-unknown--empty-unit = { $unit } responds, and its cache is empty. What it carries is not known.
+count-mismatch--title = Counts that contradict each other
+count-mismatch--protects = A timber that is counted twice is there only once.
+count-mismatch--listed-twice = { $unit } lists { $item } twice, with { $first } and with { $second }. The smaller number is used. Correct the list.
+count-mismatch--built-twice = Steps { $first } and { $second } both build { $support }. Build it in one step only.
+count-mismatch--first-here = First listed here.
+crew-short--title = Not enough personnel
+crew-short--protects = A plan that needs more personnel than are on scene is built in a hurry, or only in part.
+crew-short--short = Steps { $steps } run at the same time and take { $needed } people. Staffing is { $have }. Let some of these steps wait, or request more personnel.
+crew-short--one-step =
+    Step { $step } takes { $needed ->
+        [one] 1 person
+       *[other] { $needed } people
+    }. Staffing is { $have }. Request more personnel.
+crew-short--unknown =
+    Staffing not stated. The steps take { $needed ->
+        [one] 1 person
+       *[other] { $needed } people
+    } at peak.
 crib-height--too-high = Crib { $crib } is { $height } tall. The limit is { $limit } with { $loaded } ({ $sum }). { $advice }
 crib-height--all-loaded =
     { $contacts ->
@@ -798,6 +894,11 @@ figure--read-off-the-plan = leído de lo que hay en el plan
 figure--contact = contacto { $contact }
 figure--contact-figure = contacto { $contact }: { $label }
 figure--as-built = tal como se construyó
+materials--wedge-pairs = pares de cuñas
+materials--wheel-chocks = calzas de rueda
+materials--step-chocks = calzas escalonadas
+materials--pads = placas
+materials--shims = calzas finas
 limit--crossing-stress = esfuerzo en el cruce
 limit--crossing-basis = base del cruce
 limit--crossing-rounding = redondeo del cruce
@@ -827,6 +928,53 @@ limit--egress-width = ancho de salida
 limit--post-slenderness = esbeltez del poste
 limit--stiffness-spread = margen de rigidez
 limit--ground-under-cribs = suelo bajo los cribs
+acceptance-expired--title = Aceptación vencida
+acceptance-expired--protects = Una aceptación con fecha de fin no vale después de esa fecha.
+acceptance-expired--expired = { $by } aceptó { $rule } en { $on } hasta { $until }. Esa fecha ya pasó. Corrija el problema o acéptelo otra vez.
+acceptance-expired--no-day = No se sabe la fecha de hoy, así que la aceptación de { $rule } en { $on } por { $by } hasta { $until } no cuenta. Esta comprobación no se da por buena.
+acceptance-expired--bad-date = La fecha { $until } no se puede leer. Escríbala como año-mes-día: 2027-03-01.
+acceptance-expired--no-finding = { $by } aceptó { $rule } en { $on }, pero { $rule } no señala nada ahí. Quite esta línea.
+air-spring-free--title = Cabina dejada sobre sus resortes neumáticos
+air-spring-free--protects = Una cabina sobre resortes neumáticos se mueve con las herramientas y cae cuando se corta una manguera.
+air-spring-free--on-air = La cabina de { $vehicle } todavía descansa sobre { $mounts }. Se mueve mientras trabajan las herramientas y cae si se escapa el aire. Arme un crib entre la cabina y el bastidor, o ponga puntales bajo la cabina.
+axle-overweight--title = Carga por eje sobre el límite legal
+axle-overweight--protects = Un peso o una posición equivocados en el plan hacen falsas todas las demás cifras.
+axle-overweight--over = { $first } a { $last } llevan { $load }. El límite legal es { $limit } ({ $by }). Revise los pesos y las posiciones del plan. Si son correctos, el camión lleva exceso de peso.
+axle-overweight--one-over = { $axle } lleva { $load }. El límite legal es { $limit } ({ $by }). Revise el peso del plan. Si es correcto, el camión lleva exceso de peso.
+axle-overweight--unknown = Cargas por eje de { $vehicle } con su carga desconocidas, así que no se compararon con los límites legales. Se pueden calcular para un vehículo con dos grupos de ejes, o con un kingpin y un grupo. Esta comprobación no se da por buena.
+axle-overweight--limit-set-here = El límite se fija aquí: { $limit }.
+axle-overweight--by-single = eje simple
+axle-overweight--by-tandem = tándem, ejes separados hasta 96 in
+axle-overweight--by-bridge-formula = fórmula de puentes
+axle-overweight--by-two-tandems = dos tándems separados al menos 36 ft
+axle-overweight--by-gross = camión entero
+cache-short--title = Hace falta más de lo que llevan las unidades
+cache-short--protects = Un crib al que le faltan cuatro maderos se arma más bajo, o con lo que haya a mano.
+cache-short--short = Hacen falta { $needed } { $item } en el momento de más uso. Las unidades llevan { $carried }, faltan { $short }. { $advice }
+cache-short--stand-in = Posibles sustitutos: { $items }. Calcule otra vez el plan con ellos.
+cache-short--call-more = Pida otra unidad, o arme con menos.
+cache-unknown--title = Material desconocido
+cache-unknown--protects = Un plan para el que ninguna unidad trae material fracasa en el lugar.
+cache-unknown--no-unit = No se indican las unidades que responden, así que no se sabe qué llevan. Nómbrelas después de \`units respond\`.
+cache-unknown--empty-unit = { $unit } responde, y su lista de material está vacía. No se sabe qué lleva.
+count-mismatch--title = Cuentas que se contradicen
+count-mismatch--protects = Un madero que se cuenta dos veces está una sola vez.
+count-mismatch--listed-twice = { $unit } anota { $item } dos veces, con { $first } y con { $second }. Se usa el número menor. Corrija la lista.
+count-mismatch--built-twice = Los pasos { $first } y { $second } arman { $support }. Ármelo en un solo paso.
+count-mismatch--first-here = Anotado primero aquí.
+crew-short--title = Personal insuficiente
+crew-short--protects = Un plan que necesita más personal del que hay en el lugar se arma con prisa, o a medias.
+crew-short--short = Los pasos { $steps } van al mismo tiempo y necesitan { $needed } personas. El personal es de { $have }. Deje esperar algunos de estos pasos, o pida más personal.
+crew-short--one-step =
+    El paso { $step } necesita { $needed ->
+        [one] 1 persona
+       *[other] { $needed } personas
+    }. El personal es de { $have }. Pida más personal.
+crew-short--unknown =
+    No se indica el personal. Los pasos necesitan { $needed ->
+        [one] 1 persona
+       *[other] { $needed } personas
+    } en el momento de más trabajo.
 crib-height--too-high = El crib { $crib } mide { $height } de alto. El límite es { $limit } con { $loaded } ({ $sum }). { $advice }
 crib-height--all-loaded =
     { $contacts ->

@@ -30,7 +30,7 @@ describe('acceptance-expired', () => {
   it('is over the day after', () => {
     expect(of('strut-one-sided', plan('2027-03-01'), '2027-03-02')[0]?.accepted).toBeUndefined();
     expect(english(of('acceptance-expired', plan('2027-03-01'), '2027-03-02')[0]?.message)).toContain(
-      'that day is past',
+      'That date has passed',
     );
   });
   it('does not count without a day, and says that the check could not run', () => {
