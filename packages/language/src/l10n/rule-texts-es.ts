@@ -1,37 +1,5 @@
 /** Each rule's title and what it protects against, in Spanish. */
 export const ruleTextsEs: Readonly<Record<string, { readonly title: string; readonly protects: string }>> = {
-  'crib-alignment': {
-    title: 'Contactos fuera de línea, o captura inclinada',
-    protects: 'Una carga que no baja derecha dobla los maderos y empuja el crib hasta volcarlo.',
-  },
-  'crib-base': {
-    title: 'Base que se hunde o sobresale',
-    protects: 'En suelo blando dos maderos de base se hunden de forma desigual y el crib se ladea.',
-  },
-  'crib-clash': {
-    title: 'Dos cosas en el mismo lugar',
-    protects:
-      'Lo que no se puede construir como se planeó se construye de otra manera, y eso nadie lo ha comprobado.',
-  },
-  'crib-eccentric': {
-    title: 'Crib cargado de un lado',
-    protects:
-      'Un crib cargado fuera de su centro se inclina hacia ese lado; solo llevan los contactos cargados.',
-  },
-  'crib-height': {
-    title: 'Crib demasiado alto para su ancho',
-    protects: 'Un crib alto y estrecho, o cargado de un solo lado, se balancea y vuelca.',
-  },
-  'crib-layout': {
-    title: 'Hiladas que no se pueden poner así',
-    protects:
-      'Un crib con un solo madero en una hilada rueda; uno con más maderos de los que caben no se puede construir como está dibujado.',
-  },
-  'crib-load': {
-    title: 'Crib o contacto sobrecargado',
-    protects:
-      'La madera cargada más de lo que aguanta perpendicular a la fibra se aplasta, y la carga se inclina y se va.',
-  },
   'crib-mixed-timber': {
     title: 'Cribs de distinta madera bajo un vehículo',
     protects: 'El crib más rígido toma la carga que debía compartir el más blando.',

@@ -1,34 +1,5 @@
 /** What the rules say, in Spanish, by message id. A message that is not here is said in English. */
 export const rulesEs: Readonly<Record<string, string>> = {
-  'crib-alignment.off-line':
-    'Crib {crib}: el contacto {contact} está a {off} de {part} de {vehicle} que tiene debajo. A más de {most} fuera de línea la carga no baja derecha. Mueva el crib encima.',
-  'crib-alignment.no-part-below': 'El crib {crib} debe apoyarse en {part}, y {vehicle} no tiene esa parte.',
-  'crib-alignment.sloped':
-    'Crib {crib}: {part} de {vehicle} está inclinado {slope}. Por encima de {most} resbala de un crib plano. Llene el ángulo con cuñas o con una tapa inclinada, y amárrelo.',
-  'crib-base.open-on-soft':
-    'El crib {crib} tiene base abierta sobre {surface}, que no está pavimentado. Sus maderas se hunden una por una: use una base sólida, o una placa. Presiona con {pressure}.',
-  'crib-base.short-pad':
-    'El crib {crib} está sobre la placa {pad}, que mide {size} por el lado corto. Las maderas de su base miden {length} y sobresalen. Use una placa al menos igual de larga.',
-  'crib-base.no-pad': 'El crib {crib} debe estar sobre una placa que no está en este plan.',
-  'crib-base.fix-solid': 'Usar una base sólida',
-  'crib-clash.two-supports':
-    '{first} y {second} están en el mismo lugar: se meten {depth} uno en otro. Mueva uno de los dos.',
-  'crib-clash.body': '{first} está donde está {second}: {depth} hacia adentro. Mueva el crib.',
-  'crib-clash.wheels': '{first} está donde hay una rueda de {second}: {depth} hacia adentro. Mueva el crib.',
-  'crib-clash.strut-through': '{first} atraviesa {second}. Mueva uno de los dos.',
-  'crib-clash.other-here': 'Esto estorba.',
-  'crib-eccentric.one-side':
-    'El crib {crib} está cargado a {off} de su centro ({contacts} contactos). A más de {kern} ({sum}) el lado lejano se levanta y el cercano lo lleva todo. Capture también el otro lado.',
-  'crib-layout.one-timber':
-    'El crib {crib} tiene {timbers} madera en una hilada. Para sostenerse solo necesita al menos 2 en cada hilada. Use un arreglo de 2 por 2.',
-  'crib-layout.no-room':
-    'Crib {crib}: {timbers} maderas de {width} no caben una al lado de otra en {room}. Use como mucho {most}.',
-  'crib-layout.no-width':
-    'Crib {crib}: maderas de {length} con un saliente de {overhang} no dejan ancho entre los contactos. Use maderas más largas o menos saliente.',
-  'crib-layout.no-courses': 'El crib {crib} tiene {courses} hiladas. Necesita al menos 1.',
-  'crib-layout.part-course':
-    'El crib {crib} tiene {courses} hiladas. Una hilada está entera o no está: use {whole}.',
-  'crib-layout.fix-layout': 'Usar un arreglo de {layout}',
   'crib-mixed-timber.mixed':
     'Los cribs {first} y {second} sostienen {vehicle} y son de maderas distintas ({one} y {other}). El más rígido toma {times} veces más con el mismo asiento. Arme los dos iguales, o mire sus cargas.',
   'crib-mixed-timber.other-here': 'El otro está aquí.',

@@ -282,6 +282,29 @@ export interface MessageHoles {
   readonly 'crew-short.short': { readonly needed: H['count']; readonly steps: H['list']; readonly have: H['count'] };
   readonly 'crew-short.one-step': { readonly step: H['count']; readonly needed: H['count']; readonly have: H['count'] };
   readonly 'crew-short.unknown': { readonly needed: H['count'] };
+  readonly 'crib-alignment.title': NoHoles;
+  readonly 'crib-alignment.protects': NoHoles;
+  readonly 'crib-alignment.off-line': { readonly crib: H['name']; readonly contact: H['count']; readonly off: H['quantity']; readonly part: H['name']; readonly vehicle: H['name']; readonly most: H['quantity'] };
+  readonly 'crib-alignment.no-part-below': { readonly crib: H['name']; readonly part: H['name']; readonly vehicle: H['name'] };
+  readonly 'crib-alignment.sloped': { readonly crib: H['name']; readonly part: H['name']; readonly vehicle: H['name']; readonly slope: H['quantity']; readonly most: H['quantity'] };
+  readonly 'crib-base.title': NoHoles;
+  readonly 'crib-base.protects': NoHoles;
+  readonly 'crib-base.open-on-soft': { readonly crib: H['name']; readonly surface: H['name']; readonly pressure: H['quantity'] };
+  readonly 'crib-base.short-pad': { readonly crib: H['name']; readonly pad: H['name']; readonly size: H['quantity']; readonly length: H['quantity'] };
+  readonly 'crib-base.no-pad': { readonly crib: H['name'] };
+  readonly 'crib-base.fix-solid': NoHoles;
+  readonly 'crib-clash.title': NoHoles;
+  readonly 'crib-clash.protects': NoHoles;
+  readonly 'crib-clash.two-supports': { readonly first: H['phrase']; readonly second: H['phrase']; readonly depth: H['quantity'] };
+  readonly 'crib-clash.body': { readonly first: H['phrase']; readonly second: H['phrase']; readonly depth: H['quantity'] };
+  readonly 'crib-clash.wheels': { readonly first: H['phrase']; readonly second: H['phrase']; readonly depth: H['quantity'] };
+  readonly 'crib-clash.strut-through': { readonly first: H['phrase']; readonly second: H['phrase'] };
+  readonly 'crib-clash.other-here': NoHoles;
+  readonly 'crib-eccentric.title': NoHoles;
+  readonly 'crib-eccentric.protects': NoHoles;
+  readonly 'crib-eccentric.one-side': { readonly crib: H['name']; readonly off: H['quantity']; readonly loaded: H['count']; readonly contacts: H['list']; readonly kern: H['quantity']; readonly sum: H['calculation'] };
+  readonly 'crib-height.title': NoHoles;
+  readonly 'crib-height.protects': NoHoles;
   readonly 'crib-height.too-high': { readonly crib: H['name']; readonly height: H['quantity']; readonly loaded: H['message']; readonly limit: H['quantity']; readonly sum: H['calculation']; readonly advice: H['message'] };
   readonly 'crib-height.all-loaded': { readonly contacts: H['count'] };
   readonly 'crib-height.some-loaded': { readonly loaded: H['count']; readonly contacts: H['count'] };
@@ -293,6 +316,16 @@ export interface MessageHoles {
   readonly 'crib-height.captured-here': { readonly loaded: H['message'] };
   readonly 'crib-height.fix-courses': { readonly courses: H['count'] };
   readonly 'crib-height.fix-capture': { readonly contacts: H['count']; readonly parts: H['name'] };
+  readonly 'crib-layout.title': NoHoles;
+  readonly 'crib-layout.protects': NoHoles;
+  readonly 'crib-layout.one-timber': { readonly crib: H['name']; readonly timbers: H['count'] };
+  readonly 'crib-layout.no-room': { readonly crib: H['name']; readonly timbers: H['count']; readonly width: H['quantity']; readonly room: H['quantity']; readonly most: H['count'] };
+  readonly 'crib-layout.no-width': { readonly crib: H['name']; readonly length: H['quantity']; readonly overhang: H['quantity'] };
+  readonly 'crib-layout.no-courses': { readonly crib: H['name']; readonly courses: H['count'] };
+  readonly 'crib-layout.part-course': { readonly crib: H['name']; readonly courses: H['count']; readonly whole: H['count'] };
+  readonly 'crib-layout.fix-layout': { readonly layout: H['name'] };
+  readonly 'crib-load.title': NoHoles;
+  readonly 'crib-load.protects': NoHoles;
   readonly 'crib-load.over-contact': { readonly crib: H['name']; readonly contact: H['count']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly capacity: H['quantity']; readonly sum: H['calculation'] };
   readonly 'crib-load.over-whole': { readonly crib: H['name']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly contacts: H['count']; readonly capacity: H['quantity']; readonly sum: H['calculation'] };
   readonly 'crib-load.over-limit': { readonly crib: H['name']; readonly contact: H['count']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly use: H['quantity']; readonly capacity: H['quantity']; readonly limit: H['quantity'] };
@@ -616,6 +649,33 @@ crew-short--unknown =
         [one] 1 person
        *[other] { $needed } people
     } at peak.
+crib-alignment--title = Contacts out of line, or a sloped capture
+crib-alignment--protects = A load that does not go straight down bends the timbers and pushes the crib over.
+crib-alignment--off-line = Crib { $crib }, contact { $contact }: { $off } off the { $part } of the { $vehicle } below it. The limit is { $most }. Move the crib in line.
+crib-alignment--no-part-below = Crib { $crib } stands on the { $part } of the { $vehicle }, but the { $vehicle } has no such part.
+crib-alignment--sloped = Crib { $crib }: the { $part } of the { $vehicle } slopes { $slope }. The limit is { $most }. A steeper part slides off a flat crib. Fill the angle with wedges or a sloped top, and strap the crib in place.
+crib-base--title = Base that sinks or overhangs its pad
+crib-base--protects = On soft ground two base timbers sink unevenly and tip the crib.
+crib-base--open-on-soft = Crib { $crib } has an open base on { $surface }, which is not paved. Its base timbers sink unevenly. Pressure on the ground: { $pressure }. Use a solid base or a pad.
+crib-base--short-pad = Crib { $crib } stands on pad { $pad }, which is { $size } on its short side. The base timbers are { $length } long and overhang it. Use a pad at least as long as the timbers.
+crib-base--no-pad = Crib { $crib } stands on a pad that is not in this plan.
+crib-base--fix-solid = Use a solid base
+crib-clash--title = Two things in the same place
+crib-clash--protects = A support that cannot be built as planned is built another way, and that way is not checked.
+crib-clash--two-supports = Same place: { $first } and { $second } overlap by { $depth }. Move one of them.
+crib-clash--body = Same place: { $first } overlaps { $second } by { $depth }. Move the crib.
+crib-clash--wheels = Same place: { $first } overlaps a wheel of { $second } by { $depth }. Move the crib.
+crib-clash--strut-through = Same place: { $first } passes through { $second }. Move one of them.
+crib-clash--other-here = This is in the way.
+crib-eccentric--title = Crib loaded on one side
+crib-eccentric--protects = A crib loaded off center leans to that side. Only the loaded contacts carry.
+crib-eccentric--one-side =
+    Crib { $crib }: load { $off } off center ({ $loaded ->
+        [one] contact { $contacts }
+       *[other] contacts { $contacts }
+    } loaded). The limit is { $kern } ({ $sum }). Beyond it the far side lifts and the near side carries all the load. Capture the other side too.
+crib-height--title = Crib too tall for its width
+crib-height--protects = A crib that is tall and narrow, or loaded on one side only, sways and tips over.
 crib-height--too-high = Crib { $crib } is { $height } tall. The limit is { $limit } with { $loaded } ({ $sum }). { $advice }
 crib-height--all-loaded =
     { $contacts ->
@@ -651,6 +711,20 @@ crib-height--fix-courses =
        *[other] Use { $courses } courses
     }
 crib-height--fix-capture = Capture all { $contacts } contacts: { $parts }
+crib-layout--title = Courses that cannot be built
+crib-layout--protects = A crib with one timber in a course rolls over. A crib with more timbers than fit cannot be built as drawn.
+crib-layout--one-timber =
+    Crib { $crib } has { $timbers ->
+        [one] 1 timber
+       *[other] { $timbers } timbers
+    } in a course. The minimum is 2 in every course. Use a layout of 2 by 2.
+crib-layout--no-room = Crib { $crib }: { $timbers } timbers of { $width } do not fit side by side in { $room }. The limit is { $most }.
+crib-layout--no-width = Crib { $crib }: timbers { $length } long with an overhang of { $overhang } leave no width between the contacts. Use longer timbers or less overhang.
+crib-layout--no-courses = Crib { $crib } has { $courses } courses. The minimum is 1.
+crib-layout--part-course = Crib { $crib } has { $courses } courses. The number of courses must be whole. Use { $whole }.
+crib-layout--fix-layout = Use a layout of { $layout }
+crib-load--title = Crib or contact overloaded
+crib-load--protects = Timber loaded beyond its capacity perpendicular to grain crushes, and the load leans and falls.
 crib-load--over-contact = Crib { $crib }, contact { $contact }: load up to { $load } ({ $governs }). Capacity { $capacity } ({ $sum }). Spread the load over more contacts or use larger timbers.
 crib-load--over-whole =
     Crib { $crib }: load up to { $load } ({ $governs }). Capacity { $capacity } with { $contacts ->
@@ -975,6 +1049,33 @@ crew-short--unknown =
         [one] 1 persona
        *[other] { $needed } personas
     } en el momento de más trabajo.
+crib-alignment--title = Contactos fuera de línea, o captura inclinada
+crib-alignment--protects = Una carga que no baja derecha dobla los maderos y empuja el crib hasta volcarlo.
+crib-alignment--off-line = Crib { $crib }, contacto { $contact }: a { $off } de { $part } de { $vehicle } que tiene debajo. El límite es { $most }. Ponga el crib en línea.
+crib-alignment--no-part-below = El crib { $crib } se apoya en { $part } de { $vehicle }, pero { $vehicle } no tiene esa parte.
+crib-alignment--sloped = Crib { $crib }: { $part } de { $vehicle } tiene una inclinación de { $slope }. El límite es { $most }. Una parte más inclinada resbala de un crib plano. Llene el ángulo con cuñas o con una tapa inclinada, y amarre el crib.
+crib-base--title = Base que se hunde o sobresale de su placa
+crib-base--protects = En suelo blando dos maderos de base se hunden de forma desigual y el crib se ladea.
+crib-base--open-on-soft = El crib { $crib } tiene base abierta sobre { $surface }, que no está pavimentado. Los maderos de su base se hunden de forma desigual. Presión sobre el suelo: { $pressure }. Use una base sólida o una placa.
+crib-base--short-pad = El crib { $crib } está sobre la placa { $pad }, que mide { $size } por el lado corto. Los maderos de su base miden { $length } y sobresalen. Use una placa al menos igual de larga que los maderos.
+crib-base--no-pad = El crib { $crib } está sobre una placa que no está en este plan.
+crib-base--fix-solid = Usar una base sólida
+crib-clash--title = Dos cosas en el mismo lugar
+crib-clash--protects = Un apoyo que no se puede armar como se planeó se arma de otra manera, y esa no está comprobada.
+crib-clash--two-supports = Mismo lugar: { $first } y { $second } se traslapan { $depth }. Mueva uno de los dos.
+crib-clash--body = Mismo lugar: { $first } se traslapa { $depth } con { $second }. Mueva el crib.
+crib-clash--wheels = Mismo lugar: { $first } se traslapa { $depth } con una rueda de { $second }. Mueva el crib.
+crib-clash--strut-through = Mismo lugar: { $first } atraviesa { $second }. Mueva uno de los dos.
+crib-clash--other-here = Esto estorba.
+crib-eccentric--title = Crib cargado de un lado
+crib-eccentric--protects = Un crib cargado fuera de su centro se inclina hacia ese lado. Solo llevan los contactos cargados.
+crib-eccentric--one-side =
+    Crib { $crib }: carga a { $off } del centro ({ $loaded ->
+        [one] contacto { $contacts } cargado
+       *[other] contactos { $contacts } cargados
+    }). El límite es { $kern } ({ $sum }). Más allá el lado lejano se levanta y el cercano lleva toda la carga. Capture también el otro lado.
+crib-height--title = Crib demasiado alto para su ancho
+crib-height--protects = Un crib alto y estrecho, o cargado de un solo lado, se balancea y vuelca.
 crib-height--too-high = El crib { $crib } mide { $height } de alto. El límite es { $limit } con { $loaded } ({ $sum }). { $advice }
 crib-height--all-loaded =
     { $contacts ->
@@ -1010,6 +1111,20 @@ crib-height--fix-courses =
        *[other] Usar { $courses } hiladas
     }
 crib-height--fix-capture = Capturar los { $contacts } contactos: { $parts }
+crib-layout--title = Hiladas que no se pueden armar
+crib-layout--protects = Un crib con un solo madero en una hilada rueda. Uno con más maderos de los que caben no se puede armar como está dibujado.
+crib-layout--one-timber =
+    El crib { $crib } tiene { $timbers ->
+        [one] 1 madero
+       *[other] { $timbers } maderos
+    } en una hilada. El mínimo es 2 en cada hilada. Use un arreglo de 2 por 2.
+crib-layout--no-room = Crib { $crib }: { $timbers } maderos de { $width } no caben lado a lado en { $room }. El límite es { $most }.
+crib-layout--no-width = Crib { $crib }: maderos de { $length } con un saliente de { $overhang } no dejan ancho entre los contactos. Use maderos más largos o menos saliente.
+crib-layout--no-courses = El crib { $crib } tiene { $courses } hiladas. El mínimo es 1.
+crib-layout--part-course = El crib { $crib } tiene { $courses } hiladas. El número de hiladas debe ser entero. Use { $whole }.
+crib-layout--fix-layout = Usar un arreglo de { $layout }
+crib-load--title = Crib o contacto sobrecargado
+crib-load--protects = La madera cargada más de lo que aguanta perpendicular a la fibra se aplasta, y la carga se inclina y cae.
 crib-load--over-contact = Crib { $crib }, contacto { $contact }: carga de hasta { $load } ({ $governs }). Capacidad { $capacity } ({ $sum }). Reparta la carga en más contactos o use maderos más grandes.
 crib-load--over-whole =
     Crib { $crib }: carga de hasta { $load } ({ $governs }). Capacidad { $capacity } con { $contacts ->
