@@ -1,38 +1,5 @@
 /** Each rule's title and what it protects against, in Spanish. */
 export const ruleTextsEs: Readonly<Record<string, { readonly title: string; readonly protects: string }>> = {
-  'crib-mixed-timber': {
-    title: 'Cribs de distinta madera bajo un vehículo',
-    protects: 'El crib más rígido toma la carga que debía compartir el más blando.',
-  },
-  'crib-overhang': {
-    title: 'Puntas de madero demasiado cortas o largas más allá de los contactos',
-    protects:
-      'Las puntas cortas se rajan y se salen bajo carga; las largas estrechan la base con la que cuenta la altura.',
-  },
-  'crib-reach': {
-    title: 'Crib que no llega, o no cabe, bajo lo que captura',
-    protects: 'Un crib que no alcanza la carga no lleva nada hasta que la carga le cae encima.',
-  },
-  'crib-wedge': {
-    title: 'Contacto sin cuñas, o cuñas demasiado estiradas',
-    protects: 'Un contacto que no está apretado no lleva nada hasta que la carga se ha movido.',
-  },
-  'egress-blocked': {
-    title: 'Salida bloqueada, estrecha o ausente',
-    protects: 'Quien está ahí de rodillas debe poder salir enseguida, sin mirar dónde pisa.',
-  },
-  'expectation-unmet': {
-    title: 'Plan que no da lo que espera',
-    protects: 'Un plan que era correcto cuando se escribió, y ya no lo es.',
-  },
-  'geometry-impossible': {
-    title: 'Medidas y lugares que no pueden ser',
-    protects: 'Un número mal escrito hace falsas todas las cifras que vienen después.',
-  },
-  'grade-slide': {
-    title: 'Resbala cuesta abajo',
-    protects: 'En una pendiente el peso tira cuesta abajo; calzas en muy pocas ruedas resbalan con él.',
-  },
   'ground-bearing': {
     title: 'Suelo presionado más de lo que soporta',
     protects: 'Una base que se hunde de un lado ladea lo que está encima.',

@@ -335,6 +335,67 @@ export interface MessageHoles {
   readonly 'crib-load.step-unknown': { readonly chock: H['name']; readonly why: H['message'] };
   readonly 'crib-load.weigh-it': NoHoles;
   readonly 'crib-load.fix-build': { readonly layout: H['name']; readonly timber: H['name']; readonly courses: H['count']; readonly use: H['quantity'] };
+  readonly 'crib-mixed-timber.title': NoHoles;
+  readonly 'crib-mixed-timber.protects': NoHoles;
+  readonly 'crib-mixed-timber.mixed': { readonly first: H['name']; readonly second: H['name']; readonly vehicle: H['name']; readonly one: H['message']; readonly other: H['message']; readonly times: H['quantity'] };
+  readonly 'crib-mixed-timber.timber': { readonly size: H['name']; readonly species: H['name'] };
+  readonly 'crib-mixed-timber.timber-wet': { readonly size: H['name']; readonly species: H['name'] };
+  readonly 'crib-mixed-timber.other-here': NoHoles;
+  readonly 'crib-overhang.title': NoHoles;
+  readonly 'crib-overhang.protects': NoHoles;
+  readonly 'crib-overhang.too-short': { readonly crib: H['name']; readonly overhang: H['quantity']; readonly least: H['quantity'] };
+  readonly 'crib-overhang.too-long': { readonly crib: H['name']; readonly overhang: H['quantity']; readonly most: H['quantity']; readonly width: H['quantity'] };
+  readonly 'crib-overhang.set-here': { readonly limit: H['quantity'] };
+  readonly 'crib-overhang.fix-overhang': { readonly overhang: H['name'] };
+  readonly 'crib-reach.title': NoHoles;
+  readonly 'crib-reach.protects': NoHoles;
+  readonly 'crib-reach.short': { readonly crib: H['name']; readonly vehicle: H['name']; readonly part: H['name']; readonly gap: H['quantity']; readonly sum: H['calculation']; readonly wedges: H['message']; readonly advice: H['message'] };
+  readonly 'crib-reach.wedges-close': { readonly closes: H['quantity'] };
+  readonly 'crib-reach.wedges-close-nothing': NoHoles;
+  readonly 'crib-reach.tall': { readonly crib: H['name']; readonly vehicle: H['name']; readonly part: H['name']; readonly over: H['quantity']; readonly sum: H['calculation']; readonly advice: H['message'] };
+  readonly 'crib-reach.loose': { readonly crib: H['name']; readonly closes: H['quantity']; readonly gap: H['quantity']; readonly sum: H['calculation']; readonly advice: H['message'] };
+  readonly 'crib-reach.step-none': { readonly chock: H['name']; readonly vehicle: H['name']; readonly part: H['name'] };
+  readonly 'crib-reach.step-gap': { readonly chock: H['name']; readonly vehicle: H['name']; readonly part: H['name']; readonly gap: H['quantity']; readonly sum: H['calculation'] };
+  readonly 'crib-reach.step-beside': { readonly chock: H['name']; readonly vehicle: H['name']; readonly part: H['name']; readonly off: H['quantity'] };
+  readonly 'crib-reach.use-courses': { readonly courses: H['count']; readonly gap: H['quantity'] };
+  readonly 'crib-reach.use-shims': { readonly shims: H['name'] };
+  readonly 'crib-reach.measure-first': NoHoles;
+  readonly 'crib-reach.fix-courses': { readonly courses: H['count'] };
+  readonly 'crib-reach.fix-shims': { readonly shims: H['name'] };
+  readonly 'crib-wedge.title': NoHoles;
+  readonly 'crib-wedge.protects': NoHoles;
+  readonly 'crib-wedge.few': { readonly crib: H['name']; readonly pairs: H['count']; readonly loaded: H['count'] };
+  readonly 'crib-wedge.none': { readonly crib: H['name']; readonly loaded: H['count'] };
+  readonly 'crib-wedge.travel': { readonly crib: H['name']; readonly travel: H['quantity']; readonly most: H['quantity'] };
+  readonly 'crib-wedge.fix-pairs': { readonly pairs: H['count'] };
+  readonly 'egress-blocked.title': NoHoles;
+  readonly 'egress-blocked.protects': NoHoles;
+  readonly 'egress-blocked.blocked': { readonly way: H['name']; readonly what: H['phrase'] };
+  readonly 'egress-blocked.across': { readonly way: H['name']; readonly what: H['phrase'] };
+  readonly 'egress-blocked.narrow': { readonly way: H['name']; readonly width: H['quantity']; readonly least: H['quantity'] };
+  readonly 'egress-blocked.none': NoHoles;
+  readonly 'egress-blocked.in-the-way': NoHoles;
+  readonly 'expectation-unmet.title': NoHoles;
+  readonly 'expectation-unmet.protects': NoHoles;
+  readonly 'expectation-unmet.unmet': { readonly text: H['phrase']; readonly why: H['phrase'] };
+  readonly 'expectation-unmet.partial': NoHoles;
+  readonly 'geometry-impossible.title': NoHoles;
+  readonly 'geometry-impossible.protects': NoHoles;
+  readonly 'geometry-impossible.no-size': { readonly vehicle: H['name'] };
+  readonly 'geometry-impossible.part-outside': { readonly part: H['name']; readonly vehicle: H['name']; readonly from: H['quantity']; readonly to: H['quantity']; readonly length: H['quantity'] };
+  readonly 'geometry-impossible.axle-outside': { readonly axle: H['name']; readonly vehicle: H['name']; readonly at: H['quantity']; readonly length: H['quantity'] };
+  readonly 'geometry-impossible.cargo-outside': { readonly cargo: H['name']; readonly vehicle: H['name']; readonly from: H['quantity']; readonly to: H['quantity']; readonly length: H['quantity'] };
+  readonly 'geometry-impossible.height-backwards': { readonly part: H['name']; readonly vehicle: H['name'] };
+  readonly 'geometry-impossible.rests-beside': { readonly upper: H['name']; readonly lower: H['name']; readonly at: H['quantity']; readonly off: H['quantity'] };
+  readonly 'geometry-impossible.rests-not-part': { readonly upper: H['name']; readonly part: H['name']; readonly off: H['quantity'] };
+  readonly 'geometry-impossible.rests-gap': { readonly upper: H['name']; readonly lower: H['name']; readonly part: H['name']; readonly under: H['name']; readonly high: H['quantity']; readonly low: H['quantity']; readonly gap: H['quantity'] };
+  readonly 'geometry-impossible.no-weight': { readonly vehicle: H['name'] };
+  readonly 'grade-slide.title': NoHoles;
+  readonly 'grade-slide.protects': NoHoles;
+  readonly 'grade-slide.slides': { readonly grade: H['quantity']; readonly vehicle: H['name']; readonly demand: H['quantity']; readonly sum: H['calculation']; readonly capacity: H['quantity']; readonly hold: H['calculation'] };
+  readonly 'grade-slide.grade-here': { readonly grade: H['quantity'] };
+  readonly 'grade-slide.grade-unsaid': NoHoles;
+  readonly 'grade-slide.direction-unsaid': { readonly grade: H['quantity'] };
   readonly 'push-margin.too-little': { readonly toward: H['phrase']; readonly height: H['quantity']; readonly vehicle: H['name']; readonly share: H['quantity']; readonly sum: H['calculation']; readonly limit: H['quantity']; readonly first?: H['message'] };
   readonly 'push-margin.first': { readonly how: H['phrase'] };
   readonly 'push-margin.unknown': { readonly why: H['phrase'] };
@@ -742,6 +803,87 @@ crib-load--fix-build =
         [one] 1 course
        *[other] { $courses } courses
     } ({ $use } of its capacity)
+crib-mixed-timber--title = Cribs of different timber under one vehicle
+crib-mixed-timber--protects = The stiffer crib takes load that the softer crib should share.
+crib-mixed-timber--mixed = Cribs { $first } and { $second } support the { $vehicle } with different timber: { $one } and { $other }. The stiffer crib takes { $times } times the load for the same settlement. Build both of the same timber, or check their loads.
+crib-mixed-timber--timber = { $size } { $species }
+crib-mixed-timber--timber-wet = wet { $size } { $species }
+crib-mixed-timber--other-here = The other crib is here.
+crib-overhang--title = Timber ends too short or too long past the contacts
+crib-overhang--protects = Short timber ends split off and let the timbers walk out under load. Long ends narrow the base and lower the height limit.
+crib-overhang--too-short = Crib { $crib }: the timbers overhang the contacts by { $overhang }. The minimum is { $least }. Shorter ends split off and let the timbers walk out.
+crib-overhang--too-long = Crib { $crib }: the timbers overhang the contacts by { $overhang }. The limit is { $most }. More overhang narrows the base, which is now { $width } wide.
+crib-overhang--set-here = The limit is set here: { $limit }.
+crib-overhang--fix-overhang = Use an overhang of { $overhang }
+crib-reach--title = Crib does not reach, or does not fit under, what it captures
+crib-reach--protects = A crib that stops short of the load carries nothing until the load drops onto it.
+crib-reach--short = Crib { $crib } does not reach the { $part } of the { $vehicle }. The gap is { $gap } ({ $sum }). { $wedges } { $advice }
+crib-reach--wedges-close = Its wedges close { $closes }.
+crib-reach--wedges-close-nothing = Its wedges close nothing.
+crib-reach--tall = Crib { $crib } is { $over } too tall for the { $part } of the { $vehicle } ({ $sum }). { $advice }
+crib-reach--loose = Crib { $crib }: the wedges do not fit. They need a gap of at least { $closes }. The gap is { $gap } ({ $sum }). { $advice }
+crib-reach--step-none = Step chock { $chock } is too tall for the { $part } of the { $vehicle } at every step. Use a lower one.
+crib-reach--step-gap = Step chock { $chock }: the gap between its step and the { $part } of the { $vehicle } is { $gap } ({ $sum }). Slide it to another step, or fill the gap with a wedge.
+crib-reach--step-beside = Step chock { $chock } is { $off } away from the { $part } of the { $vehicle }. Slide it under.
+crib-reach--use-courses =
+    Use { $courses ->
+        [one] 1 course
+       *[other] { $courses } courses
+    }. That leaves a gap of { $gap } for the wedges.
+crib-reach--use-shims = Use { $shims } of shims under the load.
+crib-reach--measure-first = Measure the gap, then choose courses and shims to fit.
+crib-reach--fix-courses =
+    { $courses ->
+        [one] Use 1 course
+       *[other] Use { $courses } courses
+    }
+crib-reach--fix-shims = Use { $shims } of shims
+crib-wedge--title = Contact without wedges, or wedges opened too far
+crib-wedge--protects = A contact that is not snug carries nothing until the load has moved.
+crib-wedge--few =
+    Crib { $crib } has { $pairs ->
+        [one] 1 pair
+       *[other] { $pairs } pairs
+    } of wedges for { $loaded } loaded contacts. A contact without wedges may not be snug. Use { $loaded } pairs.
+crib-wedge--none =
+    Crib { $crib } has no wedges. Use { $loaded ->
+        [one] 1 pair of wedges to make its loaded contact snug.
+       *[other] { $loaded } pairs of wedges to make its { $loaded } loaded contacts snug.
+    }
+crib-wedge--travel = Crib { $crib }: each pair of wedges must close { $travel }. The limit is { $most }. Past that, the wedges bear on their tips. Use shims or another course.
+crib-wedge--fix-pairs =
+    { $pairs ->
+        [one] Use 1 pair of wedges
+       *[other] Use { $pairs } pairs of wedges
+    }
+egress-blocked--title = Egress blocked, narrow or missing
+egress-blocked--protects = A rescuer who kneels at the vehicle must be able to leave at once, without looking where to step.
+egress-blocked--blocked = Egress { $way } is blocked by { $what }. Move it, or plan another egress.
+egress-blocked--across = Egress { $way }: { $what } crosses it near the ground and is a trip hazard. Move it out of the egress.
+egress-blocked--narrow = Egress { $way } is { $width } wide. The minimum is { $least }.
+egress-blocked--none = Egress not stated. State where the rescuer kneels and which way the rescuer leaves.
+egress-blocked--in-the-way = This is in the way.
+expectation-unmet--title = Plan does not meet its expectations
+expectation-unmet--protects = A plan that was right when it was written may no longer be right.
+expectation-unmet--unmet = The plan expects { $text }. Not met: { $why }.
+expectation-unmet--partial = The plan was not read completely, so its expectations were not checked. This check has not passed.
+geometry-impossible--title = Impossible sizes or positions
+geometry-impossible--protects = A wrong number in the plan makes every later figure wrong.
+geometry-impossible--no-size = The { $vehicle } has no length, width or height. State its size.
+geometry-impossible--part-outside = The { $part } of the { $vehicle } runs from { $from } to { $to }. The vehicle is { $length } long.
+geometry-impossible--axle-outside = On the { $vehicle }, { $axle } is at { $at }. The vehicle is { $length } long.
+geometry-impossible--cargo-outside = On the { $vehicle }, { $cargo } runs from { $from } to { $to }. The vehicle is { $length } long.
+geometry-impossible--height-backwards = The { $part } of the { $vehicle } is higher than the vehicle. Correct one of the heights.
+geometry-impossible--rests-beside = The { $upper } rests on the { $lower } at { $at }, but the { $lower } is not there. Its nearest point is { $off } away.
+geometry-impossible--rests-not-part = The { $upper } rests on its { $part }, but the { $part } is { $off } away from that place.
+geometry-impossible--rests-gap = The { $upper } rests on the { $lower }, but there is a gap of { $gap } between the { $part } ({ $high }) and the { $under } ({ $low }). One of the heights is wrong.
+geometry-impossible--no-weight = The { $vehicle } has no weight. Its axles carry nothing, and its weight is not stated.
+grade-slide--title = Slides down the grade
+grade-slide--protects = On a grade the weight pulls downhill. Chocks on too few wheels slide with the vehicle.
+grade-slide--slides = On a grade of { $grade }, the { $vehicle } pulls { $demand } downhill ({ $sum }). Its chocked wheels hold { $capacity } ({ $hold }). Chock more axles, or rig a line uphill.
+grade-slide--grade-here = The grade is set here: { $grade }.
+grade-slide--grade-unsaid = Grade not stated. Slide check not run, and all other checks assume level ground. Measure the grade and state it: \`grade 0 %\` or \`grade 2 % toward rear\`. This check has not passed.
+grade-slide--direction-unsaid = Direction of the { $grade } grade not stated. All checks assume that it slopes down toward the rear. The other directions are not checked. State it: \`grade { $grade } toward rear\`. This check has not passed.
 push-margin--too-little = A side push { $toward } at { $height }: { $vehicle } and its supports hold { $share } of its weight ({ $sum }). The policy requires { $limit }. { $first }
 push-margin--first = Fails first: { $how }.
 push-margin--unknown = Side push not calculated: { $why }. This check has not passed.
@@ -1142,6 +1284,87 @@ crib-load--fix-build =
         [one] 1 hilada
        *[other] { $courses } hiladas
     } ({ $use } de su capacidad)
+crib-mixed-timber--title = Cribs de distinta madera bajo un vehículo
+crib-mixed-timber--protects = El crib más rígido toma carga que debía compartir el más blando.
+crib-mixed-timber--mixed = Los cribs { $first } y { $second } sostienen { $vehicle } con madera distinta: { $one } y { $other }. Con el mismo asiento, el más rígido toma { $times } veces la carga. Arme los dos de la misma madera, o revise sus cargas.
+crib-mixed-timber--timber = { $size } { $species }
+crib-mixed-timber--timber-wet = { $size } { $species } húmedo
+crib-mixed-timber--other-here = El otro crib está aquí.
+crib-overhang--title = Puntas de madero demasiado cortas o largas más allá de los contactos
+crib-overhang--protects = Las puntas cortas se rajan y dejan que los maderos se salgan bajo carga. Las largas estrechan la base y bajan el límite de altura.
+crib-overhang--too-short = Crib { $crib }: los maderos sobresalen { $overhang } de los contactos. El mínimo es { $least }. Las puntas más cortas se rajan y dejan que los maderos se salgan.
+crib-overhang--too-long = Crib { $crib }: los maderos sobresalen { $overhang } de los contactos. El límite es { $most }. Un saliente mayor estrecha la base, que ahora mide { $width }.
+crib-overhang--set-here = El límite se fija aquí: { $limit }.
+crib-overhang--fix-overhang = Usar un saliente de { $overhang }
+crib-reach--title = Crib que no llega, o no cabe, bajo lo que captura
+crib-reach--protects = Un crib que no alcanza la carga no lleva nada hasta que la carga le cae encima.
+crib-reach--short = El crib { $crib } no llega a { $part } de { $vehicle }. El espacio es de { $gap } ({ $sum }). { $wedges } { $advice }
+crib-reach--wedges-close = Sus cuñas cierran { $closes }.
+crib-reach--wedges-close-nothing = Sus cuñas no cierran nada.
+crib-reach--tall = El crib { $crib } es { $over } demasiado alto para { $part } de { $vehicle } ({ $sum }). { $advice }
+crib-reach--loose = Crib { $crib }: las cuñas no entran. Necesitan un espacio de al menos { $closes }. El espacio es de { $gap } ({ $sum }). { $advice }
+crib-reach--step-none = La calza escalonada { $chock } es demasiado alta para { $part } de { $vehicle } en todos sus escalones. Use una más baja.
+crib-reach--step-gap = Calza escalonada { $chock }: el espacio entre su escalón y { $part } de { $vehicle } es de { $gap } ({ $sum }). Métala hasta otro escalón o llene el espacio con una cuña.
+crib-reach--step-beside = La calza escalonada { $chock } está a { $off } de { $part } de { $vehicle }. Métala debajo.
+crib-reach--use-courses =
+    Use { $courses ->
+        [one] 1 hilada
+       *[other] { $courses } hiladas
+    }. Así queda un espacio de { $gap } para las cuñas.
+crib-reach--use-shims = Use { $shims } de calzas finas bajo la carga.
+crib-reach--measure-first = Mida el espacio y después elija hiladas y calzas finas que ajusten.
+crib-reach--fix-courses =
+    { $courses ->
+        [one] Usar 1 hilada
+       *[other] Usar { $courses } hiladas
+    }
+crib-reach--fix-shims = Usar { $shims } de calzas finas
+crib-wedge--title = Contacto sin cuñas, o cuñas abiertas demasiado
+crib-wedge--protects = Un contacto que no está apretado no lleva nada hasta que la carga se ha movido.
+crib-wedge--few =
+    El crib { $crib } tiene { $pairs ->
+        [one] 1 par
+       *[other] { $pairs } pares
+    } de cuñas para { $loaded } contactos cargados. Un contacto sin cuñas puede no quedar apretado. Use { $loaded } pares.
+crib-wedge--none =
+    El crib { $crib } no tiene cuñas. Use { $loaded ->
+        [one] 1 par de cuñas para apretar su contacto cargado.
+       *[other] { $loaded } pares de cuñas para apretar sus { $loaded } contactos cargados.
+    }
+crib-wedge--travel = Crib { $crib }: cada par de cuñas debe cerrar { $travel }. El límite es { $most }. Más allá, las cuñas se apoyan en la punta. Use calzas finas u otra hilada.
+crib-wedge--fix-pairs =
+    { $pairs ->
+        [one] Usar 1 par de cuñas
+       *[other] Usar { $pairs } pares de cuñas
+    }
+egress-blocked--title = Salida bloqueada, estrecha o ausente
+egress-blocked--protects = Un rescatista de rodillas junto al vehículo debe poder salir enseguida, sin mirar dónde pisa.
+egress-blocked--blocked = La salida { $way } está bloqueada por { $what }. Muévalo, o prevea otra salida.
+egress-blocked--across = Salida { $way }: { $what } la cruza cerca del suelo y puede hacer tropezar. Sáquelo de la salida.
+egress-blocked--narrow = La salida { $way } mide { $width } de ancho. El mínimo es { $least }.
+egress-blocked--none = Salida no indicada. Diga dónde se arrodilla el rescatista y por dónde sale.
+egress-blocked--in-the-way = Esto estorba.
+expectation-unmet--title = Plan que no cumple lo que espera
+expectation-unmet--protects = Un plan que era correcto cuando se escribió puede ya no serlo.
+expectation-unmet--unmet = El plan espera { $text }. No se cumple: { $why }.
+expectation-unmet--partial = El plan no se leyó completo, así que lo que espera no se comprobó. Esta comprobación no se da por buena.
+geometry-impossible--title = Medidas o posiciones imposibles
+geometry-impossible--protects = Un número equivocado en el plan hace falsas todas las cifras que vienen después.
+geometry-impossible--no-size = { $vehicle } no tiene largo, ancho o alto. Indique su tamaño.
+geometry-impossible--part-outside = { $part } de { $vehicle } va de { $from } a { $to }. El vehículo mide { $length } de largo.
+geometry-impossible--axle-outside = En { $vehicle }, { $axle } está en { $at }. El vehículo mide { $length } de largo.
+geometry-impossible--cargo-outside = En { $vehicle }, { $cargo } va de { $from } a { $to }. El vehículo mide { $length } de largo.
+geometry-impossible--height-backwards = { $part } de { $vehicle } está más alto que el vehículo. Corrija una de las alturas.
+geometry-impossible--rests-beside = { $upper } descansa sobre { $lower } en { $at }, pero { $lower } no está ahí. Su punto más cercano queda a { $off }.
+geometry-impossible--rests-not-part = { $upper } descansa en su { $part }, pero { $part } queda a { $off } de ese lugar.
+geometry-impossible--rests-gap = { $upper } descansa sobre { $lower }, pero hay un espacio de { $gap } entre { $part } ({ $high }) y { $under } ({ $low }). Una de las alturas está mal.
+geometry-impossible--no-weight = { $vehicle } no tiene peso. Sus ejes no llevan nada, y su peso no se indica.
+grade-slide--title = Resbala cuesta abajo
+grade-slide--protects = En una pendiente el peso tira cuesta abajo. Las calzas en muy pocas ruedas resbalan con el vehículo.
+grade-slide--slides = En una pendiente de { $grade }, { $vehicle } tira { $demand } cuesta abajo ({ $sum }). Sus ruedas calzadas aguantan { $capacity } ({ $hold }). Calce más ejes, o tienda un cable cuesta arriba.
+grade-slide--grade-here = La pendiente se fija aquí: { $grade }.
+grade-slide--grade-unsaid = Pendiente no indicada. No se comprobó si algo resbala, y todo lo demás se calculó como si el terreno fuera llano. Mida la pendiente y escríbala: \`grade 0 %\` o \`grade 2 % toward rear\`. Esta comprobación no se da por buena.
+grade-slide--direction-unsaid = No se indica hacia dónde baja la pendiente de { $grade }. Todo se calculó como si bajara hacia atrás. Las otras direcciones no se comprobaron. Escríbalo: \`grade { $grade } toward rear\`. Esta comprobación no se da por buena.
 push-margin--too-little = Empuje lateral { $toward } a { $height }: { $vehicle } y sus apoyos aguantan { $share } de su peso ({ $sum }). La norma exige { $limit }. { $first }
 push-margin--first = Falla primero: { $how }.
 push-margin--unknown = Empuje lateral sin calcular: { $why }. Esta comprobación no se da por buena.
