@@ -34,7 +34,7 @@ plan "Accepted long ago" {
     lock  pinned
   }
   strap T1 : RatchetStrap2in { from S1 foot to trailer rail 14 ft, passenger side }
-  accept strut-one-sided on trailer because "wall on the other side" by "Captain Vale" until 2020-01-31 // acceptance-expired
+  accept strut-one-sided on trailer because "wall on the other side" by "training captain" until 2020-01-31 // acceptance-expired
 }
 \`\`\`
 
@@ -55,7 +55,7 @@ plan "Accepted for now" {
     lock  pinned
   }
   strap T1 : RatchetStrap2in { from S1 foot to trailer rail 14 ft, passenger side }
-  accept strut-one-sided on trailer because "wall on the other side" by "Captain Vale" until 2099-01-31
+  accept strut-one-sided on trailer because "wall on the other side" by "training captain" until 2099-01-31
 }
 \`\`\`
 `,
@@ -150,7 +150,7 @@ A department's policy may set other limits for a single axle, a tandem and the w
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "A nought too many" {
+plan "One zero too many" {
   vehicle truck : StraightTruck {
     cargo "pallets" 90,000 lb from 9 ft to 29 ft // axle-overweight
   }
@@ -261,7 +261,7 @@ None. The plan must name the responding units, and each unit's cache must list i
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Who comes?" { // cache-unknown
+plan "Units not stated" { // cache-unknown
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -288,7 +288,7 @@ cache Pine2 "Pine 2" {
   8 wedge pairs
 }
 
-plan "Pine 2 comes" {
+plan "Pine 2 responds" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -711,7 +711,7 @@ A department's policy may set other ratios, with its own source.
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Too high on two contacts" {
+plan "Too tall on two contacts" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -1006,7 +1006,7 @@ plan "Ends too short" {
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Ends as they should be" {
+plan "Ends long enough" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -1176,7 +1176,7 @@ The egress is a path of the stated width. It must be clear of everything that is
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Past the crib" {
+plan "Through the crib" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -1365,7 +1365,7 @@ plan "Chocked on the wrong side" {
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Chocked both ways" {
+plan "Chocked in both directions" {
   ground {
     surface asphalt
     grade   4 % toward rear
