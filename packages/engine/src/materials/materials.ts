@@ -1,4 +1,5 @@
 import { message, name, type Phrase, quantity, term } from '@cribwright/messages';
+import { inch } from '@cribwright/units';
 import type { MaterialsResult } from '../analysis/analysis.js';
 import { computed, given, measured } from '../figure/compute.js';
 import { count } from '../figure/units-of.js';
@@ -8,8 +9,6 @@ import { inUse, type Need } from './needs.js';
 import { pieceName } from './piece-name.js';
 
 type Row = MaterialsResult['rows'][number];
-
-const inch = 0.0254;
 
 /** Pieces that stand for each other: the same kind and name; timber and pads of the same length to half an inch. */
 const sameThing = (need: Need, stock: StockItem): boolean => {

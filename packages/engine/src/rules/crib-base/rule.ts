@@ -1,10 +1,11 @@
 import { message, name, quantity, shown, term } from '@cribwright/messages';
+import { psi } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 /** Paving spreads load by itself: asphalt and concrete bear more than this. 25 psi in Pa, common practice, no source. */
-const paved = 25 * 6894.757;
+const paved = 25 * psi;
 
 function badBase(c: CribWorking, w: Workings): RuleFinding | undefined {
   const { crib } = c;

@@ -1,7 +1,6 @@
 import { count, message, name, shown, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { contactWidths } from '../../crib/layout.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 function badLayout(c: CribWorking): RuleFinding | undefined {
@@ -46,8 +45,7 @@ function badLayout(c: CribWorking): RuleFinding | undefined {
         },
       ],
     };
-  const widths = contactWidths(crib);
-  const room = Math.min(widths.lengthwise, widths.crosswise);
+  const room = c.placed.width;
   if (!(room > crib.timber.width))
     return {
       subject,
