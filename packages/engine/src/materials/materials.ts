@@ -6,6 +6,7 @@ import { count } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { Plan, StockItem } from '../model/plan.js';
 import { inUse, type Need } from './needs.js';
+import { pieceName } from './piece-name.js';
 
 type Row = MaterialsResult['rows'][number];
 
@@ -36,7 +37,7 @@ const carriedBy = (unit: Plan['units'][number], need: Need): number => {
 
 const title = (need: Need): Phrase =>
   need.length === undefined || need.kind === 'pad'
-    ? name(need.item)
+    ? pieceName(need)
     : message('figure.item-long', {
         item: name(need.item),
         length: { ...quantity('length', need.length, 'nearest'), stated: true },

@@ -1,17 +1,17 @@
 // Written by build/embed.mjs. Do not edit.
 /** Every rule's page: rule id to Markdown. */
 export const rulePages: Readonly<Record<string, string>> = {
-  'acceptance-expired': `# acceptance-expired: acceptance that has run out
+  'acceptance-expired': `# acceptance-expired: acceptance expired
 
 ## What it protects against
 
-What was accepted for a time is not accepted for ever.
+An acceptance with an end date is not valid after that date.
 
-## The sum
+## Calculation
 
-today ≤ the date in the line
+    today ≤ date in the line
 
-Without a date of today nobody knows whether an acceptance stands: it does not count then, and the check says that it could not run.
+If today's date is not known, the acceptance does not count. The check then reports that it could not run.
 
 ## Sources
 
@@ -34,7 +34,7 @@ plan "Accepted long ago" {
     lock  pinned
   }
   strap T1 : RatchetStrap2in { from S1 foot to trailer rail 14 ft, passenger side }
-  accept strut-one-sided on trailer because "wall on the other side" by "Captain Vale" until 2020-01-31 // acceptance-expired
+  accept strut-one-sided on trailer because "wall on the other side" by "training captain" until 2020-01-31 // acceptance-expired
 }
 \`\`\`
 
@@ -55,7 +55,7 @@ plan "Accepted for now" {
     lock  pinned
   }
   strap T1 : RatchetStrap2in { from S1 foot to trailer rail 14 ft, passenger side }
-  accept strut-one-sided on trailer because "wall on the other side" by "Captain Vale" until 2099-01-31
+  accept strut-one-sided on trailer because "wall on the other side" by "training captain" until 2099-01-31
 }
 \`\`\`
 `,
@@ -63,17 +63,17 @@ plan "Accepted for now" {
 
 ## What it protects against
 
-A sleeper cab sits on rubber mounts in front and on air springs behind. It sways while tools work, and drops when a line is cut or the air leaks out.
+A sleeper cab sits on rubber mounts in front and on air springs in the rear. It sways while tools work, and drops when an air line is cut or the air leaks out.
 
-## The sum
+## Calculation
 
-The cab is a body of its own. At least one crib or strut of the finished set-up must reach it and hold it. A crib that stands short of the cab does not count.
+The cab is analyzed as a separate body. At least one crib or strut of the finished plan must reach the cab and support it. A crib that stops short of the cab does not count.
 
-Crib between cab and frame, on both sides, or set side struts under the cab. Those struts carry the cab only, not the tractor.
+Build cribs between the cab and the frame, on both sides, or set side struts under the cab. Those struts carry the cab only, not the tractor.
 
 ## Sources
 
-- That a cab on air is unsteady, and how it is held: common practice, no source.
+- Movement of a cab on air springs, and how to support it: common practice, no source.
 
 ## Unsafe
 
@@ -117,17 +117,17 @@ plan "Cab on timber" {
 }
 \`\`\`
 `,
-  'axle-overweight': `# axle-overweight: axles heavier than the law allows
+  'axle-overweight': `# axle-overweight: axle load over the legal limit
 
 ## What it protects against
 
-A weight or a place that was typed wrong makes every other figure wrong. A truck that would break the law on the road is more often a slip of the pen than a heavy truck. If the weights are right, the truck is overweight, and you want to know that too.
+A wrong weight or position in the plan makes every other figure wrong. An axle load over the legal limit is more often a typing error than an overweight truck. If the weights are right, the truck is overweight, and you need to know that too.
 
-It is not a check of safety. It is one of what was written.
+This rule checks the data in the plan, not the stabilization.
 
-## The sum
+## Calculation
 
-Cargo bears on two groups of axles by the lever rule, or on a kingpin and one group. Then every run of neighboring axles is held against its limit, the ones inside as well:
+The lever rule divides the cargo between two groups of axles, or between a kingpin and one group. Every group of consecutive axles is then compared with its limit, including groups inside larger groups:
 
     one axle, or axles within 40 in       20,000 lb
     axles within 96 in                    34,000 lb
@@ -150,7 +150,7 @@ A department's policy may set other limits for a single axle, a tandem and the w
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "A nought too many" {
+plan "One zero too many" {
   vehicle truck : StraightTruck {
     cargo "pallets" 90,000 lb from 9 ft to 29 ft // axle-overweight
   }
@@ -169,18 +169,18 @@ plan "A full truck" {
 }
 \`\`\`
 `,
-  'cache-short': `# cache-short: more needed than the units carry
+  'cache-short': `# cache-short: more needed than units carry
 
 ## What it protects against
 
-A crib that is four timbers short is built lower, or out of what lies about.
+A crib that is short four timbers is built lower, or with whatever is at hand.
 
-## The sum
+## Calculation
 
-timbers = sum over the courses 11 courses of 2 = 22
-short = needed at the busiest − carried
+    timbers = courses × timbers in a course      11 × 2 = 22
+    short   = needed at peak − carried
 
-A support that a step takes out again gives its pieces back.
+The peak is the moment in the plan when the most pieces are in use. When a step removes a support, its pieces can be used again.
 
 ## Sources
 
@@ -242,15 +242,15 @@ plan "Enough" {
 }
 \`\`\`
 `,
-  'cache-unknown': `# cache-unknown: cache that nobody knows
+  'cache-unknown': `# cache-unknown: cache not known
 
 ## What it protects against
 
-A plan that nobody can supply is found out on scene.
+A plan that no unit can supply fails on scene.
 
-## The sum
+## Calculation
 
-There is no sum. A plan names the units that respond, and each of their caches lists something.
+None. The plan must name the responding units, and each unit's cache must list its equipment.
 
 ## Sources
 
@@ -261,7 +261,7 @@ There is no sum. A plan names the units that respond, and each of their caches l
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Who comes?" { // cache-unknown
+plan "Units not stated" { // cache-unknown
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -288,7 +288,7 @@ cache Pine2 "Pine 2" {
   8 wedge pairs
 }
 
-plan "Pine 2 comes" {
+plan "Pine 2 responds" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -309,11 +309,11 @@ plan "Pine 2 comes" {
 
 ## What it protects against
 
-Timber that is counted twice is there once.
+A timber that is counted twice is there only once.
 
-## The sum
+## Calculation
 
-There is no sum. A thing stands once in a cache, and is put in by one step.
+None. A cache lists each item once, and only one step builds each support.
 
 ## Sources
 
@@ -369,15 +369,16 @@ plan "Built once" {
 }
 \`\`\`
 `,
-  'crew-short': `# crew-short: more people at work than come
+  'crew-short': `# crew-short: not enough personnel
 
 ## What it protects against
 
-A plan for more hands than there are is built in haste, or half.
+A plan that needs more personnel than are on scene is built in a hurry, or only in part.
 
-## The sum
+## Calculation
 
-people = sum of the crews of the steps under way at one time people ≤ those who come
+    peak   = people on the steps that run at the same time, added
+    peak ≤ staffing
 
 ## Sources
 
@@ -439,10 +440,10 @@ plan "Three for four" {
 
 A load that does not go straight down bends the timbers and pushes the crib over.
 
-## The sum
+## Calculation
 
-contact off the part beneath it ≤ contact alignment (1 in)
-slope of the captured part ≤ steepest capture (10 deg)
+    distance from a contact to the part below it ≤ contact alignment (1 in)
+    slope of the captured part                   ≤ steepest capture (10 deg)
 
 ## Sources
 
@@ -489,15 +490,15 @@ plan "On the ground" {
 }
 \`\`\`
 `,
-  'crib-base': `# crib-base: base that sinks or hangs over
+  'crib-base': `# crib-base: base that sinks or overhangs its pad
 
 ## What it protects against
 
 On soft ground two base timbers sink unevenly and tip the crib.
 
-## The sum
+## Calculation
 
-There is no sum of its own: on ground that is not paved a crib stands on a solid base or on a pad that is at least as long as its timbers.
+None. On ground that is not paved, a crib needs a solid base, or a pad at least as long as its timbers.
 
 ## Sources
 
@@ -557,11 +558,11 @@ plan "Solid base on sand" {
 
 ## What it protects against
 
-What cannot be built as planned is built otherwise, and nobody has checked that.
+A support that cannot be built as planned is built another way, and that way is not checked.
 
-## The sum
+## Calculation
 
-Seen from above, and between their heights, two cribs, a crib and a body, a crib and a wheel, or a strut and a crib must not run into each other. A crib takes the full length of its timbers both ways.
+These pairs must not overlap, seen from above and over their heights: two cribs, a crib and a vehicle body, a crib and a wheel, a strut and a crib. A crib takes up the full length of its timbers in both directions.
 
 ## Sources
 
@@ -631,15 +632,15 @@ plan "Well apart" {
 
 ## What it protects against
 
-A crib loaded off its middle leans to that side, and only the loaded contacts carry.
+A crib loaded off center leans to that side, and only the loaded contacts carry.
 
-## The sum
+## Calculation
 
-middle of the loaded contacts off the middle of the crib ≤ width ÷ 6
+    distance from the center of the crib to the center of the loaded contacts ≤ width ÷ 6
 
 ## Sources
 
-- Within a sixth of the width off the middle a base stays closed: from memory, the middle-third rule.
+- Middle-third rule (no side of the base lifts while the load is within width ÷ 6 of the center): from memory.
 
 ## Unsafe
 
@@ -683,20 +684,20 @@ plan "Rail and joists" {
 }
 \`\`\`
 `,
-  'crib-height': `# crib-height: crib too high for its width
+  'crib-height': `# crib-height: crib too tall for its width
 
 ## What it protects against
 
-A crib that is tall and narrow sways under load and goes over without warning. It sways sooner when the load rests on one side of it only.
+A crib that is tall and narrow sways under load and tips over without warning. It sways sooner when only one side is loaded.
 
-## The sum
+## Calculation
 
-The width counts from outside to outside of the contacts, not over the full timber:
+The width is measured from outside to outside of the contacts, not over the full timber:
 
     width = timber length − 2 × overhang            24 in − 2 × 4 in = 16 in
     limit = ratio × width
 
-The ratio is the policy's: 3 with all contacts loaded, 1.5 with some, 1 with one. The height is courses × dressed depth. Wedges and shims are not counted.
+The policy sets the ratio: 3 with all contacts loaded, 1.5 with some, 1 with one. The height is courses × dressed depth. Wedges and shims do not count.
 
 ## Sources
 
@@ -710,7 +711,7 @@ A department's policy may set other ratios, with its own source.
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Too high on two contacts" {
+plan "Too tall on two contacts" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -751,17 +752,17 @@ plan "All four contacts captured" {
 }
 \`\`\`
 `,
-  'crib-layout': `# crib-layout: courses that cannot be laid so
+  'crib-layout': `# crib-layout: courses that cannot be built
 
 ## What it protects against
 
-A crib with a single timber in a course rolls over. One with more timbers than fit cannot be built as drawn.
+A crib with one timber in a course rolls over. A crib with more timbers than fit cannot be built as drawn.
 
-## The sum
+## Calculation
 
-timbers × dressed width ≤ width outside to outside of the contacts 4 × 3.5 in ≤ 16 in
+    timbers × dressed width ≤ width outside to outside of the contacts      4 × 3.5 in ≤ 16 in
 
-At least 2 timbers in every course.
+The minimum is 2 timbers in every course.
 
 ## Sources
 
@@ -817,15 +818,25 @@ plan "Two by two" {
 
 ## What it protects against
 
-Timber loaded beyond what it bears across the grain crushes. The load leans over, and goes.
+Timber loaded beyond its capacity perpendicular to grain crushes. The load leans and falls.
 
-## The sum
+## Calculation
 
-contact = stress across the grain × crossing, rounded down 500 psi × 3.5 in × 3.5 in → 6,000 lb
-crib = loaded contacts × contact 4 × 6,000 lb = 24,000 lb
-use = load ÷ capacity
+    contact     = stress perpendicular to grain × crossing, rounded down      500 psi × 3.5 in × 3.5 in → 6,000 lb
+    crib        = loaded contacts × contact                                   4 × 6,000 lb = 24,000 lb
+    utilization = load ÷ capacity
 
-The load is the worst one over every stage of the building, every support that was there before the crew giving way, and the whole range of weight and place. The finding names that case. The worst may lie between the ends of a range: where other contacts come to push on the way, places between are tried too, and what lies between two of them may be a little higher. On a grade, and in a vehicle that pitches, the weight comes down height × grade off its center of gravity, toward what is low; a height that nobody said may be anything from the ground to the roof. What \`load\` lines set on or lift off counts once all stands. The stress is the flat rule, the species' own value, or the lesser of both, as the policy says.
+The load is the worst case over:
+
+- every step of the plan
+- the loss of each support that was there before the crew
+- the full range of weights and positions
+
+The finding names the worst case. The worst case can lie inside a range, where other contacts begin to carry. The rule also checks positions inside the range. The load between two checked positions can be slightly higher.
+
+On a grade, and in a vehicle that is pitched, the line of the weight moves height × grade toward the low side of the center of gravity. A height that is not stated may be anything from the ground to the roof.
+
+The loads of \`load\` lines count once everything is in place. The policy selects the stress: the flat rule, the value of the species, or the lesser of the two.
 
 ## Sources
 
@@ -878,11 +889,11 @@ plan "A light trailer on the same crib" {
 
 ## What it protects against
 
-The stiffer crib takes the load that the softer one was to share.
+The stiffer crib takes load that the softer crib should share.
 
-## The sum
+## Calculation
 
-stiffness = modulus across the grain × crossing ÷ height
+    stiffness = modulus perpendicular to grain × crossing ÷ height
 
 ## Sources
 
@@ -952,17 +963,17 @@ plan "Fir and fir" {
 
 ## What it protects against
 
-Short ends split off and let the timber walk out. Long ones narrow the base that the height counts on.
+Short ends split off and let the timbers walk out. Long ends narrow the base and lower the height limit.
 
-## The sum
+## Calculation
 
-least overhang ≤ overhang ≤ most overhang
+    least overhang ≤ overhang ≤ most overhang
 
-Both are the policy's: at least 4 in, at most 6 in.
+The policy sets both: at least 4 in, at most 6 in.
 
 ## Sources
 
-- 4 in on a 4×4: common practice, no source. Rescue Systems 1 (California State Fire Training), chapter 30, has about the timber's own dimension.
+- 4 in on a 4×4: common practice, no source. Rescue Systems 1 (California State Fire Training), chapter 30, asks for about the size of the timber.
 - 6 in: common practice, no source.
 
 ## Unsafe
@@ -995,7 +1006,7 @@ plan "Ends too short" {
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Ends as they should be" {
+plan "Ends long enough" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -1015,13 +1026,13 @@ plan "Ends as they should be" {
 
 ## What it protects against
 
-A crib that stops short of the load carries nothing until the load drops onto it. One that is too tall cannot be built.
+A crib that stops short of the load carries nothing until the load drops onto it. A crib that is too tall cannot be built.
 
-## The sum
+## Calculation
 
-gap = underside of the part − what the crib stands on − courses × dressed depth − shims
+    gap = underside of the part − top of what the crib stands on − courses × dressed depth − shims
 
-The wedges must close it: not more than they can, and not less than they need to go in. Where the part's height is a range, both ends must hold.
+The gap must be no more than the wedges can close, and no less than the wedges need to fit. If the height of the part is a range, both ends of the range must pass.
 
 ## Sources
 
@@ -1073,25 +1084,25 @@ plan "Wedged up to the rail" {
 }
 \`\`\`
 `,
-  'crib-wedge': `# crib-wedge: contact without wedges, or wedges stretched too far
+  'crib-wedge': `# crib-wedge: contact without wedges, or wedges opened too far
 
 ## What it protects against
 
-A contact that is not tight carries nothing until the load has moved.
+A contact that is not snug carries nothing until the load has moved.
 
-## The sum
+## Calculation
 
-pairs of wedges ≥ contacts loaded
-what they close ≤ wedge travel (2 in)
+    pairs of wedges          ≥ loaded contacts
+    gap that each pair closes ≤ wedge travel (2 in)
 
 ## Driven wedges
 
-A crib whose wedges state a preload shows two more figures.
+If the wedges of a crib have a stated preload, the crib shows two more figures.
 
-steepest wedge that stays by itself = arctan(friction between the wedges) + arctan(the least friction on their outer faces)
-push on each end of a pair, at the least = preload ÷ pairs × (friction between the wedges + the least friction on their outer faces)
+    steepest wedge that stays by itself       = arctan(friction between the wedges) + arctan(least friction on their outer faces)
+    least push on each end of a pair of wedges = preload ÷ pairs × (friction between the wedges + least friction on their outer faces)
 
-With grip of 0.45 between timbers and 0.3 against metal the first is 40 degrees. A wedge cut 4 in high over 18 in rises 12 degrees, and stays. Ice, grease, or traffic that shakes it takes that away: nail or block driven wedges. How steep yours are cut is not in a plan, so nothing compares it.
+With a friction of 0.45 between timbers and 0.3 against metal, the first is 40 degrees. A wedge cut 4 in high over 18 in rises 12 degrees, and stays. Ice, grease or vibration from traffic can make a driven wedge slip. Nail or block driven wedges. A plan does not state how steep the wedges are cut, so no check compares it.
 
 ## Sources
 
@@ -1144,15 +1155,15 @@ plan "A pair for each" {
 }
 \`\`\`
 `,
-  'egress-blocked': `# egress-blocked: way out blocked, narrow or missing
+  'egress-blocked': `# egress-blocked: egress blocked, narrow or missing
 
 ## What it protects against
 
-Whoever kneels there must be able to leave at once, without looking where to step.
+A rescuer who kneels at the vehicle must be able to leave at once, without looking where to step.
 
-## The sum
+## Calculation
 
-The way out is a band of its width. Nothing higher than 6 in and lower than 6 ft may stand in it, and no strap may cross it.
+The egress is a path of the stated width. It must be clear of everything that is higher than 6 in and lower than 6 ft, and no strap may cross it.
 
     width ≥ egress width (3 ft)
 
@@ -1165,7 +1176,7 @@ The way out is a band of its width. Nothing higher than 6 in and lower than 6 ft
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Past the crib" {
+plan "Through the crib" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -1210,19 +1221,19 @@ plan "Beside the crib" {
 }
 \`\`\`
 `,
-  'expectation-unmet': `# expectation-unmet: plan that does not come to what it expects
+  'expectation-unmet': `# expectation-unmet: plan does not meet its expectations
 
 ## What it protects against
 
-A plan that was right when it was written, and no longer is.
+A plan that was right when it was written may no longer be right.
 
-## The sum
+## Calculation
 
-What the plan expects is held against what came out:
+The rule compares each expectation with the results:
 
     expect safe                                no danger, and no check that could not run
-    expect crib-height on A                    that rule speaks of A
-    expect height on A 38.5 in                 that figure, within the share given after \`within\`
+    expect crib-height on A                    that rule reports a finding on A
+    expect height on A 38.5 in                 that figure is 38.5 in, within the percentage after \`within\`
 
 ## Sources
 
@@ -1272,15 +1283,15 @@ plan "As tall as expected" {
 }
 \`\`\`
 `,
-  'geometry-impossible': `# geometry-impossible: sizes and places that cannot be
+  'geometry-impossible': `# geometry-impossible: impossible sizes or positions
 
 ## What it protects against
 
-A number typed wrong makes every figure after it wrong.
+A wrong number in the plan makes every later figure wrong.
 
-## The sum
+## Calculation
 
-There is no sum. Parts, axles and cargo lie within their vehicle. A vehicle that rests on another touches it where it is said to.
+None. Parts, axles and cargo must be inside their vehicle. A vehicle that rests on another must touch it at the stated place.
 
 ## Sources
 
@@ -1314,23 +1325,23 @@ plan "Within the trailer" {
 
 ## What it protects against
 
-On a grade the weight pulls downhill. Chocks on too few wheels slide with it.
+On a grade the weight pulls downhill. Chocks on too few wheels slide with the vehicle.
 
-## The sum
+## Calculation
 
     pull downhill = weight × sin(grade)             40,000 lb × sin(atan 3 %) = 1,199 lb
-    what holds    = friction × load on the wheels that cannot roll downhill
+    hold          = friction × load on the wheels that cannot roll downhill
 
-The weight is taken at its heavy end. The load on the chocked wheels is the least that the ranges allow, as the set-up stands. Snug cribs carry nothing yet and are not counted. Brakes are not counted. A chock without an axle holds the last one.
+The weight is the heavy end of its range. The load on the chocked wheels is the lowest that the ranges allow, in the finished plan. Cribs that are only snug carry nothing yet and do not count. Brakes do not count. A chock with no axle stated holds the last axle.
 
-Where no wheel is chocked at all, wheels-unchocked says so.
+If no wheel is chocked, the rule wheels-unchocked reports it.
 
-A grade that nobody says is not a level one. The rule then says that it could not run, and names what was taken instead: level ground, or a fall toward the rear.
+A grade that is not stated is not treated as level. The rule then reports that it could not run, and states what the other checks assume: level ground, or a slope down toward the rear.
 
 ## Sources
 
 - The incline: OpenStax University Physics, volume 1, section 6.2.
-- Friction of tires: the surface's line.
+- Friction of tires: the source given with the surface.
 
 ## Unsafe
 
@@ -1354,7 +1365,7 @@ plan "Chocked on the wrong side" {
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Chocked both ways" {
+plan "Chocked in both directions" {
   ground {
     surface asphalt
     grade   4 % toward rear

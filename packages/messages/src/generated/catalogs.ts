@@ -209,6 +209,11 @@ export interface MessageHoles {
   readonly 'figure.contact': { readonly contact: H['name'] };
   readonly 'figure.contact-figure': { readonly contact: H['name']; readonly label: H['phrase'] };
   readonly 'figure.as-built': NoHoles;
+  readonly 'materials.wedge-pairs': NoHoles;
+  readonly 'materials.wheel-chocks': NoHoles;
+  readonly 'materials.step-chocks': NoHoles;
+  readonly 'materials.pads': NoHoles;
+  readonly 'materials.shims': NoHoles;
   readonly 'limit.crossing-stress': NoHoles;
   readonly 'limit.crossing-basis': NoHoles;
   readonly 'limit.crossing-rounding': NoHoles;
@@ -238,6 +243,68 @@ export interface MessageHoles {
   readonly 'limit.post-slenderness': NoHoles;
   readonly 'limit.stiffness-spread': NoHoles;
   readonly 'limit.ground-under-cribs': NoHoles;
+  readonly 'acceptance-expired.title': NoHoles;
+  readonly 'acceptance-expired.protects': NoHoles;
+  readonly 'acceptance-expired.expired': { readonly by: H['name']; readonly rule: H['name']; readonly on: H['phrase']; readonly until: H['name'] };
+  readonly 'acceptance-expired.no-day': { readonly by: H['name']; readonly rule: H['name']; readonly on: H['phrase']; readonly until: H['name'] };
+  readonly 'acceptance-expired.bad-date': { readonly until: H['name'] };
+  readonly 'acceptance-expired.no-finding': { readonly by: H['name']; readonly rule: H['name']; readonly on: H['phrase'] };
+  readonly 'air-spring-free.title': NoHoles;
+  readonly 'air-spring-free.protects': NoHoles;
+  readonly 'air-spring-free.on-air': { readonly vehicle: H['name']; readonly mounts: H['list'] };
+  readonly 'axle-overweight.title': NoHoles;
+  readonly 'axle-overweight.protects': NoHoles;
+  readonly 'axle-overweight.over': { readonly first: H['name']; readonly last: H['name']; readonly load: H['quantity']; readonly limit: H['quantity']; readonly by: H['message'] };
+  readonly 'axle-overweight.one-over': { readonly axle: H['name']; readonly load: H['quantity']; readonly limit: H['quantity']; readonly by: H['message'] };
+  readonly 'axle-overweight.unknown': { readonly vehicle: H['name'] };
+  readonly 'axle-overweight.limit-set-here': { readonly limit: H['quantity'] };
+  readonly 'axle-overweight.by-single': NoHoles;
+  readonly 'axle-overweight.by-tandem': NoHoles;
+  readonly 'axle-overweight.by-bridge-formula': NoHoles;
+  readonly 'axle-overweight.by-two-tandems': NoHoles;
+  readonly 'axle-overweight.by-gross': NoHoles;
+  readonly 'cache-short.title': NoHoles;
+  readonly 'cache-short.protects': NoHoles;
+  readonly 'cache-short.short': { readonly item: H['phrase']; readonly needed: H['quantity']; readonly carried: H['quantity']; readonly short: H['quantity']; readonly advice: H['message'] };
+  readonly 'cache-short.stand-in': { readonly items: H['list'] };
+  readonly 'cache-short.call-more': NoHoles;
+  readonly 'cache-unknown.title': NoHoles;
+  readonly 'cache-unknown.protects': NoHoles;
+  readonly 'cache-unknown.no-unit': NoHoles;
+  readonly 'cache-unknown.empty-unit': { readonly unit: H['name'] };
+  readonly 'count-mismatch.title': NoHoles;
+  readonly 'count-mismatch.protects': NoHoles;
+  readonly 'count-mismatch.listed-twice': { readonly unit: H['name']; readonly item: H['phrase']; readonly first: H['count']; readonly second: H['count'] };
+  readonly 'count-mismatch.built-twice': { readonly support: H['phrase']; readonly first: H['count']; readonly second: H['count'] };
+  readonly 'count-mismatch.first-here': NoHoles;
+  readonly 'crew-short.title': NoHoles;
+  readonly 'crew-short.protects': NoHoles;
+  readonly 'crew-short.short': { readonly needed: H['count']; readonly steps: H['list']; readonly have: H['count'] };
+  readonly 'crew-short.one-step': { readonly step: H['count']; readonly needed: H['count']; readonly have: H['count'] };
+  readonly 'crew-short.unknown': { readonly needed: H['count'] };
+  readonly 'crib-alignment.title': NoHoles;
+  readonly 'crib-alignment.protects': NoHoles;
+  readonly 'crib-alignment.off-line': { readonly crib: H['name']; readonly contact: H['count']; readonly off: H['quantity']; readonly part: H['name']; readonly vehicle: H['name']; readonly most: H['quantity'] };
+  readonly 'crib-alignment.no-part-below': { readonly crib: H['name']; readonly part: H['name']; readonly vehicle: H['name'] };
+  readonly 'crib-alignment.sloped': { readonly crib: H['name']; readonly part: H['name']; readonly vehicle: H['name']; readonly slope: H['quantity']; readonly most: H['quantity'] };
+  readonly 'crib-base.title': NoHoles;
+  readonly 'crib-base.protects': NoHoles;
+  readonly 'crib-base.open-on-soft': { readonly crib: H['name']; readonly surface: H['name']; readonly pressure: H['quantity'] };
+  readonly 'crib-base.short-pad': { readonly crib: H['name']; readonly pad: H['name']; readonly size: H['quantity']; readonly length: H['quantity'] };
+  readonly 'crib-base.no-pad': { readonly crib: H['name'] };
+  readonly 'crib-base.fix-solid': NoHoles;
+  readonly 'crib-clash.title': NoHoles;
+  readonly 'crib-clash.protects': NoHoles;
+  readonly 'crib-clash.two-supports': { readonly first: H['phrase']; readonly second: H['phrase']; readonly depth: H['quantity'] };
+  readonly 'crib-clash.body': { readonly first: H['phrase']; readonly second: H['phrase']; readonly depth: H['quantity'] };
+  readonly 'crib-clash.wheels': { readonly first: H['phrase']; readonly second: H['phrase']; readonly depth: H['quantity'] };
+  readonly 'crib-clash.strut-through': { readonly first: H['phrase']; readonly second: H['phrase'] };
+  readonly 'crib-clash.other-here': NoHoles;
+  readonly 'crib-eccentric.title': NoHoles;
+  readonly 'crib-eccentric.protects': NoHoles;
+  readonly 'crib-eccentric.one-side': { readonly crib: H['name']; readonly off: H['quantity']; readonly loaded: H['count']; readonly contacts: H['list']; readonly kern: H['quantity']; readonly sum: H['calculation'] };
+  readonly 'crib-height.title': NoHoles;
+  readonly 'crib-height.protects': NoHoles;
   readonly 'crib-height.too-high': { readonly crib: H['name']; readonly height: H['quantity']; readonly loaded: H['message']; readonly limit: H['quantity']; readonly sum: H['calculation']; readonly advice: H['message'] };
   readonly 'crib-height.all-loaded': { readonly contacts: H['count'] };
   readonly 'crib-height.some-loaded': { readonly loaded: H['count']; readonly contacts: H['count'] };
@@ -249,6 +316,16 @@ export interface MessageHoles {
   readonly 'crib-height.captured-here': { readonly loaded: H['message'] };
   readonly 'crib-height.fix-courses': { readonly courses: H['count'] };
   readonly 'crib-height.fix-capture': { readonly contacts: H['count']; readonly parts: H['name'] };
+  readonly 'crib-layout.title': NoHoles;
+  readonly 'crib-layout.protects': NoHoles;
+  readonly 'crib-layout.one-timber': { readonly crib: H['name']; readonly timbers: H['count'] };
+  readonly 'crib-layout.no-room': { readonly crib: H['name']; readonly timbers: H['count']; readonly width: H['quantity']; readonly room: H['quantity']; readonly most: H['count'] };
+  readonly 'crib-layout.no-width': { readonly crib: H['name']; readonly length: H['quantity']; readonly overhang: H['quantity'] };
+  readonly 'crib-layout.no-courses': { readonly crib: H['name']; readonly courses: H['count'] };
+  readonly 'crib-layout.part-course': { readonly crib: H['name']; readonly courses: H['count']; readonly whole: H['count'] };
+  readonly 'crib-layout.fix-layout': { readonly layout: H['name'] };
+  readonly 'crib-load.title': NoHoles;
+  readonly 'crib-load.protects': NoHoles;
   readonly 'crib-load.over-contact': { readonly crib: H['name']; readonly contact: H['count']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly capacity: H['quantity']; readonly sum: H['calculation'] };
   readonly 'crib-load.over-whole': { readonly crib: H['name']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly contacts: H['count']; readonly capacity: H['quantity']; readonly sum: H['calculation'] };
   readonly 'crib-load.over-limit': { readonly crib: H['name']; readonly contact: H['count']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly use: H['quantity']; readonly capacity: H['quantity']; readonly limit: H['quantity'] };
@@ -258,6 +335,67 @@ export interface MessageHoles {
   readonly 'crib-load.step-unknown': { readonly chock: H['name']; readonly why: H['message'] };
   readonly 'crib-load.weigh-it': NoHoles;
   readonly 'crib-load.fix-build': { readonly layout: H['name']; readonly timber: H['name']; readonly courses: H['count']; readonly use: H['quantity'] };
+  readonly 'crib-mixed-timber.title': NoHoles;
+  readonly 'crib-mixed-timber.protects': NoHoles;
+  readonly 'crib-mixed-timber.mixed': { readonly first: H['name']; readonly second: H['name']; readonly vehicle: H['name']; readonly one: H['message']; readonly other: H['message']; readonly times: H['quantity'] };
+  readonly 'crib-mixed-timber.timber': { readonly size: H['name']; readonly species: H['name'] };
+  readonly 'crib-mixed-timber.timber-wet': { readonly size: H['name']; readonly species: H['name'] };
+  readonly 'crib-mixed-timber.other-here': NoHoles;
+  readonly 'crib-overhang.title': NoHoles;
+  readonly 'crib-overhang.protects': NoHoles;
+  readonly 'crib-overhang.too-short': { readonly crib: H['name']; readonly overhang: H['quantity']; readonly least: H['quantity'] };
+  readonly 'crib-overhang.too-long': { readonly crib: H['name']; readonly overhang: H['quantity']; readonly most: H['quantity']; readonly width: H['quantity'] };
+  readonly 'crib-overhang.set-here': { readonly limit: H['quantity'] };
+  readonly 'crib-overhang.fix-overhang': { readonly overhang: H['name'] };
+  readonly 'crib-reach.title': NoHoles;
+  readonly 'crib-reach.protects': NoHoles;
+  readonly 'crib-reach.short': { readonly crib: H['name']; readonly vehicle: H['name']; readonly part: H['name']; readonly gap: H['quantity']; readonly sum: H['calculation']; readonly wedges: H['message']; readonly advice: H['message'] };
+  readonly 'crib-reach.wedges-close': { readonly closes: H['quantity'] };
+  readonly 'crib-reach.wedges-close-nothing': NoHoles;
+  readonly 'crib-reach.tall': { readonly crib: H['name']; readonly vehicle: H['name']; readonly part: H['name']; readonly over: H['quantity']; readonly sum: H['calculation']; readonly advice: H['message'] };
+  readonly 'crib-reach.loose': { readonly crib: H['name']; readonly closes: H['quantity']; readonly gap: H['quantity']; readonly sum: H['calculation']; readonly advice: H['message'] };
+  readonly 'crib-reach.step-none': { readonly chock: H['name']; readonly vehicle: H['name']; readonly part: H['name'] };
+  readonly 'crib-reach.step-gap': { readonly chock: H['name']; readonly vehicle: H['name']; readonly part: H['name']; readonly gap: H['quantity']; readonly sum: H['calculation'] };
+  readonly 'crib-reach.step-beside': { readonly chock: H['name']; readonly vehicle: H['name']; readonly part: H['name']; readonly off: H['quantity'] };
+  readonly 'crib-reach.use-courses': { readonly courses: H['count']; readonly gap: H['quantity'] };
+  readonly 'crib-reach.use-shims': { readonly shims: H['name'] };
+  readonly 'crib-reach.measure-first': NoHoles;
+  readonly 'crib-reach.fix-courses': { readonly courses: H['count'] };
+  readonly 'crib-reach.fix-shims': { readonly shims: H['name'] };
+  readonly 'crib-wedge.title': NoHoles;
+  readonly 'crib-wedge.protects': NoHoles;
+  readonly 'crib-wedge.few': { readonly crib: H['name']; readonly pairs: H['count']; readonly loaded: H['count'] };
+  readonly 'crib-wedge.none': { readonly crib: H['name']; readonly loaded: H['count'] };
+  readonly 'crib-wedge.travel': { readonly crib: H['name']; readonly travel: H['quantity']; readonly most: H['quantity'] };
+  readonly 'crib-wedge.fix-pairs': { readonly pairs: H['count'] };
+  readonly 'egress-blocked.title': NoHoles;
+  readonly 'egress-blocked.protects': NoHoles;
+  readonly 'egress-blocked.blocked': { readonly way: H['name']; readonly what: H['phrase'] };
+  readonly 'egress-blocked.across': { readonly way: H['name']; readonly what: H['phrase'] };
+  readonly 'egress-blocked.narrow': { readonly way: H['name']; readonly width: H['quantity']; readonly least: H['quantity'] };
+  readonly 'egress-blocked.none': NoHoles;
+  readonly 'egress-blocked.in-the-way': NoHoles;
+  readonly 'expectation-unmet.title': NoHoles;
+  readonly 'expectation-unmet.protects': NoHoles;
+  readonly 'expectation-unmet.unmet': { readonly text: H['phrase']; readonly why: H['phrase'] };
+  readonly 'expectation-unmet.partial': NoHoles;
+  readonly 'geometry-impossible.title': NoHoles;
+  readonly 'geometry-impossible.protects': NoHoles;
+  readonly 'geometry-impossible.no-size': { readonly vehicle: H['name'] };
+  readonly 'geometry-impossible.part-outside': { readonly part: H['name']; readonly vehicle: H['name']; readonly from: H['quantity']; readonly to: H['quantity']; readonly length: H['quantity'] };
+  readonly 'geometry-impossible.axle-outside': { readonly axle: H['name']; readonly vehicle: H['name']; readonly at: H['quantity']; readonly length: H['quantity'] };
+  readonly 'geometry-impossible.cargo-outside': { readonly cargo: H['name']; readonly vehicle: H['name']; readonly from: H['quantity']; readonly to: H['quantity']; readonly length: H['quantity'] };
+  readonly 'geometry-impossible.height-backwards': { readonly part: H['name']; readonly vehicle: H['name'] };
+  readonly 'geometry-impossible.rests-beside': { readonly upper: H['name']; readonly lower: H['name']; readonly at: H['quantity']; readonly off: H['quantity'] };
+  readonly 'geometry-impossible.rests-not-part': { readonly upper: H['name']; readonly part: H['name']; readonly off: H['quantity'] };
+  readonly 'geometry-impossible.rests-gap': { readonly upper: H['name']; readonly lower: H['name']; readonly part: H['name']; readonly under: H['name']; readonly high: H['quantity']; readonly low: H['quantity']; readonly gap: H['quantity'] };
+  readonly 'geometry-impossible.no-weight': { readonly vehicle: H['name'] };
+  readonly 'grade-slide.title': NoHoles;
+  readonly 'grade-slide.protects': NoHoles;
+  readonly 'grade-slide.slides': { readonly grade: H['quantity']; readonly vehicle: H['name']; readonly demand: H['quantity']; readonly sum: H['calculation']; readonly capacity: H['quantity']; readonly hold: H['calculation'] };
+  readonly 'grade-slide.grade-here': { readonly grade: H['quantity'] };
+  readonly 'grade-slide.grade-unsaid': NoHoles;
+  readonly 'grade-slide.direction-unsaid': { readonly grade: H['quantity'] };
   readonly 'push-margin.too-little': { readonly toward: H['phrase']; readonly height: H['quantity']; readonly vehicle: H['name']; readonly share: H['quantity']; readonly sum: H['calculation']; readonly limit: H['quantity']; readonly first?: H['message'] };
   readonly 'push-margin.first': { readonly how: H['phrase'] };
   readonly 'push-margin.unknown': { readonly why: H['phrase'] };
@@ -491,6 +629,11 @@ figure--read-off-the-plan = read off what stands in the plan
 figure--contact = contact { $contact }
 figure--contact-figure = contact { $contact }: { $label }
 figure--as-built = as built
+materials--wedge-pairs = wedge pairs
+materials--wheel-chocks = wheel chocks
+materials--step-chocks = step chocks
+materials--pads = pads
+materials--shims = shims
 limit--crossing-stress = crossing stress
 limit--crossing-basis = crossing basis
 limit--crossing-rounding = crossing rounding
@@ -520,6 +663,80 @@ limit--egress-width = egress width
 limit--post-slenderness = post slenderness
 limit--stiffness-spread = stiffness spread
 limit--ground-under-cribs = ground under cribs
+acceptance-expired--title = Acceptance expired
+acceptance-expired--protects = An acceptance with an end date is not valid after that date.
+acceptance-expired--expired = { $by } accepted { $rule } on { $on } until { $until }. That date has passed. Fix the problem, or accept it again.
+acceptance-expired--no-day = Today's date is not known, so the acceptance of { $rule } on { $on } by { $by } until { $until } does not count. This check has not passed.
+acceptance-expired--bad-date = The date { $until } cannot be read. Write it as year-month-day: 2027-03-01.
+acceptance-expired--no-finding = { $by } accepted { $rule } on { $on }, but { $rule } reports nothing there. Delete this line.
+air-spring-free--title = Cab left on its air springs
+air-spring-free--protects = A cab on air springs sways while tools work and drops when an air line is cut.
+air-spring-free--on-air = The cab of the { $vehicle } still rides on its { $mounts }. It moves while tools work and drops if the air leaks out. Build a crib between the cab and the frame, or set struts under the cab.
+axle-overweight--title = Axle load over the legal limit
+axle-overweight--protects = A wrong weight or position in the plan makes every other figure wrong.
+axle-overweight--over = { $first } to { $last } carry { $load }. The legal limit is { $limit } ({ $by }). Check the weights and positions in the plan. If they are right, the truck is overweight.
+axle-overweight--one-over = { $axle } carries { $load }. The legal limit is { $limit } ({ $by }). Check the weight in the plan. If it is right, the truck is overweight.
+axle-overweight--unknown = Axle loads of the { $vehicle } with its cargo not known, so they were not compared with the legal limits. They can be calculated for a vehicle on two groups of axles, or on a kingpin and one group. This check has not passed.
+axle-overweight--limit-set-here = The limit is set here: { $limit }.
+axle-overweight--by-single = single axle
+axle-overweight--by-tandem = tandem, axles up to 96 in apart
+axle-overweight--by-bridge-formula = bridge formula
+axle-overweight--by-two-tandems = two tandems at least 36 ft apart
+axle-overweight--by-gross = whole truck
+cache-short--title = More needed than units carry
+cache-short--protects = A crib that is short four timbers is built lower, or with whatever is at hand.
+cache-short--short = Needed at peak: { $needed } { $item }. Units carry { $carried }, { $short } short. { $advice }
+cache-short--stand-in = Possible substitutes: { $items }. Recalculate the plan with them.
+cache-short--call-more = Request another unit, or build with less.
+cache-unknown--title = Cache not known
+cache-unknown--protects = A plan that no unit can supply fails on scene.
+cache-unknown--no-unit = Responding units not stated. What they carry is not known. Name them after \`units respond\`.
+cache-unknown--empty-unit = { $unit } responds, and its cache is empty. What it carries is not known.
+count-mismatch--title = Counts that contradict each other
+count-mismatch--protects = A timber that is counted twice is there only once.
+count-mismatch--listed-twice = { $unit } lists { $item } twice, with { $first } and with { $second }. The smaller number is used. Correct the list.
+count-mismatch--built-twice = Steps { $first } and { $second } both build { $support }. Build it in one step only.
+count-mismatch--first-here = First listed here.
+crew-short--title = Not enough personnel
+crew-short--protects = A plan that needs more personnel than are on scene is built in a hurry, or only in part.
+crew-short--short = Steps { $steps } run at the same time and take { $needed } people. Staffing is { $have }. Let some of these steps wait, or request more personnel.
+crew-short--one-step =
+    Step { $step } takes { $needed ->
+        [one] 1 person
+       *[other] { $needed } people
+    }. Staffing is { $have }. Request more personnel.
+crew-short--unknown =
+    Staffing not stated. The steps take { $needed ->
+        [one] 1 person
+       *[other] { $needed } people
+    } at peak.
+crib-alignment--title = Contacts out of line, or a sloped capture
+crib-alignment--protects = A load that does not go straight down bends the timbers and pushes the crib over.
+crib-alignment--off-line = Crib { $crib }, contact { $contact }: { $off } off the { $part } of the { $vehicle } below it. The limit is { $most }. Move the crib in line.
+crib-alignment--no-part-below = Crib { $crib } stands on the { $part } of the { $vehicle }, but the { $vehicle } has no such part.
+crib-alignment--sloped = Crib { $crib }: the { $part } of the { $vehicle } slopes { $slope }. The limit is { $most }. A steeper part slides off a flat crib. Fill the angle with wedges or a sloped top, and strap the crib in place.
+crib-base--title = Base that sinks or overhangs its pad
+crib-base--protects = On soft ground two base timbers sink unevenly and tip the crib.
+crib-base--open-on-soft = Crib { $crib } has an open base on { $surface }, which is not paved. Its base timbers sink unevenly. Pressure on the ground: { $pressure }. Use a solid base or a pad.
+crib-base--short-pad = Crib { $crib } stands on pad { $pad }, which is { $size } on its short side. The base timbers are { $length } long and overhang it. Use a pad at least as long as the timbers.
+crib-base--no-pad = Crib { $crib } stands on a pad that is not in this plan.
+crib-base--fix-solid = Use a solid base
+crib-clash--title = Two things in the same place
+crib-clash--protects = A support that cannot be built as planned is built another way, and that way is not checked.
+crib-clash--two-supports = Same place: { $first } and { $second } overlap by { $depth }. Move one of them.
+crib-clash--body = Same place: { $first } overlaps { $second } by { $depth }. Move the crib.
+crib-clash--wheels = Same place: { $first } overlaps a wheel of { $second } by { $depth }. Move the crib.
+crib-clash--strut-through = Same place: { $first } passes through { $second }. Move one of them.
+crib-clash--other-here = This is in the way.
+crib-eccentric--title = Crib loaded on one side
+crib-eccentric--protects = A crib loaded off center leans to that side. Only the loaded contacts carry.
+crib-eccentric--one-side =
+    Crib { $crib }: load { $off } off center ({ $loaded ->
+        [one] contact { $contacts }
+       *[other] contacts { $contacts }
+    } loaded). The limit is { $kern } ({ $sum }). Beyond it the far side lifts and the near side carries all the load. Capture the other side too.
+crib-height--title = Crib too tall for its width
+crib-height--protects = A crib that is tall and narrow, or loaded on one side only, sways and tips over.
 crib-height--too-high = Crib { $crib } is { $height } tall. The limit is { $limit } with { $loaded } ({ $sum }). { $advice }
 crib-height--all-loaded =
     { $contacts ->
@@ -555,6 +772,20 @@ crib-height--fix-courses =
        *[other] Use { $courses } courses
     }
 crib-height--fix-capture = Capture all { $contacts } contacts: { $parts }
+crib-layout--title = Courses that cannot be built
+crib-layout--protects = A crib with one timber in a course rolls over. A crib with more timbers than fit cannot be built as drawn.
+crib-layout--one-timber =
+    Crib { $crib } has { $timbers ->
+        [one] 1 timber
+       *[other] { $timbers } timbers
+    } in a course. The minimum is 2 in every course. Use a layout of 2 by 2.
+crib-layout--no-room = Crib { $crib }: { $timbers } timbers of { $width } do not fit side by side in { $room }. The limit is { $most }.
+crib-layout--no-width = Crib { $crib }: timbers { $length } long with an overhang of { $overhang } leave no width between the contacts. Use longer timbers or less overhang.
+crib-layout--no-courses = Crib { $crib } has { $courses } courses. The minimum is 1.
+crib-layout--part-course = Crib { $crib } has { $courses } courses. The number of courses must be whole. Use { $whole }.
+crib-layout--fix-layout = Use a layout of { $layout }
+crib-load--title = Crib or contact overloaded
+crib-load--protects = Timber loaded beyond its capacity perpendicular to grain crushes, and the load leans and falls.
 crib-load--over-contact = Crib { $crib }, contact { $contact }: load up to { $load } ({ $governs }). Capacity { $capacity } ({ $sum }). Spread the load over more contacts or use larger timbers.
 crib-load--over-whole =
     Crib { $crib }: load up to { $load } ({ $governs }). Capacity { $capacity } with { $contacts ->
@@ -572,6 +803,87 @@ crib-load--fix-build =
         [one] 1 course
        *[other] { $courses } courses
     } ({ $use } of its capacity)
+crib-mixed-timber--title = Cribs of different timber under one vehicle
+crib-mixed-timber--protects = The stiffer crib takes load that the softer crib should share.
+crib-mixed-timber--mixed = Cribs { $first } and { $second } support the { $vehicle } with different timber: { $one } and { $other }. The stiffer crib takes { $times } times the load for the same settlement. Build both of the same timber, or check their loads.
+crib-mixed-timber--timber = { $size } { $species }
+crib-mixed-timber--timber-wet = wet { $size } { $species }
+crib-mixed-timber--other-here = The other crib is here.
+crib-overhang--title = Timber ends too short or too long past the contacts
+crib-overhang--protects = Short timber ends split off and let the timbers walk out under load. Long ends narrow the base and lower the height limit.
+crib-overhang--too-short = Crib { $crib }: the timbers overhang the contacts by { $overhang }. The minimum is { $least }. Shorter ends split off and let the timbers walk out.
+crib-overhang--too-long = Crib { $crib }: the timbers overhang the contacts by { $overhang }. The limit is { $most }. More overhang narrows the base, which is now { $width } wide.
+crib-overhang--set-here = The limit is set here: { $limit }.
+crib-overhang--fix-overhang = Use an overhang of { $overhang }
+crib-reach--title = Crib does not reach, or does not fit under, what it captures
+crib-reach--protects = A crib that stops short of the load carries nothing until the load drops onto it.
+crib-reach--short = Crib { $crib } does not reach the { $part } of the { $vehicle }. The gap is { $gap } ({ $sum }). { $wedges } { $advice }
+crib-reach--wedges-close = Its wedges close { $closes }.
+crib-reach--wedges-close-nothing = Its wedges close nothing.
+crib-reach--tall = Crib { $crib } is { $over } too tall for the { $part } of the { $vehicle } ({ $sum }). { $advice }
+crib-reach--loose = Crib { $crib }: the wedges do not fit. They need a gap of at least { $closes }. The gap is { $gap } ({ $sum }). { $advice }
+crib-reach--step-none = Step chock { $chock } is too tall for the { $part } of the { $vehicle } at every step. Use a lower one.
+crib-reach--step-gap = Step chock { $chock }: the gap between its step and the { $part } of the { $vehicle } is { $gap } ({ $sum }). Slide it to another step, or fill the gap with a wedge.
+crib-reach--step-beside = Step chock { $chock } is { $off } away from the { $part } of the { $vehicle }. Slide it under.
+crib-reach--use-courses =
+    Use { $courses ->
+        [one] 1 course
+       *[other] { $courses } courses
+    }. That leaves a gap of { $gap } for the wedges.
+crib-reach--use-shims = Use { $shims } of shims under the load.
+crib-reach--measure-first = Measure the gap, then choose courses and shims to fit.
+crib-reach--fix-courses =
+    { $courses ->
+        [one] Use 1 course
+       *[other] Use { $courses } courses
+    }
+crib-reach--fix-shims = Use { $shims } of shims
+crib-wedge--title = Contact without wedges, or wedges opened too far
+crib-wedge--protects = A contact that is not snug carries nothing until the load has moved.
+crib-wedge--few =
+    Crib { $crib } has { $pairs ->
+        [one] 1 pair
+       *[other] { $pairs } pairs
+    } of wedges for { $loaded } loaded contacts. A contact without wedges may not be snug. Use { $loaded } pairs.
+crib-wedge--none =
+    Crib { $crib } has no wedges. Use { $loaded ->
+        [one] 1 pair of wedges to make its loaded contact snug.
+       *[other] { $loaded } pairs of wedges to make its { $loaded } loaded contacts snug.
+    }
+crib-wedge--travel = Crib { $crib }: each pair of wedges must close { $travel }. The limit is { $most }. Past that, the wedges bear on their tips. Use shims or another course.
+crib-wedge--fix-pairs =
+    { $pairs ->
+        [one] Use 1 pair of wedges
+       *[other] Use { $pairs } pairs of wedges
+    }
+egress-blocked--title = Egress blocked, narrow or missing
+egress-blocked--protects = A rescuer who kneels at the vehicle must be able to leave at once, without looking where to step.
+egress-blocked--blocked = Egress { $way } is blocked by { $what }. Move it, or plan another egress.
+egress-blocked--across = Egress { $way }: { $what } crosses it near the ground and is a trip hazard. Move it out of the egress.
+egress-blocked--narrow = Egress { $way } is { $width } wide. The minimum is { $least }.
+egress-blocked--none = Egress not stated. State where the rescuer kneels and which way the rescuer leaves.
+egress-blocked--in-the-way = This is in the way.
+expectation-unmet--title = Plan does not meet its expectations
+expectation-unmet--protects = A plan that was right when it was written may no longer be right.
+expectation-unmet--unmet = The plan expects { $text }. Not met: { $why }.
+expectation-unmet--partial = The plan was not read completely, so its expectations were not checked. This check has not passed.
+geometry-impossible--title = Impossible sizes or positions
+geometry-impossible--protects = A wrong number in the plan makes every later figure wrong.
+geometry-impossible--no-size = The { $vehicle } has no length, width or height. State its size.
+geometry-impossible--part-outside = The { $part } of the { $vehicle } runs from { $from } to { $to }. The vehicle is { $length } long.
+geometry-impossible--axle-outside = On the { $vehicle }, { $axle } is at { $at }. The vehicle is { $length } long.
+geometry-impossible--cargo-outside = On the { $vehicle }, { $cargo } runs from { $from } to { $to }. The vehicle is { $length } long.
+geometry-impossible--height-backwards = The { $part } of the { $vehicle } is higher than the vehicle. Correct one of the heights.
+geometry-impossible--rests-beside = The { $upper } rests on the { $lower } at { $at }, but the { $lower } is not there. Its nearest point is { $off } away.
+geometry-impossible--rests-not-part = The { $upper } rests on its { $part }, but the { $part } is { $off } away from that place.
+geometry-impossible--rests-gap = The { $upper } rests on the { $lower }, but there is a gap of { $gap } between the { $part } ({ $high }) and the { $under } ({ $low }). One of the heights is wrong.
+geometry-impossible--no-weight = The { $vehicle } has no weight. Its axles carry nothing, and its weight is not stated.
+grade-slide--title = Slides down the grade
+grade-slide--protects = On a grade the weight pulls downhill. Chocks on too few wheels slide with the vehicle.
+grade-slide--slides = On a grade of { $grade }, the { $vehicle } pulls { $demand } downhill ({ $sum }). Its chocked wheels hold { $capacity } ({ $hold }). Chock more axles, or rig a line uphill.
+grade-slide--grade-here = The grade is set here: { $grade }.
+grade-slide--grade-unsaid = Grade not stated. Slide check not run, and all other checks assume level ground. Measure the grade and state it: \`grade 0 %\` or \`grade 2 % toward rear\`. This check has not passed.
+grade-slide--direction-unsaid = Direction of the { $grade } grade not stated. All checks assume that it slopes down toward the rear. The other directions are not checked. State it: \`grade { $grade } toward rear\`. This check has not passed.
 push-margin--too-little = A side push { $toward } at { $height }: { $vehicle } and its supports hold { $share } of its weight ({ $sum }). The policy requires { $limit }. { $first }
 push-margin--first = Fails first: { $how }.
 push-margin--unknown = Side push not calculated: { $why }. This check has not passed.
@@ -798,6 +1110,11 @@ figure--read-off-the-plan = leído de lo que hay en el plan
 figure--contact = contacto { $contact }
 figure--contact-figure = contacto { $contact }: { $label }
 figure--as-built = tal como se construyó
+materials--wedge-pairs = pares de cuñas
+materials--wheel-chocks = calzas de rueda
+materials--step-chocks = calzas escalonadas
+materials--pads = placas
+materials--shims = calzas finas
 limit--crossing-stress = esfuerzo en el cruce
 limit--crossing-basis = base del cruce
 limit--crossing-rounding = redondeo del cruce
@@ -827,6 +1144,80 @@ limit--egress-width = ancho de salida
 limit--post-slenderness = esbeltez del poste
 limit--stiffness-spread = margen de rigidez
 limit--ground-under-cribs = suelo bajo los cribs
+acceptance-expired--title = Aceptación vencida
+acceptance-expired--protects = Una aceptación con fecha de fin no vale después de esa fecha.
+acceptance-expired--expired = { $by } aceptó { $rule } en { $on } hasta { $until }. Esa fecha ya pasó. Corrija el problema o acéptelo otra vez.
+acceptance-expired--no-day = No se sabe la fecha de hoy, así que la aceptación de { $rule } en { $on } por { $by } hasta { $until } no cuenta. Esta comprobación no se da por buena.
+acceptance-expired--bad-date = La fecha { $until } no se puede leer. Escríbala como año-mes-día: 2027-03-01.
+acceptance-expired--no-finding = { $by } aceptó { $rule } en { $on }, pero { $rule } no señala nada ahí. Quite esta línea.
+air-spring-free--title = Cabina dejada sobre sus resortes neumáticos
+air-spring-free--protects = Una cabina sobre resortes neumáticos se mueve con las herramientas y cae cuando se corta una manguera.
+air-spring-free--on-air = La cabina de { $vehicle } todavía descansa sobre { $mounts }. Se mueve mientras trabajan las herramientas y cae si se escapa el aire. Arme un crib entre la cabina y el bastidor, o ponga puntales bajo la cabina.
+axle-overweight--title = Carga por eje sobre el límite legal
+axle-overweight--protects = Un peso o una posición equivocados en el plan hacen falsas todas las demás cifras.
+axle-overweight--over = { $first } a { $last } llevan { $load }. El límite legal es { $limit } ({ $by }). Revise los pesos y las posiciones del plan. Si son correctos, el camión lleva exceso de peso.
+axle-overweight--one-over = { $axle } lleva { $load }. El límite legal es { $limit } ({ $by }). Revise el peso del plan. Si es correcto, el camión lleva exceso de peso.
+axle-overweight--unknown = Cargas por eje de { $vehicle } con su carga desconocidas, así que no se compararon con los límites legales. Se pueden calcular para un vehículo con dos grupos de ejes, o con un kingpin y un grupo. Esta comprobación no se da por buena.
+axle-overweight--limit-set-here = El límite se fija aquí: { $limit }.
+axle-overweight--by-single = eje simple
+axle-overweight--by-tandem = tándem, ejes separados hasta 96 in
+axle-overweight--by-bridge-formula = fórmula de puentes
+axle-overweight--by-two-tandems = dos tándems separados al menos 36 ft
+axle-overweight--by-gross = camión entero
+cache-short--title = Hace falta más de lo que llevan las unidades
+cache-short--protects = Un crib al que le faltan cuatro maderos se arma más bajo, o con lo que haya a mano.
+cache-short--short = Hacen falta { $needed } { $item } en el momento de más uso. Las unidades llevan { $carried }, faltan { $short }. { $advice }
+cache-short--stand-in = Posibles sustitutos: { $items }. Calcule otra vez el plan con ellos.
+cache-short--call-more = Pida otra unidad, o arme con menos.
+cache-unknown--title = Material desconocido
+cache-unknown--protects = Un plan para el que ninguna unidad trae material fracasa en el lugar.
+cache-unknown--no-unit = Unidades que responden no indicadas. No se sabe qué llevan. Nómbrelas después de \`units respond\`.
+cache-unknown--empty-unit = { $unit } responde, y su lista de material está vacía. No se sabe qué lleva.
+count-mismatch--title = Cuentas que se contradicen
+count-mismatch--protects = Un madero que se cuenta dos veces está una sola vez.
+count-mismatch--listed-twice = { $unit } anota { $item } dos veces, con { $first } y con { $second }. Se usa el número menor. Corrija la lista.
+count-mismatch--built-twice = Los pasos { $first } y { $second } arman { $support }. Ármelo en un solo paso.
+count-mismatch--first-here = Anotado primero aquí.
+crew-short--title = Personal insuficiente
+crew-short--protects = Un plan que necesita más personal del que hay en el lugar se arma con prisa, o a medias.
+crew-short--short = Los pasos { $steps } van al mismo tiempo y necesitan { $needed } personas. El personal es de { $have }. Deje esperar algunos de estos pasos, o pida más personal.
+crew-short--one-step =
+    El paso { $step } necesita { $needed ->
+        [one] 1 persona
+       *[other] { $needed } personas
+    }. El personal es de { $have }. Pida más personal.
+crew-short--unknown =
+    No se indica el personal. Los pasos necesitan { $needed ->
+        [one] 1 persona
+       *[other] { $needed } personas
+    } en el momento de más trabajo.
+crib-alignment--title = Contactos fuera de línea, o captura inclinada
+crib-alignment--protects = Una carga que no baja derecha dobla los maderos y empuja el crib hasta volcarlo.
+crib-alignment--off-line = Crib { $crib }, contacto { $contact }: a { $off } de { $part } de { $vehicle } que tiene debajo. El límite es { $most }. Ponga el crib en línea.
+crib-alignment--no-part-below = El crib { $crib } se apoya en { $part } de { $vehicle }, pero { $vehicle } no tiene esa parte.
+crib-alignment--sloped = Crib { $crib }: { $part } de { $vehicle } tiene una inclinación de { $slope }. El límite es { $most }. Una parte más inclinada resbala de un crib plano. Llene el ángulo con cuñas o con una tapa inclinada, y amarre el crib.
+crib-base--title = Base que se hunde o sobresale de su placa
+crib-base--protects = En suelo blando dos maderos de base se hunden de forma desigual y el crib se ladea.
+crib-base--open-on-soft = El crib { $crib } tiene base abierta sobre { $surface }, que no está pavimentado. Los maderos de su base se hunden de forma desigual. Presión sobre el suelo: { $pressure }. Use una base sólida o una placa.
+crib-base--short-pad = El crib { $crib } está sobre la placa { $pad }, que mide { $size } por el lado corto. Los maderos de su base miden { $length } y sobresalen. Use una placa al menos igual de larga que los maderos.
+crib-base--no-pad = El crib { $crib } está sobre una placa que no está en este plan.
+crib-base--fix-solid = Usar una base sólida
+crib-clash--title = Dos cosas en el mismo lugar
+crib-clash--protects = Un apoyo que no se puede armar como se planeó se arma de otra manera, y esa no está comprobada.
+crib-clash--two-supports = Mismo lugar: { $first } y { $second } se traslapan { $depth }. Mueva uno de los dos.
+crib-clash--body = Mismo lugar: { $first } se traslapa { $depth } con { $second }. Mueva el crib.
+crib-clash--wheels = Mismo lugar: { $first } se traslapa { $depth } con una rueda de { $second }. Mueva el crib.
+crib-clash--strut-through = Mismo lugar: { $first } atraviesa { $second }. Mueva uno de los dos.
+crib-clash--other-here = Esto estorba.
+crib-eccentric--title = Crib cargado de un lado
+crib-eccentric--protects = Un crib cargado fuera de su centro se inclina hacia ese lado. Solo llevan los contactos cargados.
+crib-eccentric--one-side =
+    Crib { $crib }: carga a { $off } del centro ({ $loaded ->
+        [one] contacto { $contacts } cargado
+       *[other] contactos { $contacts } cargados
+    }). El límite es { $kern } ({ $sum }). Más allá el lado lejano se levanta y el cercano lleva toda la carga. Capture también el otro lado.
+crib-height--title = Crib demasiado alto para su ancho
+crib-height--protects = Un crib alto y estrecho, o cargado de un solo lado, se balancea y vuelca.
 crib-height--too-high = El crib { $crib } mide { $height } de alto. El límite es { $limit } con { $loaded } ({ $sum }). { $advice }
 crib-height--all-loaded =
     { $contacts ->
@@ -862,6 +1253,20 @@ crib-height--fix-courses =
        *[other] Usar { $courses } hiladas
     }
 crib-height--fix-capture = Capturar los { $contacts } contactos: { $parts }
+crib-layout--title = Hiladas que no se pueden armar
+crib-layout--protects = Un crib con un solo madero en una hilada rueda. Uno con más maderos de los que caben no se puede armar como está dibujado.
+crib-layout--one-timber =
+    El crib { $crib } tiene { $timbers ->
+        [one] 1 madero
+       *[other] { $timbers } maderos
+    } en una hilada. El mínimo es 2 en cada hilada. Use un arreglo de 2 por 2.
+crib-layout--no-room = Crib { $crib }: { $timbers } maderos de { $width } no caben lado a lado en { $room }. El límite es { $most }.
+crib-layout--no-width = Crib { $crib }: maderos de { $length } con un saliente de { $overhang } no dejan ancho entre los contactos. Use maderos más largos o menos saliente.
+crib-layout--no-courses = El crib { $crib } tiene { $courses } hiladas. El mínimo es 1.
+crib-layout--part-course = El crib { $crib } tiene { $courses } hiladas. El número de hiladas debe ser entero. Use { $whole }.
+crib-layout--fix-layout = Usar un arreglo de { $layout }
+crib-load--title = Crib o contacto sobrecargado
+crib-load--protects = La madera cargada más de lo que aguanta perpendicular a la fibra se aplasta, y la carga se inclina y cae.
 crib-load--over-contact = Crib { $crib }, contacto { $contact }: carga de hasta { $load } ({ $governs }). Capacidad { $capacity } ({ $sum }). Reparta la carga en más contactos o use maderos más grandes.
 crib-load--over-whole =
     Crib { $crib }: carga de hasta { $load } ({ $governs }). Capacidad { $capacity } con { $contacts ->
@@ -879,6 +1284,87 @@ crib-load--fix-build =
         [one] 1 hilada
        *[other] { $courses } hiladas
     } ({ $use } de su capacidad)
+crib-mixed-timber--title = Cribs de distinta madera bajo un vehículo
+crib-mixed-timber--protects = El crib más rígido toma carga que debía compartir el más blando.
+crib-mixed-timber--mixed = Los cribs { $first } y { $second } sostienen { $vehicle } con madera distinta: { $one } y { $other }. Con el mismo asiento, el más rígido toma { $times } veces la carga. Arme los dos de la misma madera, o revise sus cargas.
+crib-mixed-timber--timber = { $size } { $species }
+crib-mixed-timber--timber-wet = { $size } { $species } húmedo
+crib-mixed-timber--other-here = El otro crib está aquí.
+crib-overhang--title = Puntas de madero demasiado cortas o largas más allá de los contactos
+crib-overhang--protects = Las puntas cortas se rajan y dejan que los maderos se salgan bajo carga. Las largas estrechan la base y bajan el límite de altura.
+crib-overhang--too-short = Crib { $crib }: los maderos sobresalen { $overhang } de los contactos. El mínimo es { $least }. Las puntas más cortas se rajan y dejan que los maderos se salgan.
+crib-overhang--too-long = Crib { $crib }: los maderos sobresalen { $overhang } de los contactos. El límite es { $most }. Un saliente mayor estrecha la base, que ahora mide { $width }.
+crib-overhang--set-here = El límite se fija aquí: { $limit }.
+crib-overhang--fix-overhang = Usar un saliente de { $overhang }
+crib-reach--title = Crib que no llega, o no cabe, bajo lo que captura
+crib-reach--protects = Un crib que no alcanza la carga no lleva nada hasta que la carga le cae encima.
+crib-reach--short = El crib { $crib } no llega a { $part } de { $vehicle }. El espacio es de { $gap } ({ $sum }). { $wedges } { $advice }
+crib-reach--wedges-close = Sus cuñas cierran { $closes }.
+crib-reach--wedges-close-nothing = Sus cuñas no cierran nada.
+crib-reach--tall = El crib { $crib } es { $over } demasiado alto para { $part } de { $vehicle } ({ $sum }). { $advice }
+crib-reach--loose = Crib { $crib }: las cuñas no entran. Necesitan un espacio de al menos { $closes }. El espacio es de { $gap } ({ $sum }). { $advice }
+crib-reach--step-none = La calza escalonada { $chock } es demasiado alta para { $part } de { $vehicle } en todos sus escalones. Use una más baja.
+crib-reach--step-gap = Calza escalonada { $chock }: el espacio entre su escalón y { $part } de { $vehicle } es de { $gap } ({ $sum }). Métala hasta otro escalón o llene el espacio con una cuña.
+crib-reach--step-beside = La calza escalonada { $chock } está a { $off } de { $part } de { $vehicle }. Métala debajo.
+crib-reach--use-courses =
+    Use { $courses ->
+        [one] 1 hilada
+       *[other] { $courses } hiladas
+    }. Así queda un espacio de { $gap } para las cuñas.
+crib-reach--use-shims = Use { $shims } de calzas finas bajo la carga.
+crib-reach--measure-first = Mida el espacio y después elija hiladas y calzas finas que ajusten.
+crib-reach--fix-courses =
+    { $courses ->
+        [one] Usar 1 hilada
+       *[other] Usar { $courses } hiladas
+    }
+crib-reach--fix-shims = Usar { $shims } de calzas finas
+crib-wedge--title = Contacto sin cuñas, o cuñas abiertas demasiado
+crib-wedge--protects = Un contacto que no está apretado no lleva nada hasta que la carga se ha movido.
+crib-wedge--few =
+    El crib { $crib } tiene { $pairs ->
+        [one] 1 par
+       *[other] { $pairs } pares
+    } de cuñas para { $loaded } contactos cargados. Un contacto sin cuñas puede no quedar apretado. Use { $loaded } pares.
+crib-wedge--none =
+    El crib { $crib } no tiene cuñas. Use { $loaded ->
+        [one] 1 par de cuñas para apretar su contacto cargado.
+       *[other] { $loaded } pares de cuñas para apretar sus { $loaded } contactos cargados.
+    }
+crib-wedge--travel = Crib { $crib }: cada par de cuñas debe cerrar { $travel }. El límite es { $most }. Más allá, las cuñas se apoyan en la punta. Use calzas finas u otra hilada.
+crib-wedge--fix-pairs =
+    { $pairs ->
+        [one] Usar 1 par de cuñas
+       *[other] Usar { $pairs } pares de cuñas
+    }
+egress-blocked--title = Salida bloqueada, estrecha o ausente
+egress-blocked--protects = Un rescatista de rodillas junto al vehículo debe poder salir enseguida, sin mirar dónde pisa.
+egress-blocked--blocked = La salida { $way } está bloqueada por { $what }. Muévalo, o prevea otra salida.
+egress-blocked--across = Salida { $way }: { $what } la cruza cerca del suelo y puede hacer tropezar. Sáquelo de la salida.
+egress-blocked--narrow = La salida { $way } mide { $width } de ancho. El mínimo es { $least }.
+egress-blocked--none = Salida no indicada. Diga dónde se arrodilla el rescatista y por dónde sale.
+egress-blocked--in-the-way = Esto estorba.
+expectation-unmet--title = Plan que no cumple lo que espera
+expectation-unmet--protects = Un plan que era correcto cuando se escribió puede ya no serlo.
+expectation-unmet--unmet = El plan espera { $text }. No se cumple: { $why }.
+expectation-unmet--partial = El plan no se leyó completo, así que lo que espera no se comprobó. Esta comprobación no se da por buena.
+geometry-impossible--title = Medidas o posiciones imposibles
+geometry-impossible--protects = Un número equivocado en el plan hace falsas todas las cifras que vienen después.
+geometry-impossible--no-size = { $vehicle } no tiene largo, ancho o alto. Indique su tamaño.
+geometry-impossible--part-outside = { $part } de { $vehicle } va de { $from } a { $to }. El vehículo mide { $length } de largo.
+geometry-impossible--axle-outside = En { $vehicle }, { $axle } está en { $at }. El vehículo mide { $length } de largo.
+geometry-impossible--cargo-outside = En { $vehicle }, { $cargo } va de { $from } a { $to }. El vehículo mide { $length } de largo.
+geometry-impossible--height-backwards = { $part } de { $vehicle } está más alto que el vehículo. Corrija una de las alturas.
+geometry-impossible--rests-beside = { $upper } descansa sobre { $lower } en { $at }, pero { $lower } no está ahí. Su punto más cercano queda a { $off }.
+geometry-impossible--rests-not-part = { $upper } descansa en su { $part }, pero { $part } queda a { $off } de ese lugar.
+geometry-impossible--rests-gap = { $upper } descansa sobre { $lower }, pero hay un espacio de { $gap } entre { $part } ({ $high }) y { $under } ({ $low }). Una de las alturas está mal.
+geometry-impossible--no-weight = { $vehicle } no tiene peso. Sus ejes no llevan nada, y su peso no se indica.
+grade-slide--title = Resbala cuesta abajo
+grade-slide--protects = En una pendiente el peso tira cuesta abajo. Las calzas en muy pocas ruedas resbalan con el vehículo.
+grade-slide--slides = En una pendiente de { $grade }, { $vehicle } tira { $demand } cuesta abajo ({ $sum }). Sus ruedas calzadas aguantan { $capacity } ({ $hold }). Calce más ejes, o tienda un cable cuesta arriba.
+grade-slide--grade-here = La pendiente se fija aquí: { $grade }.
+grade-slide--grade-unsaid = Pendiente no indicada. No se comprobó si algo resbala, y todo lo demás se calculó como si el terreno fuera llano. Mida la pendiente y escríbala: \`grade 0 %\` o \`grade 2 % toward rear\`. Esta comprobación no se da por buena.
+grade-slide--direction-unsaid = No se indica hacia dónde baja la pendiente de { $grade }. Todo se calculó como si bajara hacia atrás. Las otras direcciones no se comprobaron. Escríbalo: \`grade { $grade } toward rear\`. Esta comprobación no se da por buena.
 push-margin--too-little = Empuje lateral { $toward } a { $height }: { $vehicle } y sus apoyos aguantan { $share } de su peso ({ $sum }). La norma exige { $limit }. { $first }
 push-margin--first = Falla primero: { $how }.
 push-margin--unknown = Empuje lateral sin calcular: { $why }. Esta comprobación no se da por buena.

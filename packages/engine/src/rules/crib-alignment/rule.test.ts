@@ -35,7 +35,7 @@ describe('crib-alignment', () => {
   it('passes a crib across both frame rails', () => expect(onFrame(0)).toEqual([]));
   it('finds contacts beside the frame', () =>
     expect(english(onFrame(3 * inch)[0]?.message)).toContain(
-      'stands 3 1/4 in off the frame of the tractor beneath it',
+      'contact 1: 3 1/4 in off the frame of the tractor below it. The limit is 1 in',
     ));
   it('names a part that is not there', () =>
     expect(onFrame(0, 'wing')[0]?.message.id).toBe('crib-alignment.no-part-below'));
@@ -46,6 +46,6 @@ describe('crib-alignment', () => {
         cribs: [crib('A', 19.5 * foot, -42.75 * inch)],
       });
     expect(check(rule, pitched(9))).toEqual([]);
-    expect(english(check(rule, pitched(12))[0]?.message)).toContain('lies 12 deg off level. Above 10 deg');
+    expect(english(check(rule, pitched(12))[0]?.message)).toContain('slopes 12 deg. The limit is 10 deg');
   });
 });

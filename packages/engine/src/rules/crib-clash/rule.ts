@@ -1,7 +1,6 @@
-import { shown, term } from '@cribwright/messages';
+import { message, shown, term } from '@cribwright/messages';
 import { measured } from '../../figure/compute.js';
 import { length } from '../../figure/units-of.js';
-import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { ElementId } from '../../model/ref.js';
 import type { Extent } from '../../placed/outline.js';
@@ -11,16 +10,6 @@ import { lengthInside } from '../../space/through-box.js';
 import { elementWords } from '../../workings/element-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  'two-supports':
-    '{first} and {second} are in the same place: they run {depth} into each other. Move one of them.',
-  body: '{first} stands where {second} is: {depth} into it. Move the crib.',
-  wheels: '{first} stands where a wheel of {second} is: {depth} into it. Move the crib.',
-  'strut-through': '{first} runs through {second}. Move one of them.',
-  'other-here': 'This is in the way.',
-} as const;
-const say = messages('crib-clash', words);
 
 type Key = 'two-supports' | 'body' | 'wheels';
 
@@ -33,13 +22,13 @@ function report(key: Key, first: ElementId, second: ElementId, depth: number, w:
   return {
     subject: { element: first },
     at: { element: first, property: 'at' },
-    message: say(key, {
+    message: message(`crib-clash.${key}`, {
       first: elementWords(w.plan, first),
       second: elementWords(w.plan, second),
       depth: shown(figure),
     }),
     figures: [figure],
-    related: [{ at: { element: second }, message: say('other-here', {}) }],
+    related: [{ at: { element: second }, message: term('crib-clash.other-here') }],
   };
 }
 
@@ -82,11 +71,11 @@ function struts(w: Workings, cribs: readonly Extent[]): readonly RuleFinding[] {
       .map(({ element }) => ({
         subject: { element: id },
         at: { element: id, property: 'head' },
-        message: say('strut-through', {
+        message: message('crib-clash.strut-through', {
           first: elementWords(w.plan, id),
           second: elementWords(w.plan, element),
         }),
-        related: [{ at: { element }, message: say('other-here', {}) }],
+        related: [{ at: { element }, message: term('crib-clash.other-here') }],
       })),
   );
 }
@@ -102,12 +91,11 @@ function check(w: Workings): readonly RuleFinding[] {
 
 export const rule: Rule = {
   id: 'crib-clash',
-  title: 'Two things in the same place',
+  title: term('crib-clash.title'),
   family: 'timber and cribs',
   severity: 'danger',
-  protects: 'What cannot be built as planned is built otherwise, and nobody has checked that.',
+  protects: term('crib-clash.protects'),
   sources: [practice],
   compares: ['depth'],
-  words,
   check,
 };

@@ -25,9 +25,9 @@ describe('egress-blocked', () => {
   it('passes the sample', () => expect(check(rule, trailerOnCar)).toEqual([]));
   it('passes beside a crib, and not through it', () => {
     expect(found(13.1)).toEqual([]);
-    expect(found(12.5)).toEqual(['Way out W is blocked by crib A. Move it, or leave another way.']);
+    expect(found(12.5)).toEqual(['Egress W is blocked by crib A. Move it, or plan another egress.']);
   });
-  it('warns of a narrow one', () => expect(found(20, 2)[0]).toContain('is 24 in wide. At least 36 in'));
+  it('warns of a narrow one', () => expect(found(20, 2)[0]).toContain('is 24 in wide. The minimum is 36 in'));
   it('wants no strap across', () => {
     // Along the truck from 8 to 20 ft: the strap from foot to foot lies across it at 14 ft.
     const points = [

@@ -1,8 +1,7 @@
-import { shownBeside, term } from '@cribwright/messages';
+import { message, name, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { given } from '../../figure/compute.js';
 import { length } from '../../figure/units-of.js';
-import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { Egress } from '../../model/plan.js';
 import type { ElementId } from '../../model/ref.js';
@@ -11,16 +10,6 @@ import { overlap } from '../../space/polygon.js';
 import { elementWords } from '../../workings/element-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  blocked: 'Way out {way} is blocked by {what}. Move it, or leave another way.',
-  across:
-    'Way out {way}: {what} runs across it near the ground. Lead it elsewhere, or the one who leaves in a hurry falls.',
-  narrow: 'Way out {way} is {width} wide. At least {least} is asked for.',
-  none: 'The plan gives no way out. Say where the rescuer kneels and which way they leave.',
-  'in-the-way': 'This is in the way.',
-} as const;
-const say = messages('egress-blocked', words);
 
 /** What stands higher than this at a person's path cannot be stepped over, m. */
 const stepOver = 0.15;
@@ -55,7 +44,7 @@ function check(w: Workings): readonly RuleFinding[] {
   if (plan.egress.length === 0)
     return supports === 0
       ? []
-      : [{ subject: plan.ref, at: plan.ref, severity: 'note', message: say('none', {}) }];
+      : [{ subject: plan.ref, at: plan.ref, severity: 'note', message: term('egress-blocked.none') }];
   const solids = [
     ...placed.cribs.all.map((c) => c.extent),
     ...placed.stepChocks.all.map((c) => c.extent),
@@ -73,11 +62,11 @@ function blocked(way: Egress, solids: readonly Extent[], w: Workings): readonly 
   return [...hit].map((id) => ({
     subject: { element: way.id },
     at: way.ref,
-    message: say(id.startsWith('tie/') ? 'across' : 'blocked', {
-      way: way.name,
+    message: message(id.startsWith('tie/') ? 'egress-blocked.across' : 'egress-blocked.blocked', {
+      way: name(way.name),
       what: elementWords(w.plan, id),
     }),
-    related: [{ at: { element: id }, message: say('in-the-way', {}) }],
+    related: [{ at: { element: id }, message: term('egress-blocked.in-the-way') }],
   }));
 }
 
@@ -98,7 +87,11 @@ function narrow(way: Egress, w: Workings): readonly RuleFinding[] {
       subject: { element: way.id },
       at,
       severity: 'warning',
-      message: say('narrow', { way: way.name, width: beside.demand, least: beside.limit }),
+      message: message('egress-blocked.narrow', {
+        way: name(way.name),
+        width: beside.demand,
+        least: beside.limit,
+      }),
       figures: [width, least],
       related: [],
     },
@@ -107,12 +100,11 @@ function narrow(way: Egress, w: Workings): readonly RuleFinding[] {
 
 export const rule: Rule = {
   id: 'egress-blocked',
-  title: 'Way out blocked, narrow or missing',
+  title: term('egress-blocked.title'),
   family: 'order and crew',
   severity: 'danger',
-  protects: 'Whoever kneels there must be able to leave at once, without looking where to step.',
+  protects: term('egress-blocked.protects'),
   sources: [practice],
   compares: ['width', 'egress width'],
-  words,
   check,
 };
