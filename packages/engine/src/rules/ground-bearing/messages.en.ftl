@@ -11,12 +11,12 @@ too-much = Ground under { $support }: pressure { $pressure } ({ $sum }). Allowab
 
 # $support (phrase)
 # $surface (name)
-surface-unknown = Ground under { $support }: allowable bearing of { $surface } not known. This check has not passed. State the bearing of the surface, or use a pad and watch it for settling.
+surface-unknown = Ground under { $support }: allowable bearing of { $surface } not known. State the bearing of the surface, or use a pad and watch it for settling. This check has not passed.
 
 # $support (phrase)
 # $surface (name)
 # $advice (message)
-foot-unknown = Ground under { $support }: base plate size not known, pressure on { $surface } not checked. This check has not passed. { $advice }
+foot-unknown = Ground under { $support }: base plate size not known, pressure on { $surface } not checked. { $advice } This check has not passed.
 
 # $pad (quantity)
 use-pad = Use a pad of at least { $pad }.

@@ -3,7 +3,7 @@ protects = A strap holds no more than its anchor.
 
 # $tie (phrase)
 # $anchor (name)
-holds-unknown = Anchor { $anchor } of { $tie }: capacity not known. This check has not passed. Write its capacity after `holds`, or strap base to base.
+holds-unknown = Anchor { $anchor } of { $tie }: capacity not known. Write its capacity after `holds`, or strap base to base. This check has not passed.
 
 # $tie (phrase)
 # $anchor (name)

@@ -17,7 +17,7 @@ unsolved = No result for how the { $vehicle } rests. Treat it as not held. This 
 unknown = The { $vehicle }: weight or center of gravity not known, support check not run. State its axle loads, or its weight and center of gravity. This check has not passed.
 
 # $vehicles (list)
-mixes = Too many weights and places are ranges ({ $vehicles }). Not every combination was tried, and a worse one may exist. This check has not passed. Weigh or measure what you can, or plan fewer vehicles at a time.
+mixes = Too many weights and places are ranges ({ $vehicles }). Not every combination was tried, and a worse one may exist. Weigh or measure what you can, or plan fewer vehicles at a time. This check has not passed.
 
 # $end (phrase)
 # $vehicle (name)

@@ -5,16 +5,16 @@ protects = A wrong weight makes every load in the plan wrong.
 # $stated (quantity)
 # $sum (quantity)
 # $parts (calculation)
-differ = The written empty weight of { $vehicle } is { $stated }. Its axles and other supports carry { $sum } empty ({ $parts }). One of them is wrong. The plan uses the written weight.
+differ = The written empty weight of the { $vehicle } is { $stated }. Its axles and other supports carry { $sum } empty ({ $parts }). One of them is wrong. The plan uses the written weight.
 
 # $vehicle (name)
 # $stated (quantity)
 # $sum (quantity)
 # $parts (calculation)
-less-than-axles = The written empty weight of { $vehicle } is { $stated }. Its axles alone carry { $sum } empty ({ $parts }). One of them is wrong. The plan uses the written weight.
+less-than-axles = The written empty weight of the { $vehicle } is { $stated }. Its axles alone carry { $sum } empty ({ $parts }). One of them is wrong. The plan uses the written weight.
 
 # $vehicle (name)
-fix-leave-out = Remove the weight and use the loads on the axles and other supports of { $vehicle }
+fix-leave-out = Remove the weight and use the loads on the axles and other supports of the { $vehicle }
 
 # $load (quantity)
 carried-here = This carries { $load } empty.
