@@ -1,6 +1,6 @@
 import { list, message, name, type Phrase, term } from '@cribwright/messages';
 import type { Capture } from '../../model/support.js';
-import { partNamed } from '../../vehicle/part-place.js';
+import { partNamed } from '../../placed/part-place.js';
 import { elementWords } from '../../workings/element-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';

@@ -3,7 +3,7 @@ import { measured } from '../../figure/compute.js';
 import { length } from '../../figure/units-of.js';
 import { exactly } from '../../model/interval.js';
 import type { Strut } from '../../model/support.js';
-import { partNamed, placeAt } from '../../vehicle/part-place.js';
+import { partNamed, placeAt } from '../../placed/part-place.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
