@@ -1,11 +1,18 @@
+import { message, name, term } from '@cribwright/messages';
 import type { Plan } from '../model/plan.js';
 import type { Part, Vehicle } from '../model/vehicle.js';
 import { toPlan } from '../vehicle/frame.js';
 import { lies } from '../vehicle/posed.js';
 import { underside } from '../vehicle/underside.js';
+import { axleWords } from './element-words.js';
 import { bodyOfPart, cabBody, type SupportPoint } from './support-points.js';
 
 const sides = ['driver', 'passenger'] as const;
+
+const sideWords = {
+  driver: term('element.driver-side'),
+  passenger: term('element.passenger-side'),
+} as const;
 
 /** What held the vehicles up before the crew came. */
 export function originalSupports(plan: Plan): readonly SupportPoint[] {
@@ -32,7 +39,11 @@ function ownSupports(vehicle: Vehicle, plan: Plan): readonly SupportPoint[] {
             return {
               id: `${vehicle.id}/${axle.id}/${side}`,
               element: vehicle.id,
-              label: `${vehicle.name} ${axle.name}, ${side} side`,
+              label: message('element.wheel-end', {
+                vehicle: name(vehicle.name),
+                axle: axleWords(axle),
+                side: sideWords[side],
+              }),
               kind: 'tire',
               original: true,
               group: `${vehicle.id}/${axle.id}`,
@@ -49,11 +60,15 @@ function ownSupports(vehicle: Vehicle, plan: Plan): readonly SupportPoint[] {
     part.carries?.down === true && !onVehicle(part) && !lies(vehicle)
       ? part.offsets.map((y, i): SupportPoint => {
           const at = toPlan(vehicle, { x: part.from, y });
-          const side = part.offsets.length < 2 ? '' : y < 0 ? 'driver' : 'passenger';
+          const side = part.offsets.length < 2 ? undefined : y < 0 ? 'driver' : 'passenger';
+          const names = { vehicle: name(vehicle.name), part: name(part.name) };
           return {
-            id: [vehicle.id, part.id, side || `${i + 1}`].join('/'),
+            id: [vehicle.id, part.id, side ?? `${i + 1}`].join('/'),
             element: vehicle.id,
-            label: [vehicle.name, part.name, side && `${side} side`].filter(Boolean).join(' '),
+            label:
+              side === undefined
+                ? message('element.part', names)
+                : message('element.part-side', { ...names, side: sideWords[side] }),
             kind: 'part',
             original: true,
             group: `${vehicle.id}/${part.id}`,
@@ -77,7 +92,11 @@ function ownSupports(vehicle: Vehicle, plan: Plan): readonly SupportPoint[] {
       return {
         id: `${cabBody(vehicle)}/${mount.name}/${side}`,
         element: vehicle.id,
-        label: `${vehicle.name} cab ${mount.name}, ${side} side`,
+        label: message('element.cab-mount', {
+          vehicle: name(vehicle.name),
+          mount: name(mount.name),
+          side: sideWords[side],
+        }),
         kind: 'cab mount',
         original: true,
         group: `${cabBody(vehicle)}/${mount.name}`,
@@ -102,11 +121,15 @@ function bodyOnGround(vehicle: Vehicle): readonly SupportPoint[] {
   const half = (vehicle.posture.kind === 'on its roof' ? vehicle.width : vehicle.height) / 2;
   return [0, vehicle.length].flatMap((x, i) =>
     [-half, half].map((y, j): SupportPoint => {
-      const end = `${i === 0 ? 'front' : 'rear'} ${j === 0 ? 'driver' : 'passenger'} corner`;
+      const [long, side] = [i === 0 ? 'front' : 'rear', j === 0 ? 'driver' : 'passenger'] as const;
+      const end = `${long} ${side} corner`;
       return {
         id: `${vehicle.id}/${end}`,
         element: vehicle.id,
-        label: `${vehicle.name} on the ground, ${end}`,
+        label: message('element.lying-corner', {
+          vehicle: name(vehicle.name),
+          corner: term(`element.${long}-${side}-corner`),
+        }),
         kind: 'body',
         original: true,
         group: `${vehicle.id}/${end}`,
@@ -129,7 +152,10 @@ function vehicleContacts(contact: Plan['contacts'][number], plan: Plan): readonl
   return contact.points.map((at, i) => ({
     id: `${contact.id}#${i + 1}`,
     element: contact.lower,
-    label: `${lower?.name ?? contact.lower} under ${upper?.name ?? contact.upper}`,
+    label: message('element.vehicle-under', {
+      lower: name(lower?.name ?? contact.lower),
+      upper: name(upper?.name ?? contact.upper),
+    }),
     kind: 'vehicle',
     original: true,
     group: contact.id,

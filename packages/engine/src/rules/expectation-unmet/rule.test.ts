@@ -55,6 +55,6 @@ describe('expectation-unmet', () => {
   });
   it('does not hold where the figure is not known', () =>
     expect(unmet(tallCrib, figure('angle', 1))).toEqual([
-      'angle on crib A: nothing gives the angle of crib A',
+      'angle on crib A: crib A has no angle',
     ]));
 });

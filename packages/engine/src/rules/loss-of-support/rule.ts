@@ -1,3 +1,4 @@
+import { list } from '@cribwright/messages';
 import type { Severity } from '../../finding/finding.js';
 import { messages } from '../../finding/message.js';
 import { type Failure, failureOf, withCorner } from '../../loss/failures.js';
@@ -39,7 +40,7 @@ function finding(f: Failure): RuleFinding {
           : say('unsolved', { loss, vehicle: f.name }),
     related: f.run.loss === undefined ? [] : [{ at: f.run.loss.ref, message: say('lost-here', {}) }],
     ...(f.kind === 'unsolved' ? { couldNotRun: true } : {}),
-    governs: [loss, f.corner].filter((t) => t !== '').join(', '),
+    governs: list([loss, ...(f.corner === undefined ? [] : [f.corner])], 'plain'),
   };
 }
 

@@ -1,3 +1,4 @@
+import { list } from '@cribwright/messages';
 import { messages } from '../../finding/message.js';
 import { everyMix } from '../../loss/components.js';
 import { type Failure, failureOf, withCorner } from '../../loss/failures.js';
@@ -24,7 +25,7 @@ const found = (f: Failure, message: RuleFinding['message'], severity: 'danger' |
   severity,
   message,
   ...(f.kind === 'unsolved' ? { couldNotRun: true } : {}),
-  ...(f.corner === '' ? {} : { governs: f.corner }),
+  ...(f.corner === undefined ? {} : { governs: f.corner }),
 });
 
 export const rule: Rule = {
@@ -55,7 +56,10 @@ export const rule: Rule = {
       const [first] = bodies;
       if (first === undefined || everyMix(bodies)) return [];
       const subject = { element: first.vehicle };
-      const vehicles = bodies.map((b) => b.name).join(', ');
+      const vehicles = list(
+        bodies.map((b) => b.name),
+        'plain',
+      );
       return [
         { subject, at: subject, severity: 'warning', couldNotRun: true, message: say('mixes', { vehicles }) },
       ];
