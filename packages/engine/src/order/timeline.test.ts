@@ -28,7 +28,9 @@ describe('time line', () => {
   it('counts the people at work at one time', () => expect(line?.crewPeak.value).toEqual(exactly(4)));
   it('says which steps have no time', () => {
     const untimed = planOf({ steps: [step(1, 'build', [], { takes: undefined })] });
-    expect(timelineOf(untimed)?.total.assumes?.map((a) => english(a))).toEqual(['steps without a time count as none: 1']);
+    expect(timelineOf(untimed)?.total.assumes?.map((a) => english(a))).toEqual([
+      'steps without a time count as none: 1',
+    ]);
   });
   it('is not there without steps', () => expect(timelineOf(planOf({}))).toBeUndefined());
 });

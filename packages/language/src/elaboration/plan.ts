@@ -104,7 +104,7 @@ export function elaboratePlan(
     return notMade(w, block, [problem('plan-unchecked', block.headSpan, { plan })]);
   }
   const cast = new Cast(vehicles);
-  w.figures = (e) => figureOf(w, cast, e) ?? cribFigure(w, e);
+  w.figures = (e) => figureOf(w, cast, e) ?? cribFigure(w, policy, e);
   if (groundBlock) w.placeBlock('ground', groundBlock);
 
   const own: Making = { w, cast, policy, within: at0 };

@@ -31,7 +31,8 @@ export function figureMarkdown(figure: Figure, locale: Locale, units: System): s
   if (calculation !== undefined) {
     const { names, numbers } = calculation;
     lines.push(`= ${plain(names)}`);
-    if (numbers !== names) lines.push(`= ${plain(numbers)}`);
+    // A value that was read off is its own number: the first line says it already.
+    if (numbers !== names && numbers !== words.value(figure)) lines.push(`= ${plain(numbers)}`);
   }
   if (figure.governs !== undefined)
     lines.push(plain(translate(say('governs', { governs: figure.governs }), locale)));
