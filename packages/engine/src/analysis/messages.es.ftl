@@ -3,4 +3,3 @@ tight-contacts = Cada contacto contado está bien acuñado y a escuadra con la c
 slow-loads = Las cargas llegan despacio. Nada cae, se sacude ni se balancea.
 crib-height = Un crib es tan alto como sus hiladas. Cuñas y calzas no cuentan en el límite de altura.
 sound-timber = La madera está sana, recta y seca, salvo que el plan diga que está húmeda.
-caution = Esto es una ayuda para planificar y enseñar. No ve la escena y puede equivocarse. No sustituye a la autoridad competente, a los procedimientos locales, a un ingeniero con licencia ni a su propia evaluación. Si lo que ve difiere del plan, crea lo que ve.
