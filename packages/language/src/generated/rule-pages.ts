@@ -1366,23 +1366,24 @@ plan "Chocked both ways" {
 }
 \`\`\`
 `,
-  'ground-bearing': `# ground-bearing: ground pressed harder than it bears
+  'ground-bearing': `# ground-bearing: ground bearing exceeded
 
 ## What it protects against
 
-A base that sinks on one side tips what stands on it.
+A base that sinks on one side tips the load that it holds.
 
-## The sum
+## Calculation
 
-pressure = load ÷ area on the ground pressure ≤ what the surface bears
-pad = load ÷ what the surface bears
+    pressure = load ÷ area on the ground
+    pressure ≤ allowable bearing of the surface
+    pad      = load ÷ allowable bearing of the surface
 
-An open base bears on its timbers, a solid base on its outline, a pad on its own.
+An open base bears on its timbers, a solid base on its outline, a pad on its own area.
 
 ## Sources
 
-- International Building Code 2012, Table 1806.2; 24 CFR 3285.202. The two differ for gravel: the policy or the surface says which counts.
-- What bears how much under a strut or a crib for an hour is common practice, no source.
+- International Building Code 2012, Table 1806.2; 24 CFR 3285.202. The two differ for gravel: the policy or the surface states which one applies.
+- Allowable bearing under a strut or a crib for about an hour: common practice, no source.
 
 ## Unsafe
 
@@ -1433,15 +1434,15 @@ plan "Asphalt" {
 }
 \`\`\`
 `,
-  'joist-miss': `# joist-miss: contact beside the part it should meet
+  'joist-miss': `# joist-miss: contact not under its part
 
 ## What it protects against
 
-A contact between two joists meets only sheet metal or flooring. It carries nothing.
+A contact between two joists meets only sheet metal or flooring. It carries no load.
 
-## The sum
+## Calculation
 
-The part must lie over the top timber, and along the timber at most this far from the contact:
+The part must lie over the top timber. Along the timber, the distance from the contact to the part has a limit:
 
     distance from the contact to the edge of the joist ≤ joist reach (2 in)
 
@@ -1491,18 +1492,18 @@ plan "Under the joists" {
 }
 \`\`\`
 `,
-  'lifting-intent': `# lifting-intent: lift that nobody meant
+  'lifting-intent': `# lifting-intent: lift not stated
 
 ## What it protects against
 
-Stabilizing is not lifting: what is lifted shifts its load and may slide off what held it.
+Stabilizing is not lifting. A lifted vehicle shifts its load and can slide off its supports.
 
-## The sum
+## Calculation
 
-upward in all = sum of the preloads, struts by their upward part
-share = upward in all ÷ weight
+    upward in all = sum of the preloads; of a strut, its upward part
+    share         = upward in all ÷ weight
 
-More than 5 per cent of the weight is a lift. The plan says so, or the supports are set snug.
+More than 5 percent of the weight is a lift. State the lift in the plan, or set the supports snug.
 
 ## Sources
 
@@ -1550,35 +1551,35 @@ plan "Snug" {
 }
 \`\`\`
 `,
-  'loss-of-support': `# loss-of-support: not held if a support gives way
+  'loss-of-support': `# loss-of-support: not held if a support fails
 
 ## What it protects against
 
-What held the vehicle before the crew came may give way while they work: a tire, an air spring, a landing leg, the car beneath. What the crew put in must then hold.
+A support that held the vehicle before the crew came can fail while they work: a tire, an air spring, a landing gear leg, the car below. The supports that the crew set must then hold.
 
-## The sum
+## Calculation
 
-The finished set-up is worked out again with one support taken away at a time:
+The complete stabilization system is calculated again with one support removed at a time:
 
-- each vehicle beneath that is not coupled;
+- each vehicle below that is not coupled;
 - the wheels at each end of each axle;
 - the air springs of an axle, or of a cab;
-- each landing leg that is down;
+- each landing gear leg that is down;
 - each corner of a vehicle that lies on its side or its roof;
-- the ground under the foot of each strut;
+- the ground under the base of each strut;
 - with the policy \`ground under cribs may give way\`: the ground under each crib and each step chock.
 
-After each loss every vehicle must still rest, at every end of the ranges of weight and place. What each crib then carries is checked by crib-load.
+After each loss every vehicle must still rest, at every end of the ranges of weight and place. The load that each crib then carries is checked by crib-load.
 
-A lost tire lets the vehicle down onto its rim, air springs onto their stops, and a corner that folds onto the body beside it: a warning. Where a car, a leg or an axle's springs hold the vehicle up, it falls: a danger.
+Some losses are a warning: a lost tire lets the vehicle down onto its rim, air springs let it down onto their stops, and a corner that folds lets it down onto the body beside it. If a car, a landing gear leg or an axle's springs fail, the vehicle falls: a danger.
 
-A coupling does not count as something that gives way.
+Couplings are not removed.
 
-The ground under cribs is not among the losses until the policy says so. What is lost in turn is what held before the crew came, one at a time. A crib is the crew's own: it stands on a broad base on ground that they looked at, ground-bearing compares its pressure with what the ground bears, and they look at it again while they work. A strut stands on one small foot that is pushed outward as well, so the ground under it is lost in turn always. On ground that may thaw, wash out or cave in (a trench, a bank, a filled lot), set \`ground under cribs may give way\`: then no single crib may be the one that all hangs on.
+The ground under cribs is not removed unless the policy says so. A crib stands on a broad base on ground that the crew inspected. The rule ground-bearing compares its pressure with the allowable bearing of that ground, and the crew inspects it again while they work. A strut stands on one small base that is also pushed outward, so the ground under it is always removed in turn. On ground that can thaw, wash out or cave in (a trench, a bank, a filled lot), set \`ground under cribs may give way\`: then the plan may not depend on any single crib.
 
 ## Sources
 
-- Which losses to look at, and that the ground under cribs is judged by its pressure: common practice, no source.
+- Which losses to check, and that the ground under cribs is judged by its pressure: common practice, no source.
 
 ## Unsafe
 
@@ -1639,15 +1640,15 @@ plan "On all its wheels" {
 }
 \`\`\`
 `,
-  'order-ground-up': `# order-ground-up: upper vehicle held before the one beneath it
+  'order-ground-up': `# order-ground-up: upper vehicle stabilized before the lower one
 
 ## What it protects against
 
-What is built on something loose moves with it. The lower vehicle comes first, the pad before what stands on it.
+A support built on something loose moves with it. Stabilize the lower vehicle first, and place a pad before the support that stands on it.
 
-## The sum
+## Calculation
 
-There is no sum. Every step that holds the upper vehicle must wait, by its line or by \`after\`, for a step that holds the lower one.
+No calculation. Every step that stabilizes the upper vehicle must wait, by its place in the list or by \`after\`, for a step that stabilizes the lower one.
 
 ## Sources
 
@@ -1731,15 +1732,21 @@ plan "The car first" {
 }
 \`\`\`
 `,
-  'order-missing': `# order-missing: steps that leave something out or come in the wrong order
+  'order-missing': `# order-missing: steps missing or out of order
 
 ## What it protects against
 
-What no step puts in is not there when it is needed. What comes too early stands on nothing.
+A support that no step puts in is not there when it is needed. A support put in too early has nothing to rest on.
 
-## The sum
+## Calculation
 
-There is no sum. Every support is put in by a step; chocks come before cribs and struts; a strap is tightened when both of its ends stand; a strut is locked before it is checked; steps do not wait for each other in a circle.
+No calculation. The check requires that:
+
+- a step puts in every support;
+- chocks come before cribs and struts;
+- a strap is tightened when both of its ends are in place;
+- a strut is locked before it is checked;
+- steps do not wait for each other in a circle.
 
 ## Sources
 
@@ -1812,15 +1819,15 @@ plan "Both are built" {
 }
 \`\`\`
 `,
-  'part-cannot-bear': `# part-cannot-bear: support under a part that may not bear
+  'part-cannot-bear': `# part-cannot-bear: support under a part that cannot bear
 
 ## What it protects against
 
 Sheet metal, tanks, moving parts and brackets fold or turn under a load that the frame would carry.
 
-## The sum
+## Calculation
 
-There is no sum. The vehicle says of each part whether it may bear, and why not.
+No calculation. The vehicle states for each part whether it can bear, and if not, why.
 
 ## Sources
 
@@ -1872,11 +1879,11 @@ plan "Under rail and joists" {
 
 ## What it protects against
 
-A limit that was loosened quietly is taken for the usual one by those who rely on the plan.
+People who rely on the plan expect the usual limit and do not see that it was loosened.
 
-## The sum
+## Calculation
 
-There is no sum. Each limit of a policy is held against the one that it replaces. Tightening is silent. Loosening needs a reason, and shows on every sheet.
+No calculation. Each limit of a policy is compared with the limit that it replaces. A tighter limit is not reported. A looser limit needs a reason, and it shows on every sheet.
 
 ## Sources
 
@@ -1920,14 +1927,14 @@ plan "Tighter than shipped" {
 
 ## What it protects against
 
-A long thin post bows sideways and snaps long before the wood is crushed. It gives little warning.
+A long, thin post buckles long before the wood crushes. It gives little warning.
 
-## The sum
+## Calculation
 
     slenderness = length ÷ least depth          180 in ÷ 3.5 in = 51.43
     limit       = 50
 
-The length is the one from head to foot. Plies nailed together count with their whole depth; what nails lose is taken off in the post's capacity.
+The length is measured from base to head. Plies nailed together count with their full depth. The loss at the nails is taken off in the capacity of the post.
 
 ## Sources
 
@@ -1987,40 +1994,40 @@ plan "Two four by fours, tied" {
 }
 \`\`\`
 `,
-  'push-margin': `# push-margin: holds too small a push
+  'push-margin': `# push-margin: holds too small a side push
 
 ## What it protects against
 
-A tool, a shifting load or a second vehicle shoves the set-up sideways, and it slides or goes over.
+A tool, a shifting load or a second vehicle pushes the vehicle sideways, and it slides or tips over.
 
-## The sum
+## Calculation
 
-The finished set-up is pushed at the height that the policy sets, from 24 directions. In each, the check looks for the largest push for which the forces can still balance:
+The complete stabilization system is pushed at the height that the policy sets, from 24 directions. In each direction the check finds the largest push for which the forces can still balance:
 
 - a contact pushes and never pulls; its friction is at most friction × load;
-- a crib contact carries at most its capacity, and a crib leans over when the force on its top points outside its base;
-- a strut only pushes, up to its rated load; its foot slides unless friction or a tie holds it;
-- a tie only pulls, up to its rating;
-- a wheel resists rolling only where its axle is chocked. Brakes are not counted;
-- a vehicle that lies on its side or its roof grips with the body friction of the ground, at the corners of its outline. What is set beside it grips no better: no load can be counted on to move there. Where that friction is unknown, the check says that it could not run;
-- grade and working loads are there all the time.
+- a crib contact carries at most its capacity, and a crib tips over when the force on its top points outside its base;
+- a strut only pushes, up to its rated load; its base slides unless friction or a strap holds it;
+- a strap or chain only pulls, up to its rating;
+- a wheel resists rolling only if its axle is chocked. Brakes are not counted;
+- a vehicle that lies on its side or its roof is held by the body friction of the ground, at the corners of its outline. Supports set beside it hold no better, because no load is certain to move to them. If that friction is not known, the check reports that it could not run;
+- grade and tool loads act all the time.
 
-By hand, for a block with nothing else: it slides at friction × weight, or tips at weight × half its width ÷ height of the push, whichever comes first.
+By hand, for a block with no other support: it slides at friction × weight, or tips at weight × half its width ÷ height of the push, whichever comes first.
 
     friction 0.6, half width 3 ft, pushed at 7 ft 6 in: 60 % to slide, 3 ft ÷ 7 ft 6 in = 40 % to tip
 
-Two things to know:
+Two limits of the method:
 
-1. No borrowed preload. A strut that would push the vehicle the way it is being pushed counts as nothing. Two of them could otherwise squeeze each other, in the sum, for friction that nobody put in.
-2. It holds _up to_ that push: a way to share the forces was found. Dry friction gives no promise that they will be shared so. The policy's margin is there for this.
+1. The method adds no preload. A strut that would push the vehicle in the direction of the push counts as nothing. Otherwise two struts could squeeze each other in the calculation, for friction that nobody applied.
+2. The result is the push that the system _can_ hold: one way to share the forces was found. Dry friction does not guarantee that they are shared in that way. The margin in the policy covers this.
 
-A strut without a tie whose foot slides adds nothing at all, until it is tied.
+A strut without a strap whose base slides adds nothing until its base is strapped.
 
 ## Sources
 
 - 10 % of the vertical load, sideways: FEMA Rescue Specialist course, Module 1A.
-- A distribution that balances and breaks no limit is a lower bound: from memory, limit analysis.
-- Friction: the surface's and the policy's lines. Under a vehicle that lies: the surface's \`body friction\`, at its low end.
+- A distribution that balances and exceeds no limit is a lower bound: from memory, limit analysis.
+- Friction: the lines of the surface and the policy. Under a vehicle that lies on its side or roof: the \`body friction\` of the surface, at its low end.
 
 ## Unsafe
 
@@ -2066,15 +2073,15 @@ plan "Chocked, and low" {
 }
 \`\`\`
 `,
-  'size-up-missing': `# size-up-missing: size-up that leaves something out
+  'size-up-missing': `# size-up-missing: size-up incomplete
 
 ## What it protects against
 
-Fuel, batteries, cargo and the energy in brakes hurt those who did not look for them.
+Fuel, batteries, cargo and the energy stored in brakes injure crews who did not check for them.
 
-## The sum
+## Calculation
 
-There is no sum. A plan says of fuel, battery, cargo and brakes what was found.
+No calculation. The plan states what was found for fuel, battery, cargo and brakes.
 
 ## Sources
 
@@ -2111,24 +2118,24 @@ plan "All four said" {
 }
 \`\`\`
 `,
-  'stage-unsafe': `# stage-unsafe: unsafe while half built
+  'stage-unsafe': `# stage-unsafe: unsafe while partly built
 
 ## What it protects against
 
-A set-up that stands when finished may fall while it is being built or taken down.
+A stabilization system that holds when complete can fail while it is built or taken down.
 
-## The sum
+## Calculation
 
-Each step that puts something in or takes something out makes a stage. At each stage, every vehicle must rest; and whatever a stage would have survived, the next one must survive too.
+Each step that puts something in or takes something out makes a stage. Every vehicle must rest at each stage. If one stage survives the loss of a support, the next stage must survive it too.
 
-    step 1 builds cribs A and B: the trailer's front holds
-    step 2 takes crib B away: the front corner on that side no longer does
+    step 1 builds cribs A and B: the front of the trailer is held
+    step 2 takes crib B away: the front corner on that side is no longer held
 
-What carried the load before a support was placed goes on carrying it. A support starts at nothing, or at what its wedges put on it, and shares only what changes afterward.
+A support that carried the load before a new one was placed keeps carrying it. A new support starts at zero load, or at the preload of its wedges, and shares only later changes.
 
 ## Sources
 
-- Each stage is a set-up of its own: common practice, no source.
+- Each stage is checked as a system of its own: common practice, no source.
 
 ## Unsafe
 
@@ -2213,22 +2220,22 @@ plan "Only built up" {
 }
 \`\`\`
 `,
-  'strut-angle': `# strut-angle: strut too flat, too steep, or not as written
+  'strut-angle': `# strut-angle: strut too flat, too steep, or not at its written angle
 
 ## What it protects against
 
-A flat strut pushes its foot out more than it pushes up. A steep one holds nothing sideways.
+A flat strut pushes its base out more than it pushes up. A steep strut holds nothing sideways.
 
-## The sum
+## Calculation
 
-angle = atan(rise ÷ run) rise from foot to head, run along the ground
+    angle = arctan(rise ÷ run)
 
-It follows from head and foot, never only from what is typed. The policy's limits: not flatter than 45 deg, not steeper than 75 deg.
+The rise is from base to head, the run is along the ground. The angle is always calculated from head and base, never taken from the written angle alone. Limits of the shipped policy: at least 45 deg, at most 75 deg.
 
 ## Sources
 
 - About 45 deg and not flatter: common practice, no source.
-- 45 deg usual, 60 deg most for rakers: from memory, US Army Corps of Engineers Shoring Operations Guide, section 2.
+- 45 deg usual, 60 deg maximum for rakers: from memory, US Army Corps of Engineers Shoring Operations Guide, section 2.
 
 ## Unsafe
 
@@ -2284,15 +2291,15 @@ plan "At 45 degrees" {
 }
 \`\`\`
 `,
-  'strut-head': `# strut-head: strut head on a part that moves or may not bear
+  'strut-head': `# strut-head: strut head on a part that moves or cannot bear
 
 ## What it protects against
 
-A head on a door, a hood, a sprung cab or sheet metal slips or tears out when the load comes on.
+A strut head on a door, a hood, a sprung cab or sheet metal slips or tears out under load.
 
-## The sum
+## Calculation
 
-There is no sum but one: the head must lie under the part.
+The head must lie under the part:
 
     distance from the head to the edge of the part ≤ joist reach (2 in)
 
@@ -2350,15 +2357,16 @@ plan "Heads under the rails" {
 }
 \`\`\`
 `,
-  'strut-length': `# strut-length: strut too short or too long for its place
+  'strut-length': `# strut-length: strut too short or too long
 
 ## What it protects against
 
-A strut that does not reach is stretched past its last hole, or stood on something loose.
+A strut that does not reach is extended past its last hole or set on something loose.
 
-## The sum
+## Calculation
 
-length = √(run² + rise²) shortest ≤ length ≤ longest
+    length = √(run² + rise²)
+    shortest ≤ length ≤ longest
 
 ## Sources
 
@@ -2418,17 +2426,18 @@ plan "Within its range" {
 
 ## What it protects against
 
-A strut loaded beyond its rating bends and folds without warning, sooner the longer it is.
+A strut loaded beyond its rating buckles without warning. The longer the strut, the lower its rating.
 
-## The sum
+## Calculation
 
-load along the strut = upward part ÷ sin(angle) load ≤ rating at that length
+    load along the strut = upward part ÷ sin(angle)
+    load ≤ rating at that length
 
-The rating is the row of the maker's table for that length, or the next longer one. Between two rows the lower counts; beyond the table nothing does. A timber post is worked out by the NDS column formula.
+The rating is the row of the manufacturer's table for that length, or the next longer row. Between two rows the lower rating counts. Beyond the table there is no rating. A timber post is calculated by the NDS column formula.
 
 ## Sources
 
-- Ratings: the strut's own type, with its source.
+- Ratings: the type of the strut, with its source.
 - Timber posts: NDS 2018, 3.7.1.
 
 ## Unsafe
@@ -2485,11 +2494,11 @@ plan "Rated struts" {
 
 ## What it protects against
 
-A strut that stands on oil or air alone comes down when a seal or a hose lets go.
+A strut held only by oil or air comes down when a seal or a hose fails.
 
-## The sum
+## Calculation
 
-There is no sum. A strut is pinned, or backed off onto its lock, before anyone relies on it.
+No calculation. Pin the strut or set its lock collar before anyone relies on it.
 
 ## Sources
 
@@ -2553,11 +2562,11 @@ plan "Pinned" {
 
 ## What it protects against
 
-Struts on one side push a vehicle over to the other.
+Struts on one side push a vehicle over to the other side.
 
-## The sum
+## Calculation
 
-There is no sum. What is done on one side is answered on the other.
+No calculation. A vehicle with struts on one side needs struts on the other side too.
 
 ## Sources
 
@@ -2607,22 +2616,22 @@ plan "Both sides" {
 }
 \`\`\`
 `,
-  'strut-slip': `# strut-slip: strut foot that slides
+  'strut-slip': `# strut-slip: strut base slides
 
 ## What it protects against
 
-A foot that slides takes the strut away the moment the load comes on. Untied, such a strut adds nothing at all.
+A base that slides takes the strut away as soon as the load comes on. Without a strap such a strut holds nothing.
 
-## The sum
+## Calculation
 
-friction needed = 1 ÷ tan(angle) at 45 deg: 1
+    friction needed = 1 ÷ tan(angle)          at 45 deg: 1
 
-Friction alone holds a foot only where cos(angle) ≤ friction × sin(angle). Otherwise a tie must pull back against the thrust.
+Friction alone holds a base only if cos(angle) ≤ friction × sin(angle). Otherwise a strap must pull back against the thrust.
 
 ## Sources
 
 - The incline: OpenStax University Physics, volume 1, section 6.2.
-- 0.3 under a foot: OpenStax University Physics, volume 1, Table 6.1, metal on wood, moving.
+- 0.3 under a base: OpenStax University Physics, volume 1, Table 6.1, metal on wood, moving.
 
 ## Unsafe
 
@@ -2673,17 +2682,17 @@ plan "Tied foot to foot" {
 }
 \`\`\`
 `,
-  'tie-anchor': `# tie-anchor: strap or chain made fast to something that may not hold
+  'tie-anchor': `# tie-anchor: strap or chain on an anchor that may not hold
 
 ## What it protects against
 
-A strap is as good as what it is made fast to.
+A strap holds no more than its anchor.
 
-## The sum
+## Calculation
 
-pull ≤ what the anchor holds
+    pull ≤ capacity of the anchor
 
-What an anchor in the ground holds must be stated. Unknown is never taken as enough.
+State the capacity of an anchor in the ground. An unknown capacity never counts as enough.
 
 ## Sources
 
@@ -2751,17 +2760,16 @@ plan "Foot to foot" {
 
 ## What it protects against
 
-A strap that parts lets both feet go at once.
+A strap that breaks lets both strut bases go at once.
 
-## The sum
+## Calculation
 
-pull = load along the strut × (cos(angle) − friction × sin(angle)) ÷ share of the pull along the thrust
-pull ≤ working load limit
+    pull = load along the strut × (cos(angle) − friction × sin(angle)) ÷ share of the pull along the thrust
+    pull ≤ working load limit
 
-The share is what the pull has along the way in which the foot would slide; where the strap rises, less friction ×
-its rise ÷ its length, because it lifts the foot.
+The share is the part of the pull in the direction in which the base would slide. If the strap rises, friction × its rise ÷ its length is taken off, because the strap lifts the base.
 
-The strap is pulled up by hand, or pulled by the foot: the larger of the two counts.
+The pull is the larger of the pretension set by hand and the pull from the base.
 
 ## Sources
 
@@ -2821,17 +2829,17 @@ plan "A chain" {
 }
 \`\`\`
 `,
-  'tie-missing': `# tie-missing: strut foot not tied
+  'tie-missing': `# tie-missing: strut base not strapped
 
 ## What it protects against
 
-A leaning strut pushes its own foot out. Untied, the foot slides away and the load comes down.
+A leaning strut pushes its own base out. Without a strap the base slides away and the load comes down.
 
-## The sum
+## Calculation
 
-thrust at the foot = force along the strut × cos(angle)
+    thrust at the base = force along the strut × cos(angle)
 
-Friction alone is not counted on. A strap joins the feet of the two struts across from each other, or a strap runs from the foot to an anchor.
+Do not rely on friction alone. Run a strap between the bases of two opposite struts, or from the base to an anchor.
 
 ## Sources
 
@@ -2890,24 +2898,24 @@ plan "Strapped foot to foot" {
 
 ## What it protects against
 
-A high center of gravity near the line of the supports goes over at a shove, or as the load shifts.
+A vehicle with a high center of gravity near the edge of its supports tips over under a push or when its load shifts.
 
-## The sum
+## Calculation
 
-Moments about the line it would tip over, with a push at the height of the center of gravity:
+Moments about the line over which it would tip, with a push at the height of the center of gravity:
 
     push × height = weight × distance of the center inside that line
     push ÷ weight = distance ÷ height              36 in ÷ 90 in = 40 %
 
-Distance: to the nearest line between places that hold the vehicle up; on a grade from where the weight comes down, height × grade downhill of its center. Height: the high end of its range. The worst end of the ranges counts.
+The distance is to the nearest line between the places that hold the vehicle up. On a grade it is measured from where the weight acts, height × grade downhill of the center of gravity. The height is the high end of its range. The worst end of all ranges counts.
 
-The policy sets how much it must hold. The check is for vehicles that stand free. Where struts stand, the push from all sides is the check: see push-margin.
+The policy sets the push that the vehicle must hold. The check is for vehicles without struts. With struts, the push from all sides is the check: see push-margin.
 
 ## Sources
 
 - Slip or tip: Baker & Haynes, Engineering Statics, chapter 9.
-- Half the track over the height of the center: NHTSA rollover rulemaking, chapter V.
-- How much it must hold: the policy's line.
+- Half the track over the height of the center of gravity: NHTSA rollover rulemaking, chapter V.
+- The push that it must hold: the line of the policy.
 
 ## Unsafe
 
@@ -2944,29 +2952,29 @@ plan "Stacked low" {
 }
 \`\`\`
 `,
-  'unsupported-end': `# unsupported-end: an end that nothing holds
+  'unsupported-end': `# unsupported-end: end not supported
 
 ## What it protects against
 
-A vehicle whose supports do not reach round its center of gravity falls toward the open side. It may stand for a while on rust, friction or luck.
+A vehicle whose supports do not surround its center of gravity falls toward the open side. Rust or friction can hold it for a while.
 
-## The sum
+## Calculation
 
-Draw a line round all places that hold the vehicle up. It rests only if the center of gravity stands inside that line, at every end of the ranges of weight and place.
+Draw a line around all places that hold the vehicle up. The vehicle rests only if its center of gravity is inside that line, at every end of the ranges of weight and place.
 
-    trailer with no tractor and its legs up: only the tandem holds it
+    trailer with no tractor and its landing gear up: only the tandem holds it
     tandem at 46 ft 6 in and 50 ft 6 in; center of gravity at about 27 ft
     27 ft is in front of 46 ft 6 in: the front falls
 
-Where several vehicles hang together and most of what they weigh is a range, every mix of the ends is tried, up to 256 of them. Of more than that not every mix is, and the check says that it has not passed.
+If several vehicles rest on each other and most of their weights are ranges, every combination of the ends is tried, up to 256. If there are more, not every combination is tried, and the check reports that it has not passed.
 
 A vehicle on two supports in line only balances. That counts as not held.
 
-The check works out how every vehicle rests, vehicle on vehicle included. It says that one falls only when it has the proof: a motion in which the weight sinks and no support is pressed. Where neither rest nor fall can be proven, it says so, and the plan has not passed.
+The check calculates how every vehicle rests, also when one rests on another. It reports a fall only with proof: a motion in which the weight sinks and no support is pressed. If neither rest nor fall can be proven, it says so, and the plan has not passed.
 
 ## Sources
 
-- A body rests where its center of gravity stands over its supports: from memory, any text on statics.
+- A body rests if its center of gravity is over its supports: from memory, any text on statics.
 - What counts as a support: common practice, no source.
 
 ## Unsafe
@@ -3001,15 +3009,15 @@ plan "On its kingpin and its tandem" {
 }
 \`\`\`
 `,
-  'upper-on-unstable-lower': `# upper-on-unstable-lower: vehicle resting on one that nothing holds
+  'upper-on-unstable-lower': `# upper-on-unstable-lower: lower vehicle not stabilized
 
 ## What it protects against
 
 A car on its own springs and tires rocks and sinks under the truck that rests on it.
 
-## The sum
+## Calculation
 
-There is no sum. A vehicle that another one rests on is held by cribs or step chocks of its own.
+No calculation. A vehicle with another vehicle resting on it needs cribs or step chocks of its own.
 
 ## Sources
 
@@ -3076,21 +3084,21 @@ plan "The car is held" {
 }
 \`\`\`
 `,
-  'weight-sum': `# weight-sum: weights that do not add up
+  'weight-sum': `# weight-sum: weights do not add up
 
 ## What it protects against
 
-A weight that was typed wrong makes every load in the plan wrong.
+A wrong weight makes every load in the plan wrong.
 
-## The sum
+## Calculation
 
-    weight as written  =  sum of what the axles and the kingpin carry empty
+    weight as written = sum of the empty loads on the axles and the kingpin
 
-Two per cent either way is let pass: scales and makers' sheets differ by that much. Where the load on the kingpin is not written, the axles alone must not carry more than the whole weighs.
+A difference of 2 percent either way is accepted: scales and manufacturers' sheets differ by that much. If the load on the kingpin is not stated, the axles alone must not carry more than the whole weight.
 
 ## Sources
 
-- The sum: statics. The two per cent: common practice, no source.
+- The addition: statics. The 2 percent: common practice, no source.
 
 ## Unsafe
 
@@ -3116,15 +3124,15 @@ plan "One weight" {
 }
 \`\`\`
 `,
-  'wheels-unchocked': `# wheels-unchocked: wheels free to roll
+  'wheels-unchocked': `# wheels-unchocked: wheels not chocked
 
 ## What it protects against
 
-A vehicle that rolls an inch takes every crib and strut out of line.
+A vehicle that rolls an inch moves every crib and strut out of line.
 
-## The sum
+## Calculation
 
-There is no sum on level ground: every vehicle on its wheels is chocked both ways. On a grade steeper than the policy's limit it is a danger, not only a warning.
+No calculation. Every vehicle on its wheels is chocked in both directions. On a grade steeper than the limit of the policy, missing chocks are a danger instead of a warning.
 
 ## Sources
 

@@ -363,10 +363,182 @@ export interface MessageHoles {
   readonly 'crib-load.step-unknown': { readonly chock: H['name']; readonly why: H['message'] };
   readonly 'crib-load.weigh-it': NoHoles;
   readonly 'crib-load.fix-build': { readonly layout: H['name']; readonly timber: H['name']; readonly courses: H['count']; readonly use: H['quantity'] };
+  readonly 'ground-bearing.title': NoHoles;
+  readonly 'ground-bearing.protects': NoHoles;
+  readonly 'ground-bearing.too-much': { readonly support: H['phrase']; readonly pressure: H['quantity']; readonly sum: H['calculation']; readonly surface: H['name']; readonly allowable: H['quantity']; readonly advice?: H['message'] };
+  readonly 'ground-bearing.surface-unknown': { readonly support: H['phrase']; readonly surface: H['name'] };
+  readonly 'ground-bearing.foot-unknown': { readonly support: H['phrase']; readonly surface: H['name']; readonly advice: H['message'] };
+  readonly 'ground-bearing.use-pad': { readonly pad: H['quantity'] };
+  readonly 'ground-bearing.state-size': NoHoles;
+  readonly 'ground-bearing.state-size-or-use-pad': { readonly pad: H['quantity'] };
+  readonly 'ground-bearing.fix-pad': { readonly size: H['name'] };
+  readonly 'ground-bearing.surface-here': NoHoles;
+  readonly 'joist-miss.title': NoHoles;
+  readonly 'joist-miss.protects': NoHoles;
+  readonly 'joist-miss.misses': { readonly crib: H['name']; readonly contact: H['count']; readonly part: H['name']; readonly off: H['quantity']; readonly reach: H['quantity']; readonly advice: H['message'] };
+  readonly 'joist-miss.nothing': { readonly crib: H['name'] };
+  readonly 'joist-miss.to-meet': { readonly part: H['name'] };
+  readonly 'joist-miss.move-it': { readonly place: H['name'] };
+  readonly 'joist-miss.look-again': NoHoles;
+  readonly 'joist-miss.fix-move': { readonly place: H['name'] };
+  readonly 'lifting-intent.title': NoHoles;
+  readonly 'lifting-intent.protects': NoHoles;
+  readonly 'lifting-intent.lifts': { readonly vehicle: H['name']; readonly upward: H['quantity']; readonly sum: H['calculation']; readonly share: H['quantity']; readonly limit: H['quantity'] };
+  readonly 'lifting-intent.follow': { readonly vehicle: H['name'] };
+  readonly 'loss-of-support.title': NoHoles;
+  readonly 'loss-of-support.protects': NoHoles;
+  readonly 'loss-of-support.falls': { readonly loss: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
+  readonly 'loss-of-support.balances': { readonly loss: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
+  readonly 'loss-of-support.unsolved': { readonly loss: H['phrase']; readonly vehicle: H['text'] };
+  readonly 'loss-of-support.lost-here': NoHoles;
+  readonly 'order-ground-up.title': NoHoles;
+  readonly 'order-ground-up.protects': NoHoles;
+  readonly 'order-ground-up.lower-first': { readonly step: H['count']; readonly upper: H['name']; readonly lower: H['name']; readonly advice: H['message'] };
+  readonly 'order-ground-up.lower-never': { readonly lower: H['name'] };
+  readonly 'order-ground-up.move-after': { readonly first: H['count'] };
+  readonly 'order-ground-up.base-first': { readonly step: H['count']; readonly support: H['phrase']; readonly pad: H['name'] };
+  readonly 'order-ground-up.held-here': { readonly lower: H['name'] };
+  readonly 'order-ground-up.fix-after': { readonly step: H['count']; readonly first: H['count'] };
+  readonly 'order-missing.title': NoHoles;
+  readonly 'order-missing.protects': NoHoles;
+  readonly 'order-missing.no-steps': NoHoles;
+  readonly 'order-missing.no-step': { readonly support: H['phrase'] };
+  readonly 'order-missing.never-locked': { readonly support: H['phrase'] };
+  readonly 'order-missing.chocks-first': { readonly step: H['count']; readonly vehicle: H['phrase']; readonly first: H['count'] };
+  readonly 'order-missing.ends-first': { readonly step: H['count']; readonly tie: H['phrase']; readonly support: H['phrase'] };
+  readonly 'order-missing.lock-late': { readonly step: H['count']; readonly support: H['phrase']; readonly first: H['count'] };
+  readonly 'order-missing.circle': { readonly steps: H['list'] };
+  readonly 'order-missing.remove-early': { readonly step: H['count']; readonly support: H['phrase'] };
+  readonly 'part-cannot-bear.title': NoHoles;
+  readonly 'part-cannot-bear.protects': NoHoles;
+  readonly 'part-cannot-bear.may-not-bear': { readonly part: H['name']; readonly vehicle: H['name']; readonly support: H['phrase']; readonly advice: H['message']; readonly remark?: H['name'] };
+  readonly 'part-cannot-bear.no-part': { readonly part: H['name']; readonly vehicle: H['name']; readonly support: H['phrase']; readonly advice: H['message'] };
+  readonly 'part-cannot-bear.no-vehicle': { readonly vehicle: H['name']; readonly support: H['phrase'] };
+  readonly 'part-cannot-bear.use-instead': { readonly parts: H['list'] };
+  readonly 'part-cannot-bear.none-bears': NoHoles;
+  readonly 'part-cannot-bear.fix-part': { readonly part: H['name'] };
+  readonly 'policy-loosened.title': NoHoles;
+  readonly 'policy-loosened.protects': NoHoles;
+  readonly 'policy-loosened.with-reason': { readonly policy: H['name']; readonly limit: H['phrase']; readonly value: H['text']; readonly shipped: H['text']; readonly reason: H['name'] };
+  readonly 'policy-loosened.no-reason': { readonly policy: H['name']; readonly limit: H['phrase']; readonly value: H['text']; readonly shipped: H['text'] };
+  readonly 'policy-loosened.number': { readonly value: H['quantity'] };
+  readonly 'policy-loosened.shipped-value': NoHoles;
+  readonly 'policy-loosened.replaced-here': NoHoles;
+  readonly 'post-slender.title': NoHoles;
+  readonly 'post-slender.protects': NoHoles;
+  readonly 'post-slender.too-slender': { readonly strut: H['name']; readonly post: H['name']; readonly length: H['quantity']; readonly slenderness: H['quantity']; readonly sum: H['calculation']; readonly limit: H['quantity']; readonly advice: H['message'] };
+  readonly 'post-slender.use-shorter': { readonly most: H['quantity'] };
+  readonly 'post-slender.use-thicker': NoHoles;
+  readonly 'post-slender.limit-set-here': { readonly limit: H['quantity'] };
+  readonly 'push-margin.title': NoHoles;
+  readonly 'push-margin.protects': NoHoles;
   readonly 'push-margin.too-little': { readonly toward: H['phrase']; readonly height: H['quantity']; readonly vehicle: H['name']; readonly share: H['quantity']; readonly sum: H['calculation']; readonly limit: H['quantity']; readonly first?: H['message'] };
   readonly 'push-margin.first': { readonly how: H['phrase'] };
   readonly 'push-margin.unknown': { readonly why: H['phrase'] };
   readonly 'push-margin.set-here': { readonly limit: H['quantity'] };
+  readonly 'size-up-missing.title': NoHoles;
+  readonly 'size-up-missing.protects': NoHoles;
+  readonly 'size-up-missing.fuel': NoHoles;
+  readonly 'size-up-missing.battery': NoHoles;
+  readonly 'size-up-missing.cargo': NoHoles;
+  readonly 'size-up-missing.brakes': NoHoles;
+  readonly 'size-up-missing.fix-add': NoHoles;
+  readonly 'stage-unsafe.title': NoHoles;
+  readonly 'stage-unsafe.protects': NoHoles;
+  readonly 'stage-unsafe.falls': { readonly stage: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
+  readonly 'stage-unsafe.worse': { readonly stage: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase']; readonly loss: H['phrase'] };
+  readonly 'strut-angle.title': NoHoles;
+  readonly 'strut-angle.protects': NoHoles;
+  readonly 'strut-angle.too-flat': { readonly strut: H['name']; readonly angle: H['quantity']; readonly sum: H['calculation']; readonly least: H['quantity']; readonly advice?: H['message'] };
+  readonly 'strut-angle.too-steep': { readonly strut: H['name']; readonly angle: H['quantity']; readonly sum: H['calculation']; readonly most: H['quantity']; readonly advice?: H['message'] };
+  readonly 'strut-angle.upside': { readonly strut: H['name'] };
+  readonly 'strut-angle.not-as-typed': { readonly strut: H['name']; readonly typed: H['quantity']; readonly angle: H['quantity']; readonly sum: H['calculation'] };
+  readonly 'strut-angle.set-foot': { readonly out: H['name'] };
+  readonly 'strut-angle.set-here': { readonly limit: H['quantity'] };
+  readonly 'strut-angle.fix-foot': { readonly out: H['name'] };
+  readonly 'strut-angle.fix-typed': { readonly angle: H['name'] };
+  readonly 'strut-head.title': NoHoles;
+  readonly 'strut-head.protects': NoHoles;
+  readonly 'strut-head.moves': { readonly strut: H['name']; readonly part: H['name']; readonly vehicle: H['name']; readonly remark?: H['name'] };
+  readonly 'strut-head.may-not-bear': { readonly strut: H['name']; readonly part: H['name']; readonly vehicle: H['name']; readonly remark?: H['name'] };
+  readonly 'strut-head.no-part': { readonly strut: H['name']; readonly part: H['name']; readonly vehicle: H['name']; readonly advice: H['message'] };
+  readonly 'strut-head.use-instead': { readonly parts: H['list'] };
+  readonly 'strut-head.none-bears': NoHoles;
+  readonly 'strut-head.no-vehicle': { readonly strut: H['name']; readonly vehicle: H['name'] };
+  readonly 'strut-head.beside': { readonly strut: H['name']; readonly part: H['name']; readonly vehicle: H['name']; readonly off: H['quantity']; readonly reach: H['quantity'] };
+  readonly 'strut-length.title': NoHoles;
+  readonly 'strut-length.protects': NoHoles;
+  readonly 'strut-length.too-long': { readonly strut: H['name']; readonly length: H['quantity']; readonly sum: H['calculation']; readonly gear: H['name']; readonly longest: H['quantity'] };
+  readonly 'strut-length.too-short': { readonly strut: H['name']; readonly length: H['quantity']; readonly sum: H['calculation']; readonly gear: H['name']; readonly shortest: H['quantity'] };
+  readonly 'strut-load.title': NoHoles;
+  readonly 'strut-load.protects': NoHoles;
+  readonly 'strut-load.over': { readonly strut: H['name']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly capacity: H['quantity']; readonly length: H['quantity'] };
+  readonly 'strut-load.over-limit': { readonly strut: H['name']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly use: H['quantity']; readonly capacity: H['quantity']; readonly length: H['quantity']; readonly limit: H['quantity'] };
+  readonly 'strut-load.no-rating': { readonly strut: H['name']; readonly load: H['quantity']; readonly length: H['quantity'] };
+  readonly 'strut-lock.title': NoHoles;
+  readonly 'strut-lock.protects': NoHoles;
+  readonly 'strut-lock.no-lock': { readonly strut: H['name'] };
+  readonly 'strut-lock.pump-only': { readonly strut: H['name'] };
+  readonly 'strut-lock.fix-pin': NoHoles;
+  readonly 'strut-one-sided.title': NoHoles;
+  readonly 'strut-one-sided.protects': NoHoles;
+  readonly 'strut-one-sided.driver-only': { readonly vehicle: H['name']; readonly struts: H['list'] };
+  readonly 'strut-one-sided.passenger-only': { readonly vehicle: H['name']; readonly struts: H['list'] };
+  readonly 'strut-slip.title': NoHoles;
+  readonly 'strut-slip.protects': NoHoles;
+  readonly 'strut-slip.slides': { readonly strut: H['name']; readonly angle: H['quantity']; readonly needed: H['quantity']; readonly sum: H['calculation']; readonly friction: H['quantity'] };
+  readonly 'strut-slip.tied-aside': { readonly strut: H['name']; readonly tie: H['phrase'] };
+  readonly 'tie-anchor.title': NoHoles;
+  readonly 'tie-anchor.protects': NoHoles;
+  readonly 'tie-anchor.holds-unknown': { readonly tie: H['phrase']; readonly anchor: H['name'] };
+  readonly 'tie-anchor.holds-less': { readonly tie: H['phrase']; readonly anchor: H['name']; readonly load: H['quantity']; readonly holds: H['quantity'] };
+  readonly 'tie-anchor.moves': { readonly tie: H['phrase']; readonly part: H['name']; readonly vehicle: H['name'] };
+  readonly 'tie-anchor.no-part': { readonly tie: H['phrase']; readonly part: H['name']; readonly vehicle: H['name'] };
+  readonly 'tie-anchor.not-there': { readonly tie: H['phrase'] };
+  readonly 'tie-anchor.same-end': { readonly tie: H['phrase'] };
+  readonly 'tie-load.title': NoHoles;
+  readonly 'tie-load.protects': NoHoles;
+  readonly 'tie-load.over': { readonly tie: H['phrase']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly sum: H['calculation']; readonly capacity: H['quantity'] };
+  readonly 'tie-load.over-limit': { readonly tie: H['phrase']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly use: H['quantity']; readonly capacity: H['quantity']; readonly limit: H['quantity'] };
+  readonly 'tie-load.no-rating': { readonly tie: H['phrase']; readonly load: H['quantity'] };
+  readonly 'tie-missing.title': NoHoles;
+  readonly 'tie-missing.protects': NoHoles;
+  readonly 'tie-missing.untied': { readonly strut: H['name']; readonly angle: H['quantity']; readonly advice: H['message'] };
+  readonly 'tie-missing.tie-across': { readonly other: H['name'] };
+  readonly 'tie-missing.tie-somewhere': NoHoles;
+  readonly 'tie-missing.fix-tie': { readonly strut: H['name']; readonly other: H['name'] };
+  readonly 'tipping.title': NoHoles;
+  readonly 'tipping.protects': NoHoles;
+  readonly 'tipping.tips': { readonly vehicle: H['text']; readonly toward: H['phrase']; readonly share: H['quantity']; readonly sum: H['calculation']; readonly limit: H['quantity'] };
+  readonly 'tipping.unknown': { readonly vehicle: H['text'] };
+  readonly 'tipping.set-here': { readonly limit: H['quantity'] };
+  readonly 'unsupported-end.title': NoHoles;
+  readonly 'unsupported-end.protects': NoHoles;
+  readonly 'unsupported-end.falls': { readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
+  readonly 'unsupported-end.balances': { readonly vehicle: H['text']; readonly when: H['phrase'] };
+  readonly 'unsupported-end.unsolved': { readonly vehicle: H['text'] };
+  readonly 'unsupported-end.unknown': { readonly vehicle: H['text'] };
+  readonly 'unsupported-end.mixes': { readonly vehicles: H['list'] };
+  readonly 'unsupported-end.as-found': { readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
+  readonly 'upper-on-unstable-lower.title': NoHoles;
+  readonly 'upper-on-unstable-lower.protects': NoHoles;
+  readonly 'upper-on-unstable-lower.not-held': { readonly upper: H['name']; readonly lower: H['name'] };
+  readonly 'upper-on-unstable-lower.rests-here': { readonly upper: H['name'] };
+  readonly 'weight-sum.title': NoHoles;
+  readonly 'weight-sum.protects': NoHoles;
+  readonly 'weight-sum.differ': { readonly vehicle: H['name']; readonly stated: H['quantity']; readonly sum: H['quantity']; readonly parts: H['calculation'] };
+  readonly 'weight-sum.less-than-axles': { readonly vehicle: H['name']; readonly stated: H['quantity']; readonly sum: H['quantity']; readonly parts: H['calculation'] };
+  readonly 'weight-sum.fix-leave-out': { readonly vehicle: H['name'] };
+  readonly 'weight-sum.carried-here': { readonly load: H['quantity'] };
+  readonly 'wheels-unchocked.title': NoHoles;
+  readonly 'wheels-unchocked.protects': NoHoles;
+  readonly 'wheels-unchocked.none': { readonly vehicle: H['name'] };
+  readonly 'wheels-unchocked.one-way': { readonly vehicle: H['name']; readonly direction: H['message'] };
+  readonly 'wheels-unchocked.on-a-grade': { readonly vehicle: H['name']; readonly grade: H['quantity']; readonly direction: H['message'] };
+  readonly 'wheels-unchocked.forward': NoHoles;
+  readonly 'wheels-unchocked.rearward': NoHoles;
+  readonly 'wheels-unchocked.either-way': NoHoles;
+  readonly 'wheels-unchocked.fix-chock': { readonly vehicle: H['name'] };
   readonly 'element.crib': { readonly name: H['name'] };
   readonly 'element.step-chock': { readonly name: H['name'] };
   readonly 'element.strut': { readonly name: H['name'] };
@@ -417,7 +589,13 @@ export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
   'loss.falls': ['corner'],
   'loss.balances': ['corner'],
   'expectation.figure': ['value'],
+  'ground-bearing.too-much': ['advice'],
+  'part-cannot-bear.may-not-bear': ['remark'],
   'push-margin.too-little': ['first'],
+  'strut-angle.too-flat': ['advice'],
+  'strut-angle.too-steep': ['advice'],
+  'strut-head.moves': ['remark'],
+  'strut-head.may-not-bear': ['remark'],
 };
 
 export const catalogs = {
@@ -821,10 +999,182 @@ crib-load--fix-build =
         [one] 1 course
        *[other] { $courses } courses
     } ({ $use } of its capacity)
+ground-bearing--title = Ground bearing exceeded
+ground-bearing--protects = A base that sinks on one side tips the load that it holds.
+ground-bearing--too-much = Ground under { $support }: pressure { $pressure } ({ $sum }). Allowable bearing of { $surface } is { $allowable }. { $advice }
+ground-bearing--surface-unknown = Ground under { $support }: allowable bearing of { $surface } not known. State the bearing of the surface, or use a pad and watch it for settling. This check has not passed.
+ground-bearing--foot-unknown = Ground under { $support }: base plate size not known, pressure on { $surface } not checked. { $advice } This check has not passed.
+ground-bearing--use-pad = Use a pad of at least { $pad }.
+ground-bearing--state-size = State the size of the base plate.
+ground-bearing--state-size-or-use-pad = State the size of the base plate, or use a pad of at least { $pad }.
+ground-bearing--fix-pad = Use a pad of { $size }
+ground-bearing--surface-here = The allowable bearing is set here.
+joist-miss--title = Contact not under its part
+joist-miss--protects = A contact between two joists meets only sheet metal or flooring and carries no load.
+joist-miss--misses = Crib { $crib }: contact { $contact } misses the { $part } by { $off }. The limit is { $reach }. { $advice }
+joist-miss--nothing = Crib { $crib } captures no part. State the part that its top meets.
+joist-miss--to-meet = Part to capture: { $part }.
+joist-miss--move-it = Move the crib to { $place }.
+joist-miss--look-again = No place nearby puts every contact under its part. Try another layout.
+joist-miss--fix-move = Move the crib to { $place }
+lifting-intent--title = Lift not stated
+lifting-intent--protects = Stabilizing is not lifting. A lifted vehicle shifts its load and can slide off its supports.
+lifting-intent--lifts = Supports under the { $vehicle } push up with { $upward } in total ({ $sum }), { $share } of its weight. The limit without a lift is { $limit }. Set the supports snug, or write \`lift intended\`.
+lifting-intent--follow = Lift intended, but no crib captures the { $vehicle }. Lift an inch, crib an inch.
+loss-of-support--title = Not held if a support fails
+loss-of-support--protects = A tire, an air spring, the landing gear or the vehicle below can fail while crews work. The supports that the crews set must then hold.
+loss-of-support--falls = Support lost: { $loss }. Nothing holds { $end } of the { $vehicle }{ $when }. Put a support under it.
+loss-of-support--balances = Support lost: { $loss }. The { $vehicle } only balances{ $when }. Put supports on both sides of its center of gravity.
+loss-of-support--unsolved = Support lost: { $loss }. No result for the { $vehicle }. Treat it as not held. This check has not passed.
+loss-of-support--lost-here = This support is lost.
+order-ground-up--title = Upper vehicle stabilized before the lower one
+order-ground-up--protects = A support built on something loose moves with it. Stabilize the lower vehicle first.
+order-ground-up--lower-first = Step { $step } stabilizes the { $upper } before the { $lower } below it. Build from the ground up. { $advice }
+order-ground-up--lower-never = No step stabilizes the { $lower }. Stabilize it in an earlier step.
+order-ground-up--move-after = Do step { $first } first.
+order-ground-up--base-first = Step { $step } builds { $support } before pad { $pad } below it is in place. Place the pad first.
+order-ground-up--held-here = The { $lower } is stabilized here.
+order-ground-up--fix-after = Make step { $step } wait for step { $first }
+order-missing--title = Steps missing or out of order
+order-missing--protects = A support that no step puts in is not there when it is needed. A support put in too early has nothing to rest on.
+order-missing--no-steps = Build order not stated. Write the steps.
+order-missing--no-step = No step puts in { $support }.
+order-missing--never-locked = No step locks { $support }. Lock it before anyone works in the path of the load.
+order-missing--chocks-first = Step { $step } works at { $vehicle } before its wheels are chocked (step { $first }). Chock first.
+order-missing--ends-first = Step { $step } tightens { $tie } before { $support } is set. Tighten a strap or chain when both of its ends are in place.
+order-missing--lock-late = Step { $step } checks { $support } before it is locked (step { $first }). Lock first.
+order-missing--circle = Steps { $steps } wait for each other, so none of them can start. Remove one \`after\`.
+order-missing--remove-early = Step { $step } removes { $support }, but no earlier step puts it in.
+part-cannot-bear--title = Support under a part that cannot bear
+part-cannot-bear--protects = Sheet metal, tanks, moving parts and brackets fold or turn under a load that the frame would carry.
+part-cannot-bear--may-not-bear = The { $part } of the { $vehicle } cannot bear, and { $support } captures it. { $advice } { $remark }
+part-cannot-bear--no-part = The { $vehicle } has no { $part }, and { $support } captures it. { $advice }
+part-cannot-bear--no-vehicle = Vehicle { $vehicle } is not in this plan, and { $support } captures it.
+part-cannot-bear--use-instead = Parts that can bear: { $parts }.
+part-cannot-bear--none-bears = No part of it is known to bear.
+part-cannot-bear--fix-part = Capture the { $part } instead
+policy-loosened--title = Limit made less safe
+policy-loosened--protects = People who rely on the plan expect the usual limit and do not see that it was loosened.
+policy-loosened--with-reason = Policy { $policy } sets { $limit } to { $value }, less safe than { $shipped }. Reason: { $reason }
+policy-loosened--no-reason = Policy { $policy } sets { $limit } to { $value }, less safe than { $shipped }. Reason not stated. Write it after \`because\`.
+policy-loosened--number = { $value }
+policy-loosened--shipped-value = the value that it replaces
+policy-loosened--replaced-here = This limit is replaced.
+post-slender--title = Post too slender
+post-slender--protects = A long, thin post buckles long before the wood crushes.
+post-slender--too-slender = Strut { $strut } ({ $post }) is { $length } long. Its slenderness is { $slenderness } ({ $sum }). The limit is { $limit }. { $advice }
+post-slender--use-shorter = Use a thicker post, or a post of at most { $most }.
+post-slender--use-thicker = Use a thicker or a shorter post.
+post-slender--limit-set-here = The limit is set here: { $limit }.
+push-margin--title = Holds too small a side push
+push-margin--protects = A tool, a shifting load or a second vehicle pushes the vehicle sideways, and it slides or tips over.
 push-margin--too-little = A side push { $toward } at { $height }: { $vehicle } and its supports hold { $share } of its weight ({ $sum }). The policy requires { $limit }. { $first }
 push-margin--first = Fails first: { $how }.
 push-margin--unknown = Side push not calculated: { $why }. This check has not passed.
 push-margin--set-here = The push margin is set here: { $limit }.
+size-up-missing--title = Size-up incomplete
+size-up-missing--protects = Fuel, batteries, cargo and the energy stored in brakes injure crews who did not check for them.
+size-up-missing--fuel = Size-up: fuel not stated. Check for leaks and write what was found.
+size-up-missing--battery = Size-up: batteries not stated. Check for high voltage and write what was found.
+size-up-missing--cargo = Size-up: cargo not stated. Find out what it is and whether it can shift.
+size-up-missing--brakes = Size-up: brakes not stated. Air brakes and spring brakes store energy. Write how they are set.
+size-up-missing--fix-add = Add the line to the size-up
+stage-unsafe--title = Unsafe while partly built
+stage-unsafe--protects = A stabilization system that holds when complete can fail while it is built or taken down.
+stage-unsafe--falls = After this step ({ $stage }), nothing holds { $end } of the { $vehicle }{ $when }. Put in a support for it before this step.
+stage-unsafe--worse = After this step ({ $stage }), nothing holds { $end } of the { $vehicle }{ $when } if this support is lost: { $loss }. It was held before this step.
+strut-angle--title = Strut too flat, too steep, or not at its written angle
+strut-angle--protects = A flat strut pushes its base out. A steep strut holds nothing sideways.
+strut-angle--too-flat = Strut { $strut } is at { $angle } to the ground ({ $sum }). The minimum is { $least }. A flatter strut pushes out more than up. { $advice }
+strut-angle--too-steep = Strut { $strut } is at { $angle } to the ground ({ $sum }). The maximum is { $most }. A steeper strut holds nothing sideways. { $advice }
+strut-angle--upside = Strut { $strut }: the head is not above the base. A strut pushes up from the ground.
+strut-angle--not-as-typed = Strut { $strut }: the written angle is { $typed }. The angle from base to head is { $angle } ({ $sum }).
+strut-angle--set-foot = Set the base { $out } out.
+strut-angle--set-here = The limit is set here: { $limit }.
+strut-angle--fix-foot = Set the base { $out } out
+strut-angle--fix-typed = Write { $angle }
+strut-head--title = Strut head on a part that moves or cannot bear
+strut-head--protects = A strut head on a door, a hood, a sprung cab or sheet metal slips or tears out under load.
+strut-head--moves = Strut { $strut }: its head is on the { $part } of the { $vehicle }, which moves. Put it on a frame rail or a joist. { $remark }
+strut-head--may-not-bear = Strut { $strut }: its head is on the { $part } of the { $vehicle }, which cannot bear. Put it on a frame rail or a joist. { $remark }
+strut-head--no-part = Strut { $strut }: its head is on the { $part }, but the { $vehicle } has no such part. { $advice }
+strut-head--use-instead = Parts that can bear: { $parts }.
+strut-head--none-bears = No part of this vehicle is known to bear.
+strut-head--no-vehicle = Strut { $strut }: its head is on { $vehicle }, which is not in this plan.
+strut-head--beside = Strut { $strut }: its head misses the { $part } of the { $vehicle } by { $off }. The limit is { $reach }.
+strut-length--title = Strut too short or too long
+strut-length--protects = A strut that does not reach is extended past its last hole or set on something loose.
+strut-length--too-long = Strut { $strut } needs { $length } from base to head ({ $sum }). The longest reach of { $gear } is { $longest }. Use a longer strut, or set the base closer.
+strut-length--too-short = Strut { $strut } has { $length } from base to head ({ $sum }). The shortest length of { $gear } is { $shortest }. Use a shorter strut, or set the base farther out.
+strut-load--title = Strut overloaded
+strut-load--protects = A strut loaded beyond its rating buckles without warning. The longer the strut, the lower its rating.
+strut-load--over = Strut { $strut }: load up to { $load } ({ $governs }). Capacity { $capacity } at { $length }. Use a stronger or shorter strut, or add struts.
+strut-load--over-limit = Strut { $strut }: load up to { $load } ({ $governs }), { $use } of its capacity of { $capacity } at { $length }. The policy allows { $limit }.
+strut-load--no-rating = Strut { $strut }: capacity at { $length } not known, load up to { $load }. Take the rating from its manufacturer. This check has not passed.
+strut-lock--title = Strut without a mechanical lock
+strut-lock--protects = A strut held only by oil or air comes down when a seal or a hose fails.
+strut-lock--no-lock = Strut { $strut }: lock not stated. Pin it, or set its lock collar, before anyone relies on it.
+strut-lock--pump-only = Strut { $strut } is held by its pump alone. A leak lets it down. Pin it, or set its lock collar.
+strut-lock--fix-pin = Pin the strut
+strut-one-sided--title = Struts on one side only
+strut-one-sided--protects = Struts on one side push a vehicle over to the other side.
+strut-one-sided--driver-only = The { $vehicle } has struts on the driver side ({ $struts }) and none on the passenger side. Set struts on the passenger side too.
+strut-one-sided--passenger-only = The { $vehicle } has struts on the passenger side ({ $struts }) and none on the driver side. Set struts on the driver side too.
+strut-slip--title = Strut base slides
+strut-slip--protects = A base that slides takes the strut away as soon as the load comes on.
+strut-slip--slides = Strut { $strut }: its base slides under any load. At { $angle } it needs friction of { $needed } ({ $sum }). The friction that counts is { $friction }. Without a strap the strut holds nothing. Strap its base.
+strut-slip--tied-aside = Strut { $strut }: { $tie } pulls across the direction in which the base slides and does not hold it. Run it back toward the vehicle, to the base on the other side.
+tie-anchor--title = Strap or chain on an anchor that may not hold
+tie-anchor--protects = A strap holds no more than its anchor.
+tie-anchor--holds-unknown = Anchor { $anchor } of { $tie }: capacity not known. Write its capacity after \`holds\`, or strap base to base. This check has not passed.
+tie-anchor--holds-less = Anchor { $anchor } of { $tie }: pull up to { $load }. Capacity { $holds }. Use a stronger anchor.
+tie-anchor--moves = Anchor of { $tie }: the { $part } of the { $vehicle } moves. Anchor it to the frame.
+tie-anchor--no-part = Anchor of { $tie }: the { $vehicle } has no { $part }.
+tie-anchor--not-there = Anchor of { $tie }: not in this plan.
+tie-anchor--same-end = Both ends of { $tie } are at the same place. It holds nothing.
+tie-load--title = Strap or chain overloaded
+tie-load--protects = A strap that breaks lets both strut bases go at once.
+tie-load--over = Pull on { $tie }: up to { $load } ({ $governs }; { $sum }). Its working load limit is { $capacity }. Use a stronger one, use two, or set the struts steeper.
+tie-load--over-limit = Pull on { $tie }: up to { $load } ({ $governs }), { $use } of its working load limit of { $capacity }. The policy allows { $limit }.
+tie-load--no-rating = Pull on { $tie }: up to { $load }, working load limit not known. Read its tag. This check has not passed.
+tie-missing--title = Strut base not strapped
+tie-missing--protects = A leaning strut pushes its own base out. Without a strap the base slides away and the load comes down.
+tie-missing--untied = Strut { $strut }: base not strapped. At { $angle } the load pushes the base out. { $advice }
+tie-missing--tie-across = Run a strap from its base to the base of { $other }.
+tie-missing--tie-somewhere = Run a strap from its base to the base of a strut on the other side, or to an anchor.
+tie-missing--fix-tie = Strap the bases of { $strut } and { $other } together
+tipping--title = Tips over under a small push
+tipping--protects = A vehicle with a high center of gravity near the edge of its supports tips over under a push or when its load shifts.
+tipping--tips = The { $vehicle } tips over { $toward } under a side push of { $share } of its weight ({ $sum }). The policy requires { $limit }. Set struts on both sides, or set supports farther out.
+tipping--unknown = The { $vehicle }: height of the center of gravity not known, tipping check not run. State the height. This check has not passed.
+tipping--set-here = The push margin is set here: { $limit }.
+unsupported-end--title = End not supported
+unsupported-end--protects = A vehicle whose supports do not surround its center of gravity falls toward the open side.
+unsupported-end--falls = Nothing holds { $end } of the { $vehicle }{ $when }. Put a support under it.
+unsupported-end--balances = The { $vehicle } only balances{ $when }. Put supports on both sides of its center of gravity.
+unsupported-end--unsolved = No result for how the { $vehicle } rests. Treat it as not held. This check has not passed.
+unsupported-end--unknown = The { $vehicle }: weight or center of gravity not known, support check not run. State its axle loads, or its weight and center of gravity. This check has not passed.
+unsupported-end--mixes = Too many weights and places are ranges ({ $vehicles }). Not every combination was tried, and a worse one may exist. Weigh or measure what you can, or plan fewer vehicles at a time. This check has not passed.
+unsupported-end--as-found = As found, nothing in the plan holds { $end } of the { $vehicle }{ $when }. It may fall at any time. State what holds it now, and keep clear until a support is in.
+upper-on-unstable-lower--title = Lower vehicle not stabilized
+upper-on-unstable-lower--protects = A car on its own springs and tires rocks and sinks under the truck that rests on it.
+upper-on-unstable-lower--not-held = The { $upper } rests on the { $lower }, and nothing holds the { $lower }. Put cribs or step chocks under the { $lower } before anyone touches the { $upper }.
+upper-on-unstable-lower--rests-here = The { $upper } rests on it here.
+weight-sum--title = Weights do not add up
+weight-sum--protects = A wrong weight makes every load in the plan wrong.
+weight-sum--differ = The written empty weight of the { $vehicle } is { $stated }. Its axles and other supports carry { $sum } empty ({ $parts }). One of them is wrong. The plan uses the written weight.
+weight-sum--less-than-axles = The written empty weight of the { $vehicle } is { $stated }. Its axles alone carry { $sum } empty ({ $parts }). One of them is wrong. The plan uses the written weight.
+weight-sum--fix-leave-out = Remove the weight and use the loads on the axles and other supports of the { $vehicle }
+weight-sum--carried-here = This carries { $load } empty.
+wheels-unchocked--title = Wheels not chocked
+wheels-unchocked--protects = A vehicle that rolls an inch moves every crib and strut out of line.
+wheels-unchocked--none = The { $vehicle } is on its wheels and they are not chocked. Chock it in both directions.
+wheels-unchocked--one-way = The { $vehicle } is chocked only against rolling { $direction }. Chock it in both directions.
+wheels-unchocked--on-a-grade = The { $vehicle } is on a grade of { $grade } and its wheels are not chocked against rolling { $direction }. Chock it in both directions.
+wheels-unchocked--forward = forward
+wheels-unchocked--rearward = rearward
+wheels-unchocked--either-way = in either direction
+wheels-unchocked--fix-chock = Chock the { $vehicle } in both directions
 element--crib = crib { $name }
 element--step-chock = step chock { $name }
 element--strut = strut { $name }
@@ -1273,10 +1623,182 @@ crib-load--fix-build =
         [one] 1 hilada
        *[other] { $courses } hiladas
     } ({ $use } de su capacidad)
+ground-bearing--title = Capacidad portante del suelo excedida
+ground-bearing--protects = Una base que se hunde de un lado inclina la carga que sostiene.
+ground-bearing--too-much = Suelo bajo { $support }: presión { $pressure } ({ $sum }). La capacidad admisible de { $surface } es { $allowable }. { $advice }
+ground-bearing--surface-unknown = Suelo bajo { $support }: capacidad admisible de { $surface } desconocida. Escriba la capacidad del suelo, o use una placa y vigile si se hunde. Esta comprobación no se da por buena.
+ground-bearing--foot-unknown = Suelo bajo { $support }: tamaño de la placa base desconocido, presión sobre { $surface } sin comprobar. { $advice } Esta comprobación no se da por buena.
+ground-bearing--use-pad = Use una placa de al menos { $pad }.
+ground-bearing--state-size = Escriba el tamaño de la placa base.
+ground-bearing--state-size-or-use-pad = Escriba el tamaño de la placa base, o use una placa de al menos { $pad }.
+ground-bearing--fix-pad = Usar una placa de { $size }
+ground-bearing--surface-here = La capacidad admisible se fija aquí.
+joist-miss--title = Contacto fuera de su parte
+joist-miss--protects = Un contacto entre dos viguetas toca solo chapa o piso y no lleva carga.
+joist-miss--misses = Crib { $crib }: el contacto { $contact } queda a { $off } de { $part }. El límite es { $reach }. { $advice }
+joist-miss--nothing = El crib { $crib } no captura ninguna parte. Escriba qué parte toca arriba.
+joist-miss--to-meet = Parte por capturar: { $part }.
+joist-miss--move-it = Mueva el crib a { $place }.
+joist-miss--look-again = Ningún lugar cercano pone todos los contactos bajo su parte. Pruebe otro arreglo.
+joist-miss--fix-move = Mover el crib a { $place }
+lifting-intent--title = Levantamiento no declarado
+lifting-intent--protects = Estabilizar no es levantar. Un vehículo levantado mueve su carga y puede resbalar de sus apoyos.
+lifting-intent--lifts = Los apoyos bajo { $vehicle } empujan hacia arriba con { $upward } en total ({ $sum }), { $share } de su peso. El límite sin levantamiento es { $limit }. Ponga los apoyos ajustados, o escriba \`lift intended\`.
+lifting-intent--follow = Levantamiento previsto, pero ningún crib captura { $vehicle }. Levante una pulgada, arme crib una pulgada.
+loss-of-support--title = No se sostiene si falla un apoyo
+loss-of-support--protects = Un neumático, un resorte neumático, una pata de apoyo o el vehículo de abajo pueden fallar mientras se trabaja. Los apoyos que pusieron los equipos deben aguantar entonces.
+loss-of-support--falls = Apoyo perdido: { $loss }. Nada sostiene { $end } de { $vehicle }{ $when }. Ponga un apoyo debajo.
+loss-of-support--balances = Apoyo perdido: { $loss }. { $vehicle } solo queda en equilibrio{ $when }. Ponga apoyos a ambos lados de su centro de gravedad.
+loss-of-support--unsolved = Apoyo perdido: { $loss }. Sin resultado para { $vehicle }. Trátelo como no sostenido. Esta comprobación no se da por buena.
+loss-of-support--lost-here = Este apoyo se pierde.
+order-ground-up--title = Vehículo de arriba estabilizado antes que el de abajo
+order-ground-up--protects = Un apoyo armado sobre algo suelto se mueve con ello. Estabilice primero el vehículo de abajo.
+order-ground-up--lower-first = El paso { $step } estabiliza { $upper } antes que { $lower }, que está debajo. Construya desde el suelo. { $advice }
+order-ground-up--lower-never = Ningún paso estabiliza { $lower }. Estabilícelo en un paso anterior.
+order-ground-up--move-after = Haga primero el paso { $first }.
+order-ground-up--base-first = El paso { $step } construye { $support } antes de que esté la placa { $pad } que va debajo. Ponga primero la placa.
+order-ground-up--held-here = Aquí se estabiliza { $lower }.
+order-ground-up--fix-after = Hacer que el paso { $step } espere al paso { $first }
+order-missing--title = Pasos que faltan o están en mal orden
+order-missing--protects = Un apoyo que ningún paso pone no está cuando hace falta. Un apoyo puesto demasiado pronto no tiene sobre qué descansar.
+order-missing--no-steps = Orden de construcción sin escribir. Escriba los pasos.
+order-missing--no-step = Ningún paso pone { $support }.
+order-missing--never-locked = Ningún paso asegura { $support }. Asegúrelo antes de que alguien trabaje en el camino de la carga.
+order-missing--chocks-first = El paso { $step } trabaja en { $vehicle } antes de calzar sus ruedas (paso { $first }). Calce primero.
+order-missing--ends-first = El paso { $step } tensa { $tie } antes de colocar { $support }. Tense una correa o cadena cuando estén puestos sus dos extremos.
+order-missing--lock-late = El paso { $step } revisa { $support } antes de asegurarlo (paso { $first }). Asegure primero.
+order-missing--circle = Los pasos { $steps } se esperan unos a otros, así que ninguno puede empezar. Quite un \`after\`.
+order-missing--remove-early = El paso { $step } quita { $support }, pero ningún paso anterior lo pone.
+part-cannot-bear--title = Apoyo bajo una parte que no puede llevar carga
+part-cannot-bear--protects = Chapa, tanques, partes móviles y soportes se doblan o giran con una carga que el bastidor llevaría.
+part-cannot-bear--may-not-bear = { $part } de { $vehicle } no puede llevar carga, y { $support } lo captura. { $advice } { $remark }
+part-cannot-bear--no-part = { $vehicle } no tiene { $part }, y { $support } lo captura. { $advice }
+part-cannot-bear--no-vehicle = El vehículo { $vehicle } no está en este plan, y { $support } lo captura.
+part-cannot-bear--use-instead = Partes que pueden llevar carga: { $parts }.
+part-cannot-bear--none-bears = De ninguna parte se sabe que pueda llevar carga.
+part-cannot-bear--fix-part = Capturar { $part } en su lugar
+policy-loosened--title = Límite hecho menos seguro
+policy-loosened--protects = Quienes confían en el plan esperan el límite de siempre y no ven que se aflojó.
+policy-loosened--with-reason = La norma { $policy } fija { $limit } en { $value }, menos seguro que { $shipped }. Razón: { $reason }
+policy-loosened--no-reason = La norma { $policy } fija { $limit } en { $value }, menos seguro que { $shipped }. Razón sin escribir. Escríbala después de \`because\`.
+policy-loosened--number = { $value }
+policy-loosened--shipped-value = el valor que reemplaza
+policy-loosened--replaced-here = Este límite se reemplaza.
+post-slender--title = Poste demasiado esbelto
+post-slender--protects = Un poste largo y delgado se pandea mucho antes de que la madera se aplaste.
+post-slender--too-slender = El puntal { $strut } ({ $post }) mide { $length }. Su esbeltez es { $slenderness } ({ $sum }). El límite es { $limit }. { $advice }
+post-slender--use-shorter = Use un poste más grueso, o uno de { $most } como mucho.
+post-slender--use-thicker = Use un poste más grueso o más corto.
+post-slender--limit-set-here = El límite se fija aquí: { $limit }.
+push-margin--title = Aguanta un empuje lateral demasiado pequeño
+push-margin--protects = Una herramienta, una carga que se mueve o un segundo vehículo empujan el vehículo de lado, y resbala o vuelca.
 push-margin--too-little = Empuje lateral { $toward } a { $height }: { $vehicle } y sus apoyos aguantan { $share } de su peso ({ $sum }). La norma exige { $limit }. { $first }
 push-margin--first = Falla primero: { $how }.
 push-margin--unknown = Empuje lateral sin calcular: { $why }. Esta comprobación no se da por buena.
 push-margin--set-here = El margen de empuje se fija aquí: { $limit }.
+size-up-missing--title = Evaluación incompleta
+size-up-missing--protects = El combustible, las baterías, la carga y la energía guardada en los frenos hieren a quien no los revisó.
+size-up-missing--fuel = Evaluación: combustible sin anotar. Busque fugas y escriba lo que encontró.
+size-up-missing--battery = Evaluación: baterías sin anotar. Busque alto voltaje y escriba lo que encontró.
+size-up-missing--cargo = Evaluación: carga sin anotar. Averigüe qué es y si puede moverse.
+size-up-missing--brakes = Evaluación: frenos sin anotar. Los frenos de aire y de resorte guardan energía. Escriba cómo están.
+size-up-missing--fix-add = Añadir la línea a la evaluación
+stage-unsafe--title = Inseguro a medio construir
+stage-unsafe--protects = Un sistema de estabilización que aguanta completo puede fallar mientras se arma o se desmonta.
+stage-unsafe--falls = Después de este paso ({ $stage }), nada sostiene { $end } de { $vehicle }{ $when }. Ponga antes de este paso un apoyo que lo sostenga.
+stage-unsafe--worse = Después de este paso ({ $stage }), nada sostiene { $end } de { $vehicle }{ $when } si se pierde este apoyo: { $loss }. Antes de este paso sí estaba sostenido.
+strut-angle--title = Puntal demasiado tendido, demasiado empinado o distinto de su ángulo escrito
+strut-angle--protects = Un puntal tendido empuja su base hacia afuera. Un puntal empinado no sostiene nada de lado.
+strut-angle--too-flat = El puntal { $strut } está a { $angle } del suelo ({ $sum }). El mínimo es { $least }. Un puntal más tendido empuja más hacia afuera que hacia arriba. { $advice }
+strut-angle--too-steep = El puntal { $strut } está a { $angle } del suelo ({ $sum }). El máximo es { $most }. Un puntal más empinado no sostiene nada de lado. { $advice }
+strut-angle--upside = Puntal { $strut }: la cabeza no está por encima de la base. Un puntal empuja hacia arriba desde el suelo.
+strut-angle--not-as-typed = Puntal { $strut }: el ángulo escrito es { $typed }. De la base a la cabeza es { $angle } ({ $sum }).
+strut-angle--set-foot = Ponga la base a { $out } hacia afuera.
+strut-angle--set-here = El límite se fija aquí: { $limit }.
+strut-angle--fix-foot = Poner la base a { $out } hacia afuera
+strut-angle--fix-typed = Escribir { $angle }
+strut-head--title = Cabeza de puntal en una parte que se mueve o no puede llevar carga
+strut-head--protects = Una cabeza de puntal en una puerta, un capó, una cabina con resortes o chapa resbala o se desgarra con la carga.
+strut-head--moves = Puntal { $strut }: su cabeza está en { $part } de { $vehicle }, que se mueve. Póngala en un larguero o en una vigueta. { $remark }
+strut-head--may-not-bear = Puntal { $strut }: su cabeza está en { $part } de { $vehicle }, que no puede llevar carga. Póngala en un larguero o en una vigueta. { $remark }
+strut-head--no-part = Puntal { $strut }: su cabeza está en { $part }, pero { $vehicle } no tiene esa parte. { $advice }
+strut-head--use-instead = Partes que pueden llevar carga: { $parts }.
+strut-head--none-bears = De ninguna parte de este vehículo se sabe que pueda llevar carga.
+strut-head--no-vehicle = Puntal { $strut }: su cabeza está en { $vehicle }, que no está en este plan.
+strut-head--beside = Puntal { $strut }: su cabeza queda a { $off } de { $part } de { $vehicle }. El límite es { $reach }.
+strut-length--title = Puntal demasiado corto o demasiado largo
+strut-length--protects = Un puntal que no llega se extiende más allá de su último agujero o se pone sobre algo suelto.
+strut-length--too-long = El puntal { $strut } necesita { $length } de la base a la cabeza ({ $sum }). El largo máximo de { $gear } es { $longest }. Use un puntal más largo, o acerque la base.
+strut-length--too-short = El puntal { $strut } tiene { $length } de la base a la cabeza ({ $sum }). El largo mínimo de { $gear } es { $shortest }. Use un puntal más corto, o aleje la base.
+strut-load--title = Puntal sobrecargado
+strut-load--protects = Un puntal cargado más allá de su valor se pandea sin aviso. Cuanto más largo, menos aguanta.
+strut-load--over = Puntal { $strut }: carga de hasta { $load } ({ $governs }). Capacidad { $capacity } con { $length }. Use un puntal más fuerte o más corto, o añada puntales.
+strut-load--over-limit = Puntal { $strut }: carga de hasta { $load } ({ $governs }), { $use } de su capacidad de { $capacity } con { $length }. La norma permite { $limit }.
+strut-load--no-rating = Puntal { $strut }: capacidad con { $length } desconocida, carga de hasta { $load }. Tome el valor de su fabricante. Esta comprobación no se da por buena.
+strut-lock--title = Puntal sin seguro mecánico
+strut-lock--protects = Un puntal sostenido solo por aceite o aire baja cuando falla un sello o una manguera.
+strut-lock--no-lock = Puntal { $strut }: seguro sin anotar. Póngale el pasador, o apriete su collar de seguro, antes de que alguien confíe en él.
+strut-lock--pump-only = Al puntal { $strut } lo sostiene solo su bomba. Una fuga lo baja. Póngale el pasador, o apriete su collar de seguro.
+strut-lock--fix-pin = Poner el pasador al puntal
+strut-one-sided--title = Puntales de un solo lado
+strut-one-sided--protects = Los puntales de un lado empujan el vehículo hacia el otro.
+strut-one-sided--driver-only = { $vehicle } tiene puntales en el lado del conductor ({ $struts }) y ninguno en el lado del acompañante. Ponga puntales también en el lado del acompañante.
+strut-one-sided--passenger-only = { $vehicle } tiene puntales en el lado del acompañante ({ $struts }) y ninguno en el lado del conductor. Ponga puntales también en el lado del conductor.
+strut-slip--title = La base del puntal resbala
+strut-slip--protects = Una base que resbala se lleva el puntal en cuanto llega la carga.
+strut-slip--slides = Puntal { $strut }: su base resbala con cualquier carga. A { $angle } necesita un roce de { $needed } ({ $sum }). El roce que cuenta es { $friction }. Sin correa el puntal no sostiene nada. Amarre su base.
+strut-slip--tied-aside = Puntal { $strut }: { $tie } tira de través a la dirección en que resbala la base y no la sujeta. Llévelo de vuelta hacia el vehículo, a la base del otro lado.
+tie-anchor--title = Correa o cadena en un anclaje que quizá no aguante
+tie-anchor--protects = Una correa no aguanta más que su anclaje.
+tie-anchor--holds-unknown = Anclaje { $anchor } de { $tie }: capacidad desconocida. Escriba su capacidad después de \`holds\`, o amarre base con base. Esta comprobación no se da por buena.
+tie-anchor--holds-less = Anclaje { $anchor } de { $tie }: tiro de hasta { $load }. Capacidad { $holds }. Use un anclaje más fuerte.
+tie-anchor--moves = Anclaje de { $tie }: { $part } de { $vehicle } se mueve. Sujételo al bastidor.
+tie-anchor--no-part = Anclaje de { $tie }: { $vehicle } no tiene { $part }.
+tie-anchor--not-there = Anclaje de { $tie }: no está en este plan.
+tie-anchor--same-end = Los dos extremos de { $tie } están en el mismo lugar. No sujeta nada.
+tie-load--title = Correa o cadena sobrecargada
+tie-load--protects = Una correa que se corta suelta las dos bases de puntal a la vez.
+tie-load--over = Tiro en { $tie }: hasta { $load } ({ $governs }; { $sum }). Su carga límite de trabajo es { $capacity }. Use una más fuerte, use dos, o ponga los puntales más empinados.
+tie-load--over-limit = Tiro en { $tie }: hasta { $load } ({ $governs }), { $use } de su carga límite de trabajo de { $capacity }. La norma permite { $limit }.
+tie-load--no-rating = Tiro en { $tie }: hasta { $load }, carga límite de trabajo desconocida. Lea su etiqueta. Esta comprobación no se da por buena.
+tie-missing--title = Base de puntal sin amarrar
+tie-missing--protects = Un puntal inclinado empuja su propia base hacia afuera. Sin correa la base resbala y la carga baja.
+tie-missing--untied = Puntal { $strut }: base sin amarrar. A { $angle } la carga empuja la base hacia afuera. { $advice }
+tie-missing--tie-across = Tienda una correa de su base a la base de { $other }.
+tie-missing--tie-somewhere = Tienda una correa de su base a la base de un puntal del otro lado, o a un anclaje.
+tie-missing--fix-tie = Amarrar entre sí las bases de { $strut } y { $other }
+tipping--title = Vuelca con un empuje pequeño
+tipping--protects = Un vehículo con un centro de gravedad alto y cerca del borde de sus apoyos vuelca con un empujón, o cuando su carga se mueve.
+tipping--tips = { $vehicle } vuelca { $toward } con un empuje lateral de { $share } de su peso ({ $sum }). La norma exige { $limit }. Ponga puntales en ambos lados, o apoyos más afuera.
+tipping--unknown = { $vehicle }: altura del centro de gravedad desconocida, vuelco sin comprobar. Escriba la altura. Esta comprobación no se da por buena.
+tipping--set-here = El margen de empuje se fija aquí: { $limit }.
+unsupported-end--title = Extremo sin apoyo
+unsupported-end--protects = Un vehículo cuyos apoyos no rodean su centro de gravedad cae hacia el lado abierto.
+unsupported-end--falls = Nada sostiene { $end } de { $vehicle }{ $when }. Ponga un apoyo debajo.
+unsupported-end--balances = { $vehicle } solo está en equilibrio{ $when }. Ponga apoyos a ambos lados de su centro de gravedad.
+unsupported-end--unsolved = Sin resultado de cómo descansa { $vehicle }. Trátelo como no sostenido. Esta comprobación no se da por buena.
+unsupported-end--unknown = { $vehicle }: peso o centro de gravedad desconocido, apoyo sin comprobar. Escriba sus cargas por eje, o su peso y su centro de gravedad. Esta comprobación no se da por buena.
+unsupported-end--mixes = Demasiados pesos y lugares son intervalos ({ $vehicles }). No se probaron todas las combinaciones, y puede haber una peor. Pese o mida lo que se pueda, o planee menos vehículos a la vez. Esta comprobación no se da por buena.
+unsupported-end--as-found = Tal como se encontró, nada en el plan sostiene { $end } de { $vehicle }{ $when }. Puede caer en cualquier momento. Escriba qué lo sostiene ahora, y no se acerque hasta que haya un apoyo.
+upper-on-unstable-lower--title = Vehículo de abajo sin estabilizar
+upper-on-unstable-lower--protects = Un auto sobre sus propios resortes y neumáticos se mece y se hunde bajo el camión que descansa sobre él.
+upper-on-unstable-lower--not-held = { $upper } descansa sobre { $lower }, y nada sostiene { $lower }. Ponga cribs o calzas escalonadas bajo { $lower } antes de que alguien toque { $upper }.
+upper-on-unstable-lower--rests-here = { $upper } descansa aquí sobre él.
+weight-sum--title = Pesos que no suman
+weight-sum--protects = Un peso equivocado hace falsas todas las cargas del plan.
+weight-sum--differ = El peso vacío escrito de { $vehicle } es { $stated }. Sus ejes y demás apoyos llevan { $sum } vacío ({ $parts }). Uno de los dos está mal. El plan usa el peso escrito.
+weight-sum--less-than-axles = El peso vacío escrito de { $vehicle } es { $stated }. Solo sus ejes llevan { $sum } vacío ({ $parts }). Uno de los dos está mal. El plan usa el peso escrito.
+weight-sum--fix-leave-out = Quitar el peso y usar las cargas en los ejes y demás apoyos de { $vehicle }
+weight-sum--carried-here = Esto lleva { $load } vacío.
+wheels-unchocked--title = Ruedas sin calzar
+wheels-unchocked--protects = Un vehículo que rueda una pulgada saca de línea todos los cribs y puntales.
+wheels-unchocked--none = { $vehicle } está sobre sus ruedas y no están calzadas. Cálcelo en ambos sentidos.
+wheels-unchocked--one-way = { $vehicle } está calzado solo contra rodar { $direction }. Cálcelo en ambos sentidos.
+wheels-unchocked--on-a-grade = { $vehicle } está en una pendiente de { $grade } y sus ruedas no están calzadas contra rodar { $direction }. Cálcelo en ambos sentidos.
+wheels-unchocked--forward = hacia adelante
+wheels-unchocked--rearward = hacia atrás
+wheels-unchocked--either-way = en cualquier sentido
+wheels-unchocked--fix-chock = Calzar { $vehicle } en ambos sentidos
 element--crib = crib { $name }
 element--step-chock = calza escalonada { $name }
 element--strut = puntal { $name }

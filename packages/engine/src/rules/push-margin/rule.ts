@@ -1,4 +1,4 @@
-import { calculation, message, name, shown, shownBeside } from '@cribwright/messages';
+import { calculation, message, name, shown, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { towardWords } from '../../push/toward-words.js';
 import { nameOf } from '../../workings/support-workings.js';
@@ -6,11 +6,10 @@ import { fromMemory, practice, published, type Rule } from '../rule.js';
 
 export const rule: Rule = {
   id: 'push-margin',
-  title: 'Holds too small a push',
+  title: term('push-margin.title'),
   family: 'whole set-up',
   severity: 'danger',
-  protects:
-    'A tool, a shifting load or a second vehicle shoves the set-up sideways, and it slides or goes over.',
+  protects: term('push-margin.protects'),
   sources: [
     practice,
     published('FEMA Rescue Specialist course', 'Module 1A: 10 % of the vertical load, sideways'),

@@ -13,8 +13,8 @@ describe('strut-slip', () => {
   // for a strut at θ to the ground the slope is 90° − θ, so it takes μ = 1 / tan θ: 38 in out, 40 in up = 0.95.
   it('works out the friction that it would take', () => {
     const [finding] = check(rule, untied);
-    expect(english(finding?.message)).toContain('it takes friction of 0.95');
-    expect(english(finding?.message)).toContain('and 0.3 is counted on');
+    expect(english(finding?.message)).toContain('it needs friction of 0.95');
+    expect(english(finding?.message)).toContain('The friction that counts is 0.3.');
   });
 
   it('lets friction hold a foot where it does', () => {

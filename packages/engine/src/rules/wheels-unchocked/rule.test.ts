@@ -17,7 +17,9 @@ describe('wheels-unchocked', () => {
     const graded = { ...unchocked, ground: { ...unchocked.ground, grade: 0.015 } };
     const found = check(rule, graded);
     expect(found.every((f) => f.severity === 'danger')).toBe(true);
-    expect(english(found[0]?.message)).toContain('a grade of 1.5 % and its wheels may roll either way');
+    expect(english(found[0]?.message)).toContain(
+      'a grade of 1.5 % and its wheels are not chocked against rolling in either direction',
+    );
   });
   it('takes two one-way chocks for one both ways', () => {
     const ways = (...list: readonly ('forward' | 'rearward')[]) =>

@@ -3,6 +3,7 @@ import { type Dimension, unitsOf } from '@cribwright/units';
 import { type CompletionItem, CompletionItemKind, InsertTextFormat } from 'vscode-languageserver';
 import type { BoundBlock, Declaration } from '../../binding/bound-file.js';
 import type { Kind } from '../../binding/kind.js';
+import { ruleText } from '../../l10n/rule-text.js';
 import { dueOf, exampleOf } from '../../phrase/dimension-words.js';
 import { figureWords } from '../../phrase/expression.js';
 import type { Expected } from '../../phrase/match.js';
@@ -126,13 +127,16 @@ export function suggestionsFor(expected: Expected, around: Around): readonly Sug
         ...names(around, ['value', 'parameter']),
       ];
     case 'rule':
-      return rules.map(({ id, title, protects }) => ({
-        label: id,
-        kind: CompletionItemKind.EnumMember,
-        detail: title,
-        documentation: markdown(plain(protects)),
-        insert: id,
-      }));
+      return rules.map((rule) => {
+        const { title, protects } = ruleText(rule, 'en');
+        return {
+          label: rule.id,
+          kind: CompletionItemKind.EnumMember,
+          detail: title,
+          documentation: markdown(plain(protects)),
+          insert: rule.id,
+        };
+      });
     case 'figure':
       return figureWords.map(word);
     case 'text':
