@@ -3,6 +3,7 @@ import { createRequire } from 'node:module';
 import { firstChoice, scenesFor, svgOf } from '@cribwright/drawing';
 import { analyze } from '@cribwright/engine';
 import { samplePlans } from '@cribwright/engine/testing';
+import { english } from '@cribwright/messages/testing';
 import type { PanelState } from '@cribwright/preview';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -196,7 +197,7 @@ describe('the panel', () => {
     // On a slow machine the next stage may have come before the stop.
     const stage = host.heard.flatMap((m) => (m.kind === 'choose' ? [m.choice.stage] : [])).at(-1);
     const loss = (stage === undefined ? analysis.stages.at(-1) : analysis.stages[stage])?.losses[0];
-    await host.page.getByLabel('What if').selectOption({ label: loss?.title ?? '' });
+    await host.page.getByLabel('What if').selectOption({ label: english(loss?.title) ?? '' });
     while ((await host.next('choose')).choice.lost !== loss?.id);
     await host.next('drawn');
     expect(await host.page.locator('svg.cw').textContent()).toContain('how the loads move');

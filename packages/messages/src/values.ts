@@ -68,8 +68,8 @@ export interface FigureHole {
 export interface List {
   readonly kind: 'list';
   readonly items: readonly Hole[];
-  /** `and`, `or`: as a sentence lists them. `plain`: with commas alone. */
-  readonly join: 'and' | 'or' | 'plain';
+  /** `and`, `or`: as a sentence lists them. `plain`: with commas alone. `groups`: lists of their own, semicolons. */
+  readonly join: 'and' | 'or' | 'plain' | 'groups';
 }
 
 /**

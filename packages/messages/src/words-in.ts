@@ -87,6 +87,7 @@ function makeWords(locale: Locale, units: System): Words {
 
   const list = ({ items, join }: List): string => {
     const words = items.map(hole).filter((t) => t !== '');
+    if (join === 'groups') return words.join('; ');
     if (join === 'plain' || words.length < 2) return words.join(', ');
     const last = words.at(-1) ?? '';
     return format(join === 'and' ? 'word.list-and' : 'word.list-or', {

@@ -1,4 +1,4 @@
-import { type ThemeName, type View, type ViewChoice, viewsOf } from '@cribwright/drawing';
+import { lossTitles, type ThemeName, type View, type ViewChoice, viewsOf } from '@cribwright/drawing';
 import type { Analysis, Plan } from '@cribwright/engine';
 import { closest } from '@cribwright/units';
 
@@ -24,7 +24,7 @@ export function choiceOf(asked: Asked, plan: Plan, analysis: Analysis): ViewChoi
     view: view.id,
     subject: asked.subject === undefined ? undefined : subjectOf(asked.subject, view, plan),
     stage: asked.stage === undefined ? undefined : stageOf(asked.stage, analysis),
-    lost: asked.lost === undefined ? undefined : lostOf(asked, analysis),
+    lost: asked.lost === undefined ? undefined : lostOf(asked, plan, analysis),
   };
 }
 
@@ -45,10 +45,9 @@ function stageOf(word: string, analysis: Analysis): number {
   return number;
 }
 
-function lostOf(asked: Asked, analysis: Analysis): string {
-  const stage =
-    asked.stage === undefined ? analysis.stages.at(-1) : analysis.stages[stageOf(asked.stage, analysis)];
-  return pick('loss', asked.lost ?? '', stage?.losses ?? [], (l) => l.title).id;
+function lostOf(asked: Asked, plan: Plan, analysis: Analysis): string {
+  const stage = asked.stage === undefined ? undefined : stageOf(asked.stage, analysis);
+  return pick('loss', asked.lost ?? '', lossTitles(plan, analysis, stage), (l) => l.title).id;
 }
 
 function pick<T>(what: string, word: string, among: readonly T[], nameOf: (one: T) => string): T {

@@ -1,6 +1,7 @@
 import type { Analysis, Figure, Finding, Plan } from '@cribwright/engine';
 import { trailerOnCar } from '@cribwright/engine/testing';
 import type { Checked } from '@cribwright/language';
+import { term } from '@cribwright/messages';
 import { inch } from '@cribwright/units';
 import { fileReport } from '../report/file-report.js';
 import type { Report } from '../report/report.js';
@@ -115,7 +116,7 @@ const analysisOf = (findings: readonly Finding[]): Analysis => ({
   materials: undefined,
   findings,
   expectations: [],
-  assumptions: ['Frames are rigid.'],
+  assumptions: [term('analysis.rigid-bodies')],
 });
 
 const uri = 'file:///plans/tall.crib';

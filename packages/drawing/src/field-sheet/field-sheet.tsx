@@ -70,7 +70,7 @@ function Page({ plan, analysis, sums }: PageProps): JSX.Element {
         <h2>Supports</h2>
         <Supports plan={plan} analysis={analysis} words={words} />
         <h2>If something gives way, at most</h2>
-        <GivesWay plan={plan} analysis={analysis} />
+        <GivesWay plan={plan} analysis={analysis} words={words} />
         <div class="halves">
           <section>
             <h2>Order of work</h2>

@@ -20,7 +20,7 @@ export function Sums({
       <h1>The sums, to follow by hand</h1>
       {worked.length === 0 ? <p>They were not asked for when the plan was checked.</p> : undefined}
       {worked.map((c) =>
-        c.paper?.map((trail) => <Trail key={`${c.id} ${trail.corner}`} of={c} trail={trail} words={words} />),
+        c.paper?.map((trail, i) => <Trail key={`${c.id} ${i}`} of={c} trail={trail} words={words} />),
       )}
     </section>
   );
@@ -43,8 +43,8 @@ function Trail({
   return (
     <section>
       <h2>
-        {of.title}
-        {trail.corner === '' ? '' : `: ${trail.corner}`}
+        {words.message(of.title)}
+        {trail.corner === undefined ? '' : `: ${words.message(trail.corner)}`}
       </h2>
       <Lines figures={trail.settling} words={words} />
       <table>

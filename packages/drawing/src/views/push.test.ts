@@ -1,5 +1,6 @@
 import { analyze } from '@cribwright/engine';
 import { truckOnCar as plan } from '@cribwright/engine/testing';
+import { english } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import { wayWords } from '../pieces/push-rose.js';
 import { drawn } from '../testing/drawn.js';
@@ -30,7 +31,7 @@ it('marks with a triangle what is less than the policy asks, and names what give
   );
   expect(marked).toHaveLength(weak.length);
   const first = analysis.push?.directions[0]?.givesFirst;
-  expect(group('direction 0').name).toContain(first?.how ?? 'holds up to');
+  expect(group('direction 0').name).toContain(english(first?.how) ?? 'holds up to');
 });
 
 it('names each of the 24 directions by a name of its own', () => {

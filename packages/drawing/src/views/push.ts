@@ -73,7 +73,7 @@ function facts(push: PushResult, look: Look, left: number, top: number) {
   const first = worst[0]?.givesFirst;
   const told = [
     `Pushed at ${say.figure(push.height)} above the ground. The least it holds up to is ${say.figure(push.least)} of the weight.`,
-    ...(first === undefined ? [] : [`What gives first there: ${first.how}.`]),
+    ...(first === undefined ? [] : [`What gives first there: ${say.words.message(first.how)}.`]),
     ...gripWords(push, look),
     'It is what the sums found, and no promise that so much is safe.',
   ];

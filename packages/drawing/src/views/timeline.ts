@@ -37,7 +37,8 @@ export const view: View = {
       const [from, to] = [x(row.start.low), x(row.end.low)];
       const now = look.choice.stage !== undefined && look.stage?.step === row.step;
       const crew = row.crew === undefined ? '' : String(row.crew);
-      const label = `${row.number}. ${row.title}`;
+      const work = say.words.message(row.title);
+      const label = `${row.number}. ${work}`;
       return group(
         row.step,
         [
@@ -78,7 +79,7 @@ export const view: View = {
         ],
         {
           ref: { element: row.step },
-          name: `step ${row.number}, ${row.title}, from ${say.duration(row.start)} to ${say.duration(row.end)}${crew === '' ? '' : `, crew of ${crew}`}${row.critical ? ', critical' : ''}`,
+          name: `step ${row.number}, ${work}, from ${say.duration(row.start)} to ${say.duration(row.end)}${crew === '' ? '' : `, crew of ${crew}`}${row.critical ? ', critical' : ''}`,
         },
       );
     });
@@ -91,7 +92,7 @@ export const view: View = {
         ...title.lines,
         ...timeline.rows.map(
           (r) =>
-            `${r.number}. ${r.title}, ${say.duration(r.start)} to ${say.duration(r.end)}${
+            `${r.number}. ${say.words.message(r.title)}, ${say.duration(r.start)} to ${say.duration(r.end)}${
               r.crew === undefined ? '' : `, crew of ${r.crew}`
             }${r.critical ? ', what follows waits for it' : ''}`,
         ),

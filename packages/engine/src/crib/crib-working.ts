@@ -1,4 +1,4 @@
-import { term } from '@cribwright/messages';
+import { type Message, message, count as number, term } from '@cribwright/messages';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { times } from '../figure/interval-math.js';
@@ -106,8 +106,10 @@ export function cribWorking(
 }
 
 /** `all 4 contacts loaded`, `2 of 4 contacts loaded`. */
-export const loadedWords = (loaded: number, all: number): string =>
-  loaded === all ? `all ${all} contacts loaded` : `${loaded} of ${all} contacts loaded`;
+const loadedWords = (loaded: number, all: number): Message =>
+  loaded === all
+    ? message('figure.all-contacts-loaded', { all: number(all) })
+    : message('figure.contacts-loaded-of', { loaded: number(loaded), all: number(all) });
 
 function heightFigure({ crib, height }: PlacedCrib): Figure {
   const courses = given(
@@ -159,7 +161,7 @@ function widthFigure({ crib, width }: PlacedCrib): Figure {
       });
 }
 
-const limitOn = (width: Figure, ratio: Figure, crib: Crib, governs: string | undefined) =>
+const limitOn = (width: Figure, ratio: Figure, crib: Crib, governs: Message | undefined) =>
   computed(
     length('heightLimit', term('figure.height-limit'), 'down', {
       ref: { element: crib.id },

@@ -76,7 +76,7 @@ gap-to-close = gap to close
 grade = grade
 greatest-over-all-forces-that-only-push = greatest over all forces that only push and balance every vehicle
 greatest-push-that-forces-within-friction-and = greatest push that forces within friction and capacity can balance
-# $body (name)
+# $body (text)
 half-width-of = half width of { $body }
 height = height
 height-limit = height limit
@@ -93,7 +93,7 @@ least-modulus-wet-0-9 = least modulus, wet (× 0.9)
 least-push-held = least push held, { $toward }, as a share of the weight
 legal-limit = legal limit
 length = length
-# $body (name)
+# $body (text)
 length-of = length of { $body }
 load = load
 load-as-built = load as built
@@ -104,9 +104,9 @@ load-on-these-axles = load on these axles
 longest-of = longest { $strut }
 measured-in-the-plan = measured in the plan
 middle-of-all-weight-empty-vehicle-and = middle of all weight, empty vehicle and cargo, over the ground
-# $body (name)
+# $body (text)
 middle-of-loads-aside = middle of these loads, toward the passenger side: the center of gravity of { $body }
-# $body (name)
+# $body (text)
 middle-of-loads-back = middle of these loads, back: the center of gravity of { $body }
 middle-of-the-loaded-contacts-off-the = middle of the loaded contacts off the middle of the crib
 middle-of-what-its-axles-and-kingpin = middle of what its axles and kingpin carry
@@ -155,14 +155,14 @@ section = section
 seen-from-above = seen from above
 settled-when-it-was-placed = settled when it was placed
 settling = settling
-# $body (name)
+# $body (text)
 settling-front = settling of { $body } at its front
-# $body (name)
+# $body (text)
 settling-rear = settling of { $body } at its rear
-# $body (name)
+# $body (text)
 settling-side = settling of { $body }, more at its passenger side
 settling-since-it-was-placed = settling since it was placed
-# $body (name)
+# $body (text)
 settling-there = settling of { $body } there
 share-of-the-pull-along-the-thrust = share of the pull along the thrust
 share-of-the-weight = share of the weight
@@ -219,10 +219,10 @@ upward-part-of = { $load }, upward part
 use-of-capacity = utilization
 wedges-dry-and-without-grease-ice-or = wedges dry and without grease, ice or shaking, one face of the pair against metal; the slope is that of one wedge, sloped face to flat face
 weight = weight
-# $body (name)
+# $body (text)
 weight-as-carried = weight of { $body } as its supports carry it
 weight-as-written = weight as written
-# $body (name)
+# $body (text)
 weight-of = weight of { $body }
 wet-service-factor = wet service factor
 what-buckling-leaves-across-its-plies = column stability factor (Cp) across its plies
@@ -248,3 +248,13 @@ contact = contact { $contact }
 # $label (phrase)
 contact-figure = contact { $contact }: { $label }
 as-built = as built
+# $all (count)
+all-contacts-loaded = { $all ->
+        [one] 1 contact
+       *[other] all { $all } contacts
+    } loaded
+# $loaded (count)
+# $all (count)
+contacts-loaded-of = { $loaded } of { $all } contacts loaded
+empty-vehicle-weighs-the-same-on-both-sides = the empty vehicle weighs the same on both sides of its centerline
+cargo-center-in-the-middle-third = cargo fills its length and tapers evenly at most: its center lies in the middle third

@@ -206,3 +206,10 @@ read-off-the-plan = leído de lo que hay en el plan
 contact = contacto { $contact }
 contact-figure = contacto { $contact }: { $label }
 as-built = tal como se construyó
+all-contacts-loaded = { $all ->
+        [one] 1 contacto cargado
+       *[other] los { $all } contactos cargados
+    }
+contacts-loaded-of = { $loaded } de { $all } contactos cargados
+empty-vehicle-weighs-the-same-on-both-sides = el vehículo vacío pesa lo mismo a ambos lados de su línea central
+cargo-center-in-the-middle-third = la carga llena su largo y como mucho disminuye de manera pareja: su centro está en el tercio medio

@@ -1,3 +1,4 @@
+import { type Message, message, quantity } from '@cribwright/messages';
 import type { BodyCorner, PlanBody } from '../resting/plan-bodies.js';
 import type { JointCorner } from './components.js';
 
@@ -88,18 +89,16 @@ export function bodyAt(
   return { weight, x: x / weight, y: y / weight };
 }
 
-/** `heaviest, 58 % of the way between center farthest to its front and center farthest to its rear` */
-export function placeWords({ corners }: PlanBody, shares: readonly number[] | undefined): string {
+/** `heaviest`, `58 % of the way between center farthest to its front and center farthest to its rear`. */
+export function placeWords({ corners }: PlanBody, shares: readonly number[] | undefined): readonly Message[] {
   const counted = corners.flatMap((corner, c) => {
     const share = shares?.[c] ?? 0;
-    return share > 0 ? [{ share, words: corner.words === '' ? [] : corner.words.split(', ') }] : [];
+    return share > 0 ? [{ share, words: corner.words }] : [];
   });
-  return (counted[0]?.words ?? [])
-    .map((first, i) => {
-      const other = counted.find(({ words }) => words[i] !== first)?.words[i];
-      if (other === undefined) return first;
-      const share = counted.reduce((sum, p) => sum + (p.words[i] === first ? 0 : p.share), 0);
-      return `${Math.round(1000 * share) / 10} % of the way between ${first} and ${other}`;
-    })
-    .join(', ');
+  return (counted[0]?.words ?? []).map((first, i) => {
+    const other = counted.find(({ words }) => words[i]?.id !== first.id)?.words[i];
+    if (other === undefined) return first;
+    const share = counted.reduce((sum, p) => sum + (p.words[i]?.id === first.id ? 0 : p.share), 0);
+    return message('range.between', { share: quantity('share', share, 'nearest'), first, other });
+  });
 }

@@ -49,7 +49,7 @@ describe('a weight set on while crews work', () => {
   it('is named where it makes a crib carry most', () => {
     const load = (loads: readonly WorkingLoad[]) => workingsOf(plan(loads)).loads().get('crib/B')?.load;
     expect(load([generator])?.value?.high).toBeGreaterThan((load([])?.value?.high ?? 0) * 1.01);
-    expect(english(load([generator])?.governs)).toContain('trailer with the working loads on');
+    expect(english(load([generator])?.governs)).toContain('trailer with tool loads on');
   });
 
   it('may tip the vehicle where it hangs outside its supports', () => {

@@ -1,4 +1,4 @@
-import { inWords, message, term, name as verbatim } from '@cribwright/messages';
+import { inWords, type Message, message, term, name as verbatim } from '@cribwright/messages';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { force, place } from '../figure/units-of.js';
@@ -19,8 +19,8 @@ interface Share extends Weighed {
   readonly figure: Figure;
 }
 
-const alike = 'the empty vehicle weighs the same on both sides of its center line';
-const thirds = 'cargo fills its length and thins out evenly at most: its center lies in the middle third';
+const alike = term('figure.empty-vehicle-weighs-the-same-on-both-sides');
+const thirds = term('figure.cargo-center-in-the-middle-third');
 
 /** Where the center of a load lies along the vehicle: as stated, else within the middle third of its length. */
 export const cargoCenter = ({ center, from, to }: Cargo): Interval =>
@@ -157,7 +157,7 @@ function centerFigure(
     const figure = cargo[i];
     if (figure === undefined) return;
     inputs[`w${i + 1}`] = figure;
-    const where = (assumes?: readonly string[]) =>
+    const where = (assumes?: readonly Message[]) =>
       place('place', message('figure.center-of', { cargo: verbatim(c.name) }), 'nearest', {
         ref: c.ref,
         assumes,

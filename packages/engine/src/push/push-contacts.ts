@@ -1,3 +1,4 @@
+import { type Message, term } from '@cribwright/messages';
 import type { Vehicle } from '../model/vehicle.js';
 import { stepToPlan } from '../placed/frame.js';
 import { chockedAxle } from '../placed/place-chock.js';
@@ -8,14 +9,14 @@ import type { SupportWorkings } from '../workings/support-workings.js';
 import type { PushContact, Stack } from './push-system.js';
 
 /** What the push model leaves out, on the safe side, or takes for granted. */
-export const pushAssumptions: readonly string[] = [
-  'A way of sharing the forces that holds was found: the set-up can stand up to this push, not that it must.',
-  'A strut that would push the body the way it is being pushed counts as nothing.',
-  'Brakes are not counted; chocked axles are. A chock without an axle holds the last one.',
-  'No friction is counted between one vehicle and another.',
-  'A vehicle that lies on the ground rests on the corners of its outline, and they do not fold. What is set beside it grips no better than its own metal: no load can be counted on to move there.',
-  'A kingpin whose tractor is not in the plan is held sideways by the friction of tires under its own load, and not lengthwise.',
-  'Friction is at the low end of its range.',
+export const pushAssumptions: readonly Message[] = [
+  term('push.assume-found'),
+  term('push.assume-struts'),
+  term('push.assume-brakes'),
+  term('push.assume-between'),
+  term('push.assume-lying'),
+  term('push.assume-kingpin'),
+  term('push.assume-friction'),
 ];
 
 /** A place of support as it takes a push: its friction, what keeps a wheel from rolling, what it holds at most. */

@@ -1,4 +1,4 @@
-import { message, name, term } from '@cribwright/messages';
+import { type List, list, type Message, message, term } from '@cribwright/messages';
 import type { PushResult } from '../analysis/analysis.js';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
@@ -26,8 +26,8 @@ export interface RestingWorkings extends SupportWorkings {
   readonly resting: () => LossWorking;
 }
 
-/** Why the push could not be worked out, in words; or the rose. */
-export type PushRose = { readonly why: string } | PushResult;
+/** Why the push could not be worked out; or the rose. */
+export type PushRose = { readonly why: Message } | PushResult;
 
 /**
  * How hard a push the finished set-up holds on the main vehicle, from 24 directions: the least over every corner of
@@ -73,16 +73,16 @@ interface WorstPush {
   readonly of: Case | undefined;
 }
 
-function setUp(w: RestingWorkings): SetUp | { readonly why: string } {
+function setUp(w: RestingWorkings): SetUp | { readonly why: Message } {
   const vehicle = w.plan.vehicles[0];
   const resting = w.resting();
   const part = resting.parts.find((p) => p.component.bodies.some((b) => b.id === vehicle?.id));
   const body = part?.component.bodies.find((b) => b.id === vehicle?.id);
   if (vehicle === undefined || part === undefined || body === undefined)
-    return { why: 'the weight or the center of gravity of the vehicle is not known' };
+    return { why: term('push.weight-not-known') };
   const height = pushHeight(w, body);
   if (height.value === undefined || body.centerHeight === undefined)
-    return { why: 'the height of its center of gravity is not known' };
+    return { why: term('push.height-not-known') };
   const grip = lies(vehicle) ? bodyFriction(w) : undefined;
   if (grip !== undefined && grip.value === undefined) return { why: whyNoGrip };
   const last = part.stages.at(-1)?.asBuilt;
@@ -133,17 +133,11 @@ function roseOf(
   { part, body, height, grip }: SetUp,
   worst: readonly WorstPush[],
 ): PushRose {
-  if (worst.some(({ held }) => held.kind === 'unsolved'))
-    return { why: 'no answer could be proven in one of the directions' };
+  if (worst.some(({ held }) => held.kind === 'unsolved')) return { why: term('push.not-solved') };
   const results = worst.map(({ angle, held, of }) => {
-    const governs = [
-      cornerWords(part, of?.corner ?? []),
-      of?.working === true ? 'with the working loads on' : '',
-    ]
-      .filter((t) => t !== '')
-      .join(', ');
+    const governs = governingCase(part, of);
     const weight = measured(
-      force('weight', message('figure.weight-of', { body: name(body.name) }), 'up'),
+      force('weight', message('figure.weight-of', { body: body.name }), 'up'),
       exactly(of?.center.weight ?? 0),
       term('figure.empty-vehicle-cargo-in-this-case'),
     );
@@ -162,7 +156,7 @@ function roseOf(
       givesFirst:
         held.kind === 'holds'
           ? givesWords(held.gives, w)
-          : { ref: { element: body.vehicle }, how: `nothing holds the ${body.name} on this side` },
+          : { ref: { element: body.vehicle }, how: message('push.nothing-holds', { vehicle: body.name }) },
     };
   });
   const least = results.reduce((a, b) => ((b.share.value?.low ?? 0) < (a.share.value?.low ?? 0) ? b : a));
@@ -179,6 +173,15 @@ function roseOf(
   };
 }
 
+function governingCase(part: ComponentRun, of: Case | undefined): List | undefined {
+  const corner = cornerWords(part, of?.corner ?? []);
+  const words = [
+    ...(corner === undefined ? [] : [corner]),
+    ...(of?.working === true ? [term('range.tool-loads')] : []),
+  ];
+  return words.length === 0 ? undefined : list(words, 'plain');
+}
+
 const shareOf = (held: HeldPush, { center }: Case): number =>
   held.kind === 'holds'
     ? held.force / center.weight
@@ -186,7 +189,7 @@ const shareOf = (held: HeldPush, { center }: Case): number =>
       ? Number.NEGATIVE_INFINITY
       : 0;
 
-const shareFigure = (holds: Figure, weight: Figure, governs: string): Figure =>
+const shareFigure = (holds: Figure, weight: Figure, governs: List | undefined): Figure =>
   computed(
     share('share', term('figure.share-of-the-weight'), 'down', { governs }),
     exactly((holds.value?.low ?? 0) / (weight.value?.high ?? 1)),

@@ -1,3 +1,4 @@
+import { message, name } from '@cribwright/messages';
 import type { ElementId } from '../model/ref.js';
 import type { Strut, Tie } from '../model/support.js';
 import { limitValue } from '../policy/limit.js';
@@ -28,7 +29,7 @@ function strutPoint(s: StrutWorking, w: SupportWorkings): SupportPoint | undefin
   return {
     id: strut.id,
     element: strut.id,
-    label: `strut ${strut.name}, upward`,
+    label: message('element.strut-upward', { name: name(strut.name) }),
     kind: 'strut',
     original: false,
     group: strut.id,

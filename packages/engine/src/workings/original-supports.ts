@@ -1,3 +1,4 @@
+import { message, name, term } from '@cribwright/messages';
 import { inch, poundForce } from '@cribwright/units';
 import type { Plan } from '../model/plan.js';
 import type { Part, Vehicle } from '../model/vehicle.js';
@@ -7,7 +8,13 @@ import { place } from '../placed/place.js';
 import type { PlacedVehicle } from '../placed/place-vehicle.js';
 import { lies } from '../placed/posed.js';
 import { underside } from '../placed/underside.js';
+import { axleWords } from './element-words.js';
 import { bodyOfPart, cabBody, type SupportPoint } from './support-points.js';
+
+const sideWords = {
+  driver: term('element.driver-side'),
+  passenger: term('element.passenger-side'),
+} as const;
 
 /** What held the vehicles up before the crew came. */
 export function originalSupports(plan: Plan): readonly SupportPoint[] {
@@ -27,7 +34,11 @@ function ownSupports({ vehicle, wheels, extent }: PlacedVehicle, plan: Plan): re
         ({ axle, side, at }): SupportPoint => ({
           id: `${vehicle.id}/${axle.id}/${side}`,
           element: vehicle.id,
-          label: `${vehicle.name} ${axle.name}, ${side} side`,
+          label: message('element.wheel-end', {
+            vehicle: name(vehicle.name),
+            axle: axleWords(axle),
+            side: sideWords[side],
+          }),
           kind: 'tire',
           original: true,
           group: `${vehicle.id}/${axle.id}`,
@@ -43,11 +54,15 @@ function ownSupports({ vehicle, wheels, extent }: PlacedVehicle, plan: Plan): re
     part.carries?.down === true && !onVehicle(part) && !lies(vehicle)
       ? part.offsets.map((y, i): SupportPoint => {
           const at = toPlan(vehicle, { x: part.from, y });
-          const side = part.offsets.length < 2 ? '' : y < 0 ? 'driver' : 'passenger';
+          const side = part.offsets.length < 2 ? undefined : y < 0 ? 'driver' : 'passenger';
+          const names = { vehicle: name(vehicle.name), part: name(part.name) };
           return {
-            id: [vehicle.id, part.id, side || `${i + 1}`].join('/'),
+            id: [vehicle.id, part.id, side ?? `${i + 1}`].join('/'),
             element: vehicle.id,
-            label: [vehicle.name, part.name, side && `${side} side`].filter(Boolean).join(' '),
+            label:
+              side === undefined
+                ? message('element.part', names)
+                : message('element.part-side', { ...names, side: sideWords[side] }),
             kind: 'part',
             original: true,
             group: `${vehicle.id}/${part.id}`,
@@ -71,7 +86,11 @@ function ownSupports({ vehicle, wheels, extent }: PlacedVehicle, plan: Plan): re
       return {
         id: `${cabBody(vehicle)}/${mount.name}/${side}`,
         element: vehicle.id,
-        label: `${vehicle.name} cab ${mount.name}, ${side} side`,
+        label: message('element.cab-mount', {
+          vehicle: name(vehicle.name),
+          mount: name(mount.name),
+          side: sideWords[side],
+        }),
         kind: 'cab mount',
         original: true,
         group: `${cabBody(vehicle)}/${mount.name}`,
@@ -93,7 +112,7 @@ const bodyStiffness = (50_000 * poundForce) / inch;
 /** A vehicle on its side or roof rests on the corners of what is down. */
 function bodyOnGround(vehicle: Vehicle, outline: Outline): readonly SupportPoint[] {
   if (!lies(vehicle)) return [];
-  return corners.flatMap(({ corner, index }): readonly SupportPoint[] => {
+  return corners.flatMap(({ corner, words, index }): readonly SupportPoint[] => {
     const at = outline[index];
     return at === undefined
       ? []
@@ -101,7 +120,7 @@ function bodyOnGround(vehicle: Vehicle, outline: Outline): readonly SupportPoint
           {
             id: `${vehicle.id}/${corner}`,
             element: vehicle.id,
-            label: `${vehicle.name} on the ground, ${corner}`,
+            label: message('element.lying-corner', { vehicle: name(vehicle.name), corner: words }),
             kind: 'body',
             original: true,
             group: `${vehicle.id}/${corner}`,
@@ -118,10 +137,10 @@ function bodyOnGround(vehicle: Vehicle, outline: Outline): readonly SupportPoint
 
 /** The corners of a body's outline, by their place in it. */
 const corners = [
-  { corner: 'front driver corner', index: 0 },
-  { corner: 'front passenger corner', index: 3 },
-  { corner: 'rear driver corner', index: 1 },
-  { corner: 'rear passenger corner', index: 2 },
+  { corner: 'front driver corner', words: term('element.front-driver-corner'), index: 0 },
+  { corner: 'front passenger corner', words: term('element.front-passenger-corner'), index: 3 },
+  { corner: 'rear driver corner', words: term('element.rear-driver-corner'), index: 1 },
+  { corner: 'rear passenger corner', words: term('element.rear-passenger-corner'), index: 2 },
 ] as const;
 
 function vehicleContacts(contact: Plan['contacts'][number], plan: Plan): readonly SupportPoint[] {
@@ -132,7 +151,10 @@ function vehicleContacts(contact: Plan['contacts'][number], plan: Plan): readonl
   return contact.points.map((at, i) => ({
     id: `${contact.id}#${i + 1}`,
     element: contact.lower,
-    label: `${lower?.name ?? contact.lower} under ${upper?.name ?? contact.upper}`,
+    label: message('element.vehicle-under', {
+      lower: name(lower?.name ?? contact.lower),
+      upper: name(upper?.name ?? contact.upper),
+    }),
     kind: 'vehicle',
     original: true,
     group: contact.id,

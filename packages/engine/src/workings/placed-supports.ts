@@ -1,3 +1,4 @@
+import { count, message, name } from '@cribwright/messages';
 import { inch, poundForce } from '@cribwright/units';
 import type { CribWorking } from '../crib/crib-working.js';
 import { carries, type StepChockWorking } from '../crib/step-chock-working.js';
@@ -30,7 +31,7 @@ const stepChockPoint = (c: StepChockWorking, w: SupportWorkings): readonly Suppo
     {
       id: chock.id,
       element: chock.id,
-      label: `step chock ${chock.name}`,
+      label: message('element.step-chock', { name: name(chock.name) }),
       kind: 'step chock',
       original: false,
       group: chock.id,
@@ -68,7 +69,7 @@ const cribPoints = (c: CribWorking, w: SupportWorkings): readonly SupportPoint[]
           {
             id: `${crib.id}#${contact.number}`,
             element: crib.id,
-            label: `crib ${crib.name} contact ${contact.number}`,
+            label: message('element.contact', { crib: name(crib.name), contact: count(contact.number) }),
             kind: 'crib' as const,
             original: false,
             group: crib.id,

@@ -1,3 +1,4 @@
+import type { Message } from '@cribwright/messages';
 import { inch, poundForce } from '@cribwright/units';
 import type { ElementId, Ref } from '../model/ref.js';
 import type { Strut } from '../model/support.js';
@@ -9,7 +10,7 @@ export interface SupportPoint {
   readonly id: string;
   /** The element that it belongs to, and that is lost when it gives way. */
   readonly element: ElementId;
-  readonly label: string;
+  readonly label: Message;
   readonly kind: 'tire' | 'part' | 'body' | 'vehicle' | 'cab mount' | 'crib' | 'step chock' | 'strut';
   /** There before the crew. */
   readonly original: boolean;

@@ -3,6 +3,11 @@ import type { HoleKinds as H, NoHoles } from '../hole-kinds.js';
 
 /** Every message with its holes and their kinds. */
 export interface MessageHoles {
+  readonly 'analysis.rigid-bodies': NoHoles;
+  readonly 'analysis.tight-contacts': NoHoles;
+  readonly 'analysis.slow-loads': NoHoles;
+  readonly 'analysis.crib-height': NoHoles;
+  readonly 'analysis.sound-timber': NoHoles;
   readonly 'figure.a-sixth-of-the-width': NoHoles;
   readonly 'figure.across-the-grain': { readonly species: H['name'] };
   readonly 'figure.allowable-bearing-of': { readonly surface: H['name'] };
@@ -70,7 +75,7 @@ export interface MessageHoles {
   readonly 'figure.grade': NoHoles;
   readonly 'figure.greatest-over-all-forces-that-only-push': NoHoles;
   readonly 'figure.greatest-push-that-forces-within-friction-and': NoHoles;
-  readonly 'figure.half-width-of': { readonly body: H['name'] };
+  readonly 'figure.half-width-of': { readonly body: H['text'] };
   readonly 'figure.height': NoHoles;
   readonly 'figure.height-limit': NoHoles;
   readonly 'figure.height-of-the-center-of-gravity': NoHoles;
@@ -85,7 +90,7 @@ export interface MessageHoles {
   readonly 'figure.least-push-held': { readonly toward: H['phrase'] };
   readonly 'figure.legal-limit': NoHoles;
   readonly 'figure.length': NoHoles;
-  readonly 'figure.length-of': { readonly body: H['name'] };
+  readonly 'figure.length-of': { readonly body: H['text'] };
   readonly 'figure.load': NoHoles;
   readonly 'figure.load-as-built': NoHoles;
   readonly 'figure.load-on': { readonly place: H['phrase'] };
@@ -93,8 +98,8 @@ export interface MessageHoles {
   readonly 'figure.longest-of': { readonly strut: H['name'] };
   readonly 'figure.measured-in-the-plan': NoHoles;
   readonly 'figure.middle-of-all-weight-empty-vehicle-and': NoHoles;
-  readonly 'figure.middle-of-loads-aside': { readonly body: H['name'] };
-  readonly 'figure.middle-of-loads-back': { readonly body: H['name'] };
+  readonly 'figure.middle-of-loads-aside': { readonly body: H['text'] };
+  readonly 'figure.middle-of-loads-back': { readonly body: H['text'] };
   readonly 'figure.middle-of-the-loaded-contacts-off-the': NoHoles;
   readonly 'figure.middle-of-what-its-axles-and-kingpin': NoHoles;
   readonly 'figure.middle-third-of-the-length-it-lies': NoHoles;
@@ -137,11 +142,11 @@ export interface MessageHoles {
   readonly 'figure.seen-from-above': NoHoles;
   readonly 'figure.settled-when-it-was-placed': NoHoles;
   readonly 'figure.settling': NoHoles;
-  readonly 'figure.settling-front': { readonly body: H['name'] };
-  readonly 'figure.settling-rear': { readonly body: H['name'] };
-  readonly 'figure.settling-side': { readonly body: H['name'] };
+  readonly 'figure.settling-front': { readonly body: H['text'] };
+  readonly 'figure.settling-rear': { readonly body: H['text'] };
+  readonly 'figure.settling-side': { readonly body: H['text'] };
   readonly 'figure.settling-since-it-was-placed': NoHoles;
-  readonly 'figure.settling-there': { readonly body: H['name'] };
+  readonly 'figure.settling-there': { readonly body: H['text'] };
   readonly 'figure.share-of-the-pull-along-the-thrust': NoHoles;
   readonly 'figure.share-of-the-weight': NoHoles;
   readonly 'figure.shims': NoHoles;
@@ -189,9 +194,9 @@ export interface MessageHoles {
   readonly 'figure.use-of-capacity': NoHoles;
   readonly 'figure.wedges-dry-and-without-grease-ice-or': NoHoles;
   readonly 'figure.weight': NoHoles;
-  readonly 'figure.weight-as-carried': { readonly body: H['name'] };
+  readonly 'figure.weight-as-carried': { readonly body: H['text'] };
   readonly 'figure.weight-as-written': NoHoles;
-  readonly 'figure.weight-of': { readonly body: H['name'] };
+  readonly 'figure.weight-of': { readonly body: H['text'] };
   readonly 'figure.wet-service-factor': NoHoles;
   readonly 'figure.what-buckling-leaves-across-its-plies': NoHoles;
   readonly 'figure.what-buckling-leaves-along-its-plies': NoHoles;
@@ -209,11 +214,61 @@ export interface MessageHoles {
   readonly 'figure.contact': { readonly contact: H['name'] };
   readonly 'figure.contact-figure': { readonly contact: H['name']; readonly label: H['phrase'] };
   readonly 'figure.as-built': NoHoles;
+  readonly 'figure.all-contacts-loaded': { readonly all: H['count'] };
+  readonly 'figure.contacts-loaded-of': { readonly loaded: H['count']; readonly all: H['count'] };
+  readonly 'figure.empty-vehicle-weighs-the-same-on-both-sides': NoHoles;
+  readonly 'figure.cargo-center-in-the-middle-third': NoHoles;
+  readonly 'loss.gives-way': { readonly what: H['text'] };
+  readonly 'loss.tire-lost': { readonly tire: H['message'] };
+  readonly 'loss.air-springs': { readonly vehicle: H['name']; readonly axle: H['text'] };
+  readonly 'loss.cab-mount': { readonly vehicle: H['name']; readonly mount: H['name'] };
+  readonly 'loss.ground-under-strut': { readonly strut: H['text'] };
+  readonly 'loss.ground-under': { readonly support: H['text'] };
+  readonly 'loss.front': NoHoles;
+  readonly 'loss.rear': NoHoles;
+  readonly 'loss.driver-side': NoHoles;
+  readonly 'loss.passenger-side': NoHoles;
+  readonly 'loss.front-corner-driver': NoHoles;
+  readonly 'loss.front-corner-passenger': NoHoles;
+  readonly 'loss.rear-corner-driver': NoHoles;
+  readonly 'loss.rear-corner-passenger': NoHoles;
+  readonly 'loss.whole': NoHoles;
+  readonly 'loss.one-side': NoHoles;
+  readonly 'loss.one-end': NoHoles;
+  readonly 'loss.end-of': { readonly end: H['message']; readonly body: H['text'] };
+  readonly 'loss.with': { readonly corner: H['list'] };
+  readonly 'loss.not-known': { readonly vehicle: H['name'] };
+  readonly 'loss.not-solved': { readonly bodies: H['list'] };
+  readonly 'loss.falls': { readonly what: H['message']; readonly corner?: H['message'] };
+  readonly 'loss.balances': { readonly bodies: H['list']; readonly corner?: H['message'] };
+  readonly 'loss.slower': NoHoles;
+  readonly 'loss.as-found': NoHoles;
+  readonly 'loss.all-in-place': NoHoles;
+  readonly 'loss.in-no-step': NoHoles;
+  readonly 'loss.at-stage': { readonly stage: H['message'] };
+  readonly 'loss.crew-stiffer': { readonly factor: H['name'] };
+  readonly 'loss.crew-softer': { readonly factor: H['name'] };
+  readonly 'loss.beneath-stiffer': { readonly factor: H['name'] };
+  readonly 'loss.beneath-softer': { readonly factor: H['name'] };
   readonly 'materials.wedge-pairs': NoHoles;
   readonly 'materials.wheel-chocks': NoHoles;
   readonly 'materials.step-chocks': NoHoles;
   readonly 'materials.pads': NoHoles;
   readonly 'materials.shims': NoHoles;
+  readonly 'step.size-up': NoHoles;
+  readonly 'step.chock': NoHoles;
+  readonly 'step.capture': NoHoles;
+  readonly 'step.build': NoHoles;
+  readonly 'step.slide': NoHoles;
+  readonly 'step.set': NoHoles;
+  readonly 'step.lock': NoHoles;
+  readonly 'step.tension': NoHoles;
+  readonly 'step.check': NoHoles;
+  readonly 'step.remove': NoHoles;
+  readonly 'step.work': { readonly action: H['message']; readonly targets: H['list'] };
+  readonly 'step.work-with': { readonly action: H['message']; readonly targets: H['list']; readonly with: H['list'] };
+  readonly 'step.numbered': { readonly number: H['count']; readonly work: H['message'] };
+  readonly 'step.untimed': { readonly steps: H['list'] };
   readonly 'limit.crossing-stress': NoHoles;
   readonly 'limit.crossing-basis': NoHoles;
   readonly 'limit.crossing-rounding': NoHoles;
@@ -243,6 +298,56 @@ export interface MessageHoles {
   readonly 'limit.post-slenderness': NoHoles;
   readonly 'limit.stiffness-spread': NoHoles;
   readonly 'limit.ground-under-cribs': NoHoles;
+  readonly 'push.toward-front': NoHoles;
+  readonly 'push.toward-rear': NoHoles;
+  readonly 'push.toward-driver': NoHoles;
+  readonly 'push.toward-passenger': NoHoles;
+  readonly 'push.toward-front-and-driver': NoHoles;
+  readonly 'push.toward-front-and-passenger': NoHoles;
+  readonly 'push.toward-rear-and-driver': NoHoles;
+  readonly 'push.toward-rear-and-passenger': NoHoles;
+  readonly 'push.strut-at-rating': { readonly strut: H['name'] };
+  readonly 'push.tie-at-rating': { readonly tie: H['text'] };
+  readonly 'push.contact-at-capacity': { readonly crib: H['name']; readonly contact: H['name'] };
+  readonly 'push.crib-leans': { readonly crib: H['name'] };
+  readonly 'push.base-slides': { readonly strut: H['name'] };
+  readonly 'push.tips': { readonly vehicle: H['text'] };
+  readonly 'push.slides': { readonly vehicle: H['text'] };
+  readonly 'push.nothing-holds': { readonly vehicle: H['text'] };
+  readonly 'push.weight-not-known': NoHoles;
+  readonly 'push.height-not-known': NoHoles;
+  readonly 'push.grip-not-known': NoHoles;
+  readonly 'push.not-solved': NoHoles;
+  readonly 'push.assume-found': NoHoles;
+  readonly 'push.assume-struts': NoHoles;
+  readonly 'push.assume-brakes': NoHoles;
+  readonly 'push.assume-between': NoHoles;
+  readonly 'push.assume-lying': NoHoles;
+  readonly 'push.assume-kingpin': NoHoles;
+  readonly 'push.assume-friction': NoHoles;
+  readonly 'range.lightest': NoHoles;
+  readonly 'range.heaviest': NoHoles;
+  readonly 'range.center-front': NoHoles;
+  readonly 'range.center-rear': NoHoles;
+  readonly 'range.load-front': NoHoles;
+  readonly 'range.load-rear': NoHoles;
+  readonly 'range.driver-side': NoHoles;
+  readonly 'range.passenger-side': NoHoles;
+  readonly 'range.tool-loads': NoHoles;
+  readonly 'range.between': { readonly share: H['quantity']; readonly first: H['phrase']; readonly other: H['phrase'] };
+  readonly 'range.body': { readonly body: H['text']; readonly ends: H['list'] };
+  readonly 'expectation.safe': NoHoles;
+  readonly 'expectation.finding': { readonly rule: H['name']; readonly on: H['text'] };
+  readonly 'expectation.finding-anywhere': { readonly rule: H['name'] };
+  readonly 'expectation.figure': { readonly figure: H['name']; readonly on: H['text']; readonly value?: H['quantity'] };
+  readonly 'expectation.contact-of': { readonly element: H['text']; readonly contact: H['count'] };
+  readonly 'expectation.held': NoHoles;
+  readonly 'expectation.unsafe': { readonly count: H['count']; readonly rules: H['list'] };
+  readonly 'expectation.not-run': { readonly count: H['count']; readonly rules: H['list'] };
+  readonly 'expectation.not-found': { readonly rule: H['name'] };
+  readonly 'expectation.no-figure': { readonly figure: H['name']; readonly on: H['text'] };
+  readonly 'expectation.figure-is': { readonly figure: H['name']; readonly value: H['quantity'] };
+  readonly 'expectation.partial': NoHoles;
   readonly 'acceptance-expired.title': NoHoles;
   readonly 'acceptance-expired.protects': NoHoles;
   readonly 'acceptance-expired.expired': { readonly by: H['name']; readonly rule: H['name']; readonly on: H['phrase']; readonly until: H['name'] };
@@ -392,7 +497,7 @@ export interface MessageHoles {
   readonly 'geometry-impossible.no-weight': { readonly vehicle: H['name'] };
   readonly 'grade-slide.title': NoHoles;
   readonly 'grade-slide.protects': NoHoles;
-  readonly 'grade-slide.slides': { readonly grade: H['quantity']; readonly vehicle: H['name']; readonly demand: H['quantity']; readonly sum: H['calculation']; readonly capacity: H['quantity']; readonly hold: H['calculation'] };
+  readonly 'grade-slide.slides': { readonly grade: H['quantity']; readonly vehicle: H['text']; readonly demand: H['quantity']; readonly sum: H['calculation']; readonly capacity: H['quantity']; readonly hold: H['calculation'] };
   readonly 'grade-slide.grade-here': { readonly grade: H['quantity'] };
   readonly 'grade-slide.grade-unsaid': NoHoles;
   readonly 'grade-slide.direction-unsaid': { readonly grade: H['quantity'] };
@@ -420,9 +525,9 @@ export interface MessageHoles {
   readonly 'lifting-intent.follow': { readonly vehicle: H['name'] };
   readonly 'loss-of-support.title': NoHoles;
   readonly 'loss-of-support.protects': NoHoles;
-  readonly 'loss-of-support.falls': { readonly loss: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['name']; readonly when: H['phrase'] };
-  readonly 'loss-of-support.balances': { readonly loss: H['phrase']; readonly vehicle: H['name']; readonly when: H['phrase'] };
-  readonly 'loss-of-support.unsolved': { readonly loss: H['phrase']; readonly vehicle: H['name'] };
+  readonly 'loss-of-support.falls': { readonly loss: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
+  readonly 'loss-of-support.balances': { readonly loss: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
+  readonly 'loss-of-support.unsolved': { readonly loss: H['phrase']; readonly vehicle: H['text'] };
   readonly 'loss-of-support.lost-here': NoHoles;
   readonly 'order-ground-up.title': NoHoles;
   readonly 'order-ground-up.protects': NoHoles;
@@ -478,8 +583,8 @@ export interface MessageHoles {
   readonly 'size-up-missing.fix-add': NoHoles;
   readonly 'stage-unsafe.title': NoHoles;
   readonly 'stage-unsafe.protects': NoHoles;
-  readonly 'stage-unsafe.falls': { readonly stage: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['name']; readonly when: H['phrase'] };
-  readonly 'stage-unsafe.worse': { readonly stage: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['name']; readonly when: H['phrase']; readonly loss: H['phrase'] };
+  readonly 'stage-unsafe.falls': { readonly stage: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
+  readonly 'stage-unsafe.worse': { readonly stage: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase']; readonly loss: H['phrase'] };
   readonly 'strut-angle.title': NoHoles;
   readonly 'strut-angle.protects': NoHoles;
   readonly 'strut-angle.too-flat': { readonly strut: H['name']; readonly angle: H['quantity']; readonly sum: H['calculation']; readonly least: H['quantity']; readonly advice?: H['message'] };
@@ -542,17 +647,17 @@ export interface MessageHoles {
   readonly 'tie-missing.fix-tie': { readonly strut: H['name']; readonly other: H['name'] };
   readonly 'tipping.title': NoHoles;
   readonly 'tipping.protects': NoHoles;
-  readonly 'tipping.tips': { readonly vehicle: H['name']; readonly toward: H['phrase']; readonly share: H['quantity']; readonly sum: H['calculation']; readonly limit: H['quantity'] };
-  readonly 'tipping.unknown': { readonly vehicle: H['name'] };
+  readonly 'tipping.tips': { readonly vehicle: H['text']; readonly toward: H['phrase']; readonly share: H['quantity']; readonly sum: H['calculation']; readonly limit: H['quantity'] };
+  readonly 'tipping.unknown': { readonly vehicle: H['text'] };
   readonly 'tipping.set-here': { readonly limit: H['quantity'] };
   readonly 'unsupported-end.title': NoHoles;
   readonly 'unsupported-end.protects': NoHoles;
-  readonly 'unsupported-end.falls': { readonly end: H['phrase']; readonly vehicle: H['name']; readonly when: H['phrase'] };
-  readonly 'unsupported-end.balances': { readonly vehicle: H['name']; readonly when: H['phrase'] };
-  readonly 'unsupported-end.unsolved': { readonly vehicle: H['name'] };
-  readonly 'unsupported-end.unknown': { readonly vehicle: H['name'] };
+  readonly 'unsupported-end.falls': { readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
+  readonly 'unsupported-end.balances': { readonly vehicle: H['text']; readonly when: H['phrase'] };
+  readonly 'unsupported-end.unsolved': { readonly vehicle: H['text'] };
+  readonly 'unsupported-end.unknown': { readonly vehicle: H['text'] };
   readonly 'unsupported-end.mixes': { readonly vehicles: H['list'] };
-  readonly 'unsupported-end.as-found': { readonly end: H['phrase']; readonly vehicle: H['name']; readonly when: H['phrase'] };
+  readonly 'unsupported-end.as-found': { readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
   readonly 'upper-on-unstable-lower.title': NoHoles;
   readonly 'upper-on-unstable-lower.protects': NoHoles;
   readonly 'upper-on-unstable-lower.not-held': { readonly upper: H['name']; readonly lower: H['name'] };
@@ -572,6 +677,34 @@ export interface MessageHoles {
   readonly 'wheels-unchocked.rearward': NoHoles;
   readonly 'wheels-unchocked.either-way': NoHoles;
   readonly 'wheels-unchocked.fix-chock': { readonly vehicle: H['name'] };
+  readonly 'element.crib': { readonly name: H['name'] };
+  readonly 'element.step-chock': { readonly name: H['name'] };
+  readonly 'element.strut': { readonly name: H['name'] };
+  readonly 'element.chock': { readonly name: H['name'] };
+  readonly 'element.chocks-of-step': { readonly step: H['name'] };
+  readonly 'element.pad': { readonly name: H['name'] };
+  readonly 'element.strap': { readonly name: H['name'] };
+  readonly 'element.chain': { readonly name: H['name'] };
+  readonly 'element.wire-rope': { readonly name: H['name'] };
+  readonly 'element.step': { readonly number: H['count'] };
+  readonly 'element.vehicle': { readonly name: H['name'] };
+  readonly 'element.egress': { readonly name: H['name'] };
+  readonly 'element.contact': { readonly crib: H['name']; readonly contact: H['count'] };
+  readonly 'element.strut-upward': { readonly name: H['name'] };
+  readonly 'element.axle': { readonly number: H['name'] };
+  readonly 'element.cab': { readonly vehicle: H['name'] };
+  readonly 'element.driver-side': NoHoles;
+  readonly 'element.passenger-side': NoHoles;
+  readonly 'element.wheel-end': { readonly vehicle: H['name']; readonly axle: H['text']; readonly side: H['message'] };
+  readonly 'element.part-side': { readonly vehicle: H['name']; readonly part: H['name']; readonly side: H['message'] };
+  readonly 'element.part': { readonly vehicle: H['name']; readonly part: H['name'] };
+  readonly 'element.cab-mount': { readonly vehicle: H['name']; readonly mount: H['name']; readonly side: H['message'] };
+  readonly 'element.front-driver-corner': NoHoles;
+  readonly 'element.front-passenger-corner': NoHoles;
+  readonly 'element.rear-driver-corner': NoHoles;
+  readonly 'element.rear-passenger-corner': NoHoles;
+  readonly 'element.lying-corner': { readonly vehicle: H['name']; readonly corner: H['message'] };
+  readonly 'element.vehicle-under': { readonly lower: H['name']; readonly upper: H['name'] };
   readonly 'source.common-practice': NoHoles;
   readonly 'source.from-memory': NoHoles;
   readonly 'source.from-memory-of': { readonly title: H['name'] };
@@ -591,6 +724,9 @@ export interface MessageHoles {
 
 /** Holes that may be left out: nothing stands in their place. */
 export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
+  'loss.falls': ['corner'],
+  'loss.balances': ['corner'],
+  'expectation.figure': ['value'],
   'ground-bearing.too-much': ['advice'],
   'part-cannot-bear.may-not-bear': ['remark'],
   'push-margin.too-little': ['first'],
@@ -601,7 +737,12 @@ export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
 };
 
 export const catalogs = {
-  en: `figure--a-sixth-of-the-width = a sixth of the width
+  en: `analysis--rigid-bodies = Vehicles are rigid bodies. Frames and bodies do not bend.
+analysis--tight-contacts = Every counted contact is wedged tight and square to the load.
+analysis--slow-loads = Loads come on slowly. Nothing drops, shakes or swings.
+analysis--crib-height = A crib is as tall as its courses. Wedges and shims are not counted in the height limit.
+analysis--sound-timber = Timber is sound, straight and dry unless the plan says that it is wet.
+figure--a-sixth-of-the-width = a sixth of the width
 figure--across-the-grain = { $species } perpendicular to grain
 figure--allowable-bearing-of = allowable bearing of { $surface }
 figure--allowable-stress-across-the-grain = allowable stress perpendicular to grain
@@ -807,11 +948,65 @@ figure--read-off-the-plan = read off what stands in the plan
 figure--contact = contact { $contact }
 figure--contact-figure = contact { $contact }: { $label }
 figure--as-built = as built
+figure--all-contacts-loaded =
+    { $all ->
+        [one] 1 contact
+       *[other] all { $all } contacts
+    } loaded
+figure--contacts-loaded-of = { $loaded } of { $all } contacts loaded
+figure--empty-vehicle-weighs-the-same-on-both-sides = the empty vehicle weighs the same on both sides of its centerline
+figure--cargo-center-in-the-middle-third = cargo fills its length and tapers evenly at most: its center lies in the middle third
+loss--gives-way = { $what } gives way
+loss--tire-lost = { $tire }: tire lost
+loss--air-springs = { $vehicle } { $axle }: air springs deflated
+loss--cab-mount = { $vehicle } cab: { $mount } deflated
+loss--ground-under-strut = ground gives way under the base of { $strut }
+loss--ground-under = ground gives way under { $support }
+loss--front = the front
+loss--rear = the rear
+loss--driver-side = the driver side
+loss--passenger-side = the passenger side
+loss--front-corner-driver = the front corner on the driver side
+loss--front-corner-passenger = the front corner on the passenger side
+loss--rear-corner-driver = the rear corner on the driver side
+loss--rear-corner-passenger = the rear corner on the passenger side
+loss--whole = the whole
+loss--one-side = one side
+loss--one-end = one end
+loss--end-of = { $end } of the { $body }
+loss--with = { " " }with { $corner }
+loss--not-known = Weight or center of gravity of the { $vehicle } not known. The loads on its supports are not known.
+loss--not-solved = How { $bodies } would rest could not be calculated. Treat as not supported.
+loss--falls = Nothing holds { $what }{ $corner }.
+loss--balances = { $bodies } only balances{ $corner }. Nothing keeps it from tipping.
+loss--slower = Calculated by the slower method.
+loss--as-found = as found
+loss--all-in-place = all in place
+loss--in-no-step = with supports that no step names
+loss--at-stage = at { $stage }
+loss--crew-stiffer = cribs and struts { $factor } times as stiff
+loss--crew-softer = cribs and struts { $factor } times as soft
+loss--beneath-stiffer = the vehicle beneath { $factor } times as stiff
+loss--beneath-softer = the vehicle beneath { $factor } times as soft
 materials--wedge-pairs = wedge pairs
 materials--wheel-chocks = wheel chocks
 materials--step-chocks = step chocks
 materials--pads = pads
 materials--shims = shims
+step--size-up = size up
+step--chock = chock
+step--capture = capture
+step--build = build
+step--slide = slide
+step--set = set
+step--lock = lock
+step--tension = tension
+step--check = check
+step--remove = remove
+step--work = { $action } { $targets }
+step--work-with = { $action } { $targets } with { $with }
+step--numbered = step { $number }: { $work }
+step--untimed = steps without a time count as none: { $steps }
 limit--crossing-stress = crossing stress
 limit--crossing-basis = crossing basis
 limit--crossing-rounding = crossing rounding
@@ -841,6 +1036,60 @@ limit--egress-width = egress width
 limit--post-slenderness = post slenderness
 limit--stiffness-spread = stiffness spread
 limit--ground-under-cribs = ground under cribs
+push--toward-front = toward the front
+push--toward-rear = toward the rear
+push--toward-driver = toward the driver side
+push--toward-passenger = toward the passenger side
+push--toward-front-and-driver = toward the front and the driver side
+push--toward-front-and-passenger = toward the front and the passenger side
+push--toward-rear-and-driver = toward the rear and the driver side
+push--toward-rear-and-passenger = toward the rear and the passenger side
+push--strut-at-rating = strut { $strut } reaches its rated load
+push--tie-at-rating = { $tie } reaches its rating
+push--contact-at-capacity = crib { $crib } contact { $contact } reaches its capacity
+push--crib-leans = crib { $crib } leans over
+push--base-slides = the base of strut { $strut } slides
+push--tips = the { $vehicle } tips over
+push--slides = the { $vehicle } slides
+push--nothing-holds = nothing holds the { $vehicle } on this side
+push--weight-not-known = weight or center of gravity of the vehicle not known
+push--height-not-known = height of the center of gravity not known
+push--grip-not-known = the vehicle lies on the ground and the friction of its body there is not known; give the body friction of the surface
+push--not-solved = no answer could be proven in one direction
+push--assume-found = A way of sharing the forces that holds was found: the supports can hold this push. It is not proven that they must.
+push--assume-struts = A strut that would push the body in the direction of the push counts as nothing.
+push--assume-brakes = Brakes are not counted. Chocked axles are. A chock without an axle holds the last one.
+push--assume-between = No friction is counted between one vehicle and another.
+push--assume-lying = A vehicle that lies on the ground rests on the corners of its outline, and they do not fold. Supports beside it grip no better than its own metal: no load can be counted on to move there.
+push--assume-kingpin = A kingpin whose tractor is not in the plan is held sideways by tire friction under its own load, and not lengthwise.
+push--assume-friction = Friction is at the low end of its range.
+range--lightest = lightest
+range--heaviest = heaviest
+range--center-front = center farthest to its front
+range--center-rear = center farthest to its rear
+range--load-front = its load shifted to its front
+range--load-rear = its load shifted to its rear
+range--driver-side = to the driver side
+range--passenger-side = to the passenger side
+range--tool-loads = with tool loads on
+range--between = { $share } of the way between { $first } and { $other }
+range--body = { $body } { $ends }
+expectation--safe = nothing unsafe
+expectation--finding = { $rule } on { $on }
+expectation--finding-anywhere = { $rule }
+expectation--figure = { $figure } on { $on } { $value }
+expectation--contact-of = { $element } contact { $contact }
+expectation--held = held
+expectation--unsafe = { $count } unsafe: { $rules }
+expectation--not-run =
+    { $count ->
+        [one] 1 check
+       *[other] { $count } checks
+    } could not run: { $rules }
+expectation--not-found = { $rule } found nothing there
+expectation--no-figure = { $on } has no { $figure }
+expectation--figure-is = { $figure } is { $value }
+expectation--partial = the plan was not read whole
 acceptance-expired--title = Acceptance expired
 acceptance-expired--protects = An acceptance with an end date is not valid after that date.
 acceptance-expired--expired = { $by } accepted { $rule } on { $on } until { $until }. That date has passed. Fix the problem, or accept it again.
@@ -1238,6 +1487,34 @@ wheels-unchocked--forward = forward
 wheels-unchocked--rearward = rearward
 wheels-unchocked--either-way = in either direction
 wheels-unchocked--fix-chock = Chock the { $vehicle } in both directions
+element--crib = crib { $name }
+element--step-chock = step chock { $name }
+element--strut = strut { $name }
+element--chock = wheel chock { $name }
+element--chocks-of-step = wheel chocks ({ $step })
+element--pad = pad { $name }
+element--strap = strap { $name }
+element--chain = chain { $name }
+element--wire-rope = wire rope { $name }
+element--step = step { $number }
+element--vehicle = the { $name }
+element--egress = egress { $name }
+element--contact = crib { $crib } contact { $contact }
+element--strut-upward = strut { $name }, upward
+element--axle = axle { $number }
+element--cab = { $vehicle } cab
+element--driver-side = driver side
+element--passenger-side = passenger side
+element--wheel-end = { $vehicle } { $axle }, { $side }
+element--part-side = { $vehicle } { $part } { $side }
+element--part = { $vehicle } { $part }
+element--cab-mount = { $vehicle } cab { $mount }, { $side }
+element--front-driver-corner = front driver corner
+element--front-passenger-corner = front passenger corner
+element--rear-driver-corner = rear driver corner
+element--rear-passenger-corner = rear passenger corner
+element--lying-corner = { $vehicle } on the ground, { $corner }
+element--vehicle-under = { $lower } under { $upper }
 source--common-practice = common practice, no source
 source--from-memory = from memory
 source--from-memory-of = from memory: { $title }
@@ -1254,7 +1531,12 @@ word--lesser = lesser of { $a } and { $b }
 word--larger = larger of { $a } and { $b }
 word--floor-to = { $value }, rounded down to a multiple of { $step }
 `,
-  es: `figure--a-sixth-of-the-width = un sexto del ancho
+  es: `analysis--rigid-bodies = Los vehículos son cuerpos rígidos. Bastidores y carrocerías no se doblan.
+analysis--tight-contacts = Cada contacto contado está bien acuñado y a escuadra con la carga.
+analysis--slow-loads = Las cargas llegan despacio. Nada cae, se sacude ni se balancea.
+analysis--crib-height = Un crib es tan alto como sus hiladas. Cuñas y calzas no cuentan en el límite de altura.
+analysis--sound-timber = La madera está sana, recta y seca, salvo que el plan diga que está húmeda.
+figure--a-sixth-of-the-width = un sexto del ancho
 figure--across-the-grain = { $species } perpendicular a la fibra
 figure--allowable-bearing-of = presión admisible de { $surface }
 figure--allowable-stress-across-the-grain = esfuerzo admisible perpendicular a la fibra
@@ -1460,11 +1742,65 @@ figure--read-off-the-plan = leído de lo que hay en el plan
 figure--contact = contacto { $contact }
 figure--contact-figure = contacto { $contact }: { $label }
 figure--as-built = tal como se construyó
+figure--all-contacts-loaded =
+    { $all ->
+        [one] 1 contacto cargado
+       *[other] los { $all } contactos cargados
+    }
+figure--contacts-loaded-of = { $loaded } de { $all } contactos cargados
+figure--empty-vehicle-weighs-the-same-on-both-sides = el vehículo vacío pesa lo mismo a ambos lados de su línea central
+figure--cargo-center-in-the-middle-third = la carga llena su largo y como mucho disminuye de manera pareja: su centro está en el tercio medio
+loss--gives-way = { $what } cede
+loss--tire-lost = { $tire }: neumático perdido
+loss--air-springs = { $vehicle }, { $axle }: resortes neumáticos sin aire
+loss--cab-mount = cabina de { $vehicle }: { $mount } sin aire
+loss--ground-under-strut = el suelo cede bajo la base de { $strut }
+loss--ground-under = el suelo cede bajo { $support }
+loss--front = el frente
+loss--rear = la parte trasera
+loss--driver-side = el lado del conductor
+loss--passenger-side = el lado del acompañante
+loss--front-corner-driver = la esquina delantera del lado del conductor
+loss--front-corner-passenger = la esquina delantera del lado del acompañante
+loss--rear-corner-driver = la esquina trasera del lado del conductor
+loss--rear-corner-passenger = la esquina trasera del lado del acompañante
+loss--whole = todo
+loss--one-side = un lado
+loss--one-end = un extremo
+loss--end-of = { $end } de { $body }
+loss--with = { " " }con { $corner }
+loss--not-known = No se conoce el peso o el centro de gravedad de { $vehicle }. No se conocen las cargas en sus apoyos.
+loss--not-solved = No se pudo calcular cómo quedaría { $bodies }. Trátelo como no sujeto.
+loss--falls = Nada sujeta { $what }{ $corner }.
+loss--balances = { $bodies } queda solo en equilibrio{ $corner }. Nada impide que vuelque.
+loss--slower = Calculado con el método más lento.
+loss--as-found = tal como se encontró
+loss--all-in-place = todo en su lugar
+loss--in-no-step = con los apoyos que ningún paso nombra
+loss--at-stage = en: { $stage }
+loss--crew-stiffer = los cribs y puntales con { $factor } veces su rigidez
+loss--crew-softer = los cribs y puntales con su rigidez dividida por { $factor }
+loss--beneath-stiffer = el vehículo de debajo con { $factor } veces su rigidez
+loss--beneath-softer = el vehículo de debajo con su rigidez dividida por { $factor }
 materials--wedge-pairs = pares de cuñas
 materials--wheel-chocks = calzas de rueda
 materials--step-chocks = calzas escalonadas
 materials--pads = placas
 materials--shims = calzas finas
+step--size-up = evaluar
+step--chock = calzar
+step--capture = capturar
+step--build = armar
+step--slide = deslizar
+step--set = colocar
+step--lock = bloquear
+step--tension = tensar
+step--check = revisar
+step--remove = quitar
+step--work = { $action } { $targets }
+step--work-with = { $action } { $targets } con { $with }
+step--numbered = paso { $number }: { $work }
+step--untimed = los pasos sin tiempo cuentan como nada: { $steps }
 limit--crossing-stress = esfuerzo en el cruce
 limit--crossing-basis = base del cruce
 limit--crossing-rounding = redondeo del cruce
@@ -1494,6 +1830,64 @@ limit--egress-width = ancho de salida
 limit--post-slenderness = esbeltez del poste
 limit--stiffness-spread = margen de rigidez
 limit--ground-under-cribs = suelo bajo los cribs
+push--toward-front = hacia el frente
+push--toward-rear = hacia atrás
+push--toward-driver = hacia el lado del conductor
+push--toward-passenger = hacia el lado del acompañante
+push--toward-front-and-driver = hacia el frente y el lado del conductor
+push--toward-front-and-passenger = hacia el frente y el lado del acompañante
+push--toward-rear-and-driver = hacia atrás y el lado del conductor
+push--toward-rear-and-passenger = hacia atrás y el lado del acompañante
+push--strut-at-rating = el puntal { $strut } llega a su carga nominal
+push--tie-at-rating = { $tie } llega a su valor nominal
+push--contact-at-capacity = el contacto { $contact } del crib { $crib } llega a su capacidad
+push--crib-leans = el crib { $crib } se inclina
+push--base-slides = resbala la base del puntal { $strut }
+push--tips = { $vehicle } vuelca
+push--slides = { $vehicle } resbala
+push--nothing-holds = nada sujeta { $vehicle } de este lado
+push--weight-not-known = no se conoce el peso o el centro de gravedad del vehículo
+push--height-not-known = no se conoce la altura del centro de gravedad
+push--grip-not-known = el vehículo está echado en el suelo y no se conoce el rozamiento de su carrocería ahí; escriba «body friction» de la superficie
+push--not-solved = en una dirección no se pudo demostrar ninguna respuesta
+push--assume-found = Se halló una manera de repartir las fuerzas que aguanta: los apoyos pueden aguantar este empuje. No está demostrado que tengan que hacerlo.
+push--assume-struts = Un puntal que empujaría la carrocería en el sentido del empuje no cuenta.
+push--assume-brakes = Los frenos no se cuentan. Los ejes calzados, sí. Una calza sin eje sujeta el último.
+push--assume-between = No se cuenta rozamiento entre un vehículo y otro.
+push--assume-lying = Un vehículo echado en el suelo descansa en las esquinas de su contorno, que no se doblan. Los apoyos a su lado no agarran mejor que su propio metal: no se puede contar con que la carga pase a ellos.
+push--assume-kingpin = Un kingpin cuyo tractor no está en el plan queda sujeto de lado por el rozamiento de los neumáticos bajo su propia carga, y a lo largo no.
+push--assume-friction = El rozamiento está en el extremo bajo de su intervalo.
+range--lightest = con su menor peso
+range--heaviest = con su mayor peso
+range--center-front = el centro lo más hacia el frente
+range--center-rear = el centro lo más hacia atrás
+range--load-front = su carga corrida hacia el frente
+range--load-rear = su carga corrida hacia atrás
+range--driver-side = hacia el lado del conductor
+range--passenger-side = hacia el lado del acompañante
+range--tool-loads = con las cargas de las herramientas puestas
+range--between = al { $share } del camino entre { $first } y { $other }
+range--body = { $body } { $ends }
+expectation--safe = nada inseguro
+expectation--finding = { $rule } en { $on }
+expectation--finding-anywhere = { $rule }
+expectation--figure = { $figure } en { $on } { $value }
+expectation--contact-of = { $element }, contacto { $contact }
+expectation--held = se cumple
+expectation--unsafe =
+    { $count ->
+        [one] 1 inseguro
+       *[other] { $count } inseguros
+    }: { $rules }
+expectation--not-run =
+    { $count ->
+        [one] 1 comprobación no pudo hacerse
+       *[other] { $count } comprobaciones no pudieron hacerse
+    }: { $rules }
+expectation--not-found = { $rule } no encontró nada ahí
+expectation--no-figure = { $on } no tiene { $figure }
+expectation--figure-is = { $figure } es { $value }
+expectation--partial = el plan no se leyó entero
 acceptance-expired--title = Aceptación vencida
 acceptance-expired--protects = Una aceptación con fecha de fin no vale después de esa fecha.
 acceptance-expired--expired = { $by } aceptó { $rule } en { $on } hasta { $until }. Esa fecha ya pasó. Corrija el problema o acéptelo otra vez.
@@ -1891,6 +2285,34 @@ wheels-unchocked--forward = hacia adelante
 wheels-unchocked--rearward = hacia atrás
 wheels-unchocked--either-way = en cualquier sentido
 wheels-unchocked--fix-chock = Calzar { $vehicle } en ambos sentidos
+element--crib = crib { $name }
+element--step-chock = calza escalonada { $name }
+element--strut = puntal { $name }
+element--chock = calza de rueda { $name }
+element--chocks-of-step = calzas de rueda ({ $step })
+element--pad = placa { $name }
+element--strap = correa { $name }
+element--chain = cadena { $name }
+element--wire-rope = cable { $name }
+element--step = paso { $number }
+element--vehicle = { $name }
+element--egress = salida { $name }
+element--contact = crib { $crib }, contacto { $contact }
+element--strut-upward = puntal { $name }, hacia arriba
+element--axle = eje { $number }
+element--cab = cabina de { $vehicle }
+element--driver-side = lado del conductor
+element--passenger-side = lado del acompañante
+element--wheel-end = { $vehicle }, { $axle }, { $side }
+element--part-side = { $vehicle } { $part } { $side }
+element--part = { $vehicle } { $part }
+element--cab-mount = cabina de { $vehicle }, { $mount }, { $side }
+element--front-driver-corner = esquina delantera del conductor
+element--front-passenger-corner = esquina delantera del acompañante
+element--rear-driver-corner = esquina trasera del conductor
+element--rear-passenger-corner = esquina trasera del acompañante
+element--lying-corner = { $vehicle } en el suelo, { $corner }
+element--vehicle-under = { $lower } debajo de { $upper }
 source--common-practice = práctica común, sin fuente
 source--from-memory = de memoria
 source--from-memory-of = de memoria: { $title }

@@ -2,7 +2,7 @@ title = Slides down the grade
 protects = On a grade the weight pulls downhill. Chocks on too few wheels slide with the vehicle.
 
 # $grade (quantity)
-# $vehicle (name)
+# $vehicle (text)
 # $demand (quantity)
 # $sum (calculation) - of the demand
 # $capacity (quantity)

@@ -74,7 +74,7 @@ function judge(w: Workings, part: ComponentRun, body: PlanBody): RuleFinding | u
     at: ground.ref,
     message: message('grade-slide.slides', {
       grade: shown(grade),
-      vehicle: name(body.name),
+      vehicle: body.name,
       demand: beside.demand,
       sum: calculation(demand),
       capacity: beside.limit,

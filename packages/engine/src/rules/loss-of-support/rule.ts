@@ -1,4 +1,4 @@
-import { list, message, name, term } from '@cribwright/messages';
+import { list, message, term } from '@cribwright/messages';
 import type { Severity } from '../../finding/finding.js';
 import { type Failure, failureOf, withCorner } from '../../loss/failures.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
@@ -16,7 +16,7 @@ function severityOf({ part, run }: Failure): Severity {
 
 function finding(f: Failure): RuleFinding {
   const loss = f.run.loss?.title ?? '';
-  const shared = { loss, vehicle: name(f.name), when: withCorner(f.corner) };
+  const shared = { loss, vehicle: f.name, when: withCorner(f.corner) };
   return {
     subject: { element: f.vehicle },
     at: { element: f.vehicle },
@@ -26,11 +26,11 @@ function finding(f: Failure): RuleFinding {
         ? message('loss-of-support.falls', { ...shared, end: f.end })
         : f.kind === 'balances'
           ? message('loss-of-support.balances', shared)
-          : message('loss-of-support.unsolved', { loss, vehicle: name(f.name) }),
+          : message('loss-of-support.unsolved', { loss, vehicle: f.name }),
     related:
       f.run.loss === undefined ? [] : [{ at: f.run.loss.ref, message: term('loss-of-support.lost-here') }],
     ...(f.kind === 'unsolved' ? { couldNotRun: true } : {}),
-    governs: list([loss, f.corner], 'plain'),
+    governs: list([loss, ...(f.corner === undefined ? [] : [f.corner])], 'plain'),
   };
 }
 

@@ -1,4 +1,4 @@
-import { message, name, term } from '@cribwright/messages';
+import { message, term } from '@cribwright/messages';
 import { failureOf, withCorner } from '../../loss/failures.js';
 import type { ComponentRun } from '../../loss/loss-working.js';
 import type { Workings } from '../../workings/workings.js';
@@ -22,7 +22,7 @@ function inPart(w: Workings, part: ComponentRun): readonly RuleFinding[] {
           message: message('stage-unsafe.falls', {
             stage: stage.title,
             end: failure.end,
-            vehicle: name(failure.name),
+            vehicle: failure.name,
             when: withCorner(failure.corner),
           }),
         },
@@ -39,7 +39,7 @@ function inPart(w: Workings, part: ComponentRun): readonly RuleFinding[] {
           message: message('stage-unsafe.worse', {
             stage: stage.title,
             end: now.end,
-            vehicle: name(now.name),
+            vehicle: now.name,
             loss: lost.loss?.title ?? '',
             when: withCorner(now.corner),
           }),

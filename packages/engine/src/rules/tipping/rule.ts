@@ -1,4 +1,4 @@
-import { calculation, message, name, shown, shownBeside, term } from '@cribwright/messages';
+import { calculation, message, shown, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { holds } from '../../loss/case-run.js';
 import { type TippingEdge, tippingEdge } from '../../loss/tipping-edge.js';
@@ -15,7 +15,7 @@ function judge(w: Workings, t: TippingEdge): RuleFinding | undefined {
       at: subject,
       severity: 'warning',
       couldNotRun: true,
-      message: message('tipping.unknown', { vehicle: name(t.body.name) }),
+      message: message('tipping.unknown', { vehicle: t.body.name }),
       figures: [t.share],
     };
   if (may === undefined || !exceeds(may, t.share.value.low)) return undefined;
@@ -24,7 +24,7 @@ function judge(w: Workings, t: TippingEdge): RuleFinding | undefined {
     subject,
     at: subject,
     message: message('tipping.tips', {
-      vehicle: name(t.body.name),
+      vehicle: t.body.name,
       toward: t.toward,
       share: beside.demand,
       sum: calculation(t.share),

@@ -9,7 +9,7 @@ const found = (f: Failure, what: Message, severity: 'danger' | 'warning'): RuleF
   severity,
   message: what,
   ...(f.kind === 'unsolved' ? { couldNotRun: true } : {}),
-  ...(f.corner === '' ? {} : { governs: f.corner }),
+  ...(f.corner === undefined ? {} : { governs: f.corner }),
 });
 
 export const rule: Rule = {
@@ -39,7 +39,7 @@ export const rule: Rule = {
       const [first] = bodies;
       if (first === undefined || everyMix(bodies)) return [];
       const subject = { element: first.vehicle };
-      const vehicles = list(bodies.map((b) => name(b.name)));
+      const vehicles = list(bodies.map((b) => b.name));
       return [
         {
           subject,
@@ -55,7 +55,7 @@ export const rule: Rule = {
       const failure = last === undefined ? undefined : failureOf(w, part, last);
       if (failure !== undefined) {
         const { end } = failure;
-        const vehicle = name(failure.name);
+        const vehicle = failure.name;
         const when = withCorner(failure.corner);
         const what =
           failure.kind === 'falls'
@@ -67,7 +67,7 @@ export const rule: Rule = {
       }
       const before = first === undefined ? undefined : failureOf(w, part, first);
       if (before === undefined || before.kind === 'unsolved') return [];
-      const shared = { vehicle: name(before.name), end: before.end, when: withCorner(before.corner) };
+      const shared = { vehicle: before.name, end: before.end, when: withCorner(before.corner) };
       return [found(before, message('unsupported-end.as-found', shared), 'warning')];
     });
     return [...blind, ...untried, ...ends];

@@ -1,4 +1,13 @@
-import { type Scene, type Shown, scenesFor, type View, type ViewChoice, viewsOf } from '@cribwright/drawing';
+import {
+  lossTitles,
+  type Scene,
+  type Shown,
+  scenesFor,
+  stageTitles,
+  type View,
+  type ViewChoice,
+  viewsOf,
+} from '@cribwright/drawing';
 import { tally } from '@cribwright/engine';
 import type { PlanReply } from '@cribwright/language/protocol';
 import type { ToPanel } from '@cribwright/preview';
@@ -31,9 +40,7 @@ export const showMessage = (drawable: Drawable, looking: Looking, stale: string 
   const shown = Math.min(looking.plan, Math.max(0, plans.length - 1));
   const reply = plans[shown];
   const choice = reply ? within(reply, looking.choice) : looking.choice;
-  const stages = reply?.analysis.stages ?? [];
   const unchecked = reply?.analysis.unchecked === true;
-  const stage = stages[choice.stage ?? stages.length - 1];
   return {
     kind: 'show',
     uri,
@@ -42,8 +49,8 @@ export const showMessage = (drawable: Drawable, looking: Looking, stale: string 
     shown,
     views: reply ? viewsOf(reply.plan, reply.analysis, pending).map(tab) : [],
     scenes: reply ? scenesFor(reply.plan, shownOf(reply), choice, pending) : [],
-    stages: stages.map(({ id, title }) => ({ id, title })),
-    ...(unchecked ? {} : { losses: (stage?.losses ?? []).map(({ id, title }) => ({ id, title })) }),
+    stages: reply ? stageTitles(reply.plan, reply.analysis) : [],
+    ...(unchecked ? {} : { losses: reply ? lossTitles(reply.plan, reply.analysis, choice.stage) : [] }),
     subjects: (reply?.analysis.supports ?? []).map(({ id, name, kind }) => ({
       id,
       name,
