@@ -1,4 +1,5 @@
 import { type Anchor, type Chock, type Strut, type Tie, toVehicle, underside } from '@cribwright/engine';
+import { name as nameHole } from '@cribwright/messages';
 import type { BoundBlock } from '../binding/bound-file.js';
 import type { Yields } from '../phrase/shape.js';
 import { problem } from '../problems/problem.js';
@@ -120,8 +121,8 @@ export function tieOf(m: Making, block: BoundBlock): Tie | undefined {
     if (first && !end)
       w.tell(
         problem('tie-end-missing', first.line.span, {
-          what: `${block.schema.keyword} ${name}`,
-          example: tieProperties.from.example,
+          what: nameHole(`${block.schema.keyword} ${name}`),
+          example: nameHole(tieProperties.from.example),
         }),
         uri,
         within,
