@@ -310,6 +310,19 @@ export interface MessageHoles {
   readonly 'editor.loads-pending': NoHoles;
   readonly 'editor.see-drawing': NoHoles;
   readonly 'editor.held-expectations': { readonly held: H['count']; readonly all: H['count'] };
+  readonly 'lesson.exercise': { readonly number: H['name'] };
+  readonly 'lesson.work-out': { readonly figure: H['name']; readonly on: H['name'] };
+  readonly 'lesson.find-all': NoHoles;
+  readonly 'lesson.find-on': { readonly on: H['name'] };
+  readonly 'lesson.finish': { readonly on: H['name'] };
+  readonly 'lesson.asks-nothing': NoHoles;
+  readonly 'lesson.plan-not-stated': NoHoles;
+  readonly 'lesson.plan-not-whole': NoHoles;
+  readonly 'lesson.no-support': { readonly on: H['name'] };
+  readonly 'lesson.no-figure': { readonly figure: H['name']; readonly on: H['name'] };
+  readonly 'lesson.not-known': { readonly figure: H['name']; readonly on: H['name'] };
+  readonly 'lesson.no-fault': NoHoles;
+  readonly 'lesson.no-line': { readonly on: H['name']; readonly line: H['name'] };
   readonly 'expected.a': { readonly what: H['phrase'] };
   readonly 'expected.an': { readonly what: H['phrase'] };
   readonly 'expected.kind-value': NoHoles;
@@ -933,6 +946,19 @@ editor--pending = side push and worst loads not calculated yet
 editor--loads-pending = loads not calculated yet
 editor--see-drawing = See drawing
 editor--held-expectations = { $held } of { $all } expectations met
+lesson--exercise = Exercise { $number }
+lesson--work-out = Calculate the { $figure } of { $on }.
+lesson--find-all = Find every fault.
+lesson--find-on = What is wrong with { $on }?
+lesson--finish = Finish { $on }.
+lesson--asks-nothing = The exercise asks nothing. Add a line: work out, find or finish.
+lesson--plan-not-stated = Plan not stated. Add the line: plan NAME.
+lesson--plan-not-whole = Its plan could not be read whole.
+lesson--no-support = The plan has no support { $on }.
+lesson--no-figure = There is no { $figure } to calculate for { $on }.
+lesson--not-known = The { $figure } of { $on } is not known.
+lesson--no-fault = No check finds a fault there.
+lesson--no-line = { $on } has no line “{ $line }” to leave out.
 expected--a = a { $what }
 expected--an = an { $what }
 expected--kind-value = value
@@ -1554,6 +1580,19 @@ editor--pending = empuje lateral y cargas peores aún sin calcular
 editor--loads-pending = cargas aún sin calcular
 editor--see-drawing = Ver el dibujo
 editor--held-expectations = { $held } de { $all } expectativas cumplidas
+lesson--exercise = Ejercicio { $number }
+lesson--work-out = Calcule { $figure } de { $on }.
+lesson--find-all = Encuentre todas las faltas.
+lesson--find-on = ¿Qué está mal en { $on }?
+lesson--finish = Complete { $on }.
+lesson--asks-nothing = El ejercicio no pregunta nada. Añada una línea: work out, find o finish.
+lesson--plan-not-stated = No se ha dicho el plan. Añada la línea: plan NOMBRE.
+lesson--plan-not-whole = Su plan no se pudo leer completo.
+lesson--no-support = El plan no tiene ningún apoyo { $on }.
+lesson--no-figure = No hay { $figure } que calcular en { $on }.
+lesson--not-known = No se conoce { $figure } de { $on }.
+lesson--no-fault = Ninguna comprobación encuentra ahí una falta.
+lesson--no-line = { $on } no tiene una línea “{ $line }” que dejar en blanco.
 expected--a = un { $what }
 expected--an = un { $what }
 expected--kind-value = valor
