@@ -23,10 +23,7 @@ export function stepsOf(
     return w.all(block, stepLine).flatMap((said) => {
       const number = Number(said.line.key.replaceAll(',', ''));
       if (!Number.isInteger(number)) {
-        w.tell(
-          problem('not-whole', said.line.keySpan, { text: nameHole('the number of a step') }),
-          block.uri,
-        );
+        w.tell(problem('not-whole--step', said.line.keySpan, {}), block.uri);
         return [];
       }
       if (numbers.has(number)) {

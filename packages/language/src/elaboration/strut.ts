@@ -1,6 +1,7 @@
 import { type Anchor, type Chock, type Strut, type Tie, toVehicle, underside } from '@cribwright/engine';
 import { name as nameHole } from '@cribwright/messages';
 import type { BoundBlock } from '../binding/bound-file.js';
+import { capitalized } from '../binding/place-words.js';
 import type { Yields } from '../phrase/shape.js';
 import { problem } from '../problems/problem.js';
 import { anchorProperties, chockProperties, strutProperties, tieProperties } from '../schema/strut.js';
@@ -121,7 +122,7 @@ export function tieOf(m: Making, block: BoundBlock): Tie | undefined {
     if (first && !end)
       w.tell(
         problem('tie-end-missing', first.line.span, {
-          what: nameHole(`${block.schema.keyword} ${name}`),
+          what: capitalized(`${block.schema.keyword} ${name}`),
           example: nameHole(tieProperties.from.example),
         }),
         uri,
