@@ -4,6 +4,16 @@ import type { LinearProgram } from '../published/linear-program.js';
 type Scene = statics.Scene;
 type Vector = statics.Vector;
 
+/** What is asked of the program; nothing: whether it has any solution. */
+interface Asked {
+  /** As much of this push as can be. */
+  readonly push?: statics.Push;
+  /** No element over its rating. */
+  readonly rated?: boolean;
+  /** As little as can be in this element: the greatest value is then minus that. */
+  readonly least?: string;
+}
+
 /**
  * The linear program of a scene: any forces of the elements that are there, inside their cones, that balance every
  * body and foot; of a push, as much as can be. Written from the scene alone: it shares nothing with the solver. The
@@ -15,9 +25,10 @@ export function linearProgram(
   scene: Scene,
   state: statics.State,
   cone: 'outer' | 'inner',
-  push?: statics.Push,
+  asked: Asked = {},
   sides = 16,
 ): LinearProgram {
+  const { push, rated = false, least } = asked;
   const there = <T>(of: readonly T[], rows: readonly { readonly presence: string }[]) =>
     of.filter((_, i) => rows[i]?.presence === 'there');
   const bodies = there(scene.bodies, state.bodies);
@@ -55,7 +66,7 @@ export function linearProgram(
   };
   const isThere = (on: statics.Holder) => on.kind === 'ground' || rowOf.has(on.id);
   const empty = () => Array.from({ length: rows }, () => 0);
-  const columns: { readonly of: number[]; readonly cone: ReadonlyMap<number, number> }[] = [];
+  const columns: Column[] = [];
   let cones = 0;
   for (const c of there(scene.contacts, state.contacts)) {
     if (!isThere(c.upper) || !isThere(c.lower)) continue;
@@ -67,18 +78,25 @@ export function linearProgram(
     };
     const row = cones++;
     const reach = cone === 'outer' ? 1 / Math.cos(Math.PI / sides) : 1;
-    columns.push({ of: pair(c.normal), cone: new Map([[row, -c.friction * reach]]) });
+    columns.push({
+      id: c.id,
+      of: pair(c.normal),
+      cone: new Map([[row, -c.friction * reach]]),
+      most: c.capacity,
+    });
     for (const t of around(c, sides)) columns.push({ of: pair(t), cone: new Map([[row, 1]]) });
   }
-  const axial = (a: statics.End, b: statics.End, f: Vector) => {
+  const axial = (a: statics.End, b: statics.End, f: Vector, id: string, most: number | undefined) => {
     if (!isThere(a.on) || !isThere(b.on)) return;
     const of = empty();
     put(of, a.on, a.at, f, 1);
     put(of, b.on, b.at, f, -1);
-    columns.push({ of, cone: new Map() });
+    columns.push({ id, of, cone: new Map(), most });
   };
-  for (const s of there(scene.struts, state.struts)) axial(s.head, s.foot, between(s.foot.at, s.head.at));
-  for (const t of there(scene.ties, state.ties)) axial(t.from, t.to, between(t.from.at, t.to.at));
+  for (const s of there(scene.struts, state.struts))
+    axial(s.head, s.foot, between(s.foot.at, s.head.at), s.id, s.capacity);
+  for (const t of there(scene.ties, state.ties))
+    axial(t.from, t.to, between(t.from.at, t.to.at), t.id, t.capacity);
 
   const load = empty();
   for (const b of bodies) put(load, { kind: 'body', id: b.id }, b.center, scene.gravity, b.weight / weight);
@@ -90,9 +108,16 @@ export function linearProgram(
     columns.push({ of, cone: new Map() });
   }
   return {
-    objective: columns.map((_, i) => (push !== undefined && i === columns.length - 1 ? 1 : 0)),
+    objective: columns.map((c, i) =>
+      push !== undefined && i === columns.length - 1 ? 1 : least !== undefined && c.id === least ? -1 : 0,
+    ),
     rows: [
       ...load.map((v, r) => ({ of: columns.map((c) => c.of[r] ?? 0), is: '=' as const, right: -v })),
+      ...columns.flatMap(({ most }, i) =>
+        rated && most !== undefined
+          ? [{ of: columns.map((_, j) => (i === j ? 1 : 0)), is: '<=' as const, right: most / weight }]
+          : [],
+      ),
       // No push has no end: it is cut off where no plan comes near.
       ...(push === undefined
         ? []
@@ -104,6 +129,13 @@ export function linearProgram(
       })),
     ],
   };
+}
+
+interface Column {
+  readonly id?: string;
+  readonly of: number[];
+  readonly cone: ReadonlyMap<number, number>;
+  readonly most?: number | undefined;
 }
 
 function between(from: Vector, to: Vector): Vector {

@@ -1,9 +1,8 @@
 import type { System } from '@cribwright/units';
 import { catalogFor } from './catalog.js';
 import { fault } from './faults.js';
-import type { Figure, FigureSource } from './figure.js';
-import type { Hole, List, Message, Phrase, Quantity } from './message.js';
 import { showFigureValue, showQuantity } from './show-quantity.js';
+import type { Figure, FigureSource, Hole, List, Message, Phrase, Quantity } from './values.js';
 import { writeCalculation } from './write-calculation.js';
 import { writeSource } from './write-source.js';
 

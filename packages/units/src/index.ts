@@ -15,4 +15,5 @@ export * from './show-tape.js';
 export * from './system.js';
 export type * from './unit.js';
 export * from './units.js';
+export * from './us-units.js';
 export * from './vector.js';

@@ -1,10 +1,9 @@
 import type { Analysis, Figure, Finding, Plan } from '@cribwright/engine';
 import { trailerOnCar } from '@cribwright/engine/testing';
 import type { Checked } from '@cribwright/language';
+import { inch } from '@cribwright/units';
 import { fileReport } from '../report/file-report.js';
 import type { Report } from '../report/report.js';
-
-const inch = 0.0254;
 
 export const sampleText = 'plan "Tall" {\n  crib A {\n    courses   14\n    captures  rail\n  }\n}\n';
 

@@ -4,7 +4,7 @@ import type { Figure } from '../figure/figure.js';
 import { force, place } from '../figure/units-of.js';
 import { add, exactly, type Interval } from '../model/interval.js';
 import type { Cargo, Vehicle } from '../model/vehicle.js';
-import { posedCenter } from '../vehicle/posed.js';
+import { posedCenter } from '../placed/posed.js';
 import { type Weighed, weightedMean } from './weighted-mean.js';
 
 /** Weight and center of gravity of a whole vehicle, cargo included; cab too. Vehicle axes. */

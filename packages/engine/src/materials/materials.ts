@@ -1,4 +1,5 @@
 import { message, name, type Phrase, quantity, term } from '@cribwright/messages';
+import { inch } from '@cribwright/units';
 import type { MaterialsResult } from '../analysis/analysis.js';
 import { computed, given, measured } from '../figure/compute.js';
 import { count } from '../figure/units-of.js';
@@ -7,8 +8,6 @@ import type { Plan, StockItem } from '../model/plan.js';
 import { inUse, type Need } from './needs.js';
 
 type Row = MaterialsResult['rows'][number];
-
-const inch = 0.0254;
 
 /** Pieces that stand for each other: the same kind and name; timber and pads of the same length to half an inch. */
 const sameThing = (need: Need, stock: StockItem): boolean => {

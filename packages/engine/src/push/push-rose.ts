@@ -7,9 +7,9 @@ import type { JointCorner } from '../loss/components.js';
 import { cornerWords } from '../loss/corner-words.js';
 import type { ComponentRun, LossWorking } from '../loss/loss-working.js';
 import { exactly } from '../model/interval.js';
+import { lies } from '../placed/posed.js';
 import { limitValue, limitWord } from '../policy/limit.js';
 import type { BodyCorner, PlanBody } from '../resting/plan-bodies.js';
-import { lies } from '../vehicle/posed.js';
 import type { SupportWorkings } from '../workings/support-workings.js';
 import { bodyFriction, whyNoGrip } from './body-friction.js';
 import { givesWords } from './gives-words.js';
@@ -211,8 +211,8 @@ function pushHeight(w: SupportWorkings, body: PlanBody): Figure {
   if (word === 'cargo center')
     return given(head, body.centerHeight === undefined ? undefined : exactly(body.centerHeight.high), source);
   if (word === 'top of body') {
-    const height = w.vehicles.get(body.vehicle)?.height;
-    return given(head, height === undefined ? undefined : exactly(height), source);
+    const top = w.placed.vehicles.byId.get(body.vehicle)?.top;
+    return given(head, top && exactly(top.high), source);
   }
   return given(head, limitValue(w.plan.policy, 'push height'), source);
 }

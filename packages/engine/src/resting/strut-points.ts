@@ -32,7 +32,7 @@ function strutPoint(s: StrutWorking, w: SupportWorkings): SupportPoint | undefin
     kind: 'strut',
     original: false,
     group: strut.id,
-    at: { x: strut.head.x, y: strut.head.y, z: strut.head.z.low },
+    at: s.placed.head,
     upper: part === undefined ? vehicle.id : bodyOfPart(vehicle, part),
     lower: 'ground',
     stiffness: axialStiffness(strut, length) * upward ** 2,

@@ -12,18 +12,15 @@ import {
   contact,
   degrees,
   end,
-  foot,
-  footContact,
   grade,
   ground,
   heldBy,
   onBody,
-  onFoot,
   sceneOf,
-  strut,
   tie,
   toward,
 } from './testing/sample-scenes.js';
+import { pile, shoredBlock, strutBetweenBlocks } from './testing/worked-scenes.js';
 
 // Each number follows by algebra from the laws of statics; the derivation stands beside it. W = 100 kN.
 const W = 1e5;
@@ -115,71 +112,37 @@ describe('turning on the spot', () => {
 });
 
 describe('bodies on and beside bodies', () => {
-  const level = (id: string, lower: string | undefined, z: number, friction: number) =>
-    [-1, 1].flatMap((x) =>
-      [-1, 1].map((y) =>
-        contact(`${id} ${x} ${y}`, at(x, y, z), {
-          upper: onBody(id),
-          lower: lower === undefined ? ground : onBody(lower),
-          friction,
-        }),
-      ),
-    );
-  const pile = sceneOf({
-    bodies: [body(W, at(0, 0, 0.25), 'a'), body(W / 2, at(0, 0, 0.75), 'b')],
-    contacts: [...level('a', undefined, 0, 0.2), ...level('b', 'a', 0.5, 0.5)],
-  });
   it('the upper one slides on the lower at mu of its own weight', () =>
-    near(heldBy(pile, at(0, 0, 0.5), at(1, 0, 0), 'b').push, 0.5 * (W / 2)));
+    near(heldBy(pile(W), at(0, 0, 0.5), at(1, 0, 0), 'b').push, 0.5 * (W / 2)));
   it('the lower one takes the upper along, at mu of both', () =>
-    near(heldBy(pile, at(0, 0, 0), at(1, 0, 0), 'a').push, 0.2 * 1.5 * W));
+    near(heldBy(pile(W), at(0, 0, 0), at(1, 0, 0), 'a').push, 0.2 * 1.5 * W));
   it('a strut between two blocks brings the second to bear', () => {
-    const side = (id: string, x: number) =>
-      [x - 0.5, x + 0.5].flatMap((cx) =>
-        [-1, 1].map((y) => contact(`${id} ${cx} ${y}`, at(cx, y, 0), { upper: onBody(id) })),
-      );
-    const scene = sceneOf({
-      bodies: [body(W, at(0, 0, 0.2), 'left'), body(W, at(4, 0, 0.2), 'right')],
-      contacts: [...side('left', 0), ...side('right', 4)],
-      struts: [strut('between', end(onBody('right'), at(3.5, 0, 0)), end(onBody('left'), at(0.5, 0, 0)))],
-    });
+    const scene = strutBetweenBlocks(W, 'strut');
     near(heldBy(scene, at(0, 0, 0), at(1, 0, 0), 'left').push, 0.4 * 2 * W);
     near(heldBy(scene, at(0, 0, 0), at(-1, 0, 0), 'left').push, 0.4 * W);
+    near(heldBy(strutBetweenBlocks(W, 'tie'), at(0, 0, 0), at(-1, 0, 0), 'left').push, 0.4 * 2 * W);
   });
 });
 
 describe('struts and ties', () => {
   const b = { length: 4, width: 2, height: 3 };
   const angle = 45;
-  const foothold = at(2, 1 + 2 / Math.tan(degrees(angle)), 0);
-  /** A block with one strut against its side at 2 m, so soft that the block lifts before the strut is at its rating. */
-  const shored = (friction: number, tied: boolean, capacity = 5e3): Scene => ({
-    ...block(b, 0.9),
-    feet: [foot('foot', foothold, 10)],
-    contacts: [...block(b, 0.9).contacts, footContact('foot', foothold, friction)],
-    struts: [
-      strut('S', end(onBody(), at(2, 1, 2)), end(onFoot('foot'), foothold), { capacity, stiffness: 1e5 }),
-    ],
-    ties: tied
-      ? [tie('T', end(onFoot('foot'), foothold), end(ground, at(2, -6, 0)), { stiffness: 1e7 })]
-      : [],
-  });
   const alone = (W * 1) / 2.5;
   it('an untied strut with cos a > mu sin a adds nothing', () => {
-    const held = heldBy(shored(0.3, false), at(2, 0, 2.5), at(0, 1, 0));
+    const held = heldBy(shoredBlock(W, 0.3, false), at(2, 0, 2.5), at(0, 1, 0));
     near(held.push, alone, 1e-3);
   });
   it('nor does one on the other side', () =>
-    near(heldBy(shored(0.3, true), at(2, 0, 2.5), at(0, -1, 0)).push, alone));
+    near(heldBy(shoredBlock(W, 0.3, true), at(2, 0, 2.5), at(0, -1, 0)).push, alone));
   it('tied, it holds up to its rating: moments about the edge', () => {
     // S turns about the edge y = 1 by S cos a at 2 m.
-    const held = heldBy(shored(0.3, true), at(2, 0, 2.5), at(0, 1, 0));
+    const held = heldBy(shoredBlock(W, 0.3, true), at(2, 0, 2.5), at(0, 1, 0));
     expect(held.ends).toMatchObject({ kind: 'rating', use: { id: 'S' } });
     near(held.push, alone + (5e3 * Math.cos(degrees(angle)) * 2) / 2.5, 2e-3);
     expect(held.push).toBeLessThanOrEqual(alone + (5e3 * Math.cos(degrees(angle)) * 2) / 2.5);
   });
   it('untied, it holds where mu sin a >= cos a', () => {
-    const held = heldBy(shored(1.05, false), at(2, 0, 2.5), at(0, 1, 0));
+    const held = heldBy(shoredBlock(W, 1.05, false), at(2, 0, 2.5), at(0, 1, 0));
     near(held.push, alone + (5e3 * Math.cos(degrees(angle)) * 2) / 2.5, 2e-3);
   });
   it('an anchored strap adds its rating to friction, and nothing the other way', () => {

@@ -23,6 +23,7 @@ import {
   strut,
   tie,
 } from './testing/sample-scenes.js';
+import { aFrame, ladder, rakedPairs } from './testing/worked-scenes.js';
 
 // Each number follows by algebra from the laws of statics; the derivation stands beside it. W = 100 kN.
 const W = 1e5;
@@ -159,17 +160,6 @@ describe('what statics alone decides', () => {
 });
 
 describe('a ladder on a smooth wall', () => {
-  const ladder = (angle: number, floor: number, wall: number, weight: number, length = 4) => {
-    const foot = length * Math.cos(degrees(angle));
-    const top = length * Math.sin(degrees(angle));
-    return sceneOf({
-      bodies: [body(weight, at(foot / 2, 0, top / 2))],
-      contacts: [-0.2, 0.2].flatMap((y) => [
-        contact(`floor ${y}`, at(foot, y, 0), { friction: floor }),
-        contact(`wall ${y}`, at(0, y, top), { normal: at(1, 0, 0), friction: wall }),
-      ]),
-    });
-  };
   it('leans on the wall by W / (2 tan a), and the floor holds as much', () => {
     const { forces } = atRest(ladder(60, 0.5, 0, 1000));
     near(2 * carriedBy(forces, 'wall 0.2'), 1000 / (2 * Math.tan(degrees(60))), 1e-4);
@@ -289,32 +279,8 @@ describe('supports placed under what already rests', () => {
 });
 
 describe('struts and ties', () => {
-  /** A weight on two pairs of raked struts; the feet of each pair are tied across. */
-  const pairs = (angle: number, friction: number, tied: boolean, footWeight = 1) => {
-    const out = 2 / Math.tan(degrees(angle));
-    const sides = [-1, 1].flatMap((x) =>
-      [-1, 1].map((y) => ({ x, y, id: `${x} ${y}`, place: at(x * (1 + out), y, 0) })),
-    );
-    return sceneOf({
-      bodies: [body(W, at(0, 0, 1.5))],
-      feet: sides.map((s) => foot(`foot ${s.id}`, s.place, footWeight)),
-      contacts: sides.map((s) => footContact(`foot ${s.id}`, s.place, friction)),
-      struts: sides.map((s) =>
-        strut(`strut ${s.id}`, end(onBody(), at(s.x, s.y, 2)), end(onFoot(`foot ${s.id}`), s.place)),
-      ),
-      ties: tied
-        ? [-1, 1].map((y) =>
-            tie(
-              `tie ${y}`,
-              end(onFoot(`foot -1 ${y}`), at(-1 - out, y, 0)),
-              end(onFoot(`foot 1 ${y}`), at(1 + out, y, 0)),
-            ),
-          )
-        : [],
-    });
-  };
   it.each([50, 60, 70])('a tied pair at %i deg: S = W / (4 sin a), T = S cos a - mu S sin a', (angle) => {
-    const { forces } = atRest(pairs(angle, 0.1, true));
+    const { forces } = atRest(rakedPairs(W, angle, 0.1, true));
     const s = W / (4 * Math.sin(degrees(angle)));
     near(carriedBy(forces, 'strut 1 1'), s);
     near(
@@ -325,11 +291,11 @@ describe('struts and ties', () => {
   });
   it('an untied pair stands only where cos a <= mu sin a', () => {
     const least = 1 / Math.tan(degrees(60));
-    expect(outcomeOf(pairs(60, least * 0.995, false, 0.1)).kind).toBe('falls');
-    expect(outcomeOf(pairs(60, least * 1.005, false, 0.1)).kind).toBe('rests');
+    expect(outcomeOf(rakedPairs(W, 60, least * 0.995, false, 0.1)).kind).toBe('falls');
+    expect(outcomeOf(rakedPairs(W, 60, least * 1.005, false, 0.1)).kind).toBe('rests');
   });
   it('a lost foot takes its strap with it: what leaned on it falls', () => {
-    const scene = pairs(60, 0.1, true);
+    const scene = rakedPairs(W, 60, 0.1, true);
     const { state } = atRest(scene);
     const lost = lose(scene, state, ['foot 1 1']);
     expect(lost.ties[1]?.presence).toBe('lost');
@@ -337,34 +303,12 @@ describe('struts and ties', () => {
     expect(outcomeOf(scene, lost).kind).toBe('falls');
   });
   it('ground that gives way under a foot, and a lost strut, take the strap as well', () => {
-    const scene = pairs(60, 0.1, true);
+    const scene = rakedPairs(W, 60, 0.1, true);
     for (const id of ['under foot 1 1', 'strut 1 1'])
       expect(lose(scene, start(scene), [id]).ties.map((t) => t.presence)).toEqual(['there', 'lost']);
   });
   it('a leaning leg on a smooth floor: an A-frame of 8.00 kg with a tie pulls 21.56 N (OpenStax College Physics, 9.3)', () => {
-    // Two legs, 1.10 m apart at the floor, 1.30 m high, a tie 0.50 m below the hinge; g = 9.8.
-    const leg = (x: number, id: string) => body(4 * 9.8, at(x * 0.275, 0, 0.65), id);
-    const half = 0.55 * (0.5 / 1.3);
-    const scene = sceneOf({
-      bodies: [leg(-1, 'left'), leg(1, 'right')],
-      contacts: [
-        ...['left', 'right'].flatMap((id) =>
-          [-0.2, 0.2].map((y) =>
-            contact(`${id} ${y}`, at(id === 'left' ? -0.55 : 0.55, y, 0), { upper: onBody(id), friction: 0 }),
-          ),
-        ),
-        ...[-0.2, 0.2].map((y) =>
-          contact(`hinge ${y}`, at(0, y, 1.3), {
-            upper: onBody('right'),
-            lower: onBody('left'),
-            normal: at(1, 0, 0),
-            friction: 0.3,
-          }),
-        ),
-      ],
-      ties: [tie('tie', end(onBody('left'), at(-half, 0, 0.8)), end(onBody('right'), at(half, 0, 0.8)))],
-    });
-    const { forces } = atRest(scene);
+    const { forces } = atRest(aFrame());
     expect(carriedBy(forces, 'tie')).toBeCloseTo(21.56, 1);
     expect(2 * carriedBy(forces, 'hinge 0.2')).toBeCloseTo(21.56, 1);
     expect(2 * carriedBy(forces, 'left 0.2')).toBeCloseTo(39.2, 2);

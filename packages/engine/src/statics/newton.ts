@@ -26,6 +26,7 @@ const rounds = 30;
  * normal forces of the last round: the equations are then those of the lowest point of a convex energy, which is
  * always found; and from there Newton is tried again. Gives way after each iteration.
  *
+ * @param quick gives up where Newton stalls.
  * @returns whether it was found. Where not, q and the push are of no use.
  */
 export function* dampedStep(
@@ -34,12 +35,14 @@ export function* dampedStep(
   from: Float64Array,
   c: number,
   border: Bordered | undefined,
+  quick = false,
 ): Generator<void, boolean> {
   const step = new Step(model, from, c, border);
   const guess = Float64Array.from(q);
   const push = border?.push ?? 0;
   step.goTo(q, push);
   if (yield* step.newton()) return step.giveTo(q);
+  if (quick) return false;
   step.goTo(guess, push);
   const bounds = new Float64Array(model.links.length);
   for (let round = 0; round < rounds; round++) {

@@ -84,23 +84,28 @@ export function* push(scene: Scene, state: State, of: Push): Generator<void, Pus
   if (firstUse !== undefined && firstUse.use > 1)
     return finish(scene, state, model, of, points, { kind: 'rating', use: firstUse });
 
-  let step = model.movementLimit / 64;
+  let step = model.movementLimit / 500;
   let peak = 0;
   for (let i = 0; i < 400; i++) {
     const last = points[points.length - 1] as Point;
     restore(model, last);
+    // A shorter step is cheaper than a hard one, until it is short.
+    const quick = step > model.movementLimit / 500;
     const q = Float64Array.from(last.q);
     border.distance = first + last.distance + step;
     border.push = last.push;
-    const end = yield* relax(model, q, began, border, predicted(points, step));
+    const end = yield* relax(model, q, began, border, predicted(points, step), quick);
     if (end.kind === 'no convergence') {
-      step /= 4;
+      step /= quick ? 2 : 4;
       if (step < smallest * model.movementLimit)
         return { kind: 'not solved', reason: { kind: 'no convergence' } };
       continue;
     }
     if (end.kind === 'moved') {
-      if (step > model.movementLimit / 256) {
+      if (
+        step > model.movementLimit / 256 &&
+        farthest(model, last.q, began).distance < 0.95 * model.movementLimit
+      ) {
         step /= 2;
         continue;
       }

@@ -21,6 +21,7 @@ const steps = 400;
  * @param q changed: where things are.
  * @param origin where movement is counted from.
  * @param firstGuess where the first step looks first.
+ * @param quick gives up where Newton stalls: there may be a shorter way.
  */
 export function* relax(
   model: Model,
@@ -28,6 +29,7 @@ export function* relax(
   origin: Float64Array,
   border?: Bordered,
   firstGuess?: Float64Array,
+  quick = false,
 ): Generator<void, Relaxed> {
   const least = 1e-9 * model.stiffest;
   const from = Float64Array.from(q);
@@ -39,10 +41,11 @@ export function* relax(
     const push = border?.push ?? 0;
     q.set(guess ?? from);
     guess = undefined;
-    const found = yield* dampedStep(model, q, from, c, border);
+    const found = yield* dampedStep(model, q, from, c, border, quick);
     if (!found) {
       q.set(from);
       if (border !== undefined) border.push = push;
+      if (quick) return { kind: 'no convergence' };
       c *= 30;
       if (c > 1e6 * model.stiffest) return { kind: 'no convergence' };
       continue;

@@ -1,3 +1,4 @@
+import { inch, poundForce } from '@cribwright/units';
 import type { CribWorking } from '../crib/crib-working.js';
 import { carries, type StepChockWorking } from '../crib/step-chock-working.js';
 import { crossingStiffness } from '../crib/stiffness.js';
@@ -20,7 +21,7 @@ export function placedSupports(w: SupportWorkings): readonly SupportPoint[] {
 }
 
 /** What a step chock gives is not published in general: a setting, from memory, of 30,000 lb an inch. */
-const stepChockStiffness = (30_000 * 4.4482216152605) / 0.0254;
+const stepChockStiffness = (30_000 * poundForce) / inch;
 
 const stepChockPoint = (c: StepChockWorking, w: SupportWorkings): readonly SupportPoint[] => {
   const { chock, meets } = c;
@@ -33,7 +34,7 @@ const stepChockPoint = (c: StepChockWorking, w: SupportWorkings): readonly Suppo
       kind: 'step chock',
       original: false,
       group: chock.id,
-      at: { ...chock.at, z: c.height.value?.low ?? 0 },
+      at: { ...chock.at, z: (c.placed.base?.low ?? 0) + (c.height.value?.low ?? 0) },
       upper: bodyOfPart(meets.vehicle, meets.part),
       lower: standsOnBody(chock, w),
       stiffness: stepChockStiffness,
@@ -59,7 +60,7 @@ function standsOnBody(
 const cribPoints = (c: CribWorking, w: SupportWorkings): readonly SupportPoint[] => {
   const { crib } = c;
   const lower = standsOnBody(crib, w);
-  const z = c.height.value?.high ?? 0;
+  const { base, heightWithShims } = c.placed;
   return c.contacts.flatMap((contact) =>
     contact.meets === undefined
       ? []
@@ -74,7 +75,7 @@ const cribPoints = (c: CribWorking, w: SupportWorkings): readonly SupportPoint[]
             at: {
               x: contact.x,
               y: contact.y,
-              z: z + (crib.standsOn.kind === 'vehicle' ? crib.standsOn.height.low : 0),
+              z: (base?.low ?? 0) + heightWithShims,
             },
             upper: bodyOfPart(contact.meets.vehicle, contact.meets.part),
             lower,

@@ -9,12 +9,11 @@ import { bodyMass } from '../mass/body-mass.js';
 import { materialsOf } from '../materials/materials.js';
 import type { Plan } from '../model/plan.js';
 import { timelineOf } from '../order/timeline.js';
+import { place } from '../placed/place.js';
 import { limitFigure } from '../policy/limit.js';
 import { type PushRose, pushRose } from '../push/push-rose.js';
 import { strutWorking } from '../strut/strut-working.js';
 import { tieWorking } from '../strut/tie-working.js';
-import { dressed } from '../timber/dressed.js';
-import { posedPlan } from '../vehicle/posed.js';
 import type { LoadWorkings } from './load-workings.js';
 import { LoadsLater } from './loads-later.js';
 import { type Stepwise, stepwise } from './stepwise.js';
@@ -35,12 +34,6 @@ export interface Workings extends LoadWorkings {
   readonly push: () => PushRose;
 }
 
-/** Cribs built of timber as the policy has it dressed. */
-const dressedPlan = (plan: Plan): Plan =>
-  plan.cribs.some((c) => dressed(c.timber, plan.policy) !== c.timber)
-    ? { ...plan, cribs: plan.cribs.map((c) => ({ ...c, timber: dressed(c.timber, plan.policy) })) }
-    : plan;
-
 /** Runs `make` at most once. */
 export function once<T>(make: () => T): () => T {
   let made: { readonly value: T } | undefined;
@@ -51,22 +44,24 @@ export function once<T>(make: () => T): () => T {
 }
 
 export function workingsOf(given: Plan, options: AnalyzeOptions = {}): Workings {
-  const plan = dressedPlan(posedPlan(given));
-  const vehicles = new Map(plan.vehicles.map((v) => [v.id, v]));
+  const placed = place(given);
+  const { plan } = placed;
+  const { vehicles } = placed.around;
   const resting = stepwise(() => {
     if (options.loads === false) throw new LoadsLater();
     return lossWorkingSteps(w);
   });
   const w: Workings = {
     plan,
+    placed,
     options,
     vehicles,
     limit: (key) => limitFigure(plan.policy, key),
     masses: once(() => new Map(plan.vehicles.map((v) => [v.id, bodyMass(v)]))),
-    cribs: once(() => cribWorkings(plan, vehicles)),
-    stepChocks: once(() => plan.stepChocks.map((s) => stepChockWorking(s, plan, vehicles))),
-    struts: once(() => plan.struts.map((s) => strutWorking(s, plan))),
-    ties: once(() => plan.ties.map((t) => tieWorking(t, plan))),
+    cribs: once(() => cribWorkings(placed)),
+    stepChocks: once(() => placed.stepChocks.all.map(stepChockWorking)),
+    struts: once(() => placed.struts.all.map(strutWorking)),
+    ties: once(() => placed.ties.all.map(tieWorking)),
     ground: once(() => groundResults(w)),
     timeline: once(() => timelineOf(plan)),
     materials: once(() => materialsOf(plan)),

@@ -103,7 +103,7 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
     return notMade(w, block, [unchecked]);
   }
   const cast = new Cast(vehicles);
-  w.figures = (e) => figureOf(w, cast, e) ?? cribFigure(w, e);
+  w.figures = (e) => figureOf(w, cast, e) ?? cribFigure(w, policy, e);
   if (groundBlock) w.placeBlock('ground', groundBlock);
 
   const own: Making = { w, cast, policy, within: at0 };

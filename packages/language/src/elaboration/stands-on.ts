@@ -22,7 +22,5 @@ export function standsOn(m: Making, block: BoundBlock, said: Said<FootingValues>
     w.tell(notInPlan(said.line.span, problemMessage('not-in-plan--stands-on', {})), block.uri, within);
     return { kind: 'ground' };
   }
-  const { part, vehicle } = placed;
-  const height = { low: part.height.low + part.depth, high: part.height.high + part.depth };
-  return { kind: 'vehicle', vehicle: vehicle.id, part: part.id, height };
+  return { kind: 'vehicle', vehicle: placed.vehicle.id, part: placed.part.id };
 }

@@ -1,4 +1,4 @@
-import type { Finding, SupportResult } from '@cribwright/engine';
+import { type SupportResult, tally } from '@cribwright/engine';
 import { count as countHole, message, term } from '@cribwright/messages';
 import type { System } from '@cribwright/units';
 import type { CodeLens, Range } from 'vscode-languageserver';
@@ -50,11 +50,8 @@ export function lensesOf(
 }
 
 function planTitle(desk: Pick<Desk, 'locale'>, { analysis, partial }: PlanReply, checked: Checked): string {
-  const open = analysis.findings.filter((f) => !f.accepted);
-  const count = (fits: (f: Finding) => boolean): number => open.filter(fits).length;
-  const danger = count((f) => f.severity === 'danger' && !f.couldNotRun);
-  const warning = count((f) => f.severity === 'warning' && !f.couldNotRun);
-  const notRun = count((f) => f.couldNotRun === true) + (checked.state === 'errors' ? 1 : 0);
+  const { danger, warning, notRun: couldNotRun } = tally(analysis.findings);
+  const notRun = couldNotRun + (checked.state === 'errors' ? 1 : 0);
   const held = analysis.expectations.filter((e) => e.held).length;
   const all = analysis.expectations.length;
   const parts = [

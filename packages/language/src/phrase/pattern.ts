@@ -1,4 +1,5 @@
 import type { Dimension } from '@cribwright/units';
+import { inch } from '@cribwright/units';
 import type { Reference } from '../binding/bound-file.js';
 import type { Kind } from '../binding/kind.js';
 import type { Span } from '../grammar/syntax.js';
@@ -84,7 +85,7 @@ export const quantity = <N extends string>(
 const farthest = 1000;
 /** How long, wide or thick a thing is. Nothing that is there is thinner than a sixteenth of an inch. */
 export const extent = <N extends string>(slot: N, rule: Partial<Omit<QuantityRule, 'dimensions'>> = {}) =>
-  quantity(slot, 'length', { atLeast: 0.0254 / 16, ...rule });
+  quantity(slot, 'length', { atLeast: inch / 16, ...rule });
 /** A whole number. */
 export const count = <N extends string>(slot: N, rule: { atLeast?: number; atMost?: number } = {}) =>
   quantity(slot, 'count', { atLeast: 0, ...rule });

@@ -3,6 +3,7 @@ import { LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
 import type { Session } from '../features/feature.js';
 import { openWorkspace } from '../workspace/open-workspace.js';
+import { today } from '../workspace/today.js';
 import type { Checked, Pending } from '../workspace/workspace.js';
 import { diagnosing } from './diagnosing.js';
 import { openDocuments, sameUri } from './open-documents.js';
@@ -10,7 +11,6 @@ import type { Platform } from './platform.js';
 import { publisher } from './publisher.js';
 import { quiet } from './quiet.js';
 import { localeOf, longestCheck, readSettings, type Settings } from './settings.js';
-import { today } from './today.js';
 import { watchPlanFiles } from './watch-plan-files.js';
 
 /** Plans in the opened folders beyond this many are not looked through by what goes across files. */

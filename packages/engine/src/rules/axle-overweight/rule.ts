@@ -1,5 +1,5 @@
 import { inWords, message, name, count as numberOf, shown, term } from '@cribwright/messages';
-import { exceeds } from '@cribwright/units';
+import { exceeds, foot, poundForce } from '@cribwright/units';
 import { computed, measured } from '../../figure/compute.js';
 import type { Figure } from '../../figure/figure.js';
 import { force, place } from '../../figure/units-of.js';
@@ -10,9 +10,6 @@ import { type AxleGroup, axleGroups } from '../../plausibility/bridge-formula.js
 import { blameFor, type Carrier, combination, groupLoad, leads } from '../../plausibility/loaded-axles.js';
 import type { Workings } from '../../workings/workings.js';
 import { published, type Rule, type RuleFinding } from '../rule.js';
-
-const pound = 4.4482216152605;
-const foot = 0.3048;
 
 const words = {
   over: '{axles} carry {load}. The law allows {limit} ({by}). Check the weights and the places that you wrote. If they are right, the truck is overweight.',
@@ -55,7 +52,7 @@ const notTold = (vehicle: Vehicle): RuleFinding => ({
 
 function overIn(axles: readonly Carrier[], w: Workings): readonly RuleFinding[] {
   const pounds = (key: 'axle limit single' | 'axle limit tandem' | 'gross limit') =>
-    (w.limit(key).value?.low ?? Number.POSITIVE_INFINITY) / pound;
+    (w.limit(key).value?.low ?? Number.POSITIVE_INFINITY) / poundForce;
   const limits = {
     single: pounds('axle limit single'),
     tandem: pounds('axle limit tandem'),
@@ -66,7 +63,7 @@ function overIn(axles: readonly Carrier[], w: Workings): readonly RuleFinding[] 
     limits,
   );
   // Over wherever the cargo may lie, not just at its worst place: then something is wrong in what was written.
-  const over = groups.filter((g) => exceeds(groupLoad(within(g, axles)).low, g.limit * pound));
+  const over = groups.filter((g) => exceeds(groupLoad(within(g, axles)).low, g.limit * poundForce));
   // A group that holds a smaller one that is over says nothing new; the whole truck does.
   const telling = over.filter(
     (g) =>
@@ -89,7 +86,7 @@ function finding(group: AxleGroup, axles: readonly Carrier[], w: Workings): read
   return [
     {
       subject: { element: first.vehicle },
-      at: blameFor(axles, group.limit * pound) ?? first.ref,
+      at: blameFor(axles, group.limit * poundForce) ?? first.ref,
       message: say(axles.length === 1 ? 'one-over' : 'over', {
         axles: axles.length === 1 ? name(first) : `${name(first)} to ${name(last)}`,
         load: shown(load),
@@ -127,7 +124,7 @@ const keys = { single: 'axle limit single', tandem: 'axle limit tandem', gross: 
 function limitFigure(group: AxleGroup, axles: readonly Carrier[], w: Workings): Figure {
   if (group.by === 'single' || group.by === 'tandem' || group.by === 'gross') return w.limit(keys[group.by]);
   const head = force('groupLimit', term('figure.legal-limit'), 'down');
-  const value = exactly(group.limit * pound);
+  const value = exactly(group.limit * poundForce);
   if (group.by === 'two tandems 36 ft apart') {
     const tandem = w.limit('axle limit tandem');
     return computed(head, value, '2 × {tandem}', { tandem }, published('23 U.S.C. 127(a)'));

@@ -1,13 +1,12 @@
 import { shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { crossings } from '../../crib/layout.js';
 import { measured } from '../../figure/compute.js';
 import { angle, length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
-import { partNamed, placeAt } from '../../vehicle/part-place.js';
-import { undersideSlope } from '../../vehicle/underside.js';
+import { partNamed, placeAt } from '../../placed/part-place.js';
+import { undersideSlope } from '../../placed/underside.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -34,7 +33,7 @@ function offLine(c: CribWorking, w: Workings): RuleFinding | undefined {
     return { subject, at, severity: 'danger', message: say('no-part-below', shared) };
   // Contacts that carry must have the part below them; the others only keep the crib together.
   const bearing = c.contacts.filter((k) => k.loaded);
-  const worst = (bearing.length > 0 ? bearing : crossings(crib)).reduce(
+  const worst = (bearing.length > 0 ? bearing : c.contacts).reduce(
     (most, k) => {
       const place = placeAt(vehicle, part, k);
       const off = place === undefined ? 0 : Math.hypot(place.off.x, place.off.y);

@@ -1,4 +1,5 @@
 import { shown } from '@cribwright/messages';
+import { psi } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
 import { messages } from '../../finding/message.js';
 import type { Workings } from '../../workings/workings.js';
@@ -15,7 +16,7 @@ const words = {
 const say = messages('crib-base', words);
 
 /** Paving spreads load by itself: asphalt and concrete bear more than this. 25 psi in Pa, common practice, no source. */
-const paved = 25 * 6894.757;
+const paved = 25 * psi;
 
 function badBase(c: CribWorking, w: Workings): RuleFinding | undefined {
   const { crib } = c;

@@ -1,7 +1,6 @@
 import { calculation, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { contactWidths } from '../../crib/layout.js';
 import { computed, measured } from '../../figure/compute.js';
 import type { Figure } from '../../figure/figure.js';
 import { length } from '../../figure/units-of.js';
@@ -21,7 +20,7 @@ function offMiddle(c: CribWorking): RuleFinding | undefined {
   if (loaded.length === 0 || loaded.length === c.contacts.length) return undefined;
   const middle = (pick: (k: { readonly x: number; readonly y: number }) => number) =>
     loaded.reduce((sum, k) => sum + pick(k), 0) / loaded.length;
-  const widths = contactWidths(c.crib);
+  const { widths } = c.placed;
   const along = Math.abs(middle((k) => k.x) - c.crib.at.x);
   const across = Math.abs(middle((k) => k.y) - c.crib.at.y);
   const [off, width] =

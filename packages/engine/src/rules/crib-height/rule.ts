@@ -10,9 +10,9 @@ import {
   term,
 } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
-import { contactsOf } from '../../crib/contacts.js';
 import type { CribWorking } from '../../crib/crib-working.js';
 import type { Fix } from '../../finding/finding.js';
+import { contactsOf } from '../../placed/contacts.js';
 import type { Workings } from '../../workings/workings.js';
 import { fromMemory, practice, type Rule, type RuleFinding } from '../rule.js';
 

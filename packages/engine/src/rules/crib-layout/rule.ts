@@ -1,7 +1,6 @@
 import { shown } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { contactWidths } from '../../crib/layout.js';
 import { messages } from '../../finding/message.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -60,8 +59,7 @@ function badLayout(c: CribWorking): RuleFinding | undefined {
         },
       ],
     };
-  const widths = contactWidths(crib);
-  const room = Math.min(widths.lengthwise, widths.crosswise);
+  const room = c.placed.width;
   if (!(room > crib.timber.width))
     return {
       subject,

@@ -1,11 +1,12 @@
 import { shown, term } from '@cribwright/messages';
+import { inch } from '@cribwright/units';
 import { given, measured } from '../../figure/compute.js';
 import { length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { Vehicle, VehicleContact } from '../../model/vehicle.js';
-import { toVehicle } from '../../vehicle/frame.js';
-import { partNamed, placeAt } from '../../vehicle/part-place.js';
+import { toVehicle } from '../../placed/frame.js';
+import { partNamed, placeAt } from '../../placed/part-place.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -122,7 +123,7 @@ function outsideOf(vehicle: Vehicle, point: { readonly x: number; readonly y: nu
 }
 
 /** More than this between two things that touch is a mistake in one of the heights, m. Common practice. */
-const mostGap = 3 * 0.0254;
+const mostGap = 3 * inch;
 
 function gapFault(
   contact: VehicleContact,

@@ -1,5 +1,5 @@
 import { calculation, shown, shownBeside, name as verbatim } from '@cribwright/messages';
-import { exceeds, showPair } from '@cribwright/units';
+import { exceeds, inch, showPair } from '@cribwright/units';
 import type { GroundResult } from '../../analysis/analysis.js';
 import type { Fix } from '../../finding/finding.js';
 import { messages } from '../../finding/message.js';
@@ -67,7 +67,7 @@ function padFix(g: GroundResult, w: Workings): readonly Fix[] {
   const needed = g.padNeeded?.value?.high;
   if (needed === undefined || w.plan.pads.some((p) => p.under === g.element)) return [];
   const us = w.plan.display === 'us';
-  const module = us ? 6 * 0.0254 : 0.1;
+  const module = us ? 6 * inch : 0.1;
   const side = Math.ceil(Math.sqrt(needed) / module - 1e-9) * module;
   const shown = showPair(side, side, 'length', us ? 'in' : 'mm').value;
   const names = new Set(w.plan.pads.map((p) => p.name));

@@ -1,12 +1,13 @@
 import { name, shown, shownAs, term } from '@cribwright/messages';
-import { type Contact, covers, type Met } from '../../crib/contacts.js';
+import { inch } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
 import { measured } from '../../figure/compute.js';
 import { length } from '../../figure/units-of.js';
 import type { Fix } from '../../finding/finding.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
-import { placeAt } from '../../vehicle/part-place.js';
+import { type Contact, covers, type Met } from '../../placed/contacts.js';
+import { placeAt } from '../../placed/part-place.js';
 import { placeText } from '../../vehicle/place-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
@@ -78,7 +79,7 @@ function report(c: CribWorking, contact: Contact, met: Met, w: Workings, fix: Fi
 }
 
 /** Steps of half an inch, up to two feet: more is another plan. */
-const step = 0.5 * 0.0254;
+const step = 0.5 * inch;
 const farthest = 48;
 /** Moves tried along each axis. */
 const mostTried = 12;

@@ -1,6 +1,6 @@
 import { messages } from '../../finding/message.js';
 import type { Capture } from '../../model/support.js';
-import { partNamed } from '../../vehicle/part-place.js';
+import { partNamed } from '../../placed/part-place.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 

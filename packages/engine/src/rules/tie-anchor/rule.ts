@@ -4,10 +4,10 @@ import { given } from '../../figure/compute.js';
 import { force } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
-import type { Anchor, Tie } from '../../model/support.js';
-import { anchorPlace } from '../../strut/anchor-place.js';
+import type { Tie } from '../../model/support.js';
+import { partNamed } from '../../placed/part-place.js';
+import type { PlacedTie } from '../../placed/place-tie.js';
 import { tieUse } from '../../strut/tie-use.js';
-import { partNamed } from '../../vehicle/part-place.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -24,12 +24,13 @@ const say = messages('tie-anchor', words);
 
 const nameOf = (tie: Tie) => `${tie.gear.kind} ${tie.name}`;
 
-function badEnd(tie: Tie, end: Anchor, which: 'from' | 'to', w: Workings): RuleFinding | undefined {
+function badEnd(placed: PlacedTie, which: 'from' | 'to', w: Workings): RuleFinding | undefined {
+  const { tie } = placed;
+  const end = tie[which];
   const subject = { element: tie.id };
   const at = { element: tie.id, property: which };
   const name = nameOf(tie);
-  if (anchorPlace(end, w.plan) === undefined)
-    return { subject, at, message: say('not-there', { tie: name }) };
+  if (placed[which] === undefined) return { subject, at, message: say('not-there', { tie: name }) };
   if (end.kind === 'vehicle part') {
     const vehicle = w.vehicles.get(end.vehicle);
     const part = vehicle === undefined ? undefined : partNamed(vehicle, end.part);
@@ -65,14 +66,9 @@ function badEnd(tie: Tie, end: Anchor, which: 'from' | 'to', w: Workings): RuleF
   };
 }
 
-function badTie(tie: Tie, w: Workings): readonly RuleFinding[] {
-  const from = anchorPlace(tie.from, w.plan);
-  const to = anchorPlace(tie.to, w.plan);
-  if (
-    from !== undefined &&
-    to !== undefined &&
-    Math.hypot(from.x - to.x, from.y - to.y, from.z - to.z) < 0.01
-  )
+function badTie(placed: PlacedTie, w: Workings): readonly RuleFinding[] {
+  const { tie, length } = placed;
+  if (length !== undefined && length < 0.01)
     return [
       {
         subject: { element: tie.id },
@@ -80,7 +76,7 @@ function badTie(tie: Tie, w: Workings): readonly RuleFinding[] {
         message: say('same-end', { tie: nameOf(tie) }),
       },
     ];
-  return [badEnd(tie, tie.from, 'from', w) ?? [], badEnd(tie, tie.to, 'to', w) ?? []].flat();
+  return [badEnd(placed, 'from', w) ?? [], badEnd(placed, 'to', w) ?? []].flat();
 }
 
 export const rule: Rule = {
@@ -92,5 +88,5 @@ export const rule: Rule = {
   sources: [practice],
   compares: ['load', 'holds'],
   words,
-  check: (w) => w.plan.ties.flatMap((t) => badTie(t, w)),
+  check: (w) => w.placed.ties.all.flatMap((t) => badTie(t, w)),
 };

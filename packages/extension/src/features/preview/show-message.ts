@@ -1,4 +1,5 @@
 import { type Scene, type Shown, scenesFor, type View, type ViewChoice, viewsOf } from '@cribwright/drawing';
+import { tally } from '@cribwright/engine';
 import type { PlanReply } from '@cribwright/language/protocol';
 import type { ToPanel } from '@cribwright/preview';
 import type { Drawable, DrawnPlan } from './last-good.js';
@@ -48,7 +49,7 @@ export const showMessage = (drawable: Drawable, looking: Looking, stale: string 
       name,
       kind,
     })),
-    tally: { ...tally(reply), pending, ...(unchecked ? { unchecked } : {}) },
+    tally: { ...tallyOf(reply), pending, ...(unchecked ? { unchecked } : {}) },
     stale,
   };
 };
@@ -76,14 +77,7 @@ const within = ({ analysis }: PlanReply, choice: ViewChoice): ViewChoice => {
   };
 };
 
-const tally = (reply: PlanReply | undefined): Show['tally'] => {
-  const findings = (reply?.analysis.findings ?? []).filter(({ accepted }) => accepted === undefined);
-  const of = (severity: string) =>
-    findings.filter((f) => f.severity === severity && f.couldNotRun !== true).length;
-  return {
-    danger: of('danger'),
-    warning: of('warning'),
-    note: of('note'),
-    notRun: findings.filter(({ couldNotRun }) => couldNotRun === true).length,
-  };
+const tallyOf = (reply: PlanReply | undefined): Show['tally'] => {
+  const { danger, warning, note, notRun } = tally(reply?.analysis.findings ?? []);
+  return { danger, warning, note, notRun };
 };

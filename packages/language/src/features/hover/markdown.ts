@@ -30,6 +30,7 @@ export function figureMarkdown(figure: Figure, locale: Locale, units: System): s
   if (calculation !== undefined) {
     const { names, numbers } = calculation;
     lines.push(`= ${plain(names)}`);
+    // A value that was read off is its own number: the first line says it already.
     if (numbers !== names && numbers !== words.value(figure)) lines.push(`= ${plain(numbers)}`);
   }
   if (figure.governs !== undefined)

@@ -1,5 +1,4 @@
 import { add, exactly, type Interval, scale } from '../model/interval.js';
-import type { Plan } from '../model/plan.js';
 import type { Part, Vehicle } from '../model/vehicle.js';
 
 /**
@@ -31,9 +30,6 @@ function settled(vehicle: Vehicle): Vehicle {
 /** Whether a vehicle lies on its side or roof: its body is down, and its wheels carry nothing. */
 export const lies = ({ posture }: Vehicle): boolean =>
   posture.kind === 'on its side' || posture.kind === 'on its roof';
-
-export const posedPlan = (plan: Plan): Plan =>
-  plan.vehicles.every((v) => posed(v) === v) ? plan : { ...plan, vehicles: plan.vehicles.map(posed) };
 
 const toward = (vehicle: Vehicle): 1 | -1 =>
   vehicle.posture.kind === 'on its side' && vehicle.posture.side === 'passenger' ? -1 : 1;

@@ -1,8 +1,14 @@
 import type { Vehicle } from '../model/vehicle.js';
 
+/** A place seen from above, m. */
 export interface Point {
   readonly x: number;
   readonly y: number;
+}
+
+/** A place in space, m; z up from the ground. */
+export interface Point3 extends Point {
+  readonly z: number;
 }
 
 const turn = ({ x, y }: Point, angle: number): Point => {

@@ -1,9 +1,9 @@
 import type { ElementId } from '../model/ref.js';
 import type { Capture, Crib } from '../model/support.js';
 import type { Part, Vehicle } from '../model/vehicle.js';
-import { toVehicle } from '../vehicle/frame.js';
-import { type PartPlace, partNamed, placeAt } from '../vehicle/part-place.js';
-import { type Crossing, crossings } from './layout.js';
+import { toVehicle } from './frame.js';
+import { type PartPlace, partNamed, placeAt } from './part-place.js';
+import { type Crossing, crossings } from './stack.js';
 
 /** A crossing and what it meets above. */
 export interface Contact extends Crossing {
