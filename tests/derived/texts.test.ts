@@ -115,7 +115,7 @@ it('says in the editor and for programs what was derived, whatever the plan says
       expectShown(bold(aboutStrut, 'angle to the ground'), strut.angle, 'hover of its angle');
 
       const checked = desk.workspace.check(file.uri);
-      const hints = hintsOf(file, checked, { start: 0, end: text.length }, 'en').map((h) => String(h.label));
+      const hints = hintsOf(desk, file, checked, { start: 0, end: text.length }).map((h) => String(h.label));
       expectShown(hints[0] ?? '', crib.height, 'hint beside the crib');
       const lenses = lensesOf(desk, file, checked).map((l) => l.command?.title ?? '');
       expectShown(lenses[1] ?? '', crib.height, 'lens above the crib');

@@ -7,7 +7,7 @@ export { parse } from './grammar/parse.js';
 export type { Answer } from './lesson/answer.js';
 export { type Exercise, type Lesson, lessonsIn } from './lesson/lesson.js';
 export type { LanguageProblem, TextChange, TextFix } from './problems/problem.js';
-export { languageCodes } from './problems/words.js';
+export { languageCodes } from './problems/problem-message.js';
 export * from './protocol/requests.js';
 export type { BlockSchema, PropertySchema } from './schema/block-schema.js';
 export { sayableIn, schema } from './schema/schema.js';

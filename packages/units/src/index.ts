@@ -5,6 +5,7 @@ export * from './dimension.js';
 export * from './find-unit.js';
 export * from './gravity.js';
 export * from './parse-number.js';
+export type { NumberFault, OrderFault } from './problem.js';
 export * from './quantity.js';
 export * from './read-quantity.js';
 export * from './show.js';

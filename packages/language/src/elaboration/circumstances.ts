@@ -1,4 +1,5 @@
 import type { Egress, SizeUpItem, WorkingLoad } from '@cribwright/engine';
+import { name } from '@cribwright/messages';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { problem } from '../problems/problem.js';
 import { loadProperties, sizeUpProperties, wayOutProperties } from '../schema/plan.js';
@@ -33,7 +34,10 @@ export function loadOf(w: Writing, block: BoundBlock): WorkingLoad | undefined {
   if (horizontal && at?.high === undefined) {
     // At the ground it would tip nothing: the least that it can do, and nobody said so.
     const line = w.said(block, p.at)?.line.span ?? block.headSpan;
-    w.tell(problem('load-height', line, { load: block.name, example: loadProperties.at.example }), block.uri);
+    w.tell(
+      problem('load-height', line, { load: name(block.name), example: name(loadProperties.at.example) }),
+      block.uri,
+    );
     w.partial = true;
     return undefined;
   }

@@ -1,5 +1,5 @@
 import type { Part } from '@cribwright/engine';
-import { group } from '@cribwright/units';
+import { count, name as nameHole } from '@cribwright/messages';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { problem } from '../problems/problem.js';
 import { partForms, partProperties } from '../schema/part.js';
@@ -47,8 +47,14 @@ export function partOf(
   }
   const members = keyword === 'crossmembers' && every ? Math.floor((to - from) / every) + 1 : 0;
   if (members > mostMembers) {
-    const count = group(members);
-    w.tell(problem('part-too-many', own.headSpan, { part: name, count, most: String(mostMembers) }), own.uri);
+    w.tell(
+      problem('part-too-many', own.headSpan, {
+        part: nameHole(name),
+        count: count(members),
+        most: count(mostMembers),
+      }),
+      own.uri,
+    );
     return undefined;
   }
   const bear = w.said(blocks, partProperties.bear);

@@ -8,7 +8,9 @@ import {
   toVehicle,
   underside,
 } from '@cribwright/engine';
+import { name as nameHole } from '@cribwright/messages';
 import type { BoundBlock } from '../binding/bound-file.js';
+import { capitalized } from '../binding/place-words.js';
 import type { Yields } from '../phrase/shape.js';
 import { problem } from '../problems/problem.js';
 import { anchorProperties, chockProperties, strutProperties, tieProperties } from '../schema/strut.js';
@@ -124,8 +126,8 @@ export function tieOf(m: Making, block: BoundBlock): Tie | undefined {
     if (first && !end)
       w.tell(
         problem('tie-end-missing', first.line.span, {
-          what: `${block.schema.keyword} ${name}`,
-          example: tieProperties.from.example,
+          what: capitalized(`${block.schema.keyword} ${name}`),
+          example: nameHole(tieProperties.from.example),
         }),
         uri,
         within,

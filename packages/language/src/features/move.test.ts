@@ -60,11 +60,13 @@ describe('a crib', () => {
     );
   });
   it('stays where it is worked out, and says why', async () => {
-    expect(await moved([place, '20 ft + 1 ft, driver side 3 ft'], crib({ x: 7 }))).toContain('worked out');
+    expect(await moved([place, '20 ft + 1 ft, driver side 3 ft'], crib({ x: 7 }))).toContain(
+      'calculated from other values',
+    );
   });
   it('stays where its place is said by a part', async () => {
     expect(await moved([place, 'near joists 14, driver side 3 ft'], crib({ x: 7 }))).toContain(
-      'said by a part',
+      'given by a part',
     );
   });
   it('never goes in front of the vehicle by a negative length', async () => {

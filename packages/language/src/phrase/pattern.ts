@@ -4,6 +4,7 @@ import type { Reference } from '../binding/bound-file.js';
 import type { Kind } from '../binding/kind.js';
 import type { Span } from '../grammar/syntax.js';
 import type { Expression } from './expression.js';
+import type { NameLabel, TextLabel } from './label-words.js';
 import type { Of, Pattern, QuantityRule } from './shape.js';
 
 /** A word or text with its place. */
@@ -105,12 +106,12 @@ export const part = <N extends string>(slot: N, of?: string): Pattern<Slot<N, Re
   slot,
   of,
 });
-export const name = <N extends string>(slot: N, label: string): Pattern<Slot<N, Written>> => ({
+export const name = <N extends string>(slot: N, label: NameLabel): Pattern<Slot<N, Written>> => ({
   kind: 'name',
   slot,
   label,
 });
-export const text = <N extends string>(slot: N, label: string): Pattern<Slot<N, Written>> => ({
+export const text = <N extends string>(slot: N, label: TextLabel): Pattern<Slot<N, Written>> => ({
   kind: 'text',
   slot,
   label,

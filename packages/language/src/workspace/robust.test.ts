@@ -302,7 +302,7 @@ describe('files that use each other', () => {
     const words = {
       outside: 'leads outside this folder',
       'not a file': 'is not a file',
-      'not text': 'is not text in UTF-8',
+      'not text': 'is not UTF-8 text',
       'too large': 'is larger than 4 MB',
       'looping link': 'leads back to itself',
       'not permitted': 'no permission',

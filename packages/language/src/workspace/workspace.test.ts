@@ -115,12 +115,4 @@ describe('a workspace', () => {
     expect(english(finding?.message)).toContain('24 in');
     expect(finding?.fixes[0]?.edits[w.uri]?.map((e) => e.text)).toEqual(['6']);
   });
-
-  it('shows figures in the units that a reader sets', async () => {
-    const w = await opened({ 'plans/p.crib': plan(''), 'caches/a.crib': 'cache A { people 4 }' });
-    w.workspace.show('si');
-    expect(w.workspace.check(w.uri).plans[0]?.plan.display).toBe('si');
-    w.workspace.show(undefined);
-    expect(w.workspace.check(w.uri).plans[0]?.plan.display).toBe('us');
-  });
 });

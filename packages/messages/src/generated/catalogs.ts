@@ -705,6 +705,317 @@ export interface MessageHoles {
   readonly 'element.rear-passenger-corner': NoHoles;
   readonly 'element.lying-corner': { readonly vehicle: H['name']; readonly corner: H['message'] };
   readonly 'element.vehicle-under': { readonly lower: H['name']; readonly upper: H['name'] };
+  readonly 'place.in-a': { readonly keyword: H['name'] };
+  readonly 'place.in-an': { readonly keyword: H['name'] };
+  readonly 'place.in-this': { readonly keyword: H['name'] };
+  readonly 'place.in-named': { readonly block: H['name'] };
+  readonly 'place.top': NoHoles;
+  readonly 'place.this-block': { readonly keyword: H['name'] };
+  readonly 'place.the-vehicle': NoHoles;
+  readonly 'edit.not-here': { readonly element: H['name'] };
+  readonly 'edit.no-body': { readonly element: H['name'] };
+  readonly 'edit.from-pattern': { readonly element: H['name'] };
+  readonly 'edit.calculated': { readonly value: H['name'] };
+  readonly 'edit.by-part': { readonly place: H['name'] };
+  readonly 'edit.range': { readonly value: H['name'] };
+  readonly 'edit.no-place': { readonly element: H['name'] };
+  readonly 'edit.unreadable': { readonly element: H['name'] };
+  readonly 'edit.cannot-move': { readonly element: H['name'] };
+  readonly 'editor.source': { readonly source: H['name'] };
+  readonly 'editor.governs': { readonly governs: H['phrase'] };
+  readonly 'editor.about': { readonly text: H['name']; readonly other: H['name'] };
+  readonly 'editor.declared-in': { readonly where: H['name'] };
+  readonly 'editor.fix-all': NoHoles;
+  readonly 'editor.could-not-run': NoHoles;
+  readonly 'editor.broke': { readonly why: H['name'] };
+  readonly 'editor.more': { readonly count: H['count'] };
+  readonly 'editor.about-syntax': NoHoles;
+  readonly 'editor.messages': NoHoles;
+  readonly 'editor.fixes': NoHoles;
+  readonly 'editor.library-name': { readonly name: H['name'] };
+  readonly 'editor.no-name': NoHoles;
+  readonly 'editor.not-a-name': { readonly name: H['name'] };
+  readonly 'editor.name-taken': { readonly name: H['name'] };
+  readonly 'editor.name-changes': { readonly name: H['name']; readonly what: H['message'] };
+  readonly 'editor.moved-on': NoHoles;
+  readonly 'editor.no-file': NoHoles;
+  readonly 'editor.no-plan': NoHoles;
+  readonly 'editor.safe': NoHoles;
+  readonly 'editor.not-whole': NoHoles;
+  readonly 'editor.dangers': { readonly count: H['count'] };
+  readonly 'editor.warnings': { readonly count: H['count'] };
+  readonly 'editor.not-run': { readonly count: H['count'] };
+  readonly 'editor.other-build': { readonly crib: H['name']; readonly layout: H['name']; readonly timber: H['name']; readonly courses: H['count']; readonly timbers: H['count']; readonly use: H['quantity'] };
+  readonly 'editor.rule-on': { readonly rule: H['name']; readonly on: H['phrase'] };
+  readonly 'editor.fix-raises': { readonly fix: H['message']; readonly what: H['list'] };
+  readonly 'editor.fix-remains': { readonly fix: H['message'] };
+  readonly 'editor.pending': NoHoles;
+  readonly 'editor.loads-pending': NoHoles;
+  readonly 'editor.see-drawing': NoHoles;
+  readonly 'editor.held-expectations': { readonly held: H['count']; readonly all: H['count'] };
+  readonly 'lesson.exercise': { readonly number: H['name'] };
+  readonly 'lesson.work-out': { readonly figure: H['name']; readonly on: H['name'] };
+  readonly 'lesson.find-all': NoHoles;
+  readonly 'lesson.find-on': { readonly on: H['name'] };
+  readonly 'lesson.finish': { readonly on: H['name'] };
+  readonly 'lesson.asks-nothing': NoHoles;
+  readonly 'lesson.plan-not-stated': NoHoles;
+  readonly 'lesson.plan-not-whole': NoHoles;
+  readonly 'lesson.no-support': { readonly on: H['name'] };
+  readonly 'lesson.no-figure': { readonly figure: H['name']; readonly on: H['name'] };
+  readonly 'lesson.not-known': { readonly figure: H['name']; readonly on: H['name'] };
+  readonly 'lesson.no-fault': NoHoles;
+  readonly 'lesson.no-line': { readonly on: H['name']; readonly line: H['name'] };
+  readonly 'expected.a': { readonly what: H['phrase'] };
+  readonly 'expected.an': { readonly what: H['phrase'] };
+  readonly 'expected.kind-value': NoHoles;
+  readonly 'expected.kind-tie': NoHoles;
+  readonly 'expected.kind-group': NoHoles;
+  readonly 'expected.kind-cache': NoHoles;
+  readonly 'expected.kind-thing': NoHoles;
+  readonly 'expected.length': NoHoles;
+  readonly 'expected.force': NoHoles;
+  readonly 'expected.mass': NoHoles;
+  readonly 'expected.angle': NoHoles;
+  readonly 'expected.ratio': NoHoles;
+  readonly 'expected.count': NoHoles;
+  readonly 'expected.pressure': NoHoles;
+  readonly 'expected.area': NoHoles;
+  readonly 'expected.volume': NoHoles;
+  readonly 'expected.duration': NoHoles;
+  readonly 'expected.density': NoHoles;
+  readonly 'expected.unit-weight': NoHoles;
+  readonly 'expected.stiffness': NoHoles;
+  readonly 'expected.moment': NoHoles;
+  readonly 'expected.weight-times': { readonly other: H['message'] };
+  readonly 'expected.length-power': { readonly power: H['name'] };
+  readonly 'expected.mixed': NoHoles;
+  readonly 'expected.comma': NoHoles;
+  readonly 'expected.calculation': NoHoles;
+  readonly 'expected.unit': NoHoles;
+  readonly 'expected.part': NoHoles;
+  readonly 'expected.part-of-a-vehicle': NoHoles;
+  readonly 'expected.date': NoHoles;
+  readonly 'expected.year-month-day': NoHoles;
+  readonly 'expected.size': NoHoles;
+  readonly 'expected.rule': NoHoles;
+  readonly 'expected.figure': NoHoles;
+  readonly 'expected.end': NoHoles;
+  readonly 'expected.such-as': { readonly due: H['list']; readonly example: H['name'] };
+  readonly 'expected.one-of': { readonly kind: H['message']; readonly names: H['list'] };
+  readonly 'expected.in-quotes': { readonly what: H['message'] };
+  readonly 'expected.name-for': { readonly what: H['message'] };
+  readonly 'expected.name-value': NoHoles;
+  readonly 'expected.name-group': NoHoles;
+  readonly 'expected.name-mount': NoHoles;
+  readonly 'expected.text-title': NoHoles;
+  readonly 'expected.text-table-or-section': NoHoles;
+  readonly 'expected.text-what-is-remembered': NoHoles;
+  readonly 'expected.text-address': NoHoles;
+  readonly 'expected.text-contact': NoHoles;
+  readonly 'expected.text-access': NoHoles;
+  readonly 'expected.text-hazard': NoHoles;
+  readonly 'expected.text-where': NoHoles;
+  readonly 'expected.text-doors': NoHoles;
+  readonly 'expected.text-reason': NoHoles;
+  readonly 'expected.text-who-sets-it': NoHoles;
+  readonly 'expected.text-what-to-mind': NoHoles;
+  readonly 'expected.text-what-it-is': NoHoles;
+  readonly 'expected.text-name': NoHoles;
+  readonly 'expected.text-question': NoHoles;
+  readonly 'expected.text-line-left-out': NoHoles;
+  readonly 'expected.text-hint': NoHoles;
+  readonly 'expected.text-what-it-teaches': NoHoles;
+  readonly 'expected.text-paragraph': NoHoles;
+  readonly 'expected.text-crew': NoHoles;
+  readonly 'expected.text-what-was-found': NoHoles;
+  readonly 'expected.text-why-not': NoHoles;
+  readonly 'language.brace-not-closed': NoHoles;
+  readonly 'language.brace-not-closed--fix': NoHoles;
+  readonly 'language.brace-stray': NoHoles;
+  readonly 'language.brace-stray--fix': NoHoles;
+  readonly 'language.brace-not-opened': NoHoles;
+  readonly 'language.brace-not-opened--fix': NoHoles;
+  readonly 'language.braces-too-deep': { readonly most: H['count'] };
+  readonly 'language.file-too-long': NoHoles;
+  readonly 'language.too-many-plans': { readonly most: H['count'] };
+  readonly 'language.plan-too-large--vehicles': { readonly count: H['count']; readonly most: H['count'] };
+  readonly 'language.plan-too-large--supports': { readonly count: H['count']; readonly most: H['count'] };
+  readonly 'language.plan-too-large--steps': { readonly count: H['count']; readonly most: H['count'] };
+  readonly 'language.plan-too-large--loads': { readonly count: H['count']; readonly most: H['count'] };
+  readonly 'language.plan-too-large--parts': { readonly count: H['count']; readonly vehicle: H['text']; readonly most: H['count'] };
+  readonly 'language.part-too-many': { readonly part: H['name']; readonly count: H['count']; readonly most: H['count'] };
+  readonly 'language.text-not-closed': NoHoles;
+  readonly 'language.text-not-closed--fix': NoHoles;
+  readonly 'language.comment-not-closed': NoHoles;
+  readonly 'language.strange-character--quote': NoHoles;
+  readonly 'language.strange-character--fix': NoHoles;
+  readonly 'language.strange-character--hidden': { readonly character: H['name'] };
+  readonly 'language.strange-character--hidden-fix': NoHoles;
+  readonly 'language.strange-character': { readonly character: H['name'] };
+  readonly 'language.unknown-line': { readonly what: H['name']; readonly where: H['message'] };
+  readonly 'language.unknown-line--near': { readonly what: H['name']; readonly where: H['message']; readonly near: H['name'] };
+  readonly 'language.unknown-line--choices': { readonly what: H['name']; readonly where: H['message']; readonly choices: H['name'] };
+  readonly 'language.unknown-line--height': NoHoles;
+  readonly 'language.unknown-line--fix': { readonly near: H['name'] };
+  readonly 'language.wrong-place': { readonly what: H['name']; readonly where: H['message']; readonly rightPlace: H['list'] };
+  readonly 'language.line-twice': { readonly what: H['name']; readonly where: H['message'] };
+  readonly 'language.line-twice--first': NoHoles;
+  readonly 'language.line-twice--fix': NoHoles;
+  readonly 'language.line-missing': { readonly subject: H['text']; readonly key: H['name']; readonly example: H['name'] };
+  readonly 'language.line-missing--fix': { readonly key: H['name'] };
+  readonly 'language.line-missing--several': { readonly subject: H['text']; readonly keys: H['list'] };
+  readonly 'language.line-missing--all-fix': NoHoles;
+  readonly 'language.line-too-long': { readonly most: H['count'] };
+  readonly 'language.line-empty': { readonly key: H['name']; readonly example: H['name'] };
+  readonly 'language.body-missing': { readonly subject: H['text'] };
+  readonly 'language.body-unexpected': { readonly what: H['name'] };
+  readonly 'language.name-missing': { readonly keyword: H['name']; readonly example: H['name'] };
+  readonly 'language.name-malformed': { readonly text: H['name'] };
+  readonly 'language.name-malformed--fix': { readonly near: H['name'] };
+  readonly 'language.name-is-unit': { readonly text: H['name'] };
+  readonly 'language.title-missing': { readonly keyword: H['name']; readonly example: H['name'] };
+  readonly 'language.title-missing--fix': NoHoles;
+  readonly 'language.type-missing': { readonly subject: H['text']; readonly kind: H['list']; readonly example: H['name'] };
+  readonly 'language.type-missing--fix': { readonly near: H['name'] };
+  readonly 'language.type-unexpected': { readonly keyword: H['name'] };
+  readonly 'language.head-unexpected': { readonly text: H['name']; readonly example: H['name'] };
+  readonly 'language.word-unexpected': { readonly text: H['name'] };
+  readonly 'language.word-unexpected--choices': { readonly text: H['name']; readonly choices: H['list']; readonly example: H['name'] };
+  readonly 'language.word-unexpected--sign': { readonly text: H['name']; readonly example: H['name'] };
+  readonly 'language.word-unexpected--and': { readonly text: H['name']; readonly example: H['name'] };
+  readonly 'language.word-unexpected--comma': NoHoles;
+  readonly 'language.word-unexpected--near': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.word-unexpected--end': { readonly text: H['name']; readonly example: H['name'] };
+  readonly 'language.word-unexpected--fix': { readonly near: H['name'] };
+  readonly 'language.word-unexpected--drop': { readonly text: H['name'] };
+  readonly 'language.line-unfinished': { readonly choices: H['list']; readonly example: H['name'] };
+  readonly 'language.unknown-name': { readonly kind: H['list']; readonly text: H['name'] };
+  readonly 'language.unknown-name--near': { readonly kind: H['list']; readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.unknown-name--choices': { readonly kind: H['list']; readonly text: H['name']; readonly choices: H['list'] };
+  readonly 'language.unknown-name--use': { readonly kind: H['list']; readonly text: H['name']; readonly file: H['name'] };
+  readonly 'language.unknown-name--fix': { readonly near: H['name'] };
+  readonly 'language.unknown-name--use-fix': { readonly file: H['name'] };
+  readonly 'language.wrong-kind': { readonly text: H['name']; readonly is: H['message']; readonly kind: H['message'] };
+  readonly 'language.wrong-kind--near': { readonly text: H['name']; readonly is: H['message']; readonly kind: H['message']; readonly near: H['name'] };
+  readonly 'language.wrong-kind--foot': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.wrong-kind--declared': { readonly text: H['name'] };
+  readonly 'language.unknown-part': { readonly text: H['name']; readonly vehicle: H['text'] };
+  readonly 'language.unknown-part--near': { readonly text: H['name']; readonly vehicle: H['text']; readonly near: H['name'] };
+  readonly 'language.unknown-part--choices': { readonly text: H['name']; readonly vehicle: H['text']; readonly choices: H['list'] };
+  readonly 'language.unknown-part--none': { readonly text: H['name']; readonly vehicle: H['text'] };
+  readonly 'language.unknown-axle': { readonly text: H['name']; readonly vehicle: H['text'] };
+  readonly 'language.unknown-axle--choices': { readonly text: H['name']; readonly vehicle: H['text']; readonly choices: H['list'] };
+  readonly 'language.unknown-rule': { readonly text: H['name'] };
+  readonly 'language.unknown-rule--near': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.name-twice': { readonly text: H['name'] };
+  readonly 'language.name-twice--first': { readonly text: H['name'] };
+  readonly 'language.name-twice--fix': { readonly near: H['name'] };
+  readonly 'language.type-cycle': { readonly text: H['name']; readonly path: H['name'] };
+  readonly 'language.value-cycle': { readonly text: H['name']; readonly path: H['name'] };
+  readonly 'language.unused-name': { readonly text: H['name'] };
+  readonly 'language.unused-name--fix': { readonly text: H['name'] };
+  readonly 'language.unused-use': { readonly file: H['name'] };
+  readonly 'language.unused-use--fix': NoHoles;
+  readonly 'language.number-malformed--not-a-number': { readonly text: H['name'] };
+  readonly 'language.number-malformed--comma': { readonly text: H['name'] };
+  readonly 'language.number-malformed--decimal-comma': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.number-malformed--decimal-fraction': { readonly text: H['name'] };
+  readonly 'language.number-malformed--zero': { readonly text: H['name'] };
+  readonly 'language.number-malformed--two-fractions': { readonly text: H['name'] };
+  readonly 'language.number-malformed--too-large': { readonly text: H['name'] };
+  readonly 'language.number-malformed--dash': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.number-malformed--thousand': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.number-malformed--point': { readonly text: H['name']; readonly thousands: H['name']; readonly plain: H['name'] };
+  readonly 'language.number-malformed--fix': { readonly near: H['name'] };
+  readonly 'language.unit-missing': { readonly text: H['name']; readonly due: H['list']; readonly example: H['list'] };
+  readonly 'language.unit-missing--fix': { readonly near: H['name'] };
+  readonly 'language.percent-missing': { readonly text: H['name']; readonly percent: H['name']; readonly example: H['name'] };
+  readonly 'language.unit-unknown': { readonly text: H['name']; readonly due: H['list']; readonly example: H['name'] };
+  readonly 'language.unit-unknown--near': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.unit-unknown--fix': { readonly near: H['name'] };
+  readonly 'language.unit-order': { readonly unit: H['name']; readonly before: H['name'] };
+  readonly 'language.unit-order--whole': { readonly before: H['name']; readonly unit: H['name'] };
+  readonly 'language.unit-order--below-zero': { readonly unit: H['name']; readonly before: H['name'] };
+  readonly 'language.unit-order--too-many': { readonly most: H['name']; readonly unit: H['name']; readonly before: H['name'] };
+  readonly 'language.feet-mark': { readonly near: H['name'] };
+  readonly 'language.feet-mark--fix': { readonly near: H['name'] };
+  readonly 'language.wrong-dimension': { readonly text: H['name']; readonly is: H['message']; readonly due: H['list']; readonly example: H['name'] };
+  readonly 'language.wrong-dimension--fix': { readonly near: H['name'] };
+  readonly 'language.dimension-clash--added': { readonly left: H['name']; readonly leftIs: H['message']; readonly right: H['name']; readonly rightIs: H['message']; readonly advice?: H['message'] };
+  readonly 'language.dimension-clash--subtracted': { readonly left: H['name']; readonly leftIs: H['message']; readonly right: H['name']; readonly rightIs: H['message']; readonly advice?: H['message'] };
+  readonly 'language.dimension-clash--range': { readonly left: H['name']; readonly leftIs: H['message']; readonly right: H['name']; readonly rightIs: H['message']; readonly advice?: H['message'] };
+  readonly 'language.dimension-clash--near': { readonly near: H['name'] };
+  readonly 'language.dimension-clash--fix': { readonly near: H['name'] };
+  readonly 'language.range-unexpected': NoHoles;
+  readonly 'language.range-unexpected--example': { readonly example: H['list'] };
+  readonly 'language.range-unexpected--fix': { readonly near: H['name'] };
+  readonly 'language.range-order': { readonly low: H['name']; readonly high: H['name'] };
+  readonly 'language.range-order--fix': NoHoles;
+  readonly 'language.not-whole': { readonly text: H['name'] };
+  readonly 'language.not-whole--step': NoHoles;
+  readonly 'language.too-small': { readonly text: H['name']; readonly least: H['name'] };
+  readonly 'language.too-large': { readonly text: H['name']; readonly most: H['name'] };
+  readonly 'language.below-zero': { readonly text: H['name']; readonly due: H['list'] };
+  readonly 'language.calculation-too-long': { readonly most: H['count'] };
+  readonly 'language.divided-by-zero': NoHoles;
+  readonly 'language.date-malformed': { readonly text: H['name'] };
+  readonly 'language.use-misplaced': NoHoles;
+  readonly 'language.use-malformed': NoHoles;
+  readonly 'language.use-not-found': { readonly path: H['name'] };
+  readonly 'language.use-not-found--near': { readonly path: H['name']; readonly near: H['name'] };
+  readonly 'language.use-not-found--fix': { readonly near: H['name'] };
+  readonly 'language.use-outside': { readonly path: H['name'] };
+  readonly 'language.use-unreadable--outside': { readonly path: H['name'] };
+  readonly 'language.use-unreadable--no-file': { readonly path: H['name'] };
+  readonly 'language.use-unreadable--no-text': { readonly path: H['name'] };
+  readonly 'language.use-unreadable--large': { readonly path: H['name'] };
+  readonly 'language.use-unreadable--loop': { readonly path: H['name'] };
+  readonly 'language.use-unreadable--permission': { readonly path: H['name'] };
+  readonly 'language.use-unreadable--failed': { readonly path: H['name'] };
+  readonly 'language.use-unreadable--half': NoHoles;
+  readonly 'language.use-not-crib': { readonly path: H['name'] };
+  readonly 'language.use-cycle': { readonly path: H['name'] };
+  readonly 'language.use-itself': NoHoles;
+  readonly 'language.use-too-many': { readonly most: H['count']; readonly files: H['count'] };
+  readonly 'language.use-twice': { readonly path: H['name'] };
+  readonly 'language.use-not-whole': { readonly path: H['name']; readonly count: H['count']; readonly file: H['name']; readonly line: H['name'] };
+  readonly 'language.argument-missing': { readonly pattern: H['name']; readonly names: H['list'] };
+  readonly 'language.argument-missing--fix': { readonly names: H['name'] };
+  readonly 'language.argument-unknown': { readonly pattern: H['name']; readonly text: H['name']; readonly names: H['list'] };
+  readonly 'language.argument-twice': { readonly text: H['name'] };
+  readonly 'language.argument-wrong': { readonly text: H['name']; readonly due: H['phrase']; readonly example: H['name'] };
+  readonly 'language.arguments-missing': { readonly pattern: H['name']; readonly example: H['name'] };
+  readonly 'language.parameter-type': { readonly text: H['name']; readonly choices: H['list'] };
+  readonly 'language.vehicle-missing': { readonly example: H['name'] };
+  readonly 'language.step-twice': { readonly number: H['name'] };
+  readonly 'language.step-number-missing': { readonly example: H['name'] };
+  readonly 'language.step-number-missing--fix': { readonly near: H['name'] };
+  readonly 'language.step-unknown': { readonly number: H['name'] };
+  readonly 'language.tie-end-missing': { readonly what: H['name']; readonly example: H['name'] };
+  readonly 'language.contact-none': { readonly part: H['name']; readonly upper: H['name']; readonly lower: H['name']; readonly example: H['name'] };
+  readonly 'language.ground-missing': NoHoles;
+  readonly 'language.ground-missing--fix': NoHoles;
+  readonly 'language.plan-unchecked': NoHoles;
+  readonly 'language.plan-unchecked--titled': { readonly title: H['name'] };
+  readonly 'language.vehicle-size': { readonly vehicle: H['name']; readonly what: H['list']; readonly example: H['name'] };
+  readonly 'language.vehicle-weight': { readonly vehicle: H['name'] };
+  readonly 'language.value-unknown': { readonly text: H['name'] };
+  readonly 'language.value-unknown--member': { readonly text: H['name'] };
+  readonly 'language.not-in-plan': { readonly what: H['text'] };
+  readonly 'language.not-in-plan--cargo': NoHoles;
+  readonly 'language.not-in-plan--cab': NoHoles;
+  readonly 'language.not-in-plan--coupling': NoHoles;
+  readonly 'language.not-in-plan--stands-on': NoHoles;
+  readonly 'language.not-in-plan--rests-on': { readonly lower: H['name'] };
+  readonly 'language.plan-not-whole': NoHoles;
+  readonly 'language.chock-ways': NoHoles;
+  readonly 'language.chock-ways--fix': NoHoles;
+  readonly 'language.load-height': { readonly load: H['name']; readonly example: H['name'] };
+  readonly 'language.exercise-plan': { readonly count: H['count'] };
+  readonly 'language.exercise-figure': { readonly on: H['name']; readonly figure: H['name'] };
+  readonly 'language.exercise-fault': NoHoles;
+  readonly 'language.exercise-finish': { readonly on: H['name'] };
   readonly 'source.common-practice': NoHoles;
   readonly 'source.from-memory': NoHoles;
   readonly 'source.from-memory-of': { readonly title: H['name'] };
@@ -734,6 +1045,9 @@ export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
   'strut-angle.too-steep': ['advice'],
   'strut-head.moves': ['remark'],
   'strut-head.may-not-bear': ['remark'],
+  'language.dimension-clash--added': ['advice'],
+  'language.dimension-clash--subtracted': ['advice'],
+  'language.dimension-clash--range': ['advice'],
 };
 
 export const catalogs = {
@@ -1515,6 +1829,329 @@ element--rear-driver-corner = rear driver corner
 element--rear-passenger-corner = rear passenger corner
 element--lying-corner = { $vehicle } on the ground, { $corner }
 element--vehicle-under = { $lower } under { $upper }
+place--in-a = in a { $keyword }
+place--in-an = in an { $keyword }
+place--in-this = in this { $keyword }
+place--in-named = in { $block }
+place--top = at the top of a file
+place--this-block = This { $keyword }
+place--the-vehicle = the vehicle
+edit--not-here = { $element } is not in this plan's own text. Change it where it is written.
+edit--no-body = { $element } has no lines of its own to change.
+edit--from-pattern = { $element } comes from a pattern. Change the pattern, or write the support out in the plan.
+edit--calculated = { $value } is calculated from other values, so it cannot be dragged. Change it in the text.
+edit--by-part = Its position is given by a part ({ $place }). Write a distance instead to drag it.
+edit--range = { $value } is a range, so it cannot be dragged. Change it in the text.
+edit--no-place = { $element } has no line that gives its position. Write one to drag it.
+edit--unreadable = The line that gives the position of { $element } cannot be read. Fix it first.
+edit--cannot-move = { $element } cannot be dragged that way.
+editor--source = Source: { $source }
+editor--governs = Governs: { $governs }
+editor--about = { $text } is { $other }
+editor--declared-in = in { $where }
+editor--fix-all = Fix everything that has one safe answer
+editor--could-not-run = This check did not run, so nothing here shows that the plan is safe.
+editor--broke = The checks of this file stopped: { $why }. Do not rely on what is shown. Please report it.
+editor--more =
+    { $count ->
+        [one] 1 more message is
+       *[other] { $count } more messages are
+    } not shown. Fix these first.
+editor--about-syntax = This message is about the text of a plan. The line could not be read. The rest of the plan is still checked, and each check that needs this line says so.
+editor--messages = Messages
+editor--fixes = Fixes offered
+editor--library-name = { $name } comes with the tool and cannot be renamed. Copy it into a file of your own and rename the copy.
+editor--no-name = There is no name here to change.
+editor--not-a-name = "{ $name }" cannot be a name. A name is one word: letters, digits and _, not starting with a digit.
+editor--name-taken = The name { $name } is already in use here.
+editor--name-changes = With the name { $name } the plan would read differently. { $what } Choose another name.
+editor--moved-on = The text changed after the drawing was made. Try again.
+editor--no-file = The file is no longer there.
+editor--no-plan = There is no plan in this file.
+editor--safe = nothing unsafe found
+editor--not-whole = NOT READ WHOLE
+editor--dangers = { $count } unsafe
+editor--warnings =
+    { $count ->
+        [one] 1 warning
+       *[other] { $count } warnings
+    }
+editor--not-run = { $count } not checked
+editor--other-build = Build { $crib } { $layout } of { $timber }, { $courses } courses: { $timbers } timbers, { $use } of capacity used
+editor--rule-on = { $rule } on { $on }
+editor--fix-raises = { $fix }. New unsafe findings: { $what }
+editor--fix-remains = { $fix }. Not enough by itself
+editor--pending = side push and worst loads not calculated yet
+editor--loads-pending = loads not calculated yet
+editor--see-drawing = See drawing
+editor--held-expectations = { $held } of { $all } expectations met
+lesson--exercise = Exercise { $number }
+lesson--work-out = Calculate the { $figure } of { $on }.
+lesson--find-all = Find every fault.
+lesson--find-on = What is wrong with { $on }?
+lesson--finish = Finish { $on }.
+lesson--asks-nothing = The exercise asks nothing. Add a line: work out, find or finish.
+lesson--plan-not-stated = Plan not stated. Add the line: plan NAME.
+lesson--plan-not-whole = Its plan could not be read whole.
+lesson--no-support = The plan has no support { $on }.
+lesson--no-figure = There is no { $figure } to calculate for { $on }.
+lesson--not-known = The { $figure } of { $on } is not known.
+lesson--no-fault = No check finds a fault there.
+lesson--no-line = { $on } has no line “{ $line }” to leave out.
+expected--a = a { $what }
+expected--an = an { $what }
+expected--kind-value = value
+expected--kind-tie = strap, chain or wire rope
+expected--kind-group = group
+expected--kind-cache = cache (a unit that responds)
+expected--kind-thing = thing
+expected--length = a length
+expected--force = a weight
+expected--mass = a mass
+expected--angle = an angle
+expected--ratio = a plain number
+expected--count = a count
+expected--pressure = a pressure
+expected--area = an area
+expected--volume = a volume
+expected--duration = a time
+expected--density = a mass per volume
+expected--unit-weight = a weight per volume
+expected--stiffness = a weight per length
+expected--moment = a moment
+expected--weight-times = a weight times { $other }
+expected--length-power = a length to the power { $power }
+expected--mixed = a mix of units
+expected--comma = a comma
+expected--calculation = a calculation
+expected--unit = a unit
+expected--part = a part of the vehicle
+expected--part-of-a-vehicle = a part of a vehicle
+expected--date = a date such as 2027-03-01
+expected--year-month-day = year-month-day
+expected--size = a size such as 4x4
+expected--rule = the name of a check such as crib-height
+expected--figure = height, width or length
+expected--end = end of the line
+expected--such-as = { $due } such as { $example }
+expected--one-of = { $kind } ({ $names })
+expected--in-quotes = { $what }, in quotes
+expected--name-for = a name for the { $what }
+expected--name-value = value
+expected--name-group = group
+expected--name-mount = mount
+expected--text-title = a title
+expected--text-table-or-section = a table or section
+expected--text-what-is-remembered = what is remembered
+expected--text-address = an address
+expected--text-contact = a contact
+expected--text-access = an access route
+expected--text-hazard = a hazard
+expected--text-where = where
+expected--text-doors = doors
+expected--text-reason = a reason
+expected--text-who-sets-it = who sets it
+expected--text-what-to-mind = what to watch for
+expected--text-what-it-is = what it is
+expected--text-name = a name
+expected--text-question = a question
+expected--text-line-left-out = the line left out
+expected--text-hint = a hint
+expected--text-what-it-teaches = what it teaches
+expected--text-paragraph = a paragraph
+expected--text-crew = a crew
+expected--text-what-was-found = what was found
+expected--text-why-not = why not
+language--brace-not-closed = This block is never closed. Add a closing brace on its own line where the block ends.
+language--brace-not-closed--fix = Add the closing brace here
+language--brace-stray = This brace closes nothing. Remove it, or open the block that it belongs to.
+language--brace-stray--fix = Remove the brace
+language--brace-not-opened = The opening brace is missing at the end of this line. The lines indented below are read as part of it.
+language--brace-not-opened--fix = Add the opening brace here
+language--braces-too-deep = Blocks are nested more than { $most } deep here. Anything deeper is not read.
+language--file-too-long = The file is too long. Nothing after this point is read. Split the file and join the parts with use.
+language--too-many-plans = The file has more than { $most } plans. The plans from here on are NOT checked. Move them to other files.
+language--plan-too-large--vehicles = This plan has { $count } vehicles. The limit is { $most }, so the plan is NOT checked. Split it into plans of vehicles that touch.
+language--plan-too-large--supports = This plan has { $count } supports, patterns included. The limit is { $most }, so the plan is NOT checked. Split it into several plans.
+language--plan-too-large--steps = This plan has { $count } steps. The limit is { $most }, so the plan is NOT checked. Put several supports into one step, or split the plan.
+language--plan-too-large--loads = This plan has { $count } loads. The limit is { $most }, so the plan is NOT checked. Split it into several plans.
+language--plan-too-large--parts = Too many axles and parts: { $count } in { $vehicle }. The limit is { $most }, so the plan is NOT checked. Remove parts that nothing touches.
+language--part-too-many = Part { $part } has { $count } joists. The limit is { $most }. Check where the part runs and its spacing.
+language--text-not-closed = The closing quote is missing on this line. Text in quotes stays on one line.
+language--text-not-closed--fix = Add the closing quote
+language--comment-not-closed = This comment has no */ at its end. The rest of the file is not read.
+language--strange-character--quote = Text goes between straight quotes, like "this".
+language--strange-character--fix = Change to a straight quote
+language--strange-character--hidden = This text has a hidden character: { $character }. Remove it.
+language--strange-character--hidden-fix = Remove the hidden characters
+language--strange-character = { $character } has no meaning here. Plans use letters, numbers, braces and , : = + - * / % ( ).
+language--unknown-line = { $what } cannot start a line { $where }.
+language--unknown-line--near = { $what } cannot start a line { $where }. Did you mean { $near }?
+language--unknown-line--choices = { $what } cannot start a line { $where }. Lines here start with { $choices }.
+language--unknown-line--height = A crib has no height line. Its height is calculated from its courses. Write courses instead.
+language--unknown-line--fix = Change to { $near }
+language--wrong-place = { $what } does not belong { $where }. It belongs { $rightPlace }.
+language--line-twice = { $what } is given twice { $where }. Only the first line counts.
+language--line-twice--first = first line
+language--line-twice--fix = Remove this line
+language--line-missing = { $subject } needs the line { $key }, such as: { $example }
+language--line-missing--fix = Add { $key }
+language--line-missing--several = { $subject } still needs these lines: { $keys }.
+language--line-missing--all-fix = Add the missing lines to fill in
+language--line-too-long = This line is NOT read: it has more than { $most } words. Split it into several lines.
+language--line-empty = { $key } needs a value: { $example }
+language--body-missing = { $subject } needs its lines, between braces.
+language--body-unexpected = { $what } is a single line and takes no braces.
+language--name-missing = Name missing after { $keyword }. Write: { $example }
+language--name-malformed = { $text } cannot be a name. A name starts with a letter and has only letters, digits and _.
+language--name-malformed--fix = Write { $near }
+language--name-is-unit = { $text } is a unit, so it cannot be a name.
+language--title-missing = Title missing after { $keyword }. Write it in quotes: { $example }
+language--title-missing--fix = Put it in quotes
+language--type-missing = { $subject } needs a type ({ $kind }) after a colon: { $example }
+language--type-missing--fix = Put a colon before { $near }
+language--type-unexpected = { $keyword } takes no type after a colon.
+language--head-unexpected = { $text } cannot be read here. The line starts as: { $example }
+language--word-unexpected = { $text } cannot be read here.
+language--word-unexpected--choices = { $text } cannot be read here. Expected: { $choices }. Example: { $example }
+language--word-unexpected--sign = No { $text } goes between a word and its value. Example: { $example }
+language--word-unexpected--and = Separate the items of a list with a comma, not { $text }. Example: { $example }
+language--word-unexpected--comma = Change to a comma
+language--word-unexpected--near = { $text } cannot be read here. Did you mean { $near }?
+language--word-unexpected--end = { $text } is not needed: the line was complete before it. Example: { $example }
+language--word-unexpected--fix = Change to { $near }
+language--word-unexpected--drop = Remove { $text }
+language--line-unfinished = The line is not complete. Expected next: { $choices }. Example: { $example }
+language--unknown-name = There is no { $kind } named { $text }.
+language--unknown-name--near = There is no { $kind } named { $text }. Did you mean { $near }?
+language--unknown-name--choices = There is no { $kind } named { $text }. The names are: { $choices }.
+language--unknown-name--use = There is no { $kind } named { $text } here. It is in { $file }. Add a use line.
+language--unknown-name--fix = Change to { $near }
+language--unknown-name--use-fix = Add use "{ $file }"
+language--wrong-kind = { $text } is { $is }. Expected here: { $kind }.
+language--wrong-kind--near = { $text } is { $is }. Expected here: { $kind }, such as { $near }.
+language--wrong-kind--foot = { $text } is a strut. A strap or chain is anchored to its base plate: write { $near }.
+language--wrong-kind--declared = { $text } is named here
+language--unknown-part = Part { $text } not found in { $vehicle }.
+language--unknown-part--near = Part { $text } not found in { $vehicle }. Did you mean { $near }?
+language--unknown-part--choices = Part { $text } not found in { $vehicle }. Its parts: { $choices }.
+language--unknown-part--none = Part { $text } not found: no parts are described for { $vehicle }.
+language--unknown-axle = Axle { $text } not found in { $vehicle }.
+language--unknown-axle--choices = Axle { $text } not found in { $vehicle }. Its axles: { $choices }.
+language--unknown-rule = There is no check named { $text }.
+language--unknown-rule--near = There is no check named { $text }. Did you mean { $near }?
+language--name-twice = The name { $text } is already in use. Two things in one plan cannot share a name.
+language--name-twice--first = the first { $text }
+language--name-twice--fix = Rename to { $near }
+language--type-cycle = { $text } extends itself: { $path }.
+language--value-cycle = { $text } is calculated from itself: { $path }.
+language--unused-name = { $text } is never used.
+language--unused-name--fix = Remove { $text }
+language--unused-use = Nothing from { $file } is used here.
+language--unused-use--fix = Remove this line
+language--number-malformed--not-a-number = { $text } is not a number. Write digits, such as 38.5 or 3 1/2.
+language--number-malformed--comma = In { $text }, a comma must separate each group of three digits, as in 36,000.
+language--number-malformed--decimal-comma = In { $text }, the comma is not clear. Write { $near }, or three digits after the comma.
+language--number-malformed--decimal-fraction = { $text } has a decimal point and a fraction. Write only one of them.
+language--number-malformed--zero = { $text } divides by zero.
+language--number-malformed--two-fractions = { $text } has two fractions. Write only one of them.
+language--number-malformed--too-large = { $text } is too large to be a real value.
+language--number-malformed--dash = In { $text }, the dash would be a minus sign. Write { $near }.
+language--number-malformed--thousand = In { $text }, the k is not read. Write { $near }.
+language--number-malformed--point = In { $text }, the point is not clear. Write { $thousands } or { $plain }.
+language--number-malformed--fix = Write { $near }
+language--unit-missing = { $text } has no unit. Write { $due }, such as { $example }.
+language--unit-missing--fix = Write { $near }
+language--percent-missing = { $text } without a percent sign means { $percent }. Write { $example }.
+language--unit-unknown = { $text } is not a unit. Write { $due }, such as { $example }.
+language--unit-unknown--near = { $text } is not a unit. Did you mean { $near }?
+language--unit-unknown--fix = Change to { $near }
+language--unit-order = { $unit } cannot follow { $before }. A length in two units reads 3 ft 4 in.
+language--unit-order--whole = Write a whole number of { $before } before { $unit }.
+language--unit-order--below-zero = { $unit } after { $before } cannot be below zero.
+language--unit-order--too-many = { $most } { $unit } make one { $before }. Write less than { $most } { $unit }.
+language--feet-mark = Write { $near }. The marks for feet and inches are not read.
+language--feet-mark--fix = Write { $near }
+language--wrong-dimension = { $text } is { $is }. Expected here: { $due }, such as { $example }.
+language--wrong-dimension--fix = Change the unit to { $near }
+language--dimension-clash--added = { $left } is { $leftIs } and { $right } is { $rightIs }. They cannot be added. { $advice }
+language--dimension-clash--subtracted = { $left } is { $leftIs } and { $right } is { $rightIs }. They cannot be subtracted. { $advice }
+language--dimension-clash--range = { $left } is { $leftIs } and { $right } is { $rightIs }. They cannot form one range. { $advice }
+language--dimension-clash--near = Did you mean { $near }?
+language--dimension-clash--fix = Change to { $near }
+language--range-unexpected = Write one value here, not a range.
+language--range-unexpected--example = Write one value here, not a range: { $example }.
+language--range-unexpected--fix = Keep { $near }
+language--range-order = The range runs from { $low } down to { $high }. Write the smaller value first.
+language--range-order--fix = Swap the two ends
+language--not-whole = { $text } must be a whole number.
+language--not-whole--step = A step number must be a whole number.
+language--too-small = { $text } is too small. The minimum here is { $least }.
+language--too-large = { $text } is too large. The maximum here is { $most }.
+language--below-zero = { $text } is below zero. Write { $due } of zero or more.
+language--calculation-too-long = This calculation has more than { $most } parts. Split it: name parts of it with let.
+language--divided-by-zero = This divides by zero.
+language--date-malformed = { $text } is not a date. Write year-month-day, such as 2027-03-01.
+language--use-misplaced = A use line belongs at the top of the file, not in a block.
+language--use-malformed = After use comes a file in quotes: use "caches/rescue-12.crib"
+language--use-not-found = There is no file { $path }.
+language--use-not-found--near = There is no file { $path }. Did you mean { $near }?
+language--use-not-found--fix = Change to { $near }
+language--use-outside = { $path } is outside this folder. Only files in this folder and the library can be used.
+language--use-unreadable--outside = { $path } is a link that leads outside this folder, so it is not read. Copy the file into the folder.
+language--use-unreadable--no-file = { $path } is not a file, so it is not read.
+language--use-unreadable--no-text = { $path } is not UTF-8 text, so it is not read. Save it as UTF-8 text, or name the correct file.
+language--use-unreadable--large = { $path } is larger than 4 MB, so it is not a plan file and is not read.
+language--use-unreadable--loop = { $path } is a link that leads back to itself, so it cannot be read.
+language--use-unreadable--permission = { $path } cannot be read: you have no permission to open it.
+language--use-unreadable--failed = { $path } exists but cannot be read.
+language--use-unreadable--half = This path has half of a character in it, so no file can have that name. Type the file name again.
+language--use-not-crib = { $path } is not a plan file. Files used here end in .crib.
+language--use-cycle = These files use each other in a loop: { $path }.
+language--use-itself = The file uses itself.
+language--use-too-many = Files use each other more than { $most } deep, or more than { $files } files are used. Anything beyond that is not read.
+language--use-twice = { $path } is used twice.
+language--use-not-whole =
+    The plans here are NOT READ WHOLE. The files read through { $path } have { $count ->
+        [one] 1 error
+       *[other] { $count } errors
+    }, the first in { $file }, line { $line }. Fix them there. Until then nothing here counts as safe.
+language--argument-missing = { $pattern } also needs { $names }.
+language--argument-missing--fix = Add { $names }
+language--argument-unknown = { $pattern } has no { $text }. It takes { $names }.
+language--argument-twice = { $text } is given twice.
+language--argument-wrong = { $text } must be { $due }, such as { $example }.
+language--arguments-missing = { $pattern } needs its values in parentheses: { $example }
+language--parameter-type = { $text } cannot be the type of a parameter. The types are: { $choices }.
+language--vehicle-missing = The plan has no vehicle. It needs at least one: { $example }
+language--step-twice = There are two steps { $number }. Each step needs its own number.
+language--step-number-missing = A step starts with its number: { $example }
+language--step-number-missing--fix = Write { $near }
+language--step-unknown = There is no step { $number }.
+language--tie-end-missing = { $what } is anchored at one end only. Add the other end: { $example }
+language--contact-none = { $part } of { $upper } does not pass over { $lower } in this position. Check where { $lower } is, or state where they touch: { $example }
+language--ground-missing = Ground not stated. The checks take it as unknown ground: lowest friction, and its allowable bearing is not known.
+language--ground-missing--fix = Add the ground to fill in
+language--plan-unchecked = This plan could not be read well enough to check it. NOTHING in it was checked.
+language--plan-unchecked--titled = The plan “{ $title }” could not be read well enough to check it. NOTHING in it was checked.
+language--vehicle-size = Size of { $vehicle } not stated, so it cannot be checked. Add { $what }, such as: { $example }
+language--vehicle-weight = { $vehicle } has no axles and no weight, so it cannot be checked. Use a type that has axles, or state its weight and center.
+language--value-unknown = { $text } cannot be calculated: a number in it cannot be read, a name in it is not known, its units do not match, or it divides by zero.
+language--value-unknown--member = { $text } does not exist.
+language--not-in-plan = Not read, so the checks leave it out: { $what }. The plan is NOT fully checked.
+language--not-in-plan--cargo = the cargo
+language--not-in-plan--cab = the cab
+language--not-in-plan--coupling = the coupling
+language--not-in-plan--stands-on = the surface that it stands on
+language--not-in-plan--rests-on = the load that rests on { $lower }
+language--plan-not-whole = This plan is NOT READ WHOLE: part of it could not be read and is not checked. Nothing here counts as safe.
+language--chock-ways = Direction of the chocks not stated in this step, so no chock is counted. Add both ways, forward or rearward.
+language--chock-ways--fix = Chock both ways
+language--load-height = Height of sideways load { $load } not stated, so the checks leave it out. The plan is NOT fully checked. Add it, such as: { $example }
+language--exercise-plan = This lesson has { $count } plans. State which plan this exercise is about.
+language--exercise-figure = { $on } has no { $figure }, so this exercise has no answer.
+language--exercise-fault = No check finds a fault here, so this exercise has no answer.
+language--exercise-finish = The plan needs a fault on { $on } for this exercise, or a line to leave out.
 source--common-practice = common practice, no source
 source--from-memory = from memory
 source--from-memory-of = from memory: { $title }
@@ -2313,6 +2950,333 @@ element--rear-driver-corner = esquina trasera del conductor
 element--rear-passenger-corner = esquina trasera del acompañante
 element--lying-corner = { $vehicle } en el suelo, { $corner }
 element--vehicle-under = { $lower } debajo de { $upper }
+place--in-a = en un bloque { $keyword }
+place--in-an = en un bloque { $keyword }
+place--in-this = en este bloque { $keyword }
+place--in-named = en { $block }
+place--top = al principio de un archivo
+place--this-block = Este bloque { $keyword }
+place--the-vehicle = el vehículo
+edit--not-here = { $element } no está en el texto de este plan. Cámbielo donde está escrito.
+edit--no-body = { $element } no tiene líneas propias que cambiar.
+edit--from-pattern = { $element } viene de un patrón. Cambie el patrón, o escriba el apoyo en el plan.
+edit--calculated = { $value } se calcula a partir de otros valores, así que no se puede arrastrar. Cámbielo en el texto.
+edit--by-part = Su lugar se da por una pieza ({ $place }). Escriba una distancia para arrastrarlo.
+edit--range = { $value } es un intervalo, así que no se puede arrastrar. Cámbielo en el texto.
+edit--no-place = { $element } no tiene una línea que diga dónde está. Escríbala para arrastrarlo.
+edit--unreadable = No se puede leer la línea que dice dónde está { $element }. Corríjala primero.
+edit--cannot-move = { $element } no se puede arrastrar así.
+editor--source = Fuente: { $source }
+editor--governs = Determina: { $governs }
+editor--about = { $text } son { $other }
+editor--declared-in = en { $where }
+editor--fix-all = Corregir todo lo que tiene una sola respuesta segura
+editor--could-not-run = Esta comprobación no se hizo: nada aquí indica que el plan sea seguro.
+editor--broke = Las comprobaciones de este archivo se detuvieron: { $why }. No confíe en lo que se muestra. Por favor, avise.
+editor--more =
+    { $count ->
+        [one] 1 mensaje más no se muestra.
+       *[other] { $count } mensajes más no se muestran.
+    } Corrija primero estos.
+editor--about-syntax = Este mensaje trata del texto de un plan. La línea no se pudo leer. El resto del plan se comprueba igualmente, y cada comprobación que necesita esta línea lo avisa.
+editor--messages = Mensajes
+editor--fixes = Correcciones que ofrece
+editor--library-name = { $name } viene con la herramienta y no se puede renombrar. Cópielo en un archivo propio y cambie el nombre de la copia.
+editor--no-name = Aquí no hay ningún nombre que cambiar.
+editor--not-a-name = "{ $name }" no puede ser un nombre. Un nombre es una sola palabra: letras, cifras y _, sin empezar por una cifra.
+editor--name-taken = El nombre { $name } ya está en uso aquí.
+editor--name-changes = Con el nombre { $name } el plan se leería de otra manera. { $what } Elija otro nombre.
+editor--moved-on = El texto cambió después de hacerse el dibujo. Inténtelo de nuevo.
+editor--no-file = El archivo ya no está.
+editor--no-plan = No hay ningún plan en este archivo.
+editor--safe = no se encontró nada inseguro
+editor--not-whole = NO SE LEYÓ COMPLETO
+editor--dangers =
+    { $count ->
+        [one] 1 inseguro
+       *[other] { $count } inseguros
+    }
+editor--warnings =
+    { $count ->
+        [one] 1 advertencia
+       *[other] { $count } advertencias
+    }
+editor--not-run = { $count } sin comprobar
+editor--other-build = Armar { $crib } { $layout } de { $timber }, { $courses } hiladas: { $timbers } maderos, { $use } de su capacidad en uso
+editor--rule-on = { $rule } en { $on }
+editor--fix-raises = { $fix }. Nuevos hallazgos inseguros: { $what }
+editor--fix-remains = { $fix }. No basta por sí solo
+editor--pending = empuje lateral y cargas peores aún sin calcular
+editor--loads-pending = cargas aún sin calcular
+editor--see-drawing = Ver el dibujo
+editor--held-expectations = { $held } de { $all } expectativas cumplidas
+lesson--exercise = Ejercicio { $number }
+lesson--work-out = Calcule { $figure } de { $on }.
+lesson--find-all = Encuentre todas las faltas.
+lesson--find-on = ¿Qué está mal en { $on }?
+lesson--finish = Complete { $on }.
+lesson--asks-nothing = El ejercicio no pregunta nada. Añada una línea: work out, find o finish.
+lesson--plan-not-stated = No se ha dicho el plan. Añada la línea: plan NOMBRE.
+lesson--plan-not-whole = Su plan no se pudo leer completo.
+lesson--no-support = El plan no tiene ningún apoyo { $on }.
+lesson--no-figure = No hay { $figure } que calcular en { $on }.
+lesson--not-known = No se conoce { $figure } de { $on }.
+lesson--no-fault = Ninguna comprobación encuentra ahí una falta.
+lesson--no-line = { $on } no tiene una línea “{ $line }” que dejar en blanco.
+expected--a = un { $what }
+expected--an = un { $what }
+expected--kind-value = valor
+expected--kind-tie = correa, cadena o cable
+expected--kind-group = grupo
+expected--kind-cache = cache (una unidad que acude)
+expected--kind-thing = objeto
+expected--length = una longitud
+expected--force = un peso
+expected--mass = una masa
+expected--angle = un ángulo
+expected--ratio = un número sin unidad
+expected--count = una cantidad
+expected--pressure = una presión
+expected--area = un área
+expected--volume = un volumen
+expected--duration = un tiempo
+expected--density = una masa por volumen
+expected--unit-weight = un peso por volumen
+expected--stiffness = un peso por longitud
+expected--moment = un momento
+expected--weight-times = un peso por { $other }
+expected--length-power = una longitud a la potencia { $power }
+expected--mixed = una mezcla de unidades
+expected--comma = una coma
+expected--calculation = un cálculo
+expected--unit = una unidad
+expected--part = una parte del vehículo
+expected--part-of-a-vehicle = una parte de un vehículo
+expected--date = una fecha como 2027-03-01
+expected--year-month-day = año-mes-día
+expected--size = un tamaño como 4x4
+expected--rule = el nombre de una comprobación, como crib-height
+expected--figure = height, width o length (alto, ancho o largo)
+expected--end = fin de la línea
+expected--such-as = { $due }, por ejemplo { $example }
+expected--one-of = { $kind } ({ $names })
+expected--in-quotes = { $what }, entre comillas
+expected--name-for = un nombre para: { $what }
+expected--name-value = valor
+expected--name-group = grupo
+expected--name-mount = soporte
+expected--text-title = un título
+expected--text-table-or-section = una tabla o sección
+expected--text-what-is-remembered = lo que se recuerda
+expected--text-address = una dirección
+expected--text-contact = un contacto
+expected--text-access = un acceso
+expected--text-hazard = un peligro
+expected--text-where = dónde
+expected--text-doors = puertas
+expected--text-reason = un motivo
+expected--text-who-sets-it = quién lo fija
+expected--text-what-to-mind = a qué prestar atención
+expected--text-what-it-is = qué es
+expected--text-name = un nombre
+expected--text-question = una pregunta
+expected--text-line-left-out = la línea que falta
+expected--text-hint = una pista
+expected--text-what-it-teaches = qué enseña
+expected--text-paragraph = un párrafo
+expected--text-crew = una cuadrilla
+expected--text-what-was-found = lo que se encontró
+expected--text-why-not = por qué no
+language--brace-not-closed = El bloque que se abre aquí nunca se cierra. Ponga una llave de cierre en una línea propia donde termina.
+language--brace-not-closed--fix = Cerrarlo aquí
+language--brace-stray = Esta llave no cierra nada. Quítela, o abra el bloque al que pertenece.
+language--brace-stray--fix = Quitar la llave
+language--brace-not-opened = Falta la llave que abre al final de esta línea. Lo que está más adentro debajo se lee como suyo.
+language--brace-not-opened--fix = Abrir el bloque aquí
+language--braces-too-deep = Aquí hay más de { $most } bloques uno dentro de otro. Lo que está más adentro no se lee.
+language--file-too-long = El archivo es demasiado largo. Nada después de este lugar se lee: divídalo y una las partes con use.
+language--too-many-plans = El archivo tiene más de { $most } planes. Desde aquí NO se revisan: páselos a otros archivos.
+language--plan-too-large--vehicles = Este plan tiene { $count } vehículos. El límite es { $most }, así que el plan NO se revisa. Divídalo en planes de los vehículos que se tocan.
+language--plan-too-large--supports = Este plan tiene { $count } apoyos, contando los de los patrones. El límite es { $most }, así que el plan NO se revisa. Divídalo en varios planes.
+language--plan-too-large--steps = Este plan tiene { $count } pasos. El límite es { $most }, así que el plan NO se revisa. Ponga varios apoyos en un paso, o divida el plan.
+language--plan-too-large--loads = Este plan tiene { $count } cargas. El límite es { $most }, así que el plan NO se revisa. Divídalo en varios planes.
+language--plan-too-large--parts = Demasiados ejes y partes: { $count } en { $vehicle }. El límite es { $most }, así que el plan NO se revisa. Quite las partes que nada toca.
+language--part-too-many = La parte { $part } resulta en { $count } travesaños. El límite es { $most }. Revise por dónde va y su separación.
+language--text-not-closed = A este texto le falta la comilla de cierre en su línea. Un texto entre comillas queda en una sola línea.
+language--text-not-closed--fix = Cerrar la comilla
+language--comment-not-closed = A este comentario le falta */ al final: el resto del archivo no se lee.
+language--strange-character--quote = Un texto va entre comillas rectas, "así".
+language--strange-character--fix = Cambiar por una comilla recta
+language--strange-character--hidden = Este texto tiene un carácter que no se ve: { $character }. Quítelo.
+language--strange-character--hidden-fix = Quitar los caracteres que no se ven
+language--strange-character = { $character } no significa nada aquí. Los planes se escriben con letras, números, llaves y , : = + - * / % ( ).
+language--unknown-line = { $what } no puede empezar una línea { $where }.
+language--unknown-line--near = { $what } no puede empezar una línea { $where }. ¿Quiso decir { $near }?
+language--unknown-line--choices = { $what } no puede empezar una línea { $where }. Las líneas de aquí empiezan con { $choices }.
+language--unknown-line--height = Un crib no tiene una línea para su altura: se calcula a partir de sus hiladas. Escriba courses.
+language--unknown-line--fix = Cambiar por { $near }
+language--wrong-place = { $what } no va { $where }. Va { $rightPlace }.
+language--line-twice = { $what } se da dos veces { $where }. Solo cuenta la primera línea.
+language--line-twice--first = primera línea
+language--line-twice--fix = Quitar esta línea
+language--line-missing = { $subject } necesita la línea { $key }, por ejemplo: { $example }
+language--line-missing--fix = Añadir { $key }
+language--line-missing--several = { $subject } necesita todavía estas líneas: { $keys }.
+language--line-missing--all-fix = Añadir las líneas que faltan, para completarlas
+language--line-too-long = Esta línea NO se lee: tiene más de { $most } palabras. Divídala en varias.
+language--line-empty = { $key } necesita un valor: { $example }
+language--body-missing = { $subject } necesita sus líneas, entre llaves.
+language--body-unexpected = { $what } es una sola línea y no lleva llaves.
+language--name-missing = Falta el nombre después de { $keyword }. Escriba: { $example }
+language--name-malformed = { $text } no puede ser un nombre. Un nombre empieza con una letra y tiene solo letras, cifras y _.
+language--name-malformed--fix = Escribir { $near }
+language--name-is-unit = { $text } es una unidad, así que no puede ser un nombre.
+language--title-missing = Falta el título después de { $keyword }. Escríbalo entre comillas: { $example }
+language--title-missing--fix = Ponerlo entre comillas
+language--type-missing = { $subject } necesita un tipo ({ $kind }) después de dos puntos: { $example }
+language--type-missing--fix = Poner dos puntos antes de { $near }
+language--type-unexpected = { $keyword } no lleva un tipo después de dos puntos.
+language--head-unexpected = { $text } no se puede leer aquí. La línea empieza así: { $example }
+language--word-unexpected = { $text } no se puede leer aquí.
+language--word-unexpected--choices = { $text } no se puede leer aquí. Lo que puede ir: { $choices }. Ejemplo: { $example }
+language--word-unexpected--sign = No va { $text } entre una palabra y su valor. Ejemplo: { $example }
+language--word-unexpected--and = Las cosas de una lista se separan con una coma, no con { $text }. Ejemplo: { $example }
+language--word-unexpected--comma = Cambiar por una coma
+language--word-unexpected--near = { $text } no se puede leer aquí. ¿Quiso decir { $near }?
+language--word-unexpected--end = { $text } sobra: la línea ya estaba completa. Ejemplo: { $example }
+language--word-unexpected--fix = Cambiar por { $near }
+language--word-unexpected--drop = Quitar { $text }
+language--line-unfinished = La línea no está completa. Lo que sigue: { $choices }. Ejemplo: { $example }
+language--unknown-name = No hay ningún { $kind } con el nombre { $text }.
+language--unknown-name--near = No hay ningún { $kind } con el nombre { $text }. ¿Quiso decir { $near }?
+language--unknown-name--choices = No hay ningún { $kind } con el nombre { $text }. Los nombres son: { $choices }.
+language--unknown-name--use = Aquí no hay ningún { $kind } con el nombre { $text }. Está en { $file }. Añada una línea use.
+language--unknown-name--fix = Cambiar por { $near }
+language--unknown-name--use-fix = Añadir use "{ $file }"
+language--wrong-kind = { $text } es { $is }. Aquí va { $kind }.
+language--wrong-kind--near = { $text } es { $is }. Aquí va { $kind }, por ejemplo { $near }.
+language--wrong-kind--foot = { $text } es un puntal. Una correa o cadena se ancla a su placa base: escriba { $near }.
+language--wrong-kind--declared = { $text } recibe su nombre aquí
+language--unknown-part = No hay ninguna parte { $text } en { $vehicle }.
+language--unknown-part--near = No hay ninguna parte { $text } en { $vehicle }. ¿Quiso decir { $near }?
+language--unknown-part--choices = No hay ninguna parte { $text } en { $vehicle }. Sus partes: { $choices }.
+language--unknown-part--none = No se encuentra la parte { $text }: no hay partes descritas de { $vehicle }.
+language--unknown-axle = No hay ningún eje { $text } en { $vehicle }.
+language--unknown-axle--choices = No hay ningún eje { $text } en { $vehicle }. Sus ejes: { $choices }.
+language--unknown-rule = No hay ninguna comprobación con el nombre { $text }.
+language--unknown-rule--near = No hay ninguna comprobación con el nombre { $text }. ¿Quiso decir { $near }?
+language--name-twice = El nombre { $text } ya está en uso. Dos cosas de un plan no pueden llamarse igual.
+language--name-twice--first = el primer { $text }
+language--name-twice--fix = Cambiar el nombre a { $near }
+language--type-cycle = { $text } se extiende a sí mismo: { $path }.
+language--value-cycle = { $text } se calcula a partir de sí mismo: { $path }.
+language--unused-name = { $text } no se usa nunca.
+language--unused-name--fix = Quitar { $text }
+language--unused-use = Aquí no se usa nada de { $file }.
+language--unused-use--fix = Quitar esta línea
+language--number-malformed--not-a-number = { $text } no es un número. Escriba cifras, por ejemplo 38.5 o 3 1/2.
+language--number-malformed--comma = En { $text } la coma va antes de cada tres cifras, como en 36,000.
+language--number-malformed--decimal-comma = En { $text } la coma no es clara. Escriba { $near }, o tres cifras después de la coma.
+language--number-malformed--decimal-fraction = { $text } tiene punto decimal y fracción. Escriba solo uno de los dos.
+language--number-malformed--zero = { $text } divide entre cero.
+language--number-malformed--two-fractions = { $text } tiene dos fracciones. Escriba solo una de ellas.
+language--number-malformed--too-large = { $text } es demasiado grande para ser un valor real.
+language--number-malformed--dash = En { $text } el guion sería un signo menos. Escriba { $near }.
+language--number-malformed--thousand = En { $text } la k no se lee. Escriba { $near }.
+language--number-malformed--point = En { $text } el punto no es claro. Escriba { $thousands } o { $plain }.
+language--number-malformed--fix = Escribir { $near }
+language--unit-missing = { $text } no tiene unidad. Escriba { $due }, por ejemplo { $example }.
+language--unit-missing--fix = Escribir { $near }
+language--percent-missing = { $text } sin el signo de porcentaje quiere decir { $percent }. Escriba { $example }.
+language--unit-unknown = { $text } no es una unidad. Escriba { $due }, por ejemplo { $example }.
+language--unit-unknown--near = { $text } no es una unidad. ¿Quiso decir { $near }?
+language--unit-unknown--fix = Cambiar por { $near }
+language--unit-order = { $unit } no puede ir después de { $before }. Una longitud en dos unidades se escribe 3 ft 4 in.
+language--unit-order--whole = Escriba un número entero de { $before } antes de { $unit }.
+language--unit-order--below-zero = { $unit } después de { $before } no puede ser menor que cero.
+language--unit-order--too-many = { $most } { $unit } son un { $before }. Escriba menos de { $most } { $unit }.
+language--feet-mark = Escriba { $near }. Los signos de pies y pulgadas no se leen.
+language--feet-mark--fix = Escribir { $near }
+language--wrong-dimension = { $text } es { $is }. Aquí va { $due }, por ejemplo { $example }.
+language--wrong-dimension--fix = Cambiar la unidad por { $near }
+language--dimension-clash--added = { $left } es { $leftIs } y { $right } es { $rightIs }. No se pueden sumar. { $advice }
+language--dimension-clash--subtracted = { $left } es { $leftIs } y { $right } es { $rightIs }. No se pueden restar. { $advice }
+language--dimension-clash--range = { $left } es { $leftIs } y { $right } es { $rightIs }. No pueden formar un intervalo. { $advice }
+language--dimension-clash--near = ¿Quiso decir { $near }?
+language--dimension-clash--fix = Cambiar por { $near }
+language--range-unexpected = Aquí va un solo valor, no un intervalo.
+language--range-unexpected--example = Aquí va un solo valor, no un intervalo: { $example }.
+language--range-unexpected--fix = Dejar { $near }
+language--range-order = El intervalo baja de { $low } a { $high }. Escriba primero el menor.
+language--range-order--fix = Cambiar los dos extremos
+language--not-whole = { $text } debe ser un número entero.
+language--not-whole--step = El número de un paso debe ser entero.
+language--too-small = { $text } es muy poco. El mínimo aquí es { $least }.
+language--too-large = { $text } es demasiado. El máximo aquí es { $most }.
+language--below-zero = { $text } es menor que cero. Escriba { $due } de cero o más.
+language--calculation-too-long = Este cálculo tiene más de { $most } partes. Divídalo: dé nombre a partes de él con let.
+language--divided-by-zero = Esto divide entre cero.
+language--date-malformed = { $text } no es una fecha. Escriba año-mes-día, por ejemplo 2027-03-01.
+language--use-misplaced = Una línea use va al principio del archivo, no dentro de un bloque.
+language--use-malformed = Después de use va un archivo entre comillas: use "caches/rescue-12.crib"
+language--use-not-found = No existe el archivo { $path }.
+language--use-not-found--near = No existe el archivo { $path }. ¿Quiso decir { $near }?
+language--use-not-found--fix = Cambiar por { $near }
+language--use-outside = { $path } está fuera de esta carpeta. Solo se pueden usar archivos de esta carpeta o de la biblioteca.
+language--use-unreadable--outside = { $path } es un enlace que lleva fuera de esta carpeta, así que no se lee. Copie el archivo a la carpeta.
+language--use-unreadable--no-file = { $path } no es un archivo, así que no se lee.
+language--use-unreadable--no-text = { $path } no es texto en UTF-8, así que no se lee. Guárdelo como texto UTF-8, o nombre el archivo correcto.
+language--use-unreadable--large = { $path } pasa de 4 MB: no es un archivo de planes y no se lee.
+language--use-unreadable--loop = { $path } es un enlace que lleva a sí mismo: no se puede leer.
+language--use-unreadable--permission = { $path } no se puede leer: usted no tiene permiso para abrirlo.
+language--use-unreadable--failed = { $path } existe, pero no se puede leer.
+language--use-unreadable--half = Esta ruta tiene la mitad de un carácter, y ningún archivo se llama así. Escriba otra vez el nombre del archivo.
+language--use-not-crib = { $path } no es un archivo de planes. Los archivos que se usan aquí terminan en .crib.
+language--use-cycle = Estos archivos se usan unos a otros en círculo: { $path }.
+language--use-itself = El archivo se usa a sí mismo.
+language--use-too-many = Los archivos se usan unos a otros en más de { $most } niveles, o son más de { $files }. Lo que queda más allá no se lee.
+language--use-twice = { $path } se usa dos veces.
+language--use-not-whole =
+    Los planes de aquí NO SE LEYERON COMPLETOS. Los archivos leídos por { $path } tienen { $count ->
+        [one] 1 error
+       *[other] { $count } errores
+    }, el primero en { $file }, línea { $line }. Corríjalos allí. Hasta entonces nada aquí cuenta como seguro.
+language--argument-missing = { $pattern } necesita también { $names }.
+language--argument-missing--fix = Añadir { $names }
+language--argument-unknown = { $pattern } no tiene { $text }. Recibe { $names }.
+language--argument-twice = { $text } se da dos veces.
+language--argument-wrong = { $text } debe ser { $due }, por ejemplo { $example }.
+language--arguments-missing = { $pattern } necesita sus valores entre paréntesis: { $example }
+language--parameter-type = { $text } no puede ser el tipo de un parámetro. Los tipos son: { $choices }.
+language--vehicle-missing = El plan no tiene ningún vehículo. Necesita al menos uno: { $example }
+language--step-twice = Hay dos pasos { $number }. Cada paso necesita su propio número.
+language--step-number-missing = Un paso empieza con su número: { $example }
+language--step-number-missing--fix = Escribir { $near }
+language--step-unknown = No hay ningún paso { $number }.
+language--tie-end-missing = { $what } está anclado solo por un extremo. Añada el otro: { $example }
+language--contact-none = { $part } de { $upper } no pasa por encima de { $lower } en esta posición. Revise dónde está { $lower }, o diga dónde se tocan: { $example }
+language--ground-missing = No se ha dicho el suelo. Se toma como desconocido: el menor agarre, y no se sabe cuánto aguanta.
+language--ground-missing--fix = Añadir el suelo, para completarlo
+language--plan-unchecked = Este plan no se pudo leer lo bastante para comprobarlo. NADA en él se ha comprobado.
+language--plan-unchecked--titled = El plan “{ $title }” no se pudo leer lo bastante para comprobarlo. NADA en él se ha comprobado.
+language--vehicle-size = No se ha dicho el tamaño de { $vehicle }, así que no se puede comprobar. Añada { $what }, por ejemplo: { $example }
+language--vehicle-weight = { $vehicle } no tiene ejes ni peso, así que no se puede comprobar. Use un tipo con ejes, o diga su peso y su centro.
+language--value-unknown = { $text } no se puede calcular: no se puede leer un número, no se conoce un nombre, sus unidades no concuerdan, o divide entre cero.
+language--value-unknown--member = { $text } no existe.
+language--not-in-plan = No se pudo leer, así que queda fuera de las comprobaciones: { $what }. El plan NO está comprobado entero.
+language--not-in-plan--cargo = la carga
+language--not-in-plan--cab = la cabina
+language--not-in-plan--coupling = el acoplamiento
+language--not-in-plan--stands-on = la superficie en la que está
+language--not-in-plan--rests-on = la carga que descansa sobre { $lower }
+language--plan-not-whole = Este plan NO SE LEYÓ COMPLETO: una parte no se pudo leer y no se comprueba. Nada aquí cuenta como seguro.
+language--chock-ways = Este paso no dice hacia qué lado actúan las cuñas, así que no se cuenta ninguna. Añada both ways (ambos), forward (adelante) o rearward (atrás).
+language--chock-ways--fix = Calzar hacia ambos lados
+language--load-height = No se ha dicho a qué altura empuja la carga { $load }, así que queda fuera de las comprobaciones. El plan NO está comprobado entero. Dígalo, por ejemplo: { $example }
+language--exercise-plan = Esta lección tiene { $count } planes. Diga de cuál trata este ejercicio.
+language--exercise-figure = { $on } no tiene { $figure }, así que este ejercicio no tiene solución.
+language--exercise-fault = Ninguna comprobación encuentra aquí una falta, así que este ejercicio no tiene solución.
+language--exercise-finish = Para este ejercicio el plan necesita una falta en { $on }, o una línea que quede en blanco.
 source--common-practice = práctica común, sin fuente
 source--from-memory = de memoria
 source--from-memory-of = de memoria: { $title }

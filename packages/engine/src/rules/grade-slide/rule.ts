@@ -1,4 +1,4 @@
-import { calculation, message, name, shown, shownBeside, term } from '@cribwright/messages';
+import { calculation, message, shown, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { computed, given, measured } from '../../figure/compute.js';
 import type { Figure } from '../../figure/figure.js';
