@@ -1,2 +1,3 @@
 /** Transition: rules without a catalog. None is left. */
-export const ruleTextsEs: Readonly<Record<string, { readonly title: string; readonly protects: string }>> = {};
+export const ruleTextsEs: Readonly<Record<string, { readonly title: string; readonly protects: string }>> =
+  {};

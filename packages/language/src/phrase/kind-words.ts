@@ -28,7 +28,7 @@ const withArticle = (first: string, what: Message | Name | List): Message =>
   message(/^[aeiou]/.test(first) ? 'expected.an' : 'expected.a', { what });
 
 /** A word of the plan language with its article: `a crib`, `an anchor`. */
-export const article = (keyword: string): Message => withArticle(keyword, name(keyword));
+const article = (keyword: string): Message => withArticle(keyword, name(keyword));
 
 /** `crib, strut or step chock` */
 export const kindWords = (kinds: readonly Kind[]): List => {
