@@ -27,9 +27,6 @@ const kindWord = (kind: Kind): Message | Name => {
 const withArticle = (first: string, what: Message | Name | List): Message =>
   message(/^[aeiou]/.test(first) ? 'expected.an' : 'expected.a', { what });
 
-/** A word of the plan language with its article: `a crib`, `an anchor`. */
-const article = (keyword: string): Message => withArticle(keyword, name(keyword));
-
 /** `crib, strut or step chock` */
 export const kindWords = (kinds: readonly Kind[]): List => {
   const words = new Map(kinds.map((kind) => [named[kind] ?? kind, kindWord(kind)]));
