@@ -5,7 +5,7 @@ import { at, standing, toward } from './push-system.js';
 import { type Random, randomNumbers } from './random.js';
 import { type AnyReference, closedForm, program } from './sources.js';
 
-/** One or two bodies on three to eight contacts, up to four struts, some of them tied, a grade and a working load. */
+/** One or two bodies on three to eight contacts, up to four struts, some of them tied, a grade and a tool load. */
 function anySystem(r: Random): PushSystem {
   const two = r.next() < 0.4;
   const bodies = [

@@ -6,7 +6,7 @@ import { rules, sourceInWords } from '@cribwright/engine';
 
 const file = fileURLToPath(new URL('../docs/rules.md', import.meta.url));
 
-const says = { danger: 'danger', warning: 'look again', note: 'worth knowing' };
+const says = { danger: 'danger', warning: 'warning', note: 'worth knowing' };
 
 const entry = (rule) => [
   `### [${rule.id}](../../engine/src/rules/${rule.id}/rule.md)`,

@@ -43,7 +43,7 @@ export function expectationReport(report: Report, paint: Paint): string {
         .map((f) => `  ${paint('danger', 'COULD NOT RUN')}  ${printable(f.finding.message.text)}`),
     ]),
   );
-  return `${lines.join('\n')}\n\n${total(report, paint)}\n\n${paint('strong', 'Caution.')}\n${caution}\n`;
+  return `${lines.join('\n')}\n\n${total(report, paint)}\n\n${paint('strong', 'Limits of this tool.')}\n${caution}\n`;
 }
 
 function expected(plan: PlanReport, paint: Paint): readonly string[] {

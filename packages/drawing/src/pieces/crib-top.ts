@@ -111,7 +111,7 @@ function limitLine(crib: Crib, look: Look, field: Field, y: Height): readonly It
   }
   const level = y(limit.value.low);
   return [
-    line('limit', tone, at(left, level), at(right, level), { dash: 'chain', width: 0.5 }),
+    line('limit', tone, at(left, level), at(right, level), { dash: 'dashed', width: 0.5 }),
     text('limit words', at(right + 1, level + 1), words, type.dimension, {
       tone,
       weight: 'bold',

@@ -21,7 +21,7 @@ export function levels(look: Look): readonly Level[] {
     else if (!own.names.includes(name)) own.names.push(name);
   };
   for (const vehicle of plan.vehicles) {
-    if (vehicle.posture.kind === 'upright')
+    if (vehicle.position.kind === 'upright')
       put(vehicle.height, `top of ${shortName(vehicle.name)}`, { element: vehicle.id });
   }
   for (const crib of plan.cribs) {
@@ -29,7 +29,7 @@ export function levels(look: Look): readonly Level[] {
     for (const capture of crib.captures) {
       const vehicle = plan.vehicles.find((v) => v.id === capture.vehicle);
       const part = vehicle?.parts.find((p) => p.name === capture.part || p.id === capture.part);
-      if (vehicle === undefined || part === undefined || vehicle.posture.kind !== 'upright') continue;
+      if (vehicle === undefined || part === undefined || vehicle.position.kind !== 'upright') continue;
       put(part.height.low, `${shortName(vehicle.name)} ${shortName(part.name)}`, {
         element: vehicle.id,
         property: part.id,

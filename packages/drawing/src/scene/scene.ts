@@ -3,17 +3,17 @@ import type { Solid } from '../space/solid.js';
 
 /** Names one way of looking at a plan. A view is one file in `views/`. */
 export type ViewId =
-  | 'plan'
+  | 'top'
   | 'side'
   | 'end'
   | 'crib'
   | 'strut'
-  | 'push'
+  | 'side push'
   | 'height limits'
-  | 'use'
+  | 'utilization'
   | 'timeline'
   | 'ground'
-  | 'space';
+  | '3d';
 
 /** What the reader chose to see. Plain data, so a picture can be made again byte for byte. */
 export interface ViewChoice {
@@ -117,7 +117,7 @@ export type Item =
       readonly from: Point;
       readonly to: Point;
       readonly width?: number;
-      readonly dash?: 'dashed' | 'dotted' | 'chain';
+      readonly dash?: 'dashed' | 'short dash' | 'dotted' | 'chain';
       readonly head?: 'arrow' | 'tick' | 'both arrows' | 'both ticks';
     }
   | {
@@ -164,7 +164,7 @@ export type Item =
 /** A handle: dragging it proposes new values for properties of an element, snapped as said. */
 export interface Drag {
   readonly element: string;
-  readonly moves: 'center' | 'foot' | 'head' | 'vehicle';
+  readonly moves: 'center' | 'base' | 'head' | 'vehicle';
   readonly axes: readonly ('x' | 'y' | 'z')[];
   /** Values, in plan meters, that attract the drag. */
   readonly snaps: Readonly<Partial<Record<'x' | 'y' | 'z', readonly number[]>>>;

@@ -2,12 +2,12 @@ import type { Vehicle } from '@cribwright/engine';
 import type { Point3 } from './vector.js';
 
 /**
- * Takes a place in a vehicle's own axes to plan axes: first its posture, then its heading, then where it stands.
+ * Takes a place in a vehicle's own axes to plan axes: first its position, then its heading, then where it stands.
  * A pitched vehicle turns about the ground point under its rearmost axle; one on its side or roof lies on
  * the ground along its own centerline.
  */
 export function poseOf(vehicle: Vehicle): (p: Point3) => Point3 {
-  const tilt = postureOf(vehicle);
+  const tilt = positionOf(vehicle);
   const [cos, sin] = [Math.cos(vehicle.heading), Math.sin(vehicle.heading)];
   return (p) => {
     const q = tilt(p);
@@ -19,15 +19,15 @@ export function poseOf(vehicle: Vehicle): (p: Point3) => Point3 {
   };
 }
 
-function postureOf(vehicle: Vehicle): (p: Point3) => Point3 {
-  const { posture } = vehicle;
-  switch (posture.kind) {
+function positionOf(vehicle: Vehicle): (p: Point3) => Point3 {
+  const { position } = vehicle;
+  switch (position.kind) {
     case 'upright':
       return (p) => p;
     case 'pitched': {
       const about = Math.max(...vehicle.axles.map((a) => a.x), -Infinity);
       const pivot = Number.isFinite(about) ? about : vehicle.length;
-      const [cos, sin] = [Math.cos(posture.angle), Math.sin(posture.angle)];
+      const [cos, sin] = [Math.cos(position.angle), Math.sin(position.angle)];
       return (p) => ({
         x: pivot + (p.x - pivot) * cos - p.z * sin,
         y: p.y,
@@ -35,7 +35,7 @@ function postureOf(vehicle: Vehicle): (p: Point3) => Point3 {
       });
     }
     case 'on its side': {
-      const side = posture.side === 'passenger' ? 1 : -1;
+      const side = position.side === 'passenger' ? 1 : -1;
       return (p) => ({
         x: p.x,
         y: side * (p.z - vehicle.height / 2),

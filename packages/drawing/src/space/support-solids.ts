@@ -33,10 +33,10 @@ export function strutSolids(strut: Strut, plan: Plan): readonly Solid[] {
   ];
 }
 
-/** Where a tie is made fast; `undefined` where the plan names something that is not there. */
+/** Where a tie is anchored; `undefined` where the plan names something that is not there. */
 export function anchorPoint(anchor: Anchor, plan: Plan): Point3 | undefined {
   switch (anchor.kind) {
-    case 'strut foot':
+    case 'strut base':
     case 'strut head': {
       const strut = plan.struts.find((s) => s.id === anchor.strut);
       if (strut === undefined) return undefined;
@@ -60,7 +60,7 @@ export function tieSolids(tie: Tie, plan: Plan): readonly Solid[] {
   return [{ kind: 'rod', key: 'line', tone: 'tie', from, to, thickness: 0.05 }, ...posts];
 }
 
-/** Something in the ground that a tie is made fast to, whatever it is: a tree, a bollard, pickets. */
+/** Something in the ground that a tie is anchored to, whatever it is: a tree, a bollard, pickets. */
 const post = (key: string, { x, y }: { readonly x: number; readonly y: number }): Solid => ({
   kind: 'cylinder',
   key,

@@ -67,7 +67,7 @@ function workOut(plan: Plan): readonly Thing[] {
       thingOf(c, around, () => made(c, 'step chock', stepChockSolids(c), drag(c.id, 'center', c.at))),
     ),
     ...plan.struts.map((s) =>
-      thingOf(s, around, () => made(s, 'strut', strutSolids(s, plan), drag(s.id, 'foot', s.foot))),
+      thingOf(s, around, () => made(s, 'strut', strutSolids(s, plan), drag(s.id, 'base', s.foot))),
     ),
     ...plan.ties.map((t) => thingOf(t, supports, () => made(t, 'tie', tieSolids(t, plan)))),
   ];

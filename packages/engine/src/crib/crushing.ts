@@ -25,10 +25,10 @@ export function crushing(c: CribWorking, w: Workings): Figure | undefined {
       dimension: 'stiffness',
       unit: w.plan.display === 'us' ? 'lb/in' : 'kN/m',
       rounding: 'down',
-      assumes: ['timber squeezes across the grain alone, all courses in series'],
+      assumes: ['timber squeezes perpendicular to grain alone, all courses in series'],
     },
     exactly(k),
-    'modulus across the grain × crossing ÷ height of the courses',
+    'modulus perpendicular to grain × crossing ÷ height of the courses',
   );
   return computed(
     length(w.plan.display, 'crushing', 'squeezes down by', 'up', { governs: load.governs }),

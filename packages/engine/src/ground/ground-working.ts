@@ -13,7 +13,7 @@ import { sizeSource } from '../timber/size-source.js';
 import type { Workings } from '../workings/workings.js';
 
 /**
- * What the ground takes under each base and foot: pressure = load ÷ bearing area. An open base bears on its
+ * What the ground takes under each crib and strut base: pressure = load ÷ bearing area. An open base bears on its
  * timbers, a solid one on its outline, a pad on its own. Load spreads no wider than what lies on the ground.
  */
 export function groundResults(w: Workings): readonly GroundResult[] {
@@ -88,7 +88,7 @@ function footOnGround(s: StrutWorking, w: Workings): GroundResult {
     'at its angle',
   );
   const load = computed(
-    force(display, 'load', 'downward force at the foot', 'up', { governs: along.governs }),
+    force(display, 'load', 'downward force at the base', 'up', { governs: along.governs }),
     times(along.value, sine.value),
     '{along} × {sine}',
     { along, sine },
@@ -97,11 +97,11 @@ function footOnGround(s: StrutWorking, w: Workings): GroundResult {
   const foot =
     pad !== undefined
       ? padArea(pad, display)
-      : given(area(display, 'area', 'area of the foot', 'down'), footArea(s), { kind: 'stated' });
+      : given(area(display, 'area', 'area of the base', 'down'), footArea(s), { kind: 'stated' });
   return result(s.strut.id, load, foot, w);
 }
 
-/** A post stands on its own section; a rated strut's foot is known only where its type says so. */
+/** A post stands on its own section; a rated strut's base is known only where its type says so. */
 const footArea = ({ strut: { gear } }: StrutWorking) =>
   gear.kind === 'timber post'
     ? exactly(gear.timber.width * gear.timber.depth * gear.plies)

@@ -189,7 +189,7 @@ function upwardShare(p: SupportPoint, w: Workings): (upward: Figure) => Figure {
   const angle = measured(
     angleHead(w.plan.display, 'angle', 'angle', 'down'),
     exactly(least),
-    'foot to head, over level ground',
+    'base to head, over level ground',
   );
   return (upward) =>
     computed(

@@ -54,7 +54,7 @@ describe('stages of a plan', () => {
       ?.losses.map((l) => l.title);
     expect(titles).toContain('trailer axle 1: air springs let down');
     expect(titles).toContain('trailer axle 1, driver side: tire lost');
-    expect(titles).toContain('ground gives way under the foot of strut S1');
+    expect(titles).toContain('ground gives way under the base of strut S1');
     expect(titles?.some((t) => t.includes('kingpin'))).toBe(false);
   });
 
@@ -79,7 +79,7 @@ describe('stages of a plan', () => {
     expect(tied?.asBuilt.reactions.some((r) => r.id === 'strut/S1')).toBe(true);
   });
 
-  it('does not count a strut whose tie pulls across the way in which its foot would slide', () => {
+  it('does not count a strut whose tie pulls across the way in which its base would slide', () => {
     const strutsIn = (plan: Plan) =>
       stages(plan)
         .at(-1)

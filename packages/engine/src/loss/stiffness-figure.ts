@@ -22,7 +22,7 @@ export function stiffnessFigure(p: SupportPoint, w: Workings): Figure {
   if (crib === undefined || p.kind !== 'crib') return given(head, exactly(p.stiffness), sourceOf(p, w));
   const { timber } = crib;
   const modulus = given(
-    stress(display, 'modulus', 'modulus across the grain', 'nearest', { ref: timber.ref }),
+    stress(display, 'modulus', 'modulus perpendicular to grain', 'nearest', { ref: timber.ref }),
     exactly(timber.modulusAcross),
     timber.source,
   );

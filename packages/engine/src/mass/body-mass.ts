@@ -25,7 +25,7 @@ const thirds = 'cargo fills its length and thins out evenly at most: its center 
 export const cargoCenter = ({ center, from, to }: Cargo): Interval =>
   center ?? { low: from + (to - from) / 3, high: to - (to - from) / 3 };
 
-/** What carries the empty vehicle, with the load it carries: axles, a kingpin, landing legs. */
+/** What carries the empty vehicle, with the load it carries: axles, a kingpin, landing gear. */
 function emptyShares(vehicle: Vehicle, display: Display): readonly Share[] {
   const figure = (key: string, load: Interval, ref: Vehicle['axles'][number]['ref']) =>
     given(force(display, key, `${key} empty`, 'up', { ref }), load, vehicle.source);
@@ -100,7 +100,7 @@ export function bodyMass(vehicle: Vehicle, display: Display): BodyMass {
       (c) => c.height,
     ),
   };
-  return vehicle.posture.kind === 'upright' || vehicle.posture.kind === 'pitched'
+  return vehicle.position.kind === 'upright' || vehicle.position.kind === 'pitched'
     ? lying
     : turned(lying, vehicle, display);
 }
@@ -109,7 +109,7 @@ export function bodyMass(vehicle: Vehicle, display: Display): BodyMass {
 function turned(standing: BodyMass, vehicle: Vehicle, display: Display): BodyMass {
   const { y, z } = posedCenter(vehicle, standing.y.value, standing.z.value);
   const inputs = { y: standing.y, z: standing.z };
-  const lies = vehicle.posture.kind;
+  const lies = vehicle.position.kind;
   return {
     ...standing,
     y: computed(place(display, 'y', standing.y.label, 'nearest'), y, `{y} and {z}, turned: ${lies}`, inputs),

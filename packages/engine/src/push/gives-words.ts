@@ -25,7 +25,7 @@ export function givesWords(
     case 'lean':
       return { ref, how: `crib ${named(w.plan.cribs)} leans over` };
     case 'foot':
-      return { ref: { element, property: 'foot' }, how: `the foot of strut ${named(w.plan.struts)} slides` };
+      return { ref: { element, property: 'base' }, how: `the base of strut ${named(w.plan.struts)} slides` };
     case 'tips':
       return { ref, how: `the ${nameOf(w, element)} tips over` };
     case 'slides':

@@ -11,7 +11,7 @@ import type { PushStrut, PushSystem, PushTie, TieEnd } from './push-system.js';
 /**
  * A plan's set-up, as it stands at a stage, ready to be pushed.
  *
- * @param working whether the declared working loads are on.
+ * @param working whether the declared tool loads are on.
  */
 export function planPushSystem(
   w: Workings,
@@ -47,7 +47,7 @@ export function planPushSystem(
       ),
     ),
     loads: working
-      ? w.plan.workingLoads.flatMap((l) =>
+      ? w.plan.toolLoads.flatMap((l) =>
           known.has(l.on)
             ? [
                 {
@@ -69,13 +69,13 @@ export function planPushSystem(
 
 /** Struts that stand and are locked, at their capacity for their length. Unknown capacity holds nothing. */
 function strutsOf(w: Workings, standing: readonly string[]): readonly PushStrut[] {
-  const footFriction = limitValue(w.plan.policy, 'friction strut foot')?.low ?? 0;
+  const footFriction = limitValue(w.plan.policy, 'friction strut base')?.low ?? 0;
   return w.struts().flatMap(({ strut, capacity }): readonly PushStrut[] => {
     const vehicle = w.vehicles.get(strut.head.vehicle);
     const part = vehicle?.parts.find((p) => p.id === strut.head.part);
     const head = anchorPlace({ kind: 'strut head', strut: strut.id }, w.plan);
-    const foot = anchorPlace({ kind: 'strut foot', strut: strut.id }, w.plan);
-    const locked = strut.lock === 'pinned' || strut.lock === 'backed off';
+    const foot = anchorPlace({ kind: 'strut base', strut: strut.id }, w.plan);
+    const locked = strut.lock === 'pinned' || strut.lock === 'collar';
     if (vehicle === undefined || head === undefined || foot === undefined) return [];
     if (!locked || !standing.includes(strut.id)) return [];
     const body = part === undefined ? vehicle.id : bodyOfPart(vehicle, part);
@@ -106,7 +106,7 @@ function endOf(anchor: Anchor, w: Workings): TieEnd | undefined {
   const at = anchorPlace(anchor, w.plan);
   if (at === undefined) return undefined;
   switch (anchor.kind) {
-    case 'strut foot':
+    case 'strut base':
       return { kind: 'foot', strut: anchor.strut };
     case 'ground anchor':
       return { kind: 'ground', at };

@@ -25,7 +25,7 @@ export type PushRose = { readonly why: string } | PushResult;
 
 /**
  * How hard a push the finished set-up holds on the main vehicle, from 24 directions: the least over every corner of
- * the ranges, with the working loads off and on. The most that can be held is a concave function of the weights, so
+ * the ranges, with the tool loads off and on. The most that can be held is a concave function of the weights, so
  * that no place inside the ranges is worse than all corners.
  */
 export function pushRose(w: Workings): PushRose {
@@ -86,7 +86,7 @@ function setUp(w: Workings): SetUp | { readonly why: string } {
     const center = body.corners[corner[part.component.bodies.indexOf(body)] ?? 0];
     return center === undefined
       ? []
-      : (w.plan.workingLoads.length > 0 ? [false, true] : [false]).map((working) => ({
+      : (w.plan.toolLoads.length > 0 ? [false, true] : [false]).map((working) => ({
           corner,
           working,
           center,
@@ -128,7 +128,7 @@ function roseOf(w: Workings, { part, body, height, grip }: SetUp, worst: readonl
   const results = worst.map(({ angle, held, of }) => {
     const governs = [
       cornerWords(part, of?.corner ?? []),
-      of?.working === true ? 'with the working loads on' : '',
+      of?.working === true ? 'with the tool loads on' : '',
     ]
       .filter((t) => t !== '')
       .join(', ');

@@ -11,7 +11,7 @@ export interface PushSystem {
   readonly stacks: readonly Stack[];
   readonly struts: readonly PushStrut[];
   readonly ties: readonly PushTie[];
-  /** Always there: working loads. */
+  /** Always there: tool loads. */
   readonly loads: readonly { readonly body: string; readonly at: Vector; readonly force: Vector }[];
   /** Pull of gravity on each newton of weight: straight down, or leaning down the grade. Length 1. */
   readonly gravity: Vector;

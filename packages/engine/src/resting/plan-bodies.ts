@@ -27,7 +27,7 @@ export interface BodyCorner {
   readonly center?: { readonly x: number; readonly y: number };
   /** `heaviest, center farthest back`. Empty where nothing is a range. */
   readonly words: string;
-  /** With the upward and downward part of the plan's working loads in the weight. */
+  /** With the upward and downward part of the plan's tool loads in the weight. */
   readonly working?: true;
 }
 
@@ -73,7 +73,7 @@ const lifted = 0.01;
  * vehicle has as many corners, and its own weight in both. Sideways parts are for the push.
  */
 function withWorkingLoads(body: PlanBody, all: readonly PlanBody[], plan: Plan): PlanBody {
-  const loads = plan.workingLoads.filter((l) => l.direction.z !== 0);
+  const loads = plan.toolLoads.filter((l) => l.direction.z !== 0);
   if (!all.some((b) => b.vehicle === body.vehicle && loads.some((l) => l.on === b.id))) return body;
   const own = loads.filter((l) => l.on === body.id);
   const pull = gravityOn(plan.ground);
@@ -92,7 +92,7 @@ function withWorkingLoads(body: PlanBody, all: readonly PlanBody[], plan: Plan):
   return { ...body, corners: [...body.corners, ...on] };
 }
 
-const workingWords = 'with the working loads on';
+const workingWords = 'with the tool loads on';
 
 /** How far a weight comes down off its place for each meter that it stands high, vehicle axes. */
 interface Lean {
@@ -107,7 +107,7 @@ function leanOf(vehicle: Vehicle, ground: Ground): Lean {
   const { heading } = vehicle;
   const downhill = { x: -pull.x / pull.z, y: -pull.y / pull.z };
   return {
-    pitch: vehicle.posture.kind === 'pitched' ? -Math.tan(vehicle.posture.angle) : 0,
+    pitch: vehicle.position.kind === 'pitched' ? -Math.tan(vehicle.position.angle) : 0,
     grade: toVehicle({ at: { x: 0, y: 0 }, heading }, downhill),
   };
 }

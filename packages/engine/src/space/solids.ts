@@ -51,7 +51,7 @@ const tireSize = (axle: Axle) =>
 
 /** The wheels of an upright vehicle. Their outline is taken small: what it finds really is in the way. */
 export const wheelSolids = (vehicle: Vehicle): readonly Solid[] =>
-  vehicle.posture.kind !== 'upright'
+  vehicle.position.kind !== 'upright'
     ? []
     : vehicle.axles.flatMap((axle) => {
         const { high, wide } = tireSize(axle);

@@ -18,7 +18,7 @@ export function anchorPlace(anchor: Anchor, plan: Plan): Place | undefined {
       const known = plan.vehicles.some((v) => v.id === anchor.vehicle);
       return known ? { x: anchor.x, y: anchor.y, z: anchor.z } : undefined;
     }
-    case 'strut foot':
+    case 'strut base':
     case 'strut head': {
       const strut = plan.struts.find((s) => s.id === anchor.strut);
       if (strut === undefined) return undefined;

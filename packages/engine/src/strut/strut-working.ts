@@ -7,10 +7,10 @@ import type { Strut } from '../model/support.js';
 import { postFigures } from '../timber/post-capacity.js';
 import { footHeight } from './foot-height.js';
 
-/** A strut with what follows from where its head and foot are. */
+/** A strut with what follows from where its head and base are. */
 export interface StrutWorking {
   readonly strut: Strut;
-  /** From under the head to the foot, along the ground. */
+  /** From under the head to the base, along the ground. */
   readonly run: Figure;
   readonly rise: Figure;
   readonly length: Figure;
@@ -32,12 +32,12 @@ export function strutWorking(strut: Strut, plan: Plan): StrutWorking {
       ref: strut.foot.ref,
     }),
     exactly(runValue),
-    'from under the head to the foot',
+    'from under the head to the base',
   );
   const rise = measured(
     length(display, 'rise', 'rise', 'nearest', { ref: strut.head.ref }),
     riseValue,
-    'from the foot up to the head',
+    'from the base up to the head',
   );
   const reach = computed(
     length(display, 'length', 'length', 'nearest'),

@@ -44,8 +44,8 @@ export function tieWorking(tie: Tie, plan: Plan): TieWorking {
 }
 
 /**
- * How a tie holds a strut's foot: the share of its pull that acts against the way in which the foot would slide, less
- * what a rising tie takes from the friction by lifting the foot. At the foot, with pull T along (h, v) and axial load
+ * How a tie holds a strut's base: the share of its pull that acts against the way in which the base would slide, less
+ * what a rising tie takes from the friction by lifting the base. At the base, with pull T along (h, v) and axial load
  * S: S cos θ − T h ≤ μ (S sin θ − T v), so T ≥ S (cos θ − μ sin θ) ÷ (h − μ v).
  *
  * A tie to the strut's own head lies along the strut: it takes all of the load that it lets the strut carry.
@@ -59,14 +59,14 @@ export function gripOn(tie: Tie, strut: Strut, plan: Plan): number {
   const thrust = Math.hypot(out.x, out.y);
   const size = Math.hypot(pull.x, pull.y, rise);
   if (!(thrust > 0) || !(size > 0)) return 0;
-  const friction = limitValue(plan.policy, 'friction strut foot')?.low ?? 0;
+  const friction = limitValue(plan.policy, 'friction strut base')?.low ?? 0;
   return -(out.x * pull.x + out.y * pull.y) / (thrust * size) - (friction * Math.max(0, rise)) / size;
 }
 
-/** Where a tie at a strut's foot goes to. Nowhere, where it goes to the strut's own head or to nothing. */
+/** Where a tie at a strut's base goes to. Nowhere, where it goes to the strut's own head or to nothing. */
 function farEnd(tie: Tie, strut: Strut, plan: Plan): Place | undefined {
   const ends = [tie.from, tie.to];
-  const here = ends.findIndex((e) => e.kind === 'strut foot' && e.strut === strut.id);
+  const here = ends.findIndex((e) => e.kind === 'strut base' && e.strut === strut.id);
   const other = here < 0 ? undefined : ends[1 - here];
   if (other === undefined || (other.kind === 'strut head' && other.strut === strut.id)) return undefined;
   return anchorPlace(other, plan);
@@ -79,24 +79,24 @@ const riseOf = (tie: Tie, strut: Strut, plan: Plan): number =>
 /** Less than this share of a tie's pull along the thrust is no hold. Common practice, no source. */
 const leastGrip = 0.5;
 
-/** Whether a tie holds a strut's foot against the thrust, and not across it. */
+/** Whether a tie holds a strut's base against the thrust, and not across it. */
 export const holdsFoot = (tie: Tie, strut: Strut, plan: Plan): boolean =>
   gripOn(tie, strut, plan) >= leastGrip;
 
 /**
- * What a tie has to take from a strut: the thrust at the foot that friction does not hold, T = S (cos θ − μ sin θ),
+ * What a tie has to take from a strut: the thrust at the base that friction does not hold, T = S (cos θ − μ sin θ),
  * over the share of the tie's pull that acts against it.
  */
 export function footTension(s: StrutWorking, tie: Tie, w: Workings): Figure {
   const { display } = w.plan;
   const load = w.loads().get(s.strut.id)?.load ?? unknownLoad(display);
-  const friction = w.limit('friction strut foot');
+  const friction = w.limit('friction strut base');
   const grip = measured(
     ratio(display, 'grip', 'share of the pull along the thrust', 'down'),
     exactly(gripOn(tie, s.strut, w.plan)),
     riseOf(tie, s.strut, w.plan) > 0
-      ? 'between the strap and the way the foot would slide, less what its rise takes from friction'
-      : 'between the strap and the way the foot would slide, seen from above',
+      ? 'between the strap and the way the base would slide, less what its rise takes from friction'
+      : 'between the strap and the way the base would slide, seen from above',
   );
   return computed(
     force(display, 'load', `pull from strut ${s.strut.name}`, 'up', { governs: load.governs }),
@@ -119,11 +119,11 @@ function tension(
   return { low: at(load.low, angle.high), high: at(load.high, angle.low) };
 }
 
-/** The greatest pull on a tie over the feet that it holds, with its pretension, beside its rating. */
+/** The greatest pull on a tie over the bases that it holds, with its pretension, beside its rating. */
 export function tieUse(t: TieWorking, w: Workings): { readonly load: Figure; readonly use: Figure } {
   const { display } = w.plan;
   const pulls = [t.tie.from, t.tie.to].flatMap((end) => {
-    const s = end.kind === 'strut foot' ? w.struts().find((k) => k.strut.id === end.strut) : undefined;
+    const s = end.kind === 'strut base' ? w.struts().find((k) => k.strut.id === end.strut) : undefined;
     return s === undefined ? [] : [footTension(s, t.tie, w)];
   });
   const load = total(pulls, t.tie, display);
@@ -147,7 +147,7 @@ function total(pulls: readonly Figure[], tie: Tie, display: Display): Figure {
   );
   const head = force(display, 'load', 'pull', 'up', { governs: worst?.governs });
   if (worst === undefined) return computed(head, pretension.value, '{pretension}', { pretension });
-  // The strap is either pulled up by hand or pulled by the foot: the larger of the two, not their sum.
+  // The strap is either pulled up by hand or pulled by the base: the larger of the two, not their sum.
   const value =
     worst.value === undefined
       ? undefined

@@ -10,18 +10,18 @@ import { bearingLengthFactor, wetServiceFactor } from './bearing-factors.js';
 import { sizeSource } from './size-source.js';
 
 /**
- * Stress allowed across the grain at a crossing. The policy says which: the flat rule, the species' own value
+ * Stress allowed perpendicular to grain at a crossing. The policy says which: the flat rule, the species' own value
  * (NDS: Fc⊥ × wet service × bearing length), or the lesser of the two.
  */
 export function crossingStress(timber: Timber, overhang: number, policy: Policy, display: Display): Figure {
   const flat = limitFigure(policy, 'crossing stress', display);
   const basis = limitWord(policy, 'crossing basis') ?? 'lesser';
   if (basis === 'flat rule')
-    return renamed(flat, { key: 'stress', label: 'allowable stress across the grain' });
+    return renamed(flat, { key: 'stress', label: 'allowable stress perpendicular to grain' });
   const species = speciesStress(timber, overhang, display);
   if (basis === 'species') return renamed(species, { key: 'stress' });
   return computed(
-    stress(display, 'stress', 'allowable stress across the grain', 'down', { ref: timber.ref }),
+    stress(display, 'stress', 'allowable stress perpendicular to grain', 'down', { ref: timber.ref }),
     lesser(flat.value, species.value),
     'lesser of {flat} and {species}',
     { flat, species },
@@ -31,8 +31,10 @@ export function crossingStress(timber: Timber, overhang: number, policy: Policy,
 /** NDS 2018, section 3.10.2 and 3.10.4: Fc⊥′ = Fc⊥ × CM × Cb. Load duration does not apply to it. */
 export function speciesStress(timber: Timber, overhang: number, display: Display): Figure {
   const reference = given(
-    stress(display, 'acrossGrain', `${timber.species} across the grain`, 'down', { ref: timber.ref }),
-    exactly(timber.acrossGrain),
+    stress(display, 'perpendicularToGrain', `${timber.species} perpendicular to grain`, 'down', {
+      ref: timber.ref,
+    }),
+    exactly(timber.perpendicularToGrain),
     timber.source,
   );
   const wet = given(

@@ -21,7 +21,7 @@ export interface PostFigures {
 
 /** Kf of nailed plies that bend across the nails. NDS 15.3.2. Bolted ones may count 0.75. */
 const NAILED = 0.6;
-/** Wet service factors: along the grain, and on the modulus. NDS Supplement Table 4A, from memory. */
+/** Wet service factors: parallel to grain, and on the modulus. NDS Supplement Table 4A, from memory. */
 const WET_ALONG = 0.8;
 const WET_MODULUS = 0.9;
 
@@ -43,7 +43,7 @@ function bendings({ timber, plies }: Post): readonly [across: Bending, along: Be
   ];
 }
 
-/** Slenderness and capacity of a post at the length that its head and foot give. */
+/** Slenderness and capacity of a post at the length that its head and base give. */
 export function postFigures(post: Post, reach: Figure, display: Display): PostFigures {
   const { timber, plies, ref } = post;
   const [acrossPlies, alongThem] = bendings(post);
@@ -65,14 +65,14 @@ export function postFigures(post: Post, reach: Figure, display: Display): PostFi
   const along = given(
     stress(
       display,
-      'alongGrain',
-      wet ? 'stress along the grain, wet (× 0.8)' : 'stress along the grain',
+      'parallelToGrain',
+      wet ? 'stress parallel to grain, wet (× 0.8)' : 'stress parallel to grain',
       'down',
       {
         ref: timber.ref,
       },
     ),
-    exactly(timber.alongGrain * (wet ? WET_ALONG : 1)),
+    exactly(timber.parallelToGrain * (wet ? WET_ALONG : 1)),
     timber.source,
   );
   const modulus = given(

@@ -10,8 +10,8 @@ import { type Point, toVehicle } from './frame.js';
  * positive.
  */
 export function underside(vehicle: Vehicle, part: Part, at: Point): Interval {
-  if (vehicle.posture.kind !== 'pitched') return part.height;
-  const { angle } = vehicle.posture;
+  if (vehicle.position.kind !== 'pitched') return part.height;
+  const { angle } = vehicle.position;
   const ahead = pivot(vehicle) - toVehicle(vehicle, at).x;
   const tilt = (h: number) => h * Math.cos(angle) - ahead * Math.sin(angle);
   return { low: tilt(part.height.low), high: tilt(part.height.high) };
@@ -26,7 +26,7 @@ const pivot = (vehicle: Vehicle): number =>
  * may add up; across they make a right angle: cos = cos pitch × cos grade.
  */
 export function undersideSlope(vehicle: Vehicle, { grade, toward }: Ground): number {
-  const own = vehicle.posture.kind === 'pitched' ? Math.abs(vehicle.posture.angle) : 0;
+  const own = vehicle.position.kind === 'pitched' ? Math.abs(vehicle.position.angle) : 0;
   const fall = Math.atan(Math.abs(grade));
   const lengthwise = toward === 'front' || toward === 'rear';
   return lengthwise || own === 0 ? own + fall : Math.acos(Math.cos(own) * Math.cos(fall));

@@ -14,5 +14,5 @@ export function elementWords(plan: Plan, id: ElementId): string {
   );
   if (named !== undefined) return `${named.kind} ${named.name}`;
   const way = plan.egress.find((e) => e.id === id);
-  return way === undefined ? id.replace('/', ' ') : `way out ${way.name}`;
+  return way === undefined ? id.replace('/', ' ') : `egress ${way.name}`;
 }

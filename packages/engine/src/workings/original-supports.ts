@@ -99,7 +99,7 @@ const bodyStiffness = (50_000 * 4.4482216152605) / 0.0254;
 /** A vehicle on its side or roof rests on the corners of what is down. */
 function bodyOnGround(vehicle: Vehicle): readonly SupportPoint[] {
   if (!lies(vehicle)) return [];
-  const half = (vehicle.posture.kind === 'on its roof' ? vehicle.width : vehicle.height) / 2;
+  const half = (vehicle.position.kind === 'on its roof' ? vehicle.width : vehicle.height) / 2;
   return [0, vehicle.length].flatMap((x, i) =>
     [-half, half].map((y, j): SupportPoint => {
       const end = `${i === 0 ? 'front' : 'rear'} ${j === 0 ? 'driver' : 'passenger'} corner`;
@@ -115,7 +115,7 @@ function bodyOnGround(vehicle: Vehicle): readonly SupportPoint[] {
         lower: 'ground',
         stiffness: bodyStiffness,
         preload: 0,
-        ref: { element: vehicle.id, property: 'posture' },
+        ref: { element: vehicle.id, property: 'position' },
       };
     }),
   );

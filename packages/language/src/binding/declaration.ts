@@ -33,7 +33,7 @@ export type Kind =
   | 'pad'
   | 'anchor'
   | 'load'
-  | 'way out'
+  | 'egress'
   | 'step'
   | 'dock'
   | 'exercise';

@@ -8,6 +8,7 @@ import type { Shape } from '../phrase/pattern.js';
 import type { NameScope } from '../phrase/scope.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
+import { renamedAt } from '../schema/renamed-words.js';
 import type { DraftLine } from './draft.js';
 
 /** What to say of a line that could be read only up to a place. */
@@ -21,6 +22,16 @@ export function stopProblem(
   // A strange character has its own message.
   if (term?.kind === 'other') return undefined;
   const example = line.schema.example;
+  // An earlier key may begin with a key of today.
+  const renamed = renamedAt(line.terms, 0, 'line', (now) => now !== line.schema.key);
+  if (renamed && stop.at === line.from && renamed.text.startsWith(`${line.schema.key} `)) {
+    return problem(
+      'word-unexpected.near',
+      renamed.span,
+      { text: renamed.text, near: renamed.now },
+      { fixes: [replace(say('word-unexpected.fix', { near: renamed.now }), renamed.span, renamed.now)] },
+    );
+  }
   const choices = [...new Set(stop.expected.filter((e) => e.kind !== 'end').map((e) => inWords(e, scope)))];
   const list = choices.slice(0, 6).join(', ');
   if (!term) {
@@ -113,6 +124,21 @@ export function stopProblem(
     : problem('word-unexpected.choices', span, { text: term.text, choices: list, example });
 }
 
+/** A name was taken for another kind because an earlier word follows it: `S1 foot`, where `S1 base` is meant. */
+export function renamedAfter(line: DraftLine, { code, span }: LanguageProblem): LanguageProblem | undefined {
+  if (code !== 'wrong-kind') return undefined;
+  const next = line.terms.findIndex((t) => t.start >= span.end);
+  const renamed = renamedAt(line.terms, next, 'words', () => true);
+  return next < 0 || !renamed
+    ? undefined
+    : problem(
+        'word-unexpected.near',
+        renamed.span,
+        { text: renamed.text, near: renamed.now },
+        { fixes: [replace(say('word-unexpected.fix', { near: renamed.now }), renamed.span, renamed.now)] },
+      );
+}
+
 /** Nothing that says how much or how far is ever offered to be taken out; of a comma, the comma alone. */
 const droppable = (rest: readonly Term[]): boolean =>
   rest[0]?.text === ',' || rest.every((t) => t.kind !== 'number' && t.kind !== 'size');
@@ -157,6 +183,8 @@ const numberStart = (line: DraftLine, at: number): number => {
 
 /** The word, or words in a row, that was most likely meant. */
 function nearWord(terms: readonly Term[], at: number, words: readonly string[]) {
+  const renamed = renamedAt(terms, at, 'words', (now) => words.includes(now));
+  if (renamed) return { word: renamed.now, text: renamed.text, span: renamed.span };
   for (const length of [2, 1, 3]) {
     const run = terms.slice(at, at + length);
     const [first, last] = [run[0], run.at(-1)];

@@ -34,7 +34,7 @@ const everything: readonly Kind[] = [
   'pad',
   'anchor',
   'load',
-  'way out',
+  'egress',
   'dock',
   'exercise',
 ];

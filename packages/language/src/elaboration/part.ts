@@ -29,12 +29,7 @@ export function partOf(
   const every = w.number(spacing?.values.spacing, at0, uriOf(spacing), 'length');
   const from = keyword === 'points' ? back : extent?.low;
   const to = keyword === 'points' ? back : extent?.high;
-  if (
-    from === undefined ||
-    to === undefined ||
-    !height ||
-    (keyword === 'crossmembers' && !(every && every > 0))
-  ) {
+  if (from === undefined || to === undefined || !height || (keyword === 'joists' && !(every && every > 0))) {
     w.tell(notInPlan(own.headSpan, `part ${name}`), own.uri);
     return undefined;
   }
@@ -54,7 +49,7 @@ export function partOf(
     form: partForms[keyword],
     from,
     to,
-    ...(keyword === 'crossmembers' && every !== undefined ? { spacing: every } : {}),
+    ...(keyword === 'joists' && every !== undefined ? { spacing: every } : {}),
     offsets: offsetsOf(w, blocks),
     height,
     width: w.number(wide?.values.width, at0, uriOf(wide), 'length') ?? 0.0762,

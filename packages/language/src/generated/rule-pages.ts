@@ -28,12 +28,12 @@ plan "Accepted long ago" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to trailer rail 14 ft, passenger side }
+  strap T1 : RatchetStrap2in { from S1 base to trailer rail 14 ft, passenger side }
   accept strut-one-sided on trailer because "wall on the other side" by "Captain Vale" until 2020-01-31 // acceptance-expired
 }
 \`\`\`
@@ -49,12 +49,12 @@ plan "Accepted for now" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to trailer rail 14 ft, passenger side }
+  strap T1 : RatchetStrap2in { from S1 base to trailer rail 14 ft, passenger side }
   accept strut-one-sided on trailer because "wall on the other side" by "Captain Vale" until 2099-01-31
 }
 \`\`\`
@@ -192,7 +192,7 @@ A support that a step takes out again gives its pieces back.
 use "library/vehicles.crib"
 
 cache Pine2 "Pine 2" {
-  people 4
+  staffing 4
   12 Fir4x4 24 in long
   8 wedge pairs
 }
@@ -201,7 +201,7 @@ plan "Ten timbers short" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  units respond Pine2
+  responding Pine2
   crib A { // cache-short
     timber    Fir4x4 24 in long
     layout    2 by 2
@@ -220,7 +220,7 @@ plan "Ten timbers short" {
 use "library/vehicles.crib"
 
 cache Pine2 "Pine 2" {
-  people 4
+  staffing 4
   40 Fir4x4 24 in long
   8 wedge pairs
 }
@@ -229,7 +229,7 @@ plan "Enough" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  units respond Pine2
+  responding Pine2
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2
@@ -283,7 +283,7 @@ plan "Who comes?" { // cache-unknown
 use "library/vehicles.crib"
 
 cache Pine2 "Pine 2" {
-  people 4
+  staffing 4
   40 Fir4x4 24 in long
   8 wedge pairs
 }
@@ -292,7 +292,7 @@ plan "Pine 2 comes" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  units respond Pine2
+  responding Pine2
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2
@@ -817,11 +817,11 @@ plan "Two by two" {
 
 ## What it protects against
 
-Timber loaded beyond what it bears across the grain crushes. The load leans over, and goes.
+Timber loaded beyond what it bears perpendicular to grain crushes. The load leans over, and goes.
 
 ## The sum
 
-contact = stress across the grain × crossing, rounded down 500 psi × 3.5 in × 3.5 in → 6,000 lb
+contact = stress perpendicular to grain × crossing, rounded down 500 psi × 3.5 in × 3.5 in → 6,000 lb
 crib = loaded contacts × contact 4 × 6,000 lb = 24,000 lb
 use = load ÷ capacity
 
@@ -882,7 +882,7 @@ The stiffer crib takes the load that the softer one was to share.
 
 ## The sum
 
-stiffness = modulus across the grain × crossing ÷ height
+stiffness = modulus perpendicular to grain × crossing ÷ height
 
 ## Sources
 
@@ -1144,7 +1144,7 @@ plan "A pair for each" {
 }
 \`\`\`
 `,
-  'egress-blocked': `# egress-blocked: way out blocked, narrow or missing
+  'egress-blocked': `# egress-blocked: egress blocked, narrow or missing
 
 ## What it protects against
 
@@ -1152,7 +1152,7 @@ Whoever kneels there must be able to leave at once, without looking where to ste
 
 ## The sum
 
-The way out is a band of its width. Nothing higher than 6 in and lower than 6 ft may stand in it, and no strap may cross it.
+The egress is a path of the stated width. Nothing higher than 6 in and lower than 6 ft may stand in it, and no strap may cross it.
 
     width ≥ egress width (3 ft)
 
@@ -1178,7 +1178,7 @@ plan "Past the crib" {
     at        19 ft 6 in, driver side 3 ft 6.75 in
     captures  rail, joists
   }
-  way out Back { // egress-blocked
+  egress Back { // egress-blocked
     from 19 ft 6 in, driver side 3 ft
     to   19 ft 6 in, driver side 20 ft
   }
@@ -1203,7 +1203,7 @@ plan "Beside the crib" {
     at        19 ft 6 in, driver side 3 ft 6.75 in
     captures  rail, joists
   }
-  way out Back {
+  egress Back {
     from 25 ft, driver side 6 ft
     to   25 ft, driver side 20 ft
   }
@@ -1345,7 +1345,7 @@ plan "Chocked on the wrong side" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  chock K1 { under trailer; ways forward }
+  chock K1 { under trailer; holds forward }
 }
 \`\`\`
 
@@ -1354,7 +1354,7 @@ plan "Chocked on the wrong side" {
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Chocked both ways" {
+plan "Chocked in both directions" {
   ground {
     surface asphalt
     grade   4 % toward rear
@@ -1362,7 +1362,7 @@ plan "Chocked both ways" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  chock K1 { under trailer; ways both }
+  chock K1 { under trailer; holds both directions }
 }
 \`\`\`
 `,
@@ -1396,7 +1396,7 @@ plan "Soft ground, open base" {
   }
   chock K1 {
     under trailer
-    ways  both
+    holds  both directions
   }
   crib A { // ground-bearing
     timber    Fir4x4 24 in long
@@ -1554,7 +1554,7 @@ plan "Snug" {
 
 ## What it protects against
 
-What held the vehicle before the crew came may give way while they work: a tire, an air spring, a landing leg, the car beneath. What the crew put in must then hold.
+What held the vehicle before the crew came may give way while they work: a tire, an air spring, a landing gear leg, the car beneath. What the crew put in must then hold.
 
 ## The sum
 
@@ -1563,9 +1563,9 @@ The finished set-up is worked out again with one support taken away at a time:
 - each vehicle beneath that is not coupled;
 - the wheels at each end of each axle;
 - the air springs of an axle, or of a cab;
-- each landing leg that is down;
+- each landing gear leg that is down;
 - each corner of a vehicle that lies on its side or its roof;
-- the ground under the foot of each strut;
+- the ground under the base of each strut;
 - with the policy \`ground under cribs may give way\`: the ground under each crib and each step chock.
 
 After each loss every vehicle must still rest, at every end of the ranges of weight and place. What each crib then carries is checked by crib-load.
@@ -1927,7 +1927,7 @@ A long thin post bows sideways and snaps long before the wood is crushed. It giv
     slenderness = length ÷ least depth          180 in ÷ 3.5 in = 51.43
     limit       = 50
 
-The length is the one from head to foot. Plies nailed together count with their whole depth; what nails lose is taken off in the post's capacity.
+The length is the one from head to base. Plies nailed together count with their whole depth; what nails lose is taken off in the post's capacity.
 
 ## Sources
 
@@ -1956,7 +1956,7 @@ plan "A two by four on edge" {
   }
   strut S1 : ThinPost {
     head  trailer rail near 14 ft, driver side
-    foot  6 ft out // post-slender, strut-angle
+    base  6 ft out // post-slender, strut-angle
     lock  pinned
   }
 }
@@ -1975,15 +1975,15 @@ plan "Two four by fours, tied" {
   }
   strut S1 : Post4x4 {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
   strut S2 : Post4x4 {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -1999,11 +1999,11 @@ The finished set-up is pushed at the height that the policy sets, from 24 direct
 
 - a contact pushes and never pulls; its friction is at most friction × load;
 - a crib contact carries at most its capacity, and a crib leans over when the force on its top points outside its base;
-- a strut only pushes, up to its rated load; its foot slides unless friction or a tie holds it;
+- a strut only pushes, up to its rated load; its base slides unless friction or a tie holds it;
 - a tie only pulls, up to its rating;
 - a wheel resists rolling only where its axle is chocked. Brakes are not counted;
 - a vehicle that lies on its side or its roof grips with the body friction of the ground, at the corners of its outline. What is set beside it grips no better: no load can be counted on to move there. Where that friction is unknown, the check says that it could not run;
-- grade and working loads are there all the time.
+- grade and tool loads are there all the time.
 
 By hand, for a block with nothing else: it slides at friction × weight, or tips at weight × half its width ÷ height of the push, whichever comes first.
 
@@ -2014,7 +2014,7 @@ Two things to know:
 1. No borrowed preload. A strut that would push the vehicle the way it is being pushed counts as nothing. Two of them could otherwise squeeze each other, in the sum, for friction that nobody put in.
 2. It holds _up to_ that push: a way to share the forces was found. Dry friction gives no promise that they will be shared so. The policy's margin is there for this.
 
-A strut without a tie whose foot slides adds nothing at all, until it is tied.
+A strut without a tie whose base slides adds nothing at all, until it is tied.
 
 ## Sources
 
@@ -2046,7 +2046,7 @@ use "library/vehicles.crib"
 plan "On its side, pulled by the grade" {
   ground { surface concrete; grade 4 % toward front }
   vehicle truck : StraightTruck { // push-margin
-    posture on its driver side
+    position on its driver side
     cargo   "freight" 8,000 lb from 10 ft to 28 ft height 60 in
   }
 }
@@ -2062,7 +2062,7 @@ plan "Chocked, and low" {
   vehicle trailer : VanTrailer53 {
     cargo "steel plate" 20,000 lb from 4 ft to 48 ft height 5 ft
   }
-  chock K1 { under trailer; ways both }
+  chock K1 { under trailer; holds both directions }
 }
 \`\`\`
 `,
@@ -2217,13 +2217,13 @@ plan "Only built up" {
 
 ## What it protects against
 
-A flat strut pushes its foot out more than it pushes up. A steep one holds nothing sideways.
+A flat strut pushes its base out more than it pushes up. A steep one holds nothing sideways.
 
 ## The sum
 
-angle = atan(rise ÷ run) rise from foot to head, run along the ground
+angle = atan(rise ÷ run) rise from base to head, run along the ground
 
-It follows from head and foot, never only from what is typed. The policy's limits: not flatter than 45 deg, not steeper than 75 deg.
+It follows from head and base, never only from what is typed. The policy's limits: not flatter than 45 deg, not steeper than 75 deg.
 
 ## Sources
 
@@ -2241,22 +2241,22 @@ plan "Feet too far out" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  6 ft out // strut-angle
+    base  6 ft out // strut-angle
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 
 \`\`\`crib fixed
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
 \`\`\`
 
 ## Safe
@@ -2270,17 +2270,17 @@ plan "At 45 degrees" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2311,17 +2311,17 @@ plan "Head on the raised legs" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer legs near 9 ft, driver side // strut-head
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 
@@ -2336,17 +2336,17 @@ plan "Heads under the rails" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2375,17 +2375,17 @@ plan "Eight feet do not reach" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  9 ft out // strut-length
+    base  9 ft out // strut-length
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 
@@ -2400,17 +2400,17 @@ plan "Within its range" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2444,15 +2444,15 @@ plan "A strut that nobody rated" {
   }
   strut S1 : UnratedStrut { // strut-load
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
   strut S2 : UnratedStrut { // strut-load
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 
@@ -2467,17 +2467,17 @@ plan "Rated struts" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2506,17 +2506,17 @@ plan "On its pump" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pump only // strut-lock
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 
@@ -2535,17 +2535,17 @@ plan "Pinned" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2574,9 +2574,9 @@ plan "Driver side only" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut { // strut-one-sided
+  strut S1 : Strut4to8ft { // strut-one-sided
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
 }
@@ -2593,36 +2593,36 @@ plan "Both sides" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
-  'strut-slip': `# strut-slip: strut foot that slides
+  'strut-slip': `# strut-slip: strut base that slides
 
 ## What it protects against
 
-A foot that slides takes the strut away the moment the load comes on. Untied, such a strut adds nothing at all.
+A base that slides takes the strut away the moment the load comes on. Untied, such a strut adds nothing at all.
 
 ## The sum
 
 friction needed = 1 ÷ tan(angle) at 45 deg: 1
 
-Friction alone holds a foot only where cos(angle) ≤ friction × sin(angle). Otherwise a tie must pull back against the thrust.
+Friction alone holds a base only where cos(angle) ≤ friction × sin(angle). Otherwise a tie must pull back against the thrust.
 
 ## Sources
 
 - The incline: OpenStax University Physics, volume 1, section 6.2.
-- 0.3 under a foot: OpenStax University Physics, volume 1, Table 6.1, metal on wood, moving.
+- 0.3 under a base: OpenStax University Physics, volume 1, Table 6.1, metal on wood, moving.
 
 ## Unsafe
 
@@ -2635,14 +2635,14 @@ plan "Untied" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out // strut-slip
+    base  3 ft 4 in out // strut-slip
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out // strut-slip
+    base  3 ft 4 in out // strut-slip
     lock  pinned
   }
 }
@@ -2655,29 +2655,29 @@ use "library/vehicles.crib"
 use "library/gear.crib"
 use "library/ties.crib"
 
-plan "Tied foot to foot" {
+plan "Tied base to base" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
-  'tie-anchor': `# tie-anchor: strap or chain made fast to something that may not hold
+  'tie-anchor': `# tie-anchor: strap or chain anchored to something that may not hold
 
 ## What it protects against
 
-A strap is as good as what it is made fast to.
+A strap is as good as what it is anchored to.
 
 ## The sum
 
@@ -2700,23 +2700,23 @@ plan "Nobody knows what the tree holds" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
   anchor Tree {
     at    14 ft, driver side 30 ft
     holds unknown
   }
   strap T2 : RatchetStrap2in {
-    from S1 foot
+    from S1 base
     to   Tree // tie-anchor
   }
 }
@@ -2729,21 +2729,21 @@ use "library/vehicles.crib"
 use "library/gear.crib"
 use "library/ties.crib"
 
-plan "Foot to foot" {
+plan "Base to base" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2751,17 +2751,17 @@ plan "Foot to foot" {
 
 ## What it protects against
 
-A strap that parts lets both feet go at once.
+A strap that parts lets both bases go at once.
 
 ## The sum
 
 pull = load along the strut × (cos(angle) − friction × sin(angle)) ÷ share of the pull along the thrust
 pull ≤ working load limit
 
-The share is what the pull has along the way in which the foot would slide; where the strap rises, less friction ×
-its rise ÷ its length, because it lifts the foot.
+The share is what the pull has along the way in which the base would slide; where the strap rises, less friction ×
+its rise ÷ its length, because it lifts the base.
 
-The strap is pulled up by hand, or pulled by the foot: the larger of the two counts.
+The strap is pulled up by hand, or pulled by the base: the larger of the two counts.
 
 ## Sources
 
@@ -2782,17 +2782,17 @@ plan "A strap that nobody rated" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 40,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : NoTag { from S1 foot to S2 foot } // tie-load
+  strap T1 : NoTag { from S1 base to S2 base } // tie-load
 }
 \`\`\`
 
@@ -2807,31 +2807,31 @@ plan "A chain" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  chain T1 : Chain70_3_8in { from S1 foot to S2 foot }
+  chain T1 : Chain70_3_8in { from S1 base to S2 base }
 }
 \`\`\`
 `,
-  'tie-missing': `# tie-missing: strut foot not tied
+  'tie-missing': `# tie-missing: strut base not tied
 
 ## What it protects against
 
-A leaning strut pushes its own foot out. Untied, the foot slides away and the load comes down.
+A leaning strut pushes its own base out. Untied, the base slides away and the load comes down.
 
 ## The sum
 
-thrust at the foot = force along the strut × cos(angle)
+thrust at the base = force along the strut × cos(angle)
 
-Friction alone is not counted on. A strap joins the feet of the two struts across from each other, or a strap runs from the foot to an anchor.
+Friction alone is not counted on. A strap joins the bases of the two struts across from each other, or a strap runs from the base to an anchor.
 
 ## Sources
 
@@ -2848,14 +2848,14 @@ plan "No strap" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut { // tie-missing
+  strut S1 : Strut4to8ft { // tie-missing
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut { // tie-missing
+  strut S2 : Strut4to8ft { // tie-missing
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
 }
@@ -2868,21 +2868,21 @@ use "library/vehicles.crib"
 use "library/gear.crib"
 use "library/ties.crib"
 
-plan "Strapped foot to foot" {
+plan "Strapped base to base" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -3124,7 +3124,7 @@ A vehicle that rolls an inch takes every crib and strut out of line.
 
 ## The sum
 
-There is no sum on level ground: every vehicle on its wheels is chocked both ways. On a grade steeper than the policy's limit it is a danger, not only a warning.
+There is no sum on level ground: every vehicle on its wheels is chocked in both directions. On a grade steeper than the policy's limit it is a danger, not only a warning.
 
 ## Sources
 
@@ -3147,13 +3147,13 @@ plan "Nothing under the wheels" {
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Chocked both ways" {
+plan "Chocked in both directions" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
   chock K1 {
     under trailer
-    ways  both
+    holds  both directions
   }
 }
 \`\`\`

@@ -169,7 +169,7 @@ const spanish: Readonly<Record<keyof typeof words, string>> = {
   'not-in-plan':
     '{what} no se pudo leer, así que queda fuera de las comprobaciones. El plan NO está comprobado entero.',
   'chock-ways':
-    'Este paso no dice hacia qué lado no deben rodar las ruedas, así que no se cuenta ninguna cuña. Dígalo: both ways (ambos), forward (adelante) o rearward (atrás).',
+    'Este paso no dice hacia qué lado no deben rodar las ruedas, así que no se cuenta ninguna cuña. Dígalo: both directions (ambos sentidos), forward (adelante) o rearward (atrás).',
   'chock-ways.fix': 'Calzar hacia ambos lados',
   'load-height':
     'La carga {load} empuja hacia un lado, y nada dice a qué altura, así que queda fuera de las comprobaciones. El plan NO está comprobado entero. Dígalo, por ejemplo: {example}',

@@ -21,7 +21,7 @@ export const rulesEs: Readonly<Record<string, string>> = {
   'cache-short.stand-in': 'Podría servir en su lugar: {items}. Calcule el plan otra vez con eso.',
   'cache-short.call-more': 'Pida otra unidad, o construya con menos.',
   'cache-unknown.no-unit':
-    'Nadie dice qué unidades responden, así que no se sabe nada de lo que llevan. Nómbrelas después de `units respond`.',
+    'Nadie dice qué unidades responden, así que no se sabe nada de lo que llevan. Nómbrelas después de `responding`.',
   'cache-unknown.empty-unit': '{unit} responde, y su lista está vacía. No se sabe lo que lleva.',
   'count-mismatch.listed-twice':
     '{unit} anota {item} dos veces, con {first} y con {second}. Nadie sabe cuál es correcto: se cuenta el menor.',

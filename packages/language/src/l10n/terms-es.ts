@@ -73,7 +73,7 @@ export const phrasesEs: readonly (readonly [RegExp, string])[] = [
   [/^An? ([a-z ]+)$/, 'Un $1'],
   [/^an? ([a-z, ]+)$/, 'un $1'],
   [/^(.+), in quotes$/, '$1, entre comillas'],
-  [/^ground gives way under the foot of (.+)$/, 'el suelo cede bajo el pie de $1'],
+  [/^ground gives way under the base of (.+)$/, 'el suelo cede bajo el pie de $1'],
   [/^ground gives way under (.+)$/, 'el suelo cede bajo $1'],
   [/^(.+): tire lost$/, '$1: neumático perdido'],
   [/^(.+): air springs let down$/, '$1: resortes de aire sin presión'],

@@ -2,6 +2,7 @@ import { closest } from '@cribwright/units';
 import type { Declaration, Reference } from '../binding/declaration.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
+import { renamedName } from '../schema/renamed-words.js';
 import { article, kindWords } from './kind-words.js';
 import type { NameScope } from './scope.js';
 
@@ -19,7 +20,8 @@ export function unknownName(
   if (kinds.includes('axle')) return unknownAxle(reference, scope, vehicle);
   const kind = kindWords(kinds);
   const names = scope.names(kinds).map((d) => d.name);
-  const near = closest(text, names);
+  const renamed = renamedName(text);
+  const near = names.find((name) => name === renamed) ?? closest(text, names);
   const other = scope.findAny(text);
   if (other) {
     const related = [{ uri: other.uri, span: other.nameSpan, message: say('wrong-kind.declared', { text }) }];

@@ -77,7 +77,7 @@ export const words = {
   'unknown-name.useFix': 'Add use "{file}"',
   'wrong-kind': '{text} is {is}. What is due here is {kind}.',
   'wrong-kind.near': '{text} is {is}. What is due here is {kind}, such as {near}.',
-  'wrong-kind.foot': '{text} is a strut, and a strap or chain is made fast to its foot: write {near}.',
+  'wrong-kind.foot': '{text} is a strut, and a strap or chain is anchored to its base: write {near}.',
   'wrong-kind.declared': '{text} is named here',
   'unknown-part': '{vehicle} has no part named {text}.',
   'unknown-part.near': '{vehicle} has no part named {text}. Did you mean {near}?',
@@ -154,7 +154,7 @@ export const words = {
   'step-number-missing': 'A step starts with its number: {example}',
   'step-number-missing.fix': 'Write {near}',
   'step-unknown': 'There is no step {number}.',
-  'tie-end-missing': '{what} is made fast at one end only. Say the other end too: {example}',
+  'tie-end-missing': '{what} is anchored at one end only. Say the other end too: {example}',
   'contact-none':
     '{part} of {upper} does not pass over {lower} as they stand here. Look at where {lower} is, or say where they touch: {example}',
   'ground-missing':
@@ -167,8 +167,8 @@ export const words = {
   'value-unknown': '{text} cannot be worked out here: {why}.',
   'not-in-plan': '{what} could not be read, so the checks leave it out. The plan is NOT checked whole.',
   'chock-ways':
-    'This step does not say which way the wheels are kept from rolling, so no chock is counted. Say it: both ways, forward or rearward.',
-  'chock-ways.fix': 'Chock it both ways',
+    'This step does not say which way the wheels are kept from rolling, so no chock is counted. Say it: both directions, forward or rearward.',
+  'chock-ways.fix': 'Chock it in both directions',
   'load-height':
     'Load {load} pushes sideways, and nothing says how high, so the checks leave it out. The plan is NOT checked whole. Say it, such as: {example}',
   'exercise-plan': 'This lesson has {count} plans: say which one this exercise is about.',

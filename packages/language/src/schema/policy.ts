@@ -30,7 +30,7 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
   'crossing stress': {
     dimensions: stress,
     looser: 'higher',
-    doc: 'Stress across the grain that the flat rule allows at a crossing.',
+    doc: 'Stress perpendicular to grain that the flat rule allows at a crossing.',
     example: '500 psi',
   },
   'crossing basis': {
@@ -149,7 +149,7 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
     doc: 'Grip of timber on metal.',
     example: '0.3',
   },
-  'friction strut foot': {
+  'friction strut base': {
     dimensions: ratio,
     looser: 'higher',
     doc: 'Grip of a strut’s foot on the ground.',
@@ -191,7 +191,7 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
   'egress width': {
     dimensions: length,
     looser: 'lower',
-    doc: 'How wide the way out is kept.',
+    doc: 'How wide the egress is kept.',
     example: '3 ft',
   },
   'post slenderness': {

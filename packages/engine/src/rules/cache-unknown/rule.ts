@@ -4,7 +4,7 @@ import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   'no-unit':
-    'Nobody says which units respond, so nothing is known of what they carry. Name them after `units respond`.',
+    'Nobody says which responding, so nothing is known of what they carry. Name them after `responding`.',
   'empty-unit': '{unit} responds, and its cache lists nothing. What it carries is not known.',
 } as const;
 const say = messages('cache-unknown', words);

@@ -62,7 +62,7 @@ const supports = (w: Workings, solids: readonly Solid[]): readonly RuleFinding[]
 /** Cribs against the bodies that they neither hold nor stand on, and against every wheel. */
 function vehicles(w: Workings, cribs: readonly Solid[]): readonly RuleFinding[] {
   const upright = w.plan.vehicles
-    .filter((v) => v.posture.kind === 'upright')
+    .filter((v) => v.position.kind === 'upright')
     .map((v) => ({ id: v.id, body: vehicleSolid(v), wheels: wheelSolids(v) }));
   return w.cribs().flatMap(({ crib }, i) => {
     const solid = cribs[i];

@@ -129,7 +129,8 @@ export const rule: Rule = {
   title: 'Crib or contact overloaded',
   family: 'timber and cribs',
   severity: 'danger',
-  protects: 'Timber loaded beyond what it bears across the grain crushes, and the load leans over and goes.',
+  protects:
+    'Timber loaded beyond what it bears perpendicular to grain crushes, and the load leans over and goes.',
   sources: [
     practice,
     published('Rescue Systems 1 (California State Fire Training)', 'chapter 30'),

@@ -14,11 +14,11 @@ import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
-  blocked: 'Way out {way} is blocked by {what}. Move it, or leave another way.',
+  blocked: 'Egress {way} is blocked by {what}. Move it, or leave another way.',
   across:
-    'Way out {way}: {what} runs across it near the ground. Lead it elsewhere, or the one who leaves in a hurry falls.',
-  narrow: 'Way out {way} is {width} wide. At least {least} is asked for.',
-  none: 'The plan gives no way out. Say where the rescuer kneels and which way they leave.',
+    'Egress {way}: {what} runs across it near the ground. Lead it elsewhere, or the one who leaves in a hurry falls.',
+  narrow: 'Egress {way} is {width} wide. At least {least} is asked for.',
+  none: 'The plan gives no egress. Say where the rescuer kneels and which way they leave.',
   'in-the-way': 'This is in the way.',
 } as const;
 const say = messages('egress-blocked', words);
@@ -64,7 +64,7 @@ function check(w: Workings): readonly RuleFinding[] {
   const solids = [
     ...w.cribs().map(cribSolid),
     ...plan.stepChocks.map(stepChockSolid),
-    ...plan.vehicles.filter((v) => v.posture.kind === 'upright').map(vehicleSolid),
+    ...plan.vehicles.filter((v) => v.position.kind === 'upright').map(vehicleSolid),
     ...lines(w),
   ].filter(inPath);
   return plan.egress.flatMap((way) => [...blocked(way, solids, w), ...narrow(way, w)]);
@@ -90,7 +90,7 @@ function narrow(way: Egress, w: Workings): readonly RuleFinding[] {
   const least = w.limit('egress width');
   const at = { element: way.id, property: 'width' };
   const width = given(
-    length(w.plan.display, 'width', 'width of the way out', 'down', { ref: at }),
+    length(w.plan.display, 'width', 'width of the egress', 'down', { ref: at }),
     exactly(way.width),
     {
       kind: 'stated',
@@ -112,7 +112,7 @@ function narrow(way: Egress, w: Workings): readonly RuleFinding[] {
 
 export const rule: Rule = {
   id: 'egress-blocked',
-  title: 'Way out blocked, narrow or missing',
+  title: 'Egress blocked, narrow or missing',
   family: 'order and crew',
   severity: 'danger',
   protects: 'Whoever kneels there must be able to leave at once, without looking where to step.',

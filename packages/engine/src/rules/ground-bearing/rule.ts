@@ -13,7 +13,7 @@ const words = {
   'surface-unknown':
     '{support}: nobody knows what {surface} bears. Until then this check has not passed. Give the surface a bearing, or lay a pad and watch it settle.',
   'foot-unknown':
-    '{support}: nothing says how large its foot is, so what it does to {surface} could not be checked. Write the size of its foot plate, or lay a pad of at least {pad}.',
+    '{support}: nothing says how large its base is, so what it does to {surface} could not be checked. Write the size of its base plate, or lay a pad of at least {pad}.',
   'fix-pad': 'Lay a pad of {size}',
   'surface-here': 'What the surface bears is set here.',
 } as const;

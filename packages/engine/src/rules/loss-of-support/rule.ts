@@ -49,7 +49,7 @@ export const rule: Rule = {
   family: 'whole set-up',
   severity: 'danger',
   protects:
-    'A tire, an air spring, a landing leg or the car beneath may give way while crews work; what they put in must then hold.',
+    'A tire, an air spring, a landing gear leg or the car beneath may give way while crews work; what they put in must then hold.',
   sources: [practice],
   compares: ['center of gravity', 'place of the supports that are left'],
   words,

@@ -18,7 +18,7 @@ describe('part-cannot-bear', () => {
   it('passes the samples', () => expect(check(rule, trailerOnCar)).toEqual([]));
   it('says why a part may not bear, and which may', () =>
     expect(found(vanTrailer.id, 'kingpin')).toEqual([
-      'crib A is to bear on the kingpin of the trailer, which may not bear. It sits in the fifth wheel. Parts that may bear: rail, joists, landing legs.',
+      'crib A is to bear on the kingpin of the trailer, which may not bear. It sits in the fifth wheel. Parts that may bear: rail, joists, landing gear.',
     ]));
   it('names a part that is not there', () =>
     expect(found(vanTrailer.id, 'wing')[0]).toContain('the trailer has no such part'));

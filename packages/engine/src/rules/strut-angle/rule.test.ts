@@ -14,11 +14,11 @@ describe('strut-angle', () => {
   it('passes the samples', () => expect(check(rule, trailerOnCar)).toEqual([]));
 
   // By hand: 40 in up and 80 in out is atan(0.5) = 26.565 deg; at 45 deg it must stand 40 in out.
-  it('works the angle out from head and foot', () => {
+  it('works the angle out from head and base', () => {
     const [finding] = found(80);
     expect(finding?.severity).toBe('danger');
     expect(finding?.message.text).toBe(
-      'Strut S1 stands at 26.6 deg to the ground (atan(40 in ÷ 80 in)). Flatter than 45 deg it pushes out more than up. Set the foot 3 ft 4 in out.',
+      'Strut S1 stands at 26.6 deg to the ground (atan(40 in ÷ 80 in)). Flatter than 45 deg it pushes out more than up. Set the base 3 ft 4 in out.',
     );
     expect(finding?.fixes[0]?.edits[0]).toMatchObject({ text: '3 ft 4 in out' });
   });
@@ -31,11 +31,11 @@ describe('strut-angle', () => {
   });
   it('says where the angle as written is not the one that is drawn', () => {
     const [finding] = found(30, { statedAngle: 45 * degree });
-    expect(finding?.message.text).toContain('is said to stand at 45 deg. From head to foot it is 53.1 deg');
+    expect(finding?.message.text).toContain('is said to stand at 45 deg. From head to base it is 53.1 deg');
     expect(found(30, { statedAngle: 53 * degree })).toEqual([]);
   });
-  it('refuses a head that is not above its foot', () => {
+  it('refuses a head that is not above its base', () => {
     const head = { ...strut('S1', 4, -49 * inch, 0).head, z: between(0, 0) };
-    expect(found(40, { head })[0]?.message.text).toContain('its head is not above its foot');
+    expect(found(40, { head })[0]?.message.text).toContain('its head is not above its base');
   });
 });

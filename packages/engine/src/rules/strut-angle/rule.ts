@@ -16,11 +16,11 @@ const words = {
     'Strut {strut} stands at {angle} to the ground ({sum}). Flatter than {least} it pushes out more than up. {advice}',
   'too-steep':
     'Strut {strut} stands at {angle} to the ground ({sum}). Steeper than {most} it holds nothing sideways. {advice}',
-  upside: 'Strut {strut}: its head is not above its foot. A strut pushes up from the ground.',
-  'not-as-typed': 'Strut {strut} is said to stand at {typed}. From head to foot it is {angle} ({sum}).',
-  'set-foot': 'Set the foot {out} out.',
+  upside: 'Strut {strut}: its head is not above its base. A strut pushes up from the ground.',
+  'not-as-typed': 'Strut {strut} is said to stand at {typed}. From head to base it is {angle} ({sum}).',
+  'set-foot': 'Set the base {out} out.',
   'set-here': 'The limit is set here: {limit}.',
-  'fix-foot': 'Set the foot {out} out',
+  'fix-foot': 'Set the base {out} out',
   'fix-typed': 'Write {angle}',
 } as const;
 const say = messages('strut-angle', words);
@@ -28,7 +28,7 @@ const say = messages('strut-angle', words);
 function badAngle(s: StrutWorking, w: Workings): RuleFinding | undefined {
   const { strut } = s;
   const subject = { element: strut.id };
-  const at = { element: strut.id, property: 'foot' };
+  const at = { element: strut.id, property: 'base' };
   const value = s.angle.value;
   if (value === undefined) return undefined;
   const sum = s.angle.formula?.numbers ?? '';
@@ -88,7 +88,7 @@ const footFix = ({ strut }: StrutWorking, run: number, w: Workings): Fix => {
     edits: [
       {
         kind: 'set',
-        at: { element: strut.id, property: 'foot' },
+        at: { element: strut.id, property: 'base' },
         text: `${out} out`,
       },
     ],
@@ -139,7 +139,7 @@ export const rule: Rule = {
   title: 'Strut too flat, too steep, or not as written',
   family: 'struts and ties',
   severity: 'danger',
-  protects: 'A flat strut kicks its foot out; a steep one holds nothing sideways.',
+  protects: 'A flat strut kicks its base out; a steep one holds nothing sideways.',
   sources: [practice, fromMemory('US Army Corps of Engineers Shoring Operations Guide, section 2')],
   compares: ['angle', 'least strut angle', 'most strut angle'],
   words,

@@ -10,9 +10,9 @@ import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   'too-long':
-    'Strut {strut} has to be {length} long from head to foot ({sum}). {gear} goes to {longest}. Use a longer one, or set the foot nearer.',
+    'Strut {strut} has to be {length} long from head to base ({sum}). {gear} goes to {longest}. Use a longer one, or set the base nearer.',
   'too-short':
-    'Strut {strut} has only {length} from head to foot ({sum}). {gear} is at least {shortest}. Use a shorter one, or set the foot farther out.',
+    'Strut {strut} has only {length} from head to base ({sum}). {gear} is at least {shortest}. Use a shorter one, or set the base farther out.',
 } as const;
 const say = messages('strut-length', words);
 
@@ -39,7 +39,7 @@ function misfit(s: StrutWorking, w: Workings): RuleFinding | undefined {
   };
   return {
     subject: { element: s.strut.id },
-    at: { element: s.strut.id, property: 'foot' },
+    at: { element: s.strut.id, property: 'base' },
     message: long
       ? say('too-long', { ...shared, longest: beside.limit })
       : say('too-short', { ...shared, shortest: print(limit) }),

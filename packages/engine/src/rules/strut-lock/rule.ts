@@ -12,7 +12,7 @@ const words = {
 const say = messages('strut-lock', words);
 
 function unlocked({ id, name, gear, lock }: Strut): RuleFinding | undefined {
-  if (gear.kind === 'timber post' || lock === 'pinned' || lock === 'backed off') return undefined;
+  if (gear.kind === 'timber post' || lock === 'pinned' || lock === 'collar') return undefined;
   const at = { element: id, property: 'lock' };
   return {
     subject: { element: id },

@@ -11,15 +11,15 @@ import { published, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   slides:
-    'Strut {strut}: its foot slides under any load. At {angle} it takes friction of {needed} ({sum}), and {friction} is counted on. Untied, the strut adds nothing. Tie its foot.',
+    'Strut {strut}: its base slides under any load. At {angle} it takes friction of {needed} ({sum}), and {friction} is counted on. Untied, the strut adds nothing. Tie its base.',
   'tied-aside':
-    'Strut {strut}: {tie} pulls across the way in which its foot would slide, so it does not hold it. Run it back toward the vehicle, to the foot across.',
+    'Strut {strut}: {tie} pulls across the way in which its base would slide, so it does not hold it. Run it back toward the vehicle, to the base across.',
 } as const;
 const say = messages('strut-slip', words);
 
 function slides(s: StrutWorking, w: Workings): RuleFinding | undefined {
   const { strut } = s;
-  const friction = w.limit('friction strut foot');
+  const friction = w.limit('friction strut base');
   const needed = computed(
     ratio(w.plan.display, 'frictionNeeded', 'friction needed', 'up'),
     each(s.angle.value, (t) => 1 / Math.tan(t)),
@@ -37,7 +37,7 @@ function slides(s: StrutWorking, w: Workings): RuleFinding | undefined {
     const beside = printBeside(needed, friction);
     return {
       subject,
-      at: { element: strut.id, property: 'foot' },
+      at: { element: strut.id, property: 'base' },
       message: say('slides', {
         strut: strut.name,
         angle: print(s.angle),
@@ -59,12 +59,12 @@ function slides(s: StrutWorking, w: Workings): RuleFinding | undefined {
 
 export const rule: Rule = {
   id: 'strut-slip',
-  title: 'Strut foot that slides',
+  title: 'Strut base slides',
   family: 'struts and ties',
   severity: 'danger',
-  protects: 'A foot that slides takes the strut away the moment the load comes on.',
+  protects: 'A base that slides takes the strut away the moment the load comes on.',
   sources: [published('OpenStax University Physics, volume 1', 'section 6.2, Table 6.1')],
-  compares: ['frictionNeeded', 'friction strut foot'],
+  compares: ['frictionNeeded', 'friction strut base'],
   words,
   check: (w) => w.struts().flatMap((s) => slides(s, w) ?? []),
 };

@@ -13,11 +13,11 @@ import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
   'holds-unknown':
-    '{tie} is made fast to {anchor}, and nobody knows what that holds. Until then this check has not passed. Write `holds` with what it is good for, or tie foot to foot.',
+    '{tie} is anchored to {anchor}, and nobody knows what that holds. Until then this check has not passed. Write `holds` with what it is good for, or tie base to base.',
   'holds-less': '{tie} may pull {load}, and {anchor} holds {holds}. Find a better anchor.',
-  moves: '{tie} is made fast to the {part} of the {vehicle}, which moves. Make it fast to the frame.',
-  'no-part': '{tie} is made fast to the {part}, and the {vehicle} has no such part.',
-  'not-there': '{tie} is made fast to something that is not in this plan.',
+  moves: '{tie} is anchored to the {part} of the {vehicle}, which moves. Anchor it to the frame.',
+  'no-part': '{tie} is anchored to the {part}, and the {vehicle} has no such part.',
+  'not-there': '{tie} is anchored to something that is not in this plan.',
   'same-end': '{tie} has both ends at the same place. It holds nothing.',
 } as const;
 const say = messages('tie-anchor', words);
@@ -81,10 +81,10 @@ function badTie(tie: Tie, w: Workings): readonly RuleFinding[] {
 
 export const rule: Rule = {
   id: 'tie-anchor',
-  title: 'Strap or chain made fast to something that may not hold',
+  title: 'Strap or chain anchored to something that may not hold',
   family: 'struts and ties',
   severity: 'danger',
-  protects: 'A strap is as good as what it is made fast to.',
+  protects: 'A strap is as good as what it is anchored to.',
   sources: [practice],
   compares: ['load', 'holds'],
   words,

@@ -56,7 +56,7 @@ export const rule: Rule = {
   title: 'Strap or chain overloaded',
   family: 'struts and ties',
   severity: 'danger',
-  protects: 'A strap that parts lets both feet go at once.',
+  protects: 'A strap that parts lets both bases go at once.',
   sources: [practice, published('49 CFR 393.108', 'working load limits of unmarked gear')],
   compares: ['load', 'capacity', 'use', 'use limit'],
   words,

@@ -8,10 +8,10 @@ import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
-  untied: 'Strut {strut}: nothing ties its foot. At {angle} the load pushes the foot out. {advice}',
-  'tie-across': 'Run a strap from its foot to the foot of {other}.',
-  'tie-somewhere': 'Run a strap from its foot to the foot of a strut on the other side, or to an anchor.',
-  'fix-tie': 'Strap the feet of {strut} and {other} together',
+  untied: 'Strut {strut}: nothing ties its base. At {angle} the load pushes the base out. {advice}',
+  'tie-across': 'Run a strap from its base to the base of {other}.',
+  'tie-somewhere': 'Run a strap from its base to the base of a strut on the other side, or to an anchor.',
+  'fix-tie': 'Strap the bases of {strut} and {other} together',
 } as const;
 const say = messages('tie-missing', words);
 
@@ -37,7 +37,7 @@ function untied(s: StrutWorking, w: Workings): RuleFinding | undefined {
 /** A steep strut stays by friction alone: cos θ ≤ μ sin θ. Then a tie is good practice, and its lack no danger yet. */
 function frictionHolds({ angle }: StrutWorking, w: Workings): boolean {
   const flattest = angle.value?.low;
-  const friction = w.limit('friction strut foot').value?.low;
+  const friction = w.limit('friction strut base').value?.low;
   if (flattest === undefined || friction === undefined) return false;
   return Math.cos(flattest) <= friction * Math.sin(flattest);
 }
@@ -53,7 +53,7 @@ function tieFix(strut: Strut, other: Strut, w: Workings): Fix {
       {
         kind: 'insert',
         into: w.plan.ref,
-        text: `strap T${number} : ${gear} { from ${strut.name} foot to ${other.name} foot }`,
+        text: `strap T${number} : ${gear} { from ${strut.name} base to ${other.name} base }`,
       },
     ],
     safe: false,
@@ -62,10 +62,10 @@ function tieFix(strut: Strut, other: Strut, w: Workings): Fix {
 
 export const rule: Rule = {
   id: 'tie-missing',
-  title: 'Strut foot not tied',
+  title: 'Strut base not strapped',
   family: 'struts and ties',
   severity: 'danger',
-  protects: 'A leaning strut pushes its own foot out; untied, it slides away and the load comes down.',
+  protects: 'A leaning strut pushes its own base out; untied, it slides away and the load comes down.',
   sources: [practice],
   compares: ['angle'],
   words,

@@ -10,11 +10,11 @@ import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
-  none: 'The {vehicle} stands on its wheels and nothing keeps them from rolling. Chock them both ways.',
-  'one-way': 'The {vehicle} is chocked against rolling {ways} only. Chock it both ways.',
+  none: 'The {vehicle} stands on its wheels and nothing keeps them from rolling. Chock them in both directions.',
+  'one-way': 'The {vehicle} is chocked against rolling {ways} only. Chock it in both directions.',
   'on-a-grade':
-    'The {vehicle} stands on a grade of {grade} and its wheels may roll {missing}. Chock them both ways.',
-  'fix-chock': 'Chock the {vehicle} both ways',
+    'The {vehicle} stands on a grade of {grade} and its wheels may roll {missing}. Chock them in both directions.',
+  'fix-chock': 'Chock the {vehicle} in both directions',
 } as const;
 const say = messages('wheels-unchocked', words);
 
@@ -34,7 +34,7 @@ function coupledWith(vehicle: ElementId, w: Workings): ReadonlySet<ElementId> {
 }
 
 function unchocked(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
-  if (vehicle.posture.kind === 'on its side' || vehicle.posture.kind === 'on its roof') return undefined;
+  if (vehicle.position.kind === 'on its side' || vehicle.position.kind === 'on its roof') return undefined;
   if (!vehicle.axles.some((a) => a.missing.length < 2)) return undefined;
   const together = coupledWith(vehicle.id, w);
   const chocks = w.plan.chocks.filter((c) => together.has(c.vehicle));
@@ -57,7 +57,7 @@ function unchocked(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
       : say('one-way', { vehicle: vehicle.name, ways: one.ways });
   return {
     subject: { element: vehicle.id },
-    at: one === undefined ? { element: vehicle.id } : { element: one.id, property: 'ways' },
+    at: one === undefined ? { element: vehicle.id } : { element: one.id, property: 'holds' },
     severity: steep || isUpper(vehicle, w) ? 'danger' : 'warning',
     message,
     figures: [grade, limit],
@@ -77,12 +77,12 @@ function chockFix(vehicle: Vehicle, w: Workings): Fix {
         ? {
             kind: 'insert',
             into: w.plan.ref,
-            text: `chock K${number} {\n  under ${vehicle.name}\n  ways both\n}`,
+            text: `chock K${number} {\n  under ${vehicle.name}\n  holds both directions\n}`,
           }
         : {
             kind: 'set',
-            at: { element: one.id, property: 'ways' },
-            text: 'both',
+            at: { element: one.id, property: 'holds' },
+            text: 'both directions',
           },
     ],
     safe: false,
