@@ -40,11 +40,11 @@ const each = (claim: (plan: Plan) => void) =>
   fc.assert(fc.property(plans, claim), { numRuns: 25, endOnFailure: true });
 
 /** Geometry alone: no load changes a height, and the drawings are the same but for the loads on them. */
-const analysed = (plan: Plan) => analyze(plan, { loads: false });
+const analyzed = (plan: Plan) => analyze(plan, { loads: false });
 
 it('has in every figure of a support what was derived', () =>
   each((plan) => {
-    const { supports } = analysed(plan);
+    const { supports } = analyzed(plan);
     const { cribs, stepChocks, struts, ties } = place(plan);
     const figure = (id: string, key: string): Figure => {
       const found = supports.find((s) => s.id === id)?.figures[key];
@@ -69,7 +69,7 @@ it('has in every figure of a support what was derived', () =>
 
 it('shows in the close-up of each crib and in the Heights view what was derived', () =>
   each((plan) => {
-    const analysis = analysed(plan);
+    const analysis = analyzed(plan);
     for (const c of place(plan).cribs.all) {
       const { id } = c.crib;
       const close = drawn(plan, analysis, { view: 'crib', subject: id });
@@ -99,7 +99,7 @@ it('shows in the close-up of each crib and in the Heights view what was derived'
 
 it('shows in the triangle of each strut what was derived', () =>
   each((plan) => {
-    const analysis = analysed(plan);
+    const analysis = analyzed(plan);
     for (const s of place(plan).struts.all) {
       const { words } = drawn(plan, analysis, { view: 'strut', subject: s.strut.id });
       const cell = (label: string) => {
@@ -115,7 +115,7 @@ it('shows in the triangle of each strut what was derived', () =>
 
 it('shows beside the elevations, aloud and on the sheet what was derived', () =>
   each((plan) => {
-    const analysis = analysed(plan);
+    const analysis = analyzed(plan);
     const { cribs, struts, vehicles } = place(plan);
     const tops = [
       ...vehicles.all.map((v) => v.top.low),
@@ -130,7 +130,7 @@ it('shows beside the elevations, aloud and on the sheet what was derived', () =>
       const near = tops.some((t) => Math.abs(t - (shown?.low ?? Number.NaN)) <= (shown?.step ?? 0) + 0.001);
       expect(near, `level “${level}” of ${tops.join()}`).toBe(true);
     }
-    const upright = vehicles.all.filter((v) => v.given.posture.kind === 'upright').length;
+    const upright = vehicles.all.filter((v) => v.given.position.kind === 'upright').length;
     expect(levels.length).toBeGreaterThanOrEqual(Math.min(1, upright + cribs.all.length));
     const sheet = fieldSheet(plan, analysis);
     for (const c of cribs.all) {

@@ -27,7 +27,7 @@ const texts: fc.Arbitrary<string> = fc
     courses: whole(1, 14),
     overhang: fc.constantFrom('4 in', '110 mm', '5.5 in'),
     shims: fc.constantFrom('', '    shims 1.5 in\n', '    shims 20 mm\n', '    shims 3 in\n'),
-    pitch: fc.constantFrom('', '    posture pitched 3 deg nose down\n'),
+    pitch: fc.constantFrom('', '    position pitched 3 deg nose down\n'),
     out: whole(3, 7),
     high: whole(3, 6),
   })
@@ -52,7 +52,7 @@ ${v.pitch}    cargo 20,000 lb from 4 ft to 48 ft
 ${v.shims}    at 6.1 m, driver side 3 ft 6 in
     captures rail, joists
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head rail at 30 ft, driver side, ${v.high} ft high
     foot ${v.out} ft out
     lock pinned

@@ -42,14 +42,14 @@ it('lets no text of the plan become a tag', () => {
   expect(page).not.toContain('<script>');
 });
 
-it('writes out the sums where they are asked for, and only there', () => {
+it('writes out the calculations where they are asked for, and only there', () => {
   const analysis = analyze(trailerOnCar, { paper: true });
-  const page = fieldSheet(trailerOnCar, analysis, { sums: true });
-  expect(page).toContain('The sums, to follow by hand');
+  const page = fieldSheet(trailerOnCar, analysis, { calculations: true });
+  expect(page).toContain('<h1>Calculations</h1>');
   expect(page).toMatch(/<h2>car gives way: /);
   expect(page).toMatch(/weight of trailer as its supports carry it: [\d,]+ lb = [\d,.]+ lb \+ /);
   expect(fieldSheet(trailerOnCar, analysis)).not.toContain('to follow by hand');
-  expect(fieldSheet(trailerOnCar, analyze(trailerOnCar), { sums: true })).toContain('not asked for');
+  expect(fieldSheet(trailerOnCar, analyze(trailerOnCar), { calculations: true })).toContain('not asked for');
 });
 
 it('says what each support takes over when the car beneath gives way', () => {

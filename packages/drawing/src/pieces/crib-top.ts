@@ -105,7 +105,7 @@ function limitLine({ crib, height }: PlacedCrib, look: Look, field: Field, y: He
   }
   const level = y(limit.value.low);
   return [
-    line('limit', tone, at(left, level), at(right, level), { dash: 'chain', width: 0.5 }),
+    line('limit', tone, at(left, level), at(right, level), { dash: 'dashed', width: 0.5 }),
     text('limit words', at(right + 1, level + 1), words, type.dimension, {
       tone,
       weight: 'bold',

@@ -22,14 +22,14 @@ export function levels(look: Look): readonly Level[] {
   };
   const placed = place(plan);
   for (const { given, top } of placed.vehicles.all) {
-    if (given.posture.kind === 'upright')
+    if (given.position.kind === 'upright')
       put(top.low, `top of ${shortName(given.name)}`, { element: given.id });
   }
   for (const crib of placed.cribs.all) {
     put(baseHeight(crib) + crib.heightWithShims, shortName(crib.crib.name), crib.crib.ref);
     // Of one that pitches, each place has another height: the close-up of the crib shows it.
     for (const met of crib.contacts.flatMap((c) => c.given)) {
-      if (met.vehicle.posture.kind !== 'upright') continue;
+      if (met.vehicle.position.kind !== 'upright') continue;
       put(
         underside(met.vehicle, met.part, met.place.at).low,
         `${shortName(met.vehicle.name)} ${shortName(met.part.name)}`,

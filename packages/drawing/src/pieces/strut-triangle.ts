@@ -19,7 +19,7 @@ export function strutTriangle(
 ): { readonly item: Item; readonly bottom: number; readonly scale: Scale } {
   const { say } = look;
   const { strut, foot, run } = placed;
-  // A head at or below its foot is no triangle: it is drawn flat, and its figures say so.
+  // A head at or below its base is no triangle: it is drawn flat, and its figures say so.
   const rise = Math.max(0.01, placed.rise.low);
   const scale = standardScale(
     { across: Math.max(run, 0.1), down: rise },
@@ -46,7 +46,7 @@ export function strutTriangle(
     ),
     ...allowed(look, a, Math.min(run * k, 46)),
     ...underside(b),
-    line('plumb', 'dimension', b, at(b.x, a.y), { dash: 'chain', width: 0.15 }),
+    line('plumb', 'dimension', b, at(b.x, a.y), { dash: 'dashed', width: 0.15 }),
     line('shaft', 'strut', a, b, { width: 2.2 }),
     circle('foot', 'strut', a, 2, 'light'),
     circle('head', 'strut', b, 1.8, 'light'),
@@ -68,7 +68,7 @@ export function strutTriangle(
   };
 }
 
-/** The wedge of angles that the policy allows, from the foot. */
+/** The wedge of angles that the policy allows, from the base. */
 function allowed(look: Look, foot: Point, reach: number): readonly Item[] {
   const [low, high] = [limit(look, 'least strut angle'), limit(look, 'most strut angle')];
   if (low === undefined || high === undefined) return [];
@@ -141,14 +141,14 @@ function force(b: Point, along: Point, words: string): readonly Item[] {
   ];
 }
 
-/** The ties that are made fast at this strut's foot. */
+/** The ties that are anchored at this strut's base. */
 function ties(strut: Strut, look: Look, foot: Point): readonly Item[] {
   const own = look.plan.ties.filter((t) =>
-    [t.from, t.to].some((anchor) => anchor.kind === 'strut foot' && anchor.strut === strut.id),
+    [t.from, t.to].some((anchor) => anchor.kind === 'strut base' && anchor.strut === strut.id),
   );
   if (own.length === 0)
     return [
-      text('no tie', at(foot.x - 20, foot.y - 6), 'no tie at the foot', type.dimension, {
+      text('no tie', at(foot.x - 20, foot.y - 6), 'no tie at the base', type.dimension, {
         tone: 'warning',
         halo: true,
       }),
@@ -165,7 +165,7 @@ function ties(strut: Strut, look: Look, foot: Point): readonly Item[] {
     return group(
       tie.id,
       [
-        line('line', 'tie', at(foot.x + 3, y), at(foot.x + 26, y), { dash: 'chain', head: 'arrow' }),
+        line('line', 'tie', at(foot.x + 3, y), at(foot.x + 26, y), { dash: 'short dash', head: 'arrow' }),
         text('words', at(foot.x - 2, y - 2.4), `${tie.name}${pull}`, type.dimension, {
           anchor: 'end',
           tone: 'tie',

@@ -14,7 +14,7 @@ export function snapsFor(plan: Plan, dragged: string | undefined): Drag['snaps']
     const pose = poseOf(vehicle);
     for (const part of vehicle.parts) {
       const z = part.height.low;
-      if (part.form === 'crossmembers') {
+      if (part.form === 'joists') {
         x.push(...crossmemberPlaces(part).map((place) => pose(at3(place, 0, z)).x));
       } else if (part.form === 'rails') {
         y.push(...part.offsets.map((offset) => pose(at3(0, offset, z)).y));

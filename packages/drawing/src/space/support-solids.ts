@@ -42,7 +42,7 @@ export function tieSolids({ tie, from, to }: PlacedTie): readonly Solid[] {
   return [{ kind: 'rod', key: 'line', tone: 'tie', from, to, thickness: 0.05 }, ...posts];
 }
 
-/** Something in the ground that a tie is made fast to, whatever it is: a tree, a bollard, pickets. */
+/** Something in the ground that a tie is anchored to, whatever it is: a tree, a bollard, pickets. */
 const post = (key: string, { x, y }: { readonly x: number; readonly y: number }): Solid => ({
   kind: 'cylinder',
   key,

@@ -80,7 +80,7 @@ function workOut(plan: Plan): readonly Thing[] {
     ),
     ...plan.struts.map((s, i) =>
       thingOf(s, around, () =>
-        made(s, 'strut', solidsOf(placed.struts.all[i], strutSolids), drag(s.id, 'foot', s.foot)),
+        made(s, 'strut', solidsOf(placed.struts.all[i], strutSolids), drag(s.id, 'base', s.foot)),
       ),
     ),
     ...plan.ties.map((t, i) =>

@@ -16,9 +16,9 @@ import { at3 } from './vector.js';
  */
 export function vehicleSolids({ given: vehicle, wheels }: PlacedVehicle): readonly Solid[] {
   const pose = poseOf(vehicle);
-  const upright = vehicle.posture.kind === 'upright';
+  const upright = vehicle.position.kind === 'upright';
   const floor = Math.min(
-    ...vehicle.parts.filter((p) => p.form === 'rails' || p.form === 'crossmembers').map((p) => p.height.low),
+    ...vehicle.parts.filter((p) => p.form === 'rails' || p.form === 'joists').map((p) => p.height.low),
   );
   const body = [...bodySolids(vehicle), ...vehicle.parts.flatMap((p) => partSolids(p, upright, floor))];
   return [...body.flatMap((s) => aboveGround(moved(s, pose))), ...wheels.flatMap(wheelSolids)];
@@ -38,7 +38,7 @@ const isCar = (v: Vehicle): boolean => v.length < 6.5 && v.height < 2.2;
 export function bodySolids(v: Vehicle): readonly Solid[] {
   const w = v.width / 2;
   if (isCar(v)) return carSolids(v);
-  const floor = v.parts.find((p) => p.form === 'crossmembers');
+  const floor = v.parts.find((p) => p.form === 'joists');
   if (floor === undefined) return v.cab === undefined ? [wholeBody(v)] : [hood(v, v.cab.from), cabBlock(v)];
   // A trailer has no axle near its front; whatever has one has a cab over it.
   const steered = v.axles.some((a) => a.x < v.length * 0.35);
@@ -134,7 +134,7 @@ export function partSolids(part: Part, upright: boolean, floor: number): readonl
       return sorted.map((y, i) =>
         block(`${part.id} ${i + 1}`, 'part', at3(part.from, y - half, low), at3(part.to, y + half, high)),
       );
-    case 'crossmembers':
+    case 'joists':
       return crossmemberPlaces(part).map((x, i) =>
         block(`${part.id} ${i + 1}`, 'part', at3(x - half, first, low), at3(x + half, last, high)),
       );

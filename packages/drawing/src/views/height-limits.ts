@@ -50,7 +50,7 @@ export const view: View = {
       ],
       bottom: top + high + 16,
       legend: [
-        { words: 'limit', sign: { kind: 'line', tone: 'danger', dash: 'chain' } },
+        { words: 'limit', sign: { kind: 'line', tone: 'danger', dash: 'dashed' } },
         { words: 'the crib asked for', sign: { kind: 'fill', tone: 'timber', fill: 'solid' } },
         { words: 'its own limit', sign: { kind: 'line', tone: 'danger' } },
         { words: 'unsafe', sign: { kind: 'badge', level: 'danger' } },
@@ -86,7 +86,7 @@ function limits(
         item: group(
           key,
           [
-            line('limit', 'danger', spot(0, 0), end, { dash: 'chain', width: 0.4 }),
+            line('limit', 'danger', spot(0, 0), end, { dash: 'dashed', width: 0.4 }),
             ...(top
               ? [
                   text('words', at(end.x, end.y - 1.5), label, type.small, {

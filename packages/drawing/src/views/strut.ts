@@ -11,7 +11,7 @@ import { headingOf } from './heading-of.js';
 import type { Look } from './look.js';
 import type { View } from './view.js';
 
-/** One strut as a triangle: its angle, its lengths, what it carries and what ties its foot. */
+/** One strut as a triangle: its angle, its lengths, what it carries and what ties its base. */
 export const view: View = {
   id: 'strut',
   order: 50,
@@ -48,7 +48,7 @@ export const view: View = {
       bottom: found.bottom,
       legend: [
         { words: 'strut', sign: { kind: 'line', tone: 'strut' } },
-        { words: 'strap, chain or rope', sign: { kind: 'line', tone: 'tie', dash: 'chain' } },
+        { words: 'strap, chain or wire rope', sign: { kind: 'line', tone: 'tie', dash: 'short dash' } },
         { words: 'force', sign: { kind: 'arrow', tone: 'load' } },
         { words: 'angles that the policy allows', sign: { kind: 'fill', tone: 'good', fill: 'light' } },
         ...useLegend,

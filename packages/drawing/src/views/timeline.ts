@@ -15,7 +15,7 @@ const rowHigh = 7.2;
 export const view: View = {
   id: 'timeline',
   order: 90,
-  name: 'Time line',
+  name: 'Timeline',
   shows: 'The steps over time, with crew and critical path',
   offered: (_plan, analysis) => (analysis.timeline?.rows.length ?? 0) > 0,
   awaits: (plan) => plan.steps.length > 0,
@@ -23,7 +23,7 @@ export const view: View = {
     const { timeline } = look.analysis;
     if (timeline === undefined) throw new Error('the plan has no steps');
     const { say } = look;
-    const title = headingOf(look, 'Time line', [
+    const title = headingOf(look, 'Timeline', [
       [timeline.total, timeline.crewPeak]
         .map((f) => `${capital(say.words.label(f))}: ${say.figure(f)}.`)
         .join(' '),
@@ -72,7 +72,7 @@ export const view: View = {
           ...(crew === ''
             ? []
             : [
-                text('crew', at(x(row.end.high) + 1.5, y + 3.3), `${crew} on it`, type.small, {
+                text('crew', at(x(row.end.high) + 1.5, y + 3.3), `crew of ${crew}`, type.small, {
                   tone: 'dimension',
                 }),
               ]),

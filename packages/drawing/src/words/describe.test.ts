@@ -15,10 +15,10 @@ describe.each(Object.entries(samplePlans))('the words of %s', (_name, plan) => {
 });
 
 it('tells of a close-up the loads of what it shows alone', () => {
-  const words = (view: 'plan' | 'crib') =>
+  const words = (view: 'top' | 'crib') =>
     drawScene(trailerOnCar, analyze(trailerOnCar), { ...firstChoice, view, stage: 3, subject: 'crib/A' })
       .words;
-  expect(words('plan')).toContain('car axle 1, driver side:');
+  expect(words('top')).toContain('car axle 1, driver side:');
   expect(words('crib')).not.toContain('car axle 1, driver side:');
   expect(words('crib')).toContain('at this stage, as built');
 });

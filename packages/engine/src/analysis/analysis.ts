@@ -72,7 +72,7 @@ export interface LoadCase {
   readonly free: Message | undefined;
   readonly reactions: readonly Reaction[];
   readonly notes: readonly Message[];
-  /** Of the finished set-up as built, and when a vehicle beneath gives way: the sums, to be followed on paper. */
+  /** Of the finished system as built, and when a vehicle beneath gives way: the sums, to be followed on paper. */
   readonly paper?: readonly PaperTrail[];
 }
 

@@ -13,7 +13,7 @@ import { sizeSource } from '../timber/size-source.js';
 import type { LoadWorkings } from '../workings/load-workings.js';
 
 /**
- * What the ground takes under each base and foot: pressure = load ÷ bearing area. An open base bears on its
+ * What the ground takes under each crib and strut base: pressure = load ÷ bearing area. An open base bears on its
  * timbers, a solid one on its outline, a pad on its own. Load spreads no wider than what lies on the ground.
  */
 export function groundResults(w: LoadWorkings): readonly GroundResult[] {
@@ -95,7 +95,7 @@ function footOnGround(s: StrutWorking, w: LoadWorkings): GroundResult {
   return result(s.strut.id, load, foot, w);
 }
 
-/** A post stands on its own section; a rated strut's foot is known only where its type says so. */
+/** A post stands on its own section; a rated strut's base is known only where its type says so. */
 const footArea = ({ strut: { gear } }: StrutWorking) =>
   gear.kind === 'timber post'
     ? exactly(gear.timber.width * gear.timber.depth * gear.plies)

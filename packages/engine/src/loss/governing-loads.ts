@@ -76,8 +76,8 @@ interface Worst {
 }
 
 /**
- * Every case of the finished set-up, as far as the component rests in it: where in the ranges it does not has
- * findings of its own. Of stages before, those cases in which it rests wherever it may be: what a half-built set-up
+ * Every case of the finished system, as far as the component rests in it: where in the ranges it does not has
+ * findings of its own. Of stages before, those cases in which it rests wherever it may be: what a half-built system
  * does not hold yet, the rest of the work is for.
  */
 function casesOf(resting: LossWorking, part: ComponentRun): readonly Case[] {
@@ -98,7 +98,7 @@ function casesOf(resting: LossWorking, part: ComponentRun): readonly Case[] {
   const spread = part.spread.flatMap(({ words, places, last: stage }) =>
     [stage.asBuilt, ...stage.losses].map((run) => named(places, run, words)),
   );
-  // The finished set-up first, and as built before all losses: of equal loads the plainest case is named.
+  // The finished system first, and as built before all losses: of equal loads the plainest case is named.
   return [...staged.toReversed().flat(), ...spread];
 }
 

@@ -16,13 +16,13 @@ export interface Loss {
 }
 
 /**
- * A part that is carried this high, m, sits on another vehicle and is coupled to it: a kingpin. A landing leg is
- * carried at its foot.
+ * A part that is carried this high, m, sits on another vehicle and is coupled to it: a kingpin. A landing gear leg is
+ * carried at its base.
  */
 const coupledAbove = 0.75;
 
 /**
- * Everything that may give way: each wheel end, the air springs of an axle or a cab, each landing leg, each
+ * Everything that may give way: each wheel end, the air springs of an axle or a cab, each landing gear leg, each
  * vehicle beneath (a coupling does not), each corner of a body that lies on the ground, the ground under each strut's
  * foot, and where the policy says so the ground under each crib and step chock.
  */
@@ -96,7 +96,7 @@ const airSprungCabs = (plan: Plan, points: readonly SupportPoint[]): readonly Lo
 const footGround = (plan: Plan, p: SupportPoint): Loss => ({
   id: `${p.id}/ground`,
   title: message('loss.ground-under-strut', { strut: elementWords(plan, p.element) }),
-  ref: { element: p.element, property: 'foot' },
+  ref: { element: p.element, property: 'base' },
   points: [p.id],
 });
 

@@ -11,7 +11,7 @@ const value = (f: { readonly value: { readonly high: number } | undefined } | un
   f?.value?.high ?? Number.NaN;
 
 describe('the sums on paper', () => {
-  it('are written for the finished set-up as built, and when the car gives way, and only when asked for', () => {
+  it('are written for the finished system as built, and when the car gives way, and only when asked for', () => {
     expect(cases.map((c) => english(c.title))).toEqual(['as built', 'car gives way']);
     for (const c of cases) expect(c.paper).toHaveLength(1);
     expect(last?.losses.filter((l) => l.paper !== undefined)).toHaveLength(1);

@@ -20,7 +20,7 @@ export interface RangeAxis {
 
 export const axesOf = (bodies: readonly PlanBody[]): readonly RangeAxis[] =>
   [...new Set(bodies.map((b) => b.vehicle))].flatMap((vehicle) => {
-    // Working loads are off or on.
+    // Tool loads are off or on.
     const corners = bodies.find((b) => b.vehicle === vehicle)?.corners ?? [];
     const count = corners.filter((c) => c.working !== true).length;
     const axes: RangeAxis[] = [];
@@ -57,7 +57,7 @@ export const wayTo = (a: RangePlace, b: RangePlace): number =>
     ...a.map((shares, i) => shares.reduce((sum, s, c) => sum + Math.abs(s - (b[i]?.[c] ?? s)) / 2, 0)),
   );
 
-/** The same place with working loads off: a body's corners with them follow those without, in the same order. */
+/** The same place with tool loads off: a body's corners with them follow those without, in the same order. */
 export function beforeWork(place: RangePlace, bodies: readonly PlanBody[]): RangePlace {
   if (
     !bodies.some(({ corners }, b) => corners.some((c, i) => c.working === true && (place[b]?.[i] ?? 0) > 0))

@@ -40,7 +40,7 @@ function casesAt(w: SupportWorkings, resting: LossWorking, s: number): Cases {
   };
 }
 
-/** The sums of the finished set-up written out: as built, and when a vehicle beneath gives way. */
+/** The sums of the finished system written out: as built, and when a vehicle beneath gives way. */
 const onPaper = (w: SupportWorkings, resting: LossWorking, { asBuilt, losses }: Cases): Cases => ({
   asBuilt: { ...asBuilt, ...paperOf(w, resting, undefined) },
   losses: losses.map((one) => {

@@ -80,7 +80,7 @@ describe('stages of a plan', () => {
     expect(tied?.asBuilt.reactions.some((r) => r.id === 'strut/S1')).toBe(true);
   });
 
-  it('does not count a strut whose tie pulls across the way in which its foot would slide', () => {
+  it('does not count a strut whose tie pulls across the way in which its base would slide', () => {
     const strutsIn = (plan: Plan) =>
       stages(plan)
         .at(-1)

@@ -15,7 +15,7 @@ const set = (z: number, force: number, x: number, y: number): WorkingLoad => ({
   direction: { x: 0, y: 0, z },
   ref: { element: 'load/generator' },
 });
-const plan = (workingLoads: readonly WorkingLoad[]) =>
+const plan = (toolLoads: readonly WorkingLoad[]) =>
   planOf({
     vehicles: [
       {
@@ -26,7 +26,7 @@ const plan = (workingLoads: readonly WorkingLoad[]) =>
       },
     ],
     cribs: [-1, 1].map((s) => crib(s < 0 ? 'A' : 'B', 27 * foot, s * 42.75 * inch)),
-    workingLoads,
+    toolLoads,
   });
 const last = (loads: readonly WorkingLoad[]) => workingsOf(plan(loads)).stages().at(-1);
 

@@ -26,7 +26,7 @@ const thirds = term('figure.cargo-center-in-the-middle-third');
 export const cargoCenter = ({ center, from, to }: Cargo): Interval =>
   center ?? { low: from + (to - from) / 3, high: to - (to - from) / 3 };
 
-/** What carries the empty vehicle, with the load it carries: axles, a kingpin, landing legs. */
+/** What carries the empty vehicle, with the load it carries: axles, a kingpin, landing gear. */
 function emptyShares(vehicle: Vehicle): readonly Share[] {
   const figure = (key: string, load: Interval, ref: Vehicle['axles'][number]['ref']) =>
     given(
@@ -105,7 +105,7 @@ export function bodyMass(vehicle: Vehicle): BodyMass {
       (c) => c.height,
     ),
   };
-  return vehicle.posture.kind === 'upright' || vehicle.posture.kind === 'pitched'
+  return vehicle.position.kind === 'upright' || vehicle.position.kind === 'pitched'
     ? lying
     : turned(lying, vehicle);
 }
@@ -116,7 +116,7 @@ function turned(standing: BodyMass, vehicle: Vehicle): BodyMass {
   const how = message('figure.turned', {
     across: inWords(standing.y),
     up: inWords(standing.z),
-    lies: verbatim(vehicle.posture.kind),
+    lies: verbatim(vehicle.position.kind),
   });
   return {
     ...standing,

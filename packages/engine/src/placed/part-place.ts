@@ -22,7 +22,7 @@ function pieceCount(part: Part): number {
     case 'rails':
     case 'points':
       return part.offsets.length;
-    case 'crossmembers':
+    case 'joists':
       return rowOf(part).count;
     case 'patch':
       return 1;
@@ -36,7 +36,7 @@ function pieceOf(part: Part, i: number): Piece {
   switch (part.form) {
     case 'rails':
       return { from: { x: part.from, y: y - half }, to: { x: part.to, y: y + half } };
-    case 'crossmembers': {
+    case 'joists': {
       const x = part.from + i * rowOf(part).spacing;
       return {
         from: { x: x - half, y: Math.min(...part.offsets) },
@@ -108,7 +108,7 @@ export function placeAt(vehicle: Vehicle, part: Part, point: Point): PartPlace |
 function nearOnes(part: Part, x: number): readonly [first: number, last: number] {
   const end = pieceCount(part) - 1;
   const { spacing } = rowOf(part);
-  if (part.form !== 'crossmembers' || !(spacing > 0)) return [0, end];
+  if (part.form !== 'joists' || !(spacing > 0)) return [0, end];
   // The first one that ends behind the place, or the one before it; one more on each side for rounding.
   const behind = Math.ceil((x - part.width / 2 - part.from) / spacing);
   return [Math.max(0, Math.min(end, behind - 2)), Math.min(end, Math.max(0, behind + 1))];
@@ -119,7 +119,7 @@ function centerLine(part: Part, { from, to }: Piece, p: Point): Point {
   switch (part.form) {
     case 'rails':
       return { x: clamp(p.x, from.x, to.x), y: middle.y };
-    case 'crossmembers':
+    case 'joists':
       return { x: middle.x, y: clamp(p.y, from.y, to.y) };
     case 'patch':
       return { x: clamp(p.x, from.x, to.x), y: clamp(p.y, from.y, to.y) };

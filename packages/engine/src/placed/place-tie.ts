@@ -33,7 +33,7 @@ function anchorPoint(anchor: Anchor, { vehicles, struts }: Anchors): Point3 | un
       return { x: anchor.x, y: anchor.y, z: 0 };
     case 'vehicle part':
       return vehicles.has(anchor.vehicle) ? { x: anchor.x, y: anchor.y, z: anchor.z } : undefined;
-    case 'strut foot':
+    case 'strut base':
       return struts.get(anchor.strut)?.foot;
     case 'strut head':
       return struts.get(anchor.strut)?.head;

@@ -47,7 +47,7 @@ export function placeVehicle(given: Vehicle): PlacedVehicle {
       outline: rectangle(
         toPlan(given, { x: given.length / 2, y: 0 }),
         given.length,
-        given.posture.kind === 'on its side' ? given.height : given.width,
+        given.position.kind === 'on its side' ? given.height : given.width,
         given.heading,
       ),
       low: long.length > 0 ? Math.min(...long) : 8 * inch,
@@ -67,16 +67,16 @@ export const bodyTop = (vehicle: Vehicle): Interval =>
 
 function topOf(vehicle: Vehicle): Interval {
   const upright = bodyTop(vehicle);
-  const { posture } = vehicle;
-  switch (posture.kind) {
+  const { position } = vehicle;
+  switch (position.kind) {
     case 'upright':
       return upright;
     case 'pitched': {
       // The higher end, nose or tail.
-      const x = posture.angle > 0 ? vehicle.length : 0;
+      const x = position.angle > 0 ? vehicle.length : 0;
       return {
-        low: tilted(vehicle, posture.angle, { x, z: upright.low }),
-        high: tilted(vehicle, posture.angle, { x, z: upright.high }),
+        low: tilted(vehicle, position.angle, { x, z: upright.low }),
+        high: tilted(vehicle, position.angle, { x, z: upright.high }),
       };
     }
     case 'on its side':

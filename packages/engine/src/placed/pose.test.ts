@@ -19,33 +19,33 @@ it('lays a vehicle on its side and on its roof without lifting it off the ground
   const corners = [0, vanTrailer.height].flatMap((z) =>
     [-1, 1].map((s) => at3(0, (s * vanTrailer.width) / 2, z)),
   );
-  for (const posture of [
+  for (const position of [
     { kind: 'on its side', side: 'driver' },
     { kind: 'on its side', side: 'passenger' },
     { kind: 'on its roof' },
   ] as const) {
-    const heights = corners.map(poseOf({ ...vanTrailer, posture })).map((p) => p.z);
+    const heights = corners.map(poseOf({ ...vanTrailer, position })).map((p) => p.z);
     expect(Math.min(...heights)).toBeCloseTo(0, 9);
     expect(Math.max(...heights)).toBeCloseTo(
-      posture.kind === 'on its roof' ? vanTrailer.height : vanTrailer.width,
+      position.kind === 'on its roof' ? vanTrailer.height : vanTrailer.width,
       9,
     );
   }
   // On its driver side, the passenger side is up.
-  const up = poseOf({ ...vanTrailer, posture: { kind: 'on its side', side: 'driver' } })(
+  const up = poseOf({ ...vanTrailer, position: { kind: 'on its side', side: 'driver' } })(
     at3(0, vanTrailer.width / 2, 0),
   );
   expect(up.z).toBeCloseTo(vanTrailer.width, 9);
 });
 
 it('pitches nose down about its wheels', () => {
-  const pose = poseOf({ ...vanTrailer, posture: { kind: 'pitched', angle: 0.1 } });
+  const pose = poseOf({ ...vanTrailer, position: { kind: 'pitched', angle: 0.1 } });
   expect(pose(at3(0, 0, 0)).z).toBeLessThan(0);
   expect(pose(at3(vanTrailer.length, 0, 0)).z).toBeGreaterThan(0);
 });
 
 it('puts a part of a pitched vehicle where the engine finds its underside', () => {
-  const pitched = { ...vanTrailer, posture: { kind: 'pitched', angle: 0.05 } as const };
+  const pitched = { ...vanTrailer, position: { kind: 'pitched', angle: 0.05 } as const };
   const rail = pitched.parts.find((p) => p.name === 'rail');
   if (rail === undefined) throw new Error('no rail');
   const at = poseOf(pitched)(at3(4, 1, rail.height.low));

@@ -2,7 +2,7 @@ import type { Vehicle } from '../model/vehicle.js';
 import { type Point3, toPlan } from './frame.js';
 
 /**
- * Takes a place in a vehicle's own axes, as it stands upright, to plan axes: first its posture, then its heading, then
+ * Takes a place in a vehicle's own axes, as it stands upright, to plan axes: first its position, then its heading, then
  * where it stands.
  *
  * A pitched vehicle turns about the ground under its rearmost axle. Distances along it stay what a tape along the
@@ -10,22 +10,22 @@ import { type Point3, toPlan } from './frame.js';
  * own center line.
  */
 export function poseOf(vehicle: Vehicle): (p: Point3) => Point3 {
-  const tilt = postureOf(vehicle);
+  const tilt = positionOf(vehicle);
   return (p) => {
     const q = tilt(p);
     return { ...toPlan(vehicle, q), z: q.z };
   };
 }
 
-function postureOf(vehicle: Vehicle): (p: Point3) => Point3 {
-  const { posture } = vehicle;
-  switch (posture.kind) {
+function positionOf(vehicle: Vehicle): (p: Point3) => Point3 {
+  const { position } = vehicle;
+  switch (position.kind) {
     case 'upright':
       return (p) => p;
     case 'pitched':
-      return (p) => ({ ...p, z: tilted(vehicle, posture.angle, p) });
+      return (p) => ({ ...p, z: tilted(vehicle, position.angle, p) });
     case 'on its side': {
-      const side = posture.side === 'passenger' ? 1 : -1;
+      const side = position.side === 'passenger' ? 1 : -1;
       return (p) => ({
         x: p.x,
         y: side * (p.z - vehicle.height / 2),

@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { between, exactly } from '../model/interval.js';
-import type { Posture, Vehicle } from '../model/vehicle.js';
+import type { Vehicle, VehiclePosition } from '../model/vehicle.js';
 import { degree, foot, inch, lb, planOf, vanTrailer } from '../testing/sample-plans.js';
 import { workingsOf } from '../workings/workings.js';
 import { partNamed } from './part-place.js';
 import { posed, posedCenter } from './posed.js';
 import { underside } from './underside.js';
 
-const as = (posture: Posture): Vehicle => ({ ...vanTrailer, posture });
-const rail = (posture: Posture) => {
-  const part = partNamed(posed(as(posture)), 'rail');
+const as = (position: VehiclePosition): Vehicle => ({ ...vanTrailer, position });
+const rail = (position: VehiclePosition) => {
+  const part = partNamed(posed(as(position)), 'rail');
   if (part === undefined) throw new Error('no rail');
   return part;
 };
@@ -27,7 +27,7 @@ describe('a vehicle as it lies', () => {
     const parts = vanTrailer.parts.map((p) =>
       p.id === 'rail' ? { ...p, height: between(p.height.low, p.height.low + 1 * inch) } : p,
     );
-    const lying: Vehicle = { ...vanTrailer, parts, posture: { kind: 'on its side', side: 'driver' } };
+    const lying: Vehicle = { ...vanTrailer, parts, position: { kind: 'on its side', side: 'driver' } };
     const part = partNamed(posed(lying), 'rail');
     // 4 in deep, its place known to within 1 in.
     expect((part?.width ?? 0) / inch).toBeCloseTo(3, 9);

@@ -10,7 +10,7 @@ import type { Part, Vehicle } from '../model/vehicle.js';
  * underside. A vehicle that pitches keeps its parts; `underside` tilts their heights.
  */
 export function posed(vehicle: Vehicle): Vehicle {
-  switch (vehicle.posture.kind) {
+  switch (vehicle.position.kind) {
     case 'upright':
     case 'pitched':
       return vehicle;
@@ -28,11 +28,11 @@ function settled(vehicle: Vehicle): Vehicle {
 }
 
 /** Whether a vehicle lies on its side or roof: its body is down, and its wheels carry nothing. */
-export const lies = ({ posture }: Vehicle): boolean =>
-  posture.kind === 'on its side' || posture.kind === 'on its roof';
+export const lies = ({ position }: Vehicle): boolean =>
+  position.kind === 'on its side' || position.kind === 'on its roof';
 
 const toward = (vehicle: Vehicle): 1 | -1 =>
-  vehicle.posture.kind === 'on its side' && vehicle.posture.side === 'passenger' ? -1 : 1;
+  vehicle.position.kind === 'on its side' && vehicle.position.side === 'passenger' ? -1 : 1;
 
 /** Lowest edge of a part across, above the side that is down. */
 function onSide(part: Part, vehicle: Vehicle): Part {
@@ -42,13 +42,13 @@ function onSide(part: Part, vehicle: Vehicle): Part {
   const ends = part.offsets.map((y) => vehicle.width / 2 + way * y);
   const lowest = Math.max(0, Math.min(...ends) - (part.form === 'patch' ? 0 : part.width / 2));
   const spread = (part.height.high - part.height.low) / 2;
-  const edge = part.form === 'crossmembers' ? Math.max(0, part.depth / 2 - spread) : 0;
+  const edge = part.form === 'joists' ? Math.max(0, part.depth / 2 - spread) : 0;
   return {
     ...part,
     form: part.form === 'patch' ? 'rails' : part.form,
     offsets: edge > 0 ? [across - edge, across + edge] : [across],
     // What was its depth now lies across. A height that was a range narrows it to what is there at both ends.
-    width: part.form === 'crossmembers' ? part.width : Math.max(0, part.depth - 2 * spread),
+    width: part.form === 'joists' ? part.width : Math.max(0, part.depth - 2 * spread),
     depth: part.width,
     height: exactly(lowest),
   };
@@ -67,7 +67,7 @@ type Known = Interval | undefined;
 
 /** The place of a center of gravity across and up, as the vehicle lies. */
 export function posedCenter(vehicle: Vehicle, y: Known, z: Known): { readonly y: Known; readonly z: Known } {
-  switch (vehicle.posture.kind) {
+  switch (vehicle.position.kind) {
     case 'upright':
     case 'pitched':
       return { y, z };

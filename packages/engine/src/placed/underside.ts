@@ -9,8 +9,8 @@ import { tilted } from './pose.js';
  * A pitched vehicle is higher at one end than at the other.
  */
 export function underside(vehicle: Vehicle, part: Part, at: Point): Interval {
-  if (vehicle.posture.kind !== 'pitched') return part.height;
-  const { angle } = vehicle.posture;
+  if (vehicle.position.kind !== 'pitched') return part.height;
+  const { angle } = vehicle.position;
   const { x } = toVehicle(vehicle, at);
   return {
     low: tilted(vehicle, angle, { x, z: part.height.low }),
@@ -36,7 +36,7 @@ export const undersideAlong = (vehicle: Vehicle, part: Part): Interval =>
  * may add up; across they make a right angle: cos = cos pitch × cos grade.
  */
 export function undersideSlope(vehicle: Vehicle, { grade, toward }: Ground): number {
-  const own = vehicle.posture.kind === 'pitched' ? Math.abs(vehicle.posture.angle) : 0;
+  const own = vehicle.position.kind === 'pitched' ? Math.abs(vehicle.position.angle) : 0;
   const fall = Math.atan(Math.abs(grade));
   const lengthwise = toward === 'front' || toward === 'rear';
   return lengthwise || own === 0 ? own + fall : Math.acos(Math.cos(own) * Math.cos(fall));

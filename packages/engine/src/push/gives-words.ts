@@ -30,7 +30,7 @@ export function givesWords(
     case 'lean':
       return { ref, how: message('push.crib-leans', { crib: crib() }) };
     case 'foot':
-      return { ref: { element, property: 'foot' }, how: message('push.base-slides', { strut: strut() }) };
+      return { ref: { element, property: 'base' }, how: message('push.base-slides', { strut: strut() }) };
     case 'tips':
       return { ref, how: message('push.tips', { vehicle: vehicle() }) };
     case 'slides':

@@ -8,7 +8,7 @@ import { pushRose } from './push-rose.js';
 /** A trailer on its driver side, on ground of which the friction of its body is known. */
 const lying = (change: Partial<Plan>, grip = 0.2): Plan => {
   const plan = planOf({
-    vehicles: [{ ...vanTrailer, posture: { kind: 'on its side', side: 'driver' } }],
+    vehicles: [{ ...vanTrailer, position: { kind: 'on its side', side: 'driver' } }],
     ...change,
   });
   const surface = { ...plan.ground.surface, frictionBody: { low: grip, high: grip } };

@@ -9,9 +9,9 @@ import { gripUnder, pushContact, stacksOf } from './push-contacts.js';
 import type { PushStrut, PushSystem, PushTie, TieEnd } from './push-system.js';
 
 /**
- * A plan's set-up, as it stands at a stage, ready to be pushed.
+ * A plan's system, as it stands at a stage, ready to be pushed.
  *
- * @param working whether the declared working loads are on.
+ * @param working whether the declared tool loads are on.
  */
 export function planPushSystem(
   w: SupportWorkings,
@@ -47,7 +47,7 @@ export function planPushSystem(
       ),
     ),
     loads: working
-      ? w.plan.workingLoads.flatMap((l) =>
+      ? w.plan.toolLoads.flatMap((l) =>
           known.has(l.on)
             ? [
                 {
@@ -69,11 +69,11 @@ export function planPushSystem(
 
 /** Struts that stand and are locked, at their capacity for their length. Unknown capacity holds nothing. */
 function strutsOf(w: SupportWorkings, standing: readonly string[]): readonly PushStrut[] {
-  const footFriction = limitValue(w.plan.policy, 'friction strut foot')?.low ?? 0;
+  const footFriction = limitValue(w.plan.policy, 'friction strut base')?.low ?? 0;
   return w.struts().flatMap(({ strut, capacity, placed: { head, foot } }): readonly PushStrut[] => {
     const vehicle = w.vehicles.get(strut.head.vehicle);
     const part = vehicle?.parts.find((p) => p.id === strut.head.part);
-    const locked = strut.lock === 'pinned' || strut.lock === 'backed off';
+    const locked = strut.lock === 'pinned' || strut.lock === 'collar';
     if (vehicle === undefined) return [];
     if (!locked || !standing.includes(strut.id)) return [];
     const body = part === undefined ? vehicle.id : bodyOfPart(vehicle, part);
@@ -103,7 +103,7 @@ function tiesOf(w: SupportWorkings, standing: readonly string[]): readonly PushT
 function endOf(anchor: Anchor, at: Point3 | undefined, w: SupportWorkings): TieEnd | undefined {
   if (at === undefined) return undefined;
   switch (anchor.kind) {
-    case 'strut foot':
+    case 'strut base':
       return { kind: 'foot', strut: anchor.strut };
     case 'ground anchor':
       return { kind: 'ground', at };

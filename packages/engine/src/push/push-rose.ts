@@ -30,8 +30,8 @@ export interface RestingWorkings extends SupportWorkings {
 export type PushRose = { readonly why: Message } | PushResult;
 
 /**
- * How hard a push the finished set-up holds on the main vehicle, from 24 directions: the least over every corner of
- * the ranges, with the working loads off and on. The most that can be held is a concave function of the weights, so
+ * How hard a push the finished system holds on the main vehicle, from 24 directions: the least over every corner of
+ * the ranges, with the tool loads off and on. The most that can be held is a concave function of the weights, so
  * that no place inside the ranges is worse than all corners.
  */
 export function pushRose(w: RestingWorkings): PushRose {
@@ -92,7 +92,7 @@ function setUp(w: RestingWorkings): SetUp | { readonly why: Message } {
     const center = body.corners[corner[part.component.bodies.indexOf(body)] ?? 0];
     return center === undefined
       ? []
-      : (w.plan.workingLoads.length > 0 ? [false, true] : [false]).map((working) => ({
+      : (w.plan.toolLoads.length > 0 ? [false, true] : [false]).map((working) => ({
           corner,
           working,
           center,

@@ -75,7 +75,7 @@ const lifted = 0.01;
  * vehicle has as many corners, and its own weight in both. Sideways parts are for the push.
  */
 function withWorkingLoads(body: PlanBody, all: readonly PlanBody[], plan: Plan): PlanBody {
-  const loads = plan.workingLoads.filter((l) => l.direction.z !== 0);
+  const loads = plan.toolLoads.filter((l) => l.direction.z !== 0);
   if (!all.some((b) => b.vehicle === body.vehicle && loads.some((l) => l.on === b.id))) return body;
   const own = loads.filter((l) => l.on === body.id);
   const pull = gravityOn(plan.ground);
@@ -107,7 +107,7 @@ function leanOf(vehicle: Vehicle, ground: Ground): Lean {
   const { heading } = vehicle;
   const downhill = { x: -pull.x / pull.z, y: -pull.y / pull.z };
   return {
-    pitch: vehicle.posture.kind === 'pitched' ? -Math.tan(vehicle.posture.angle) : 0,
+    pitch: vehicle.position.kind === 'pitched' ? -Math.tan(vehicle.position.angle) : 0,
     grade: toVehicle({ at: { x: 0, y: 0 }, heading }, downhill),
   };
 }

@@ -9,7 +9,7 @@ import { axialStiffness, bodyOfPart, type SupportPoint } from '../workings/suppo
 import type { SupportWorkings } from '../workings/support-workings.js';
 
 /**
- * Struts as one-way springs by their upward part. A strut whose foot neither a tie nor friction holds at its
+ * Struts as one-way springs by their upward part. A strut whose base neither a tie nor friction holds at its
  * angle is left out: it would slide before it carried. So is one that is only held by its pump.
  */
 export const strutPoints = (w: SupportWorkings): readonly SupportPoint[] =>
@@ -23,7 +23,7 @@ function strutPoint(s: StrutWorking, w: SupportWorkings): SupportPoint | undefin
   const length = s.length.value?.high;
   if (vehicle === undefined || angle === undefined || length === undefined || !(angle > 0) || !(length > 0))
     return undefined;
-  if (strut.lock !== 'pinned' && strut.lock !== 'backed off') return undefined;
+  if (strut.lock !== 'pinned' && strut.lock !== 'collar') return undefined;
   if (holders(strut, w).length === 0 && !frictionHolds(angle, w)) return undefined;
   const upward = Math.sin(angle);
   return {
@@ -42,7 +42,7 @@ function strutPoint(s: StrutWorking, w: SupportWorkings): SupportPoint | undefin
   };
 }
 
-/** Whether a strut carries once these stand: it must, and so must a tie at its foot unless friction holds that. */
+/** Whether a strut carries once these stand: it must, and so must a tie at its base unless friction holds that. */
 export function strutStands(
   point: SupportPoint,
   standing: readonly ElementId[],
@@ -56,10 +56,10 @@ export function strutStands(
   );
 }
 
-/** The ties at its foot that pull against the way in which it would slide. */
+/** The ties at its base that pull against the way in which it would slide. */
 const holders = (strut: Strut, w: SupportWorkings): readonly Tie[] =>
   tiesAtFoot(strut.id, w.plan.ties).filter((t) => holdsFoot(t, strut, w.plan));
 
 /** Thrust ≤ friction × downward force, S cos θ ≤ μ S sin θ. */
 const frictionHolds = (angle: number, w: SupportWorkings): boolean =>
-  Math.cos(angle) <= (limitValue(w.plan.policy, 'friction strut foot')?.low ?? 0) * Math.sin(angle);
+  Math.cos(angle) <= (limitValue(w.plan.policy, 'friction strut base')?.low ?? 0) * Math.sin(angle);

@@ -6,7 +6,7 @@ import type { Workings } from '../workings/workings.js';
 export type Family =
   | 'timber and cribs'
   | 'struts and ties'
-  | 'whole set-up'
+  | 'whole system'
   | 'order and crew'
   | 'stock'
   | 'plausibility'

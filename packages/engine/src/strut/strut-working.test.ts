@@ -25,7 +25,7 @@ const at = (pads: readonly Pad[]) => strutWorking(placeStrut(s1, pads));
 const inches = (of: { readonly value: { readonly low: number; readonly high: number } | undefined }) =>
   [of.value?.low, of.value?.high].map((v) => Math.round(((v ?? Number.NaN) / inch) * 1e6) / 1e6);
 
-describe('a strut whose foot stands on a pad', () => {
+describe('a strut whose base stands on a pad', () => {
   // Right triangles with whole sides: 24-32-40 with the head at its lowest, 60-32-68 at its highest.
   it('rises from the top of the pad to its head', () => {
     const { run, rise, length, angle } = at([pad({})]);

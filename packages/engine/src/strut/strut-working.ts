@@ -7,11 +7,11 @@ import type { Strut } from '../model/support.js';
 import type { PlacedStrut } from '../placed/place-strut.js';
 import { postFigures } from '../timber/post-capacity.js';
 
-/** A strut with what follows from where its head and foot are. */
+/** A strut with what follows from where its head and base are. */
 export interface StrutWorking {
   readonly placed: PlacedStrut;
   readonly strut: Strut;
-  /** From under the head to the foot, along the ground. */
+  /** From under the head to the base, along the ground. */
   readonly run: Figure;
   readonly rise: Figure;
   readonly length: Figure;

@@ -36,8 +36,8 @@ export function tieWorking(placed: PlacedTie): TieWorking {
 }
 
 /**
- * How a tie holds a strut's foot: the share of its pull that acts against the way in which the foot would slide, less
- * what a rising tie takes from the friction by lifting the foot. At the foot, with pull T along (h, v) and axial load
+ * How a tie holds a strut's base: the share of its pull that acts against the way in which the base would slide, less
+ * what a rising tie takes from the friction by lifting the base. At the base, with pull T along (h, v) and axial load
  * S: S cos θ − T h ≤ μ (S sin θ − T v), so T ≥ S (cos θ − μ sin θ) ÷ (h − μ v).
  *
  * A tie to the strut's own head lies along the strut: it takes all of the load that it lets the strut carry.
@@ -52,14 +52,14 @@ export function gripOn(tie: Tie, strut: Strut, plan: Plan): number {
   const rise = riseOf(tie, strut, plan);
   const size = Math.hypot(pull.x, pull.y, rise);
   if (!(thrust > 0) || !(size > 0)) return 0;
-  const friction = limitValue(plan.policy, 'friction strut foot')?.low ?? 0;
+  const friction = limitValue(plan.policy, 'friction strut base')?.low ?? 0;
   return -(out.x * pull.x + out.y * pull.y) / (thrust * size) - (friction * Math.max(0, rise)) / size;
 }
 
-/** Where a tie at a strut's foot goes to. Nowhere, where it goes to the strut's own head or to nothing. */
+/** Where a tie at a strut's base goes to. Nowhere, where it goes to the strut's own head or to nothing. */
 function farEnd(tie: Tie, strut: Strut, plan: Plan): Point3 | undefined {
   const ends = [tie.from, tie.to];
-  const here = ends.findIndex((e) => e.kind === 'strut foot' && e.strut === strut.id);
+  const here = ends.findIndex((e) => e.kind === 'strut base' && e.strut === strut.id);
   const other = here < 0 ? undefined : ends[1 - here];
   if (other === undefined || (other.kind === 'strut head' && other.strut === strut.id)) return undefined;
   const { around, struts, ties } = place(plan);
@@ -77,6 +77,6 @@ export const riseOf = (tie: Tie, strut: Strut, plan: Plan): number =>
 /** Less than this share of a tie's pull along the thrust is no hold. Common practice, no source. */
 const leastGrip = 0.5;
 
-/** Whether a tie holds a strut's foot against the thrust, and not across it. */
+/** Whether a tie holds a strut's base against the thrust, and not across it. */
 export const holdsFoot = (tie: Tie, strut: Strut, plan: Plan): boolean =>
   gripOn(tie, strut, plan) >= leastGrip;

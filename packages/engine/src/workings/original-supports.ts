@@ -129,7 +129,7 @@ function bodyOnGround(vehicle: Vehicle, outline: Outline): readonly SupportPoint
             lower: 'ground',
             stiffness: bodyStiffness,
             preload: 0,
-            ref: { element: vehicle.id, property: 'posture' },
+            ref: { element: vehicle.id, property: 'position' },
           },
         ];
   });

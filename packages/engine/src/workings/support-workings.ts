@@ -13,7 +13,7 @@ import type { TieWorking } from '../strut/tie-working.js';
 export interface AnalyzeOptions {
   /** ISO date of the reader's day, for acceptances that run out. The engine has no clock. */
   readonly today?: string;
-  /** Also work out how hard a push the set-up holds: the one heavy model. */
+  /** Also work out how hard a push the system holds: the one heavy model. */
   readonly push?: boolean;
   /** Also write out the sums of the load cases, to be followed on paper. */
   readonly paper?: boolean;

@@ -12,7 +12,7 @@ import { LetVectors } from './let-vectors.js';
 import { missingLines } from './missing-lines.js';
 import { inBlock } from './place-words.js';
 import { type Earlier, nothingEarlier } from './rebind.js';
-import { stopProblem } from './stop-problem.js';
+import { renamedAfter, stopProblem } from './stop-problem.js';
 import { unusedProblems } from './unused.js';
 
 /**
@@ -163,7 +163,7 @@ class Binder {
     line.match = match;
     if (match) {
       this.shape.references.push(...match.references);
-      this.problems.push(...match.problems);
+      this.problems.push(...match.problems.map((p) => renamedAfter(line, p) ?? p));
       this.letProblems(line, scope);
     } else this.problems.push(...[stopProblem(line, stop, scope, this.shape.text) ?? []].flat());
   }

@@ -10,6 +10,7 @@ import type { NameScope } from '../phrase/scope.js';
 import type { Shape } from '../phrase/shape.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
+import { renamedAt } from '../schema/renamed-words.js';
 import type { DraftLine } from './draft.js';
 
 /** What to say of a line that could be read only up to a place. */
@@ -130,6 +131,29 @@ export function stopProblem(
     : problem('word-unexpected--choices', span, { text: name(term.text), choices, example: name(example) });
 }
 
+/** A name was taken for another kind because an earlier word follows it: `S1 base`, where `S1 base` is meant. */
+export function renamedAfter(line: DraftLine, { code, span }: LanguageProblem): LanguageProblem | undefined {
+  if (code !== 'wrong-kind') return undefined;
+  const next = line.terms.findIndex((t) => t.start >= span.end);
+  const renamed = renamedAt(line.terms, next, 'words', () => true);
+  return next < 0 || !renamed
+    ? undefined
+    : problem(
+        'word-unexpected--near',
+        renamed.span,
+        { text: name(renamed.text), near: name(renamed.now) },
+        {
+          fixes: [
+            replace(
+              problemMessage('word-unexpected--fix', { near: name(renamed.now) }),
+              renamed.span,
+              renamed.now,
+            ),
+          ],
+        },
+      );
+}
+
 /** Nothing that says how much or how far is ever offered to be taken out; of a comma, the comma alone. */
 const droppable = (rest: readonly Term[]): boolean =>
   rest[0]?.text === ',' || rest.every((t) => t.kind !== 'number' && t.kind !== 'size');
@@ -174,6 +198,8 @@ const numberStart = (line: DraftLine, at: number): number => {
 
 /** The word, or words in a row, that was most likely meant. */
 function nearWord(terms: readonly Term[], at: number, words: readonly string[]) {
+  const renamed = renamedAt(terms, at, 'words', (now) => words.includes(now));
+  if (renamed) return { word: renamed.now, text: renamed.text, span: renamed.span };
   for (const length of [2, 1, 3]) {
     const run = terms.slice(at, at + length);
     const [first, last] = [run[0], run.at(-1)];

@@ -1,15 +1,16 @@
-import { list, name } from '@cribwright/messages';
+import { list, type Message, name } from '@cribwright/messages';
 import { closest } from '@cribwright/units';
 import type { SyntaxStatement } from '../grammar/syntax.js';
 import { literalWords } from '../phrase/literal-words.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
+import { renamedAt } from '../schema/renamed-words.js';
 import type { Sayable } from '../schema/schema.js';
 import type { DraftBlock } from './draft.js';
 import { choices, inKind, where } from './place-words.js';
 import { ownerOf, wordsAt } from './statement-key.js';
 
-/** `chock trailer both ways` in the steps: the number in front was left out. */
+/** `chock trailer both directions` in the steps: the number in front was left out. */
 export function stepWithoutNumber(
   s: SyntaxStatement,
   block: DraftBlock | undefined,
@@ -28,6 +29,28 @@ export function stepWithoutNumber(
   );
 }
 
+/** What to say of a line that starts as it did before the language changed. */
+export function renamedLine(
+  terms: SyntaxStatement['terms'],
+  keys: readonly string[],
+  place: Message,
+): LanguageProblem | undefined {
+  const found = renamedAt(terms, 0, 'line', (now) => keys.some((k) => `${now} `.startsWith(`${k} `)));
+  return (
+    found &&
+    problem(
+      'unknown-line--near',
+      found.span,
+      { what: name(found.text), where: place, near: name(found.now) },
+      {
+        fixes: [
+          replace(problemMessage('unknown-line--fix', { near: name(found.now) }), found.span, found.now),
+        ],
+      },
+    )
+  );
+}
+
 /** What to say of a line that starts with nothing that may stand there. */
 export function unknownLine(
   s: SyntaxStatement,
@@ -40,6 +63,8 @@ export function unknownLine(
     return problem('unknown-line--height', first, {});
   }
   const keys = [...sayable.properties.keys(), ...sayable.blocks.keys()];
+  const renamed = renamedLine(s.terms, keys, where(block));
+  if (renamed) return renamed;
   const typed = [2, 1, 3].flatMap((n) => {
     const words = wordsAt(s.terms, n);
     const near =

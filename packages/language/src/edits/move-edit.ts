@@ -30,18 +30,18 @@ function changesFor(
   const line = block.properties.find((p) => p.schema.key === key);
   const name = block.name ?? element;
   if (!line) return { refused: message('edit.no-place', { element: nameHole(name) }) };
-  if (moves === 'foot') return footChanges(file, line, reply, element, to);
+  if (moves === 'base') return footChanges(file, line, reply, element, to);
   return placeChanges(file.text, line, planar(to));
 }
 
 const keys: Readonly<Record<Move['moves'], string>> = {
   center: 'at',
   vehicle: 'at',
-  foot: 'foot',
+  base: 'base',
   head: 'head',
 };
 
-/** `foot 4 ft out` counts from the head; `foot at 24 ft, …` is a place. */
+/** `base 4 ft out` counts from the head; `base at 24 ft, …` is a place. */
 function footChanges(
   file: BoundFile,
   line: BoundProperty,

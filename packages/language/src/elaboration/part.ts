@@ -36,16 +36,11 @@ export function partOf(
   const every = w.number(spacing?.values.spacing, at0, uriOf(spacing), 'length');
   const from = keyword === 'points' ? back : extent?.low;
   const to = keyword === 'points' ? back : extent?.high;
-  if (
-    from === undefined ||
-    to === undefined ||
-    !height ||
-    (keyword === 'crossmembers' && !(every && every > 0))
-  ) {
+  if (from === undefined || to === undefined || !height || (keyword === 'joists' && !(every && every > 0))) {
     w.tell(notInPlan(own.headSpan, `part ${name}`), own.uri);
     return undefined;
   }
-  const members = keyword === 'crossmembers' && every ? Math.floor((to - from) / every) + 1 : 0;
+  const members = keyword === 'joists' && every ? Math.floor((to - from) / every) + 1 : 0;
   if (members > mostMembers) {
     w.tell(
       problem('part-too-many', own.headSpan, {
@@ -82,7 +77,7 @@ export function partOf(
     form: partForms[keyword],
     from,
     to,
-    ...(keyword === 'crossmembers' && every !== undefined ? { spacing: every } : {}),
+    ...(keyword === 'joists' && every !== undefined ? { spacing: every } : {}),
     offsets,
     height,
     width,

@@ -10,7 +10,7 @@ import { compassPoints, groundProperties, planProperties } from '../schema/plan.
 import { unitsOf } from './cache.js';
 import { calculatedValue } from './calculated-value.js';
 import { Cast, figureOf } from './cast.js';
-import { loadOf, sizeUpOf, wayOutOf } from './circumstances.js';
+import { egressOf, loadOf, sizeUpOf } from './circumstances.js';
 import { contactsOf } from './contacts.js';
 import { cribOf } from './crib.js';
 import { cribFigure } from './crib-figure.js';
@@ -158,8 +158,8 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
     steps: stepped.steps,
     crews,
     units,
-    workingLoads: blocks('load').flatMap((b) => loadOf(w, b) ?? []),
-    egress: blocks('way out').flatMap((b) => wayOutOf(w, b, policy.limits['egress width'].value) ?? []),
+    toolLoads: blocks('load').flatMap((b) => loadOf(w, b) ?? []),
+    egress: blocks('egress').flatMap((b) => egressOf(w, b, policy.limits['egress width'].value) ?? []),
     sizeUp: blocks('size up').flatMap((b) => sizeUpOf(w, b)),
     expectations: expectationsOf(w, block),
     acceptances: acceptancesOf(w, block),

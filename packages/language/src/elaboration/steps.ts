@@ -69,7 +69,7 @@ function stepOf(w: Writing, said: Said<StepValues>, number: number, chocks: read
         // Which way it holds is not known, and so it is not counted.
         const span = (v.chock.axle ?? v.chock.vehicle)?.span ?? said.line.span;
         const after = { start: span.end, end: span.end };
-        const fixes = [replace(problemMessage('chock-ways--fix', {}), after, ' both ways')];
+        const fixes = [replace(problemMessage('chock-ways--fix', {}), after, ' both directions')];
         w.tell(problem('chock-ways', said.line.span, {}, { fixes }), uri);
         w.partial = true;
       } else {

@@ -94,7 +94,7 @@ function footOf(
   const { w, cast, within } = m;
   const v = said.values;
   const pad = v.pad && w.idOf(v.pad, within);
-  const rest = { ...(pad ? { pad } : {}), ref: { element: id, property: 'foot' } };
+  const rest = { ...(pad ? { pad } : {}), ref: { element: id, property: 'base' } };
   const out = w.number(v.out, within, uri, 'length');
   if (out !== undefined) {
     const vehicle = cast.vehicle(head.vehicle);
@@ -152,7 +152,7 @@ function anchorOf({ w, cast, within }: Making, v: AnchorValues, uri: string): An
     const strut = w.idOf(v.strut, within);
     return strut === undefined
       ? undefined
-      : { kind: v.end?.text === 'head' ? 'strut head' : 'strut foot', strut };
+      : { kind: v.end?.text === 'head' ? 'strut head' : 'strut base', strut };
   }
   if (v.anchor) {
     const found = w.resolve(v.anchor, within);
@@ -210,7 +210,11 @@ export function chockOf({ w, within }: Making, block: BoundBlock): Chock | undef
     name,
     vehicle,
     axle: axle === undefined ? undefined : `axle ${axle}`,
-    ways: w.said(block, chockProperties.ways)?.values.ways.text ?? 'both',
+    ways: oneWay(w.said(block, chockProperties.holds)?.values.ways.text),
     ref: { element: id },
   };
 }
+
+/** One way in which wheels are kept from rolling, or both. */
+const oneWay = (text: string | undefined): Chock['ways'] =>
+  text === 'forward' || text === 'rearward' ? text : 'both';

@@ -12,7 +12,7 @@ import { outermost as at0 } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
 import { partOf } from './part.js';
 import { sideways } from './sideways.js';
-import { headingOf, onDock, postureOf } from './standing.js';
+import { headingOf, onDock, positionOf } from './standing.js';
 import type { Writing } from './writing.js';
 
 /** A vehicle of the plan with everything that its types say, the plan's own words first. */
@@ -90,7 +90,7 @@ export function vehicleOf(w: Writing, block: BoundBlock): Vehicle | undefined {
       y: sideways(place?.values.side?.text, w.number(place?.values.offset, at0, uri) ?? 0),
     },
     heading: headingOf(w, block),
-    posture: postureOf(w, block),
+    position: positionOf(w, block),
     ...(statedWeight ? { statedWeight } : {}),
     ...(center?.x
       ? { statedCenter: { x: center.x, y: center.y, z: center.z ?? { low: 0, high: height } } }

@@ -36,19 +36,19 @@ export async function fixProofs(
     .flatMap((problem) => problem.fixes.map((fix) => ({ problem, fix })))
     .slice(0, most);
   if (wanted.length === 0) return proofs;
-  const cancelled = (): boolean => token?.isCancellationRequested === true;
+  const canceled = (): boolean => token?.isCancellationRequested === true;
   const copy = desk.copyWith(new Map());
   let version = 0;
   const put = (uri: string, text: string): void => copy.put(uri, text, ++version);
   await copy.load(file.uri);
   for (const { problem, fix } of wanted) {
-    if (cancelled()) break;
+    if (canceled()) break;
     const touched = Object.entries(fix.edits);
     for (const [uri, changes] of touched) put(uri, applied(desk.workspace.bound(uri)?.text ?? '', changes));
     await copy.load(file.uri);
     for (const _step of copy.complete(file.uri, 'loads')) {
       await desk.pause();
-      if (cancelled()) return proofs;
+      if (canceled()) return proofs;
     }
     proofs.set(fix, compared(problem, before, copy.check(file.uri)));
     for (const [uri] of touched) put(uri, desk.workspace.bound(uri)?.text ?? '');

@@ -28,12 +28,12 @@ plan "Accepted long ago" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to trailer rail 14 ft, passenger side }
+  strap T1 : RatchetStrap2in { from S1 base to trailer rail 14 ft, passenger side }
   accept strut-one-sided on trailer because "wall on the other side" by "training captain" until 2020-01-31 // acceptance-expired
 }
 \`\`\`
@@ -49,12 +49,12 @@ plan "Accepted for now" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to trailer rail 14 ft, passenger side }
+  strap T1 : RatchetStrap2in { from S1 base to trailer rail 14 ft, passenger side }
   accept strut-one-sided on trailer because "wall on the other side" by "training captain" until 2099-01-31
 }
 \`\`\`
@@ -192,7 +192,7 @@ The peak is the moment in the plan when the most pieces are in use. When a step 
 use "library/vehicles.crib"
 
 cache Pine2 "Pine 2" {
-  people 4
+  staffing 4
   12 Fir4x4 24 in long
   8 wedge pairs
 }
@@ -201,7 +201,7 @@ plan "Ten timbers short" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  units respond Pine2
+  responding Pine2
   crib A { // cache-short
     timber    Fir4x4 24 in long
     layout    2 by 2
@@ -220,7 +220,7 @@ plan "Ten timbers short" {
 use "library/vehicles.crib"
 
 cache Pine2 "Pine 2" {
-  people 4
+  staffing 4
   40 Fir4x4 24 in long
   8 wedge pairs
 }
@@ -229,7 +229,7 @@ plan "Enough" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  units respond Pine2
+  responding Pine2
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2
@@ -283,7 +283,7 @@ plan "Units not stated" { // cache-unknown
 use "library/vehicles.crib"
 
 cache Pine2 "Pine 2" {
-  people 4
+  staffing 4
   40 Fir4x4 24 in long
   8 wedge pairs
 }
@@ -292,7 +292,7 @@ plan "Pine 2 responds" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  units respond Pine2
+  responding Pine2
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2
@@ -1189,7 +1189,7 @@ plan "Through the crib" {
     at        19 ft 6 in, driver side 3 ft 6.75 in
     captures  rail, joists
   }
-  way out Back { // egress-blocked
+  egress Back { // egress-blocked
     from 19 ft 6 in, driver side 3 ft
     to   19 ft 6 in, driver side 20 ft
   }
@@ -1214,7 +1214,7 @@ plan "Beside the crib" {
     at        19 ft 6 in, driver side 3 ft 6.75 in
     captures  rail, joists
   }
-  way out Back {
+  egress Back {
     from 25 ft, driver side 6 ft
     to   25 ft, driver side 20 ft
   }
@@ -1356,7 +1356,7 @@ plan "Chocked on the wrong side" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  chock K1 { under trailer; ways forward }
+  chock K1 { under trailer; holds forward }
 }
 \`\`\`
 
@@ -1373,7 +1373,7 @@ plan "Chocked in both directions" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  chock K1 { under trailer; ways both }
+  chock K1 { under trailer; holds both directions }
 }
 \`\`\`
 `,
@@ -1408,7 +1408,7 @@ plan "Soft ground, open base" {
   }
   chock K1 {
     under trailer
-    ways  both
+    holds  both directions
   }
   crib A { // ground-bearing
     timber    Fir4x4 24 in long
@@ -1974,7 +1974,7 @@ plan "A two by four on edge" {
   }
   strut S1 : ThinPost {
     head  trailer rail near 14 ft, driver side
-    foot  6 ft out // post-slender, strut-angle
+    base  6 ft out // post-slender, strut-angle
     lock  pinned
   }
 }
@@ -1993,15 +1993,15 @@ plan "Two four by fours, tied" {
   }
   strut S1 : Post4x4 {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
   strut S2 : Post4x4 {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2064,7 +2064,7 @@ use "library/vehicles.crib"
 plan "On its side, pulled by the grade" {
   ground { surface concrete; grade 4 % toward front }
   vehicle truck : StraightTruck { // push-margin
-    posture on its driver side
+    position on its driver side
     cargo   "freight" 8,000 lb from 10 ft to 28 ft height 60 in
   }
 }
@@ -2080,7 +2080,7 @@ plan "Chocked, and low" {
   vehicle trailer : VanTrailer53 {
     cargo "steel plate" 20,000 lb from 4 ft to 48 ft height 5 ft
   }
-  chock K1 { under trailer; ways both }
+  chock K1 { under trailer; holds both directions }
 }
 \`\`\`
 `,
@@ -2259,22 +2259,22 @@ plan "Feet too far out" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  6 ft out // strut-angle
+    base  6 ft out // strut-angle
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 
 \`\`\`crib fixed
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
 \`\`\`
 
 ## Safe
@@ -2288,17 +2288,17 @@ plan "At 45 degrees" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2329,17 +2329,17 @@ plan "Head on the raised legs" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer legs near 9 ft, driver side // strut-head
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 
@@ -2354,17 +2354,17 @@ plan "Heads under the rails" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2394,17 +2394,17 @@ plan "Eight feet do not reach" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  9 ft out // strut-length
+    base  9 ft out // strut-length
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 
@@ -2419,17 +2419,17 @@ plan "Within its range" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2464,15 +2464,15 @@ plan "A strut that nobody rated" {
   }
   strut S1 : UnratedStrut { // strut-load
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
   strut S2 : UnratedStrut { // strut-load
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 
@@ -2487,17 +2487,17 @@ plan "Rated struts" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2526,17 +2526,17 @@ plan "On its pump" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pump only // strut-lock
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 
@@ -2555,17 +2555,17 @@ plan "Pinned" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2594,9 +2594,9 @@ plan "Driver side only" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut { // strut-one-sided
+  strut S1 : Strut4to8ft { // strut-one-sided
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
 }
@@ -2613,17 +2613,17 @@ plan "Both sides" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2655,14 +2655,14 @@ plan "Untied" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out // strut-slip
+    base  3 ft 4 in out // strut-slip
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out // strut-slip
+    base  3 ft 4 in out // strut-slip
     lock  pinned
   }
 }
@@ -2675,21 +2675,21 @@ use "library/vehicles.crib"
 use "library/gear.crib"
 use "library/ties.crib"
 
-plan "Tied foot to foot" {
+plan "Tied base to base" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2720,23 +2720,23 @@ plan "Nobody knows what the tree holds" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
   anchor Tree {
     at    14 ft, driver side 30 ft
     holds unknown
   }
   strap T2 : RatchetStrap2in {
-    from S1 foot
+    from S1 base
     to   Tree // tie-anchor
   }
 }
@@ -2749,21 +2749,21 @@ use "library/vehicles.crib"
 use "library/gear.crib"
 use "library/ties.crib"
 
-plan "Foot to foot" {
+plan "Base to base" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2801,17 +2801,17 @@ plan "A strap that nobody rated" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 40,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : NoTag { from S1 foot to S2 foot } // tie-load
+  strap T1 : NoTag { from S1 base to S2 base } // tie-load
 }
 \`\`\`
 
@@ -2826,17 +2826,17 @@ plan "A chain" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  chain T1 : Chain70_3_8in { from S1 foot to S2 foot }
+  chain T1 : Chain70_3_8in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2867,14 +2867,14 @@ plan "No strap" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut { // tie-missing
+  strut S1 : Strut4to8ft { // tie-missing
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut { // tie-missing
+  strut S2 : Strut4to8ft { // tie-missing
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
 }
@@ -2887,21 +2887,21 @@ use "library/vehicles.crib"
 use "library/gear.crib"
 use "library/ties.crib"
 
-plan "Strapped foot to foot" {
+plan "Strapped base to base" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -3166,13 +3166,13 @@ plan "Nothing under the wheels" {
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Chocked both ways" {
+plan "Chocked in both directions" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
   chock K1 {
     under trailer
-    ways  both
+    holds  both directions
   }
 }
 \`\`\`

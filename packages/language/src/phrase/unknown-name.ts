@@ -3,6 +3,7 @@ import { closest } from '@cribwright/units';
 import type { Declaration, Reference } from '../binding/bound-file.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
+import { renamedName } from '../schema/renamed-words.js';
 import { aKind, kindWords } from './kind-words.js';
 import type { NameScope } from './scope.js';
 
@@ -20,7 +21,8 @@ export function unknownName(
   if (kinds.includes('axle')) return unknownAxle(reference, scope, vehicle);
   const kind = kindWords(kinds);
   const names = scope.names(kinds).map((d) => d.name);
-  const near = closest(text, names);
+  const renamed = renamedName(text);
+  const near = names.find((name) => name === renamed) ?? closest(text, names);
   const other = scope.findAny(text);
   if (other) {
     const related = [
@@ -31,7 +33,7 @@ export function unknownName(
       },
     ];
     if (kinds.includes('anchor') && other.kind === 'strut') {
-      const near = `${text} foot`;
+      const near = `${text} base`;
       const fixes = [replace(problemMessage('unknown-name--fix', { near: name(near) }), span, near)];
       return problem('wrong-kind--foot', span, { text: name(text), near: name(near) }, { related, fixes });
     }

@@ -444,8 +444,8 @@ not-in-plan--stands-on = the surface that it stands on
 # $lower (name)
 not-in-plan--rests-on = the load that rests on { $lower }
 plan-not-whole = This plan is NOT READ WHOLE: part of it could not be read and is not checked. Nothing here counts as safe.
-chock-ways = Direction of the chocks not stated in this step, so no chock is counted. Add both ways, forward or rearward.
-chock-ways--fix = Chock both ways
+chock-ways = Direction of the chocks not stated in this step, so no chock is counted. Add both directions, forward or rearward.
+chock-ways--fix = Chock both directions
 # $load (name)
 # $example (name)
 load-height = Height of sideways load { $load } not stated, so the checks leave it out. The plan is NOT fully checked. Add it, such as: { $example }

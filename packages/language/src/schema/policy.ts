@@ -27,7 +27,7 @@ const angle = ['angle'] as const;
 export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
   'crossing stress': {
     dimensions: stress,
-    doc: 'Stress across the grain that the flat rule allows at a crossing.',
+    doc: 'Stress perpendicular to grain that the flat rule allows at a crossing.',
     example: '500 psi',
   },
   'crossing basis': {
@@ -128,7 +128,7 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
     doc: 'Grip of timber on metal.',
     example: '0.3',
   },
-  'friction strut foot': {
+  'friction strut base': {
     dimensions: ratio,
     doc: 'Grip of a strut’s foot on the ground.',
     example: '0.4',
@@ -163,7 +163,7 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
   },
   'egress width': {
     dimensions: length,
-    doc: 'How wide the way out is kept.',
+    doc: 'How wide the egress is kept.',
     example: '3 ft',
   },
   'post slenderness': {

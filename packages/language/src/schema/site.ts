@@ -28,9 +28,9 @@ export const siteProperties = {
     example: 'uses plan TrailerOnCar',
     repeatable: true,
   }),
-  responds: property('responds', list('caches', reference('cache', 'cache')), {
+  responding: property('responding', list('caches', reference('cache', 'cache')), {
     doc: 'The units that are sent there first.',
-    example: 'responds Rescue12',
+    example: 'responding Rescue12',
     repeatable: true,
   }),
 };

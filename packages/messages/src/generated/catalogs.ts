@@ -9,9 +9,9 @@ export interface MessageHoles {
   readonly 'analysis.crib-height': NoHoles;
   readonly 'analysis.sound-timber': NoHoles;
   readonly 'figure.a-sixth-of-the-width': NoHoles;
-  readonly 'figure.across-the-grain': { readonly species: H['name'] };
+  readonly 'figure.perpendicular-to-grain': { readonly species: H['name'] };
   readonly 'figure.allowable-bearing-of': { readonly surface: H['name'] };
-  readonly 'figure.allowable-stress-across-the-grain': NoHoles;
+  readonly 'figure.allowable-stress-perpendicular-to-grain': NoHoles;
   readonly 'figure.along-the-strut': { readonly load: H['phrase'] };
   readonly 'figure.angle': NoHoles;
   readonly 'figure.angle-as-written': NoHoles;
@@ -103,8 +103,8 @@ export interface MessageHoles {
   readonly 'figure.middle-of-the-loaded-contacts-off-the': NoHoles;
   readonly 'figure.middle-of-what-its-axles-and-kingpin': NoHoles;
   readonly 'figure.middle-third-of-the-length-it-lies': NoHoles;
-  readonly 'figure.modulus-across-the-grain': NoHoles;
-  readonly 'figure.modulus-across-the-grain-crossing-height-of': NoHoles;
+  readonly 'figure.modulus-perpendicular-to-grain': NoHoles;
+  readonly 'figure.modulus-perpendicular-to-grain-crossing-height-of': NoHoles;
   readonly 'figure.most-it-could-carry-by-statics-alone': NoHoles;
   readonly 'figure.most-people-at-work-at-one-time': NoHoles;
   readonly 'figure.needed-at-the-busiest': NoHoles;
@@ -182,7 +182,7 @@ export interface MessageHoles {
   readonly 'figure.the-supports-share-the-load-in-the': NoHoles;
   readonly 'figure.the-supports-share-the-loads-of-all': NoHoles;
   readonly 'figure.timber-length': NoHoles;
-  readonly 'figure.timber-squeezes-across-the-grain-alone-all': NoHoles;
+  readonly 'figure.timber-squeezes-perpendicular-to-grain-alone-all': NoHoles;
   readonly 'figure.timbers-on-the-ground': NoHoles;
   readonly 'figure.time-from-first-to-last': NoHoles;
   readonly 'figure.toward-the-passenger-side': NoHoles;
@@ -288,7 +288,7 @@ export interface MessageHoles {
   readonly 'limit.use-limit': NoHoles;
   readonly 'limit.friction-timber-on-timber': NoHoles;
   readonly 'limit.friction-timber-on-metal': NoHoles;
-  readonly 'limit.friction-strut-foot': NoHoles;
+  readonly 'limit.friction-strut-base': NoHoles;
   readonly 'limit.grade-needing-chocks': NoHoles;
   readonly 'limit.dressed-size-of-8x8': NoHoles;
   readonly 'limit.axle-limit-single': NoHoles;
@@ -1057,9 +1057,9 @@ analysis--slow-loads = Loads come on slowly. Nothing drops, shakes or swings.
 analysis--crib-height = A crib is as tall as its courses. Wedges and shims are not counted in the height limit.
 analysis--sound-timber = Timber is sound, straight and dry unless the plan says that it is wet.
 figure--a-sixth-of-the-width = a sixth of the width
-figure--across-the-grain = { $species } perpendicular to grain
+figure--perpendicular-to-grain = { $species } perpendicular to grain
 figure--allowable-bearing-of = allowable bearing of { $surface }
-figure--allowable-stress-across-the-grain = allowable stress perpendicular to grain
+figure--allowable-stress-perpendicular-to-grain = allowable stress perpendicular to grain
 figure--along-the-strut = { $load } along the strut
 figure--angle = angle
 figure--angle-as-written = angle as written
@@ -1071,8 +1071,8 @@ figure--at-its-angle = at its angle
 figure--back-from-its-front = back from its front
 figure--bearing-length-factor = bearing length factor
 figure--between-the-outer-faces-of-the-outer = between the outer faces of the outer timbers
-figure--between-the-strap-and-the-way-the = between the strap and the way the foot would slide, less what its rise takes from friction
-figure--between-the-strap-and-the-way-the-2 = between the strap and the way the foot would slide, seen from above
+figure--between-the-strap-and-the-way-the = between the strap and the way the base would slide, less what its rise takes from friction
+figure--between-the-strap-and-the-way-the-2 = between the strap and the way the base would slide, seen from above
 figure--bridge-formula = 500 lb × (L × N ÷ (N − 1) + 12 × N + 36), L = { $spread } in whole feet, N = { $axles }
 figure--capacity = capacity
 figure--capacity-along-the-post = capacity along the post
@@ -1104,7 +1104,7 @@ figure--empty-vehicle-cargo-at-its-heaviest = empty vehicle + cargo, at its heav
 figure--empty-vehicle-cargo-in-this-case = empty vehicle + cargo, in this case
 figure--empty-weight = empty weight
 figure--first-to-last-axle = first to last axle
-figure--foot-to-head-over-level-ground = foot to head, over level ground
+figure--foot-to-head-over-level-ground = base to head, over level ground
 figure--friction-needed = friction needed
 figure--friction-of-body-on = friction of its body on { $surface }
 figure--friction-of-its-tires = friction of its tires
@@ -1112,10 +1112,10 @@ figure--friction-that-holds-it = friction that holds it
 figure--from-the-balance-of-all-forces = from the balance of all forces
 figure--from-the-chock-to-the-edge-of = from the chock to the edge of the part
 figure--from-the-contact-to-the-edge-of = from the contact to the edge of the part
-figure--from-the-foot-up-to-the-head = from the foot up to the head
+figure--from-the-foot-up-to-the-head = from the base up to the head
 figure--from-the-head-to-the-edge-of = from the head to the edge of the part
 figure--from-the-line-round-its-supports-to = from the line around its supports to its center of gravity, square to the line
-figure--from-under-the-head-to-the-foot = from under the head to the foot
+figure--from-under-the-head-to-the-foot = from under the head to the base
 figure--gap = gap
 figure--gap-left-above-the-step = gap left above the step
 figure--gap-that-the-wedges-close = gap that the wedges close
@@ -1151,8 +1151,8 @@ figure--middle-of-loads-back = middle of these loads, back: the center of gravit
 figure--middle-of-the-loaded-contacts-off-the = middle of the loaded contacts off the middle of the crib
 figure--middle-of-what-its-axles-and-kingpin = middle of what its axles and kingpin carry
 figure--middle-third-of-the-length-it-lies = middle third of the length it lies on
-figure--modulus-across-the-grain = modulus perpendicular to grain
-figure--modulus-across-the-grain-crossing-height-of = modulus perpendicular to grain × crossing ÷ height of the courses
+figure--modulus-perpendicular-to-grain = modulus perpendicular to grain
+figure--modulus-perpendicular-to-grain-crossing-height-of = modulus perpendicular to grain × crossing ÷ height of the courses
 figure--most-it-could-carry-by-statics-alone = most it could carry, by statics alone
 figure--most-people-at-work-at-one-time = peak crew
 figure--needed-at-the-busiest = needed at peak
@@ -1230,7 +1230,7 @@ figure--the-slimmest-of-wedges-both-ends-driven = the slimmest of wedges, both e
 figure--the-supports-share-the-load-in-the = the supports share the load in the way that is worst for this one, whatever their stiffness
 figure--the-supports-share-the-loads-of-all = the supports share the loads of all that rests on them in the way that is worst for this one
 figure--timber-length = timber length
-figure--timber-squeezes-across-the-grain-alone-all = timber compresses perpendicular to grain only, all courses in series
+figure--timber-squeezes-perpendicular-to-grain-alone-all = timber compresses perpendicular to grain only, all courses in series
 figure--timbers-on-the-ground = timbers on the ground
 figure--time-from-first-to-last = time from first to last
 figure--toward-the-passenger-side = toward the passenger side
@@ -1340,7 +1340,7 @@ limit--push-height = push height
 limit--use-limit = use limit
 limit--friction-timber-on-timber = friction timber on timber
 limit--friction-timber-on-metal = friction timber on metal
-limit--friction-strut-foot = friction strut foot
+limit--friction-strut-base = friction strut base
 limit--grade-needing-chocks = grade needing chocks
 limit--dressed-size-of-8x8 = dressed size of 8x8
 limit--axle-limit-single = axle limit single
@@ -1431,7 +1431,7 @@ cache-short--stand-in = Possible substitutes: { $items }. Recalculate the plan w
 cache-short--call-more = Request another unit, or build with less.
 cache-unknown--title = Cache not known
 cache-unknown--protects = A plan that no unit can supply fails on scene.
-cache-unknown--no-unit = Responding units not stated. What they carry is not known. Name them after \`units respond\`.
+cache-unknown--no-unit = Responding units not stated. What they carry is not known. Name them after \`responding\`.
 cache-unknown--empty-unit = { $unit } responds, and its cache is empty. What it carries is not known.
 count-mismatch--title = Counts that contradict each other
 count-mismatch--protects = A timber that is counted twice is there only once.
@@ -2145,8 +2145,8 @@ language--not-in-plan--coupling = the coupling
 language--not-in-plan--stands-on = the surface that it stands on
 language--not-in-plan--rests-on = the load that rests on { $lower }
 language--plan-not-whole = This plan is NOT READ WHOLE: part of it could not be read and is not checked. Nothing here counts as safe.
-language--chock-ways = Direction of the chocks not stated in this step, so no chock is counted. Add both ways, forward or rearward.
-language--chock-ways--fix = Chock both ways
+language--chock-ways = Direction of the chocks not stated in this step, so no chock is counted. Add both directions, forward or rearward.
+language--chock-ways--fix = Chock both directions
 language--load-height = Height of sideways load { $load } not stated, so the checks leave it out. The plan is NOT fully checked. Add it, such as: { $example }
 language--exercise-plan = This lesson has { $count } plans. State which plan this exercise is about.
 language--exercise-figure = { $on } has no { $figure }, so this exercise has no answer.
@@ -2174,9 +2174,9 @@ analysis--slow-loads = Las cargas llegan despacio. Nada cae, se sacude ni se bal
 analysis--crib-height = Un crib es tan alto como sus hiladas. Cuñas y calzas no cuentan en el límite de altura.
 analysis--sound-timber = La madera está sana, recta y seca, salvo que el plan diga que está húmeda.
 figure--a-sixth-of-the-width = un sexto del ancho
-figure--across-the-grain = { $species } perpendicular a la fibra
+figure--perpendicular-to-grain = { $species } perpendicular a la fibra
 figure--allowable-bearing-of = presión admisible de { $surface }
-figure--allowable-stress-across-the-grain = esfuerzo admisible perpendicular a la fibra
+figure--allowable-stress-perpendicular-to-grain = esfuerzo admisible perpendicular a la fibra
 figure--along-the-strut = { $load } a lo largo del puntal
 figure--angle = ángulo
 figure--angle-as-written = ángulo escrito
@@ -2268,8 +2268,8 @@ figure--middle-of-loads-back = centro de estas cargas, hacia atrás: el centro d
 figure--middle-of-the-loaded-contacts-off-the = distancia del centro de los contactos cargados al centro del crib
 figure--middle-of-what-its-axles-and-kingpin = centro de lo que llevan sus ejes y su kingpin
 figure--middle-third-of-the-length-it-lies = tercio medio del largo en que descansa
-figure--modulus-across-the-grain = módulo perpendicular a la fibra
-figure--modulus-across-the-grain-crossing-height-of = módulo perpendicular a la fibra × cruce ÷ altura de las hiladas
+figure--modulus-perpendicular-to-grain = módulo perpendicular a la fibra
+figure--modulus-perpendicular-to-grain-crossing-height-of = módulo perpendicular a la fibra × cruce ÷ altura de las hiladas
 figure--most-it-could-carry-by-statics-alone = lo más que podría llevar, solo por estática
 figure--most-people-at-work-at-one-time = máximo de personas trabajando a la vez
 figure--needed-at-the-busiest = hace falta en el momento de más trabajo
@@ -2347,7 +2347,7 @@ figure--the-slimmest-of-wedges-both-ends-driven = las cuñas más delgadas, las 
 figure--the-supports-share-the-load-in-the = los apoyos se reparten la carga de la manera peor para este, sea cual sea su rigidez
 figure--the-supports-share-the-loads-of-all = los apoyos se reparten las cargas de la manera peor para este
 figure--timber-length = largo del madero
-figure--timber-squeezes-across-the-grain-alone-all = la madera se aplasta solo perpendicular a la fibra, todas las hiladas en serie
+figure--timber-squeezes-perpendicular-to-grain-alone-all = la madera se aplasta solo perpendicular a la fibra, todas las hiladas en serie
 figure--timbers-on-the-ground = maderos en el suelo
 figure--time-from-first-to-last = tiempo del primero al último
 figure--toward-the-passenger-side = hacia el lado del acompañante
@@ -2457,7 +2457,7 @@ limit--push-height = altura de empuje
 limit--use-limit = límite de uso
 limit--friction-timber-on-timber = rozamiento de madera con madera
 limit--friction-timber-on-metal = rozamiento de madera con metal
-limit--friction-strut-foot = rozamiento del pie del puntal
+limit--friction-strut-base = rozamiento del pie del puntal
 limit--grade-needing-chocks = pendiente que pide calzas
 limit--dressed-size-of-8x8 = medida cepillada de 8x8
 limit--axle-limit-single = límite de un eje
@@ -2552,7 +2552,7 @@ cache-short--stand-in = Posibles sustitutos: { $items }. Calcule otra vez el pla
 cache-short--call-more = Pida otra unidad, o arme con menos.
 cache-unknown--title = Material desconocido
 cache-unknown--protects = Un plan para el que ninguna unidad trae material fracasa en el lugar.
-cache-unknown--no-unit = Unidades que responden no indicadas. No se sabe qué llevan. Nómbrelas después de \`units respond\`.
+cache-unknown--no-unit = Unidades que responden no indicadas. No se sabe qué llevan. Nómbrelas después de \`responding\`.
 cache-unknown--empty-unit = { $unit } responde, y su lista de material está vacía. No se sabe qué lleva.
 count-mismatch--title = Cuentas que se contradicen
 count-mismatch--protects = Un madero que se cuenta dos veces está una sola vez.
@@ -3270,7 +3270,7 @@ language--not-in-plan--coupling = el acoplamiento
 language--not-in-plan--stands-on = la superficie en la que está
 language--not-in-plan--rests-on = la carga que descansa sobre { $lower }
 language--plan-not-whole = Este plan NO SE LEYÓ COMPLETO: una parte no se pudo leer y no se comprueba. Nada aquí cuenta como seguro.
-language--chock-ways = Este paso no dice hacia qué lado actúan las cuñas, así que no se cuenta ninguna. Añada both ways (ambos), forward (adelante) o rearward (atrás).
+language--chock-ways = Este paso no dice hacia qué lado actúan las cuñas, así que no se cuenta ninguna. Añada both directions (ambos), forward (adelante) o rearward (atrás).
 language--chock-ways--fix = Calzar hacia ambos lados
 language--load-height = No se ha dicho a qué altura empuja la carga { $load }, así que queda fuera de las comprobaciones. El plan NO está comprobado entero. Dígalo, por ejemplo: { $example }
 language--exercise-plan = Esta lección tiene { $count } planes. Diga de cuál trata este ejercicio.

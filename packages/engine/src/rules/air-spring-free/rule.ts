@@ -29,7 +29,7 @@ function judge(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
 export const rule: Rule = {
   id: 'air-spring-free',
   title: term('air-spring-free.title'),
-  family: 'whole set-up',
+  family: 'whole system',
   severity: 'danger',
   protects: term('air-spring-free.protects'),
   sources: [practice],

@@ -42,7 +42,7 @@ describe('crib-alignment', () => {
   it('finds a capture that slopes', () => {
     const pitched = (angle: number) =>
       planOf({
-        vehicles: [{ ...vanTrailer, posture: { kind: 'pitched', angle: angle * degree } }],
+        vehicles: [{ ...vanTrailer, position: { kind: 'pitched', angle: angle * degree } }],
         cribs: [crib('A', 19.5 * foot, -42.75 * inch)],
       });
     expect(check(rule, pitched(9))).toEqual([]);

@@ -44,7 +44,7 @@ const supports = (w: Workings, solids: readonly Extent[]): readonly RuleFinding[
 
 /** Cribs against the bodies that they neither hold nor stand on, and against every wheel. */
 function vehicles(w: Workings, cribs: readonly Extent[]): readonly RuleFinding[] {
-  const upright = w.placed.vehicles.all.filter((v) => v.given.posture.kind === 'upright');
+  const upright = w.placed.vehicles.all.filter((v) => v.given.position.kind === 'upright');
   return w.cribs().flatMap(({ crib }, i) => {
     const solid = cribs[i];
     if (solid === undefined) return [];

@@ -50,7 +50,7 @@ describe('crib-reach', () => {
 
   it('measures to what faces the ground of a vehicle on its roof', () => {
     const plan = withCrib({});
-    const vehicles = plan.vehicles.map((v) => ({ ...v, posture: { kind: 'on its roof' } as const }));
+    const vehicles = plan.vehicles.map((v) => ({ ...v, position: { kind: 'on its roof' } as const }));
     // 162 in high, the rail's underside at 40 in and 4 in deep: upside down its lower edge is at 118 in.
     expect(english(check(rule, { ...plan, vehicles })[0]?.message)).toContain('(118 in − 38.5 in)');
   });

@@ -48,7 +48,7 @@ function check(w: Workings): readonly RuleFinding[] {
   const solids = [
     ...placed.cribs.all.map((c) => c.extent),
     ...placed.stepChocks.all.map((c) => c.extent),
-    ...placed.vehicles.all.filter((v) => v.given.posture.kind === 'upright').map((v) => v.extent),
+    ...placed.vehicles.all.filter((v) => v.given.position.kind === 'upright').map((v) => v.extent),
     ...lines(w),
   ].filter(inPath);
   return plan.egress.flatMap((way) => [...blocked(way, solids, w), ...narrow(way, w)]);

@@ -115,7 +115,7 @@ function unsaid({ plan }: Workings): readonly RuleFinding[] {
 export const rule: Rule = {
   id: 'grade-slide',
   title: term('grade-slide.title'),
-  family: 'whole set-up',
+  family: 'whole system',
   severity: 'danger',
   protects: term('grade-slide.protects'),
   sources: [

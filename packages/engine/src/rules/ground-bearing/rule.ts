@@ -86,7 +86,7 @@ function padFix(g: GroundResult, w: Workings): readonly Fix[] {
 export const rule: Rule = {
   id: 'ground-bearing',
   title: term('ground-bearing.title'),
-  family: 'whole set-up',
+  family: 'whole system',
   severity: 'danger',
   protects: term('ground-bearing.protects'),
   sources: [

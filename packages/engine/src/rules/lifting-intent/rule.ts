@@ -92,7 +92,7 @@ function lifts(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
 export const rule: Rule = {
   id: 'lifting-intent',
   title: term('lifting-intent.title'),
-  family: 'whole set-up',
+  family: 'whole system',
   severity: 'warning',
   protects: term('lifting-intent.protects'),
   sources: [practice],

@@ -37,7 +37,7 @@ function finding(f: Failure): RuleFinding {
 export const rule: Rule = {
   id: 'loss-of-support',
   title: term('loss-of-support.title'),
-  family: 'whole set-up',
+  family: 'whole system',
   severity: 'danger',
   protects: term('loss-of-support.protects'),
   sources: [practice],

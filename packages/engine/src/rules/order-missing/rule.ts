@@ -77,7 +77,7 @@ const bothEnds: Find = ({ plan }, graph) =>
     const tight = doing(plan, 'tension', tie.id);
     if (tight === undefined) return [];
     const struts = [tie.from, tie.to].flatMap((end) =>
-      end.kind === 'strut foot' || end.kind === 'strut head' ? [end.strut] : [],
+      end.kind === 'strut base' || end.kind === 'strut head' ? [end.strut] : [],
     );
     return struts.flatMap((id) => {
       const set = stepsPutting(plan, id)[0];

@@ -19,7 +19,7 @@ describe('part-cannot-bear', () => {
   it('passes the samples', () => expect(check(rule, trailerOnCar)).toEqual([]));
   it('says why a part may not bear, and which may', () =>
     expect(found(vanTrailer.id, 'kingpin')).toEqual([
-      'The kingpin of the trailer cannot bear, and crib A captures it. Parts that can bear: rail, joists and landing legs. It sits in the fifth wheel.',
+      'The kingpin of the trailer cannot bear, and crib A captures it. Parts that can bear: rail, joists and landing gear. It sits in the fifth wheel.',
     ]));
   it('names a part that is not there', () =>
     expect(found(vanTrailer.id, 'wing')[0]).toContain('The trailer has no wing, and crib A captures it.'));

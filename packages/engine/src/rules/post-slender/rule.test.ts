@@ -21,7 +21,7 @@ const gear: Strut['gear'] = {
   plies: 1,
   ref: { element: 'timber/Fir4x4' },
 };
-/** A post whose head stands straight above its foot, so that its length is the height. */
+/** A post whose head stands straight above its base, so that its length is the height. */
 const upright = (low: number, high = low) => {
   const one = strut('S1', 0, 0, 0, { gear });
   return planOf({

@@ -26,7 +26,7 @@ describe('push-margin', () => {
   });
 
   const lying = (frictionBody: { low: number; high: number } | undefined) => {
-    const plan = planOf({ vehicles: [{ ...vanTrailer, posture: { kind: 'on its side', side: 'driver' } }] });
+    const plan = planOf({ vehicles: [{ ...vanTrailer, position: { kind: 'on its side', side: 'driver' } }] });
     const surface = { ...plan.ground.surface, frictionBody };
     return { ...plan, ground: { ...plan.ground, surface } };
   };

@@ -7,7 +7,7 @@ import { fromMemory, practice, published, type Rule } from '../rule.js';
 export const rule: Rule = {
   id: 'push-margin',
   title: term('push-margin.title'),
-  family: 'whole set-up',
+  family: 'whole system',
   severity: 'danger',
   protects: term('push-margin.protects'),
   sources: [

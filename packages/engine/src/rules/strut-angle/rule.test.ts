@@ -15,7 +15,7 @@ describe('strut-angle', () => {
   it('passes the samples', () => expect(check(rule, trailerOnCar)).toEqual([]));
 
   // By hand: 40 in up and 80 in out is atan(0.5) = 26.565 deg; at 45 deg it must stand 40 in out.
-  it('works the angle out from head and foot', () => {
+  it('works the angle out from head and base', () => {
     const [finding] = found(80);
     expect(finding?.severity).toBe('danger');
     expect(english(finding?.message)).toBe(
@@ -37,7 +37,7 @@ describe('strut-angle', () => {
     );
     expect(found(30, { statedAngle: 53 * degree })).toEqual([]);
   });
-  it('refuses a head that is not above its foot', () => {
+  it('refuses a head that is not above its base', () => {
     const head = { ...strut('S1', 4, -49 * inch, 0).head, z: between(0, 0) };
     expect(english(found(40, { head })[0]?.message)).toContain('the head is not above the base');
   });

@@ -12,7 +12,7 @@ import { fromMemory, practice, type Rule, type RuleFinding } from '../rule.js';
 function badAngle(s: StrutWorking, w: Workings): RuleFinding | undefined {
   const { strut } = s;
   const subject = { element: strut.id };
-  const at = { element: strut.id, property: 'foot' };
+  const at = { element: strut.id, property: 'base' };
   const value = s.angle.value;
   if (value === undefined) return undefined;
   const sum = calculation(s.angle);
@@ -72,7 +72,7 @@ const footFix = ({ strut }: StrutWorking, out: string): Fix => ({
   edits: [
     {
       kind: 'set',
-      at: { element: strut.id, property: 'foot' },
+      at: { element: strut.id, property: 'base' },
       text: `${out} out`,
     },
   ],

@@ -21,7 +21,7 @@ describe('strut-head', () => {
   it('refuses a part that may not bear', () =>
     expect(found(vanTrailer.id, 'kingpin')[0]).toContain('which cannot bear'));
   it('names what may bear where the part is not there', () =>
-    expect(found(vanTrailer.id, 'wing')[0]).toContain('Parts that can bear: rail, joists and landing legs.'));
+    expect(found(vanTrailer.id, 'wing')[0]).toContain('Parts that can bear: rail, joists and landing gear.'));
   it('says by how much a head misses its rail', () =>
     expect(found(vanTrailer.id, 'rail', -40 * inch)[0]).toContain(
       'misses the rail of the trailer by 7 1/2 in',

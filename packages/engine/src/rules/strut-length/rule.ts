@@ -31,7 +31,7 @@ function misfit(s: StrutWorking): RuleFinding | undefined {
   };
   return {
     subject: { element: s.strut.id },
-    at: { element: s.strut.id, property: 'foot' },
+    at: { element: s.strut.id, property: 'base' },
     message: long
       ? message('strut-length.too-long', { ...shared, longest: beside.limit })
       : message('strut-length.too-short', { ...shared, shortest: shown(limit) }),

@@ -4,7 +4,7 @@ import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 function unlocked(strut: Strut): RuleFinding | undefined {
   const { id, gear, lock } = strut;
-  if (gear.kind === 'timber post' || lock === 'pinned' || lock === 'backed off') return undefined;
+  if (gear.kind === 'timber post' || lock === 'pinned' || lock === 'collar') return undefined;
   const at = { element: id, property: 'lock' };
   return {
     subject: { element: id },

@@ -11,7 +11,7 @@ import { published, type Rule, type RuleFinding } from '../rule.js';
 
 function slides(s: StrutWorking, w: Workings): RuleFinding | undefined {
   const { strut } = s;
-  const friction = w.limit('friction strut foot');
+  const friction = w.limit('friction strut base');
   const needed = computed(
     ratio('frictionNeeded', term('figure.friction-needed'), 'up'),
     each(s.angle.value, (t) => 1 / Math.tan(t)),
@@ -29,7 +29,7 @@ function slides(s: StrutWorking, w: Workings): RuleFinding | undefined {
     const beside = shownBeside(needed, friction);
     return {
       subject,
-      at: { element: strut.id, property: 'foot' },
+      at: { element: strut.id, property: 'base' },
       message: message('strut-slip.slides', {
         strut: name(strut.name),
         angle: shown(s.angle),
@@ -59,6 +59,6 @@ export const rule: Rule = {
   severity: 'danger',
   protects: term('strut-slip.protects'),
   sources: [published('OpenStax University Physics, volume 1', 'section 6.2, Table 6.1')],
-  compares: ['frictionNeeded', 'friction strut foot'],
+  compares: ['frictionNeeded', 'friction strut base'],
   check: (w) => w.struts().flatMap((s) => slides(s, w) ?? []),
 };

@@ -31,7 +31,7 @@ function untied(s: StrutWorking, w: Workings): RuleFinding | undefined {
 /** A steep strut stays by friction alone: cos θ ≤ μ sin θ. Then a tie is good practice, and its lack no danger yet. */
 function frictionHolds({ angle }: StrutWorking, w: Workings): boolean {
   const flattest = angle.value?.low;
-  const friction = w.limit('friction strut foot').value?.low;
+  const friction = w.limit('friction strut base').value?.low;
   if (flattest === undefined || friction === undefined) return false;
   return Math.cos(flattest) <= friction * Math.sin(flattest);
 }
@@ -47,7 +47,7 @@ function tieFix(strut: Strut, other: Strut, w: Workings): Fix {
       {
         kind: 'insert',
         into: w.plan.ref,
-        text: `strap T${number} : ${gear} { from ${strut.name} foot to ${other.name} foot }`,
+        text: `strap T${number} : ${gear} { from ${strut.name} base to ${other.name} base }`,
       },
     ],
     safe: false,

@@ -43,7 +43,7 @@ function judge(w: Workings, t: TippingEdge): RuleFinding | undefined {
 export const rule: Rule = {
   id: 'tipping',
   title: term('tipping.title'),
-  family: 'whole set-up',
+  family: 'whole system',
   severity: 'danger',
   protects: term('tipping.protects'),
   sources: [

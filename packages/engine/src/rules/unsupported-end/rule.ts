@@ -15,7 +15,7 @@ const found = (f: Failure, what: Message, severity: 'danger' | 'warning'): RuleF
 export const rule: Rule = {
   id: 'unsupported-end',
   title: term('unsupported-end.title'),
-  family: 'whole set-up',
+  family: 'whole system',
   severity: 'danger',
   protects: term('unsupported-end.protects'),
   sources: [

@@ -30,7 +30,7 @@ const unheld = (w: Workings): readonly RuleFinding[] => {
 export const rule: Rule = {
   id: 'upper-on-unstable-lower',
   title: term('upper-on-unstable-lower.title'),
-  family: 'whole set-up',
+  family: 'whole system',
   severity: 'danger',
   protects: term('upper-on-unstable-lower.protects'),
   sources: [practice],

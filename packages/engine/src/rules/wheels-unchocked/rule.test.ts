@@ -31,10 +31,10 @@ describe('wheels-unchocked', () => {
         }),
       );
     expect(ways('forward', 'rearward')).toEqual([]);
-    expect(ways('forward')[0]?.fixes[0]?.edits[0]).toMatchObject({ kind: 'set', text: 'both' });
+    expect(ways('forward')[0]?.fixes[0]?.edits[0]).toMatchObject({ kind: 'set', text: 'both directions' });
   });
   it('asks for none where no wheel is on the ground', () =>
-    expect(check(rule, planOf({ vehicles: [{ ...vanTrailer, posture: { kind: 'on its roof' } }] }))).toEqual(
+    expect(check(rule, planOf({ vehicles: [{ ...vanTrailer, position: { kind: 'on its roof' } }] }))).toEqual(
       [],
     ));
 });

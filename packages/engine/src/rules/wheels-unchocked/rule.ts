@@ -24,7 +24,7 @@ function coupledWith(vehicle: ElementId, w: Workings): ReadonlySet<ElementId> {
 }
 
 function unchocked(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
-  if (vehicle.posture.kind === 'on its side' || vehicle.posture.kind === 'on its roof') return undefined;
+  if (vehicle.position.kind === 'on its side' || vehicle.position.kind === 'on its roof') return undefined;
   if (!vehicle.axles.some((a) => a.missing.length < 2)) return undefined;
   const together = coupledWith(vehicle.id, w);
   const chocks = w.plan.chocks.filter((c) => together.has(c.vehicle));
@@ -54,7 +54,7 @@ function unchocked(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
         });
   return {
     subject: { element: vehicle.id },
-    at: one === undefined ? { element: vehicle.id } : { element: one.id, property: 'ways' },
+    at: one === undefined ? { element: vehicle.id } : { element: one.id, property: 'holds' },
     severity: steep || isUpper(vehicle, w) ? 'danger' : 'warning',
     message: what,
     figures: [grade, limit],
@@ -74,12 +74,12 @@ function chockFix(vehicle: Vehicle, w: Workings): Fix {
         ? {
             kind: 'insert',
             into: w.plan.ref,
-            text: `chock K${number} {\n  under ${vehicle.name}\n  ways both\n}`,
+            text: `chock K${number} {\n  under ${vehicle.name}\n  holds both directions\n}`,
           }
         : {
             kind: 'set',
-            at: { element: one.id, property: 'ways' },
-            text: 'both',
+            at: { element: one.id, property: 'holds' },
+            text: 'both directions',
           },
     ],
     safe: false,
@@ -89,7 +89,7 @@ function chockFix(vehicle: Vehicle, w: Workings): Fix {
 export const rule: Rule = {
   id: 'wheels-unchocked',
   title: term('wheels-unchocked.title'),
-  family: 'whole set-up',
+  family: 'whole system',
   severity: 'danger',
   protects: term('wheels-unchocked.protects'),
   sources: [practice],

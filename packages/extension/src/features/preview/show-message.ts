@@ -27,7 +27,7 @@ export interface Looking {
 export const firstLook: Looking = {
   plan: 0,
   choice: {
-    view: 'plan',
+    view: 'top',
     subject: undefined,
     stage: undefined,
     lost: undefined,
