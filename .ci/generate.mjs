@@ -7,6 +7,7 @@ const check = process.argv.includes('--check') ? ['--check'] : [];
 
 /** In order: later ones read what earlier ones write. */
 const generators = [
+  ['packages/messages/build/catalogs.mjs', node],
   ['packages/engine/build/rule-index.mjs', node],
   ['packages/drawing/build/view-index.mjs', node],
   ['packages/language/build/embed.mjs', node],

@@ -5,13 +5,23 @@ import { describe, expect, it } from 'vitest';
 /** Who may import whom. DEVELOPERS.md prints this table; what is absent is absent on purpose. */
 const allowed: Readonly<Record<string, readonly string[]>> = {
   units: [],
-  engine: ['@cribwright/units', 'yalps'],
-  drawing: ['@cribwright/engine', '@cribwright/units', 'preact', 'preact-render-to-string', 'pdf-lib'],
+  messages: ['@cribwright/units', '@fluent/bundle'],
+  engine: ['@cribwright/messages', '@cribwright/units', 'yalps'],
+  drawing: [
+    '@cribwright/messages',
+    '@cribwright/engine',
+    '@cribwright/units',
+    'preact',
+    'preact-render-to-string',
+    'pdf-lib',
+  ],
   language: [
+    '@cribwright/messages',
     '@cribwright/engine',
     '@cribwright/units',
     'langium',
     'vscode-languageserver',
+    'vscode-languageserver-textdocument',
     'vscode-languageserver-types',
     'vscode-uri',
     'node:*',
@@ -26,6 +36,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     '@cribwright/preview',
   ],
   cli: [
+    '@cribwright/messages',
     '@cribwright/drawing',
     '@cribwright/language',
     '@cribwright/engine',

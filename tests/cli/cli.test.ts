@@ -1,6 +1,18 @@
-import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import {
+  closeSync,
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  openSync,
+  readdirSync,
+  readFileSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { caution } from '@cribwright/engine';
 import { Ajv } from 'ajv';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -13,6 +25,14 @@ let command = '';
 beforeAll(async () => {
   command = await buildCommand();
 });
+
+/** A plan that is understood, and in which something is unsafe: nothing holds its wheels. */
+const bare = `use "library/vehicles.crib"
+plan "Bare" {
+  ground { surface asphalt; grade 1 % toward rear }
+  vehicle trailer : VanTrailer53 { cargo 20,000 lb from 4 ft to 48 ft height 72 to 96 in }
+}
+`;
 
 const run = (...args: string[]) => runCommand(command, args);
 
@@ -117,6 +137,124 @@ it('prints what the README shows, word for word', () => {
   expect(run('check', faulty).out).toContain(shown);
 });
 
+describe('what cannot be read', () => {
+  const bad = mkdtempSync(join(tmpdir(), 'cribwright-bad-'));
+  const secret = 'root:';
+  beforeAll(() => {
+    writeFileSync(join(bad, 'good.crib'), bare);
+    writeFileSync(join(bad, 'utf-16.crib'), Buffer.from('\ufeffplan "x" {}', 'utf16le'));
+    symlinkSync('/etc/passwd', join(bad, 'system.crib'));
+    symlinkSync(join(bad, 'loop.crib'), join(bad, 'loop.crib'));
+  });
+  const inBad = (...args: string[]) => runCommand(command, args, { cwd: bad });
+
+  it('is told, the rest of a folder is checked, and it ends with 2', () => {
+    const { code, out } = inBad('check', '.');
+    expect(code).toBe(2);
+    expect(out).toContain('loop.crib: it is a link that leads back to itself');
+    expect(out).toContain('system.crib: it is a link that leads outside this folder');
+    expect(out).toContain('utf-16.crib: it is not text in UTF-8');
+    expect(out).toContain('Bare');
+    expect(out).toContain('1 plan,');
+    expect(out).not.toContain(secret);
+  });
+
+  it('behind a link is not used either', () => {
+    for (const [used, said] of [
+      ['system.crib', 'leads outside this folder'],
+      ['loop.crib', 'leads back to itself'],
+      ['utf-16.crib', 'is not text in UTF-8'],
+    ]) {
+      const { code, out } = runCommand(command, ['check', '-'], {
+        cwd: bad,
+        input: `use "${used}"\n${bare}`,
+      });
+      expect(code).toBe(1);
+      expect(out).toContain(said);
+      expect(out).not.toContain(secret);
+    }
+  });
+
+  it('in SARIF is a run that did not succeed', () => {
+    const { code, out } = inBad('check', '.', '-f', 'sarif');
+    expect(code).toBe(2);
+    const [{ invocations }] = JSON.parse(out).runs;
+    expect(invocations[0].executionSuccessful).toBe(false);
+    expect(JSON.stringify(invocations)).toContain('loop.crib could not be read');
+  });
+});
+
+describe('where there is nothing to check', () => {
+  it.each(['', ' \n\t'])('ends with 2 on a standard input of %j', (input) => {
+    for (const name of ['check', 'test', 'materials'])
+      for (const form of name === 'check' ? [[], ['-f', 'json'], ['-f', 'sarif']] : [[]]) {
+        const { code, out, err } = runCommand(command, [name, '-', ...form], { input });
+        expect(code).toBe(2);
+        expect(out + err).toContain('the standard input is empty');
+      }
+  });
+
+  it.each(['// only a comment', 'cache A { staffing 4 }'])('ends with 2 on %j, and says so', (input) => {
+    for (const name of ['check', 'test', 'materials']) {
+      const { code, out, err } = runCommand(command, [name, '-'], { input });
+      expect(code).toBe(2);
+      expect(out + err).toContain('there is no plan in it, so nothing was checked');
+    }
+  });
+
+  it('is content with files that hold no plan beside one that does', () => {
+    const some = mkdtempSync(join(tmpdir(), 'cribwright-some-'));
+    writeFileSync(join(some, 'a.crib'), 'cache A { staffing 4 }');
+    cpSync(join(root, 'examples'), join(some, 'examples'), { recursive: true });
+    expect(runCommand(command, ['check', 'a.crib', good], { cwd: some }).code).toBe(0);
+  });
+});
+
+it.each(['\v', '\f', '\u0085', '\u2028', '\u2029'])('reads the plan after a comment that %j ends', (line) => {
+  const { code, out } = runCommand(command, ['check', '-'], { input: `// a note${line}${bare}` });
+  expect(out).toContain('1 plan,');
+  expect(code).toBe(1);
+});
+
+describe('where the output fails', () => {
+  const into = (
+    file: string,
+    stdio: (full: number) => ['ignore', number | 'pipe', number | 'pipe'],
+  ): number | null => {
+    const full = openSync('/dev/full', 'w');
+    const ended = spawnSync(process.execPath, [command, 'check', file], { cwd: root, stdio: stdio(full) });
+    closeSync(full);
+    return ended.status;
+  };
+
+  const unsafe = join(folder, 'unsafe.crib');
+  beforeAll(() => writeFileSync(unsafe, bare));
+
+  it('ends with 2 on a full disk, whether the plan is safe or not', () => {
+    expect(into(good, (full) => ['ignore', full, 'pipe'])).toBe(2);
+    expect(into(unsafe, (full) => ['ignore', full, full])).toBe(2);
+  });
+
+  it('ends as it would where messages alone cannot be written', () => {
+    expect(into(unsafe, (full) => ['ignore', 'pipe', full])).toBe(1);
+    expect(into('gone.crib', (full) => ['ignore', 'pipe', full])).toBe(2);
+    expect(into('--no-such-thing', (full) => ['ignore', 'pipe', full])).toBe(2);
+  });
+
+  it.each(['2>&-', '>&- 2>&-', '2> >(exec 2>&-)', '> >(exec >&-)'])(
+    'ends as it would where nobody reads it: %s',
+    (closed) => {
+      for (const [file, code] of [
+        [unsafe, 1],
+        ['--no-such-thing', 2],
+      ]) {
+        const line = `"${process.execPath}" "${command}" check "${file}" ${closed}`;
+        expect(spawnSync('bash', ['-c', line], { cwd: root }).status).toBe(code);
+      }
+    },
+  );
+});
+
 describe('test', () => {
   it('ends with 0 where every plan comes out as its expect lines say, faulty ones too', () => {
     const { code, out } = run('test', '--quiet', good, faulty);
@@ -151,13 +289,30 @@ describe('draw', () => {
     expect(files.every((f) => existsSync(f))).toBe(true);
   });
 
+  it('gives each drawing a file of its own, and names as many as it wrote', () => {
+    const path = join(folder, 'alike.crib');
+    writeFileSync(
+      path,
+      ['Car, truck', 'Car; truck', 'CAR TRUCK', '!'].map((t) => bare.replace('Bare', t)).join(''),
+    );
+    const to = mkdtempSync(join(tmpdir(), 'cribwright-alike-'));
+    const { code, out } = run('draw', path, '--every', '-o', to);
+    const named = out.trim().split('\n');
+    expect(code).toBe(0);
+    expect(named.length % 4).toBe(0);
+    expect(readdirSync(to).sort()).toEqual(named.map((n) => basename(n)).sort());
+  });
+
   it('says in the drawing and on the sheet where the text was not read whole', () => {
     cpSync(join(root, 'examples'), join(folder, 'examples'), { recursive: true });
     const path = join(folder, 'examples/plans/not-whole.crib');
     writeFileSync(path, readFileSync(join(root, good), 'utf8').replace('16,000 to', 'many to'));
     for (const command of ['draw', 'sheet']) {
-      expect(run(command, path).out).toContain('The text has errors: not all of it is here');
-      expect(run(command, good).out).not.toContain('The text has errors');
+      const { code, out, err } = run(command, path);
+      expect(code).toBe(2);
+      expect(out).toContain('NOT READ WHOLE');
+      expect(err).toMatch(/not-whole\.crib:\d+: /);
+      expect(run(command, good).out).not.toContain('NOT READ WHOLE');
     }
   });
 

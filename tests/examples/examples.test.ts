@@ -2,6 +2,7 @@ import { readdirSync } from 'node:fs';
 import { type Report, surprises } from '@cribwright/cli';
 import { drawScene, svgOf, viewsOf } from '@cribwright/drawing';
 import { caution } from '@cribwright/engine';
+import { english } from '@cribwright/messages/testing';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { readPlans, root } from './read-plans.js';
 
@@ -26,7 +27,7 @@ it('reads every example', () => {
 
 describe.each(files)('%s', (path) => {
   it('is written without a mistake', () => {
-    const problems = inFile(path).flatMap((f) => f.problems.map((p) => p.message.text));
+    const problems = inFile(path).flatMap((f) => f.problems.map((p) => english(p.message)));
     expect(problems).toEqual([]);
   });
 
@@ -35,7 +36,7 @@ describe.each(files)('%s', (path) => {
       expect(plan.reply.partial).toBe(false);
       expect(plan.reply.analysis.expectations.filter((e) => !e.held)).toEqual([]);
       expect(
-        surprises(plan).map((s) => `${s.finding.rule} on ${s.subject}: ${s.finding.message.text}`),
+        surprises(plan).map((s) => `${s.finding.rule} on ${s.subject}: ${english(s.finding.message)}`),
       ).toEqual([]);
       expect(plan.reply.plan.expectations.length).toBeGreaterThan(0);
     }
@@ -43,7 +44,7 @@ describe.each(files)('%s', (path) => {
 
   it('has every check run', () => {
     const silent = plansOf(path).flatMap((p) => p.findings.filter((f) => f.finding.couldNotRun));
-    expect(silent.map((f) => f.finding.message.text)).toEqual([]);
+    expect(silent.map((f) => english(f.finding.message))).toEqual([]);
   });
 
   it('is a picture in every view, with the caution on it', () => {

@@ -1,6 +1,7 @@
 import type { PolicyKey, PolicyLimit } from '@cribwright/engine';
 import { shippedPolicy } from '@cribwright/engine/testing';
 import { library, openWorkspace } from '@cribwright/language';
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 
 const uri = 'file:///county/plan.crib';
@@ -19,7 +20,7 @@ describe.each(Object.keys(library))('library/%s', (name) => {
     const workspace = openWorkspace({ files: { read: async () => undefined }, folders: [] });
     const at = `cribwright:/library/${name}`;
     await workspace.load(at);
-    expect(workspace.check(at).problems.map((p) => p.message.text)).toEqual([]);
+    expect(workspace.check(at).problems.map((p) => english(p.message))).toEqual([]);
   });
 
   it('says of every rating, stress, density, bearing and friction where it comes from', () => {

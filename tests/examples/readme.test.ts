@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { surprises } from '@cribwright/cli';
 import { caution } from '@cribwright/engine';
+import { english } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import { readPlans, root } from './read-plans.js';
 
@@ -16,7 +17,7 @@ it('shows plans that hold', async () => {
   for (const text of fences) {
     const report = await readPlans(['-'], text);
     const [file] = report.files;
-    expect(file?.problems.map((p) => p.message.text)).toEqual([]);
+    expect(file?.problems.map((p) => english(p.message))).toEqual([]);
     expect(file?.plans.length).toBe(1);
     for (const plan of file?.plans ?? []) {
       expect(plan.reply.analysis.expectations.map((e) => [e.text, e.held])).toEqual([

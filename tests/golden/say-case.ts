@@ -1,4 +1,5 @@
 import { openWorkspace, type Problem, positionOf } from '@cribwright/language';
+import { english } from '@cribwright/messages/testing';
 import type { Case } from './case-file.js';
 import { settings } from './settings.js';
 
@@ -53,10 +54,12 @@ function sayProblem(p: Problem, text: string, start: number, main: string, uri: 
     `${from.line + 1}:${from.character + 1} ${p.code} (${p.severity})`,
     `  ${line}`,
     `  ${' '.repeat(from.character)}${'^'.repeat(length)}`,
-    ...p.message.text.split('\n').map((l) => `  ${l}`),
-    ...p.related.map((r) => `  see: ${r.message.text}`),
+    ...english(p.message)
+      .split('\n')
+      .map((l) => `  ${l}`),
+    ...p.related.map((r) => `  see: ${english(r.message)}`),
     ...p.fixes.flatMap((f) => [
-      `  fix${f.safe ? ' (safe)' : ''}: ${f.title.text}`,
+      `  fix${f.safe ? ' (safe)' : ''}: ${english(f.title)}`,
       ...changed(text, f.edits[uri] ?? []).map((l) => `    ${l}`),
     ]),
   ];

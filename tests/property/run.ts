@@ -1,3 +1,4 @@
+import '../random-seed.js';
 import { properties } from './properties.js';
 
 /** Runs one property by its name. It runs by itself, outside the test runner, in which arithmetic is ten times slower. */

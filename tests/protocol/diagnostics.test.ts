@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, renameSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -202,6 +202,23 @@ describe('what goes stale elsewhere', () => {
       from,
     );
     server.close(plan);
+    rmSync(outside, { recursive: true });
+  });
+
+  it('uses nothing behind a link that leads outside, and says so', async () => {
+    const outside = mkdtempSync(join(tmpdir(), 'crib-behind-'));
+    writeFileSync(join(outside, 'yard.crib'), timber);
+    symlinkSync(join(outside, 'yard.crib'), join(folder, 'linked.crib'));
+    symlinkSync(outside, join(folder, 'linked'));
+    for (const path of ['linked.crib', 'linked/yard.crib']) {
+      const plan = fresh();
+      server.open(plan, user.replace('parts/yard.crib', path));
+      const found = await server.diagnostics(plan, 1);
+      expect(found.find((d) => d.code === 'use-unreadable')?.message).toContain('leads outside this folder');
+      server.close(plan);
+    }
+    const symbols = await server.request('workspace/symbol', { query: '' });
+    expect(JSON.stringify(symbols)).not.toContain('linked');
     rmSync(outside, { recursive: true });
   });
 

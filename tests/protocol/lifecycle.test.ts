@@ -145,3 +145,20 @@ describe('malformed input', () => {
     expect(symbols.map((s) => s.name)).toEqual(['plan "Ångström ½ 🚒"']);
   });
 });
+
+describe('a header that cannot be followed', () => {
+  it.each([
+    ['no length', 'Content-Type: x\r\n\r\n{}', 'a header has no Content-Length'],
+    ['a length in words', 'Content-Length: twelve\r\n\r\n{}', 'Content-Length is not a number'],
+    ['no field at all', 'hello\n', 'a header is malformed'],
+    ['a field without end', `X: ${'x'.repeat(100_000)}`, 'a header is longer than 4 KB'],
+    ['a message too large', 'Content-Length: 99999999999\r\n\r\n', 'a message is larger than 64 MB'],
+  ])('ends the server, and it says why: %s', async (_, bytes, why) => {
+    const server = await started();
+    await server.initialize();
+    server.raw(bytes);
+    expect(await server.exited).toBe(1);
+    expect(server.stderr()).toContain(`The language server stops: ${why}`);
+    expect(server.stray()).toBe('');
+  });
+});

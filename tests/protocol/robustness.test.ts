@@ -30,6 +30,8 @@ describe('text with errors everywhere', () => {
     'no letters at all': '§§ ¶ ^^ \u0000\u0001 🚒 @@ ## {{{ ))) ;;; ,,,',
     'a binary file': String.fromCharCode(...Array.from({ length: 4000 }, (_, i) => (i * 7919) % 256)),
     'half a surrogate pair': 'plan "x\ud83d" {}\n',
+    'half a surrogate pair in a path': 'use "x\ud83d.crib"\nplan "x" {}\n',
+    'a percent sign in a path': 'use "50 %zz.crib"\nplan "x" {}\n',
   };
   it.each(Object.entries(texts))('%s gives messages at the places', async (_, text) => {
     const uri = fresh();
@@ -80,6 +82,15 @@ describe('text with errors everywhere', () => {
       server.close(uri);
     }
   });
+});
+
+it('finds symbols of other files beside one whose path no file can have', async () => {
+  const [odd, other] = [fresh(), fresh()];
+  server.open(odd, 'use "x\ud83d.crib"\nplan "Odd" {}\n');
+  server.open(other, 'cache Elsewhere { staffing 4 }\n');
+  const found = await server.request<{ name: string }[]>('workspace/symbol', { query: 'Elsewhere' });
+  expect(JSON.stringify(found)).toContain('Elsewhere');
+  for (const uri of [odd, other]) server.close(uri);
 });
 
 describe('big input', () => {

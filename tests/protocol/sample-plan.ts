@@ -31,7 +31,7 @@ plan "Car under the bottom rail of a loaded van trailer" {
 
   steps {
     1  chock  trailer both directions  crew 1  takes 1 min
-    2  build  A                  crew 2  takes 5 min
+    2  build  A                        crew 2  takes 5 min
   }
 }
 `;

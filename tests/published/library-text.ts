@@ -1,4 +1,5 @@
 import { openWorkspace, type PlanReply } from '@cribwright/language';
+import { english } from '@cribwright/messages/testing';
 
 const uri = 'file:///library-check/plan.crib';
 
@@ -16,6 +17,6 @@ export async function planFrom(body: string): Promise<PlanReply['plan']> {
   const wrong = checked.problems.filter((p) => p.source === 'text' && p.severity === 'danger');
   const [reply] = checked.plans;
   if (reply === undefined || reply.partial || wrong.length > 0)
-    throw new Error(wrong.map((p) => p.message.text).join('; ') || 'the library could not be read');
+    throw new Error(wrong.map((p) => english(p.message)).join('; ') || 'the library could not be read');
   return reply.plan;
 }

@@ -45,7 +45,7 @@ const unrounded: Policy = {
 };
 const low = (figure: Figure): number => figure.value?.low ?? Number.NaN;
 const crossing = (timber: Timber, policy: Policy, overhang = 4 * inch): number =>
-  low(crossingCapacity({ timber, overhang }, policy, 'us')) / lb;
+  low(crossingCapacity({ timber, overhang }, policy)) / lb;
 
 const capacity = (
   what: string,
@@ -73,7 +73,7 @@ const sized = (nominal: string, timber: Timber, expected: number, source: AnyRef
   expected,
   within: 0.005,
   unit: 'in2',
-  computed: () => low(crossingArea(timber, 'us')) / inch ** 2,
+  computed: () => low(crossingArea(timber)) / inch ** 2,
 });
 
 /** Across-the-grain stress of a species as the policy `species` takes it. */
@@ -82,7 +82,6 @@ const species = (perpendicularToGrain: number, wet: boolean, bearing = 3.5, over
     speciesStress(
       { ...fir4x4, perpendicularToGrain: perpendicularToGrain * psi, wet, width: bearing * inch },
       overhang * inch,
-      'us',
     ),
   ) / psi;
 

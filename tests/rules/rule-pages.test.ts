@@ -1,5 +1,6 @@
 import { rules } from '@cribwright/engine';
 import { openWorkspace, type Problem, positionOf, rulePages } from '@cribwright/language';
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { type Fence, fencesOf, missingHeadings } from './page.js';
 
@@ -62,7 +63,7 @@ describe.each(rules.map((r) => r.id))('%s', (id) => {
     async (_n, fence) => {
       const { problems, lineOf } = await check(fence.text);
       expect(
-        problems.filter((p) => p.source === 'text' && p.severity === 'danger').map((p) => p.message.text),
+        problems.filter((p) => p.source === 'text' && p.severity === 'danger').map((p) => english(p.message)),
       ).toEqual([]);
       const marks = fence.expected.filter((e) => e.rule === id);
       expect(marks.length).toBeGreaterThan(0);
@@ -82,9 +83,9 @@ describe.each(rules.map((r) => r.id))('%s', (id) => {
       const { problems, plans: read } = await check(fence.text);
       expect(read.length).toBe(1);
       expect(
-        problems.filter((p) => p.source === 'text' && p.severity === 'danger').map((p) => p.message.text),
+        problems.filter((p) => p.source === 'text' && p.severity === 'danger').map((p) => english(p.message)),
       ).toEqual([]);
-      expect(problems.filter((p) => p.code === id).map((p) => p.message.text)).toEqual([]);
+      expect(problems.filter((p) => p.code === id).map((p) => english(p.message))).toEqual([]);
     },
   );
 

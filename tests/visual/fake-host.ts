@@ -160,7 +160,7 @@ export const messageFor = (plan: Plan, analysis: Analysis, choice: ViewChoice): 
     {
       uri: testUri,
       version: 1,
-      plans: [{ plan, analysis, places: {}, partial: false }],
+      plans: [{ plan, analysis, places: {}, partial: false, unread: [] }],
       pending: analysis.unchecked === true,
       stale: undefined,
     },

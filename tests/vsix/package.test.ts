@@ -1,6 +1,6 @@
 import { execFileSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
 import { unzipSync } from 'fflate';
 import { beforeAll, expect, it } from 'vitest';
 
@@ -67,4 +67,70 @@ it('names no file in its manifest that it does not hold', () => {
   );
   expect(named.length).toBeGreaterThan(10);
   expect(named.filter((path) => !(`extension/${path}` in files))).toEqual([]);
+});
+
+interface Metafile {
+  readonly outputs: Readonly<
+    Record<string, { readonly inputs: Readonly<Record<string, { readonly bytesInOutput: number }>> }>
+  >;
+}
+
+/** The files of which something is left in a bundle. */
+const inputsOf = ({ outputs }: Metafile): readonly string[] =>
+  Object.values(outputs).flatMap(({ inputs }) =>
+    Object.entries(inputs)
+      .filter(([, { bytesInOutput }]) => bytesInOutput > 0)
+      .map(([input]) => input),
+  );
+
+/** The nearest folder above a file that has a manifest and stands right below `node_modules` or below a scope. */
+function packageFolder(file: string): string {
+  const folder = dirname(file);
+  const above = basename(dirname(folder));
+  const isTop = above === 'node_modules' || above.startsWith('@');
+  return isTop && existsSync(join(folder, 'package.json')) ? folder : packageFolder(folder);
+}
+
+it('carries the notices of every third-party package in its bundles', () => {
+  const notices = new TextDecoder().decode(files['extension/ThirdPartyNotices.txt']);
+  const metafiles = join(root, '.cache/metafiles');
+  const bundles = readdirSync(metafiles).map((file) => ({
+    bundle: file.replace(/\.json$/, ''),
+    inputs: inputsOf(JSON.parse(readFileSync(join(metafiles, file), 'utf8'))),
+  }));
+  // One for each program of the package.
+  expect(bundles.map(({ bundle }) => bundle).sort()).toEqual(
+    ['cli', 'extension', 'extension.web', 'panel', 'server', 'server.worker'].sort(),
+  );
+  const manifests = new Set(
+    bundles.flatMap(({ inputs }) =>
+      inputs
+        .filter((input) => input.includes('node_modules/'))
+        .map((input) => join(packageFolder(join(root, input)), 'package.json')),
+    ),
+  );
+  const inside = [...manifests]
+    .map((path) => JSON.parse(readFileSync(path, 'utf8')))
+    .map(({ name, version, license }) => ({ title: `${name} ${version}`, license }));
+  const sections = new Map(
+    notices
+      .split(/^={80}$/m)
+      .slice(1)
+      .map((section) => [section.trim().split('\n')[0], section] as const),
+  );
+  expect(inside.map(({ title }) => title)).toEqual(
+    expect.arrayContaining([
+      expect.stringMatching(/^langium /),
+      expect.stringMatching(/^commander /),
+      expect.stringMatching(/^preact /),
+      expect.stringMatching(/^three /),
+      expect.stringMatching(/^vscode-languageclient /),
+    ]),
+  );
+  for (const { title, license } of inside) {
+    const section = sections.get(title) ?? '';
+    expect(section, title).toContain(`\nLicense: ${license}\n`);
+    expect(section, title).toMatch(/\n--- .+\n\n[\s\S]{200,}/);
+    expect(section, title).toMatch(/copyright|blue oak model license/i);
+  }
 });

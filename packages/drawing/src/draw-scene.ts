@@ -6,6 +6,7 @@ import type { Scene, ViewChoice, ViewId } from './scene/scene.js';
 import { heading, sheet } from './sheet/sheet.js';
 import { margin, type } from './sheet/sizes.js';
 import { lookAt, type Shown } from './views/look.js';
+import { notWholeWords } from './views/not-whole.js';
 import type { View } from './views/view.js';
 
 /** What is shown first. */
@@ -30,17 +31,29 @@ export const viewNamed = (id: ViewId): View | undefined => views.find((v) => v.i
  * Draws one view of a plan. Never throws: a view that fails becomes a sheet that says so, with the caution on it. A
  * view of what the checks find says that it waits, as long as they are at work.
  *
- * @param analysis with `partial` where the text could not be read whole: the drawing says so
+ * @param analysis with `partial` where the plan was not read whole: the drawing says so, and what was not read
  * @param pending some of the checks are still at work
  */
 export function drawScene(plan: Plan, analysis: Shown, choice: ViewChoice, pending = false): Scene {
   const view = viewNamed(choice.view);
   if (view === undefined)
-    return without(choice, 'No drawing', `There is no view called “${choice.view}”.`, plan);
+    return without(choice, 'No drawing', `There is no view called “${choice.view}”.`, plan, analysis);
   if (waits(view, plan, analysis, pending))
-    return without(choice, view.name, 'Not checked yet. What this view shows is being worked out.', plan);
+    return without(
+      choice,
+      view.name,
+      'Not checked yet. What this view shows is being worked out.',
+      plan,
+      analysis,
+    );
   if (!view.offered(plan, analysis))
-    return without(choice, 'No drawing', `This plan has nothing to show in the view “${view.name}”.`, plan);
+    return without(
+      choice,
+      'No drawing',
+      `This plan has nothing to show in the view “${view.name}”.`,
+      plan,
+      analysis,
+    );
   try {
     return view.draw(lookAt(plan, analysis, choice));
   } catch (error) {
@@ -50,6 +63,7 @@ export function drawScene(plan: Plan, analysis: Shown, choice: ViewChoice, pendi
       'No drawing',
       `The view “${view.name}” could not be drawn (${why}). The checks are not affected.`,
       plan,
+      analysis,
     );
   }
 }
@@ -67,13 +81,14 @@ const waits = (view: View, plan: Plan, analysis: Analysis, pending: boolean): bo
   view.awaits?.(plan) === true && (analysis.unchecked === true || (pending && !view.offered(plan, analysis)));
 
 /** A sheet with words in place of a drawing. */
-function without(choice: ViewChoice, title: string, words: string, plan: Plan): Scene {
-  const head = { title, lines: [plan.title] };
+function without(choice: ViewChoice, title: string, words: string, plan: Plan, analysis: Shown): Scene {
+  const mark = notWholeWords(analysis, 2);
+  const head = { title, lines: [plan.title], alarms: mark === undefined ? [] : [mark] };
   const top = heading(head).bottom;
   return sheet({
     choice,
     heading: head,
-    words: `${words} ${caution}`,
+    words: `${mark === undefined ? '' : `${mark} `}${words} ${caution}`,
     body: [text('why', at(margin, top + 8), words, type.subtitle)],
     bottom: top + 14,
     legend: [],

@@ -1,7 +1,8 @@
 // Bundles all that runs from a file of its own: the extension and the language server for the desktop and for
 // the browser, the page of the panel, and the command line.
+// Writes esbuild's metafile of each, which says what is inside, to `.cache/metafiles/NAME.json`.
 // usage: node packages/extension/build/bundle.mjs [--dev] [NAME…]
-import { rm } from 'node:fs/promises';
+import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
@@ -67,11 +68,12 @@ if (unknown.length > 0) {
   process.exit(2);
 }
 
+await mkdir(`${root}.cache/metafiles`, { recursive: true });
 await Promise.all(
   (named.length > 0 ? named : Object.keys(bundles)).map(async (name) => {
     const options = bundles[name];
     if (options.outdir) await rm(`${root}${options.outdir}`, { recursive: true, force: true });
-    await build({
+    const { metafile } = await build({
       absWorkingDir: root,
       bundle: true,
       conditions: ['source'],
@@ -80,9 +82,11 @@ await Promise.all(
       loader: { '.crib': 'text', '.md': 'text' },
       legalComments: 'none',
       logLevel: 'warning',
+      metafile: true,
       minify: !dev,
       sourcemap: dev,
       ...options,
     });
+    await writeFile(`${root}.cache/metafiles/${name}.json`, JSON.stringify(metafile));
   }),
 );

@@ -1,14 +1,16 @@
 // Packs the extension: npm run package. Only what is listed here goes in; a test compares the list.
 import { execFileSync } from 'node:child_process';
-import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { createVSIX } from '@vscode/vsce';
 import { changelog } from './changelog.mjs';
 import { localized, translated } from './localized.mjs';
+import { thirdPartyNotices } from './third-party-notices.mjs';
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 const stage = join(root, '.cache/package');
+const metafiles = join(root, '.cache/metafiles');
 
 /** Files and folders of the package, beside the manifest. */
 const contents = [
@@ -25,6 +27,7 @@ const contents = [
   'syntaxes',
 ];
 
+rmSync(metafiles, { recursive: true, force: true });
 execFileSync(process.execPath, [join(root, 'packages/extension/build/bundle.mjs')], { stdio: 'inherit' });
 
 rmSync(stage, { recursive: true, force: true });
@@ -56,6 +59,18 @@ for (const [name, content] of [
 ])
   writeFileSync(join(stage, name), `${JSON.stringify(content, null, 2)}\n`);
 writeFileSync(join(stage, 'CHANGELOG.md'), changelog);
+writeFileSync(
+  join(stage, 'ThirdPartyNotices.txt'),
+  thirdPartyNotices(
+    root,
+    Object.fromEntries(
+      readdirSync(metafiles).map((file) => [
+        basename(file, '.json'),
+        JSON.parse(readFileSync(join(metafiles, file), 'utf8')),
+      ]),
+    ),
+  ),
+);
 // The stage holds what is listed above and no more, so nothing is left to ignore.
 writeFileSync(join(stage, '.vscodeignore'), '.vscodeignore\n');
 

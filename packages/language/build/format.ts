@@ -3,8 +3,8 @@
 import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { formatted } from '../src/features/formatting/formatting.js';
-import { openWorkspace } from '../src/workspace/workspace.js';
+import { formatted } from '../src/features/formatting/formatted.js';
+import { openWorkspace } from '../src/workspace/open-workspace.js';
 
 const check = process.argv.includes('--check');
 const paths = process.argv.slice(2).filter((a) => a !== '--check');

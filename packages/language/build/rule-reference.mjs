@@ -2,7 +2,8 @@
 // Run with `node --conditions=source --import tsx`. With `--check`, writes nothing and fails where it is out of date.
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { rules, sourceInWords } from '@cribwright/engine';
+import { rules } from '@cribwright/engine';
+import { wordsIn } from '@cribwright/messages';
 
 const file = fileURLToPath(new URL('../docs/rules.md', import.meta.url));
 
@@ -15,7 +16,7 @@ const entry = (rule) => [
   '',
   `- Says: ${says[rule.severity]}`,
   ...(rule.compares.length > 0 ? [`- Compares: ${rule.compares.join('; ')}`] : []),
-  `- Sources: ${[...new Set(rule.sources.map(sourceInWords))].join('; ')}`,
+  `- Sources: ${[...new Set(rule.sources.map(wordsIn('en', 'us').source))].join('; ')}`,
   '',
 ];
 

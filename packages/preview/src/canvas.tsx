@@ -1,32 +1,14 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
-import { type Drag, type Scene, SceneSvg } from '@cribwright/drawing/page';
-import type { JSX, RefObject } from 'preact';
+
+import { SceneSvg } from '@cribwright/drawing/page';
+import type { JSX } from 'preact';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
-import { type Hands, useDrag } from './drag.js';
+import type { Acts, CanvasProps } from './canvas-props.js';
+import { useDrag } from './drag.js';
 import { useLit } from './lit.js';
 import { shapesIn, useRoving } from './roving.js';
 import { SpacePlace } from './space-place.js';
 import { useZoom } from './zoom.js';
-
-/** What a reader can do with a shape. */
-export interface Acts {
-  readonly goTo: (element: string, property: string | undefined) => void;
-  readonly move: (drag: Drag, to: Hands['to']) => void;
-  readonly courses: (element: string, by: 1 | -1) => void;
-  readonly stage: (by: 1 | -1) => void;
-}
-
-export interface CanvasProps {
-  readonly scene: Scene;
-  readonly lit: string | undefined;
-  readonly zoom: number;
-  readonly setZoom: (zoom: number) => void;
-  readonly pan: RefObject<{ x: number; y: number }>;
-  readonly inSpace: boolean;
-  readonly moved: () => void;
-  readonly say: (text: string | undefined) => void;
-  readonly act: Acts;
-}
 
 /** The drawing itself: it scrolls and zooms, every shape can be reached with keys, clicked and, where it may, dragged. */
 export function Canvas(props: CanvasProps): JSX.Element {

@@ -2,11 +2,9 @@ import type { Drag, Scene } from '@cribwright/drawing/page';
 import { show } from '@cribwright/units';
 import type { RefObject } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import type { CanvasProps } from './canvas.js';
+import type { CanvasProps } from './canvas-props.js';
 import { dragsOf } from './drags-of.js';
 import { type Dropped, dropped } from './dropped.js';
-
-export type Hands = Dropped;
 
 /** Less than this is a click, px. */
 const slack = 4;

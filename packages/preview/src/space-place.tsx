@@ -2,7 +2,7 @@
 import type { Scene } from '@cribwright/drawing/page';
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Acts } from './canvas.js';
+import type { Acts } from './canvas-props.js';
 import type { SpaceView } from './space-view.js';
 
 /** The place of the view in space. What draws it is loaded only when it is first asked for. */

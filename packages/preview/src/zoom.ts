@@ -1,6 +1,6 @@
 import type { RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
-import type { CanvasProps } from './canvas.js';
+import type { CanvasProps } from './canvas-props.js';
 import { zoomTo } from './zoom-tools.js';
 
 /** Narrower than this a sheet would show nothing any more, px; then it scrolls. Small words are read by zooming in. */

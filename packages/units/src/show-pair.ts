@@ -21,10 +21,17 @@ export function showPair(
   limit: number,
   dimension: Dimension,
   unit: string,
-  options: { readonly limit?: 'most' | 'least'; readonly system?: 'us' | 'si' } = {},
+  options: {
+    readonly limit?: 'most' | 'least';
+    readonly system?: 'us' | 'si';
+    readonly significant?: number;
+  } = {},
 ): ShownPair {
   const most = options.limit !== 'least';
-  const system = options.system === undefined ? {} : { system: options.system };
+  const system = {
+    ...(options.system === undefined ? {} : { system: options.system }),
+    ...(options.significant === undefined ? {} : { significant: options.significant }),
+  };
   const order = compare(value, limit);
   // The same number twice must read as the same number: then neither is moved toward safety.
   const forValue: ShowOptions = { rounding: order === 0 ? 'nearest' : most ? 'up' : 'down', ...system };

@@ -20,6 +20,10 @@ export interface ShowOptions {
    * printed numbers multiply out. Use it with `nearest`.
    */
   readonly workings?: boolean;
+  /**
+   * At most this many digits that count, where the unit would give more: a computed load is not known to the pound.
+   */
+  readonly significant?: number;
   /** The reader's system. The unit is changed to its counterpart where it belongs to the other one. */
   readonly system?: 'us' | 'si';
 }
@@ -59,9 +63,15 @@ export function shownValue(value: number, dimension: Dimension, unit: string, op
   return roundTo(shown, stepOf(found, shown, options), options.rounding);
 }
 
-function stepOf(unit: Unit | undefined, shown: number, { digits, workings }: ShowOptions): number {
+function stepOf(
+  unit: Unit | undefined,
+  shown: number,
+  { digits, workings, significant }: ShowOptions,
+): number {
   if (digits !== undefined) return 10 ** -digits;
   const usual = usualStep(unit, shown);
+  if (significant !== undefined && shown !== 0)
+    return Math.max(usual, 10 ** (Math.floor(Math.log10(Math.abs(shown)) + 1e-12) - significant + 1));
   return workings === true && shown !== 0
     ? Math.min(usual, 10 ** (Math.floor(Math.log10(Math.abs(shown))) - 3))
     : usual;

@@ -19,7 +19,8 @@ export const check: CommandPart = {
       .description(
         'Reads plan files, or every .crib file in a folder, and says what is unsafe, with the sum and what would ' +
           'make it right. `-` reads a plan from the standard input.\n\n' +
-          'Ends with 0 when nothing unsafe was found, 1 when something was, 2 when a file could not be read or ' +
+          'Ends with 0 when nothing unsafe was found, 1 when something was, 2 when a file could not be read, there ' +
+          'was no plan, the output could not be written, or ' +
           'a check could not run.',
       )
       .argument('<path...>', 'files or folders')

@@ -2,6 +2,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { drawScene, svgOf, viewsOf } from '@cribwright/drawing';
 import { type Asked, choiceOf, NotUnderstood, themeOf } from '../drawing/choice.js';
+import { fileNames } from '../drawing/file-names.js';
 import { type PlanToShow, planNamed, plansIn } from '../files/plans-in.js';
 import type { Io } from '../io.js';
 import { printable } from '../terminal/paint.js';
@@ -22,7 +23,8 @@ export const draw: CommandPart = {
       .summary('draw a plan as SVG')
       .description(
         'Draws one view of a plan, as the panel in the editor shows it. With --every, draws all views of all ' +
-          'plans in the file into the folder that -o names.',
+          'plans in the file into the folder that -o names.\n\nEnds with 0, or 2 when the file could not be read, or not ' +
+          'all that its plans read from. A drawing of a plan that was not read whole says so.',
       )
       .argument('<file>', 'the plan file')
       .option('-o, --output <path>', 'where to write it; the standard output if left out')
@@ -38,7 +40,8 @@ export const draw: CommandPart = {
       .option('--every', 'all views of all plans')
       .action(async (file: string, options: Options) => {
         try {
-          const plans = await plansIn(io, file);
+          const { plans, errors } = await plansIn(io, file);
+          if (errors) ends(2);
           if (options.every) writeEvery(plans, io, options);
           else writeOne(plans, io, options);
         } catch (error) {
@@ -61,10 +64,11 @@ function writeEvery(plans: readonly PlanToShow[], io: Io, options: Options): voi
   if (options.output === undefined) throw new NotUnderstood('Say which folder to write into: -o FOLDER.');
   const folder = resolve(io.cwd, options.output);
   const theme = themeOf(options.theme);
+  const nameOf = fileNames();
   for (const { plan, analysis } of plans) {
     for (const view of viewsOf(plan, analysis)) {
       const choice = choiceOf({ view: view.id }, plan, analysis);
-      const path = join(folder, `${fileName(plan.title)}.${fileName(view.id)}.svg`);
+      const path = join(folder, nameOf([plan.title, view.id], 'svg'));
       write(path, svgOf(drawScene(plan, analysis, choice), theme));
       io.out(`${path}\n`);
     }
@@ -75,10 +79,3 @@ function write(path: string, svg: string): void {
   mkdirSync(dirname(path), { recursive: true });
   writeFileSync(path, svg);
 }
-
-/** A title as a file name: letters and digits of any script, the rest as dashes. */
-const fileName = (title: string): string =>
-  title
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-|-$/g, '');

@@ -1,7 +1,9 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
+import { sayErrors } from '../files/plans-in.js';
 import { readReport } from '../files/read-report.js';
 import { handout } from '../lesson/handout.js';
+import { hasErrors } from '../report/outcome.js';
 import { printable } from '../terminal/paint.js';
 import type { CommandPart } from './command.js';
 
@@ -18,7 +20,8 @@ export const lesson: CommandPart = {
       .summary('write the handout of a lesson, or its key')
       .description(
         'Writes a lesson as a web page to print. With --key, the instructor’s copy: every answer with its sum, ' +
-          'worked out from the plan. Ends with 2 when an exercise has no key.',
+          'worked out from the plan. Ends with 2 when an exercise has no key, or when not all that the lesson ' +
+          'reads from could be read: then the page says so.',
       )
       .argument('<file>', 'the file with the lesson')
       .option('-o, --output <path>', 'where to write it; the standard output if left out')
@@ -36,13 +39,15 @@ export const lesson: CommandPart = {
           );
           return ends(2);
         }
-        const page = lessons.map((l) => handout(l, options.key ?? false)).join('\n');
+        const page = lessons.map((l) => handout(l, options.key ?? false, hasErrors(report))).join('\n');
         if (options.output === undefined) io.out(page);
         else {
           const path = resolve(io.cwd, options.output);
           mkdirSync(dirname(path), { recursive: true });
           writeFileSync(path, page);
         }
+        sayErrors(io, report);
+        if (hasErrors(report)) ends(2);
         const keyless = lessons.flatMap((l) => l.exercises).filter((e) => e.answer.kind === 'none');
         for (const { name, answer } of keyless)
           io.err(`${printable(name)} has no key. ${answer.kind === 'none' ? printable(answer.why) : ''}\n`);

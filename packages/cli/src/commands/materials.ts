@@ -1,6 +1,9 @@
-import { caution, type MaterialsResult, print } from '@cribwright/engine';
+import { caution, type MaterialsResult } from '@cribwright/engine';
+import { sayErrors } from '../files/plans-in.js';
 import { readReport } from '../files/read-report.js';
+import { hasErrors } from '../report/outcome.js';
 import type { PlanReport } from '../report/report.js';
+import { wordsOf } from '../report/words.js';
 import { columns } from '../terminal/columns.js';
 import { type Paint, paintFor, printable } from '../terminal/paint.js';
 import type { CommandPart } from './command.js';
@@ -11,7 +14,10 @@ export const materials: CommandPart = {
     program
       .command('materials')
       .summary('list what the plans need, what the units carry, and what is short')
-      .description('Ends with 0 when nothing is short, 1 when something is, 2 when a file could not be read.')
+      .description(
+        'Ends with 0 when nothing is short, 1 when something is, 2 when a file could not be read, or not all that a ' +
+          'plan reads from: then a part of what is needed may be missing from the list.',
+      )
       .argument('<path...>', 'files or folders')
       .action(async (paths: string[]) => {
         const report = await readReport(io, paths);
@@ -20,9 +26,10 @@ export const materials: CommandPart = {
         io.out(
           `${plans.map((p) => planTable(p, paint)).join('\n')}\n${paint('strong', 'Limits of this tool.')}\n${caution}\n`,
         );
+        sayErrors(io, report);
         for (const { path, why } of report.unreadable) io.err(`${printable(path)}: ${printable(why)}\n`);
         const short = plans.some((p) => p.reply.analysis.materials?.rows.some(isShort));
-        ends(report.unreadable.length > 0 ? 2 : short ? 1 : 0);
+        ends(report.unreadable.length > 0 || hasErrors(report) ? 2 : short ? 1 : 0);
       }),
 };
 
@@ -32,11 +39,20 @@ const isShort = (row: Row): boolean => row.short.value === undefined || row.shor
 
 function planTable(plan: PlanReport, paint: Paint): string {
   const rows = plan.reply.analysis.materials?.rows ?? [];
-  const title = paint('strong', printable(plan.title));
+  const mark = plan.reply.partial
+    ? paint('danger', '\n  NOT READ WHOLE: part of what is needed may be missing from this list.')
+    : '';
+  const title = `${paint('strong', printable(plan.title))}${mark}`;
+  const say = wordsOf(plan);
   if (rows.length === 0) return `${title}\n  needs nothing from a cache\n`;
   const table = columns(
     ['', 'needed', 'carried', 'short'],
-    rows.map((r) => [printable(r.item), print(r.needed), print(r.carried), print(r.short)]),
+    rows.map((r) => [
+      printable(say.message(r.item)),
+      say.value(r.needed),
+      say.value(r.carried),
+      say.value(r.short),
+    ]),
   );
   const [head = '', ...body] = table;
   const marked = body.map((line, i) => {

@@ -13,7 +13,9 @@ export const sheet: CommandPart = {
       .command('sheet')
       .summary('write the field sheet of a plan: one page to print')
       .description(
-        'Writes the page that a crew carries, as a web page that needs nothing else. Print it from any browser.',
+        'Writes the page that a crew carries, as a web page that needs nothing else. Print it from any browser.\n\n' +
+          'Ends with 0, or 2 when the file could not be read, or not all that its plans read from. A page of a plan ' +
+          'that was not read whole says so.',
       )
       .argument('<file>', 'the plan file')
       .option('-o, --output <path>', 'where to write it; the standard output if left out')
@@ -21,7 +23,9 @@ export const sheet: CommandPart = {
       .option('-p, --plan <title>', 'which plan, where the file holds several')
       .action(async (file: string, options: { output?: string; plan?: string; calculations?: boolean }) => {
         try {
-          const { plan, analysis } = planNamed(await plansIn(io, file), options.plan);
+          const { plans, errors } = await plansIn(io, file);
+          if (errors) ends(2);
+          const { plan, analysis } = planNamed(plans, options.plan);
           const page = fieldSheet(plan, analysis, { calculations: options.calculations ?? false });
           if (options.output === undefined) return io.out(page);
           const path = resolve(io.cwd, options.output);

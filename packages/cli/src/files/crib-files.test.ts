@@ -1,8 +1,10 @@
-import { mkdirSync, mkdtempSync, symlinkSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { expect, it } from 'vitest';
-import { findCribFiles, shortPath } from './crib-files.js';
+import { describe, expect, it } from 'vitest';
+import { type Found, findCribFiles, shortPath } from './crib-files.js';
+
+const pathsOf = (cwd: string, found: Found) => found.files.map((f) => shortPath(cwd, f.path));
 
 const folder = mkdtempSync(join(tmpdir(), 'cribwright-files-'));
 for (const name of [
@@ -19,17 +21,13 @@ mkdirSync(join(folder, 'bare'));
 
 it('takes a folder for every plan file in it, sorted', () => {
   const found = findCribFiles(folder, ['.']);
-  expect(found.files.map((f) => shortPath(folder, f))).toEqual([
-    'plans/a.crib',
-    'plans/b.crib',
-    'plans/deep/c.crib',
-  ]);
+  expect(pathsOf(folder, found)).toEqual(['plans/a.crib', 'plans/b.crib', 'plans/deep/c.crib']);
   expect(found.missing).toEqual([]);
 });
 
 it('takes a named file whatever its ending, and each file once', () => {
   const found = findCribFiles(folder, ['notes.txt', 'plans/a.crib', 'plans/a.crib']);
-  expect(found.files.map((f) => shortPath(folder, f))).toEqual(['notes.txt', 'plans/a.crib']);
+  expect(pathsOf(folder, found)).toEqual(['notes.txt', 'plans/a.crib']);
 });
 
 it('says which paths lead nowhere', () => {
@@ -43,17 +41,62 @@ it('keeps the whole path of what lies outside', () => {
   expect(shortPath(join(folder, 'plans'), join(folder, 'notes.txt'))).toBe(join(folder, 'notes.txt'));
 });
 
-it('checks a plan behind a link too, and runs in no circle', () => {
+describe('links', () => {
   const linked = mkdtempSync(join(tmpdir(), 'cribwright-linked-'));
-  symlinkSync(join(folder, 'plans/a.crib'), join(linked, 'a.crib'));
-  symlinkSync(linked, join(linked, 'round'));
-  symlinkSync(join(folder, 'gone.crib'), join(linked, 'broken.crib'));
-  expect(findCribFiles(linked, ['.']).files.map((f) => shortPath(linked, f))).toEqual([
-    'a.crib',
-    'broken.crib',
-  ]);
+  mkdirSync(join(linked, 'shared'));
+  mkdirSync(join(linked, 'here'));
+  writeFileSync(join(linked, 'shared', 'b.crib'), '');
+  symlinkSync(join(linked, 'shared', 'b.crib'), join(linked, 'here', 'a.crib'));
+  symlinkSync(linked, join(linked, 'here', 'round'));
+  symlinkSync(linked, join(linked, 'here', 'folder.crib'));
+
+  it('to a plan in the same workspace are followed, and run in no circle', () => {
+    const found = findCribFiles(linked, ['.']);
+    expect(pathsOf(linked, found)).toEqual(['here/a.crib', 'shared/b.crib']);
+    expect(found.missing).toEqual([]);
+    expect(pathsOf(linked, findCribFiles(linked, ['here']))).toEqual(['here/a.crib']);
+  });
+
+  it('that lead outside, nowhere, or back to themselves are reported and passed over', () => {
+    const bad = mkdtempSync(join(tmpdir(), 'cribwright-bad-'));
+    writeFileSync(join(bad, 'good.crib'), '');
+    symlinkSync('/etc/passwd', join(bad, 'system.crib'));
+    symlinkSync(join(folder, 'plans/a.crib'), join(bad, 'far.crib'));
+    symlinkSync(join(bad, 'gone'), join(bad, 'broken.crib'));
+    symlinkSync(join(bad, 'loop.crib'), join(bad, 'loop.crib'));
+    const found = findCribFiles(bad, ['.']);
+    expect(pathsOf(bad, found)).toEqual(['good.crib']);
+    const why = Object.fromEntries(found.missing.map((m) => [m.path, m.why]));
+    expect(Object.keys(why).sort()).toEqual(['broken.crib', 'far.crib', 'loop.crib', 'system.crib']);
+    expect(why['system.crib']).toContain('leads outside this folder');
+    expect(why['far.crib']).toContain('leads outside this folder');
+    expect(why['broken.crib']).toBe('there is no such file or folder');
+    expect(why['loop.crib']).toBe('it is a link that leads back to itself');
+  });
+
+  it('that were named by themselves stop nothing else', () => {
+    const bad = mkdtempSync(join(tmpdir(), 'cribwright-bad-'));
+    writeFileSync(join(bad, 'good.crib'), '');
+    symlinkSync(join(bad, 'loop'), join(bad, 'loop'));
+    const found = findCribFiles(bad, ['loop', 'good.crib']);
+    expect(pathsOf(bad, found)).toEqual(['good.crib']);
+    expect(found.missing).toEqual([{ path: 'loop', why: 'it is a link that leads back to itself' }]);
+  });
+});
+
+it('reports a folder that may not be looked into, and goes on with the others', () => {
+  const denied = Object.assign(new Error('EACCES: permission denied'), { code: 'EACCES' });
+  const found = findCribFiles(folder, ['.'], (at) => {
+    if (at.endsWith('deep')) throw denied;
+    return readdirSync(at, { withFileTypes: true });
+  });
+  expect(pathsOf(folder, found)).toEqual(['plans/a.crib', 'plans/b.crib']);
+  expect(found.missing).toEqual([{ path: 'plans/deep', why: 'there is no permission to open it' }]);
 });
 
 it('hands on what is neither file nor folder, so that its reader says why it cannot be read', () => {
-  expect(findCribFiles(folder, ['/dev/null'])).toEqual({ files: ['/dev/null'], missing: [] });
+  expect(findCribFiles(folder, ['/dev/null'])).toEqual({
+    files: [{ path: '/dev/null', within: undefined }],
+    missing: [],
+  });
 });

@@ -1,52 +1,108 @@
-import { readdirSync, statSync } from 'node:fs';
-import { join, relative, resolve, sep } from 'node:path';
+import { type Dirent, readdirSync, realpathSync, statSync } from 'node:fs';
+import { isAbsolute, join, relative, resolve, sep } from 'node:path';
+import { isPlanFile, passedOver } from '@cribwright/language';
+import { folderOf } from './folder-of.js';
+import { systemWords, unreadableWords } from './unreadable-words.js';
 
 export interface Found {
   /** Absolute paths of plan files, sorted, each once. */
-  readonly files: readonly string[];
-  readonly missing: readonly { readonly path: string; readonly why: string }[];
+  readonly files: readonly FoundFile[];
+  /** What could not be looked at, and why: it is passed over, and the run does not end well. */
+  readonly missing: readonly Missing[];
 }
 
-const skipped = new Set(['node_modules', 'dist', 'out']);
+export interface FoundFile {
+  readonly path: string;
+  /** The folder that its real path must lie in; `undefined` for a file that was named by itself. */
+  readonly within: string | undefined;
+}
+
+interface Missing {
+  readonly path: string;
+  readonly why: string;
+}
+
+/** Lists a folder. A test hands in one that fails. */
+export type ListFolder = (folder: string) => readonly Dirent[];
+const listFolder: ListFolder = (folder) => readdirSync(folder, { withFileTypes: true });
 
 /**
  * The plan files that the paths name. A folder stands for every `.crib` file in it, at any depth; a link to a file is
- * followed, a link to a folder is not: it may run in circles.
+ * followed where it stays inside, a link to a folder is not: it may run in circles. One bad entry stops nothing else.
  */
-export function findCribFiles(cwd: string, paths: readonly string[]): Found {
-  const files = new Set<string>();
-  const missing: { path: string; why: string }[] = [];
+export function findCribFiles(cwd: string, paths: readonly string[], list: ListFolder = listFolder): Found {
+  const files = new Map<string, FoundFile>();
+  const missing: Missing[] = [];
   for (const path of paths) {
     const full = resolve(cwd, path);
-    const stat = statSync(full, { throwIfNoEntry: false });
-    if (stat === undefined) missing.push({ path, why: 'there is no such file or folder' });
-    else if (!stat.isDirectory()) files.add(full);
-    else {
-      const inside = cribFilesIn(full);
-      if (inside.length === 0) missing.push({ path, why: 'no .crib file is in it' });
-      for (const file of inside) files.add(file);
+    try {
+      const stat = statSync(full, { throwIfNoEntry: false });
+      if (stat === undefined) missing.push({ path, why: unreadableWords.gone });
+      else if (!stat.isDirectory()) files.set(full, { path: full, within: undefined });
+      else {
+        const inside = cribFilesIn(full, rootOf(full, cwd), cwd, list);
+        missing.push(...inside.missing);
+        if (inside.files.length + inside.missing.length === 0)
+          missing.push({ path, why: 'no .crib file is in it' });
+        for (const file of inside.files) if (!files.has(file.path)) files.set(file.path, file);
+      }
+    } catch (error) {
+      missing.push({ path, why: systemWords(error) });
     }
   }
-  return { files: [...files].sort(), missing };
+  return { files: [...files.values()].sort((a, b) => (a.path < b.path ? -1 : 1)), missing };
 }
 
-function cribFilesIn(folder: string): readonly string[] {
-  return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
-    if (entry.name.startsWith('.') || skipped.has(entry.name)) return [];
+/** What the links in a folder may reach. A folder that was named by itself is taken where it really is. */
+const rootOf = (folder: string, cwd: string): string =>
+  folderOf(join(realpathSync(folder), 'any.crib'), realpathSync(cwd));
+
+function cribFilesIn(folder: string, within: string, cwd: string, list: ListFolder): Found {
+  const files: FoundFile[] = [];
+  const missing: Missing[] = [];
+  const add = (found: Found): void => {
+    files.push(...found.files);
+    missing.push(...found.missing);
+  };
+  let entries: readonly Dirent[];
+  try {
+    entries = list(folder);
+  } catch (error) {
+    return { files, missing: [{ path: shortPath(cwd, folder), why: systemWords(error) }] };
+  }
+  for (const entry of entries) {
     const path = join(folder, entry.name);
-    if (entry.isDirectory()) return cribFilesIn(path);
-    if (!entry.name.endsWith('.crib')) return [];
-    return entry.isFile() || (entry.isSymbolicLink() && leadsToFile(path)) ? [path] : [];
-  });
+    if (entry.isDirectory()) {
+      if (!passedOver(entry.name)) add(cribFilesIn(path, within, cwd, list));
+    } else if (isPlanFile(entry.name)) add(planAt(path, entry, within, cwd));
+  }
+  return { files, missing };
 }
 
-/** One that leads nowhere too, so that its reader says so. */
-const leadsToFile = (link: string): boolean =>
-  statSync(link, { throwIfNoEntry: false })?.isDirectory() !== true;
+/** A plan file, or a link to one inside the folder. A link to a folder is left out. */
+function planAt(path: string, entry: Dirent, within: string, cwd: string): Found {
+  const bad = (why: string): Found => ({ files: [], missing: [{ path: shortPath(cwd, path), why }] });
+  try {
+    if (entry.isSymbolicLink()) {
+      const real = realpathSync(path);
+      if (statSync(real).isDirectory()) return { files: [], missing: [] };
+      if (isOutside(realpathSync(within), real)) return bad(unreadableWords.outside);
+    } else if (!entry.isFile()) return { files: [], missing: [] };
+    return { files: [{ path, within }], missing: [] };
+  } catch (error) {
+    return bad(systemWords(error));
+  }
+}
+
+/** Whether a path lies outside a folder. */
+const isOutside = (folder: string, path: string): boolean => {
+  const way = relative(folder, path);
+  return way === '..' || way.startsWith(`..${sep}`) || isAbsolute(way);
+};
 
 /** The path a person would type from where they stand, with forward slashes. */
 export function shortPath(cwd: string, path: string): string {
   const near = relative(cwd, path);
-  const short = near === '' || near.startsWith('..') ? path : near;
+  const short = near === '' || isOutside(cwd, path) ? path : near;
   return short.split(sep).join('/');
 }

@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { dirname, join, relative } from 'node:path';
+import { dirname, isAbsolute, join, relative, sep } from 'node:path';
 
 /**
  * The folder that a file's `use` lines may reach: where the command runs, if the file is in it; else the nearest
@@ -7,7 +7,7 @@ import { dirname, join, relative } from 'node:path';
  */
 export function folderOf(file: string, cwd: string): string {
   const near = relative(cwd, file);
-  if (near !== '' && !near.startsWith('..')) return cwd;
+  if (near !== '' && near !== '..' && !near.startsWith(`..${sep}`) && !isAbsolute(near)) return cwd;
   const own = dirname(file);
   for (let folder = own; ; folder = dirname(folder)) {
     if (existsSync(join(folder, '.git'))) return folder;

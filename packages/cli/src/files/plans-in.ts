@@ -2,20 +2,54 @@ import type { Shown } from '@cribwright/drawing';
 import type { PlanReply } from '@cribwright/language';
 import { NotUnderstood } from '../drawing/choice.js';
 import type { Io } from '../io.js';
+import { hasErrors } from '../report/outcome.js';
+import type { Report } from '../report/report.js';
+import { words } from '../report/words.js';
+import { printable } from '../terminal/paint.js';
 import { readReport } from './read-report.js';
 
-/** A plan whose drawings and sheets say so where it could not be read whole. */
+/** A plan whose drawings and sheets say so where it was not read whole. */
 export type PlanToShow = PlanReply & { readonly analysis: Shown };
 
-/** The plans of one file. Says on the error output where the text could not be read whole. @throws NotUnderstood */
-export async function plansIn(io: Io, file: string): Promise<readonly PlanToShow[]> {
+/** The plans of one file. */
+export interface PlansToShow {
+  readonly plans: readonly PlanToShow[];
+  /** Something could not be read. What is made of the plans may lack a part, and the command must not end with 0. */
+  readonly errors: boolean;
+}
+
+/** The plans of one file. Says on the error output what could not be read. @throws NotUnderstood */
+export async function plansIn(io: Io, file: string): Promise<PlansToShow> {
   const report = await readReport(io, [file]);
   const [bad] = report.unreadable;
   if (bad !== undefined) throw new NotUnderstood(`${bad.path}: ${bad.why}`);
   const plans = report.files.flatMap((f) => f.plans.map((p) => p.reply));
+  sayErrors(io, report);
   if (plans.length === 0) throw new NotUnderstood(`There is no plan in ${file} that can be drawn.`);
-  if (plans.some((p) => p.partial)) io.err(`${file} has errors. What could not be read is not shown.\n`);
-  return plans.map((p) => (p.partial ? { ...p, analysis: { ...p.analysis, partial: true } } : p));
+  return { plans: plans.map(toShow), errors: hasErrors(report) };
+}
+
+/** A plan with its mark, where it was not read whole. */
+export const toShow = (reply: PlanReply): PlanToShow =>
+  reply.partial ? { ...reply, analysis: { ...reply.analysis, partial: true, unread: reply.unread } } : reply;
+
+/** As many places as are listed on the error output. */
+const most = 12;
+
+/** Says on the error output what could not be read in the files, and in those that their plans read from. */
+export function sayErrors(io: Io, report: Report): void {
+  const own = report.files.flatMap((f) => f.problems.filter((p) => p.severity === 'danger'));
+  const far = report.files.flatMap((f) => f.plans.flatMap((p) => p.unread));
+  const lines = new Set(
+    [...own, ...far].map(
+      ({ place: { path, range }, message }) => `${path}:${range.start.line + 1}: ${words.message(message)}`,
+    ),
+  );
+  if (lines.size === 0) return;
+  const left = lines.size - most;
+  io.err('NOT READ WHOLE. What could not be read is missing from what is written.\n');
+  for (const line of [...lines].slice(0, most)) io.err(`${printable(line)}\n`);
+  if (left > 0) io.err(`and ${left} more\n`);
 }
 
 /** The plan of that title, or the first one. @throws NotUnderstood */

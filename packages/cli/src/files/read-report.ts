@@ -1,13 +1,19 @@
-import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { lessonsIn, libraryFolder, openWorkspace, type Workspace } from '@cribwright/language';
+import {
+  type FileSource,
+  lessonsIn,
+  libraryFolder,
+  openWorkspace,
+  readPlanFile,
+  type Workspace,
+} from '@cribwright/language';
 import type { Io } from '../io.js';
 import { fileReport } from '../report/file-report.js';
 import type { FileReport, Report } from '../report/report.js';
 import { findCribFiles, shortPath } from './crib-files.js';
 import { folderOf } from './folder-of.js';
-import { whyUnreadable } from './why-unreadable.js';
+import { unreadableWords } from './unreadable-words.js';
 
 /** What stands for the standard input among the paths. */
 export const standardInput = '-';
@@ -18,7 +24,7 @@ export async function readReport(io: Io, paths: readonly string[]): Promise<Repo
     io.cwd,
     paths.filter((p) => p !== standardInput),
   );
-  const folders = [...new Set([io.cwd, ...named.files.map((f) => folderOf(f, io.cwd))])];
+  const folders = [...new Set([io.cwd, ...named.files.map((f) => folderOf(f.path, io.cwd))])];
   const workspace = openWorkspace({
     files: { read: readText },
     folders: folders.map((f) => pathToFileURL(f).href),
@@ -29,15 +35,35 @@ export async function readReport(io: Io, paths: readonly string[]): Promise<Repo
   const files: FileReport[] = [];
   if (paths.includes(standardInput)) {
     const uri = pathToFileURL(join(io.cwd, 'standard-input.crib')).href;
-    workspace.put(uri, await io.stdin(), 1);
-    files.push(await reportOn(uri, workspace, io));
+    const text = await io.stdin();
+    if (text.trim() === '') unreadable.push({ path: standardInput, why: 'the standard input is empty' });
+    else {
+      workspace.put(uri, text, 1);
+      files.push(await reportOn(uri, workspace, io));
+    }
   }
-  for (const path of named.files) {
-    const why = whyUnreadable(path);
-    if (why !== undefined) unreadable.push({ path: shortPath(io.cwd, path), why });
-    else files.push(await reportOn(pathToFileURL(path).href, workspace, io));
+  for (const { path, within } of named.files) {
+    const text = await readPlanFile(path, within);
+    if (typeof text === 'string') {
+      const uri = pathToFileURL(path).href;
+      workspace.put(uri, text, 1);
+      files.push(await reportOn(uri, workspace, io));
+    } else
+      unreadable.push({ path: shortPath(io.cwd, path), why: unreadableWords[text?.unreadable ?? 'gone'] });
   }
-  return { files, unreadable };
+  return { files, unreadable: [...unreadable, ...withoutPlan(paths, files, unreadable)] };
+}
+
+/** Files without a plan are well where others have one. Where none has, nothing was checked at all. */
+function withoutPlan(
+  paths: readonly string[],
+  files: readonly FileReport[],
+  unreadable: Report['unreadable'],
+): Report['unreadable'] {
+  const said =
+    unreadable.length > 0 ||
+    files.some((f) => f.plans.length > 0 || f.problems.some((p) => p.severity === 'danger'));
+  return said ? [] : [{ path: paths.join(' '), why: 'there is no plan in it, so nothing was checked' }];
 }
 
 async function reportOn(uri: string, workspace: Workspace, io: Io): Promise<FileReport> {
@@ -68,7 +94,5 @@ const pathOf = (uri: string, cwd: string): string =>
     ? `library/${uri.slice(libraryFolder.length)}`
     : shortPath(cwd, fileURLToPath(uri));
 
-async function readText(uri: string): Promise<string | undefined> {
-  const path = fileURLToPath(uri);
-  return whyUnreadable(path) === undefined ? await readFile(path, 'utf8') : undefined;
-}
+const readText: FileSource['read'] = (uri, within) =>
+  readPlanFile(fileURLToPath(uri), within === undefined ? undefined : fileURLToPath(within));

@@ -14,7 +14,7 @@ const lesson: Lesson = {
   title: 'How high <may> it stand?',
   about: 'Height and width',
   paragraphs: ['A crib is as steady as it is wide.'],
-  plans: [{ plan: tallCrib, analysis, places: {}, partial: false }],
+  plans: [{ plan: tallCrib, analysis, places: {}, partial: false, unread: [] }],
   exercises: [
     {
       name: 'Limit',

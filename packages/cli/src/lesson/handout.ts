@@ -1,6 +1,8 @@
 import { drawScene, firstChoice, fontFamily, svgOf, viewsOf } from '@cribwright/drawing';
-import { caution, print } from '@cribwright/engine';
+import { caution } from '@cribwright/engine';
 import type { Answer, Exercise, Lesson, PlanReply } from '@cribwright/language';
+import { wordsIn } from '@cribwright/messages';
+import { toShow } from '../files/plans-in.js';
 import { formulaText, sourceText } from '../report/figure-text.js';
 import { escaped } from './escaped.js';
 
@@ -18,14 +20,21 @@ svg{display:block;width:100%;height:auto;max-height:88mm;break-inside:avoid;marg
 .caution{break-inside:avoid;border:.6mm solid #000;padding:2mm;margin-top:6mm;font-weight:700}
 `.trim();
 
-/** A lesson as a page to hand out, or, with its key, as the instructor's copy. Needs nothing from elsewhere. */
-export function handout(lesson: Lesson, withKey: boolean): string {
+/**
+ * A lesson as a page to hand out, or, with its key, as the instructor's copy. Needs nothing from elsewhere.
+ *
+ * @param errors the text of the lesson has errors, so that a part may be missing: the page says so
+ */
+export function handout(lesson: Lesson, withKey: boolean, errors = false): string {
   const points = lesson.exercises.reduce((sum, e) => sum + (e.points ?? 0), 0);
   return [
     '<!doctype html>',
     `<html lang="en"><head><meta charset="utf-8"><title>${escaped(lesson.title)}</title>`,
     `<style>${style}</style></head><body>`,
     `<h1>${escaped(lesson.title)}${withKey ? ': key' : ''}</h1>`,
+    errors || lesson.plans.some((p) => p.partial)
+      ? '<p class="caution">NOT READ WHOLE: part of this lesson may be missing. Do not hand it out.</p>'
+      : '',
     lesson.about === undefined ? '' : `<p><strong>${escaped(lesson.about)}</strong></p>`,
     withKey ? '' : `<p>Name ____________________  Date ____________  Points ______ of ${points}</p>`,
     ...lesson.paragraphs.map((p) => `<p>${escaped(p)}</p>`),
@@ -40,7 +49,8 @@ export function handout(lesson: Lesson, withKey: boolean): string {
 }
 
 /** A student sees how it stands, not what the checks say of it: the drawing carries no findings. */
-function drawings({ plan, analysis }: PlanReply): string {
+function drawings(reply: PlanReply): string {
+  const { plan, analysis } = toShow(reply);
   const bare = { ...analysis, findings: [], supports: analysis.supports.map(withoutAnswers) };
   const svgs = viewsOf(plan, bare)
     .filter((v) => v.id === 'side' || v.id === 'end')
@@ -64,14 +74,16 @@ function exercise({ name, ask, hints, points, answer }: Exercise, number: number
 }
 
 function key(answer: Answer): string {
+  // A lesson's own plans say their units; its answers are given in US units.
+  const say = wordsIn('en', 'us');
   switch (answer.kind) {
     case 'figure': {
       const { figure } = answer;
-      return `<p><strong>${escaped(print(figure))}</strong></p><p>${escaped(formulaText(figure))}</p><p>${escaped(sourceText(figure))}</p>`;
+      return `<p><strong>${escaped(say.value(figure))}</strong></p><p>${escaped(formulaText(figure, say))}</p><p>${escaped(sourceText(figure, say))}</p>`;
     }
     case 'faults':
       return answer.findings
-        .map((f) => `<p><strong>${escaped(f.rule)}</strong>: ${escaped(f.message.text)}</p>`)
+        .map((f) => `<p><strong>${escaped(f.rule)}</strong>: ${escaped(say.message(f.message))}</p>`)
         .join('');
     case 'finish':
       return `<p><strong>${escaped(answer.key)}</strong></p>`;

@@ -2,6 +2,7 @@ import { caution } from '@cribwright/engine';
 import { type Paint, printable } from '../terminal/paint.js';
 import type { ExitCode } from './outcome.js';
 import type { LocatedFinding, PlanReport, Report } from './report.js';
+import { wordsOf } from './words.js';
 
 /** Dangers of a plan that none of its `expect` lines names, and nobody accepted. */
 export function surprises(plan: PlanReport): readonly LocatedFinding[] {
@@ -36,11 +37,14 @@ export function expectationReport(report: Report, paint: Paint): string {
       ...expected(plan, paint),
       ...surprises(plan).map(
         (s) =>
-          `  ${paint('danger', 'NOT EXPECTED')}  ${s.finding.rule} on ${printable(s.subject)}: ${printable(s.finding.message.text)}`,
+          `  ${paint('danger', 'NOT EXPECTED')}  ${s.finding.rule} on ${printable(s.subject)}: ${printable(wordsOf(plan).message(s.finding.message))}`,
       ),
       ...plan.findings
         .filter((f) => f.finding.couldNotRun)
-        .map((f) => `  ${paint('danger', 'COULD NOT RUN')}  ${printable(f.finding.message.text)}`),
+        .map(
+          (f) =>
+            `  ${paint('danger', 'COULD NOT RUN')}  ${printable(wordsOf(plan).message(f.finding.message))}`,
+        ),
     ]),
   );
   return `${lines.join('\n')}\n\n${total(report, paint)}\n\n${paint('strong', 'Limits of this tool.')}\n${caution}\n`;
@@ -48,11 +52,12 @@ export function expectationReport(report: Report, paint: Paint): string {
 
 function expected(plan: PlanReport, paint: Paint): readonly string[] {
   const { expectations } = plan.reply.analysis;
+  const say = wordsOf(plan);
   if (expectations.length === 0) return [paint('warning', '  nothing was expected: add an `expect` line')];
   return expectations.map((e) =>
     e.held
-      ? `  ${paint('good', 'as expected')}  ${printable(e.text)}`
-      : `  ${paint('danger', 'NOT AS EXPECTED')}  ${printable(e.text)}: ${printable(e.why)}`,
+      ? `  ${paint('good', 'as expected')}  ${printable(say.message(e.text))}`
+      : `  ${paint('danger', 'NOT AS EXPECTED')}  ${printable(say.message(e.text))}: ${printable(say.message(e.why))}`,
   );
 }
 

@@ -1,21 +1,22 @@
 import { expect, it } from 'vitest';
 import { height, limit } from '../testing/sample-report.js';
 import { formulaText, sourceText } from './figure-text.js';
+import { words } from './words.js';
 
 it('gives the sum in names, then in numbers', () => {
-  expect(formulaText(height)).toBe('courses × dressed depth = 14 × 3.5 in');
+  expect(formulaText(height, words)).toBe('courses × dressed depth = 14 × 3.5 in');
   const { formula: _, ...bare } = height;
-  expect(formulaText({ ...bare, source: { kind: 'stated' } })).toBe('as stated');
+  expect(formulaText({ ...bare, source: { kind: 'stated' } }, words)).toBe('as stated');
   const policy = { kind: 'policy', policy: 'CountyPolicy', limit: 'push margin' } as const;
-  expect(formulaText({ ...bare, source: policy })).toBe('set by the policy');
-  expect(formulaText({ ...bare, source: { kind: 'from memory' } })).toBe('from its source');
+  expect(formulaText({ ...bare, source: policy }, words)).toBe('set by the policy');
+  expect(formulaText({ ...bare, source: { kind: 'from memory' } }, words)).toBe('from its source');
 });
 
 it('names where the numbers of a worked-out figure come from, each once', () => {
   const inner = { ...height, inputs: [limit, limit] };
-  expect(sourceText({ ...height, inputs: [inner, { ...limit, source: { kind: 'stated' } }] })).toBe(
+  expect(sourceText({ ...height, inputs: [inner, { ...limit, source: { kind: 'stated' } }] }, words)).toBe(
     'worked out from: policy CountyPolicy, height ratio some contacts: common practice, no source; stated in the plan',
   );
-  expect(sourceText(height)).toBe('worked out');
-  expect(sourceText(limit)).toContain('policy CountyPolicy');
+  expect(sourceText(height, words)).toBe('worked out');
+  expect(sourceText(limit, words)).toContain('policy CountyPolicy');
 });

@@ -21,6 +21,10 @@ export function fileReport(checked: Checked, texts: Texts): Omit<FileReport, 'le
     plans: checked.plans.map((reply) => ({
       title: reply.plan.title,
       reply,
+      unread: reply.unread.map(({ uri, range, message }) => ({
+        message,
+        place: { path: texts.pathOf(uri), range },
+      })),
       findings: reply.analysis.findings.map(
         (finding): LocatedFinding => ({
           finding,

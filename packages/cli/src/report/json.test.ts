@@ -4,6 +4,7 @@ import { expect, it } from 'vitest';
 import { height, limit, sampleReport, tooHigh } from '../testing/sample-report.js';
 import { version } from '../version.js';
 import { figureValue, jsonReport, schemaId } from './json.js';
+import { words } from './words.js';
 
 const read = (path: string) => JSON.parse(readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8'));
 const schema = read('schema/check.schema.json');
@@ -40,13 +41,16 @@ it('gives each finding its place, counted from 1, and its figures', () => {
 });
 
 it('never turns what is not known into a number', () => {
-  const figure = figureValue({ ...limit, value: undefined });
+  const figure = figureValue({ ...limit, value: undefined }, words);
   expect(figure).toMatchObject({ known: false, text: 'not known' });
   expect(figure).not.toHaveProperty('value');
 });
 
 it('gives both ends of a range', () => {
-  expect(figureValue({ ...height, value: { low: 0.254, high: 0.508 } })).toMatchObject({ low: 10, high: 20 });
+  expect(figureValue({ ...height, value: { low: 0.254, high: 0.508 } }, words)).toMatchObject({
+    low: 10,
+    high: 20,
+  });
 });
 
 it('names its schema and the version of the package', () => {

@@ -3,15 +3,16 @@ import {
   type ContactResult,
   caution,
   type Figure,
-  print,
   type SupportResult,
 } from '@cribwright/engine';
+import { dimensionOf, unitOf, type Words } from '@cribwright/messages';
 import { displayUnit, findUnit, fromSI } from '@cribwright/units';
 import { version } from '../version.js';
 import { formulaText, sourceText } from './figure-text.js';
 import { exitCode, tally } from './outcome.js';
 import type { FileReport, LocatedFinding, LocatedProblem, Location, PlanReport, Report } from './report.js';
 import { shownProblems } from './shown-problems.js';
+import { words, wordsOf } from './words.js';
 
 export const schemaId = 'urn:cribwright:check:1';
 
@@ -40,86 +41,95 @@ const fileValue = (file: FileReport) => {
 const problemValue = (problem: LocatedProblem) => ({
   rule: problem.code,
   severity: problem.severity,
-  message: problem.message.text,
+  message: words.message(problem.message),
   ...placeValue(problem.place),
-  fixes: problem.fixes.map((f) => f.title.text),
+  fixes: problem.fixes.map((f) => words.message(f.title)),
 });
 
-const planValue = ({ title, reply, findings }: PlanReport) => ({
+const planValue = (plan: PlanReport) => planIn(plan, wordsOf(plan));
+
+const planIn = ({ title, reply, unread, findings }: PlanReport, say: Words) => ({
   title,
   partial: reply.partial,
-  vehicles: reply.analysis.bodies.map(bodyValue),
-  findings: findings.map(findingValue),
-  supports: reply.analysis.supports.map(supportValue),
-  ...(reply.analysis.push === undefined ? {} : { push: figureValue(reply.analysis.push.least) }),
-  expectations: reply.analysis.expectations.map(({ text, held, why }) => ({ text, held, why })),
-  assumptions: reply.analysis.assumptions,
+  unread: unread.map((u) => ({ message: say.message(u.message), ...placeValue(u.place) })),
+  vehicles: reply.analysis.bodies.map((b) => bodyValue(b, say)),
+  findings: findings.map((f) => findingValue(f, say)),
+  supports: reply.analysis.supports.map((s) => supportValue(s, say)),
+  ...(reply.analysis.push === undefined ? {} : { push: figureValue(reply.analysis.push.least, say) }),
+  expectations: reply.analysis.expectations.map(({ text, held, why }) => ({
+    text: say.message(text),
+    held,
+    why: say.message(why),
+  })),
+  assumptions: reply.analysis.assumptions.map(say.message),
 });
 
-const bodyValue = (body: BodyResult) => ({
+const bodyValue = (body: BodyResult, say: Words) => ({
   name: body.name,
-  weight: figureValue(body.weight),
-  centerBack: figureValue(body.center.x),
-  centerAside: figureValue(body.center.y),
-  centerHeight: figureValue(body.center.z),
+  weight: figureValue(body.weight, say),
+  centerBack: figureValue(body.center.x, say),
+  centerAside: figureValue(body.center.y, say),
+  centerHeight: figureValue(body.center.z, say),
 });
 
-const findingValue = ({ finding, subject, place, related, fixes }: LocatedFinding) => ({
+const findingValue = ({ finding, subject, place, related, fixes }: LocatedFinding, say: Words) => ({
   rule: finding.rule,
   severity: finding.severity,
   subject,
-  message: finding.message.text,
+  message: say.message(finding.message),
   ...placeValue(place),
-  figures: finding.figures.map(figureValue),
-  ...(finding.governs === undefined ? {} : { governs: finding.governs }),
-  related: related.map((r) => ({ message: r.message.text, ...placeValue(r.place) })),
-  fixes: fixes.map((f) => f.title.text),
+  figures: finding.figures.map((f) => figureValue(f, say)),
+  ...(finding.governs === undefined ? {} : { governs: say.message(finding.governs) }),
+  related: related.map((r) => ({ message: say.message(r.message), ...placeValue(r.place) })),
+  fixes: fixes.map((f) => say.message(f.title)),
   couldNotRun: finding.couldNotRun ?? false,
   ...(finding.accepted === undefined ? {} : { accepted: finding.accepted }),
 });
 
-const supportValue = (support: SupportResult) => ({
+const supportValue = (support: SupportResult, say: Words) => ({
   name: support.name,
   kind: support.kind,
   ...(support.worst === undefined ? {} : { worst: support.worst }),
-  figures: Object.fromEntries(Object.entries(support.figures).map(([key, f]) => [key, figureValue(f)])),
-  contacts: support.contacts.map(contactValue),
+  figures: Object.fromEntries(Object.entries(support.figures).map(([key, f]) => [key, figureValue(f, say)])),
+  contacts: support.contacts.map((c) => contactValue(c, say)),
 });
 
-const contactValue = (contact: ContactResult) => ({
+const contactValue = (contact: ContactResult, say: Words) => ({
   number: contact.number,
   loaded: contact.loaded,
   ...(contact.meets === undefined ? {} : { meets: `${contact.meets.vehicle}/${contact.meets.part}` }),
-  ...(contact.load === undefined ? {} : { load: figureValue(contact.load) }),
-  ...(contact.asBuilt === undefined ? {} : { asBuilt: figureValue(contact.asBuilt) }),
-  ...(contact.bound === undefined ? {} : { bound: figureValue(contact.bound) }),
-  ...(contact.capacity === undefined ? {} : { capacity: figureValue(contact.capacity) }),
-  ...(contact.use === undefined ? {} : { use: figureValue(contact.use) }),
+  ...(contact.load === undefined ? {} : { load: figureValue(contact.load, say) }),
+  ...(contact.asBuilt === undefined ? {} : { asBuilt: figureValue(contact.asBuilt, say) }),
+  ...(contact.bound === undefined ? {} : { bound: figureValue(contact.bound, say) }),
+  ...(contact.capacity === undefined ? {} : { capacity: figureValue(contact.capacity, say) }),
+  ...(contact.use === undefined ? {} : { use: figureValue(contact.use, say) }),
 });
 
-export const figureValue = (figure: Figure) => ({
+export const figureValue = (figure: Figure, say: Words) => ({
   key: figure.key,
-  label: figure.label,
+  label: say.label(figure),
   known: figure.value !== undefined,
-  ...valueIn(figure),
-  unit: plainUnit(figure),
-  text: print(figure),
-  formula: formulaText(figure),
-  source: sourceText(figure),
-  ...(figure.governs === undefined ? {} : { governs: figure.governs }),
-  ...(figure.assumes === undefined || figure.assumes.length === 0 ? {} : { assumes: figure.assumes }),
+  ...valueIn(figure, say),
+  unit: plainUnit(figure, say),
+  text: say.value(figure),
+  formula: formulaText(figure, say),
+  source: sourceText(figure, say),
+  ...(figure.governs === undefined ? {} : { governs: say.message(figure.governs) }),
+  ...(figure.assumes === undefined || figure.assumes.length === 0
+    ? {}
+    : { assumes: figure.assumes.map(say.message) }),
 });
 
 /** The unit of the number. Feet with inches, being two numbers, are given in inches. */
-function plainUnit({ unit, dimension }: Figure): string {
-  const shown = displayUnit(unit, dimension);
+function plainUnit({ quantity, unit }: Figure, { units }: Words): string {
+  const shown = displayUnit(unitOf(quantity, units, unit), dimensionOf(quantity));
   return shown === 'ft in' ? 'in' : shown;
 }
 
-function valueIn(figure: Figure) {
+function valueIn(figure: Figure, say: Words) {
   const { value } = figure;
   if (value === undefined) return {};
-  const known = findUnit(plainUnit(figure));
+  const known = findUnit(plainUnit(figure, say));
   const inUnit = (si: number) => tidy(known === undefined ? si : fromSI(si, known));
   return value.low === value.high
     ? { value: inUnit(value.low) }

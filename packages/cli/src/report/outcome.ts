@@ -1,17 +1,11 @@
+import { type Tally as FindingTally, tally as tallyFindings } from '@cribwright/engine';
 import type { Report } from './report.js';
 
 /** How a run ended, as the exit code says it. */
 export type ExitCode = 0 | 1 | 2;
 
-export interface Tally {
+export interface Tally extends FindingTally {
   readonly plans: number;
-  readonly danger: number;
-  readonly warning: number;
-  readonly note: number;
-  /** Findings that a reviewer accepted, and whose date has not passed. */
-  readonly accepted: number;
-  /** Checks that could not run. They are in no other count. */
-  readonly notRun: number;
   readonly unreadable: number;
 }
 
@@ -19,29 +13,29 @@ export interface Tally {
 export function tally(report: Report): Tally {
   const plans = report.files.flatMap((f) => f.plans);
   const findings = plans.flatMap((p) => p.findings.map((f) => f.finding));
-  const open = findings.filter((f) => !f.couldNotRun && !f.accepted);
   const problems = report.files.flatMap((f) => f.problems);
-  const count = (severity: 'danger' | 'warning' | 'note') =>
-    open.filter((f) => f.severity === severity).length +
-    problems.filter((p) => p.severity === severity).length;
   return {
     plans: plans.length,
-    danger: count('danger'),
-    warning: count('warning'),
-    note: count('note'),
-    accepted: findings.filter((f) => !f.couldNotRun && f.accepted).length,
-    notRun: findings.filter((f) => f.couldNotRun).length,
+    ...tallyFindings([...findings, ...problems]),
     unreadable: report.unreadable.length,
   };
 }
 
+/** Whether a plan of the run was not read whole. */
+export const isPartial = (report: Report): boolean =>
+  report.files.some((f) => f.plans.some((p) => p.reply.partial));
+
+/** Whether the text of some file has errors, or a plan was not read whole. What is written of it may lack a part. */
+export const hasErrors = (report: Report): boolean =>
+  isPartial(report) || report.files.some((f) => f.problems.some((p) => p.severity === 'danger'));
+
 /**
- * 0: nothing unsafe was found and every check ran. 1: something is unsafe, or the text has errors.
- * 2: a file could not be read, or a check could not run and nothing worse was found.
+ * 0: nothing unsafe was found, every check ran and every plan was read whole. 1: something is unsafe, or the text has
+ * errors. 2: a file could not be read, or a check could not run and nothing worse was found.
  */
 export function exitCode(report: Report): ExitCode {
   const t = tally(report);
   if (t.unreadable > 0) return 2;
   if (t.danger > 0) return 1;
-  return t.notRun > 0 ? 2 : 0;
+  return t.notRun > 0 || isPartial(report) ? 2 : 0;
 }

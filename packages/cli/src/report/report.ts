@@ -33,6 +33,8 @@ export interface LocatedProblem {
 export interface PlanReport {
   readonly title: string;
   readonly reply: PlanReply;
+  /** What could not be read, in any file that the plan reads from. Empty where it was read whole. */
+  readonly unread: readonly RelatedPlace[];
   readonly findings: readonly LocatedFinding[];
 }
 

@@ -1,12 +1,14 @@
 import { createHash } from 'node:crypto';
 import { isAbsolute } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { print } from '@cribwright/engine';
+import type { Words } from '@cribwright/messages';
 import { SarifBuilder, SarifResultBuilder, SarifRuleBuilder, SarifRunBuilder } from 'node-sarif-builder';
 import { version } from '../version.js';
 import { formulaText, sourceText } from './figure-text.js';
-import type { LocatedFinding, LocatedProblem, Location, Report, TextFix } from './report.js';
+import { hasErrors } from './outcome.js';
+import type { LocatedFinding, LocatedProblem, Location, RelatedPlace, Report, TextFix } from './report.js';
 import { shownProblems } from './shown-problems.js';
+import { words, wordsOf } from './words.js';
 
 type Result = SarifResultBuilder['result'];
 type PhysicalLocation = NonNullable<NonNullable<Result['locations']>[number]['physicalLocation']>;
@@ -34,7 +36,7 @@ export function sarifReport(report: Report, rules: readonly RuleNote[]): string 
   run.run.columnKind = 'utf16CodeUnits';
   run.run.invocations = [
     {
-      executionSuccessful: report.unreadable.length === 0 && notRun.length === 0,
+      executionSuccessful: report.unreadable.length === 0 && notRun.length === 0 && !hasErrors(report),
       toolExecutionNotifications: [
         ...report.unreadable.map((u) => ({
           level: 'error' as const,
@@ -51,6 +53,11 @@ export function sarifReport(report: Report, rules: readonly RuleNote[]): string 
                 },
               ];
         }),
+        ...report.files.flatMap((f) =>
+          f.plans.flatMap(({ title, reply, unread }) =>
+            reply.partial ? [{ level: 'error' as const, message: { text: notWhole(title, unread) } }] : [],
+          ),
+        ),
         ...notRun.map((r) => ({ level: 'error' as const, message: { text: r.message.text ?? '' } })),
       ],
     },
@@ -60,10 +67,18 @@ export function sarifReport(report: Report, rules: readonly RuleNote[]): string 
   return `${JSON.stringify(log.buildSarifOutput(), null, 2)}\n`;
 }
 
+const notWhole = (title: string, unread: readonly RelatedPlace[]): string =>
+  [
+    `The plan “${title}” was not read whole. What is missing was not checked.`,
+    ...unread.map(
+      ({ message, place }) => `${place.path}:${place.range.start.line + 1}: ${words.message(message)}`,
+    ),
+  ].join('\n');
+
 const resultsOf = (report: Report): readonly Result[] =>
   report.files.flatMap((file) => [
     ...shownProblems(file).shown.map((p) => problemResult(p, file.text)),
-    ...file.plans.flatMap((plan) => plan.findings.map((f) => findingResult(f, plan.title))),
+    ...file.plans.flatMap((plan) => plan.findings.map((f) => findingResult(f, plan.title, wordsOf(plan)))),
   ]);
 
 function ruleEntry(id: string, rules: readonly RuleNote[]): SarifRuleBuilder {
@@ -78,22 +93,22 @@ function ruleEntry(id: string, rules: readonly RuleNote[]): SarifRuleBuilder {
 
 const levels = { danger: 'error', warning: 'warning', note: 'note' } as const;
 
-function findingResult(found: LocatedFinding, plan: string): Result {
+function findingResult(found: LocatedFinding, plan: string, say: Words): Result {
   const { finding } = found;
   return {
     ruleId: finding.rule,
     level: levels[finding.severity],
-    message: { text: [finding.message.text, ...finding.figures.map(sum)].join('\n') },
+    message: { text: [say.message(finding.message), ...finding.figures.map((f) => sum(f, say))].join('\n') },
     locations: [{ physicalLocation: physical(found.place) }],
     relatedLocations: found.related.map((r, id) => ({
       id,
-      message: { text: r.message.text },
+      message: { text: say.message(r.message) },
       physicalLocation: physical(r.place),
     })),
     partialFingerprints: {
       'cribwrightFinding/v1': fingerprint([finding.rule, plan, finding.subject.element, finding.message.id]),
     },
-    ...fixesOf(found.fixes),
+    ...fixesOf(found.fixes, say),
     ...(finding.accepted === undefined
       ? {}
       : {
@@ -114,24 +129,33 @@ function problemResult(problem: LocatedProblem, text: string): Result {
   return {
     ruleId: problem.code,
     level: levels[problem.severity],
-    message: { text: problem.message.text },
+    message: { text: words.message(problem.message) },
     locations: [{ physicalLocation: physical(problem.place) }],
+    ...(problem.related.length === 0
+      ? {}
+      : {
+          relatedLocations: problem.related.map((r, id) => ({
+            id,
+            message: { text: words.message(r.message) },
+            physicalLocation: physical(r.place),
+          })),
+        }),
     partialFingerprints: {
       'cribwrightFinding/v1': fingerprint([problem.code, problem.place.path, line.trim()]),
     },
-    ...fixesOf(problem.fixes),
+    ...fixesOf(problem.fixes, words),
   };
 }
 
-const sum = (f: LocatedFinding['finding']['figures'][number]): string =>
-  `${f.label}: ${print(f)} (${formulaText(f)}; ${sourceText(f)})`;
+const sum = (f: LocatedFinding['finding']['figures'][number], say: Words): string =>
+  `${say.label(f)}: ${say.value(f)} (${formulaText(f, say)}; ${sourceText(f, say)})`;
 
-const fixesOf = (fixes: readonly TextFix[]): Pick<Result, 'fixes'> =>
+const fixesOf = (fixes: readonly TextFix[], say: Words): Pick<Result, 'fixes'> =>
   fixes.length === 0
     ? {}
     : {
         fixes: fixes.map(({ title, edits }) => ({
-          description: { text: title.text },
+          description: { text: say.message(title) },
           artifactChanges: [...new Set(edits.map((e) => e.path))].map((path) => ({
             artifactLocation: { uri: uriOf(path) },
             replacements: edits

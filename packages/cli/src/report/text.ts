@@ -1,4 +1,5 @@
 import { caution, type Finding } from '@cribwright/engine';
+import type { Words } from '@cribwright/messages';
 import { group } from '@cribwright/units';
 import { type Paint, printable } from '../terminal/paint.js';
 import { quote } from '../terminal/quote.js';
@@ -7,6 +8,7 @@ import { sumLines } from './figure-text.js';
 import { tally } from './outcome.js';
 import type { FileReport, LocatedFinding, LocatedProblem, PlanReport, Report } from './report.js';
 import { shownProblems } from './shown-problems.js';
+import { words, wordsOf } from './words.js';
 
 /** The report for people: each finding with its line, its sum and what would make it right. The caution is last. */
 export function textReport(report: Report, paint: Paint): string {
@@ -43,9 +45,9 @@ function problemLines(
   const label = problem.severity === 'danger' ? 'ERROR' : problem.severity.toUpperCase();
   return [
     heading(paint(problem.severity, label), problem.code, '', problem, paint),
-    `  ${printable(problem.message.text)}`,
+    `  ${printable(words.message(problem.message))}`,
     ...quote(texts.get(problem.place.path) ?? '', problem.place.range, paint),
-    ...problem.fixes.map((f) => `  ${paint('good', 'fix')}  ${printable(f.title.text)}`),
+    ...problem.fixes.map((f) => `  ${paint('good', 'fix')}  ${printable(words.message(f.title))}`),
     '',
   ];
 }
@@ -56,19 +58,35 @@ function planLines(
   texts: ReadonlyMap<string, string>,
   paint: Paint,
 ): readonly string[] {
+  const say = wordsOf(plan);
   const missed = plan.reply.analysis.expectations.filter((e) => !e.held);
   const met = plan.reply.analysis.expectations.length - missed.length;
-  const word = plan.findings.length === 0 ? 'nothing found' : '';
+  const word = plan.findings.length === 0 && !plan.reply.partial ? 'nothing found' : '';
   return [
     `${paint('strong', printable(plan.title))}  ${paint('quiet', printable(path))}`,
-    ...(plan.reply.partial
-      ? [paint('danger', '  This plan could not be read whole. What is missing was not checked.')]
-      : []),
+    ...notWholeLines(plan, paint),
     ...(word ? [`  ${word}`] : []),
     ...(met > 0 ? [`  ${met} expected, and so it is`] : []),
-    ...missed.map((e) => paint('danger', `  expected ${printable(e.text)}, but ${printable(e.why)}`)),
+    ...missed.map((e) =>
+      paint('danger', `  expected ${printable(say.message(e.text))}, but ${printable(say.message(e.why))}`),
+    ),
     '',
-    ...plan.findings.flatMap((f) => findingLines(f, texts, paint)),
+    ...plan.findings.flatMap((f) => findingLines(f, texts, paint, say)),
+  ];
+}
+
+/** As many places of one plan as are listed. */
+const mostUnread = 12;
+
+function notWholeLines({ reply, unread }: PlanReport, paint: Paint): readonly string[] {
+  if (!reply.partial) return [];
+  const left = unread.length - mostUnread;
+  return [
+    paint('danger', '  NOT READ WHOLE. What is missing was not checked, and nothing here counts as safe.'),
+    ...unread
+      .slice(0, mostUnread)
+      .map((u) => `  not read  ${paint('quiet', printable(at(u)))}  ${printable(words.message(u.message))}`),
+    ...(left > 0 ? [`  not read  ${group(left)} more`] : []),
   ];
 }
 
@@ -76,18 +94,19 @@ function findingLines(
   found: LocatedFinding,
   texts: ReadonlyMap<string, string>,
   paint: Paint,
+  say: Words,
 ): readonly string[] {
   const { finding } = found;
   return [
     heading(label(finding, paint), finding.rule, found.subject, found, paint),
-    `  ${printable(finding.message.text)}`,
+    `  ${printable(say.message(finding.message))}`,
     ...quote(texts.get(found.place.path) ?? '', found.place.range, paint),
-    ...sumLines(finding.figures, paint),
-    ...(finding.governs === undefined ? [] : [`  governs  ${printable(finding.governs)}`]),
+    ...sumLines(finding.figures, paint, say),
+    ...(finding.governs === undefined ? [] : [`  governs  ${printable(say.message(finding.governs))}`]),
     ...found.related.map(
-      (r) => `  see      ${printable(r.message.text)} ${paint('quiet', printable(at(r)))}`,
+      (r) => `  see      ${printable(say.message(r.message))} ${paint('quiet', printable(at(r)))}`,
     ),
-    ...found.fixes.map((f) => `  ${paint('good', 'fix')}      ${printable(f.title.text)}`),
+    ...found.fixes.map((f) => `  ${paint('good', 'fix')}      ${printable(say.message(f.title))}`),
     ...(finding.accepted === undefined
       ? []
       : [

@@ -1,21 +1,33 @@
 import type { Analysis, Figure, Finding, Plan } from '@cribwright/engine';
 import { trailerOnCar } from '@cribwright/engine/testing';
 import type { Checked } from '@cribwright/language';
+import { inch } from '@cribwright/units';
 import { fileReport } from '../report/file-report.js';
 import type { Report } from '../report/report.js';
 
-const inch = 0.0254;
-
 export const sampleText = 'plan "Tall" {\n  crib A {\n    courses   14\n    captures  rail\n  }\n}\n';
+
+const part = (label: string, value: number, quantity: Figure['quantity']): Figure => ({
+  key: label,
+  label,
+  value: { low: value, high: value },
+  quantity,
+  rounding: 'nearest',
+  inputs: [],
+  source: { kind: 'stated' },
+});
 
 export const height: Figure = {
   key: 'height',
   label: 'height',
   value: { low: 49 * inch, high: 49 * inch },
-  dimension: 'length',
-  unit: 'in',
+  quantity: 'length',
   rounding: 'up',
-  formula: { names: 'courses × dressed depth', numbers: '14 × 3.5 in' },
+  formula: {
+    kind: 'expression',
+    text: '{courses} × {depth}',
+    over: { courses: part('courses', 14, 'count'), depth: part('dressed depth', 3.5 * inch, 'length') },
+  },
   inputs: [],
   source: { kind: 'computed' },
 };
@@ -24,10 +36,16 @@ export const limit: Figure = {
   key: 'heightLimit',
   label: 'may stand',
   value: { low: 24 * inch, high: 24 * inch },
-  dimension: 'length',
-  unit: 'in',
+  quantity: 'length',
   rounding: 'down',
-  formula: { names: 'ratio × width outside to outside of contacts', numbers: '1.5 × 16 in' },
+  formula: {
+    kind: 'expression',
+    text: '{ratio} × {width}',
+    over: {
+      ratio: part('ratio', 1.5, 'ratio'),
+      width: part('width outside to outside of contacts', 16 * inch, 'length'),
+    },
+  },
   inputs: [],
   source: {
     kind: 'policy',
@@ -37,7 +55,7 @@ export const limit: Figure = {
   },
 };
 
-const message = (id: string, text: string) => ({ id, text, holes: {} });
+const message = (id: string, english: string) => ({ kind: 'message' as const, id, english, holes: {} });
 
 export const tooHigh: Finding = {
   rule: 'crib-height',
@@ -115,7 +133,7 @@ export function sampleReport(findings: readonly Finding[], plan: Plan = trailerO
     version: 1,
     state: 'good',
     pending: undefined,
-    plans: [{ plan: { ...plan, title: 'Tall' }, analysis, places: {}, partial: false }],
+    plans: [{ plan: { ...plan, title: 'Tall' }, analysis, places: {}, partial: false, unread: [] }],
     problems: findings.map((finding) => ({
       code: finding.rule,
       source: 'plan',

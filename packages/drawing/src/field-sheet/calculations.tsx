@@ -1,9 +1,17 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
-import { type Analysis, type Figure, type LoadCase, type PaperTrail, print } from '@cribwright/engine';
+
+import type { Analysis, Figure, LoadCase, PaperTrail } from '@cribwright/engine';
+import type { Words } from '@cribwright/messages';
 import type { JSX } from 'preact';
 
 /** The loads as built, and when a vehicle beneath gives way, with the calculations written out. */
-export function Calculations({ analysis }: { readonly analysis: Analysis }): JSX.Element {
+export function Calculations({
+  analysis,
+  words,
+}: {
+  readonly analysis: Analysis;
+  readonly words: Words;
+}): JSX.Element {
   const stage = analysis.stages.at(-1);
   const cases = stage === undefined ? [] : [stage.asBuilt, ...stage.losses];
   const worked = cases.filter((c) => (c.paper ?? []).length > 0);
@@ -12,13 +20,21 @@ export function Calculations({ analysis }: { readonly analysis: Analysis }): JSX
       <h1>Calculations</h1>
       {worked.length === 0 ? <p>They were not asked for when the plan was checked.</p> : undefined}
       {worked.map((c) =>
-        c.paper?.map((trail) => <Trail key={`${c.id} ${trail.corner}`} of={c} trail={trail} />),
+        c.paper?.map((trail) => <Trail key={`${c.id} ${trail.corner}`} of={c} trail={trail} words={words} />),
       )}
     </section>
   );
 }
 
-function Trail({ of, trail }: { readonly of: LoadCase; readonly trail: PaperTrail }): JSX.Element {
+function Trail({
+  of,
+  trail,
+  words,
+}: {
+  readonly of: LoadCase;
+  readonly trail: PaperTrail;
+  readonly words: Words;
+}): JSX.Element {
   const loads = of.reactions.flatMap((r) => {
     const figure = trail.loads[r.id];
     return figure === undefined ? [] : [{ id: r.id, figure }];
@@ -30,30 +46,36 @@ function Trail({ of, trail }: { readonly of: LoadCase; readonly trail: PaperTrai
         {of.title}
         {trail.corner === '' ? '' : `: ${trail.corner}`}
       </h2>
-      <Lines figures={trail.settling} />
+      <Lines figures={trail.settling} words={words} />
       <table>
         <tbody>
           {carrying.map(({ id, figure }) => (
             <tr key={id}>
-              <td>{figure.label}</td>
-              <td class="number">{print(figure)}</td>
-              <td>{figure.formula?.numbers ?? ''}</td>
+              <td>{words.label(figure)}</td>
+              <td class="number">{words.value(figure)}</td>
+              <td>{words.calculation(figure)?.numbers ?? ''}</td>
             </tr>
           ))}
         </tbody>
       </table>
       <p>{`The other ${loads.length - carrying.length} contacts carry nothing: no contact pulls.`}</p>
-      <Lines figures={trail.checks} />
+      <Lines figures={trail.checks} words={words} />
     </section>
   );
 }
 
-const Lines = ({ figures }: { readonly figures: readonly Figure[] }): JSX.Element => (
+const Lines = ({
+  figures,
+  words,
+}: {
+  readonly figures: readonly Figure[];
+  readonly words: Words;
+}): JSX.Element => (
   <ul>
     {figures.map((f) => (
-      <li key={f.label}>
-        {f.label}: {print(f)}
-        {f.formula === undefined ? '' : ` = ${f.formula.numbers}`}
+      <li key={words.label(f)}>
+        {words.label(f)}: {words.value(f)}
+        {f.formula === undefined ? '' : ` = ${words.calculation(f)?.numbers}`}
       </li>
     ))}
   </ul>

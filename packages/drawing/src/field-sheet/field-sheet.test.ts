@@ -1,5 +1,7 @@
-import { analyze, caution, print } from '@cribwright/engine';
+import { analyze, caution } from '@cribwright/engine';
 import { policyWith, samplePlans, tallCrib, trailerOnCar } from '@cribwright/engine/testing';
+import { name } from '@cribwright/messages';
+import { value } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import { fieldSheet } from './field-sheet.js';
 
@@ -74,9 +76,15 @@ it('names what is unsafe and what was not checked before all else', () => {
   expect(clean).not.toContain('class="verdicts"');
 });
 
-it('says that it is not the whole plan where the text has errors, on the page and on its drawings', () => {
-  const page = fieldSheet(trailerOnCar, { ...analyze(trailerOnCar), partial: true });
-  expect(page.split('The text has errors: not all of it is here').length - 1).toBe(3);
+it('says before all else that the plan was not read whole, and what was not read, and so do its drawings', () => {
+  const unread = [
+    { file: 'fleet.crib', range: { start: { line: 2 } }, message: name('cargoo cannot start a line') },
+  ];
+  const page = fieldSheet(trailerOnCar, { ...analyze(trailerOnCar), partial: true, unread });
+  expect(page.split('NOT READ WHOLE').length - 1).toBeGreaterThanOrEqual(3);
+  expect(page).toContain('<li>Not read: fleet.crib line 3. cargoo cannot start a line</li>');
+  expect(page.indexOf('NOT READ WHOLE')).toBeLessThan(page.indexOf('What the checks say'));
+  expect(sheetOf(trailerOnCar)).not.toContain('NOT READ WHOLE');
 });
 
 it('names the friction of a vehicle that lies on its side, and where it is from', () => {
@@ -87,6 +95,6 @@ it('names the friction of a vehicle that lies on its side, and where it is from'
   const grip = { ...push.least, label: 'friction of its body on asphalt', source };
   const page = fieldSheet(trailerOnCar, { ...analysis, push: { ...push, grip } });
   expect(page).toContain(
-    `It lies on the ground: friction of its body on asphalt ${print(grip)} (CTU Code, appendix 2).`,
+    `It lies on the ground: friction of its body on asphalt ${value(grip)} (CTU Code, appendix 2).`,
   );
 });

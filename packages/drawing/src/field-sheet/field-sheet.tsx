@@ -1,5 +1,7 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
-import { caution, type Plan, print, sourceInWords } from '@cribwright/engine';
+
+import { caution, type Plan } from '@cribwright/engine';
+import { wordsIn } from '@cribwright/messages';
 import type { JSX } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { drawScene, firstChoice, viewsOf } from '../draw-scene.js';
@@ -11,6 +13,7 @@ import type { Shown } from '../views/look.js';
 import { Calculations } from './calculations.js';
 import { Findings, Loosened } from './findings.js';
 import { GivesWay } from './gives-way.js';
+import { NotWhole } from './not-whole.js';
 import { pageStyle } from './style.js';
 import { Supports } from './supports.js';
 import { Verdicts } from './verdicts.js';
@@ -36,6 +39,7 @@ interface PageProps {
 function Page({ plan, analysis, calculations }: PageProps): JSX.Element {
   const views = viewsOf(plan, analysis).filter((v) => drawn.includes(v.id));
   const { least, grip } = analysis.push ?? {};
+  const words = wordsIn('en', plan.display);
   return (
     <html lang="en">
       <head>
@@ -50,41 +54,42 @@ function Page({ plan, analysis, calculations }: PageProps): JSX.Element {
           Policy {plan.policy.name}
           {plan.policy.authority === undefined ? '' : `, ${plan.policy.authority}`}
         </p>
+        <NotWhole analysis={analysis} />
         <Verdicts plan={plan} analysis={analysis} />
         <h2>What the checks say</h2>
-        <Findings analysis={analysis} />
+        <Findings analysis={analysis} words={words} />
         {least === undefined ? undefined : (
           <p>
-            Pushed sideways it holds up to {print(least)} from its weakest side
-            {least.governs === undefined ? '' : ` (${least.governs})`}.
+            Pushed sideways it holds up to {words.value(least)} from its weakest side
+            {least.governs === undefined ? '' : ` (${words.message(least.governs)})`}.
             {grip === undefined
               ? ''
-              : ` It lies on the ground: ${grip.label} ${print(grip)} (${sourceInWords(grip.source)}).`}
+              : ` It lies on the ground: ${words.figure(grip)} (${words.source(grip.source)}).`}
           </p>
         )}
         <h2>Supports</h2>
-        <Supports plan={plan} analysis={analysis} />
+        <Supports plan={plan} analysis={analysis} words={words} />
         <h2>If something gives way, at most</h2>
         <GivesWay plan={plan} analysis={analysis} />
         <div class="halves">
           <section>
             <h2>Order of work</h2>
-            <Work analysis={analysis} />
+            <Work analysis={analysis} words={words} />
             <h2>Changes on scene</h2>
             <div class="blank" />
             <div class="blank" />
           </section>
           <section>
             <h2>As found</h2>
-            <Found plan={plan} analysis={analysis} />
+            <Found plan={plan} analysis={analysis} words={words} />
             <h2>From the caches</h2>
-            <Materials analysis={analysis} />
+            <Materials analysis={analysis} words={words} />
           </section>
         </div>
         <Loosened plan={plan} />
         <h2>Assumptions</h2>
         <ul class="small">
-          {analysis.assumptions.map((a) => (
+          {analysis.assumptions.map(words.message).map((a) => (
             <li key={a}>{a}</li>
           ))}
         </ul>
@@ -94,7 +99,7 @@ function Page({ plan, analysis, calculations }: PageProps): JSX.Element {
             <SceneSvg key={v.id} scene={drawScene(plan, analysis, { ...firstChoice, view: v.id })} />
           ))}
         </div>
-        {calculations ? <Calculations analysis={analysis} /> : undefined}
+        {calculations ? <Calculations analysis={analysis} words={words} /> : undefined}
       </body>
     </html>
   );

@@ -1,9 +1,17 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
+
 import type { Analysis, Finding, Plan } from '@cribwright/engine';
+import type { Words } from '@cribwright/messages';
 import type { JSX } from 'preact';
 
 /** What the checks say: what could not be checked first, then what is unsafe, then the rest, then what was accepted. */
-export function Findings({ analysis }: { readonly analysis: Analysis }): JSX.Element {
+export function Findings({
+  analysis,
+  words,
+}: {
+  readonly analysis: Analysis;
+  readonly words: Words;
+}): JSX.Element {
   const notRun = analysis.findings.filter((f) => f.couldNotRun);
   const open = analysis.findings.filter((f) => !f.couldNotRun && !f.accepted);
   const accepted = analysis.findings.filter((f) => !f.couldNotRun && f.accepted);
@@ -13,21 +21,21 @@ export function Findings({ analysis }: { readonly analysis: Analysis }): JSX.Ele
     <ul>
       {notRun.map((f, i) => (
         <li key={`notrun ${i}`}>
-          <span class="notrun">not checked</span> {f.message.text}
+          <span class="notrun">not checked</span> {words.message(f.message)}
         </li>
       ))}
       {of('danger').map((f, i) => (
         <li class="danger" key={`danger ${i}`}>
-          {f.message.text}
+          {words.message(f.message)}
         </li>
       ))}
       {[...of('warning'), ...of('note')].map((f, i) => (
-        <li key={`other ${i}`}>{f.message.text}</li>
+        <li key={`other ${i}`}>{words.message(f.message)}</li>
       ))}
       {accepted.map((f, i) => (
         <li key={`accepted ${i}`}>
           Accepted by {f.accepted?.by} until {f.accepted?.until}, because {f.accepted?.reason}:{' '}
-          {f.message.text}
+          {words.message(f.message)}
         </li>
       ))}
     </ul>

@@ -14,6 +14,8 @@ p{margin:.5mm 0}
 .small{font-size:7.5pt;columns:2}
 .drawings svg{display:block;width:100%;height:auto;max-height:128mm;break-inside:avoid}
 .drawings .paper[class]{fill:#fff}
+.notwhole{border:1.6mm solid #000;padding:1mm 2mm;margin-top:1.5mm;font-weight:700}
+.notwhole p{font-size:14pt}
 .verdicts{border:.8mm solid #000;padding:.5mm 2mm;margin-top:1.5mm;font-size:10pt}
 .verdicts p{font-weight:700;margin:.3mm 0}
 .verdicts .warning::before{content:'? '}
@@ -28,5 +30,5 @@ li{margin:.2mm 0}
 .notrun{font-weight:700;border:.4mm solid #000;padding:0 1mm}
 .caution{border:.6mm solid #000;padding:1mm 2mm;margin-top:2mm;font-weight:700}
 .blank{border-bottom:.2mm solid #000;height:6mm}
-h2,table,li,.caution,.halves,.verdicts{break-inside:avoid}
+h2,table,li,.caution,.halves,.verdicts,.notwhole{break-inside:avoid}
 `.trim();

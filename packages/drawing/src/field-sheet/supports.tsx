@@ -1,20 +1,24 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
-import { type Analysis, type Figure, type Plan, print, type SupportResult } from '@cribwright/engine';
+
+import type { Analysis, Figure, Plan, SupportResult } from '@cribwright/engine';
+import type { Words } from '@cribwright/messages';
 import { show } from '@cribwright/units';
 import type { JSX } from 'preact';
 
-const figureIn = (support: SupportResult, key: string): string => {
+const figureIn = (support: SupportResult, key: string, words: Words): string => {
   const figure: Figure | undefined = support.figures[key];
-  return figure === undefined ? '' : print(figure);
+  return figure === undefined ? '' : words.value(figure);
 };
 
 /** What stands where: how each support is built, how high, what it carries and what it could. */
 export function Supports({
   plan,
   analysis,
+  words,
 }: {
   readonly plan: Plan;
   readonly analysis: Analysis;
+  readonly words: Words;
 }): JSX.Element {
   // Chocks and pads stand in the order of work and among the materials; they carry no figure of their own.
   const shown = analysis.supports.filter((s) => s.kind !== 'chock' && s.kind !== 'pad');
@@ -38,10 +42,10 @@ export function Supports({
             <td class={s.worst === 'danger' ? 'danger' : undefined}>
               {s.kind} {s.name}
             </td>
-            <td>{howBuilt(s, plan)}</td>
+            <td>{howBuilt(s, plan, words)}</td>
             {['height', 'heightLimit', 'load', 'capacity', 'use'].map((key) => (
               <td class="number" key={key}>
-                {figureIn(s, key)}
+                {figureIn(s, key, words)}
               </td>
             ))}
           </tr>
@@ -51,7 +55,7 @@ export function Supports({
   );
 }
 
-function howBuilt(support: SupportResult, plan: Plan): string {
+function howBuilt(support: SupportResult, plan: Plan, words: Words): string {
   const length = (meters: number) =>
     show(meters, 'length', plan.display === 'us' ? 'in' : 'mm', { rounding: 'nearest' });
   const crib = plan.cribs.find((c) => c.id === support.id);
@@ -62,7 +66,7 @@ function howBuilt(support: SupportResult, plan: Plan): string {
   }
   const strut = plan.struts.find((s) => s.id === support.id);
   if (strut !== undefined) {
-    const angle = figureIn(support, 'angle');
+    const angle = figureIn(support, 'angle', words);
     return [strut.gear.name, strut.lock ?? 'no lock', ...(angle ? [angle] : [])].join(', ');
   }
   const tie = plan.ties.find((t) => t.id === support.id);

@@ -1,5 +1,7 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
-import { type Analysis, type Plan, print } from '@cribwright/engine';
+
+import type { Analysis, Plan } from '@cribwright/engine';
+import type { Words } from '@cribwright/messages';
 import { show } from '@cribwright/units';
 import type { JSX } from 'preact';
 import { facingWords, groundWords } from '../pieces/ground-words.js';
@@ -7,7 +9,13 @@ import { facingWords, groundWords } from '../pieces/ground-words.js';
 const minutes = (seconds: number): string => show(seconds, 'duration', 'min', { rounding: 'up' });
 
 /** The order of work: what, by how many, until when. */
-export function Work({ analysis }: { readonly analysis: Analysis }): JSX.Element {
+export function Work({
+  analysis,
+  words,
+}: {
+  readonly analysis: Analysis;
+  readonly words: Words;
+}): JSX.Element {
   const { timeline } = analysis;
   if (timeline === undefined || timeline.rows.length === 0) return <p>No order of work is written down.</p>;
   return (
@@ -24,8 +32,8 @@ export function Work({ analysis }: { readonly analysis: Analysis }): JSX.Element
         <tr>
           <td />
           <td>all of it</td>
-          <td class="number">{`crew ${print(timeline.crewPeak)}`}</td>
-          <td class="number">{print(timeline.total)}</td>
+          <td class="number">{`crew ${words.value(timeline.crewPeak)}`}</td>
+          <td class="number">{words.value(timeline.total)}</td>
         </tr>
       </tbody>
     </table>
@@ -33,19 +41,25 @@ export function Work({ analysis }: { readonly analysis: Analysis }): JSX.Element
 }
 
 /** What is needed, against what the units carry. */
-export function Materials({ analysis }: { readonly analysis: Analysis }): JSX.Element {
+export function Materials({
+  analysis,
+  words,
+}: {
+  readonly analysis: Analysis;
+  readonly words: Words;
+}): JSX.Element {
   const rows = analysis.materials?.rows ?? [];
   if (rows.length === 0) return <p>Nothing from a cache.</p>;
   return (
     <table>
       <tbody>
         {rows.map((row) => (
-          <tr key={`${row.kind} ${row.item}`}>
-            <td>{row.item}</td>
-            <td class="number">{print(row.needed)}</td>
-            <td class="number">{`of ${print(row.carried)}`}</td>
+          <tr key={`${row.kind} ${words.message(row.item)}`}>
+            <td>{words.message(row.item)}</td>
+            <td class="number">{words.value(row.needed)}</td>
+            <td class="number">{`of ${words.value(row.carried)}`}</td>
             <td class={row.short.value?.high === 0 ? 'number' : 'number danger'}>
-              {row.short.value?.high === 0 ? '' : `short ${print(row.short)}`}
+              {row.short.value?.high === 0 ? '' : `short ${words.value(row.short)}`}
             </td>
           </tr>
         ))}
@@ -55,12 +69,21 @@ export function Materials({ analysis }: { readonly analysis: Analysis }): JSX.El
 }
 
 /** The weights that everything rests on, and what was found at the size-up. */
-export function Found({ plan, analysis }: { readonly plan: Plan; readonly analysis: Analysis }): JSX.Element {
+export function Found({
+  plan,
+  analysis,
+  words,
+}: {
+  readonly plan: Plan;
+  readonly analysis: Analysis;
+  readonly words: Words;
+}): JSX.Element {
   return (
     <ul>
       {analysis.bodies.map((b) => (
         <li key={b.vehicle}>
-          {b.name}: {print(b.weight)}, center {print(b.center.x)} back, {print(b.center.z)} high
+          {b.name}: {words.value(b.weight)}, center {words.value(b.center.x)} back, {words.value(b.center.z)}{' '}
+          high
         </li>
       ))}
       <li>

@@ -1,6 +1,7 @@
 import type { Ref } from '@cribwright/engine';
 import type { Box } from '../scene/bounds.js';
-import type { Point, Tone } from '../scene/scene.js';
+import type { Point } from '../scene/scene.js';
+import type { Tone } from '../scene/tone.js';
 import { leading, type } from '../sheet/sizes.js';
 import { textWidth } from '../text/font-metrics.js';
 

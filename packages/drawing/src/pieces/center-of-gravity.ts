@@ -1,8 +1,8 @@
+import { poseOf } from '@cribwright/engine';
 import { around } from '../scene/bounds.js';
 import { group, polygon } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { centerMark } from '../sheet/legend.js';
-import { poseOf } from '../space/pose.js';
 import { at3 } from '../space/vector.js';
 import type { Look } from '../views/look.js';
 import type { Placing } from './place-on-sheet.js';

@@ -12,7 +12,7 @@ import { useLimit } from './use-level.js';
 const factWords = (figure: Figure, say: Say): string =>
   figure.key === 'gap' && figure.value !== undefined && figure.value.high < 0
     ? `${say.short(-figure.value.low)} higher than what it captures`
-    : `${figure.label} ${say.figure(figure)}`;
+    : `${say.words.label(figure)} ${say.figure(figure)}`;
 
 /** Each contact in numbers: what it meets, its load at the moment, what it may carry, and how far that is used. */
 export function contactTable(

@@ -1,5 +1,6 @@
 import { line, polygon } from '../scene/draw.js';
-import type { Item, Point, Tone } from '../scene/scene.js';
+import type { Item, Point } from '../scene/scene.js';
+import type { Tone } from '../scene/tone.js';
 import { outline, pointsOf, ring } from '../space/project.js';
 import { blockFaces, type Solid } from '../space/solid.js';
 import type { Point3 } from '../space/vector.js';

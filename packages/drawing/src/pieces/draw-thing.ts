@@ -1,6 +1,7 @@
 import { around, type Box, boundsOf, join } from '../scene/bounds.js';
 import { circle, group, line, polygon } from '../scene/draw.js';
-import type { Item, Point, Tone } from '../scene/scene.js';
+import type { Item, Point } from '../scene/scene.js';
+import type { Tone } from '../scene/tone.js';
 import { remembered } from '../sharing/remembered.js';
 import { outline, pointsOf } from '../space/project.js';
 import type { Solid } from '../space/solid.js';

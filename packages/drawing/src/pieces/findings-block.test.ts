@@ -1,5 +1,6 @@
 import { analyze } from '@cribwright/engine';
 import { tallCrib } from '@cribwright/engine/testing';
+import { english } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import { drawn } from '../testing/drawn.js';
 
@@ -9,8 +10,8 @@ it('says under the close-up of a crib why it is unsafe, in the words of the find
   const { words, group } = drawn(tallCrib, analysis, { view: 'crib', subject: 'crib/A' });
   const [worst] = analysis.findings.filter((f) => f.subject.element === 'crib/A' && f.severity === 'danger');
   expect(worst).toBeDefined();
-  expect(words('finding 0').join(' ')).toContain(worst?.message.text ?? '?');
-  expect(group('finding 0').name).toContain(worst?.message.text ?? '?');
+  expect(words('finding 0').join(' ')).toContain(english(worst?.message) ?? '?');
+  expect(group('finding 0').name).toContain(english(worst?.message) ?? '?');
 });
 
 it('leaves a close-up as it is where nothing is found', () => {

@@ -30,7 +30,12 @@ export function findingsBlock(
       const level = finding.couldNotRun === true ? 'warning' : finding.severity;
       const weight = level === 'danger' ? 'bold' : 'normal';
       const start = finding.couldNotRun === true ? 'Not checked: ' : '';
-      const lines = wrap(`${start}${finding.message.text}`, sheetWidth - 2 * margin - 6, size, weight);
+      const lines = wrap(
+        `${start}${look.say.words.message(finding.message)}`,
+        sheetWidth - 2 * margin - 6,
+        size,
+        weight,
+      );
       const item = group(
         `finding ${i}`,
         [
@@ -42,7 +47,7 @@ export function findingsBlock(
             }),
           ),
         ],
-        { ref: finding.at, name: `${start}${finding.message.text}` },
+        { ref: finding.at, name: `${start}${look.say.words.message(finding.message)}` },
       );
       y += lines.length * size * leading + 1.4;
       return item;

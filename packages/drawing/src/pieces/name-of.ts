@@ -53,6 +53,6 @@ const faultsOf = (thing: Thing, look: Look): string =>
           : finding.couldNotRun === true
             ? 'Check could not run'
             : { danger: 'Danger', warning: 'Warning', note: 'Note' }[finding.severity];
-      return `${start}: ${finding.message.text}`;
+      return `${start}: ${look.say.words.message(finding.message)}`;
     }),
   );

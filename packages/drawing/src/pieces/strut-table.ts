@@ -21,7 +21,7 @@ export function strutTable(
     { key: 'lock', cells: ['lock', strut.lock ?? 'none stated'] },
     ...Object.values(figures).map((f) => ({
       key: f.key,
-      cells: [f.label, say.figure(f)],
+      cells: [say.words.label(f), say.figure(f)],
       strong: f.key === 'use',
     })),
   ];
@@ -46,7 +46,9 @@ export function strutTable(
   );
   const governs = figures.load?.governs;
   const lines =
-    governs === undefined ? [] : wrap(`The load governs when ${governs}.`, field.width, type.dimension);
+    governs === undefined
+      ? []
+      : wrap(`The load governs when ${say.words.message(governs)}.`, field.width, type.dimension);
   const top = grid.bottom + 2 + rowHeight + 4;
   return {
     item: group('strut in numbers', [

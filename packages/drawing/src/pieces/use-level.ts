@@ -1,5 +1,5 @@
 import type { Figure, Plan } from '@cribwright/engine';
-import type { Tone } from '../scene/scene.js';
+import type { Tone } from '../scene/tone.js';
 
 /** How far a capacity is used, told by pattern as well as tone. */
 export interface UseLevel {

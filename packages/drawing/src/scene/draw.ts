@@ -1,5 +1,6 @@
 import type { Ref } from '@cribwright/engine';
-import type { Drag, Item, Point, Tone } from './scene.js';
+import type { Drag, Item, Point } from './scene.js';
+import type { Tone } from './tone.js';
 
 type Of<Kind extends Item['kind']> = Extract<Item, { kind: Kind }>;
 type LineOptions = Partial<Pick<Of<'line'>, 'width' | 'dash' | 'head'>>;

@@ -1,5 +1,6 @@
 import type { Ref } from '@cribwright/engine';
 import type { Solid } from '../space/solid.js';
+import type { Tone } from './tone.js';
 
 /** Names one way of looking at a plan. A view is one file in `views/`. */
 export type ViewId =
@@ -71,31 +72,6 @@ export interface Point {
   readonly x: number;
   readonly y: number;
 }
-
-/** How a shape is meant, never what color it has. The theme decides that. */
-export type Tone =
-  | 'ground'
-  | 'vehicle'
-  | 'part'
-  | 'timber'
-  | 'timber end'
-  | 'wedge'
-  | 'strut'
-  | 'tie'
-  | 'chock'
-  | 'pad'
-  | 'egress'
-  | 'cargo'
-  | 'dimension'
-  | 'label'
-  | 'faint'
-  | 'load'
-  | 'good'
-  | 'warning'
-  | 'danger'
-  | 'note'
-  | 'ghost'
-  | 'scale';
 
 export type Item =
   | {

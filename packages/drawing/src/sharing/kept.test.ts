@@ -13,7 +13,7 @@ const [moved] = trailerOnCar.cribs;
 if (moved === undefined) throw new Error('the sample has no crib');
 const later = {
   ...trailerOnCar,
-  cribs: [{ ...moved, at: { ...moved.at, x: moved.at.x + 0.1 } }, ...trailerOnCar.cribs.slice(1)],
+  cribs: [{ ...moved, at: { ...moved.at, x: moved.at.x + 0.05 } }, ...trailerOnCar.cribs.slice(1)],
 };
 const scenes = (view: 'top' | 'side' | '3d') =>
   [trailerOnCar, later].map((plan) => drawScene(plan, analyze(plan), { ...firstChoice, view }));

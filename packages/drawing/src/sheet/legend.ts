@@ -1,5 +1,6 @@
 import { at, group, line, path, polygon, rectangle, text } from '../scene/draw.js';
-import type { Item, Tone } from '../scene/scene.js';
+import type { Item } from '../scene/scene.js';
+import type { Tone } from '../scene/tone.js';
 import { textWidth } from '../text/font-metrics.js';
 import { leading, type } from './sizes.js';
 

@@ -20,8 +20,8 @@ export interface Verdict {
 export interface Heading {
   readonly title: string;
   readonly lines: readonly string[];
-  /** What must not be overlooked. */
-  readonly alarm?: string;
+  /** What must not be overlooked, each on a line of its own. */
+  readonly alarms?: readonly string[];
   /** How far the drawing is from done, beside the title: it comes and goes without moving anything. */
   readonly standing?: string;
   /** What is unsafe or was not checked, in the same place. */
@@ -30,7 +30,7 @@ export interface Heading {
 
 /** Title and what is shown, over a fine rule. `bottom` is where the drawing may begin. */
 export function heading(
-  { title, lines, alarm, standing, verdicts = [] }: Heading,
+  { title, lines, alarms = [], standing, verdicts = [] }: Heading,
   width = sheetWidth,
 ): { readonly items: readonly Item[]; readonly bottom: number } {
   const room = width - 2 * margin;
@@ -59,15 +59,16 @@ export function heading(
     y += 1.6;
     put(`line ${i}`, words, type.subtitle, 'normal');
   });
-  if (alarm !== undefined) {
+  alarms.forEach((alarm, a) => {
+    const key = a === 0 ? 'alarm' : `alarm ${a + 1}`;
     wrap(alarm, room - 6, type.subtitle, 'bold').forEach((part, i) => {
       y += type.subtitle * (i === 0 ? 1 : leading) + (i === 0 ? 1.6 : 0);
-      if (i === 0) items.push(...badge('alarm', 'danger', margin + 2, y - 1.2, 3.8));
+      if (i === 0) items.push(...badge(key, 'danger', margin + 2, y - 1.2, 3.8));
       items.push(
-        text(`alarm ${i}`, at(margin + 6, y), part, type.subtitle, { weight: 'bold', tone: 'danger' }),
+        text(`${key} ${i}`, at(margin + 6, y), part, type.subtitle, { weight: 'bold', tone: 'danger' }),
       );
     });
-  }
+  });
   y += 2.6;
   items.push(line('rule', 'scale', at(margin, y), at(width - margin, y)));
   return { items: [group('heading', items)], bottom: y + 3 };

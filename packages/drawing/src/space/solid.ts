@@ -1,4 +1,4 @@
-import type { Tone } from '../scene/scene.js';
+import type { Tone } from '../scene/tone.js';
 import type { Point3 } from './vector.js';
 
 /** A piece of the scene in space, m. All views, flat or turning, are drawn from these. */

@@ -1,7 +1,11 @@
-import { tallCrib, vanTrailer } from '@cribwright/engine/testing';
+import { place } from '@cribwright/engine';
+import { planOf, tallCrib, vanTrailer } from '@cribwright/engine/testing';
 import { describe, expect, it } from 'vitest';
 import { pointsOf } from './project.js';
-import { vehicleSolids } from './vehicle-solids.js';
+import { vehicleSolids as solidsOf } from './vehicle-solids.js';
+
+const vehicleSolids = (v: typeof vanTrailer) =>
+  place(planOf({ vehicles: [v] })).vehicles.all.flatMap(solidsOf);
 
 const legs = {
   ...(vanTrailer.parts.find((p) => p.form === 'rails') ?? tallCrib.vehicles[0]?.parts[0]),

@@ -1,4 +1,4 @@
-import type { Tone } from '../scene/scene.js';
+import type { Tone } from '../scene/tone.js';
 
 /** Line weights in mm: what carries load is heavy, what measures it is fine. */
 export const lineWeights: Readonly<Record<Tone, number>> = {

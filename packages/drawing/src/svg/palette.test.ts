@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Tone } from '../scene/scene.js';
+import type { Tone } from '../scene/tone.js';
 import { palettes } from './palette.js';
 
 /** WCAG 2.1, definitions of relative luminance and contrast ratio. */

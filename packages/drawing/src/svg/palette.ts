@@ -1,4 +1,4 @@
-import type { Tone } from '../scene/scene.js';
+import type { Tone } from '../scene/tone.js';
 
 /** What one tone looks like: its line, and its fill where the shape is filled solid or lightly. */
 export interface Ink {

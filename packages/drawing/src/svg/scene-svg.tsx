@@ -1,6 +1,7 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 import { Component, type JSX } from 'preact';
-import type { Item, Scene, Tone } from '../scene/scene.js';
+import type { Item, Scene } from '../scene/scene.js';
+import type { Tone } from '../scene/tone.js';
 import { walk } from '../scene/walk.js';
 import { fixed } from './fixed.js';
 import { hatchSpacing } from './line-weights.js';

@@ -1,4 +1,4 @@
-import type { Tone } from '../scene/scene.js';
+import type { Tone } from '../scene/tone.js';
 import { lineWeights } from './line-weights.js';
 import type { Palette } from './palette.js';
 

@@ -1,17 +1,23 @@
 import type { Heading } from '../sheet/sheet.js';
 import { type Look, momentOf, notChecked } from './look.js';
+import { notWholeWords } from './not-whole.js';
 import { verdictsOf } from './verdict.js';
 
-/** Title, plan, stage and loss; where nothing would rest any more, that in bold with the sign of danger. */
+/**
+ * Title, plan, stage and loss. In bold with the sign of danger: that the plan was not read whole, and that nothing would
+ * rest any more.
+ */
 export function headingOf(look: Look, title: string, more: readonly string[] = []): Heading {
-  const alarm =
+  const alarms = [
+    notWholeWords(look.analysis, 2) ?? [],
     look.lost === undefined || look.lost.rests
-      ? undefined
-      : `Unsafe: if ${look.lost.title}, nothing holds ${look.lost.free ?? 'the load'}.`;
+      ? []
+      : `Unsafe: if ${look.lost.title}, nothing holds ${look.lost.free ?? 'the load'}.`,
+  ].flat();
   return {
     title,
     lines: [...momentOf(look), ...more],
-    ...(alarm === undefined ? {} : { alarm }),
+    alarms,
     ...(look.unchecked ? { standing: notChecked } : { verdicts: verdictsOf(look) }),
   };
 }

@@ -3,12 +3,13 @@ import type { ViewChoice } from '../scene/scene.js';
 import type { Thing } from '../space/thing.js';
 import { thingsOf } from '../space/things.js';
 import { type Say, sayIn } from '../text/say.js';
+import type { UnreadText } from './not-whole.js';
 
 /** How one element stands at the moment that is drawn. */
 export type Standing = 'stands' | 'adding' | 'later' | 'lost';
 
-/** What is known of a plan, and whether its text could be read whole. */
-export type Shown = Analysis & { readonly partial?: boolean };
+/** What is known of a plan, and whether it was read whole: `partial` where not, with what could not be read. */
+export type Shown = Analysis & { readonly partial?: boolean; readonly unread?: readonly UnreadText[] };
 
 /** What a view draws from: the plan, what is known of it, and the moment that is looked at. */
 export interface Look {

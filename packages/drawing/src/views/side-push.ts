@@ -1,4 +1,4 @@
-import { type PushResult, sourceInWords } from '@cribwright/engine';
+import type { PushResult } from '@cribwright/engine';
 import { pushRose, radius, wayWords } from '../pieces/push-rose.js';
 import { at, text } from '../scene/draw.js';
 import { heading, sheet } from '../sheet/sheet.js';
@@ -92,7 +92,9 @@ function facts(push: PushResult, look: Look, left: number, top: number) {
 const gripWords = ({ grip }: PushResult, look: Look): readonly string[] =>
   grip === undefined
     ? []
-    : [`It lies on the ground: ${grip.label} ${look.say.figure(grip)} (${sourceInWords(grip.source)}).`];
+    : [
+        `It lies on the ground: ${look.say.words.label(grip)} ${look.say.figure(grip)} (${look.say.words.source(grip.source)}).`,
+      ];
 
 const words = (push: PushResult, look: Look): string =>
   sentences([

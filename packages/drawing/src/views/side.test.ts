@@ -52,7 +52,7 @@ it('names what is unsafe apart from what is not, each with its own sign', () => 
     severity: 'danger' as const,
     subject: { element: 'crib/B' },
     at: { element: 'crib/B' },
-    message: { id: 'crib-load.over', text: 'too much', holes: {} },
+    message: { kind: 'message' as const, id: 'crib-load.over', english: 'too much', holes: {} },
     figures: [],
     related: [],
     fixes: [],

@@ -22,3 +22,15 @@ it('marks the step of the stage that is looked at', () => {
   expect(view.group('step/4').items[0]?.key).toBe('now');
   expect(view.group('step/5').items[0]?.key).not.toBe('now');
 });
+
+it.each([60, 8 * 3600, 86_400, 200 * 86_400, 1e12])(
+  'marks the time at no more than 13 places in %d s',
+  (seconds) => {
+    const steps = plan.steps.map((s) => ({ ...s, takes: { low: 0, high: seconds / plan.steps.length } }));
+    const long = { ...plan, steps };
+    const view = drawn(long, analyze(long), { view: 'timeline' });
+    const marks = view.groups.filter((g) => /^minute \d/.test(g.key));
+    expect(marks.length).toBeGreaterThan(1);
+    expect(marks.length).toBeLessThanOrEqual(13);
+  },
+);

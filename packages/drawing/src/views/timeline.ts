@@ -24,7 +24,9 @@ export const view: View = {
     if (timeline === undefined) throw new Error('the plan has no steps');
     const { say } = look;
     const title = headingOf(look, 'Timeline', [
-      [timeline.total, timeline.crewPeak].map((f) => `${capital(f.label)}: ${say.figure(f)}.`).join(' '),
+      [timeline.total, timeline.crewPeak]
+        .map((f) => `${capital(say.words.label(f))}: ${say.figure(f)}.`)
+        .join(' '),
     ]);
     const head = heading(title);
     const top = head.bottom + 9;
@@ -106,9 +108,14 @@ export const view: View = {
   },
 };
 
+/** Marks on the axis of time, beside the one at its start. */
+const mostMarks = 12;
+
 function minutes(end: number, x: (seconds: number) => number, top: number, bottom: number): readonly Item[] {
   const total = end / 60;
-  const step = [1, 2, 5, 10, 15, 30, 60, 120, 240].find((s) => total / s <= 12) ?? 480;
+  const step =
+    [1, 2, 5, 10, 15, 30, 60, 120, 240].find((s) => total / s <= mostMarks) ??
+    480 * Math.ceil(total / 480 / mostMarks);
   return Array.from({ length: Math.floor(total / step) + 1 }, (_, i) => {
     const at60 = x(i * step * 60);
     return group(`minute ${i * step}`, [

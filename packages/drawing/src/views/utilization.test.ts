@@ -1,5 +1,6 @@
 import { analyze } from '@cribwright/engine';
 import { trailerOnCar as plan } from '@cribwright/engine/testing';
+import { calculationOf, english } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import { boundsOf } from '../scene/bounds.js';
 import { drawn } from '../testing/drawn.js';
@@ -20,7 +21,7 @@ it('has a bar as long as the share, the worst first, with the governing case', (
     const share = Math.min(shares[i] ?? 0, 1.25);
     expect((bar.right - bar.left) / (limit - frame.left)).toBeCloseTo(share, 6);
   }
-  const governs = analysis.supports.find((s) => s.id === 'crib/D')?.figures.use?.governs ?? '?';
+  const governs = english(analysis.supports.find((s) => s.id === 'crib/D')?.figures.use?.governs) ?? '?';
   expect(view.words('crib/D').join(' ')).toContain(governs.slice(0, 30));
 });
 
@@ -49,5 +50,5 @@ it('says the sum of the worst contact where the whole load over the whole capaci
   const uneven = rows.filter((s) => Math.abs((s.figures.use?.value?.high ?? 0) - share(s)) > 0.02);
   expect(uneven.length).toBeGreaterThan(0);
   for (const s of uneven)
-    expect(view.words(s.id).join(' ')).toContain(`worst contact ${s.figures.use?.formula?.numbers}`);
+    expect(view.words(s.id).join(' ')).toContain(`worst contact ${calculationOf(s.figures.use)?.numbers}`);
 });

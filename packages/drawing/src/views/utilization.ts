@@ -1,4 +1,5 @@
 import type { SupportResult } from '@cribwright/engine';
+import type { Words } from '@cribwright/messages';
 import { useBar } from '../pieces/use-bar.js';
 import { useLegend, useLevel, useLimit } from '../pieces/use-level.js';
 import { at, group, line, text } from '../scene/draw.js';
@@ -56,7 +57,7 @@ export const view: View = {
 const useWords = ({ kind, name, figures: { use } }: SupportResult, look: Look): string =>
   use?.value === undefined
     ? `${kind} ${name}: use not known`
-    : `${kind} ${name}: ${look.say.figure(use)} used${use.governs === undefined ? '' : `, in this case: ${use.governs}`}`;
+    : `${kind} ${name}: ${look.say.figure(use)} used${use.governs === undefined ? '' : `, in this case: ${look.say.words.message(use.governs)}`}`;
 
 const barLeft = margin + 40;
 const barWide = 60;
@@ -66,10 +67,10 @@ const caseLeft = barLeft + barWide + 24;
  * A crib is used as far as its worst contact is. Where that is not its whole load over its whole capacity, the sum of
  * that contact stands beside: else the numbers would not come to the share.
  */
-function worstContact({ kind, figures: { use, load, capacity } }: SupportResult): string {
+function worstContact({ kind, figures: { use, load, capacity } }: SupportResult, words: Words): string {
   const [share, force, most] = [use?.value?.high, load?.value?.high, capacity?.value?.low];
   if (kind !== 'crib' || share === undefined || force === undefined || most === undefined) return '';
-  const numbers = use?.formula?.numbers;
+  const numbers = use && words.calculation(use)?.numbers;
   if (numbers === undefined || Math.abs(share - force / most) < 0.01) return '';
   return `; worst contact ${numbers}`;
 }
@@ -88,12 +89,16 @@ function useRow(
   const level = useLevel(use, limit);
   const unknown = use?.value === undefined;
   const governs = wrap(
-    unknown ? 'not known: the load or the capacity is missing' : (use?.governs ?? ''),
+    unknown
+      ? 'not known: the load or the capacity is missing'
+      : use?.governs === undefined
+        ? ''
+        : look.say.words.message(use.governs),
     sheetWidth - margin - caseLeft,
     type.small,
   );
   const high = Math.max(8.6, governs.length * type.small * leading + 2.5);
-  const sum = `${look.say.figure(load)} of ${look.say.figure(capacity)}${worstContact(support)}`;
+  const sum = `${look.say.figure(load)} of ${look.say.figure(capacity)}${worstContact(support, look.say.words)}`;
   const sign =
     level.tone === 'danger' || unknown
       ? badge('mark', unknown ? 'warning' : 'danger', margin + 2, top + 1.6, 3.4)

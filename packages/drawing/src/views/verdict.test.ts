@@ -1,5 +1,6 @@
 import { analyze, type Finding } from '@cribwright/engine';
 import { tallCrib, trailerOnCar } from '@cribwright/engine/testing';
+import { name } from '@cribwright/messages';
 import { expect, it } from 'vitest';
 import { boundsOf } from '../scene/bounds.js';
 import { drawn } from '../testing/drawn.js';
@@ -27,8 +28,17 @@ it('says nothing where nothing is found, and nothing of what was accepted', () =
     expect(words.join(' ')).not.toMatch(/unsafe|checked|safe/i);
 });
 
-it('says so where the text could not be read whole', () => {
-  expect(head([], { partial: true })).toContain('The text has errors: not all of it is here');
+it('says under the title that the plan was not read whole, and where', () => {
+  const unread = [3, 4, 5].map((line) => ({
+    file: 'fleet.crib',
+    range: { start: { line } },
+    message: name('There is no unit lbb.'),
+  }));
+  const words = head([], { partial: true, unread }).join(' ');
+  expect(words).toContain('NOT READ WHOLE: part of this plan may be missing. Do not build from it.');
+  expect(words).toContain('Not read: fleet.crib line 4. There is no unit lbb.');
+  expect(words).toContain('And 1 more.');
+  expect(head([], { partial: true }).join(' ')).toContain('NOT READ WHOLE');
 });
 
 it('says how many more there are where there is no room for all, and moves nothing else', () => {

@@ -3,9 +3,6 @@ import type { Verdict } from '../sheet/sheet.js';
 import { shortName } from '../text/short-name.js';
 import type { Look } from './look.js';
 
-/** Said of a plan that could not be read whole: what is missing looks like what was never planned. */
-export const errors = 'The text has errors: not all of it is here';
-
 /**
  * What is unsafe and what could not be checked, by name, for the head of a drawing. Where neither is found it says
  * nothing: no drawing calls a plan safe.
@@ -18,7 +15,6 @@ export function verdictsOf(look: Look): readonly Verdict[] {
   const notRun = open.filter((f) => f.couldNotRun === true);
   const unsafe = open.filter((f) => f.couldNotRun !== true && f.severity === 'danger');
   return [
-    { level: 'danger' as const, start: errors, names: look.analysis.partial === true ? [''] : [] },
     { level: 'danger' as const, start: 'Unsafe: ', names: named(unsafe, look) },
     { level: 'warning' as const, start: 'Not checked: ', names: named(notRun, look) },
   ].filter((v) => v.names.length > 0);

@@ -2,6 +2,7 @@ import type { Reaction } from '@cribwright/engine';
 import { spokenOf } from '../pieces/name-of.js';
 import type { Look } from '../views/look.js';
 import { momentOf } from '../views/look.js';
+import { notWholeLines } from '../views/not-whole.js';
 import { sentences } from './sentences.js';
 
 /** The drawing in words: what is shown, where each thing stands, what is wrong with it, and the loads at the moment. */
@@ -10,6 +11,7 @@ export function describe(look: Look, what: string): string {
   const lines = [
     what,
     ...momentOf(look),
+    ...notWholeLines(look.analysis, 6),
     look.unchecked ? 'The checks have not run yet: no load and no limit is shown' : '',
   ];
   const places = new Map<string, { readonly x: number; readonly y: number }>([

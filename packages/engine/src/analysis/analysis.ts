@@ -1,3 +1,4 @@
+import type { Message, Phrase } from '@cribwright/messages';
 import type { Figure } from '../figure/figure.js';
 import type { Finding } from '../finding/finding.js';
 import type { Interval } from '../model/interval.js';
@@ -21,7 +22,7 @@ export interface Analysis {
   readonly findings: readonly Finding[];
   readonly expectations: readonly ExpectationResult[];
   /** What each model assumes, for the sheet. */
-  readonly assumptions: readonly string[];
+  readonly assumptions: readonly Phrase[];
 }
 
 export interface BodyResult {
@@ -152,7 +153,10 @@ export interface TimelineResult {
 
 export interface MaterialsResult {
   readonly rows: readonly {
-    readonly item: string;
+    /** The piece, with its length where it has one. */
+    readonly item: Phrase;
+    /** Its name in the plan. */
+    readonly piece: string;
     readonly kind: string;
     readonly needed: Figure;
     readonly carried: Figure;
@@ -163,7 +167,7 @@ export interface MaterialsResult {
 
 export interface ExpectationResult {
   readonly ref: Ref;
-  readonly text: string;
+  readonly text: Message;
   readonly held: boolean;
-  readonly why: string;
+  readonly why: Message;
 }

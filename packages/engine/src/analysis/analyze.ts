@@ -3,11 +3,12 @@ import { pushRoseSteps } from '../push/push-rose.js';
 import { expectationResults } from '../review/expectations.js';
 import { rules } from '../rules/generated/rule-index.js';
 import { bySeverity, runRulesInSteps } from '../rules/run.js';
-import { beforeLoads, noLoads } from '../workings/loads-later.js';
 import { inOneGo } from '../workings/stepwise.js';
-import { type AnalyzeOptions, type Workings, workingsOf } from '../workings/workings.js';
+import type { AnalyzeOptions } from '../workings/support-workings.js';
+import { type Workings, workingsOf } from '../workings/workings.js';
 import type { Analysis } from './analysis.js';
 import { assumptions } from './assumptions.js';
+import { beforeLoads, noLoads } from './before-loads.js';
 import { bodyResults } from './body-results.js';
 import { supportResults } from './support-results.js';
 

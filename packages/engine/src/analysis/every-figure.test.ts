@@ -1,3 +1,4 @@
+import { calculationOf } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import type { Figure } from '../figure/figure.js';
 import { samplePlans } from '../testing/sample-plans.js';
@@ -21,12 +22,16 @@ describe.each(Object.entries(samplePlans))('%s', (_name, plan) => {
 
   it('says of each number that it works out how', () => {
     expect(figures.length).toBeGreaterThan(0);
-    const bare = figures.filter((f) => f.source.kind === 'computed' && (f.formula?.names ?? '') === '');
+    const bare = figures.filter(
+      (f) => f.source.kind === 'computed' && (calculationOf(f)?.names ?? '') === '',
+    );
     expect(bare.map((f) => f.label)).toEqual([]);
   });
 
   it('puts every input into the formula: no braces are left', () => {
-    const open = figures.filter((f) => /\{\w+\}/.test(`${f.formula?.names}${f.formula?.numbers}`));
-    expect(open.map((f) => f.formula?.names)).toEqual([]);
+    const open = figures.filter((f) =>
+      /\{\w+\}/.test(`${calculationOf(f)?.names}${calculationOf(f)?.numbers}`),
+    );
+    expect(open.map((f) => calculationOf(f)?.names)).toEqual([]);
   });
 });

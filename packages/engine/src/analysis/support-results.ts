@@ -9,7 +9,8 @@ import type { Finding, Severity } from '../finding/finding.js';
 import type { ElementId } from '../model/ref.js';
 import { strutUse } from '../strut/strut-use.js';
 import type { StrutWorking } from '../strut/strut-working.js';
-import { type TieWorking, tieUse } from '../strut/tie-working.js';
+import { tieUse } from '../strut/tie-use.js';
+import type { TieWorking } from '../strut/tie-working.js';
 import type { Workings } from '../workings/workings.js';
 import type { SupportResult } from './analysis.js';
 
@@ -63,7 +64,7 @@ const bound = (id: ElementId, w: Workings): Figure | undefined => {
 function cribResult(c: CribWorking, w: Workings, pressure: Figure | undefined): Unjudged {
   // Before the loads are there, what hangs on them is left out.
   const uses = w.options.loads === false ? undefined : cribUse(c, w);
-  const base = c.base.value?.low ?? 0;
+  const { base, heightWithShims } = c.placed;
   return {
     id: c.crib.id,
     name: c.crib.name,
@@ -85,7 +86,7 @@ function cribResult(c: CribWorking, w: Workings, pressure: Figure | undefined): 
     ]),
     contacts: c.contacts.map((contact, i) => ({
       number: contact.number,
-      at: { x: contact.x, y: contact.y, z: base + (c.height.value?.high ?? 0) },
+      at: { x: contact.x, y: contact.y, z: (base?.low ?? 0) + heightWithShims },
       meets:
         contact.meets === undefined
           ? undefined
@@ -101,7 +102,7 @@ function cribResult(c: CribWorking, w: Workings, pressure: Figure | undefined): 
 }
 
 function stepChockResult(s: StepChockWorking, w: Workings): Unjudged {
-  const load = w.loads().get(s.chock.id)?.load ?? unknownLoad(w.plan.display);
+  const load = w.loads().get(s.chock.id)?.load ?? unknownLoad();
   return {
     id: s.chock.id,
     name: s.chock.name,
@@ -110,7 +111,7 @@ function stepChockResult(s: StepChockWorking, w: Workings): Unjudged {
       s.height,
       s.capacity,
       load,
-      useOf(load, s.capacity, w.plan.display),
+      useOf(load, s.capacity),
       s.gap,
       asBuilt(s.chock.id, w),
       bound(s.chock.id, w),

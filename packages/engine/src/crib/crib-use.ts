@@ -1,8 +1,9 @@
+import { list, message, name, term } from '@cribwright/messages';
 import { computed, given } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { over } from '../figure/interval-math.js';
-import { type Display, force, share } from '../figure/units-of.js';
-import type { Workings } from '../workings/workings.js';
+import { force, share } from '../figure/units-of.js';
+import type { LoadWorkings } from '../workings/load-workings.js';
 import type { CribWorking } from './crib-working.js';
 
 /** A load beside its capacity. */
@@ -13,28 +14,27 @@ export interface Use {
 }
 
 /** Load as a share of capacity. Unknown where either is. */
-export const useOf = (load: Figure, capacity: Figure, display: Display): Figure =>
+export const useOf = (load: Figure, capacity: Figure): Figure =>
   computed(
-    share(display, 'use', 'use of capacity', 'up', { governs: load.governs }),
+    share('use', term('figure.use-of-capacity'), 'up', { governs: load.governs }),
     over(load.value, capacity.value),
     '{load} ÷ {capacity}',
     { load, capacity },
   );
 
 /** A load that is not known: never zero, never enough. */
-export const unknownLoad = (display: Display): Figure =>
-  given(force(display, 'load', 'load', 'up'), undefined, { kind: 'unknown' });
+export const unknownLoad = (): Figure =>
+  given(force('load', term('figure.load'), 'up'), undefined, { kind: 'unknown' });
 
 /** What each contact of a crib carries, and the crib as a whole. */
 export function cribUse(
   c: CribWorking,
-  w: Workings,
+  w: LoadWorkings,
 ): { readonly whole: Use; readonly contacts: readonly (Use | undefined)[] } {
-  const { display } = w.plan;
   const loads = w.loads();
   const at = (id: string, capacity: Figure): Use => {
-    const load = loads.get(id)?.load ?? unknownLoad(display);
-    return { load, capacity, use: useOf(load, capacity, display) };
+    const load = loads.get(id)?.load ?? unknownLoad();
+    return { load, capacity, use: useOf(load, capacity) };
   };
   const contacts = c.contacts.map((k) =>
     k.loaded ? at(`${c.crib.id}#${k.number}`, c.contactCapacity) : undefined,
@@ -53,7 +53,8 @@ function governingUse(whole: Figure, contacts: readonly (Use | undefined)[]): Fi
     // Contacts that are used alike are told by the first of them.
     if (use?.value === undefined || use.value.high <= (worst.value?.high ?? Number.POSITIVE_INFINITY) * same)
       return;
-    const governs = [`contact ${i + 1}`, use.governs].filter(Boolean).join(', ');
+    const at = message('figure.contact', { contact: name(String(i + 1)) });
+    const governs = use.governs === undefined ? at : list([at, use.governs], 'plain');
     worst = { ...use, governs };
   });
   return worst;

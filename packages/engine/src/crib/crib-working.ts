@@ -1,22 +1,23 @@
+import { term } from '@cribwright/messages';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { times } from '../figure/interval-math.js';
-import { count, type Display, force, length } from '../figure/units-of.js';
+import { count, force, length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { PolicyKey } from '../model/policy.js';
-import type { ElementId } from '../model/ref.js';
 import type { Crib } from '../model/support.js';
-import type { Vehicle } from '../model/vehicle.js';
+import type { Contact } from '../placed/contacts.js';
+import type { PlacedPlan } from '../placed/place.js';
+import type { PlacedCrib } from '../placed/place-crib.js';
 import { limitFigure } from '../policy/limit.js';
 import { crossingCapacity } from '../timber/crossing.js';
 import { sizeSource } from '../timber/size-source.js';
-import { type Contact, contactsOf } from './contacts.js';
 import { baseFigure, closesFigure, gapFigure } from './gap.js';
-import { narrowWidth, stackHeight } from './layout.js';
 
 /** A crib with all that follows from its text, its place and the policy. */
 export interface CribWorking {
+  readonly placed: PlacedCrib;
   readonly crib: Crib;
   readonly contacts: readonly Contact[];
   readonly loaded: number;
@@ -36,32 +37,29 @@ export interface CribWorking {
   readonly base: Figure;
 }
 
-type Vehicles = ReadonlyMap<ElementId, Vehicle>;
-
 /** All cribs of a plan. Those of the same timber and overhang share what a contact of theirs carries. */
-export function cribWorkings(plan: Plan, vehicles: Vehicles): readonly CribWorking[] {
+export function cribWorkings({ plan, cribs }: PlacedPlan): readonly CribWorking[] {
   const known: { readonly crib: Crib; readonly capacity: Figure }[] = [];
-  return plan.cribs.map((crib) => {
+  return cribs.all.map((placed) => {
+    const { crib } = placed;
     const like = known.find((k) => k.crib.timber === crib.timber && k.crib.overhang === crib.overhang);
-    const capacity = like?.capacity ?? crossingCapacity(crib, plan.policy, plan.display);
+    const capacity = like?.capacity ?? crossingCapacity(crib, plan.policy);
     if (like === undefined) known.push({ crib, capacity });
-    return cribWorking(crib, plan, vehicles, capacity);
+    return cribWorking(placed, plan, capacity);
   });
 }
 
 export function cribWorking(
-  crib: Crib,
+  placed: PlacedCrib,
   plan: Plan,
-  vehicles: Vehicles,
-  contactCapacity = crossingCapacity(crib, plan.policy, plan.display),
+  contactCapacity = crossingCapacity(placed.crib, plan.policy),
 ): CribWorking {
-  const { policy, display } = plan;
-  const limit = (key: PolicyKey) => limitFigure(policy, key, display);
-  const contacts = contactsOf(crib, vehicles, limit('joist reach').value?.low ?? 0);
-  const loaded = contacts.filter((c) => c.loaded).length;
-  const height = heightFigure(crib, display);
-  const base = baseFigure(crib, plan);
-  const width = widthFigure(crib, display);
+  const { policy } = plan;
+  const { crib, contacts, loaded } = placed;
+  const limit = (key: PolicyKey) => limitFigure(policy, key);
+  const height = heightFigure(placed);
+  const base = baseFigure(placed);
+  const width = widthFigure(placed);
   const ratio = limit(
     loaded === contacts.length && loaded > 0
       ? 'height ratio all contacts'
@@ -70,34 +68,35 @@ export function cribWorking(
         : 'height ratio one contact',
   );
   const contactsLoaded = measured(
-    count(display, 'loaded', 'contacts loaded', 'down', {
+    count('loaded', term('figure.contacts-loaded'), 'down', {
       ref: { element: crib.id, property: 'captures' },
     }),
     exactly(loaded),
-    'contacts that meet a part',
+    term('figure.contacts-that-meet-a-part'),
   );
   return {
+    placed,
     crib,
     contacts,
     loaded,
     height,
     width,
-    heightLimit: limitOn(width, ratio, crib, display, loadedWords(loaded, contacts.length)),
-    heightLimitAll: limitOn(width, limit('height ratio all contacts'), crib, display, undefined),
+    heightLimit: limitOn(width, ratio, crib, loadedWords(loaded, contacts.length)),
+    heightLimitAll: limitOn(width, limit('height ratio all contacts'), crib, undefined),
     contactCapacity,
     capacity: computed(
-      force(display, 'capacity', 'capacity', 'down', {
-        assumes: ['the load rests on every contact that is counted, evenly, wedged tight'],
+      force('capacity', term('figure.capacity'), 'down', {
+        assumes: [term('figure.the-load-rests-on-every-contact-that')],
       }),
       times(contactsLoaded.value, contactCapacity.value),
       '{contactsLoaded} × {contactCapacity}',
       { contactsLoaded, contactCapacity },
     ),
     base,
-    gap: gapFigure(crib, contacts, height, base, display),
-    closes: closesFigure(crib, display),
+    gap: gapFigure(placed, height, base),
+    closes: closesFigure(crib),
     overhang: given(
-      length(display, 'overhang', 'overhang', 'down', {
+      length('overhang', term('figure.overhang'), 'down', {
         ref: { element: crib.id, property: 'overhang' },
       }),
       exactly(crib.overhang),
@@ -110,48 +109,47 @@ export function cribWorking(
 export const loadedWords = (loaded: number, all: number): string =>
   loaded === all ? `all ${all} contacts loaded` : `${loaded} of ${all} contacts loaded`;
 
-function heightFigure(crib: Crib, display: Display): Figure {
+function heightFigure({ crib, height }: PlacedCrib): Figure {
   const courses = given(
-    count(display, 'courses', 'courses', 'up', {
+    count('courses', term('figure.courses'), 'up', {
       ref: { element: crib.id, property: 'courses' },
     }),
     exactly(crib.courses),
     { kind: 'stated' },
   );
   const depth = given(
-    length(display, 'dressedDepth', 'dressed depth', 'up', {
+    length('dressedDepth', term('figure.dressed-depth'), 'up', {
       ref: crib.timber.ref,
     }),
     exactly(crib.timber.depth),
     sizeSource(crib.timber),
   );
   return computed(
-    length(display, 'height', 'height', 'up', {
+    length('height', term('figure.height'), 'up', {
       ref: { element: crib.id, property: 'courses' },
     }),
-    exactly(stackHeight(crib)),
+    exactly(height),
     '{courses} × {depth}',
     { courses, depth },
   );
 }
 
-function widthFigure(crib: Crib, display: Display): Figure {
+function widthFigure({ crib, width }: PlacedCrib): Figure {
   const timber = given(
-    length(display, 'timberLength', 'timber length', 'down', {
+    length('timberLength', term('figure.timber-length'), 'down', {
       ref: { element: crib.id, property: 'timber' },
     }),
     exactly(crib.timber.length),
     { kind: 'stated' },
   );
   const overhang = given(
-    length(display, 'overhang', 'overhang', 'up', {
+    length('overhang', term('figure.overhang'), 'up', {
       ref: { element: crib.id, property: 'overhang' },
     }),
     exactly(crib.overhang),
     { kind: 'stated' },
   );
-  const head = length(display, 'width', 'width outside to outside of contacts', 'down');
-  const width = narrowWidth(crib);
+  const head = length('width', term('figure.width-outside-to-outside-of-contacts'), 'down');
   const single = Math.min(crib.layout.lengthwise, crib.layout.crosswise) <= 1;
   return single
     ? given(head, exactly(width), sizeSource(crib.timber))
@@ -161,9 +159,9 @@ function widthFigure(crib: Crib, display: Display): Figure {
       });
 }
 
-const limitOn = (width: Figure, ratio: Figure, crib: Crib, display: Display, governs: string | undefined) =>
+const limitOn = (width: Figure, ratio: Figure, crib: Crib, governs: string | undefined) =>
   computed(
-    length(display, 'heightLimit', 'height limit', 'down', {
+    length('heightLimit', term('figure.height-limit'), 'down', {
       ref: { element: crib.id },
       governs,
     }),

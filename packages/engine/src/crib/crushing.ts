@@ -1,15 +1,16 @@
+import { term } from '@cribwright/messages';
 import { computed, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { over } from '../figure/interval-math.js';
 import { length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
-import type { Workings } from '../workings/workings.js';
+import type { LoadWorkings } from '../workings/load-workings.js';
 import { cribUse } from './crib-use.js';
 import type { CribWorking } from './crib-working.js';
 import { crossingStiffness } from './stiffness.js';
 
 /** How far the crib squeezes down under its most loaded contact. `undefined` where no contact is loaded. */
-export function crushing(c: CribWorking, w: Workings): Figure | undefined {
+export function crushing(c: CribWorking, w: LoadWorkings): Figure | undefined {
   const { crib } = c;
   const loads = cribUse(c, w).contacts.flatMap((u) => (u === undefined ? [] : [u.load]));
   const load = loads.reduce<Figure | undefined>(
@@ -21,17 +22,16 @@ export function crushing(c: CribWorking, w: Workings): Figure | undefined {
   const stiffness = measured(
     {
       key: 'stiffness',
-      label: 'stiffness of a contact',
-      dimension: 'stiffness',
-      unit: w.plan.display === 'us' ? 'lb/in' : 'kN/m',
+      label: term('figure.stiffness-of-a-contact'),
+      quantity: 'stiffness',
       rounding: 'down',
-      assumes: ['timber squeezes perpendicular to grain alone, all courses in series'],
+      assumes: [term('figure.timber-squeezes-perpendicular-to-grain-alone-all')],
     },
     exactly(k),
-    'modulus perpendicular to grain × crossing ÷ height of the courses',
+    term('figure.modulus-perpendicular-to-grain-crossing-height-of'),
   );
   return computed(
-    length(w.plan.display, 'crushing', 'squeezes down by', 'up', { governs: load.governs }),
+    length('crushing', term('figure.squeezes-down-by'), 'up', { governs: load.governs }),
     over(load.value, stiffness.value),
     '{load} ÷ {stiffness}',
     { load, stiffness },

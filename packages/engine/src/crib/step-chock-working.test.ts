@@ -28,6 +28,16 @@ describe('step chock', () => {
     expect((working()?.height.value?.low ?? 0) / inch).toBeCloseTo(7.5, 9);
     expect((working()?.gap.value?.high ?? 0) / inch).toBeCloseTo(0.5, 9);
   });
+  it('counts the highest step that goes under wherever in its range the part is', () => {
+    const sills = (p: (typeof sedan.parts)[number]) =>
+      p.name === 'sills' ? { ...p, height: { low: 7 * inch, high: 9.5 * inch } } : p;
+    const car = { ...sedan, parts: sedan.parts.map(sills) };
+    const [found] = workingsOf(planOf({ vehicles: [car], stepChocks: [chock()] })).stepChocks();
+    // 7.5 in goes under 9.5 in, and not under 7 in.
+    expect((found?.height.value?.low ?? 0) / inch).toBeCloseTo(6, 9);
+    expect((found?.gap.value?.low ?? 0) / inch).toBeCloseTo(1, 9);
+    expect((found?.gap.value?.high ?? 0) / inch).toBeCloseTo(3.5, 9);
+  });
   it('is one of the supports, and carries what comes to it', () => {
     const w = workingsOf(plan());
     expect(w.loads().get('step chock/Z')?.load.value?.high).toBeGreaterThanOrEqual(0);

@@ -1,6 +1,6 @@
+import { calculationOf, value } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import { analyze } from '../analysis/analyze.js';
-import { print } from '../figure/print.js';
 import { between } from '../model/interval.js';
 import { crib, foot, inch, lb, planOf, vanTrailer } from '../testing/sample-plans.js';
 import { policyWith } from '../testing/sample-policy.js';
@@ -18,16 +18,16 @@ it('gives snug wedges, or none, no figures', () => {
 it('says how steep a driven wedge may be, and what driving it takes', () => {
   const [slope, drive] = wedgeFigures(driven(4000 * lb), plan);
   // arctan 0.45 + arctan 0.3 = 24.23° + 16.70°; 1,000 lb × 0.75.
-  expect(slope?.formula?.numbers).toBe('arctan(0.45) + arctan(0.3)');
+  expect(calculationOf(slope)?.numbers).toBe('arctan(0.45) + arctan(0.3)');
   expect((slope?.value?.low ?? 0) * (180 / Math.PI)).toBeCloseTo(40.927, 2);
   expect((drive?.value?.high ?? 0) / lb).toBeCloseTo(750, 6);
-  expect(drive && print(drive)).toBe('750 lb');
-  expect(drive?.formula?.numbers).toBe('4,000 lb ÷ 4 × (0.45 + 0.3)');
+  expect(drive && value(drive)).toBe('750 lb');
+  expect(calculationOf(drive)?.numbers).toBe('4,000 lb ÷ 4 × (0.45 + 0.3)');
 });
 it('takes the lesser grip where metal grips more than timber', () => {
   const policy = policyWith('friction timber on metal', 0.6);
   const [slope] = wedgeFigures(driven(4000 * lb), { ...plan, policy });
-  expect(slope?.formula?.numbers).toBe('arctan(0.45) + arctan(0.45)');
+  expect(calculationOf(slope)?.numbers).toBe('arctan(0.45) + arctan(0.45)');
   expect(slope?.value?.low).toBeCloseTo(2 * Math.atan(0.45), 12);
 });
 it('stands among the figures of its crib', () => {

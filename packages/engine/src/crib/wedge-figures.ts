@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { computed, given } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { angle, count, force } from '../figure/units-of.js';
@@ -17,12 +18,12 @@ const statics = {
  * Of a crib whose wedges are driven to a stated preload: the steepest slope at which they stay by themselves, and the
  * least push that drives them. How steep they are cut is not in a plan, so neither is compared. Empty when snug.
  */
-export function wedgeFigures(crib: Crib, { policy, display }: Plan): readonly Figure[] {
+export function wedgeFigures(crib: Crib, { policy }: Plan): readonly Figure[] {
   const { wedges } = crib;
   if (wedges === undefined || wedges.pairs <= 0 || !(wedges.preload > 0)) return [];
   const ref = { element: crib.id, property: 'wedges' };
-  const between = limitFigure(policy, 'friction timber on timber', display);
-  const metal = limitFigure(policy, 'friction timber on metal', display);
+  const between = limitFigure(policy, 'friction timber on timber');
+  const metal = limitFigure(policy, 'friction timber on metal');
   const [onTimber, onMetal] = [between.value?.low, metal.value?.low];
   // The pair lies on timber and bears against the part: the face that grips least lets go first.
   const flat = (onMetal ?? 0) <= (onTimber ?? 0) ? metal : between;
@@ -31,21 +32,19 @@ export function wedgeFigures(crib: Crib, { policy, display }: Plan): readonly Fi
       ? undefined
       : { taper: 0, slopeFriction: onTimber, lowerFriction: onTimber, upperFriction: onMetal };
   const preload = given(
-    force(display, 'preload', 'preload of the wedges', 'down', { ref }),
+    force('preload', term('figure.preload-of-the-wedges'), 'down', { ref }),
     exactly(wedges.preload),
     { kind: 'stated' },
   );
-  const pairs = given(count(display, 'pairs', 'pairs of wedges', 'up', { ref }), exactly(wedges.pairs), {
+  const pairs = given(count('pairs', term('figure.pairs-of-wedges'), 'up', { ref }), exactly(wedges.pairs), {
     kind: 'stated',
   });
   const pushes = pair && pairDriveForces(pair, wedges.preload / wedges.pairs);
   return [
     computed(
-      angle(display, 'wedgeSlope', 'steepest wedge that stays by itself', 'down', {
+      angle('wedgeSlope', term('figure.steepest-wedge-that-stays-by-itself'), 'down', {
         ref,
-        assumes: [
-          'wedges dry and without grease, ice or shaking, one face of the pair against metal; the slope is that of one wedge, sloped face to flat face',
-        ],
+        assumes: [term('figure.wedges-dry-and-without-grease-ice-or')],
       }),
       pair && exactly(steepestTaper(slippingWedge(pair))),
       'arctan({between}) + arctan({flat})',
@@ -53,11 +52,9 @@ export function wedgeFigures(crib: Crib, { policy, display }: Plan): readonly Fi
       statics,
     ),
     computed(
-      force(display, 'wedgeDrive', 'push on each end of a pair, at the least', 'down', {
+      force('wedgeDrive', term('figure.push-on-each-end-of-a-pair'), 'down', {
         ref,
-        assumes: [
-          'the slimmest of wedges, both ends driven at once, the preload shared evenly; steeper wedges take more',
-        ],
+        assumes: [term('figure.the-slimmest-of-wedges-both-ends-driven')],
       }),
       pushes && exactly(Math.min(pushes.lower, pushes.upper)),
       '{preload} ÷ {pairs} × ({between} + {flat})',

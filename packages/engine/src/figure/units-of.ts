@@ -1,34 +1,32 @@
-import { usualUnit } from '@cribwright/units';
-import type { Plan } from '../model/plan.js';
+import type { Phrase, QuantityKind } from '@cribwright/messages';
 import type { Head } from './compute.js';
 import type { Figure } from './figure.js';
-
-/** What the reader of a plan sees lengths, forces and the rest in. */
-export type Display = Plan['display'];
 
 type Rounding = Figure['rounding'];
 
 const head =
-  (dimension: Figure['dimension'], unit: (display: Display) => string) =>
-  (display: Display, key: string, label: string, rounding: Rounding, more: Partial<Head> = {}): Head => ({
+  (quantity: QuantityKind) =>
+  (key: string, label: Phrase, rounding: Rounding, more: Partial<Head> = {}): Head => ({
     key,
     label,
-    dimension,
-    unit: unit(display),
+    quantity,
     rounding,
     ...more,
   });
 
 /** Heads of figures, one for each kind of number a plan shows. */
-export const length = head('length', (d) => usualUnit('length', d));
+export const length = head('length');
 /** A place along a vehicle: `26 ft 6 in`, or meters. */
-export const place = head('length', (d) => (d === 'us' ? 'ft in' : 'm'));
-export const force = head('force', (d) => usualUnit('force', d));
-export const angle = head('angle', (d) => usualUnit('angle', d));
-export const area = head('area', (d) => usualUnit('area', d));
-export const stress = head('pressure', (d) => (d === 'us' ? 'psi' : 'MPa'));
-export const pressure = head('pressure', (d) => (d === 'us' ? 'psf' : 'kPa'));
-export const duration = head('duration', (d) => usualUnit('duration', d));
-export const share = head('ratio', () => '%');
-export const ratio = head('ratio', () => '');
-export const count = head('count', () => '');
+export const place = head('place');
+/** A place or a length inside a calculation, in feet and tenths or meters: to be multiplied by hand. */
+export const span = head('span');
+export const force = head('force');
+export const angle = head('angle');
+export const area = head('area');
+export const stress = head('stress');
+export const pressure = head('pressure');
+export const duration = head('duration');
+export const share = head('share');
+export const ratio = head('ratio');
+export const count = head('count');
+export const stiffness = head('stiffness');

@@ -1,3 +1,4 @@
+import type { Phrase } from '@cribwright/messages';
 import type { Figure } from '../figure/figure.js';
 import type { Ref } from '../model/ref.js';
 import type { Message } from './message.js';
@@ -22,7 +23,7 @@ export interface Finding {
   readonly related: readonly { readonly at: Ref; readonly message: Message }[];
   readonly fixes: readonly Fix[];
   /** The end of the range, the case or the stage that governs, in words. */
-  readonly governs?: string;
+  readonly governs?: Phrase;
   /** Set where a reviewer accepted it, and the acceptance has not run out. */
   readonly accepted?: { readonly by: string; readonly reason: string; readonly until: string };
   /** The check could not run. Shown loudly; never counts as passed. */

@@ -1,29 +1,23 @@
+import { message, name, type Phrase, term } from '@cribwright/messages';
 import { computed, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
-import { type Display, force, length } from '../figure/units-of.js';
+import { force, span } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { ElementId } from '../model/ref.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import type { Workings } from '../workings/workings.js';
 import type { Component, JointCorner } from './components.js';
 
 /** A place or a length in feet and tenths, or meters: to be multiplied by hand. */
-export const feet = (display: Display, key: string, label: string, meters: number): Figure =>
-  measured(
-    { ...length(display, key, label, 'nearest'), unit: display === 'us' ? 'ft' : 'm' },
-    exactly(meters),
-    'measured in the plan',
-  );
+export const feet = (key: string, label: Phrase, meters: number): Figure =>
+  measured(span(key, label, 'nearest'), exactly(meters), term('figure.measured-in-the-plan'));
 
 /** The loads under a body, less those on it, add up to its weight; and their middle is its center of gravity. */
 export function bodyChecks(
-  w: Workings,
   { component, corner }: { readonly component: Component; readonly corner: JointCorner },
   body: ElementId,
   index: number,
   own: readonly { readonly p: SupportPoint; readonly figure: Figure }[],
 ): readonly Figure[] {
-  const { display } = w.plan;
   const found = component.bodies[index];
   const c = found?.corners[corner[index] ?? 0];
   if (found === undefined || c === undefined) return [];
@@ -34,16 +28,16 @@ export function bodyChecks(
     .join('');
   const loads = Object.fromEntries(pressed.map(({ figure }, i) => [`f${i}`, figure]));
   const sum = computed(
-    force(display, 'sum', `weight of the ${found.name} as its supports carry it`, 'nearest'),
+    force('sum', message('figure.weight-as-carried', { body: name(found.name) }), 'nearest'),
     exactly(
       pressed.reduce((s, { p, figure }) => s + (p.upper === body ? 1 : -1) * (figure.value?.high ?? 0), 0),
     ),
     terms,
     loads,
   );
-  const middle = (axis: 'x' | 'y', label: string): Figure => {
+  const middle = (axis: 'x' | 'y', label: Phrase): Figure => {
     const places = Object.fromEntries(
-      pressed.map(({ p }, i) => [`x${i}`, feet(display, 'place', 'place', p.at[axis])]),
+      pressed.map(({ p }, i) => [`x${i}`, feet('place', term('figure.place'), p.at[axis])]),
     );
     const moment = pressed.reduce(
       (s, { p, figure }) => s + (p.upper === body ? 1 : -1) * (figure.value?.high ?? 0) * p.at[axis],
@@ -53,7 +47,7 @@ export function bodyChecks(
       .map(({ p }, i) => `${i === 0 && sign(p) === '+' ? '' : ` ${sign(p)} `}{f${i}} × {x${i}}`)
       .join('');
     return computed(
-      { ...length(display, `middle ${axis}`, label, 'nearest'), unit: display === 'us' ? 'ft' : 'm' },
+      span(`middle ${axis}`, label, 'nearest'),
       exactly(moment / (sum.value?.high ?? 1)),
       `(${formula}) ÷ {sum}`,
       { ...loads, ...places, sum },
@@ -61,10 +55,7 @@ export function bodyChecks(
   };
   return [
     sum,
-    middle('x', `middle of these loads, back: the center of gravity of the ${found.name}`),
-    middle(
-      'y',
-      `middle of these loads, toward the passenger side: the center of gravity of the ${found.name}`,
-    ),
+    middle('x', message('figure.middle-of-loads-back', { body: name(found.name) })),
+    middle('y', message('figure.middle-of-loads-aside', { body: name(found.name) })),
   ];
 }

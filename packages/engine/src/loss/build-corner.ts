@@ -3,6 +3,7 @@ import type { Hint } from '../resting/piece.js';
 import { restScaled } from '../resting/rest.js';
 import type { ScaledSystem } from '../resting/scaled-system.js';
 import type { Outcome } from '../resting/system.js';
+import { inOneGo } from '../workings/stepwise.js';
 import type { SupportPoint } from '../workings/support-points.js';
 
 /** What a stage changes in what stands, and which points each loss then takes away. Points by their place. */
@@ -48,13 +49,17 @@ const nothingKnown = (): Hint => ({ pieces: [], motion: undefined });
 export const noHints = (stages: readonly StageOfPoints[]): readonly StageHints[] =>
   stages.map(({ losses }) => ({ asBuilt: nothingKnown(), losses: losses.map(nothingKnown) }));
 
+/** So many cases are worked out between two stops. An ordinary plan has fewer at each place. */
+const casesAtOnce = 400;
+
 /**
  * Builds a component stage by stage at one corner of its ranges, and at each stage takes away one loss at a time.
+ * Stops after some hundreds of cases, between two stages, so that whoever drives it can go on later or drop it.
  *
  * What carried the load before a support was placed goes on carrying it: a support starts at its preload, and
  * takes its share only of what changes afterward.
  */
-export function buildCorner(
+export function* buildCornerSteps(
   scaled: ScaledSystem,
   points: readonly SupportPoint[],
   stages: readonly StageOfPoints[],
@@ -62,7 +67,7 @@ export function buildCorner(
   report: Report,
   hints: readonly StageHints[] = noHints(stages),
   wanted: Wanted = everyLoss,
-): void {
+): Generator<void, void> {
   const state: ContactState = {
     present: new Uint8Array(points.length),
     preload: new Float64Array(points.length),
@@ -72,7 +77,8 @@ export function buildCorner(
   let now: Outcome | undefined;
   let known = new Map<string, Outcome>();
   const finished = stages.reduce((last, stage, s) => (changesNothing(stage) ? last : s), 0);
-  stages.forEach((stage, s) => {
+  let cases = 0;
+  for (const [s, stage] of stages.entries()) {
     const changes = !changesNothing(stage);
     const { built, driven }: Placed =
       changes || now === undefined
@@ -93,8 +99,16 @@ export function buildCorner(
       known.set(id, found);
       report(s, l, found, state.placedAt);
     });
-  });
+    cases += 1 + stage.losses.length;
+    if (cases < casesAtOnce) continue;
+    cases = 0;
+    yield;
+  }
 }
+
+/** The same in one go. */
+export const buildCorner = (...at: Parameters<typeof buildCornerSteps>): void =>
+  inOneGo(buildCornerSteps(...at));
 
 /** What does not push is not missed. */
 function afterLoss(

@@ -1,5 +1,5 @@
 import type { ElementId } from '../model/ref.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import { type CaseRun, holds } from './case-run.js';
 import { cornerWords } from './corner-words.js';
 import { freeEnd } from './free-end.js';
@@ -21,7 +21,7 @@ export interface Failure {
 }
 
 /** What fails in a case, or `undefined` where all rests. */
-export function failureOf(w: Workings, part: ComponentRun, run: CaseRun): Failure | undefined {
+export function failureOf(w: SupportWorkings, part: ComponentRun, run: CaseRun): Failure | undefined {
   if (holds(run)) return undefined;
   const [first] = part.component.bodies;
   const plain = { run, part, vehicle: first?.vehicle ?? '', name: first?.name ?? '', end: 'one side' };

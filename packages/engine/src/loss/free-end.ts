@@ -1,8 +1,8 @@
 import type { Vehicle } from '../model/vehicle.js';
+import { toPlan } from '../placed/frame.js';
 import type { PlanBody } from '../resting/plan-bodies.js';
 import { insideBy, supportPolygon } from '../resting/support-polygon.js';
 import type { Motion } from '../resting/system.js';
-import { toPlan } from '../vehicle/frame.js';
 import type { Component, JointCorner } from './components.js';
 
 /** What falls: a body, and the end of it that nothing holds. */
@@ -31,7 +31,9 @@ export function freeEnd(
     const body = bodies[index];
     const center = body?.corners[corner[index] ?? 0];
     if (body === undefined || center === undefined) return [];
-    const own = points.filter((p, i) => there[i] === true && p.upper === body.id).map((p) => p.at);
+    const own = points
+      .filter((p, i) => there[i] === true && p.upper === body.id && p.lower !== body.id)
+      .map((p) => p.at);
     return [
       {
         motion,

@@ -1,4 +1,4 @@
-import { usualUnit } from '@cribwright/units';
+import { message, term } from '@cribwright/messages';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { angle as angleHead, force, length } from '../figure/units-of.js';
@@ -7,7 +7,7 @@ import type { ElementId } from '../model/ref.js';
 import { at, indexAt } from '../resting/at.js';
 import type { GoverningLoad } from '../workings/governing-load.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import { byBalance } from './by-balance.js';
 import { type CaseRun, type Extremes, holds } from './case-run.js';
 import { rangeWords } from './corner-words.js';
@@ -20,22 +20,20 @@ import { staticBounds } from './static-bounds.js';
  * What each point carries at worst, over stages, losses, ranges and stiffnesses, with the case named; and the sum
  * over each crib. Where a body does not rest as built, what carries it is not known.
  */
-export function governingLoads(w: Workings, resting: LossWorking): ReadonlyMap<string, GoverningLoad> {
+export function governingLoads(w: SupportWorkings, resting: LossWorking): ReadonlyMap<string, GoverningLoad> {
   const loads = new Map<string, GoverningLoad>();
   for (const part of resting.parts) {
     const cases = casesOf(resting, part);
     const last = part.stages.at(-1)?.asBuilt;
-    const bounds = staticBounds(part.component, w);
+    const bounds = staticBounds(part.component);
     const known = last !== undefined && holds(last);
     part.component.points.forEach((p, i) => {
       const worst = worstOf(cases, i, (run) => run);
       const axial = upwardShare(p, w);
       const bound = bounds.get(p.id);
       loads.set(p.id, {
-        load: axial(
-          known && worst !== undefined ? pointLoad(p, worst, part, w) : unknownLoad(w, 'load', 'load'),
-        ),
-        asBuilt: axial(asBuiltFigure(w, last, i)),
+        load: axial(known && worst !== undefined ? pointLoad(p, worst, part) : unknownLoad('load', 'load')),
+        asBuilt: axial(asBuiltFigure(last, i)),
         ...(bound === undefined ? {} : { bound: axial(bound) }),
       });
     });
@@ -52,10 +50,10 @@ export function governingLoads(w: Workings, resting: LossWorking): ReadonlyMap<s
       loads.set(element, {
         load:
           known && worst !== undefined
-            ? wholeLoad(points, worst, worst.run.whole.forces[e], part, w)
-            : unknownLoad(w, 'load', 'load'),
+            ? wholeLoad(points, worst, worst.run.whole.forces[e], part)
+            : unknownLoad('load', 'load'),
         asBuilt: byBalance(
-          force(w.plan.display, 'asBuilt', 'load as built', 'up'),
+          force('asBuilt', term('figure.load-as-built'), 'up'),
           known ? { low: at(last.whole.low, e), high: at(last.whole.high, e) } : undefined,
         ),
       });
@@ -125,26 +123,30 @@ const governs = (worst: Worst, part: ComponentRun): string =>
     .join(', ');
 
 /** preload + stiffness × what the contact has closed since it was placed. */
-function pointLoad(p: SupportPoint, worst: Worst, part: ComponentRun, w: Workings): Figure {
-  const { display } = w.plan;
-  const preload = given(force(display, 'preload', 'preload', 'up'), exactly(p.preload), { kind: 'stated' });
+function pointLoad(p: SupportPoint, worst: Worst, part: ComponentRun): Figure {
+  const preload = given(force('preload', term('figure.preload'), 'up'), exactly(p.preload), {
+    kind: 'stated',
+  });
   const stiffness = measured(
     {
       key: 'stiffness',
-      label: 'stiffness',
-      dimension: 'stiffness',
-      unit: usualUnit('stiffness', display),
+      label: term('figure.stiffness'),
+      quantity: 'stiffness',
       rounding: 'nearest',
     },
     exactly(p.stiffness),
-    'of all that stands between the load and the ground',
+    term('figure.of-all-that-stands-between-the-load'),
   );
   const closing = byBalance(
-    length(display, 'closing', p.original ? 'settling' : 'settling since it was placed', 'nearest'),
+    length(
+      'closing',
+      p.original ? term('figure.settling') : term('figure.settling-since-it-was-placed'),
+      'nearest',
+    ),
     exactly((worst.force - p.preload) / p.stiffness),
   );
   return computed(
-    force(display, 'load', 'load', 'up', { governs: governs(worst, part) }),
+    force('load', term('figure.load'), 'up', { governs: governs(worst, part) }),
     exactly(worst.force),
     p.preload > 0 ? '{preload} + {stiffness} × {closing}' : '{stiffness} × {closing}',
     p.preload > 0 ? { preload, stiffness, closing } : { stiffness, closing },
@@ -156,51 +158,49 @@ function wholeLoad(
   worst: Worst,
   forces: Float64Array | undefined,
   part: ComponentRun,
-  w: Workings,
 ): Figure {
-  const { display } = w.plan;
   const inputs = points.map(({ p, i }) =>
-    byBalance(force(display, p.id, p.label, 'up'), forces && exactly(at(forces, i))),
+    byBalance(force(p.id, p.label, 'up'), forces && exactly(at(forces, i))),
   );
   return computed(
-    force(display, 'load', 'load', 'up', { governs: governs(worst, part) }),
+    force('load', term('figure.load'), 'up', { governs: governs(worst, part) }),
     exactly(worst.force),
     inputs.map((_, i) => `{c${i}}`).join(' + '),
     Object.fromEntries(inputs.map((f, i) => [`c${i}`, f])),
   );
 }
 
-const asBuiltFigure = (w: Workings, run: CaseRun | undefined, i: number): Figure =>
+const asBuiltFigure = (run: CaseRun | undefined, i: number): Figure =>
   byBalance(
-    force(w.plan.display, 'asBuilt', 'load as built', 'up'),
+    force('asBuilt', term('figure.load-as-built'), 'up'),
     run !== undefined && holds(run) && Number.isFinite(at(run.high, i))
       ? { low: at(run.low, i), high: at(run.high, i) }
       : undefined,
   );
 
-const unknownLoad = (w: Workings, key: string, label: string): Figure =>
-  given(force(w.plan.display, key, label, 'up'), undefined, { kind: 'unknown' });
+const unknownLoad = (key: string, label: string): Figure =>
+  given(force(key, label, 'up'), undefined, { kind: 'unknown' });
 
 /** A strut's load is along it: its upward part ÷ sin of its angle. */
-function upwardShare(p: SupportPoint, w: Workings): (upward: Figure) => Figure {
+function upwardShare(p: SupportPoint, w: SupportWorkings): (upward: Figure) => Figure {
   const found = p.kind === 'strut' ? w.struts().find((s) => s.strut.id === p.element) : undefined;
   const least = found?.angle.value?.low;
   if (least === undefined || !(Math.sin(least) > 0)) return (figure) => figure;
   const angle = measured(
-    angleHead(w.plan.display, 'angle', 'angle', 'down'),
+    angleHead('angle', term('figure.angle'), 'down'),
     exactly(least),
-    'base to head, over level ground',
+    term('figure.foot-to-head-over-level-ground'),
   );
   return (upward) =>
     computed(
       {
-        ...force(w.plan.display, upward.key, `${upward.label} along the strut`, 'up'),
+        ...force(upward.key, message('figure.along-the-strut', { load: upward.label }), 'up'),
         governs: upward.governs,
       },
       upward.value === undefined
         ? undefined
         : { low: upward.value.low / Math.sin(least), high: upward.value.high / Math.sin(least) },
       '{upward} ÷ sin({angle})',
-      { upward: { ...upward, label: `${upward.label}, upward part` }, angle },
+      { upward: { ...upward, label: message('figure.upward-part-of', { load: upward.label }) }, angle },
     );
 }

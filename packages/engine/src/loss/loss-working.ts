@@ -5,7 +5,7 @@ import { strutPoints, strutStands } from '../resting/strut-points.js';
 import { originalSupports } from '../workings/original-supports.js';
 import { placedSupports } from '../workings/placed-supports.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import { type BuildingStage, buildingStages } from './building.js';
 import { type Component, components, type JointCorner } from './components.js';
 import { type Loss, lossesOf } from './losses.js';
@@ -42,7 +42,7 @@ export interface ComponentRun {
 }
 
 /** In steps: stops after each place tried in the ranges. */
-export function* lossWorkingSteps(w: Workings): Generator<void, LossWorking> {
+export function* lossWorkingSteps(w: SupportWorkings): Generator<void, LossWorking> {
   const { bodies, unknown } = planBodies(w.plan, w.masses());
   const points = [...originalSupports(w.plan), ...placedSupports(w), ...strutPoints(w)].filter(
     (p) => p.stiffness >= softest,

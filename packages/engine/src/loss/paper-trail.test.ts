@@ -1,3 +1,4 @@
+import { calculationOf } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { analyze } from '../analysis/analyze.js';
 import { trailerOnCar } from '../testing/sample-plans.js';
@@ -46,7 +47,7 @@ describe('the sums on paper', () => {
       expect(value(sum)).toBeCloseTo(value(trailer?.weight), 3);
       expect(value(back)).toBeCloseTo(value(trailer?.center.x), 6);
       expect(value(across)).toBeCloseTo(value(trailer?.center.y), 6);
-      expect(sum?.formula?.numbers.split(' + ').length).toBeGreaterThan(4);
+      expect(calculationOf(sum)?.numbers.split(' + ').length).toBeGreaterThan(4);
     },
   );
 });

@@ -1,15 +1,16 @@
+import { message, type Phrase, term, name as verbatim } from '@cribwright/messages';
 import type { PaperTrail } from '../analysis/analysis.js';
 import { computed, given } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
-import { type Display, force, length } from '../figure/units-of.js';
+import { force, length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { ElementId } from '../model/ref.js';
+import { toPlan, toVehicle } from '../placed/frame.js';
 import { at } from '../resting/at.js';
 import type { ScaledSystem } from '../resting/scaled-system.js';
 import type { Rest } from '../resting/system.js';
-import { toPlan, toVehicle } from '../vehicle/frame.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import { bodyChecks, feet } from './body-checks.js';
 import { byBalance } from './by-balance.js';
 import type { Component, JointCorner } from './components.js';
@@ -28,15 +29,15 @@ export interface Worked {
   readonly there: readonly boolean[];
 }
 
-const settling = (display: Display, key: string, label: string, meters: number): Figure =>
-  byBalance(length(display, key, label, 'nearest'), exactly(meters));
+const settling = (key: string, label: Phrase, meters: number): Figure =>
+  byBalance(length(key, label, 'nearest'), exactly(meters));
 
 /**
  * The sum behind each load of one case, at one corner of the ranges, in steps that a person can follow: a rigid
  * body settles like a plank, so that three numbers give its settling at any place; each support pushes back with
  * stiffness × settling there; and the loads add up to the weight, at its center of gravity.
  */
-export function paperTrail(w: Workings, worked: Worked, words: string): PaperTrail {
+export function paperTrail(w: SupportWorkings, worked: Worked, words: string): PaperTrail {
   const planks = new Map(
     worked.component.bodies.map((b, i): [ElementId, Plank] => [b.id, plankOf(w, worked, b.id, b.vehicle, i)]),
   );
@@ -45,7 +46,7 @@ export function paperTrail(w: Workings, worked: Worked, words: string): PaperTra
   );
   const checks = worked.component.bodies.flatMap((b, i) => {
     const own = loads.filter(({ p }) => p.upper === b.id || p.lower === b.id);
-    return bodyChecks(w, worked, b.id, i, own);
+    return bodyChecks(worked, b.id, i, own);
   });
   return {
     corner: words,
@@ -67,13 +68,12 @@ interface Plank {
 }
 
 function plankOf(
-  w: Workings,
+  w: SupportWorkings,
   { scaled, rest, component }: Worked,
   body: ElementId,
   id: ElementId,
   b: number,
 ): Plank {
-  const { display } = w.plan;
   const vehicle = w.vehicles.get(id) ?? {
     at: { x: 0, y: 0 },
     heading: 0,
@@ -82,6 +82,7 @@ function plankOf(
     cab: undefined,
   };
   const name = component.bodies[b]?.name ?? body;
+  const called = { body: verbatim(name) };
   const cab = body === id ? undefined : vehicle.cab;
   const [from, to, half] = [cab?.from ?? 0, cab?.to ?? vehicle.length, vehicle.width / 2];
   const frame = scaled.frames[b] ?? { x: 0, y: 0, reach: 1 };
@@ -99,29 +100,24 @@ function plankOf(
     vehicle: id,
     name,
     from,
-    front: settling(display, 'front', `settling of the ${name} at its front`, front),
-    rear: settling(display, 'rear', `settling of the ${name} at its rear`, sinks(to, 0)),
-    side: settling(
-      display,
-      'side',
-      `settling of the ${name}, more at its passenger side`,
-      sinks(from, half) - front,
-    ),
-    length: feet(display, 'length', `length of the ${name}`, to - from),
-    half: feet(display, 'half', `half width of the ${name}`, half),
+    front: settling('front', message('figure.settling-front', called), front),
+    rear: settling('rear', message('figure.settling-rear', called), sinks(to, 0)),
+    side: settling('side', message('figure.settling-side', called), sinks(from, half) - front),
+    length: feet('length', message('figure.length-of', called), to - from),
+    half: feet('half', message('figure.half-width-of', called), half),
   };
 }
 
 /** front + (rear − front) × place ÷ length + side × place ÷ half width. */
-function settlesAt(w: Workings, plank: Plank, p: SupportPoint): Figure {
+function settlesAt(w: SupportWorkings, plank: Plank, p: SupportPoint): Figure {
   const vehicle = w.vehicles.get(plank.vehicle);
   const local = vehicle === undefined ? p.at : toVehicle(vehicle, p.at);
-  const back = feet(w.plan.display, 'back', 'back from its front', local.x - plank.from);
-  const across = feet(w.plan.display, 'across', 'toward the passenger side', local.y);
+  const back = feet('back', term('figure.back-from-its-front'), local.x - plank.from);
+  const across = feet('across', term('figure.toward-the-passenger-side'), local.y);
   const { front, rear, side, length: whole, half } = plank;
   const value = (f: Figure) => f.value?.high ?? Number.NaN;
   return computed(
-    length(w.plan.display, 'settles', `settling of the ${plank.name} there`, 'nearest'),
+    length('settles', message('figure.settling-there', { body: verbatim(plank.name) }), 'nearest'),
     exactly(
       value(front) +
         ((value(rear) - value(front)) * value(back)) / value(whole) +
@@ -134,16 +130,15 @@ function settlesAt(w: Workings, plank: Plank, p: SupportPoint): Figure {
 
 /** preload + stiffness × (settling above − settling below − what had settled when it was placed). */
 function loadFigure(
-  w: Workings,
+  w: SupportWorkings,
   { rest, placedAt }: Worked,
   planks: ReadonlyMap<ElementId, Plank>,
   p: SupportPoint,
   i: number,
 ): Figure {
-  const { display } = w.plan;
   const above = planks.get(p.upper);
   const below = planks.get(p.lower);
-  const head = force(display, 'load', `load on ${p.label}`, 'up');
+  const head = force('load', message('figure.load-on', { place: p.label }), 'up');
   const value = exactly(at(rest.forces, i));
   if (above === undefined) return byBalance(head, value);
   const stiffness = stiffnessFigure(p, w);
@@ -154,7 +149,7 @@ function loadFigure(
     closing += ' − {below}';
   }
   if (!p.original) {
-    inputs.placed = settling(display, 'placed', 'settled when it was placed', at(placedAt, i));
+    inputs.placed = settling('placed', term('figure.settled-when-it-was-placed'), at(placedAt, i));
     closing += ' − {placed}';
   }
   let formula = `{stiffness} × ${closing}`;
@@ -162,7 +157,7 @@ function loadFigure(
     // The difference of two large settlings is small: it is printed too, or the product would not come out on paper.
     const { stiffness: _, ...settlings } = inputs;
     inputs.closing = computed(
-      length(display, 'closing', 'what it closes', 'nearest'),
+      length('closing', term('figure.what-it-closes'), 'nearest'),
       exactly(at(rest.closings, i) - at(placedAt, i)),
       closing,
       settlings,
@@ -170,7 +165,7 @@ function loadFigure(
     formula = `{stiffness} × {closing} (= ${closing})`;
   }
   if (p.preload > 0) {
-    inputs.preload = given(force(display, 'preload', 'preload', 'nearest'), exactly(p.preload), {
+    inputs.preload = given(force('preload', term('figure.preload'), 'nearest'), exactly(p.preload), {
       kind: 'stated',
     });
     formula = `{preload} + ${formula}`;
@@ -179,7 +174,8 @@ function loadFigure(
   return computed(
     head,
     value,
-    pulls ? `${formula} is below zero, and a contact does not pull` : formula,
+    // A contact does not pull.
+    pulls ? `max(0, ${formula})` : formula,
     inputs,
   );
 }

@@ -1,7 +1,8 @@
 import { provenBound } from '../push/check-outcome.js';
 import { limitRows } from '../push/limit-rows.js';
+import type { LinearProgram } from '../push/linear-program.js';
 import { simplex } from '../push/simplex.js';
-import type { LinearProgram, SimplexState } from '../push/simplex-state.js';
+import type { SimplexState } from '../push/simplex-state.js';
 import { at, indexAt } from '../resting/at.js';
 import { scaledLoad } from '../resting/scaled-system.js';
 import type { SupportPoint } from '../workings/support-points.js';

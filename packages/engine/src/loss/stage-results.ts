@@ -1,6 +1,6 @@
 import type { LoadCase, Reaction, StageResult } from '../analysis/analysis.js';
 import { at } from '../resting/at.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import { type CaseRun, holds } from './case-run.js';
 import { cornerWords } from './corner-words.js';
 import { freeEnd } from './free-end.js';
@@ -9,7 +9,7 @@ import type { Loss } from './losses.js';
 import { paperOf } from './worked-case.js';
 
 /** Stages as the views see them: what stands, what each contact carries, and what a loss changes. */
-export function stagesOf(w: Workings, resting: LossWorking): readonly StageResult[] {
+export function stagesOf(w: SupportWorkings, resting: LossWorking): readonly StageResult[] {
   let cases: Cases | undefined;
   return resting.stages.map(({ id, title, step, standing, adding }, s) => {
     const changed = resting.parts.some(({ stages }) => stages[s] !== stages[s - 1]);
@@ -22,7 +22,7 @@ export function stagesOf(w: Workings, resting: LossWorking): readonly StageResul
 
 type Cases = Pick<StageResult, 'asBuilt' | 'losses'>;
 
-function casesAt(w: Workings, resting: LossWorking, s: number): Cases {
+function casesAt(w: SupportWorkings, resting: LossWorking, s: number): Cases {
   const runs = resting.parts.flatMap((part) => {
     const run = part.stages[s];
     return run === undefined ? [] : [{ part, run }];
@@ -40,7 +40,7 @@ function casesAt(w: Workings, resting: LossWorking, s: number): Cases {
 }
 
 /** The sums of the finished set-up written out: as built, and when a vehicle beneath gives way. */
-const onPaper = (w: Workings, resting: LossWorking, { asBuilt, losses }: Cases): Cases => ({
+const onPaper = (w: SupportWorkings, resting: LossWorking, { asBuilt, losses }: Cases): Cases => ({
   asBuilt: { ...asBuilt, ...paperOf(w, resting, undefined) },
   losses: losses.map((one) => {
     const loss = w.plan.contacts.some((c) => c.id === one.id)
@@ -51,7 +51,7 @@ const onPaper = (w: Workings, resting: LossWorking, { asBuilt, losses }: Cases):
 });
 
 function loadCase(
-  w: Workings,
+  w: SupportWorkings,
   resting: LossWorking,
   loss: Loss | undefined,
   runs: readonly { readonly part: ComponentRun; readonly run: CaseRun }[],
@@ -77,7 +77,7 @@ function loadCase(
 }
 
 /** What is not held: `the front of trailer`. */
-export function freeOf(w: Workings, part: ComponentRun, run: CaseRun): string | undefined {
+export function freeOf(w: SupportWorkings, part: ComponentRun, run: CaseRun): string | undefined {
   if (run.fall !== undefined) {
     const left = part.component.points.map((p, i) => run.there[i] === true && !isLost(run, p.id));
     const free = freeEnd(run.fall.motions, part.component, run.fall.corner, left, w.vehicles);
@@ -89,7 +89,7 @@ export function freeOf(w: Workings, part: ComponentRun, run: CaseRun): string | 
 
 const isLost = (run: CaseRun, point: string): boolean => run.loss?.points.includes(point) === true;
 
-function failureNote(w: Workings, part: ComponentRun, run: CaseRun): readonly string[] {
+function failureNote(w: SupportWorkings, part: ComponentRun, run: CaseRun): readonly string[] {
   const names = part.component.bodies.map((b) => b.name).join(' and ');
   if (run.unsolved) return [`How ${names} would rest could not be worked out. Treat it as not held.`];
   const corner = run.fall?.corner ?? run.balance ?? [];

@@ -1,7 +1,7 @@
 import { type ScaledSystem, scaledLoad, scaledSystem } from '../resting/scaled-system.js';
 import type { SupportPoint } from '../workings/support-points.js';
 import {
-  buildCorner,
+  buildCornerSteps,
   type CornerLoads,
   changesNothing,
   noHints,
@@ -70,7 +70,7 @@ export function* runStages(
   );
   const runs = emptyRuns(plan, elements.size);
   const hints = noHints(plan);
-  const tryPlace: TryPlace = (place, index, corner, wanted) => {
+  const tryPlace: TryPlace = function* (place, index, corner, wanted) {
     const signs = noSigns(plan);
     const loads = loadsAt(scaled, component, place);
     const told: Report = (stage, loss, rest, _placedAt, through) => {
@@ -79,7 +79,7 @@ export function* runStages(
       const run = loss === undefined ? runs[stage]?.asBuilt : runs[stage]?.losses[loss];
       if (run !== undefined) record(run, rest, { corner, index }, wholeOf);
     };
-    buildCorner(scaled, points, plan, loads, told, hints, wanted);
+    yield* buildCornerSteps(scaled, points, plan, loads, told, hints, wanted);
     return signs;
   };
   const places = yield* tryRanges(corners, bodies, tryPlace, () => worstPlaces(runs), options.budget);

@@ -1,8 +1,8 @@
+import { message, name, type Phrase, term } from '@cribwright/messages';
 import { computed, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { force, place } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
-import type { Workings } from '../workings/workings.js';
 import type { Component } from './components.js';
 import { shareBoundsOf } from './reaction-bounds.js';
 import { stackedBounds } from './stacked-bounds.js';
@@ -11,18 +11,20 @@ import { stackedBounds } from './stacked-bounds.js';
  * The most that each point may carry, whatever the stiffnesses: moments about the line through the far supports.
  * A body with others on it carries theirs too: there it is the greatest over all ways to balance them all.
  */
-export function staticBounds({ bodies, points }: Component, w: Workings): ReadonlyMap<string, Figure> {
+export function staticBounds({ bodies, points }: Component): ReadonlyMap<string, Figure> {
   const bounds = new Map<string, Figure>();
   const carrying = new Set(points.map((p) => p.lower));
   for (const [id, most] of stackedBounds({ bodies, points }, ({ upper }) => carrying.has(upper)))
-    bounds.set(id, stackedFigure(w, most));
+    bounds.set(id, stackedFigure(most));
   for (const body of bodies) {
     if (carrying.has(body.id)) continue;
     const own = points.filter((p) => p.upper === body.id);
     const weight = measured(
-      force(w.plan.display, 'weight', `weight of ${body.name}`, 'up', { governs: 'the heavy end' }),
+      force('weight', message('figure.weight-of', { body: name(body.name) }), 'up', {
+        governs: term('figure.the-heavy-end'),
+      }),
       exactly(Math.max(...body.corners.map((c) => c.weight))),
-      'empty vehicle + cargo, at its heaviest',
+      term('figure.empty-vehicle-cargo-at-its-heaviest'),
     );
     const shares = shareBoundsOf(
       own.map((p) => p.at),
@@ -30,40 +32,39 @@ export function staticBounds({ bodies, points }: Component, w: Workings): Readon
     );
     own.forEach((p, i) => {
       const share = shares(i);
-      if (share !== undefined) bounds.set(p.id, boundFigure(w, weight, share.most, share.line));
+      if (share !== undefined) bounds.set(p.id, boundFigure(weight, share.most, share.line));
     });
   }
   return bounds;
 }
 
-const stackedFigure = (w: Workings, most: number): Figure =>
+const stackedFigure = (most: number): Figure =>
   measured(
-    force(w.plan.display, 'bound', 'most it could carry, by statics alone', 'up', {
+    force('bound', term('figure.most-it-could-carry-by-statics-alone'), 'up', {
       assumes: [
-        'the supports share the loads of all that rests on them in the way that is worst for this one',
-        'the greatest over all forces that only push and balance every vehicle: no short sum shows it',
+        term('figure.the-supports-share-the-loads-of-all'),
+        term('figure.the-greatest-over-all-forces-that-only'),
       ],
     }),
     exactly(most),
-    'greatest over all forces that only push and balance every vehicle',
+    term('figure.greatest-over-all-forces-that-only-push'),
   );
 
 function boundFigure(
-  w: Workings,
   weight: Figure,
   most: number,
   line: { readonly center: number; readonly contact: number } | undefined,
 ): Figure {
-  const head = force(w.plan.display, 'bound', 'most it could carry, by statics alone', 'up', {
-    assumes: ['the supports share the load in the way that is worst for this one, whatever their stiffness'],
+  const head = force('bound', term('figure.most-it-could-carry-by-statics-alone'), 'up', {
+    assumes: [term('figure.the-supports-share-the-load-in-the')],
   });
   const value = exactly((weight.value?.high ?? 0) * most);
   if (line === undefined) return computed(head, value, '{weight}', { weight });
-  const distance = (key: string, label: string, meters: number) =>
-    measured(place(w.plan.display, key, label, 'nearest'), exactly(meters), 'square to that line');
+  const distance = (key: string, label: Phrase, meters: number) =>
+    measured(place(key, label, 'nearest'), exactly(meters), term('figure.square-to-that-line'));
   return computed(head, value, '{weight} × {center} ÷ {contact}', {
     weight,
-    center: distance('center', 'distance of the center from the line of the far supports', line.center),
-    contact: distance('contact', 'distance of this support from that line', line.contact),
+    center: distance('center', term('figure.distance-of-the-center-from-the-line'), line.center),
+    contact: distance('contact', term('figure.distance-of-this-support-from-that-line'), line.contact),
   });
 }

@@ -1,20 +1,18 @@
-import { usualUnit } from '@cribwright/units';
+import { term } from '@cribwright/messages';
 import { computed, given } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { count, length, stress } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { SourceNote } from '../model/source-note.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 
 /** How stiff a place of support is: of timber worked out, of what vehicles bring as they state it. */
-export function stiffnessFigure(p: SupportPoint, w: Workings): Figure {
-  const { display } = w.plan;
+export function stiffnessFigure(p: SupportPoint, w: SupportWorkings): Figure {
   const head = {
     key: 'stiffness',
-    label: 'stiffness',
-    dimension: 'stiffness',
-    unit: usualUnit('stiffness', display),
+    label: term('figure.stiffness'),
+    quantity: 'stiffness',
     rounding: 'nearest',
     ref: p.ref,
   } as const;
@@ -22,21 +20,21 @@ export function stiffnessFigure(p: SupportPoint, w: Workings): Figure {
   if (crib === undefined || p.kind !== 'crib') return given(head, exactly(p.stiffness), sourceOf(p, w));
   const { timber } = crib;
   const modulus = given(
-    stress(display, 'modulus', 'modulus perpendicular to grain', 'nearest', { ref: timber.ref }),
+    stress('modulus', term('figure.modulus-perpendicular-to-grain'), 'nearest', { ref: timber.ref }),
     exactly(timber.modulusAcross),
     timber.source,
   );
   const width = given(
-    length(display, 'width', 'dressed width', 'nearest'),
+    length('width', term('figure.dressed-width'), 'nearest'),
     exactly(timber.width),
     timber.source,
   );
   const depth = given(
-    length(display, 'depth', 'dressed depth', 'nearest'),
+    length('depth', term('figure.dressed-depth'), 'nearest'),
     exactly(timber.depth),
     timber.source,
   );
-  const courses = given(count(display, 'courses', 'courses', 'nearest'), exactly(crib.courses), {
+  const courses = given(count('courses', term('figure.courses'), 'nearest'), exactly(crib.courses), {
     kind: 'stated',
   });
   return computed(head, exactly(p.stiffness), '{modulus} × {width} × {width} ÷ ({courses} × {depth})', {
@@ -47,7 +45,7 @@ export function stiffnessFigure(p: SupportPoint, w: Workings): Figure {
   });
 }
 
-function sourceOf(p: SupportPoint, w: Workings): SourceNote {
+function sourceOf(p: SupportPoint, w: SupportWorkings): SourceNote {
   const vehicle = w.vehicles.get(p.element);
   const axle = vehicle?.axles.find((a) => p.group === `${vehicle.id}/${a.id}`);
   if (axle !== undefined) return axle.stiffnessSource;

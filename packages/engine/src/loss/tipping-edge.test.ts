@@ -1,11 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { PlanBody } from '../resting/plan-bodies.js';
-import { truckOnCar } from '../testing/sample-plans.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import { workingsOf } from '../workings/workings.js';
 import { tippingEdge } from './tipping-edge.js';
-
-const w = workingsOf(truckOnCar);
 
 /** Three wheels; the line from the first to the last runs slantwise. */
 const wheels = [
@@ -39,19 +35,19 @@ const body = (x: number, y: number): PlanBody => ({
 
 describe('tippingEdge', () => {
   it('is the distance to the nearest line, over the height', () => {
-    const found = tippingEdge(w, body(1.5, 0.5), wheels);
+    const found = tippingEdge(body(1.5, 0.5), wheels);
     expect(found?.share.value?.low).toBeCloseTo(0.5, 9);
   });
 
   it('is nothing, and still said, where rounding puts a center on the line a hair outside it', () => {
     for (const off of [-1e-15, 0, 1e-15, 1e-9]) {
-      const share = tippingEdge(w, body(1, 1 + off), wheels)?.share.value;
+      const share = tippingEdge(body(1, 1 + off), wheels)?.share.value;
       expect(share?.low).toBeGreaterThanOrEqual(0);
       expect(share?.high).toBeLessThan(1e-8);
     }
   });
 
   it('says nothing of a body that is not held at all: another check does', () => {
-    expect(tippingEdge(w, body(1, 1.2), wheels)).toBeUndefined();
+    expect(tippingEdge(body(1, 1.2), wheels)).toBeUndefined();
   });
 });

@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { computed, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { over } from '../figure/interval-math.js';
@@ -6,7 +7,6 @@ import { exactly } from '../model/interval.js';
 import type { PlanBody } from '../resting/plan-bodies.js';
 import { insideBy, nearestEdge, type Point, supportPolygon } from '../resting/support-polygon.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import type { Workings } from '../workings/workings.js';
 
 /** How hard a push at its center of gravity tips a body that stands free. */
 export interface TippingEdge {
@@ -24,38 +24,33 @@ export interface TippingEdge {
 const hair = 1e-6;
 
 /** Moments about the line it would tip over: push × height = weight × distance. The worst corner of the ranges. */
-export function tippingEdge(
-  w: Workings,
-  body: PlanBody,
-  points: readonly SupportPoint[],
-): TippingEdge | undefined {
+export function tippingEdge(body: PlanBody, points: readonly SupportPoint[]): TippingEdge | undefined {
   const polygon = supportPolygon(points.map((p) => p.at));
   const worst = body.corners
     .map((c) => ({ c, inside: insideBy(polygon, c) }))
     .sort((a, b) => a.inside - b.inside)[0];
   if (worst === undefined || !(worst.inside > -hair)) return undefined;
   const inside = Math.max(0, worst.inside);
-  const { display } = w.plan;
   const edge = measured(
-    length(display, 'edge', 'distance of the center of gravity inside the line of its supports', 'down', {
+    length('edge', term('figure.distance-of-the-center-of-gravity-inside'), 'down', {
       governs: worst.c.words === '' ? undefined : worst.c.words,
     }),
     exactly(inside),
-    'from the line round its supports to its center of gravity, square to the line',
+    term('figure.from-the-line-round-its-supports-to'),
   );
   const height = measured(
-    length(display, 'centerHeight', 'height of the center of gravity', 'up', {
-      governs: body.centerHeight?.low === body.centerHeight?.high ? undefined : 'the high end',
+    length('centerHeight', term('figure.height-of-the-center-of-gravity'), 'up', {
+      governs: body.centerHeight?.low === body.centerHeight?.high ? undefined : term('figure.the-high-end'),
     }),
     body.centerHeight === undefined ? undefined : exactly(body.centerHeight.high),
-    'middle of all weight, empty vehicle and cargo, over the ground',
+    term('figure.middle-of-all-weight-empty-vehicle-and'),
   );
   return {
     body,
     edge,
     height,
     share: computed(
-      share(display, 'tips', 'push that tips it, as a share of its weight', 'down', {
+      share('tips', term('figure.push-that-tips-it-as-a-share'), 'down', {
         governs: worst.c.words === '' ? undefined : worst.c.words,
       }),
       over(edge.value, height.value),

@@ -1,7 +1,14 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
+import { analyzeInSteps } from '../analysis/analyze.js';
 import { between, exactly, type Interval } from '../model/interval.js';
+import type { Plan } from '../model/plan.js';
+import type { PlanBody } from '../resting/plan-bodies.js';
 import { crib, foot, inch, lb, planOf, step, vanTrailer } from '../testing/sample-plans.js';
+import { policyWith } from '../testing/sample-policy.js';
 import { workingsOf } from '../workings/workings.js';
+import { jointCorners } from './components.js';
+import { endsAlone, type TryPlace, thorough, tryRanges } from './try-ranges.js';
 
 const side = 42.75 * inch;
 /** Wedged at the passenger side first, then snug at the driver side. */
@@ -45,7 +52,7 @@ describe('a center of gravity that may be anywhere in a range', () => {
 
   it('is named where it is worst', () => {
     const load = trailer(weight, back, across, places, 260).get('crib/B1')?.load;
-    expect(load?.governs).toMatch(
+    expect(english(load?.governs)).toMatch(
       /[\d.]+ % of the way between center farthest to its front and center farthest to its rear/,
     );
   });
@@ -60,5 +67,44 @@ it('counts what rests of a case that falls elsewhere in the ranges', () => {
   )?.load;
   expect(load?.value?.high).toBeGreaterThan(0.4995 * weight);
   expect(load?.value?.high).toBeLessThanOrEqual(0.5 * weight);
-  expect(load?.governs).toContain('axle 2: air springs let down');
+  expect(english(load?.governs)).toContain('axle 2: air springs let down');
+});
+
+it('of very many ranges tries one place between two stops, and stops asking in the end', () => {
+  const bodies: readonly PlanBody[] = Array.from({ length: 13 }, (_, i) => ({
+    id: `vehicle/${i}`,
+    vehicle: `vehicle/${i}`,
+    name: `car ${i}`,
+    centerHeight: undefined,
+    corners: Array.from({ length: 8 }, (__, c) => ({ weight: 1 + c, x: c & 1, y: c & 2, words: `${c}` })),
+  }));
+  const corners = jointCorners(bodies);
+  let places = 0;
+  let since = 0;
+  const tryPlace: TryPlace = function* () {
+    yield* []; // No stop of its own.
+    places++;
+    since++;
+    // No place is like another: whoever looks between them finds no end.
+    return { asBuilt: Int32Array.of(places), losses: [] };
+  };
+  const worst = () => Array.from({ length: Math.min(places, 200) }, (_, i) => i);
+  for (const budget of [endsAlone, thorough]) {
+    places = 0;
+    for (const _stop of tryRanges(corners, bodies, tryPlace, worst, budget)) {
+      expect(since).toBeLessThanOrEqual(1);
+      since = 0;
+    }
+    expect(places).toBeGreaterThan(corners.length);
+    expect(places).toBeLessThanOrEqual(corners.length + 5 * 400 + budget.edges + budget.near);
+  }
+});
+
+it('of very many cases at one place stops between them', () => {
+  const cribs = Array.from({ length: 30 }, (_, i) => crib(`A${i}`, (4 + 1.5 * i) * foot, -side));
+  const stages = cribs.map((c, i) => step(i + 1, 'build', [c.id]));
+  const plan = planOf({ vehicles: [vanTrailer], cribs, steps: stages });
+  const washedOut = { ...plan, policy: policyWith('ground under cribs', 'may give way') };
+  const stops = (p: Plan) => [...analyzeInSteps(p, { endsAlone: true })].length;
+  expect(stops(washedOut)).toBeGreaterThan(stops(plan));
 });

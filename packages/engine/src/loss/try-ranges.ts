@@ -14,7 +14,12 @@ import {
 } from './range-place.js';
 
 /** Works out the wanted losses at a place, and says which contacts push. `corner` is one of those it lies between. */
-export type TryPlace = (place: RangePlace, index: number, corner: JointCorner, wanted?: Wanted) => CaseSigns;
+export type TryPlace = (
+  place: RangePlace,
+  index: number,
+  corner: JointCorner,
+  wanted?: Wanted,
+) => Generator<void, CaseSigns>;
 
 /** Halvings of a line. Near a worst place each of its pieces is halved as often again: to 1/256 of a range. */
 const deepest = 6;
@@ -34,11 +39,20 @@ export const thorough: Budget = { edges: 240, near: 160 };
 export const endsAlone: Budget = { edges: 0, near: 0 };
 /** How often the search turns from the worst places found so far into another range. */
 const turns = 4;
+/**
+ * Ends of lines that are tried in one round beside the corners. Reached only with very many ranges, where not every
+ * mix of their ends is a corner: then the rule unsupported-end says that the check has not passed.
+ */
+const mostEnds = 400;
 
-interface Tried {
+/** A place to be tried, and the corner it counts to. */
+interface Stop {
   readonly place: RangePlace;
-  readonly index: number;
   readonly corner: JointCorner;
+}
+
+interface Tried extends Stop {
+  readonly index: number;
   readonly signs: CaseSigns;
 }
 
@@ -63,18 +77,18 @@ export function* tryRanges(
   const places: RangePlace[] = [];
   const known = new Map<string, Tried>();
   const byIndex: Tried[] = [];
-  const tried = (place: RangePlace, corner: JointCorner, wanted?: Wanted): Tried => {
+  function* tried(place: RangePlace, corner: JointCorner, wanted?: Wanted): Generator<void, Tried> {
     const key = placeKey(place);
     const before = known.get(key);
     if (before !== undefined) return before;
     const index = places.push(place) - 1;
-    const now = { place, index, corner, signs: tryPlace(place, index, corner, wanted) };
+    const now = { place, index, corner, signs: yield* tryPlace(place, index, corner, wanted) };
     known.set(key, now);
     byIndex.push(now);
     return now;
-  };
+  }
   for (const corner of corners) {
-    tried(cornerPlace(corner, bodies), corner);
+    yield* tried(cornerPlace(corner, bodies), corner);
     yield;
   }
   const worstSoFar = () => worst().flatMap((index) => byIndex[index] ?? []);
@@ -86,29 +100,50 @@ export function* tryRanges(
       const from = stops[i];
       return from === undefined || from === to ? [] : [[from, to]];
     });
+  /** Tries the stops of a line that are not yet tried, and yields after each one: one place can take a while. */
+  function* stops(line: readonly Stop[], end: number): Generator<void, readonly Line[]> {
+    const found: Tried[] = [];
+    for (const { place, corner } of line) {
+      const isNew = !known.has(placeKey(place));
+      if (isNew && places.length >= end) return [];
+      found.push(yield* tried(place, corner));
+      if (isNew) yield;
+    }
+    return lineOf(...found);
+  }
   /** The line through a place along a range, from end to end, in two pieces where the place lies inside. */
-  const lineThrough = (through: Tried, axis: RangeAxis): readonly Line[] => {
+  const lineThrough = (through: Tried, axis: RangeAxis): readonly Stop[] => {
     const low = atEnd(through.place, axis, 'low', bodies);
     const high = atEnd(through.place, axis, 'high', bodies);
     const key = `${placeKey(low)}|${placeKey(high)}`;
     if (done.has(key)) return [];
     done.add(key);
-    return lineOf(tried(low, through.corner), through, tried(high, through.corner));
+    const { corner } = through;
+    return [{ place: low, corner }, through, { place: high, corner }];
   };
   /** A line a little way to both sides of a place. */
-  const lineNear = (through: Tried, { name, ends }: Way): readonly Line[] => {
+  const lineNear = (through: Tried, { name, ends }: Way): readonly Stop[] => {
     const key = `${placeKey(through.place)}|${name}`;
     if (done.has(key)) return [];
     done.add(key);
-    const stop = (to: Way['ends'][0]) => {
+    const stop = (to: Way['ends'][0]): Stop => {
       const last = to.reduce<RangePlace>((at, [axis, end]) => atEnd(at, axis, end, bodies), through.place);
       const way = wayTo(last, through.place);
       return way === 0
         ? through
-        : tried(mixed(through.place, last, Math.min(1, piece / way)), through.corner);
+        : { place: mixed(through.place, last, Math.min(1, piece / way)), corner: through.corner };
     };
-    return lineOf(stop(ends[0]), through, stop(ends[1]));
+    return [stop(ends[0]), through, stop(ends[1])];
   };
+  function* every(lines: Iterable<readonly Stop[]>): Generator<void, readonly Line[]> {
+    const end = places.length + mostEnds;
+    const found: Line[] = [];
+    for (const line of lines) {
+      if (places.length >= end) break;
+      found.push(...(yield* stops(line, end)));
+    }
+    return found;
+  }
   function* along(lines: readonly Line[], limit: number): Generator<void, void> {
     let open = lines;
     for (let depth = 0; depth < deepest && open.length > 0; depth++) {
@@ -117,7 +152,7 @@ export function* tryRanges(
         const differing = differ(from.signs, to.signs, depth);
         if (!differing.any) continue;
         if (places.length >= limit) return;
-        const middle = tried(mixed(from.place, to.place, 0.5), from.corner, differing.losses);
+        const middle = yield* tried(mixed(from.place, to.place, 0.5), from.corner, differing.losses);
         inherit(middle.signs, from.signs, differing.losses);
         next.push([from, middle], [middle, to]);
         yield;
@@ -126,21 +161,30 @@ export function* tryRanges(
     }
   }
   const first = corners.length > few ? worstSoFar() : [...byIndex];
-  yield* along(
-    axes.flatMap((axis) => first.flatMap((c) => lineThrough(c, axis))),
-    places.length + most.edges,
+  const edges = yield* every(
+    eachOf(axes, function* (axis) {
+      for (const c of first) yield lineThrough(c, axis);
+    }),
   );
+  yield* along(edges, places.length + most.edges);
   const last = places.length + most.near;
   for (let turn = 0; turn < turns && places.length < last; turn++) {
     const from = worstSoFar();
-    const lines = from.flatMap((t) => [
-      ...axes.flatMap((axis) => lineThrough(t, axis)),
-      ...ways.flatMap((way) => lineNear(t, way)),
-    ]);
+    const lines = yield* every(
+      eachOf(from, function* (t) {
+        for (const axis of axes) yield lineThrough(t, axis);
+        for (const way of ways) yield lineNear(t, way);
+      }),
+    );
     if (lines.length === 0) break;
     yield* along(lines, last);
   }
   return places;
+}
+
+/** One after the other as they are asked for, so that what is not asked for is not worked out. */
+function* eachOf<Item, Out>(items: readonly Item[], make: (item: Item) => Iterable<Out>): Generator<Out> {
+  for (const item of items) yield* make(item);
 }
 
 /** A way to go from a place, and back: toward one end of each of some ranges, or toward the other. */

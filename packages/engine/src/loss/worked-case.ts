@@ -1,6 +1,6 @@
 import type { PaperTrail } from '../analysis/analysis.js';
 import { closingsOf } from '../resting/rest.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import { buildCorner } from './build-corner.js';
 import { cornerWords } from './corner-words.js';
 import type { ComponentRun, LossWorking } from './loss-working.js';
@@ -11,7 +11,7 @@ import { loadsAt, scaledComponent, stagesOfPoints } from './stage-run.js';
 
 /** The sums of one case of the finished set-up, for each group of bodies that rests in it. */
 export function paperOf(
-  w: Workings,
+  w: SupportWorkings,
   resting: LossWorking,
   loss: Loss | undefined,
 ): { readonly paper: readonly PaperTrail[] } {

@@ -1,9 +1,10 @@
+import { inWords, message, term, name as verbatim } from '@cribwright/messages';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
-import { type Display, force, place } from '../figure/units-of.js';
+import { force, place } from '../figure/units-of.js';
 import { add, exactly, type Interval } from '../model/interval.js';
 import type { Cargo, Vehicle } from '../model/vehicle.js';
-import { posedCenter } from '../vehicle/posed.js';
+import { posedCenter } from '../placed/posed.js';
 import { type Weighed, weightedMean } from './weighted-mean.js';
 
 /** Weight and center of gravity of a whole vehicle, cargo included; cab too. Vehicle axes. */
@@ -26,9 +27,13 @@ export const cargoCenter = ({ center, from, to }: Cargo): Interval =>
   center ?? { low: from + (to - from) / 3, high: to - (to - from) / 3 };
 
 /** What carries the empty vehicle, with the load it carries: axles, a kingpin, landing gear. */
-function emptyShares(vehicle: Vehicle, display: Display): readonly Share[] {
+function emptyShares(vehicle: Vehicle): readonly Share[] {
   const figure = (key: string, load: Interval, ref: Vehicle['axles'][number]['ref']) =>
-    given(force(display, key, `${key} empty`, 'up', { ref }), load, vehicle.source);
+    given(
+      force(key, message('figure.empty', { carrier: verbatim(key) }), 'up', { ref }),
+      load,
+      vehicle.source,
+    );
   const axles = vehicle.axles.map((a) => ({
     weight: a.emptyLoad,
     at: exactly(a.x),
@@ -58,36 +63,36 @@ const sumOf = (figures: readonly Figure[]) => ({
 });
 
 /** The empty vehicle's weight: as stated, else the sum of what its axles (and kingpin) carry. */
-export function emptyWeight(vehicle: Vehicle, display: Display): Figure {
-  const head = force(display, 'emptyWeight', 'empty weight', 'up');
+export function emptyWeight(vehicle: Vehicle): Figure {
+  const head = force('emptyWeight', term('figure.empty-weight'), 'up');
   if (vehicle.statedWeight !== undefined)
     return given({ ...head, ref: { element: vehicle.id, property: 'weight' } }, vehicle.statedWeight, {
       kind: 'stated',
     });
-  const shares = emptyShares(vehicle, display);
+  const shares = emptyShares(vehicle);
   const { formula, inputs } = sumOf(shares.map((s) => s.figure));
   return computed(head, total(shares), formula, inputs);
 }
 
 /** Weight and center of gravity with all cargo, over the box of weights and places. */
-export function bodyMass(vehicle: Vehicle, display: Display): BodyMass {
-  const empty = emptyWeight(vehicle, display);
+export function bodyMass(vehicle: Vehicle): BodyMass {
+  const empty = emptyWeight(vehicle);
   const cargo = vehicle.cargo.map((c) =>
-    given(force(display, 'cargo', c.name, 'up', { ref: c.ref }), c.weight, { kind: 'stated' }),
+    given(force('cargo', c.name, 'up', { ref: c.ref }), c.weight, { kind: 'stated' }),
   );
   const all = [empty, ...cargo];
   const { formula, inputs } = sumOf(all);
   const weight = computed(
-    force(display, 'weight', 'weight', 'up', { governs: governsWeight(all) }),
+    force('weight', term('figure.weight'), 'up', { governs: governsWeight(all) }),
     all.every((f) => f.value !== undefined)
       ? total(all.flatMap((f) => (f.value === undefined ? [] : [{ weight: f.value }])))
       : undefined,
     formula,
     inputs,
   );
-  const shares = emptyShares(vehicle, display);
+  const shares = emptyShares(vehicle);
   const axis = (name: 'x' | 'y' | 'z', label: string, own: Interval | undefined, at: (c: Cargo) => Known) =>
-    centerFigure(vehicle, display, { name, label, own, at, empty, cargo });
+    centerFigure(vehicle, { name, label, own, at, empty, cargo });
   const stated = vehicle.statedCenter;
   const lying = {
     weight,
@@ -102,18 +107,21 @@ export function bodyMass(vehicle: Vehicle, display: Display): BodyMass {
   };
   return vehicle.position.kind === 'upright' || vehicle.position.kind === 'pitched'
     ? lying
-    : turned(lying, vehicle, display);
+    : turned(lying, vehicle);
 }
 
 /** The center across and up of a vehicle that lies on its side or roof, from where it is as the vehicle stands. */
-function turned(standing: BodyMass, vehicle: Vehicle, display: Display): BodyMass {
+function turned(standing: BodyMass, vehicle: Vehicle): BodyMass {
   const { y, z } = posedCenter(vehicle, standing.y.value, standing.z.value);
-  const inputs = { y: standing.y, z: standing.z };
-  const lies = vehicle.position.kind;
+  const how = message('figure.turned', {
+    across: inWords(standing.y),
+    up: inWords(standing.z),
+    lies: verbatim(vehicle.position.kind),
+  });
   return {
     ...standing,
-    y: computed(place(display, 'y', standing.y.label, 'nearest'), y, `{y} and {z}, turned: ${lies}`, inputs),
-    z: computed(place(display, 'z', standing.z.label, 'nearest'), z, `{y} and {z}, turned: ${lies}`, inputs),
+    y: measured(place('y', standing.y.label, 'nearest'), y, how),
+    z: measured(place('z', standing.z.label, 'nearest'), z, how),
   };
 }
 
@@ -124,7 +132,6 @@ const governsWeight = (all: readonly Figure[]) =>
 
 function centerFigure(
   vehicle: Vehicle,
-  display: Display,
   spec: {
     readonly name: 'x' | 'y' | 'z';
     readonly label: string;
@@ -145,22 +152,25 @@ function centerFigure(
   const known = items.filter((i) => i !== undefined);
   const value = known.length === items.length ? weightedMean(known) : undefined;
   const inputs: Record<string, Figure> = { w0: empty };
-  inputs.a0 = emptyCenter(vehicle, name, own, display);
+  inputs.a0 = emptyCenter(vehicle, name, own);
   vehicle.cargo.forEach((c, i) => {
     const figure = cargo[i];
     if (figure === undefined) return;
     inputs[`w${i + 1}`] = figure;
     const where = (assumes?: readonly string[]) =>
-      place(display, 'place', `center of ${c.name}`, 'nearest', { ref: c.ref, assumes });
+      place('place', message('figure.center-of', { cargo: verbatim(c.name) }), 'nearest', {
+        ref: c.ref,
+        assumes,
+      });
     inputs[`a${i + 1}`] =
       name === 'x' && c.center === undefined
-        ? measured(where([thirds]), at(c), 'middle third of the length it lies on')
+        ? measured(where([thirds]), at(c), term('figure.middle-third-of-the-length-it-lies'))
         : given(where(), at(c), { kind: 'stated' });
   });
   const n = Array.from({ length: vehicle.cargo.length + 1 }, (_, i) => i);
   const formula = `(${n.map((i) => `{w${i}} × {a${i}}`).join(' + ')}) ÷ (${n.map((i) => `{w${i}}`).join(' + ')})`;
   return computed(
-    place(display, name, label, 'nearest', {
+    place(name, label, 'nearest', {
       assumes: name === 'x' && vehicle.cargo.some((c) => c.center === undefined) ? [thirds] : undefined,
     }),
     value,
@@ -170,14 +180,14 @@ function centerFigure(
 }
 
 /** Where the center of the empty vehicle is, and how that is known. */
-function emptyCenter(vehicle: Vehicle, name: 'x' | 'y' | 'z', own: Known, display: Display): Figure {
-  const head = place(display, 'place', 'center of the empty vehicle', 'nearest');
+function emptyCenter(vehicle: Vehicle, name: 'x' | 'y' | 'z', own: Known): Figure {
+  const head = place('place', term('figure.center-of-the-empty-vehicle'), 'nearest');
   if (vehicle.statedCenter !== undefined) return given(head, own, { kind: 'stated' });
   switch (name) {
     case 'x':
-      return measured(head, own, 'middle of what its axles and kingpin carry');
+      return measured(head, own, term('figure.middle-of-what-its-axles-and-kingpin'));
     case 'y':
-      return measured({ ...head, assumes: [alike] }, own, 'on its center line');
+      return measured({ ...head, assumes: [alike] }, own, term('figure.on-its-center-line'));
     case 'z':
       return given(head, own, own === undefined ? { kind: 'unknown' } : vehicle.source);
   }

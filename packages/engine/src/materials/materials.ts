@@ -1,14 +1,13 @@
-import { show } from '@cribwright/units';
+import { message, name, type Phrase, quantity, term } from '@cribwright/messages';
+import { inch } from '@cribwright/units';
 import type { MaterialsResult } from '../analysis/analysis.js';
 import { computed, given, measured } from '../figure/compute.js';
-import { count, type Display } from '../figure/units-of.js';
+import { count } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { Plan, StockItem } from '../model/plan.js';
 import { inUse, type Need } from './needs.js';
 
 type Row = MaterialsResult['rows'][number];
-
-const inch = 0.0254;
 
 /** Pieces that stand for each other: the same kind and name; timber and pads of the same length to half an inch. */
 const sameThing = (need: Need, stock: StockItem): boolean => {
@@ -35,10 +34,13 @@ const carriedBy = (unit: Plan['units'][number], need: Need): number => {
   return [...byLine.values()].reduce((sum, n) => sum + n, 0);
 };
 
-const title = (need: Need, display: Display): string =>
+const title = (need: Need): Phrase =>
   need.length === undefined || need.kind === 'pad'
-    ? need.item
-    : `${need.item} ${show(need.length, 'length', display === 'us' ? 'in' : 'mm', { rounding: 'nearest' })} long`;
+    ? name(need.item)
+    : message('figure.item-long', {
+        item: name(need.item),
+        length: { ...quantity('length', need.length, 'nearest'), stated: true },
+      });
 
 const keyOf = (need: Need): string => `${need.kind}|${need.item}|${need.length?.toFixed(4) ?? ''}`;
 
@@ -58,23 +60,22 @@ export function materialsOf(plan: Plan): MaterialsResult {
 }
 
 function row(need: Need, pieces: number, plan: Plan): Row {
-  const { display } = plan;
   const needed = measured(
-    count(display, 'needed', 'needed at the busiest', 'up'),
+    count('needed', term('figure.needed-at-the-busiest'), 'up'),
     exactly(pieces),
-    'pieces of every support that stands at once',
+    term('figure.pieces-of-every-support-that-stands-at'),
   );
   const carried =
     plan.units.length === 0
-      ? given(count(display, 'carried', 'carried', 'down'), undefined, { kind: 'unknown' })
+      ? given(count('carried', term('figure.carried'), 'down'), undefined, { kind: 'unknown' })
       : computed(
-          count(display, 'carried', 'carried', 'down'),
+          count('carried', term('figure.carried'), 'down'),
           exactly(plan.units.reduce((sum, u) => sum + carriedBy(u, need), 0)),
           plan.units.map((_, i) => `{u${i}}`).join(' + '),
           Object.fromEntries(
             plan.units.map((u, i) => [
               `u${i}`,
-              given(count(display, 'unit', u.name, 'down', { ref: u.ref }), exactly(carriedBy(u, need)), {
+              given(count('unit', u.name, 'down', { ref: u.ref }), exactly(carriedBy(u, need)), {
                 kind: 'stated',
               }),
             ]),
@@ -82,14 +83,15 @@ function row(need: Need, pieces: number, plan: Plan): Row {
         );
   const have = carried.value?.low;
   return {
-    item: title(need, display),
+    item: title(need),
+    piece: need.item,
     kind: need.kind,
     needed,
     carried,
     short: computed(
-      count(display, 'short', 'short by', 'up'),
+      count('short', term('figure.short-by'), 'up'),
       have === undefined ? undefined : exactly(Math.max(0, pieces - have)),
-      '{needed} − {carried}',
+      'max(0, {needed} − {carried})',
       { needed, carried },
     ),
     ref: need.ref,

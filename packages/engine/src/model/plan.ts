@@ -35,6 +35,11 @@ export interface Plan {
   readonly acceptances: readonly Acceptance[];
   /** True where the plan says that it means to lift. */
   readonly lifts: boolean;
+  /**
+   * Something that this plan reads from could not be read, so that part of it may be missing. Its checks say what
+   * they find, and nothing that the plan expects of itself holds.
+   */
+  readonly partial?: true;
   readonly ref: Ref;
 }
 

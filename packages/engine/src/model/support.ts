@@ -77,7 +77,6 @@ export type StandsOn =
       readonly kind: 'vehicle';
       readonly vehicle: ElementId;
       readonly part: string;
-      readonly height: Interval;
     }
   | { readonly kind: 'pad'; readonly pad: ElementId };
 

@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import type { TimelineResult } from '../analysis/analysis.js';
 import { measured } from '../figure/compute.js';
 import { count, duration } from '../figure/units-of.js';
@@ -48,7 +49,7 @@ export function timelineOf(plan: Plan): TimelineResult | undefined {
           ];
     }),
     total: measured(
-      duration(plan.display, 'total', 'time from first to last', 'up', {
+      duration('total', term('figure.time-from-first-to-last'), 'up', {
         ref: { element: 'steps' },
         assumes:
           untimed.length === 0
@@ -59,12 +60,12 @@ export function timelineOf(plan: Plan): TimelineResult | undefined {
         low: Math.max(0, ...ends.map((e) => e.low)),
         high: Math.max(0, ...ends.map((e) => e.high)),
       },
-      'each step starts when those it waits for are done',
+      term('figure.each-step-starts-when-those-it-waits'),
     ),
     crewPeak: measured(
-      count(plan.display, 'crewPeak', 'most people at work at one time', 'up', { ref: { element: 'steps' } }),
+      count('crewPeak', term('figure.most-people-at-work-at-one-time'), 'up', { ref: { element: 'steps' } }),
       exactly(crewPeak(graph, spans).people),
-      'crews of the steps under way at one time',
+      term('figure.crews-of-the-steps-under-way-at'),
     ),
   };
 }

@@ -1,6 +1,7 @@
+import { term } from '@cribwright/messages';
 import { given } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
-import { angle, count, type Display, force, length, ratio, share, stress } from '../figure/units-of.js';
+import { angle, count, force, length, ratio, share, stress } from '../figure/units-of.js';
 import { exactly, type Interval } from '../model/interval.js';
 import type { Policy, PolicyKey } from '../model/policy.js';
 
@@ -55,12 +56,16 @@ export function limitWord(policy: Policy, key: PolicyKey): string | undefined {
   return typeof value === 'string' ? value : undefined;
 }
 
+type Dashed<Key extends string> = Key extends `${infer Head} ${infer Rest}` ? `${Head}-${Dashed<Rest>}` : Key;
+
+const dashed = <Key extends string>(key: Key) => key.replaceAll(' ', '-') as Dashed<Key>;
+
 /** A policy's limit as a figure: its source is the policy's line, and behind it the line's own source. */
-export function limitFigure(policy: Policy, key: PolicyKey, display: Display): Figure {
+export function limitFigure(policy: Policy, key: PolicyKey): Figure {
   const limit = policy.limits[key];
   const { kind, safer } = limitKinds[key];
   const rounding = safer === 'lower' ? 'down' : safer === 'higher' ? 'up' : 'nearest';
-  const head = heads[kind](display, key, key, rounding, { ref: limit.ref });
+  const head = heads[kind](key, term(`limit.${dashed(key)}`), rounding, { ref: limit.ref });
   return given(head, limitValue(policy, key), {
     kind: 'policy',
     policy: policy.name,

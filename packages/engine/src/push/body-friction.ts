@@ -1,19 +1,22 @@
+import { message, name } from '@cribwright/messages';
 import { given } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { ratio } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 
 /** Why a vehicle that lies on the ground cannot be pushed. */
 export const whyNoGrip =
   'it lies on the ground, and how its metal grips there is not known: say the body friction of the surface';
 
 /** Friction of a vehicle's own metal on the ground, at the low end of its range. No value where nobody knows it. */
-export function bodyFriction(w: Workings): Figure {
+export function bodyFriction(w: SupportWorkings): Figure {
   const { surface } = w.plan.ground;
   const { frictionBody } = surface;
   return given(
-    ratio(w.plan.display, 'grip', `friction of its body on ${surface.name}`, 'down', { ref: surface.ref }),
+    ratio('grip', message('figure.friction-of-body-on', { surface: name(surface.name) }), 'down', {
+      ref: surface.ref,
+    }),
     frictionBody === undefined ? undefined : exactly(frictionBody.low),
     surface.frictionBodySource ?? { kind: 'unknown' },
   );

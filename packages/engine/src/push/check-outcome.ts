@@ -1,5 +1,6 @@
 import { at, indexAt } from '../resting/at.js';
-import { type LinearProgram, worth } from './simplex-state.js';
+import type { LinearProgram } from './linear-program.js';
+import { worth } from './simplex-state.js';
 
 /** Largest amount by which the equations, the limits or the signs are broken. */
 export function shortfall(lp: LinearProgram, amounts: Float64Array): number {

@@ -1,11 +1,11 @@
 import type { Ref } from '../model/ref.js';
-import { nameOf, type Workings } from '../workings/workings.js';
+import { nameOf, type SupportWorkings } from '../workings/support-workings.js';
 import type { Gives } from './what-gives.js';
 
 /** What gives first, for a reader: `strut S1 reaches what it holds`, `trailer tips over`. */
 export function givesWords(
   gives: Gives | undefined,
-  w: Workings,
+  w: SupportWorkings,
 ): { readonly ref: Ref; readonly how: string } | undefined {
   if (gives === undefined) return undefined;
   const [element = gives.of] = gives.of.split('#');

@@ -1,5 +1,6 @@
-import { type Program, program } from './program.js';
+import { program } from './program.js';
 import { withForces } from './program-forces.js';
+import type { Program } from './push-program.js';
 import type { Push, PushSystem } from './push-system.js';
 import { type Answer, solveProgram } from './solve-program.js';
 import { type Gives, whatGives } from './what-gives.js';

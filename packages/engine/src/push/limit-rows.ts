@@ -1,14 +1,5 @@
 import { at, indexAt } from '../resting/at.js';
-import type { LinearProgram } from './simplex-state.js';
-
-/** The rows of the limits, one after the other: most prices of limits are nothing, and the rest can be picked out. */
-export interface LimitRows {
-  /** Where in each column the entries of limits begin. */
-  readonly from: Int32Array;
-  readonly starts: Int32Array;
-  readonly columns: Int32Array;
-  readonly values: Float64Array;
-}
+import type { LimitRows, LinearProgram } from './linear-program.js';
 
 /** Picks the limits' entries out of columns that hold them after those of the equations. */
 export function limitRows({

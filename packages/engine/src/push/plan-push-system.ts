@@ -1,9 +1,9 @@
 import type { Component, JointCorner } from '../loss/components.js';
 import type { Anchor } from '../model/support.js';
+import type { Point3 } from '../placed/frame.js';
 import { limitValue } from '../policy/limit.js';
-import { anchorPlace } from '../strut/anchor-place.js';
 import { bodyOfPart, type SupportPoint } from '../workings/support-points.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import { gravityOn } from './gravity.js';
 import { gripUnder, pushContact, stacksOf } from './push-contacts.js';
 import type { PushStrut, PushSystem, PushTie, TieEnd } from './push-system.js';
@@ -14,7 +14,7 @@ import type { PushStrut, PushSystem, PushTie, TieEnd } from './push-system.js';
  * @param working whether the declared tool loads are on.
  */
 export function planPushSystem(
-  w: Workings,
+  w: SupportWorkings,
   component: Component,
   there: readonly SupportPoint[],
   standing: readonly string[],
@@ -68,15 +68,13 @@ export function planPushSystem(
 }
 
 /** Struts that stand and are locked, at their capacity for their length. Unknown capacity holds nothing. */
-function strutsOf(w: Workings, standing: readonly string[]): readonly PushStrut[] {
+function strutsOf(w: SupportWorkings, standing: readonly string[]): readonly PushStrut[] {
   const footFriction = limitValue(w.plan.policy, 'friction strut base')?.low ?? 0;
-  return w.struts().flatMap(({ strut, capacity }): readonly PushStrut[] => {
+  return w.struts().flatMap(({ strut, capacity, placed: { head, foot } }): readonly PushStrut[] => {
     const vehicle = w.vehicles.get(strut.head.vehicle);
     const part = vehicle?.parts.find((p) => p.id === strut.head.part);
-    const head = anchorPlace({ kind: 'strut head', strut: strut.id }, w.plan);
-    const foot = anchorPlace({ kind: 'strut base', strut: strut.id }, w.plan);
     const locked = strut.lock === 'pinned' || strut.lock === 'collar';
-    if (vehicle === undefined || head === undefined || foot === undefined) return [];
+    if (vehicle === undefined) return [];
     if (!locked || !standing.includes(strut.id)) return [];
     const body = part === undefined ? vehicle.id : bodyOfPart(vehicle, part);
     return [
@@ -92,18 +90,17 @@ function strutsOf(w: Workings, standing: readonly string[]): readonly PushStrut[
   });
 }
 
-function tiesOf(w: Workings, standing: readonly string[]): readonly PushTie[] {
-  return w.plan.ties.flatMap((tie): readonly PushTie[] => {
-    const from = endOf(tie.from, w);
-    const to = endOf(tie.to, w);
+function tiesOf(w: SupportWorkings, standing: readonly string[]): readonly PushTie[] {
+  return w.placed.ties.all.flatMap(({ tie, ...ends }): readonly PushTie[] => {
+    const from = endOf(tie.from, ends.from, w);
+    const to = endOf(tie.to, ends.to, w);
     if (!standing.includes(tie.id) || from === undefined || to === undefined) return [];
     const anchors = [tie.from, tie.to].map((a) => (a.kind === 'ground anchor' ? (a.holds ?? 0) : Infinity));
     return [{ id: tie.id, from, to, rating: Math.min(tie.gear.rating ?? 0, ...anchors) }];
   });
 }
 
-function endOf(anchor: Anchor, w: Workings): TieEnd | undefined {
-  const at = anchorPlace(anchor, w.plan);
+function endOf(anchor: Anchor, at: Point3 | undefined, w: SupportWorkings): TieEnd | undefined {
   if (at === undefined) return undefined;
   switch (anchor.kind) {
     case 'strut base':
@@ -119,12 +116,7 @@ function endOf(anchor: Anchor, w: Workings): TieEnd | undefined {
   }
 }
 
-function onBody(
-  vehicle: string,
-  part: string,
-  at: { readonly x: number; readonly y: number; readonly z: number },
-  w: Workings,
-): TieEnd {
+function onBody(vehicle: string, part: string, at: Point3, w: SupportWorkings): TieEnd {
   const found = w.vehicles.get(vehicle);
   const piece = found?.parts.find((p) => p.id === part);
   return {

@@ -1,5 +1,6 @@
 import { at, indexAt } from '../resting/at.js';
-import { isArtificial, type LinearProgram, worth } from './simplex-state.js';
+import type { LinearProgram } from './linear-program.js';
+import { isArtificial, worth } from './simplex-state.js';
 
 /** Gains below this are taken for none. */
 const small = 1e-9;

@@ -1,6 +1,6 @@
 import { at, indexAt } from '../resting/at.js';
 import { addTo, armOf, columnBuilder, putOnBody, rowsOf } from './column-builder.js';
-import type { Program } from './program.js';
+import type { Program } from './push-program.js';
 import type { Push, PushSystem } from './push-system.js';
 import { times } from './vectors.js';
 

@@ -12,31 +12,12 @@ import {
 } from './column-builder.js';
 import { frictionRays, raysAgainst } from './friction-rays.js';
 import { limitRows } from './limit-rows.js';
+import type { LinearProgram } from './linear-program.js';
 import { borrows, endAt, isAtFoot, resists } from './no-borrowed-preload.js';
 import { fillForces, pushEntries } from './program-forces.js';
+import type { Limit, Program } from './push-program.js';
 import type { Push, PushContact, PushStrut, PushSystem, PushTie, TieEnd, Vector } from './push-system.js';
-import type { LinearProgram } from './simplex-state.js';
 import { middle, minus, size, times, toward } from './vectors.js';
-
-/** A sum of amounts that may not pass a limit: a capacity, or a stack about to lean over. */
-export interface Limit {
-  readonly of: string;
-  readonly kind: 'contact' | 'strut' | 'tie' | 'lean';
-  /** Scaled. */
-  readonly most: number;
-}
-
-/**
- * The equations of a push, scaled to all weight and to the reach of the set-up: columns × amounts + λ × push = load.
- * Six rows a body, three a tied foot; then one for each limit; then one that bounds λ.
- */
-export interface Program extends Frame {
-  readonly lp: LinearProgram;
-  readonly rows: number;
-  readonly limits: readonly Limit[];
-  /** N for one unit of force. */
-  readonly force: number;
-}
 
 /** More than this share of all weight is not looked for. */
 const mostLookedFor = 10;

@@ -1,10 +1,10 @@
-import type { Chock } from '../model/support.js';
-import type { Axle, Vehicle } from '../model/vehicle.js';
+import type { Vehicle } from '../model/vehicle.js';
+import { stepToPlan } from '../placed/frame.js';
+import { chockedAxle } from '../placed/place-chock.js';
+import { lies } from '../placed/posed.js';
 import { limitValue } from '../policy/limit.js';
-import { stepToPlan } from '../vehicle/frame.js';
-import { lies } from '../vehicle/posed.js';
 import type { SupportPoint } from '../workings/support-points.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import type { PushContact, Stack } from './push-system.js';
 
 /** What the push model leaves out, on the safe side, or takes for granted. */
@@ -19,7 +19,7 @@ export const pushAssumptions: readonly string[] = [
 ];
 
 /** A place of support as it takes a push: its friction, what keeps a wheel from rolling, what it holds at most. */
-export function pushContact(p: SupportPoint, standing: readonly string[], w: Workings): PushContact {
+export function pushContact(p: SupportPoint, standing: readonly string[], w: SupportWorkings): PushContact {
   const base = { id: p.id, upper: p.upper, lower: p.lower, at: p.at };
   switch (p.kind) {
     case 'tire': {
@@ -61,7 +61,7 @@ export function pushContact(p: SupportPoint, standing: readonly string[], w: Wor
  * How a vehicle's own metal grips the ground where it lies there. More weight than it carries as built cannot be
  * counted on to move from it to a crib or a strut, so that these grip no better. No limit where it stands.
  */
-export function gripUnder(body: string, w: Workings): number {
+export function gripUnder(body: string, w: SupportWorkings): number {
   const vehicle = w.vehicles.get(body);
   if (vehicle === undefined || !lies(vehicle)) return Number.POSITIVE_INFINITY;
   return w.plan.ground.surface.frictionBody?.low ?? 0;
@@ -70,7 +70,7 @@ export function gripUnder(body: string, w: Workings): number {
 /** A part carried higher than this, m, sits on another vehicle: a kingpin. */
 const carriedHigh = 0.75;
 
-function acrossOnly(p: SupportPoint, w: Workings): Pick<PushContact, 'rolls'> {
+function acrossOnly(p: SupportPoint, w: SupportWorkings): Pick<PushContact, 'rolls'> {
   const vehicle = w.vehicles.get(p.element);
   return vehicle === undefined
     ? {}
@@ -80,7 +80,7 @@ function acrossOnly(p: SupportPoint, w: Workings): Pick<PushContact, 'rolls'> {
 const forward = (vehicle: Vehicle) => ({ ...stepToPlan(vehicle, { x: -1, y: 0 }), z: 0 });
 
 /** The least of what a crib can slide on: the metal above it, its own courses, the ground. */
-function cribFriction(p: SupportPoint, w: Workings): number {
+function cribFriction(p: SupportPoint, w: SupportWorkings): number {
   const low = (key: 'friction timber on metal' | 'friction timber on timber') =>
     limitValue(w.plan.policy, key)?.low ?? 0;
   const below =
@@ -88,12 +88,12 @@ function cribFriction(p: SupportPoint, w: Workings): number {
   return Math.min(low('friction timber on metal'), low('friction timber on timber'), below);
 }
 
-function rolling(p: SupportPoint, standing: readonly string[], w: Workings): PushContact['rolls'] {
+function rolling(p: SupportPoint, standing: readonly string[], w: SupportWorkings): PushContact['rolls'] {
   const vehicle = w.vehicles.get(p.element);
   const axle = vehicle?.axles.find((a) => p.group === `${vehicle.id}/${a.id}`);
   if (vehicle === undefined || axle === undefined) return undefined;
   const chocks = w.plan.chocks.filter(
-    (c) => c.vehicle === vehicle.id && standing.includes(c.id) && isOn(c, axle, vehicle),
+    (c) => c.vehicle === vehicle.id && standing.includes(c.id) && chockedAxle(c, vehicle)?.id === axle.id,
   );
   return {
     along: forward(vehicle),
@@ -102,24 +102,19 @@ function rolling(p: SupportPoint, standing: readonly string[], w: Workings): Pus
   };
 }
 
-const isOn = (chock: Chock, axle: Axle, vehicle: Vehicle): boolean =>
-  chock.axle === undefined
-    ? axle.id === vehicle.axles.at(-1)?.id
-    : chock.axle === axle.id || chock.axle === axle.name;
-
 /** Cribs as stacks that may lean over: their base reaches to the middle of the outer contacts. */
-export function stacksOf(points: readonly SupportPoint[], w: Workings): readonly Stack[] {
+export function stacksOf(points: readonly SupportPoint[], w: SupportWorkings): readonly Stack[] {
   return w.cribs().flatMap((c): readonly Stack[] => {
     const contacts = points.filter((p) => p.element === c.crib.id).map((p) => p.id);
-    const height = c.height.value?.high;
-    if (contacts.length === 0 || height === undefined) return [];
+    if (contacts.length === 0) return [];
     const xs = c.contacts.map((o) => o.x);
     const ys = c.contacts.map((o) => o.y);
     return [
       {
         id: c.crib.id,
         contacts,
-        height,
+        // Up to where the load comes in: shims raise it.
+        height: c.placed.heightWithShims,
         base: { x: [Math.min(...xs), Math.max(...xs)], y: [Math.min(...ys), Math.max(...ys)] },
       },
     ];

@@ -1,15 +1,16 @@
+import { message, name, term } from '@cribwright/messages';
 import type { PushResult } from '../analysis/analysis.js';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { force, length, share } from '../figure/units-of.js';
 import type { JointCorner } from '../loss/components.js';
 import { cornerWords } from '../loss/corner-words.js';
-import type { ComponentRun } from '../loss/loss-working.js';
+import type { ComponentRun, LossWorking } from '../loss/loss-working.js';
 import { exactly } from '../model/interval.js';
+import { lies } from '../placed/posed.js';
 import { limitValue, limitWord } from '../policy/limit.js';
 import type { BodyCorner, PlanBody } from '../resting/plan-bodies.js';
-import { lies } from '../vehicle/posed.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 import { bodyFriction, whyNoGrip } from './body-friction.js';
 import { givesWords } from './gives-words.js';
 import { type HeldPush, heldPushes } from './held-push.js';
@@ -20,6 +21,11 @@ import { towardWords } from './toward-words.js';
 
 const directions = 24;
 
+/** The supports of a plan, and how it all rests on them. */
+export interface RestingWorkings extends SupportWorkings {
+  readonly resting: () => LossWorking;
+}
+
 /** Why the push could not be worked out, in words; or the rose. */
 export type PushRose = { readonly why: string } | PushResult;
 
@@ -28,13 +34,13 @@ export type PushRose = { readonly why: string } | PushResult;
  * the ranges, with the tool loads off and on. The most that can be held is a concave function of the weights, so
  * that no place inside the ranges is worse than all corners.
  */
-export function pushRose(w: Workings): PushRose {
+export function pushRose(w: RestingWorkings): PushRose {
   const steps = pushRoseSteps(w);
   for (let step = steps.next(); ; step = steps.next()) if (step.done === true) return step.value;
 }
 
 /** The same, one direction at a time, for whoever must not be held up. */
-export function* pushRoseSteps(w: Workings): Generator<void, PushRose> {
+export function* pushRoseSteps(w: RestingWorkings): Generator<void, PushRose> {
   const set = setUp(w);
   if ('why' in set) return set;
   const worst: WorstPush[] = [];
@@ -67,7 +73,7 @@ interface WorstPush {
   readonly of: Case | undefined;
 }
 
-function setUp(w: Workings): SetUp | { readonly why: string } {
+function setUp(w: RestingWorkings): SetUp | { readonly why: string } {
   const vehicle = w.plan.vehicles[0];
   const resting = w.resting();
   const part = resting.parts.find((p) => p.component.bodies.some((b) => b.id === vehicle?.id));
@@ -122,7 +128,11 @@ function worstPush({ body, height, cases }: SetUp, angle: number): WorstPush {
   return worst ?? { angle, held: { kind: 'unsolved' }, of: undefined };
 }
 
-function roseOf(w: Workings, { part, body, height, grip }: SetUp, worst: readonly WorstPush[]): PushRose {
+function roseOf(
+  w: SupportWorkings,
+  { part, body, height, grip }: SetUp,
+  worst: readonly WorstPush[],
+): PushRose {
   if (worst.some(({ held }) => held.kind === 'unsolved'))
     return { why: 'no answer could be proven in one of the directions' };
   const results = worst.map(({ angle, held, of }) => {
@@ -133,22 +143,22 @@ function roseOf(w: Workings, { part, body, height, grip }: SetUp, worst: readonl
       .filter((t) => t !== '')
       .join(', ');
     const weight = measured(
-      force(w.plan.display, 'weight', `weight of ${body.name}`, 'up'),
+      force('weight', message('figure.weight-of', { body: name(body.name) }), 'up'),
       exactly(of?.center.weight ?? 0),
-      'empty vehicle + cargo, in this case',
+      term('figure.empty-vehicle-cargo-in-this-case'),
     );
     const holds = measured(
-      force(w.plan.display, 'holds', 'push that it holds up to', 'down', {
+      force('holds', term('figure.push-that-it-holds-up-to'), 'down', {
         governs,
         assumes: pushAssumptions,
       }),
       exactly(held.kind === 'holds' ? held.force : 0),
-      'greatest push that forces within friction and capacity can balance',
+      term('figure.greatest-push-that-forces-within-friction-and'),
     );
     return {
       angle,
       holds,
-      share: shareFigure(w, holds, weight, governs),
+      share: shareFigure(holds, weight, governs),
       givesFirst:
         held.kind === 'holds'
           ? givesWords(held.gives, w)
@@ -164,7 +174,7 @@ function roseOf(w: Workings, { part, body, height, grip }: SetUp, worst: readonl
     least: {
       ...least.share,
       key: 'least',
-      label: `least push that it holds up to, ${towardWords(least.angle)}, as a share of the weight`,
+      label: message('figure.least-push-held', { toward: towardWords(least.angle) }),
     },
   };
 }
@@ -176,21 +186,21 @@ const shareOf = (held: HeldPush, { center }: Case): number =>
       ? Number.NEGATIVE_INFINITY
       : 0;
 
-const shareFigure = (w: Workings, holds: Figure, weight: Figure, governs: string): Figure =>
+const shareFigure = (holds: Figure, weight: Figure, governs: string): Figure =>
   computed(
-    share(w.plan.display, 'share', 'share of the weight', 'down', { governs }),
+    share('share', term('figure.share-of-the-weight'), 'down', { governs }),
     exactly((holds.value?.low ?? 0) / (weight.value?.high ?? 1)),
     '{holds} ÷ {weight}',
     { holds, weight },
   );
 
 /** At the height that the policy sets; of a range the high end, which tips sooner. */
-function pushHeight(w: Workings, body: PlanBody): Figure {
+function pushHeight(w: SupportWorkings, body: PlanBody): Figure {
   const limit = w.plan.policy.limits['push height'];
   const word = limitWord(w.plan.policy, 'push height');
-  const head = length(w.plan.display, 'pushHeight', 'height of the push above the ground', 'up', {
+  const head = length('pushHeight', term('figure.height-of-the-push-above-the-ground'), 'up', {
     ref: limit.ref,
-    governs: word === 'cargo center' ? 'the high end' : undefined,
+    governs: word === 'cargo center' ? term('figure.the-high-end') : undefined,
   });
   const source = {
     kind: 'policy',
@@ -201,8 +211,8 @@ function pushHeight(w: Workings, body: PlanBody): Figure {
   if (word === 'cargo center')
     return given(head, body.centerHeight === undefined ? undefined : exactly(body.centerHeight.high), source);
   if (word === 'top of body') {
-    const height = w.vehicles.get(body.vehicle)?.height;
-    return given(head, height === undefined ? undefined : exactly(height), source);
+    const top = w.placed.vehicles.byId.get(body.vehicle)?.top;
+    return given(head, top && exactly(top.high), source);
   }
   return given(head, limitValue(w.plan.policy, 'push height'), source);
 }

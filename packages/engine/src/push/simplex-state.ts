@@ -1,23 +1,5 @@
 import { at, indexAt } from '../resting/at.js';
-import type { LimitRows } from './limit-rows.js';
-
-/**
- * Maximize the amount of one column: columns × amounts = right side in the first `equalities` rows, at most the
- * right side in the rest; amounts not below zero.
- *
- * Columns lie one after the other: the entries of column j are `rows` and `values` from `starts[j]` up to
- * `starts[j + 1]`, those of the equations first.
- */
-export interface LinearProgram {
-  readonly equalities: number;
-  readonly count: number;
-  readonly starts: Int32Array;
-  readonly rows: Int32Array;
-  readonly values: Float64Array;
-  readonly objective: number;
-  readonly right: Float64Array;
-  readonly limits: LimitRows;
-}
+import type { LinearProgram } from './linear-program.js';
 
 /** A row's own amount that has to go to zero. */
 export const isArtificial = (lp: LinearProgram, column: number): boolean =>

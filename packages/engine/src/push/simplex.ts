@@ -1,4 +1,5 @@
 import { at, indexAt } from '../resting/at.js';
+import type { LinearProgram } from './linear-program.js';
 import { gainOf, price, priceFirst, pricing } from './pricing.js';
 import {
   amountsOf,
@@ -6,7 +7,6 @@ import {
   fillColumn,
   fillRow,
   isArtificial,
-  type LinearProgram,
   refreshAmounts,
   type SimplexState,
   startState,

@@ -1,8 +1,9 @@
 import { type Constraint, solve } from 'yalps';
 import { at, indexAt } from '../resting/at.js';
 import { provenBound, provenInfeasible, shortfall } from './check-outcome.js';
+import type { LinearProgram } from './linear-program.js';
 import { type Outcome, resume, simplex } from './simplex.js';
-import { copyState, type LinearProgram, type SimplexState } from './simplex-state.js';
+import { copyState, type SimplexState } from './simplex-state.js';
 
 /** The most of a push that an equilibrium exists for. */
 export interface Solution {

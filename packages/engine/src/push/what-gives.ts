@@ -1,5 +1,5 @@
 import { at } from '../resting/at.js';
-import type { Limit, Program } from './program.js';
+import type { Limit, Program } from './push-program.js';
 import type { PushSystem } from './push-system.js';
 
 /** What lets go when the push grows past what is held. `of` names the strut, tie, contact, stack or body. */

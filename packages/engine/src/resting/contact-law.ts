@@ -23,13 +23,19 @@ export function closingOf(s: ScaledSystem, i: number, q: Float64Array): number {
 }
 
 /** preload + stiffness × (closing − closing at placing), before it is cut off at zero. */
-export const springForce = (s: ScaledSystem, c: ContactState, i: number, closing: number): number =>
+const springForce = (s: ScaledSystem, c: ContactState, i: number, closing: number): number =>
   at(c.preload, i) + at(s.stiffness, i) * (closing - at(c.placedAt, i));
 
 /** The force of every spring that is there, before it is cut off at zero. The others' places are left as they are. */
 export function fillForces(s: ScaledSystem, c: ContactState, q: Float64Array, force: Float64Array): void {
   for (let i = 0; i < s.count; i++)
     if (c.present[i] === 1) force[i] = springForce(s, c, i, closingOf(s, i, q));
+}
+
+/** Adds to the forces what a further motion does to them, one that closes each spring by `rate`. */
+export function addForces(s: ScaledSystem, c: ContactState, rate: Float64Array, force: Float64Array): void {
+  for (let i = 0; i < s.count; i++)
+    if (c.present[i] === 1) force[i] = at(force, i) + at(s.stiffness, i) * at(rate, i);
 }
 
 /** Adds `factor × lever` of spring `i` to a vector over the bodies. */

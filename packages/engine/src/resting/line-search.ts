@@ -1,22 +1,7 @@
 import { at, indexAt } from './at.js';
 import type { ContactState } from './contact-law.js';
+import type { Breaks } from './room.js';
 import type { ScaledSystem } from './scaled-system.js';
-
-/** Where along a step contacts open or close, and what that does to the slope and the bend of the energy. */
-export interface Breaks {
-  readonly at: Float64Array;
-  readonly slope: Float64Array;
-  readonly bend: Float64Array;
-  /** Places in these, the nearest on top: none lies farther than the two below it. */
-  readonly heap: Int32Array;
-}
-
-export const breaksFor = (count: number): Breaks => ({
-  at: new Float64Array(count),
-  slope: new Float64Array(count),
-  bend: new Float64Array(count),
-  heap: new Int32Array(count),
-});
 
 /**
  * Where along the step the energy is least; endless where it falls without end. Its slope is a rising line, broken

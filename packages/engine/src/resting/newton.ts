@@ -1,8 +1,10 @@
 import { at } from './at.js';
-import { type Factor, factorSpace, keepUnheld, solveShifted } from './cholesky.js';
+import { keepUnheld, solveShifted } from './cholesky.js';
 import { addAlong, addStiffness, type ContactState, closingOf, fillForces } from './contact-law.js';
-import { type Breaks, breaksFor, lineSearch } from './line-search.js';
+import { lineSearch } from './line-search.js';
+import { mendForces } from './mend-forces.js';
 import { enough, good, touching } from './piece.js';
+import type { Room } from './room.js';
 import type { ScaledSystem } from './scaled-system.js';
 
 export type Descent =
@@ -11,47 +13,8 @@ export type Descent =
   | { readonly kind: 'falling'; readonly along: Float64Array }
   | { readonly kind: 'stuck' };
 
-/** Room for one descent, to be used again and again. */
-export interface Room {
-  readonly h: Float64Array;
-  readonly step: Float64Array;
-  readonly left: Float64Array;
-  readonly factor: Factor;
-  /** Of each spring: its force before it is cut off at zero, and how fast it closes along the step. */
-  readonly force: Float64Array;
-  readonly rate: Float64Array;
-  readonly breaks: Breaks;
-  /** Answers are cut from one piece of memory: many small ones cost more than the sums. */
-  readonly answers: { memory: Float64Array; used: number };
-}
-
-const answersAtOnce = 64;
-
-/** Room for the forces of one answer, all nothing. It is not used again. */
-export function answerSpace({ force, answers }: Room): Float64Array {
-  const n = force.length;
-  if (answers.used + n > answers.memory.length) {
-    answers.memory = new Float64Array(answersAtOnce * n);
-    answers.used = 0;
-  }
-  const space = answers.memory.subarray(answers.used, answers.used + n);
-  answers.used += n;
-  return space;
-}
-
-export const roomFor = (s: Pick<ScaledSystem, 'count' | 'bodies'>): Room => {
-  const n = 3 * s.bodies.length;
-  return {
-    h: new Float64Array(n * n),
-    step: new Float64Array(n),
-    left: new Float64Array(n),
-    factor: factorSpace(n),
-    force: new Float64Array(s.count),
-    rate: new Float64Array(s.count),
-    breaks: breaksFor(s.count),
-    answers: { memory: new Float64Array(0), used: 0 },
-  };
-};
+/** Shift of the usual descent: as small as keeps a body that is free to roll from an endless step. */
+export const least = 1e-12;
 
 /**
  * Least energy of one-way springs under a load: Newton's method on the contacts that are closed, with an exact
@@ -70,16 +33,24 @@ export function descend(
   const q = Float64Array.from(start);
   const { h, step, factor } = room;
   let last = Number.POSITIVE_INFINITY;
+  let whole = false;
   for (let turn = 0; turn < steps; turn++) {
-    const residual = prepare(s, c, load, q, room);
+    fillForces(s, c, q, room.force);
+    const residual = prepare(s, c, load, room);
     const free = solveShifted(h, step, n, shift, factor);
-    if (residual <= enough || (residual <= good && residual > last / 2))
-      return { kind: 'settled', q, residual, free };
-    last = residual;
+    if (residual <= enough) return { kind: 'settled', q, residual, free };
+    const stalls = residual > last / 2;
     const loose = free > 0 ? looseMotion(room, n, shift) : undefined;
+    // A whole step of the usual descent ends in balance, but for rounding.
+    const byRounding = whole && stalls && loose === undefined && shift <= least;
+    const mended = byRounding ? mendForces(s, c, load, residual, room) : undefined;
+    if (mended !== undefined) return { kind: 'settled', q, residual: mended, free };
+    if (stalls && residual <= good) return { kind: 'settled', q, residual, free };
+    last = residual;
     if (loose !== undefined) step.set(loose);
     for (let i = 0; i < s.count; i++) if (c.present[i] === 1) room.rate[i] = closingOf(s, i, step);
-    const t = loose === undefined && keepsContacts(s, c, room) ? 1 : lineSearch(s, c, load, room);
+    whole = loose === undefined && keepsContacts(s, c, room);
+    const t = whole ? 1 : lineSearch(s, c, load, room);
     if (t === Number.POSITIVE_INFINITY) return { kind: 'falling', along: unit(step) };
     if (!Number.isFinite(t) || t <= 0) return { kind: 'stuck' };
     for (let j = 0; j < n; j++) q[j] = at(q, j) + t * at(step, j);
@@ -92,12 +63,10 @@ function prepare(
   s: ScaledSystem,
   c: ContactState,
   load: Float64Array,
-  q: Float64Array,
   { h, step: downhill, force }: Room,
 ): number {
   h.fill(0);
   downhill.set(load);
-  fillForces(s, c, q, force);
   for (let i = 0; i < s.count; i++) {
     const f = at(force, i);
     if (c.present[i] !== 1 || f < -touching) continue;

@@ -1,6 +1,6 @@
 import { at } from './at.js';
 import { type Factor, solveFactored, withoutShift } from './cholesky.js';
-import { addAlong, type ContactState, closingOf, springForce } from './contact-law.js';
+import { addAlong, addForces, type ContactState, closingOf, fillForces } from './contact-law.js';
 import type { ScaledSystem } from './scaled-system.js';
 
 /**
@@ -71,37 +71,33 @@ function answerIn(
     const unmoved = at(s.stiffness, i) * at(c.placedAt, i) - at(c.preload, i);
     if (unmoved !== 0) addAlong(s, i, unmoved, q);
   }
-  const { left } = s.room;
+  const { left, rate, force } = s.room;
   solveFactored(piece.factor, q, n);
   withoutShift(piece.factor, q, n, piece.shift, left);
-  for (let turn = 1; leftBy(piece, s, c, load, q); turn++) {
+  fillForces(s, c, q, force);
+  for (let turn = 1; leftBy(piece, s, c, load); turn++) {
     let residual = 0;
     for (let j = 0; j < n; j++) residual = Math.max(residual, Math.abs(at(left, j)));
     if (residual <= enough || turn === mostTurns) return residual <= 1e-11 ? { q, residual } : undefined;
     // What rounding leaves over is solved for once more.
     solveFactored(piece.factor, left, n);
     for (let j = 0; j < n; j++) q[j] = at(q, j) + at(left, j);
+    for (let i = 0; i < s.count; i++) if (c.present[i] === 1) rate[i] = closingOf(s, i, left);
+    addForces(s, c, rate, force);
   }
   return undefined;
 }
 
 const mostTurns = 4;
 
-/** Fills the room with the forces and what they leave of the load. Returns whether they lie in the piece. */
-function leftBy(
-  piece: Piece,
-  s: ScaledSystem,
-  c: ContactState,
-  load: Float64Array,
-  q: Float64Array,
-): boolean {
+/** Fills the room with what the forces in it leave of the load. Returns whether they lie in the piece. */
+function leftBy(piece: Piece, s: ScaledSystem, c: ContactState, load: Float64Array): boolean {
   const { force, left } = s.room;
   left.set(load);
   for (let i = 0; i < s.count; i++) {
     if (c.present[i] !== 1) continue;
-    const f = springForce(s, c, i, closingOf(s, i, q));
+    const f = at(force, i);
     if (piece.closed[i] === 1 ? f < -touching : f > touching) return false;
-    force[i] = f;
     if (f > 0) addAlong(s, i, -f, left);
   }
   return true;

@@ -3,8 +3,8 @@ import { add, exactly, type Interval, scale } from '../model/interval.js';
 import type { Ground, Plan } from '../model/plan.js';
 import type { ElementId } from '../model/ref.js';
 import type { Cab, Vehicle } from '../model/vehicle.js';
+import { type Point, toPlan, toVehicle } from '../placed/frame.js';
 import { gravityOn } from '../push/gravity.js';
-import { type Point, toPlan, toVehicle } from '../vehicle/frame.js';
 import { cabBody } from '../workings/support-points.js';
 
 /** A vehicle, or a cab on springs of its own, as one rigid body. */

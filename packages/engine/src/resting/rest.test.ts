@@ -62,6 +62,80 @@ describe('closed forms', () => {
   });
 });
 
+describe('a stiff contact on bodies that sink far', () => {
+  /** Tires of 10 N/m and cab mounts of up to a billion: the truck sinks hundreds of meters, the mounts close by a hair. */
+  const cabOn = (mounts: number, by: number): RestingSystem => ({
+    bodies: [
+      { id: 'truck', weight: 44_000 * by, x: 3.1, y: 0.07 },
+      { id: 'cab', weight: 17_800 * by, x: 2.9, y: 0.01 },
+    ],
+    springs: [
+      ...[0, 6].flatMap((x) => [-1, 1].map((y) => spring(`tire ${x} ${y}`, x, y, 10))),
+      ...[1.7, 3.8].flatMap((x) =>
+        [-0.4, 0.4].map((y) => spring(`mount ${x} ${y}`, x, y, mounts, { upper: 'cab', lower: 'truck' })),
+      ),
+    ],
+  });
+  const within = (forces: Float64Array, list: readonly Spring[], id: string, of: (s: Spring) => number) =>
+    list.reduce(
+      (sum, s, i) =>
+        sum + ((s.upper === id ? 1 : 0) - (s.lower === id ? 1 : 0)) * (forces[i] ?? Number.NaN) * of(s),
+      0,
+    );
+
+  it.each([1e6, 1e7, 1e8, 1e9])('balances to twelve digits, with mounts of %d N/m', (mounts) => {
+    const system = cabOn(mounts, 1);
+    const { forces } = resting(rest(system));
+    for (const { id, weight, x, y } of system.bodies) {
+      const left = [
+        within(forces, system.springs, id, () => 1) - weight,
+        within(forces, system.springs, id, (s) => s.x) - weight * x,
+        within(forces, system.springs, id, (s) => s.y) - weight * y,
+      ].map(Math.abs);
+      expect(Math.max(...left)).toBeLessThan(1e-12 * 61_800 * 6);
+    }
+    // Pile-group formula (see above) for the four mounts, which stand about x = 2.75 m and y = 0.
+    for (const [i, { x, y }] of system.springs.slice(4).entries())
+      expect((forces[4 + i] ?? Number.NaN) / 17_800).toBeCloseTo(
+        1 / 4 + (0.15 * (x - 2.75)) / (4 * 1.05 ** 2) + (0.01 * y) / (4 * 0.4 ** 2),
+        5,
+      );
+  });
+
+  it('does not hang on the last digit of the weight', () => {
+    for (const mounts of [1e6, 1e7, 1e8, 1e9]) {
+      const { forces } = resting(rest(cabOn(mounts, 1)));
+      for (let n = 1; n <= 40; n++) {
+        const other = rest(cabOn(mounts, 1 + n * 4e-15));
+        expect([mounts, n, other.kind]).toEqual([mounts, n, 'rests']);
+        for (const [i, f] of resting(other).forces.entries())
+          expect(Math.abs(f - (forces[i] ?? Number.NaN))).toBeLessThan(1e-5 * 61_800);
+      }
+    }
+  });
+});
+
+describe('a contact between two parts of one body', () => {
+  const own = (x: number, y: number) => spring(`own ${x} ${y}`, x, y, 1e8, { lower: 'truck' });
+  const inside = [own(-3, -1), own(-3, 1), own(7, 0)];
+
+  it('holds nothing up: the body falls, or only balances, as without it', () => {
+    const line = [spring('a', 0, 0), spring('b', 4, 0)];
+    expect(resting(rest(truck(1000, 1, 0, [...line, ...inside]))).balanced).toBe(true);
+    expect(rest(truck(1000, 1, 0.5, [...line, ...inside])).kind).toBe('falls');
+    expect(rest(truck(1000, 5, 0, [...line, spring('c', 0, 1), ...inside])).kind).toBe('falls');
+    expect(rest(truck(1000, 1, 0, inside)).kind).toBe('falls');
+  });
+
+  it('carries what it was wedged with, and changes no other force', () => {
+    const four = [spring('a', 0, -1), spring('b', 0, 1), spring('c', 4, -1), spring('d', 4, 1)];
+    const wedged = [...four.map(() => undefined), { preload: 200, closing: 0 }];
+    const { forces } = resting(rest(truck(1000, 1, 0, [...four, own(7, 0)]), wedged));
+    // Levers: weight × (4 − 1) ÷ 4 at the front, the rest at the rear, half on each side.
+    for (const [i, f] of [375, 375, 125, 125, 200].entries()) expect(forces[i]).toBeCloseTo(f, 9);
+  });
+});
+
 describe('what cannot rest', () => {
   it('gives no numbers, and says which way it goes', () => {
     const r = rest(

@@ -1,9 +1,10 @@
 import { at } from './at.js';
 import { type ContactState, closingOf } from './contact-law.js';
-import { answerSpace, descend } from './newton.js';
+import { descend, least } from './newton.js';
 import { onlyBalances } from './only-balances.js';
 import { answerFrom, type Hint, keep, pieceAt, touching } from './piece.js';
 import { isFalling, motionThatFalls } from './proof-of-falling.js';
+import { answerSpace } from './room.js';
 import { type ScaledSystem, scaledSystem } from './scaled-system.js';
 import type { Memory, Motion, Outcome, Rest, RestingSystem, Rests } from './system.js';
 
@@ -77,9 +78,6 @@ export function restScaled(
   }
   return { kind: 'unsolved' };
 }
-
-/** Shift of the usual descent: as small as keeps a body that is free to roll from an endless step. */
-const least = 1e-12;
 
 /** A share of all weight: less than this is the dust of the sums, and a contact that only touches. */
 const dust = 1e-11;

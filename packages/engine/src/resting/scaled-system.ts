@@ -1,5 +1,5 @@
 import { indexAt } from './at.js';
-import { type Room, roomFor } from './newton.js';
+import { type Room, roomFor } from './room.js';
 import type { RestingSystem } from './system.js';
 
 /**
@@ -35,8 +35,10 @@ export function scaledSystem(system: RestingSystem): ScaledSystem {
   const levers = new Float64Array(6 * n);
   const stiffness = new Float64Array(n);
   system.springs.forEach((s, i) => {
-    upper[i] = index.get(s.upper) ?? -1;
-    lower[i] = s.lower === 'ground' ? -1 : (index.get(s.lower) ?? -1);
+    // Between two parts of one body nothing closes, whatever moves: it holds its preload, and the body by nothing.
+    const within = s.upper === s.lower;
+    upper[i] = within ? -1 : (index.get(s.upper) ?? -1);
+    lower[i] = within || s.lower === 'ground' ? -1 : (index.get(s.lower) ?? -1);
     stiffness[i] = s.stiffness / stiffest;
     for (const [side, body] of [indexAt(upper, i), indexAt(lower, i)].entries()) {
       const frame = frames[body];

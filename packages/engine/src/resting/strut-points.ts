@@ -5,16 +5,16 @@ import { tiesAtFoot } from '../strut/pairs.js';
 import type { StrutWorking } from '../strut/strut-working.js';
 import { holdsFoot } from '../strut/tie-working.js';
 import { axialStiffness, bodyOfPart, type SupportPoint } from '../workings/support-points.js';
-import type { Workings } from '../workings/workings.js';
+import type { SupportWorkings } from '../workings/support-workings.js';
 
 /**
  * Struts as one-way springs by their upward part. A strut whose base neither a tie nor friction holds at its
  * angle is left out: it would slide before it carried. So is one that is only held by its pump.
  */
-export const strutPoints = (w: Workings): readonly SupportPoint[] =>
+export const strutPoints = (w: SupportWorkings): readonly SupportPoint[] =>
   w.struts().flatMap((s) => strutPoint(s, w) ?? []);
 
-function strutPoint(s: StrutWorking, w: Workings): SupportPoint | undefined {
+function strutPoint(s: StrutWorking, w: SupportWorkings): SupportPoint | undefined {
   const { strut } = s;
   const vehicle = w.vehicles.get(strut.head.vehicle);
   const part = vehicle?.parts.find((p) => p.id === strut.head.part);
@@ -32,7 +32,7 @@ function strutPoint(s: StrutWorking, w: Workings): SupportPoint | undefined {
     kind: 'strut',
     original: false,
     group: strut.id,
-    at: { x: strut.head.x, y: strut.head.y, z: strut.head.z.low },
+    at: s.placed.head,
     upper: part === undefined ? vehicle.id : bodyOfPart(vehicle, part),
     lower: 'ground',
     stiffness: axialStiffness(strut, length) * upward ** 2,
@@ -42,7 +42,11 @@ function strutPoint(s: StrutWorking, w: Workings): SupportPoint | undefined {
 }
 
 /** Whether a strut carries once these stand: it must, and so must a tie at its base unless friction holds that. */
-export function strutStands(point: SupportPoint, standing: readonly ElementId[], w: Workings): boolean {
+export function strutStands(
+  point: SupportPoint,
+  standing: readonly ElementId[],
+  w: SupportWorkings,
+): boolean {
   const working = w.struts().find((s) => s.strut.id === point.element);
   if (working === undefined || !standing.includes(point.element)) return false;
   return (
@@ -52,9 +56,9 @@ export function strutStands(point: SupportPoint, standing: readonly ElementId[],
 }
 
 /** The ties at its base that pull against the way in which it would slide. */
-const holders = (strut: Strut, w: Workings): readonly Tie[] =>
+const holders = (strut: Strut, w: SupportWorkings): readonly Tie[] =>
   tiesAtFoot(strut.id, w.plan.ties).filter((t) => holdsFoot(t, strut, w.plan));
 
 /** Thrust ≤ friction × downward force, S cos θ ≤ μ S sin θ. */
-const frictionHolds = (angle: number, w: Workings): boolean =>
+const frictionHolds = (angle: number, w: SupportWorkings): boolean =>
   Math.cos(angle) <= (limitValue(w.plan.policy, 'friction strut base')?.low ?? 0) * Math.sin(angle);

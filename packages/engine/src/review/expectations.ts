@@ -1,7 +1,7 @@
+import { type Message, shown, shownAs } from '@cribwright/messages';
 import { compare } from '@cribwright/units';
 import type { Analysis, ExpectationResult, SupportResult } from '../analysis/analysis.js';
 import type { Figure } from '../figure/figure.js';
-import { print, printAs } from '../figure/print.js';
 import type { Finding } from '../finding/finding.js';
 import { messages } from '../finding/message.js';
 import type { Expectation, Plan } from '../model/plan.js';
@@ -18,6 +18,7 @@ export const expectationWords = {
   'not-found': '{rule} found nothing there',
   'no-figure': 'nothing gives the {figure} of {on}',
   'figure-is': '{figure} is {value}',
+  partial: 'the plan was not read whole',
 } as const;
 const say = messages('expectation', expectationWords);
 
@@ -27,17 +28,19 @@ export const unsafe = (findings: readonly Finding[]): readonly Finding[] =>
 
 type Seen = Pick<Analysis, 'supports' | 'findings'>;
 
-/** What the plan says of itself, held against what came out. */
+/** What the plan says of itself, held against what came out. Nothing holds of a plan that was not read whole. */
 export const expectationResults = (plan: Plan, seen: Seen): readonly ExpectationResult[] =>
   plan.expectations.map((e) => {
     const { text, why, held } = judge(e, plan, seen);
-    return { ref: e.ref, text, held, why };
+    return plan.partial
+      ? { ref: e.ref, text, held: false, why: say('partial', {}) }
+      : { ref: e.ref, text, held, why };
   });
 
 interface Verdict {
-  readonly text: string;
+  readonly text: Message;
   readonly held: boolean;
-  readonly why: string;
+  readonly why: Message;
 }
 
 function judge(e: Expectation, plan: Plan, seen: Seen): Verdict {
@@ -51,11 +54,11 @@ function judge(e: Expectation, plan: Plan, seen: Seen): Verdict {
   }
 }
 
-const held = say('held', {}).text;
+const held = say('held', {});
 const names = (list: readonly Finding[]) => [...new Set(list.map((f) => f.rule))].join(', ');
 
 function safe(findings: readonly Finding[]): Verdict {
-  const text = say('safe', {}).text;
+  const text = say('safe', {});
   const bad = unsafe(findings);
   const blind = bad.filter((f) => f.couldNotRun === true);
   if (bad.length === 0) return { text, held: true, why: held };
@@ -63,7 +66,7 @@ function safe(findings: readonly Finding[]): Verdict {
     blind.length === bad.length
       ? say('blind', { count: `${blind.length}`, rules: names(blind) })
       : say('unsafe', { count: `${bad.length}`, rules: names(bad) });
-  return { text, held: false, why: why.text };
+  return { text, held: false, why };
 }
 
 function finding(
@@ -74,8 +77,8 @@ function finding(
   const on = e.on;
   const text =
     on === undefined
-      ? say('finding-anywhere', { rule: e.rule }).text
-      : say('finding', { rule: e.rule, on: elementWords(plan, on) }).text;
+      ? say('finding-anywhere', { rule: e.rule })
+      : say('finding', { rule: e.rule, on: elementWords(plan, on) });
   // What could not run has not found anything, so it does not count.
   const hit = findings.some(
     (f) =>
@@ -83,7 +86,7 @@ function finding(
       f.couldNotRun !== true &&
       (on === undefined || f.subject.element === on || f.at.element === on),
   );
-  return { text, held: hit, why: hit ? held : say('not-found', { rule: e.rule }).text };
+  return { text, held: hit, why: hit ? held : say('not-found', { rule: e.rule }) };
 }
 
 function figure(
@@ -95,9 +98,9 @@ function figure(
   const found = figureNamed(e, supports);
   if (found?.value === undefined)
     return {
-      text: say('figure', { figure: e.figure, on, value: '' }).text.trim(),
+      text: say('figure', { figure: e.figure, on, value: '' }),
       held: false,
-      why: say('no-figure', { figure: e.figure, on }).text,
+      why: say('no-figure', { figure: e.figure, on }),
     };
   const { low, high } = found.value;
   const slack = (end: number) => e.within * Math.abs(end);
@@ -105,11 +108,11 @@ function figure(
     compare(low, e.value.low - slack(e.value.low)) >= 0 &&
     compare(high, e.value.high + slack(e.value.high)) <= 0;
   const value =
-    e.value.low === e.value.high ? printAs(found, e.value.low) : print({ ...found, value: e.value });
+    e.value.low === e.value.high ? shownAs(found, e.value.low) : shown({ ...found, value: e.value });
   return {
-    text: say('figure', { figure: e.figure, on, value }).text,
+    text: say('figure', { figure: e.figure, on, value }),
     held: fits,
-    why: fits ? held : say('figure-is', { figure: e.figure, value: print(found) }).text,
+    why: fits ? held : say('figure-is', { figure: e.figure, value: shown(found) }),
   };
 }
 

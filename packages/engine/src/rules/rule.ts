@@ -30,8 +30,8 @@ export interface Rule {
   readonly sources: readonly SourceNote[];
   /** The figures that it compares, by name, as on its page. */
   readonly compares: readonly string[];
-  /** Every sentence it may say, holes in braces: what a translation starts from. */
-  readonly words: Readonly<Record<string, string>>;
+  /** Transition: sentences that are not in the catalogs yet, holes in braces. */
+  readonly words?: Readonly<Record<string, string>>;
   /** `found` is what the other rules found; only a rule of the `review` phase, which runs last, gets it. */
   readonly check: (w: Workings, found: readonly Finding[]) => readonly RuleFinding[];
   readonly phase?: 'review';

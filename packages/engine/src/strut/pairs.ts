@@ -2,7 +2,7 @@ import type { Plan } from '../model/plan.js';
 import type { ElementId } from '../model/ref.js';
 import type { Anchor, Strut, Tie } from '../model/support.js';
 import type { Vehicle } from '../model/vehicle.js';
-import { toVehicle } from '../vehicle/frame.js';
+import { toVehicle } from '../placed/frame.js';
 
 export type Side = 'driver' | 'passenger';
 

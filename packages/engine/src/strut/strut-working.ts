@@ -1,14 +1,15 @@
+import { inWords, message, name, term } from '@cribwright/messages';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
-import { angle, type Display, force, length } from '../figure/units-of.js';
+import { angle, force, length } from '../figure/units-of.js';
 import { between, exactly, type Interval } from '../model/interval.js';
-import type { Plan } from '../model/plan.js';
 import type { Strut } from '../model/support.js';
+import type { PlacedStrut } from '../placed/place-strut.js';
 import { postFigures } from '../timber/post-capacity.js';
-import { footHeight } from './foot-height.js';
 
 /** A strut with what follows from where its head and base are. */
 export interface StrutWorking {
+  readonly placed: PlacedStrut;
   readonly strut: Strut;
   /** From under the head to the base, along the ground. */
   readonly run: Figure;
@@ -22,44 +23,42 @@ export interface StrutWorking {
   readonly slenderness: Figure | undefined;
 }
 
-export function strutWorking(strut: Strut, plan: Plan): StrutWorking {
-  const { display } = plan;
-  const foot = footHeight(strut, plan.pads);
-  const runValue = Math.hypot(strut.foot.x - strut.head.x, strut.foot.y - strut.head.y);
-  const riseValue = between(strut.head.z.low - foot, strut.head.z.high - foot);
+export function strutWorking(placed: PlacedStrut): StrutWorking {
+  const { strut } = placed;
   const run = measured(
-    length(display, 'run', 'run along the ground', 'nearest', {
+    length('run', term('figure.run-along-the-ground'), 'nearest', {
       ref: strut.foot.ref,
     }),
-    exactly(runValue),
-    'from under the head to the base',
+    exactly(placed.run),
+    term('figure.from-under-the-head-to-the-foot'),
   );
   const rise = measured(
-    length(display, 'rise', 'rise', 'nearest', { ref: strut.head.ref }),
-    riseValue,
-    'from the base up to the head',
+    length('rise', term('figure.rise'), 'nearest', { ref: strut.head.ref }),
+    placed.rise,
+    term('figure.from-the-foot-up-to-the-head'),
   );
   const reach = computed(
-    length(display, 'length', 'length', 'nearest'),
-    between(Math.hypot(runValue, riseValue.low), Math.hypot(runValue, riseValue.high)),
-    '√({run}² + {rise}²)',
+    length('length', term('figure.length'), 'nearest'),
+    placed.length,
+    'sqrt({run}² + {rise}²)',
     { run, rise },
   );
-  const post = strut.gear.kind === 'timber post' ? postFigures(strut.gear, reach, display) : undefined;
+  const post = strut.gear.kind === 'timber post' ? postFigures(strut.gear, reach) : undefined;
   return {
+    placed,
     strut,
     run,
     rise,
     length: reach,
     angle: computed(
-      angle(display, 'angle', 'angle to the ground', 'nearest', {
+      angle('angle', term('figure.angle-to-the-ground'), 'nearest', {
         ref: strut.foot.ref,
       }),
-      between(Math.atan2(riseValue.low, runValue), Math.atan2(riseValue.high, runValue)),
-      'atan({rise} ÷ {run})',
+      placed.angle,
+      'arctan({rise} ÷ {run})',
       { rise, run },
     ),
-    capacity: post?.capacity ?? ratedCapacity(strut, reach, display),
+    capacity: post?.capacity ?? ratedCapacity(strut, reach),
     slenderness: post?.slenderness,
   };
 }
@@ -75,8 +74,8 @@ export function ratedLoad(
   return ratings.filter((r) => r.length >= at - 1e-9).sort((a, b) => a.length - b.length)[0]?.load;
 }
 
-function ratedCapacity(strut: Strut, reach: Figure, display: Display): Figure {
-  const head = force(display, 'capacity', 'rated load at that length', 'down', {
+function ratedCapacity(strut: Strut, reach: Figure): Figure {
+  const head = force('capacity', term('figure.rated-load-at-that-length'), 'down', {
     ref: strut.gear.ref,
   });
   if (strut.gear.kind === 'timber post') return given(head, undefined, { kind: 'unknown' });
@@ -88,11 +87,10 @@ function ratedCapacity(strut: Strut, reach: Figure, display: Display): Figure {
     : [];
   const [low, high] = ends;
   const load: Interval | undefined = low === undefined || high === undefined ? undefined : between(low, high);
-  return computed(
+  return measured(
     head,
     load,
-    `rating of ${strut.gear.name} at {reach}, the next longer row`,
-    { reach },
+    message('figure.rating-at', { strut: name(strut.gear.name), reach: inWords(reach) }),
     source,
   );
 }

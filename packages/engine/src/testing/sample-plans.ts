@@ -142,7 +142,6 @@ export const airSprungCab: Plan = planOf({
         kind: 'vehicle',
         vehicle: 'vehicle/tractor',
         part: 'frame',
-        height: exactly(40 * inch),
       },
       captures: [
         {

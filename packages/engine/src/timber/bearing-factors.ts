@@ -1,4 +1,4 @@
-const inch = 0.0254;
+import { inch } from '@cribwright/units';
 
 /**
  * Bearing length factor Cb = (lb + 0.375 in) / lb, for a bearing shorter than 6 in and not nearer than 3 in to the

@@ -1,12 +1,13 @@
+import { calculationOf } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { fir4x4, fir6x6, inch, lb, policyWith, psi, shippedPolicy } from '../testing/sample-plans.js';
 import { crossingCapacity, crossingStress } from './crossing.js';
 
 const overhang = 4 * inch;
 const pounds = (timber: typeof fir4x4, policy = shippedPolicy) =>
-  (crossingCapacity({ timber, overhang }, policy, 'us').value?.low ?? Number.NaN) / lb;
+  (crossingCapacity({ timber, overhang }, policy).value?.low ?? Number.NaN) / lb;
 const stress = (timber: typeof fir4x4, policy = shippedPolicy, end = overhang) =>
-  (crossingStress(timber, end, policy, 'us').value?.low ?? Number.NaN) / psi;
+  (crossingStress(timber, end, policy).value?.low ?? Number.NaN) / psi;
 const species = policyWith('crossing basis', 'species');
 const flat = policyWith('crossing basis', 'flat rule');
 
@@ -18,8 +19,10 @@ describe('capacity of a crossing', () => {
   ])('%s holds %3$i lb', (_name, timber, expected) => expect(pounds(timber)).toBeCloseTo(expected, 6));
 
   it('shows the sum', () => {
-    const figure = crossingCapacity({ timber: fir4x4, overhang }, shippedPolicy, 'us');
-    expect(figure.formula?.numbers).toBe('500 psi × 12.25 in2, rounded down to a multiple of 1,000 lb');
+    const figure = crossingCapacity({ timber: fir4x4, overhang }, shippedPolicy);
+    expect(calculationOf(figure)?.numbers).toBe(
+      '500 psi × 12.25 in2, rounded down to a multiple of 1,000 lb',
+    );
     expect(figure.rounding).toBe('down');
   });
 

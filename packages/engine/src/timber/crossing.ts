@@ -1,7 +1,8 @@
+import { message, name, term } from '@cribwright/messages';
 import { computed, given, renamed } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { each, lesser, times } from '../figure/interval-math.js';
-import { area, type Display, force, length, ratio, stress } from '../figure/units-of.js';
+import { area, force, length, ratio, stress } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { Policy } from '../model/policy.js';
 import type { Crib, Timber } from '../model/support.js';
@@ -13,32 +14,37 @@ import { sizeSource } from './size-source.js';
  * Stress allowed perpendicular to grain at a crossing. The policy says which: the flat rule, the species' own value
  * (NDS: Fc⊥ × wet service × bearing length), or the lesser of the two.
  */
-export function crossingStress(timber: Timber, overhang: number, policy: Policy, display: Display): Figure {
-  const flat = limitFigure(policy, 'crossing stress', display);
+export function crossingStress(timber: Timber, overhang: number, policy: Policy): Figure {
+  const flat = limitFigure(policy, 'crossing stress');
   const basis = limitWord(policy, 'crossing basis') ?? 'lesser';
   if (basis === 'flat rule')
-    return renamed(flat, { key: 'stress', label: 'allowable stress perpendicular to grain' });
-  const species = speciesStress(timber, overhang, display);
+    return renamed(flat, { key: 'stress', label: term('figure.allowable-stress-perpendicular-to-grain') });
+  const species = speciesStress(timber, overhang);
   if (basis === 'species') return renamed(species, { key: 'stress' });
   return computed(
-    stress(display, 'stress', 'allowable stress perpendicular to grain', 'down', { ref: timber.ref }),
+    stress('stress', term('figure.allowable-stress-perpendicular-to-grain'), 'down', { ref: timber.ref }),
     lesser(flat.value, species.value),
-    'lesser of {flat} and {species}',
+    'min({flat}, {species})',
     { flat, species },
   );
 }
 
 /** NDS 2018, section 3.10.2 and 3.10.4: Fc⊥′ = Fc⊥ × CM × Cb. Load duration does not apply to it. */
-export function speciesStress(timber: Timber, overhang: number, display: Display): Figure {
+export function speciesStress(timber: Timber, overhang: number): Figure {
   const reference = given(
-    stress(display, 'perpendicularToGrain', `${timber.species} perpendicular to grain`, 'down', {
-      ref: timber.ref,
-    }),
+    stress(
+      'perpendicularToGrain',
+      message('figure.perpendicular-to-grain', { species: name(timber.species) }),
+      'down',
+      {
+        ref: timber.ref,
+      },
+    ),
     exactly(timber.perpendicularToGrain),
     timber.source,
   );
   const wet = given(
-    ratio(display, 'wet', 'wet service factor', 'down'),
+    ratio('wet', term('figure.wet-service-factor'), 'down'),
     exactly(wetServiceFactor(timber.wet)),
     {
       kind: 'published',
@@ -47,12 +53,14 @@ export function speciesStress(timber: Timber, overhang: number, display: Display
     },
   );
   const bearing = given(
-    ratio(display, 'bearing', 'bearing length factor', 'down'),
+    ratio('bearing', term('figure.bearing-length-factor'), 'down'),
     exactly(bearingLengthFactor(timber.width, overhang)),
     { kind: 'published', title: 'NDS 2018', locator: '3.10.4' },
   );
   return computed(
-    stress(display, 'speciesStress', `${timber.species} stress allowed`, 'down', { ref: timber.ref }),
+    stress('speciesStress', message('figure.stress-allowed', { species: name(timber.species) }), 'down', {
+      ref: timber.ref,
+    }),
     times(times(reference.value, wet.value), bearing.value),
     '{reference} × {wet} × {bearing}',
     { reference, wet, bearing },
@@ -60,14 +68,14 @@ export function speciesStress(timber: Timber, overhang: number, display: Display
 }
 
 /** Where two dressed timbers cross: width × width. */
-export function crossingArea(timber: Timber, display: Display): Figure {
+export function crossingArea(timber: Timber): Figure {
   const width = given(
-    length(display, 'dressedWidth', 'dressed width', 'down', { ref: timber.ref }),
+    length('dressedWidth', term('figure.dressed-width'), 'down', { ref: timber.ref }),
     exactly(timber.width),
     sizeSource(timber),
   );
   return computed(
-    area(display, 'area', 'crossing', 'down'),
+    area('area', term('figure.crossing'), 'down'),
     exactly(timber.width ** 2),
     '{width} × {width}',
     { width },
@@ -78,19 +86,18 @@ export function crossingArea(timber: Timber, display: Display): Figure {
 export function crossingCapacity(
   { timber, overhang }: Pick<Crib, 'timber' | 'overhang'>,
   policy: Policy,
-  display: Display,
 ): Figure {
-  const allowed = crossingStress(timber, overhang, policy, display);
-  const surface = crossingArea(timber, display);
-  const step = limitFigure(policy, 'crossing rounding', display);
+  const allowed = crossingStress(timber, overhang, policy);
+  const surface = crossingArea(timber);
+  const step = limitFigure(policy, 'crossing rounding');
   const exact = times(allowed.value, surface.value);
   const size = step.value?.low ?? 0;
   // A hair of slack: a product that is a whole multiple on paper must not lose a step to arithmetic.
   const value = size > 0 ? each(exact, (x) => Math.floor(x / size + 1e-9) * size) : exact;
   return computed(
-    force(display, 'crossingCapacity', 'capacity of a contact', 'down'),
+    force('crossingCapacity', term('figure.capacity-of-a-contact'), 'down'),
     value,
-    size > 0 ? '{allowed} × {surface}, rounded down to a multiple of {step}' : '{allowed} × {surface}',
+    size > 0 ? 'floorTo({allowed} × {surface}, {step})' : '{allowed} × {surface}',
     size > 0 ? { allowed, surface, step } : { allowed, surface },
   );
 }

@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 /**
  * A timber post pressed along its length: straight, pinned at both ends, loaded through its middle. NDS 3.7.1,
  * and 15.3 for one built up of plies. Load duration counts as normal (CD = 1): a crew may wait beside it for hours.
@@ -5,7 +6,7 @@
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { each, lesser, times } from '../figure/interval-math.js';
-import { area, type Display, force, length, ratio, stress } from '../figure/units-of.js';
+import { area, force, length, ratio, stress } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { SourceNote } from '../model/source-note.js';
 import type { StrutGear } from '../model/support.js';
@@ -44,71 +45,79 @@ function bendings({ timber, plies }: Post): readonly [across: Bending, along: Be
 }
 
 /** Slenderness and capacity of a post at the length that its head and base give. */
-export function postFigures(post: Post, reach: Figure, display: Display): PostFigures {
+export function postFigures(post: Post, reach: Figure): PostFigures {
   const { timber, plies, ref } = post;
   const [acrossPlies, alongThem] = bendings(post);
+  const least = thinner(acrossPlies, alongThem);
   const depth = given(
-    length(display, 'leastDepth', plies > 1 ? 'least depth of the plies together' : 'least depth', 'down', {
-      ref,
-    }),
-    exactly(thinner(acrossPlies, alongThem).depth),
+    length(
+      'leastDepth',
+      plies > 1 ? term('figure.least-depth-of-the-plies-together') : term('figure.least-depth'),
+      'down',
+      {
+        ref,
+      },
+    ),
+    exactly(least.depth),
     timber.source,
   );
   const slender = computed(
-    ratio(display, 'slenderness', 'slenderness', 'up', { ref }),
-    each(reach.value, (l) => slenderness(l, depth.value?.low ?? Number.NaN)),
+    ratio('slenderness', term('figure.slenderness'), 'up', { ref }),
+    each(reach.value, (l) => slenderness(l, least.depth)),
     '{reach} ÷ {depth}',
     { reach, depth },
     nds('3.7.1.3'),
   );
   const wet = timber.wet;
+  const strength = timber.parallelToGrain * (wet ? WET_ALONG : 1);
+  const leastModulus = timber.modulusMin * (wet ? WET_MODULUS : 1);
   const along = given(
     stress(
-      display,
       'parallelToGrain',
-      wet ? 'stress parallel to grain, wet (× 0.8)' : 'stress parallel to grain',
+      wet ? term('figure.stress-along-the-grain-wet-0-8') : term('figure.stress-along-the-grain'),
       'down',
       {
         ref: timber.ref,
       },
     ),
-    exactly(timber.parallelToGrain * (wet ? WET_ALONG : 1)),
+    exactly(strength),
     timber.source,
   );
   const modulus = given(
-    stress(display, 'modulusMin', wet ? 'least modulus, wet (× 0.9)' : 'least modulus', 'down', {
+    stress('modulusMin', wet ? term('figure.least-modulus-wet-0-9') : term('figure.least-modulus'), 'down', {
       ref: timber.ref,
     }),
-    exactly(timber.modulusMin * (wet ? WET_MODULUS : 1)),
+    exactly(leastModulus),
     timber.source,
   );
-  const across = stabilityFigure({ reach, along, modulus }, acrossPlies, 'across its plies', display);
-  const alongPlies = stabilityFigure({ reach, along, modulus }, alongThem, 'along its plies', display);
+  const pressed: Pressed = { reach, along, modulus, strength, leastModulus };
+  const across = stabilityFigure(pressed, acrossPlies, 'across');
+  const alongPlies = stabilityFigure(pressed, alongThem, 'along');
   const stability =
     plies > 1
       ? computed(
-          ratio(display, 'stability', 'what buckling leaves (Cp)', 'down'),
+          ratio('stability', term('figure.what-buckling-leaves-cp'), 'down'),
           lesser(across.value, alongPlies.value),
-          'lesser of {across} and {alongPlies}',
+          'min({across}, {alongPlies})',
           { across, alongPlies },
           nds('3.7.1.5; 15.3.2, nailed plies'),
         )
-      : stabilityFigure({ reach, along, modulus }, thinner(acrossPlies, alongThem), '', display);
+      : stabilityFigure(pressed, least, undefined);
   const section = given(
-    area(display, 'section', 'section', 'down', { ref: timber.ref }),
+    area('section', term('figure.section'), 'down', { ref: timber.ref }),
     exactly(timber.width * timber.depth * plies),
     timber.source,
   );
   return {
     slenderness: slender,
     capacity: computed(
-      force(display, 'capacity', 'capacity along the post', 'down', {
+      force('capacity', term('figure.capacity-along-the-post'), 'down', {
         ref,
         governs:
           reach.value !== undefined && reach.value.low !== reach.value.high
-            ? 'the longest it may be'
+            ? term('figure.the-longest-it-may-be')
             : undefined,
-        assumes: ['the post is straight, its ends are cut square and it is loaded through the middle'],
+        assumes: [term('figure.the-post-is-straight-its-ends-are')],
       }),
       times(times(section.value, along.value), stability.value),
       '{section} × {along} × {stability}',
@@ -119,33 +128,52 @@ export function postFigures(post: Post, reach: Figure, display: Display): PostFi
 
 const thinner = (a: Bending, b: Bending): Bending => (b.depth < a.depth ? b : a);
 
+/** A post under load: its length, and its timber's strength and stiffness as printed and as numbers, Pa. */
+interface Pressed {
+  readonly reach: Figure;
+  readonly along: Figure;
+  readonly modulus: Figure;
+  readonly strength: number;
+  readonly leastModulus: number;
+}
+
 /** What buckling leaves in one way of bending. */
 function stabilityFigure(
-  { reach, along, modulus }: { readonly reach: Figure; readonly along: Figure; readonly modulus: Figure },
+  { reach, along, modulus, strength, leastModulus }: Pressed,
   { depth, factor }: Bending,
-  way: string,
-  display: Display,
+  way: 'across' | 'along' | undefined,
 ): Figure {
-  const [most, least] = [along.value, modulus.value];
   const thick = measured(
-    length(display, 'depth', way === '' ? 'least depth' : `depth ${way}`, 'down'),
+    length(
+      'depth',
+      way === undefined ? term('figure.least-depth') : term(`figure.depth-${way}-its-plies`),
+      'down',
+    ),
     exactly(depth),
-    'of the section, in the way it would bend',
+    term('figure.of-the-section-in-the-way-it'),
   );
   const slender = computed(
-    ratio(display, 'slenderness', way === '' ? 'slenderness' : `slenderness ${way}`, 'up'),
+    ratio(
+      'slenderness',
+      way === undefined ? term('figure.slenderness') : term(`figure.slenderness-${way}-its-plies`),
+      'up',
+    ),
     each(reach.value, (l) => slenderness(l, depth)),
     '{reach} ÷ {thick}',
     { reach, thick },
     nds('3.7.1.3'),
   );
-  const left = '(1 + r) ÷ 1.6 − √(((1 + r) ÷ 1.6)² − r ÷ 0.8)';
+  const left = '(1 + r) ÷ 1.6 − sqrt(((1 + r) ÷ 1.6)² − r ÷ 0.8)';
   return computed(
-    ratio(display, 'stability', ['what buckling leaves (Cp)', way].filter(Boolean).join(' '), 'down'),
-    most === undefined || least === undefined
-      ? undefined
-      : each(reach.value, (l) => columnStability(most.low, least.low, slenderness(l, depth), factor)),
-    `${factor === 1 ? left : `${factor} × (${left})`}, r = 0.822 × {modulus} ÷ {slender}² ÷ {along}`,
+    ratio(
+      'stability',
+      way === undefined
+        ? term('figure.what-buckling-leaves-cp')
+        : term(`figure.what-buckling-leaves-${way}-its-plies`),
+      'down',
+    ),
+    each(reach.value, (l) => columnStability(strength, leastModulus, slenderness(l, depth), factor)),
+    `${factor === 1 ? left : `${factor} × (${left})`} where r = 0.822 × {modulus} ÷ {slender}² ÷ {along}`,
     { modulus, slender, along },
     nds(factor === 1 ? '3.7.1.5' : '3.7.1.5; 15.3.2, nailed plies'),
   );

@@ -1,21 +1,25 @@
-import { show } from '@cribwright/units';
-import type { Display } from '../figure/units-of.js';
-import type { Point } from './frame.js';
+import { type Rounding, show } from '@cribwright/units';
+import type { Plan } from '../model/plan.js';
+import type { Point } from '../placed/frame.js';
 
-const unitOf = (display: Display) => (display === 'us' ? 'ft in' : 'm');
+type Units = Plan['display'];
 
-/** A length as a plan spells it, to the nearest: `3 ft 4 in`, `1.02 m`. */
-export const lengthWords = (value: number, display: Display): string =>
-  show(value, 'length', unitOf(display), {
+/** A length as the text of a plan spells it in its own units, to the nearest: `3 ft 4 in`, `1.02 m`. */
+export const lengthText = (value: number, units: Units): string =>
+  show(value, 'length', units === 'us' ? 'ft in' : 'm', {
     rounding: 'nearest',
-    digits: display === 'us' ? 1 : 3,
+    digits: units === 'us' ? 1 : 3,
   });
 
-/** A place as a plan spells it: `19 ft 6 in, driver side 3 ft 6.8 in`. */
-export function placeWords({ x, y }: Point, display: Display): string {
+/** A size as the text of a plan spells it in its own units: `3.5 in`, `90 mm`. */
+export const sizeText = (value: number, units: Units, rounding: Rounding): string =>
+  show(value, 'length', units === 'us' ? 'in' : 'mm', { rounding });
+
+/** A place as the text of a plan spells it: `19 ft 6 in, driver side 3 ft 6.8 in`. */
+export function placeText({ x, y }: Point, units: Units): string {
   const across =
     Math.abs(y) < 0.001
       ? 'center'
-      : `${y < 0 ? 'driver' : 'passenger'} side ${lengthWords(Math.abs(y), display)}`;
-  return `${lengthWords(x, display)}, ${across}`;
+      : `${y < 0 ? 'driver' : 'passenger'} side ${lengthText(Math.abs(y), units)}`;
+  return `${lengthText(x, units)}, ${across}`;
 }

@@ -1,15 +1,16 @@
+import { inch, poundForce } from '@cribwright/units';
 import type { CribWorking } from '../crib/crib-working.js';
 import { carries, type StepChockWorking } from '../crib/step-chock-working.js';
 import { crossingStiffness } from '../crib/stiffness.js';
 import type { ElementId } from '../model/ref.js';
 import { bodyOfPart, type SupportPoint } from './support-points.js';
-import type { Workings } from './workings.js';
+import type { SupportWorkings } from './support-workings.js';
 
 /**
  * What the crew's cribs and step chocks hold, contact by contact. Contacts that meet nothing are left out, and so
  * is a crib that cannot reach what it should hold: air carries nothing.
  */
-export function placedSupports(w: Workings): readonly SupportPoint[] {
+export function placedSupports(w: SupportWorkings): readonly SupportPoint[] {
   return [
     ...w
       .cribs()
@@ -20,9 +21,9 @@ export function placedSupports(w: Workings): readonly SupportPoint[] {
 }
 
 /** What a step chock gives is not published in general: a setting, from memory, of 30,000 lb an inch. */
-const stepChockStiffness = (30_000 * 4.4482216152605) / 0.0254;
+const stepChockStiffness = (30_000 * poundForce) / inch;
 
-const stepChockPoint = (c: StepChockWorking, w: Workings): readonly SupportPoint[] => {
+const stepChockPoint = (c: StepChockWorking, w: SupportWorkings): readonly SupportPoint[] => {
   const { chock, meets } = c;
   if (meets === undefined || !carries(c)) return [];
   return [
@@ -33,7 +34,7 @@ const stepChockPoint = (c: StepChockWorking, w: Workings): readonly SupportPoint
       kind: 'step chock',
       original: false,
       group: chock.id,
-      at: { ...chock.at, z: c.height.value?.low ?? 0 },
+      at: { ...chock.at, z: (c.placed.base?.low ?? 0) + (c.height.value?.low ?? 0) },
       upper: bodyOfPart(meets.vehicle, meets.part),
       lower: standsOnBody(chock, w),
       stiffness: stepChockStiffness,
@@ -48,7 +49,7 @@ const reaches = ({ gap, closes, crib }: CribWorking): boolean =>
 
 function standsOnBody(
   { standsOn }: Pick<CribWorking['crib'], 'standsOn'>,
-  w: Workings,
+  w: SupportWorkings,
 ): ElementId | 'ground' {
   if (standsOn.kind !== 'vehicle') return 'ground';
   const vehicle = w.vehicles.get(standsOn.vehicle);
@@ -56,10 +57,10 @@ function standsOnBody(
   return vehicle === undefined || part === undefined ? standsOn.vehicle : bodyOfPart(vehicle, part);
 }
 
-const cribPoints = (c: CribWorking, w: Workings): readonly SupportPoint[] => {
+const cribPoints = (c: CribWorking, w: SupportWorkings): readonly SupportPoint[] => {
   const { crib } = c;
   const lower = standsOnBody(crib, w);
-  const z = c.height.value?.high ?? 0;
+  const { base, heightWithShims } = c.placed;
   return c.contacts.flatMap((contact) =>
     contact.meets === undefined
       ? []
@@ -74,7 +75,7 @@ const cribPoints = (c: CribWorking, w: Workings): readonly SupportPoint[] => {
             at: {
               x: contact.x,
               y: contact.y,
-              z: z + (crib.standsOn.kind === 'vehicle' ? crib.standsOn.height.low : 0),
+              z: (base?.low ?? 0) + heightWithShims,
             },
             upper: bodyOfPart(contact.meets.vehicle, contact.meets.part),
             lower,

@@ -1,3 +1,4 @@
+import { inch, poundForce } from '@cribwright/units';
 import type { ElementId, Ref } from '../model/ref.js';
 import type { Strut } from '../model/support.js';
 import type { Part, Vehicle } from '../model/vehicle.js';
@@ -47,4 +48,4 @@ export const axialStiffness = (strut: Strut, length: number): number =>
         strut.gear.timber.depth *
         strut.gear.plies) /
       length
-    : (20_000 * 4.4482216152605) / 0.0254;
+    : (20_000 * poundForce) / inch;

@@ -1,6 +1,6 @@
 import { dueOf } from '../phrase/dimension-words.js';
 import { kindWords } from '../phrase/kind-words.js';
-import type { Shape } from '../phrase/pattern.js';
+import type { Shape } from '../phrase/shape.js';
 
 /** A piece of a railroad drawing: its size, and how to draw it with its entry at (x, y). */
 interface Track {

@@ -1,5 +1,5 @@
 import { units } from '@cribwright/units';
-import type { Pattern, Shape } from '../phrase/pattern.js';
+import type { Pattern, Shape } from '../phrase/shape.js';
 import type { PropertySchema } from '../schema/block-schema.js';
 import { letLine, parameterTypes, patternUse } from '../schema/pattern-block.js';
 import { schema } from '../schema/schema.js';

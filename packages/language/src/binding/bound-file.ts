@@ -1,8 +1,8 @@
+import type { Dimension } from '@cribwright/units';
 import type { Span, SyntaxStatement, Term } from '../grammar/syntax.js';
-import type { Match } from '../phrase/match.js';
 import type { LanguageProblem } from '../problems/problem.js';
 import type { BlockSchema, PropertySchema } from '../schema/block-schema.js';
-import type { Declaration, Reference } from './declaration.js';
+import type { Kind } from './kind.js';
 
 /** One file, read, matched against the schema and with its names resolved. Plain data; never changes. */
 export interface BoundFile {
@@ -77,4 +77,55 @@ export interface BoundProperty {
   readonly terms: readonly Term[];
   /** `undefined` where the line could not be read: a problem says why. */
   readonly match: Match | undefined;
+}
+
+/** What a phrase yielded: its slots by name. Read it through `read(property, match)`, which knows the types. */
+export interface Match {
+  readonly values: Readonly<Record<string, unknown>>;
+  readonly pieces: readonly Piece[];
+  readonly references: readonly Reference[];
+  readonly problems: readonly LanguageProblem[];
+}
+
+/** One understood stretch of a line, for coloring, hover and completion. */
+export interface Piece {
+  readonly span: Span;
+  readonly kind:
+    | 'key'
+    | 'word'
+    | 'choice'
+    | 'number'
+    | 'unit'
+    | 'reference'
+    | 'name'
+    | 'text'
+    | 'rule'
+    | 'operator';
+  readonly slot: string | undefined;
+  readonly reference?: Reference;
+  readonly dimension?: Dimension;
+}
+
+export interface Declaration {
+  readonly uri: string;
+  readonly kind: Kind;
+  readonly name: string;
+  readonly nameSpan: Span;
+  /** The block that declares it. A `let` and a parameter stand in the block given here. */
+  readonly block: BoundBlock | undefined;
+  /** All of the statement or block. */
+  readonly span: Span;
+  /** Where the name may be used: the whole file and the files that use it, or one plan or pattern. */
+  readonly scope: BoundBlock | undefined;
+}
+
+/** A name used somewhere. */
+export interface Reference {
+  readonly uri: string;
+  readonly span: Span;
+  readonly text: string;
+  /** The kinds that may stand here. */
+  readonly kinds: readonly Kind[];
+  /** `undefined` where nothing of that kind has that name: a problem says so. */
+  readonly target: Declaration | undefined;
 }

@@ -1,7 +1,13 @@
 import type { SyntaxStatement } from '../grammar/syntax.js';
 import type { LanguageProblem } from '../problems/problem.js';
-import type { BoundBlock, BoundParameter, BoundProperty, BoundUse } from './bound-file.js';
-import type { Declaration, Reference } from './declaration.js';
+import type {
+  BoundBlock,
+  BoundParameter,
+  BoundProperty,
+  BoundUse,
+  Declaration,
+  Reference,
+} from './bound-file.js';
 
 /** A bound thing while it is being made. Once a file is bound nobody writes to it again. */
 export type Draft<T> = { -readonly [K in keyof T]: T[K] };

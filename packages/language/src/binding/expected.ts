@@ -1,17 +1,16 @@
 import type { Expected } from '../phrase/match.js';
 import { matchLine } from '../phrase/matcher.js';
-import type { Workspace } from '../workspace/workspace.js';
 import { blockAt } from './at.js';
 import type { BoundFile, BoundProperty } from './bound-file.js';
-import { scopeAt } from './visible.js';
+import { type SeenFiles, scopeAt } from './visible.js';
 
 /**
  * What may stand at a place inside a line, once its key is there. Words that reach up to or past the place are left
  * out: they are being typed. Empty where the place is not in a line that the schema knows.
  */
-export function expectedAt(workspace: Workspace, file: BoundFile, offset: number): readonly Expected[] {
+export function expectedAt(files: SeenFiles, file: BoundFile, offset: number): readonly Expected[] {
   const line = lineBefore(file, offset);
-  const scope = line && scopeAt(workspace, file, offset);
+  const scope = line && scopeAt(files, file, offset);
   if (!line || !scope || !('from' in line)) return [];
   const terms = line.terms.filter(
     (t) => t.end < offset || (t.end === offset && t.kind !== 'word' && t.kind !== 'number'),

@@ -127,9 +127,10 @@ function termProblems(
   return [problem('strange-character', term, { character: term.text })];
 }
 
-/** A comment that starts and never ends takes the rest of the file with it. */
+/** A comment that starts and never ends takes the rest of the file with it. Lines break as in the grammar. */
 function openComment(text: string): { start: number; end: number } | undefined {
-  const tokens = /\/\/[^\r\n]*|"[^"\r\n]*"?|\/\*[\s\S]*?\*\/|\/\*/g;
+  const tokens =
+    /\/\/[^\r\n\v\f\u0085\u2028\u2029]*|"[^"\r\n\v\f\u0085\u2028\u2029]*"?|\/\*[\s\S]*?\*\/|\/\*/g;
   for (const m of text.matchAll(tokens)) if (m[0] === '/*') return { start: m.index, end: m.index + 2 };
   return undefined;
 }

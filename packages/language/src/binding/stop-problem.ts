@@ -4,8 +4,8 @@ import { dueOf, exampleOf } from '../phrase/dimension-words.js';
 import { article, kindWords } from '../phrase/kind-words.js';
 import type { Expected } from '../phrase/match.js';
 import type { Stop } from '../phrase/matcher.js';
-import type { Shape } from '../phrase/pattern.js';
 import type { NameScope } from '../phrase/scope.js';
+import type { Shape } from '../phrase/shape.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 import { renamedAt } from '../schema/renamed-words.js';
@@ -124,7 +124,7 @@ export function stopProblem(
     : problem('word-unexpected.choices', span, { text: term.text, choices: list, example });
 }
 
-/** A name was taken for another kind because an earlier word follows it: `S1 foot`, where `S1 base` is meant. */
+/** A name was taken for another kind because an earlier word follows it: `S1 base`, where `S1 base` is meant. */
 export function renamedAfter(line: DraftLine, { code, span }: LanguageProblem): LanguageProblem | undefined {
   if (code !== 'wrong-kind') return undefined;
   const next = line.terms.findIndex((t) => t.start >= span.end);

@@ -1,8 +1,7 @@
-import type { Workspace } from '../workspace/workspace.js';
 import { blockAt } from './at.js';
-import type { BoundFile } from './bound-file.js';
-import type { Declaration, Kind } from './declaration.js';
-import { BlockScope } from './file-scope.js';
+import type { BoundFile, Declaration } from './bound-file.js';
+import { BlockScope, type Surroundings } from './file-scope.js';
+import type { Kind } from './kind.js';
 import { LetVectors } from './let-vectors.js';
 
 const everything: readonly Kind[] = [
@@ -39,23 +38,28 @@ const everything: readonly Kind[] = [
   'exercise',
 ];
 
+/** What each file sees of the others. */
+export interface SeenFiles {
+  readonly surroundings: (uri: string) => Surroundings;
+}
+
 const noLets = new LetVectors(() => undefined);
 
 /** The scope of names at a place in a file. */
-export const scopeAt = (workspace: Workspace, file: BoundFile, offset: number): BlockScope | undefined => {
-  const around = workspace.surroundings(file.uri);
+export const scopeAt = (files: SeenFiles, file: BoundFile, offset: number): BlockScope | undefined => {
+  const around = files.surroundings(file.uri);
   const shape = around.shapeOf(file.uri);
   return shape && new BlockScope(shape, around, blockAt(file, offset), noLets);
 };
 
 /** Everything that may be named at a place: the plan's own, the file's, those of the files it uses, the library's. */
-export const visibleAt = (workspace: Workspace, file: BoundFile, offset: number): readonly Declaration[] =>
-  scopeAt(workspace, file, offset)?.names(everything) ?? [];
+export const visibleAt = (files: SeenFiles, file: BoundFile, offset: number): readonly Declaration[] =>
+  scopeAt(files, file, offset)?.names(everything) ?? [];
 
 /** Parts of a vehicle, those of the types it extends too. Without one, of the vehicle that is meant at that place. */
 export const partsOf = (
-  workspace: Workspace,
+  files: SeenFiles,
   vehicle: Declaration | undefined,
   file: BoundFile,
   offset: number,
-): readonly Declaration[] => scopeAt(workspace, file, offset)?.parts(vehicle) ?? [];
+): readonly Declaration[] => scopeAt(files, file, offset)?.parts(vehicle) ?? [];

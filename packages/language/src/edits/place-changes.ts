@@ -1,8 +1,7 @@
 import type { Message } from '@cribwright/engine';
-import type { BoundProperty } from '../binding/bound-file.js';
+import type { BoundProperty, Piece } from '../binding/bound-file.js';
 import type { Span } from '../grammar/syntax.js';
 import type { Expression } from '../phrase/expression.js';
-import type { Piece } from '../phrase/match.js';
 import type { WrittenQuantity } from '../phrase/pattern.js';
 import type { TextChange } from '../problems/problem.js';
 import { refuse } from './words.js';

@@ -1,9 +1,8 @@
-import type { BoundProperty } from '../binding/bound-file.js';
-import type { Declaration } from '../binding/declaration.js';
+import type { BoundProperty, Declaration } from '../binding/bound-file.js';
 import type { Surroundings } from '../binding/file-scope.js';
 import { type Amount, evaluate, type Values } from '../phrase/evaluate.js';
 import type { Expression } from '../phrase/expression.js';
-import type { Expansion } from './writing.js';
+import type { Expansion } from './expansion.js';
 
 /** Where names are looked up: the files, the figures of what stands in the plan, and one use of a pattern. */
 export interface Names {

@@ -1,9 +1,10 @@
 import type { Axle } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { axleProperties } from '../schema/axle.js';
+import { outermost as at0 } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
 import { fromMemory, usualStiffness } from './stiffness.js';
-import { outermost as at0, type Writing } from './writing.js';
+import type { Writing } from './writing.js';
 
 /** An axle, from its own block and those that it inherits from, nearest first. */
 export function axleOf(w: Writing, vehicle: string, blocks: readonly BoundBlock[]): Axle | undefined {

@@ -1,9 +1,10 @@
 import type { Cab } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { cabProperties } from '../schema/cab.js';
+import { outermost as at0 } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
 import { usualMount } from './stiffness.js';
-import { outermost as at0, type Writing } from './writing.js';
+import type { Writing } from './writing.js';
 
 /** A cab that sits on mounts of its own. */
 export function cabOf(w: Writing, vehicle: string, chain: readonly BoundBlock[]): Cab | undefined {

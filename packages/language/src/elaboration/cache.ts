@@ -1,10 +1,11 @@
 import type { RespondingUnit, StockItem } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
-import type { Yields } from '../phrase/pattern.js';
+import type { Yields } from '../phrase/shape.js';
 import { cacheProperties, stockLine } from '../schema/cache.js';
 import { planProperties } from '../schema/plan.js';
+import { outermost as at0 } from './expansion.js';
 import { timberOf } from './material.js';
-import { outermost as at0, type Writing } from './writing.js';
+import type { Writing } from './writing.js';
 
 /** The units that a plan says respond, with what their caches list. */
 export function unitsOf(w: Writing, block: BoundBlock): readonly RespondingUnit[] {

@@ -1,12 +1,12 @@
-import { computed, type Figure, given, type Head, measured } from '@cribwright/engine';
-import { dimensionOf, findUnit, inSystem, plain, sameVector, usualUnit } from '@cribwright/units';
-import type { Declaration } from '../binding/declaration.js';
+import { type Figure, given, type Head, measured } from '@cribwright/engine';
+import { inWords, name, type QuantityKind, term } from '@cribwright/messages';
+import { type Dimension, dimensionOf, findUnit, plain, sameVector } from '@cribwright/units';
+import type { Declaration } from '../binding/bound-file.js';
 import { type Amount, evaluate } from '../phrase/evaluate.js';
 import type { Expression } from '../phrase/expression.js';
 import { unitOf } from '../phrase/unit-of.js';
 import { amountOfName, letExpression, type Names } from './amount-of-name.js';
 
-type Display = 'us' | 'si';
 type Leaf = Extract<Expression, { kind: 'named' | 'figure' }>;
 
 /**
@@ -15,16 +15,10 @@ type Leaf = Extract<Expression, { kind: 'named' | 'figure' }>;
  * @param label what it is called; its name where nothing is given
  * @returns `undefined` for a line that could not be read, and for a value that no unit is made for (`in2 × lb`)
  */
-export function calculatedValue(
-  d: Declaration,
-  names: Names,
-  display: Display,
-  label = d.name,
-  depth = 0,
-): Figure | undefined {
+export function calculatedValue(d: Declaration, names: Names, label = d.name, depth = 0): Figure | undefined {
   const expression = letExpression(d, names.around);
   const amount = amountOfName(d, names);
-  const head = headOf(d.name, label, amount, display, expression && unitOf(expression));
+  const head = headOf(d.name, label, amount, expression && unitOf(expression));
   if (!expression || !head) return undefined;
   const text = names.around.shapeOf(d.uri)?.text ?? '';
   const inputs: Record<string, Figure> = {};
@@ -34,25 +28,31 @@ export function calculatedValue(
     const written = text.slice(leaf.span.start, leaf.span.end);
     formula += `${text.slice(at, leaf.span.start)}{x${i}}`;
     at = leaf.span.end;
-    inputs[`x${i}`] = figureOfLeaf(leaf, written, names, display, depth);
+    inputs[`x${i}`] = figureOfLeaf(leaf, written, names, depth);
   }
   formula = (formula + text.slice(at, expression.span.end)).replace(/\s+/g, ' ');
   const source = Object.keys(inputs).length === 0 ? { kind: 'stated' as const } : undefined;
-  return computed(head, ends(amount), formula, inputs, source);
+  const holes = Object.fromEntries(Object.entries(inputs).map(([name, f]) => [name, inWords(f)]));
+  return measured(
+    head,
+    ends(amount),
+    { kind: 'message', id: 'language.let', english: formula, holes },
+    source,
+  );
 }
 
 /** A name inside a sum: another `let` with its own sum, or something that stands in the plan. */
-function figureOfLeaf(leaf: Leaf, written: string, names: Names, display: Display, depth: number): Figure {
+function figureOfLeaf(leaf: Leaf, written: string, names: Names, depth: number): Figure {
   const target = leaf.kind === 'named' ? leaf.reference.target : undefined;
   if (target?.kind === 'value' && depth < deepest) {
-    const value = calculatedValue(target, names, display, target.name, depth + 1);
+    const value = calculatedValue(target, names, target.name, depth + 1);
     if (value) return value;
   }
   const amount = evaluate(leaf, { amountOf: (d) => amountOfName(d, names), figureOf: names.figureOf });
-  const head = headOf(written, written, amount, display, undefined) ?? unnamed(written);
+  const head = headOf(written, written, amount, undefined) ?? unnamed(written);
   return target?.kind === 'parameter'
     ? given(head, ends(amount), { kind: 'stated' })
-    : measured(head, ends(amount), 'read off what stands in the plan');
+    : measured(head, ends(amount), term('figure.read-off-the-plan'));
 }
 
 /** Sums inside sums, as far down as sources are looked for. */
@@ -81,9 +81,8 @@ function leavesOf(e: Expression): readonly Leaf[] {
 
 const unnamed = (label: string): Head => ({
   key: label,
-  label,
-  dimension: 'count',
-  unit: '',
+  label: name(label),
+  quantity: 'count',
   rounding: 'nearest',
 });
 
@@ -92,7 +91,6 @@ function headOf(
   key: string,
   label: string,
   amount: Amount | undefined,
-  display: Display,
   written: string | undefined,
 ): Head | undefined {
   if (!amount) return { ...unnamed(label), key };
@@ -100,8 +98,31 @@ function headOf(
   if (sameVector(amount.vector, plain) && unit?.dimension !== 'ratio') return { ...unnamed(label), key };
   const dimension = dimensionOf(amount.vector);
   if (dimension === undefined) return undefined;
-  const shown = unit?.dimension === dimension ? inSystem(unit.id, display) : usualUnit(dimension, display);
-  return { key, label, dimension, unit: shown, rounding: 'nearest' };
+  const shown = unit?.dimension === dimension ? unit.id : undefined;
+  return {
+    key,
+    label: name(label),
+    quantity: kindOf[dimension],
+    ...(shown === undefined ? {} : { unit: shown }),
+    rounding: 'nearest',
+  };
 }
+
+const kindOf: Readonly<Record<Dimension, QuantityKind>> = {
+  length: 'length',
+  force: 'force',
+  mass: 'mass',
+  angle: 'angle',
+  ratio: 'share',
+  count: 'count',
+  pressure: 'stress',
+  area: 'area',
+  volume: 'volume',
+  duration: 'duration',
+  density: 'density',
+  'unit weight': 'unit weight',
+  stiffness: 'stiffness',
+  moment: 'moment',
+};
 
 const ends = (amount: Amount | undefined) => amount && { low: amount.low, high: amount.high };

@@ -1,10 +1,11 @@
 import type { Capture } from '@cribwright/engine';
-import type { Yields } from '../phrase/pattern.js';
+import type { Yields } from '../phrase/shape.js';
 import { problem } from '../problems/problem.js';
 import type { cribProperties } from '../schema/crib.js';
 import type { PlacedPart } from './cast.js';
+import { outermost } from './expansion.js';
 import type { Making } from './making.js';
-import { outermost, type Said } from './writing.js';
+import type { Said } from './writing.js';
 
 /** The parts that a support captures, each with which of its contacts meets it. */
 export function capturesOf(

@@ -3,8 +3,9 @@ import { STANDARD_GRAVITY } from '@cribwright/units';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { cargoTypeProperties } from '../schema/timber.js';
 import { cargoLine } from '../schema/vehicle.js';
+import { outermost as at0 } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
-import { outermost as at0, type Writing } from './writing.js';
+import type { Writing } from './writing.js';
 
 /** What a vehicle carries: as the plan says, else as its type does. */
 export function cargoOf(w: Writing, vehicle: string, chain: readonly BoundBlock[]): readonly Cargo[] {
@@ -58,7 +59,7 @@ function weightByVolume(
   type: BoundBlock | undefined,
 ): Interval | undefined {
   const said = type && w.said(type, cargoTypeProperties.density);
-  const density = w.density(said?.values.density, at0);
+  const density = w.density(said?.values.density, at0, said?.block.uri ?? '');
   return (
     volume &&
     density && {

@@ -2,9 +2,10 @@ import type { Egress, SizeUpItem, WorkingLoad } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { problem } from '../problems/problem.js';
 import { egressProperties, loadProperties, sizeUpProperties } from '../schema/plan.js';
+import { outermost as at0 } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
 import { sideways } from './sideways.js';
-import { outermost as at0, type Writing } from './writing.js';
+import type { Writing } from './writing.js';
 
 const directions = {
   front: { x: -1, y: 0, z: 0 },

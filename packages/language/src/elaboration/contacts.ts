@@ -1,14 +1,16 @@
 import { toPlan, toVehicle, type Vehicle, type VehicleContact } from '@cribwright/engine';
+import { inch, poundForce } from '@cribwright/units';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { problem } from '../problems/problem.js';
 import { vehicleProperties } from '../schema/vehicle.js';
 import type { Cast, PlacedPart } from './cast.js';
+import { outermost } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
 import { sideways } from './sideways.js';
-import { outermost, type Writing } from './writing.js';
+import type { Writing } from './writing.js';
 
 /** Of one point where a vehicle rests on a car body: from memory, a round figure; N/m. */
-const bodyStiffness = (1000 * 4.4482216152605) / 0.0254;
+const bodyStiffness = (1000 * poundForce) / inch;
 
 /** Where vehicles rest on vehicles: `bears trailer at rail`, `coupled to tractor`. */
 export function contactsOf(w: Writing, cast: Cast, blocks: readonly BoundBlock[]): readonly VehicleContact[] {

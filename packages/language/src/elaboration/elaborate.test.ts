@@ -313,6 +313,18 @@ describe('a policy', () => {
   });
 });
 
+it.each([
+  ['3 ft', true],
+  ['6 ft', false],
+])('knows that a push is harder to hold the higher it acts: %s after 4 ft', (height, loosened) => {
+  const { policy } = planWith(
+    '  policy Ours',
+    `policy County : Shipped { push height 4 ft because "usual here" }
+policy Ours : County { push height ${height} because "reason of ours" }`,
+  );
+  expect(policy.limits['push height'].loosened).toBe(loosened);
+});
+
 describe('calculated values', () => {
   it('are worked out from parts and cribs, in any order', () => {
     const plan = planWith(`  let spare = gap - 0.5 in

@@ -1,38 +1,12 @@
-import type { Figure, Plan, Ref } from '@cribwright/engine';
+import type { Figure } from '@cribwright/engine';
 import { group } from '@cribwright/units';
-import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
-import type { Declaration } from '../binding/declaration.js';
+import type { BoundBlock, BoundFile, Declaration } from '../binding/bound-file.js';
 import type { Surroundings } from '../binding/file-scope.js';
-import type { Span } from '../grammar/syntax.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
 import { calculatedValue } from './calculated-value.js';
+import type { Elaborated } from './elaborated.js';
+import { outermost } from './expansion.js';
 import { type ElaboratedPlan, elaboratePlan } from './plan.js';
-import { outermost } from './writing.js';
-
-/** Where an element or a line of it is written. */
-export interface TextPlace {
-  readonly uri: string;
-  readonly span: Span;
-  /** The text of that file. */
-  readonly text: string;
-  readonly block?: BoundBlock;
-  /** Of a line, what stands after its key. */
-  readonly value?: Span;
-}
-
-/** A plan as the engine takes it, and where each piece of it was written. */
-export interface Elaborated {
-  readonly plan: Plan;
-  /** Keyed `element` or `element#property`. */
-  readonly places: ReadonlyMap<string, TextPlace>;
-  readonly block: BoundBlock;
-  /** All of the file that the plan stands in. */
-  readonly text: string;
-  /** Something in the plan could not be read. */
-  readonly partial: boolean;
-  /** The property if it is written, else the element, else the plan's title. */
-  placeOf(ref: Ref): TextPlace;
-}
 
 export interface ElaboratedFile {
   readonly plans: readonly Elaborated[];
@@ -55,27 +29,21 @@ export function elaborate(
   const beyond = blocks[mostPlans];
   const tooMany = beyond ? [problem('too-many-plans', beyond.headSpan, { most: group(mostPlans) })] : [];
   const plans = made.flatMap((m) => m.made ?? []);
-  const shown = display ?? plans[0]?.plan.display ?? 'us';
   const valuesAt = (nameStart: number) => {
     const d = file.declarations.find(
       ({ kind, nameSpan }) => kind === 'value' && nameSpan.start === nameStart,
     );
-    return d ? valuesOf(d, made, around, shown) : [];
+    return d ? valuesOf(d, made, around) : [];
   };
   return { plans, problems: [...made.flatMap((m) => m.problems), ...tooMany], valuesAt };
 }
 
 /** A value that stands in no plan, and one of a pattern that no plan here uses, knows of no vehicle or support. */
-function valuesOf(
-  d: Declaration,
-  plans: readonly ElaboratedPlan[],
-  around: Surroundings,
-  display: 'us' | 'si',
-): readonly Figure[] {
+function valuesOf(d: Declaration, plans: readonly ElaboratedPlan[], around: Surroundings): readonly Figure[] {
   const found = plans.flatMap((plan) => plan.valuesOf(d));
   if (found.length > 0) return found;
   const names = { around, within: outermost, figureOf: () => undefined, known: new Map() };
-  return [calculatedValue(d, names, display) ?? []].flat();
+  return [calculatedValue(d, names) ?? []].flat();
 }
 
 /** Plans at the top of a file, and those inside its sites and lessons. */

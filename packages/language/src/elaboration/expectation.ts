@@ -2,7 +2,8 @@ import type { Acceptance, Expectation } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { accept } from '../schema/accept.js';
 import { expectation } from '../schema/expect.js';
-import { outermost as at0, type Writing } from './writing.js';
+import { outermost as at0 } from './expansion.js';
+import type { Writing } from './writing.js';
 
 /** The name that the engine gives to a figure. */
 export const figureKey = (words: string): string =>

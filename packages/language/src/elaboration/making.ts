@@ -1,6 +1,7 @@
 import type { Policy } from '@cribwright/engine';
 import type { Cast } from './cast.js';
-import type { Expansion, Writing } from './writing.js';
+import type { Expansion } from './expansion.js';
+import type { Writing } from './writing.js';
 
 /** Where a support is made: in the plan, or by one use of a pattern. */
 export interface Making {

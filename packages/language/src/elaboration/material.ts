@@ -4,8 +4,9 @@ import { typeChain } from '../binding/file-scope.js';
 import type { WrittenQuantity } from '../phrase/pattern.js';
 import { strutTypeProperties, tieTypeProperties } from '../schema/gear.js';
 import { speciesProperties, surfaceProperties, timberProperties } from '../schema/timber.js';
+import { outermost } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
-import { outermost, type Said, type Writing } from './writing.js';
+import type { Said, Writing } from './writing.js';
 
 const at0 = outermost;
 
@@ -17,8 +18,10 @@ export function timberOf(
 ): Timber | undefined {
   if (!block?.name || length === undefined) return undefined;
   const key = `${block.uri} ${block.name} ${length}`;
+  const before = w.misses;
   const timber = w.timbers.get(key) ?? newTimber(w, block, length);
-  if (timber) w.timbers.set(key, timber);
+  // Where a line of it could not be read, everything that is made of it must know.
+  if (timber && w.misses === before) w.timbers.set(key, timber);
   return timber;
 }
 
@@ -40,7 +43,8 @@ function newTimber(w: Writing, block: BoundBlock, length: number): Timber | unde
   const modulusAcross = value(speciesProperties.modulusAcross);
   const modulusAlong = value(speciesProperties.modulusAlong);
   const modulusMin = value(speciesProperties.modulusMin);
-  const density = species && w.density(w.said(species, speciesProperties.density)?.values.value, at0)?.high;
+  const density =
+    species && w.density(w.said(species, speciesProperties.density)?.values.value, at0, species.uri)?.high;
   if (
     !size ||
     !species ||

@@ -1,10 +1,16 @@
 import type { Part } from '@cribwright/engine';
+import { group } from '@cribwright/units';
 import type { BoundBlock } from '../binding/bound-file.js';
+import { problem } from '../problems/problem.js';
 import { partForms, partProperties } from '../schema/part.js';
+import { outermost as at0 } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
 import { sideways } from './sideways.js';
 import { usualPoint } from './stiffness.js';
-import { outermost as at0, type Writing } from './writing.js';
+import type { Writing } from './writing.js';
+
+/** A 53 ft trailer has about fifty. */
+const mostMembers = 300;
 
 /** A part of a vehicle, from its own block and those that it inherits from, nearest first. */
 export function partOf(
@@ -19,6 +25,7 @@ export function partOf(
   const ref = { element: vehicle, property: name };
   w.place(ref, own.uri, own.headSpan, { block: own });
   const uriOf = (said: { block: BoundBlock } | undefined) => said?.block.uri ?? own.uri;
+  const before = w.misses;
   const runs = w.said(blocks, partProperties.runs);
   const at = w.said(blocks, partProperties.at);
   const spacing = w.said(blocks, partProperties.spacing);
@@ -33,6 +40,12 @@ export function partOf(
     w.tell(notInPlan(own.headSpan, `part ${name}`), own.uri);
     return undefined;
   }
+  const members = keyword === 'joists' && every ? Math.floor((to - from) / every) + 1 : 0;
+  if (members > mostMembers) {
+    const count = group(members);
+    w.tell(problem('part-too-many', own.headSpan, { part: name, count, most: String(mostMembers) }), own.uri);
+    return undefined;
+  }
   const bear = w.said(blocks, partProperties.bear);
   const not = w.said(blocks, partProperties.notBear);
   const mayBear =
@@ -43,6 +56,15 @@ export function partOf(
   const carries = carriesOf(w, blocks);
   const wide = w.said(blocks, partProperties.width);
   const deep = w.said(blocks, partProperties.depth);
+  const width = w.number(wide?.values.width, at0, uriOf(wide), 'length') ?? 0.0762;
+  const depth = w.number(deep?.values.depth, at0, uriOf(deep), 'length') ?? 0.1016;
+  const offsets = offsetsOf(w, blocks);
+  const moves = w.said(blocks, partProperties.moves) !== undefined;
+  // What is usual may be looser than what the line says that could not be read.
+  if (w.misses !== before) {
+    w.tell(notInPlan(own.headSpan, `part ${name}`), own.uri);
+    return undefined;
+  }
   return {
     id: name,
     name: blocks.find((b) => b.title !== undefined)?.title ?? name,
@@ -50,17 +72,17 @@ export function partOf(
     from,
     to,
     ...(keyword === 'joists' && every !== undefined ? { spacing: every } : {}),
-    offsets: offsetsOf(w, blocks),
+    offsets,
     height,
-    width: w.number(wide?.values.width, at0, uriOf(wide), 'length') ?? 0.0762,
-    depth: w.number(deep?.values.depth, at0, uriOf(deep), 'length') ?? 0.1016,
+    width,
+    depth,
     mayBear,
     ...(remark === undefined
       ? mayBear || not
         ? {}
         : { remark: 'The plan does not say that it may bear.' }
       : { remark }),
-    moves: w.said(blocks, partProperties.moves) !== undefined,
+    moves,
     ...(rating === undefined ? {} : { rating }),
     ...(carries ? { carries } : {}),
     ref,

@@ -1,7 +1,7 @@
 import type { Crew, Figure, Plan } from '@cribwright/engine';
-import type { BoundBlock } from '../binding/bound-file.js';
-import type { Declaration, Kind } from '../binding/declaration.js';
-import { findAtTop, type Surroundings } from '../binding/file-scope.js';
+import type { BoundBlock, Declaration } from '../binding/bound-file.js';
+import { findAtTop, type Surroundings, typeChain } from '../binding/file-scope.js';
+import type { Kind } from '../binding/kind.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 import { patternUse } from '../schema/pattern-block.js';
@@ -13,17 +13,20 @@ import { egressOf, loadOf, sizeUpOf } from './circumstances.js';
 import { contactsOf } from './contacts.js';
 import { cribOf } from './crib.js';
 import { cribFigure } from './crib-figure.js';
-import type { Elaborated } from './elaborate.js';
+import type { Elaborated } from './elaborated.js';
+import { type Expansion, outermost } from './expansion.js';
 import { acceptancesOf, expectationsOf } from './expectation.js';
 import type { Making } from './making.js';
 import { surfaceOf, unknownGround } from './material.js';
+import { notInPlan } from './not-in-plan.js';
 import { padOf } from './pad.js';
+import { sizeProblems } from './plan-size.js';
 import { policyOf } from './policy.js';
 import { stepChockOf } from './step-chock.js';
 import { stepsOf } from './steps.js';
 import { chockOf, strutOf, tieOf } from './strut.js';
 import { vehicleOf } from './vehicle.js';
-import { type Expansion, outermost, Writing } from './writing.js';
+import { Writing } from './writing.js';
 
 const at0 = outermost;
 
@@ -33,6 +36,14 @@ export interface ElaboratedPlan {
   readonly problems: readonly LanguageProblem[];
   /** What a `let` in it comes to; of one in a pattern, what it comes to in each use. */
   readonly valuesOf: (d: Declaration) => readonly Figure[];
+}
+
+/** A plan that cannot be checked, with what says so. */
+function notMade(w: Writing, block: BoundBlock, why: readonly LanguageProblem[]): ElaboratedPlan {
+  for (const one of why) w.tell(one, block.uri);
+  const valuesOf = (d: Declaration) =>
+    d.scope === block ? [calculatedValue(d, w.names(at0)) ?? []].flat() : [];
+  return { made: undefined, problems: [...w.problems], valuesOf };
 }
 
 export function elaboratePlan(
@@ -61,6 +72,22 @@ export function elaboratePlan(
   );
   const stated = surfaceOf(w, w.resolve(surfaceSaid?.values.surface, at0)?.target.block);
   const surface = stated ?? unknownGround(w, surfaces);
+  const groups = w.all(block, patternUse).flatMap(({ values, line }) => {
+    const pattern = w.resolve(values.pattern, at0)?.target.block;
+    const within: Expansion = {
+      prefix: values.name ? `${values.name.text}.` : '',
+      given: new Map(values.arguments.map((a) => [a.name.text, a])),
+      outer: at0,
+      span: line.span,
+    };
+    return pattern ? [{ within, pattern }] : [];
+  });
+  const tooLarge = sizeProblems(
+    block,
+    groups.map((g) => g.pattern),
+    (vehicle) => typeChain(vehicle, around),
+  );
+  if (tooLarge.length > 0) return notMade(w, block, tooLarge);
   const vehicleBlocks = blocks('vehicle');
   const vehicles = vehicleBlocks.flatMap((b) => vehicleOf(w, b) ?? []);
   if (vehicleBlocks.length === 0) {
@@ -73,47 +100,35 @@ export function elaboratePlan(
   // Places are said from the main vehicle: without it, nothing stands where the plan says.
   const mainThere = vehicles[0]?.name === vehicleBlocks[0]?.name;
   if (!policy || !surface || vehicles.length === 0 || !mainThere) {
-    w.tell(
-      problem('plan-unchecked', block.headSpan, {
-        plan: block.title ? `The plan “${block.title}”` : 'This plan',
-      }),
-      block.uri,
-    );
-    const valuesOf = (d: Declaration) =>
-      d.scope === block ? [calculatedValue(d, w.names(at0), display ?? 'us') ?? []].flat() : [];
-    return { made: undefined, problems: [...w.problems], valuesOf };
+    const plan = block.title ? `The plan “${block.title}”` : 'This plan';
+    return notMade(w, block, [problem('plan-unchecked', block.headSpan, { plan })]);
   }
   const cast = new Cast(vehicles);
-  w.figures = (e) => figureOf(w, cast, e) ?? cribFigure(w, e);
+  w.figures = (e) => figureOf(w, cast, e) ?? cribFigure(w, policy, e);
   if (groundBlock) w.placeBlock('ground', groundBlock);
 
   const own: Making = { w, cast, policy, within: at0 };
-  const groups = w.all(block, patternUse).flatMap(({ values, line }) => {
-    const pattern = w.resolve(values.pattern, at0)?.target.block;
-    const within: Expansion = {
-      prefix: values.name ? `${values.name.text}.` : '',
-      given: new Map(values.arguments.map((a) => [a.name.text, a])),
-      outer: at0,
-      span: line.span,
-    };
-    return pattern ? [{ making: { ...own, within }, pattern }] : [];
-  });
   const all = <T>(
     keywords: readonly string[],
     make: (m: Making, b: BoundBlock) => T | undefined,
   ): readonly T[] =>
-    [{ making: own, pattern: block }, ...groups].flatMap(({ making, pattern }) =>
+    [{ within: at0, pattern: block }, ...groups].flatMap(({ within, pattern }) =>
       pattern.blocks.flatMap((b) => {
         if (!keywords.includes(b.schema.keyword)) return [];
+        const making = { ...own, within };
+        const before = w.misses;
         const made = b.name === undefined ? undefined : make(making, b);
-        if (made === undefined) w.partial = true;
-        return made === undefined ? [] : [made];
+        if (made !== undefined && w.misses === before) return [made];
+        // What is usual may be looser than what the line says that could not be read.
+        if (made !== undefined) w.tell(notInPlan(b.headSpan, labelOf(making, b)), b.uri, within);
+        w.partial = true;
+        return [];
       }),
     );
   const chocks = all(['chock'], chockOf);
   const stepped = stepsOf(w, blocks('steps'), chocks);
   const grade = groundBlock && w.said(groundBlock, groundProperties.grade);
-  const fall = w.slope(grade?.values.grade, at0);
+  const fall = w.slope(grade?.values.grade, at0, block.uri);
   const facing = groundBlock && w.said(groundBlock, groundProperties.compass)?.values.facing.text;
   const units = unitsOf(w, block);
   const crews = w.all(block, planProperties.crew).flatMap(({ values }): readonly Crew[] => {
@@ -160,19 +175,23 @@ export function elaboratePlan(
     block,
     text,
     partial: w.partial,
+    unread: [],
     placeOf: (ref) =>
       (ref.property === undefined ? undefined : places.get(`${ref.element}#${ref.property}`)) ??
       places.get(ref.element) ?? { uri: block.uri, span: block.headSpan, text, block },
   };
   const valuesOf = (d: Declaration): readonly Figure[] => {
-    if (d.scope === block) return [calculatedValue(d, w.names(at0), plan.display) ?? []].flat();
-    return groups.flatMap(({ making: { within }, pattern }) => {
+    if (d.scope === block) return [calculatedValue(d, w.names(at0)) ?? []].flat();
+    return groups.flatMap(({ within, pattern }) => {
       const label = `${within.prefix}${d.name}`;
-      return d.scope === pattern ? (calculatedValue(d, w.names(within), plan.display, label) ?? []) : [];
+      return d.scope === pattern ? (calculatedValue(d, w.names(within), label) ?? []) : [];
     });
   };
   return { made, problems: [...w.problems], valuesOf };
 }
+
+const labelOf = ({ within }: Making, { schema, name }: BoundBlock): string =>
+  `${schema.keyword} ${within.prefix}${name ?? ''}`;
 
 const groundMissing = (block: BoundBlock, ground: BoundBlock | undefined): LanguageProblem => {
   if (ground) return problem('ground-missing', ground.headSpan, {});

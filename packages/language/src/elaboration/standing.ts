@@ -1,7 +1,8 @@
 import { add, exactly, type Interval, type Vehicle, type VehiclePosition } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { vehicleProperties } from '../schema/vehicle.js';
-import { outermost as at0, type Writing } from './writing.js';
+import { outermost as at0 } from './expansion.js';
+import type { Writing } from './writing.js';
 
 /** Which way a vehicle points: an angle turns its front toward the driver side of the main vehicle. */
 export function headingOf(w: Writing, block: BoundBlock): number {

@@ -4,11 +4,11 @@ import { typeChain } from '../binding/file-scope.js';
 import { stepChockProperties } from '../schema/crib.js';
 import { stepChockTypeProperties } from '../schema/gear.js';
 import { bare, capturesOf } from './captures.js';
+import { outermost } from './expansion.js';
 import type { Making } from './making.js';
 import { notInPlan } from './not-in-plan.js';
 import { standsOn } from './stands-on.js';
 import { supportPlace } from './support-place.js';
-import { outermost } from './writing.js';
 
 export function stepChockOf(m: Making, block: BoundBlock): StepChock | undefined {
   const { w, within } = m;

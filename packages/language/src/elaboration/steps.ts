@@ -1,11 +1,11 @@
 import type { Chock, Step, StepAction } from '@cribwright/engine';
-import type { BoundBlock } from '../binding/bound-file.js';
-import type { Reference } from '../binding/declaration.js';
-import type { Yields } from '../phrase/pattern.js';
+import type { BoundBlock, Reference } from '../binding/bound-file.js';
+import type { Yields } from '../phrase/shape.js';
 import { problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 import { stepLine } from '../schema/steps.js';
-import { outermost, type Said, type Writing } from './writing.js';
+import { outermost } from './expansion.js';
+import type { Said, Writing } from './writing.js';
 
 type StepValues = Yields<typeof stepLine>;
 

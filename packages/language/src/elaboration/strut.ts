@@ -1,6 +1,15 @@
-import { type Anchor, type Chock, type Strut, type Tie, toVehicle, underside } from '@cribwright/engine';
+import {
+  type Anchor,
+  type Chock,
+  type Strut,
+  stepToPlan,
+  type Tie,
+  toPlan,
+  toVehicle,
+  underside,
+} from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
-import type { Yields } from '../phrase/pattern.js';
+import type { Yields } from '../phrase/shape.js';
 import { problem } from '../problems/problem.js';
 import { anchorProperties, chockProperties, strutProperties, tieProperties } from '../schema/strut.js';
 import { acrossOf, type PlacedPart } from './cast.js';
@@ -88,14 +97,9 @@ function footOf(
   if (out !== undefined) {
     const vehicle = cast.vehicle(head.vehicle);
     const own = vehicle && toVehicle(vehicle, head);
-    const heading = vehicle?.heading ?? 0;
-    const side = own && own.y < 0 ? -1 : 1;
-    // The vehicle's own sideways direction in the plan.
-    return {
-      x: head.x - Math.sin(heading) * side * out,
-      y: head.y + Math.cos(heading) * side * out,
-      ...rest,
-    };
+    const aside = { x: 0, y: own && own.y < 0 ? -out : out };
+    const step = vehicle ? stepToPlan(vehicle, aside) : aside;
+    return { x: head.x + step.x, y: head.y + step.y, ...rest };
   }
   const x = w.number(v.back, within, uri, 'length');
   if (x === undefined) return undefined;
@@ -185,7 +189,7 @@ function anchorOf({ w, cast, within }: Making, v: AnchorValues, uri: string): An
 }
 
 const middle = ({ vehicle, part }: PlacedPart): number =>
-  vehicle.at.x + Math.cos(vehicle.heading) * ((part.from + part.to) / 2);
+  toPlan(vehicle, { x: (part.from + part.to) / 2, y: 0 }).x;
 
 export function chockOf({ w, within }: Making, block: BoundBlock): Chock | undefined {
   const name = `${within.prefix}${block.name ?? ''}`;

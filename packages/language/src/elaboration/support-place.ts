@@ -1,4 +1,4 @@
-import type { Yields } from '../phrase/pattern.js';
+import type { Yields } from '../phrase/shape.js';
 import { problem } from '../problems/problem.js';
 import type { cribProperties } from '../schema/crib.js';
 import { acrossOf, memberAt, type PlacedPart } from './cast.js';

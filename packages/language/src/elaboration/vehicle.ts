@@ -7,11 +7,12 @@ import { vehicleProperties, vehicleTypeProperties } from '../schema/vehicle.js';
 import { axleOf, missingAt } from './axle.js';
 import { cabOf } from './cab.js';
 import { cargoOf } from './cargo.js';
+import { outermost as at0 } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
 import { partOf } from './part.js';
 import { sideways } from './sideways.js';
 import { headingOf, onDock, positionOf } from './standing.js';
-import { outermost as at0, type Writing } from './writing.js';
+import type { Writing } from './writing.js';
 
 /** A vehicle of the plan with everything that its types say, the plan's own words first. */
 export function vehicleOf(w: Writing, block: BoundBlock): Vehicle | undefined {

@@ -1,32 +1,21 @@
 import type { Interval, Ref, SourceNote, Timber } from '@cribwright/engine';
 import { type Dimension, sameVector, vectorOf, weightOf } from '@cribwright/units';
-import type { BoundBlock, BoundProperty } from '../binding/bound-file.js';
-import type { Declaration, Reference } from '../binding/declaration.js';
+import type { BoundBlock, BoundProperty, Declaration, Reference } from '../binding/bound-file.js';
 import type { Surroundings } from '../binding/file-scope.js';
 import { inheritedBlocks } from '../binding/inherited-blocks.js';
 import type { Span } from '../grammar/syntax.js';
 import { hangsOnNoName, outOfBounds } from '../phrase/check-quantity.js';
-import { type Amount, asForce, evaluate, type Values } from '../phrase/evaluate.js';
+import { type Amount, asForce, evaluate, hasMalformed, type Values } from '../phrase/evaluate.js';
 import { read } from '../phrase/match.js';
 import { fits } from '../phrase/measure.js';
-import type { Argument, WrittenQuantity } from '../phrase/pattern.js';
+import type { WrittenQuantity } from '../phrase/pattern.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
 import type { PropertySchema } from '../schema/block-schema.js';
 import { amountOfName, type Names } from './amount-of-name.js';
-import type { TextPlace } from './elaborate.js';
+import type { TextPlace } from './elaborated.js';
+import type { Expansion } from './expansion.js';
+import { outermost } from './expansion.js';
 import { noteOf, type SourceValues } from './source-note.js';
-
-/** The arguments and the name of one use of a pattern. Of the plan itself: none. */
-export interface Expansion {
-  /** `East.` */
-  readonly prefix: string;
-  readonly given: ReadonlyMap<string, Argument>;
-  /** Where the pattern is used: a problem in it is told there too. */
-  readonly outer: Expansion | undefined;
-  readonly span: Span | undefined;
-}
-
-export const outermost: Expansion = { prefix: '', given: new Map(), outer: undefined, span: undefined };
 
 /** A line that was read, with the block it stands in. */
 export interface Said<T> {
@@ -44,10 +33,20 @@ export class Writing {
   readonly problems: LanguageProblem[] = [];
   /** Timbers of a length: most supports of a plan are of the same. */
   readonly timbers = new Map<string, Timber>();
-  partial = false;
+  /** How often something could not be read so far. */
+  misses = 0;
   /** Set once the vehicles are there, for figures that calculations ask for. */
   figures: Values['figureOf'] = () => undefined;
   private readonly asked = new Set<string>();
+
+  get partial(): boolean {
+    return this.misses > 0;
+  }
+
+  /** Notes that something could not be read. What was missed once stays missed. */
+  set partial(missed: boolean) {
+    if (missed) this.misses++;
+  }
 
   constructor(
     readonly around: Surroundings,
@@ -133,19 +132,8 @@ export class Writing {
     as?: Dimension,
   ): Interval | undefined {
     if (!q) return undefined;
-    const amount = evaluate(q.expression, this.values(within));
-    if (!amount) {
-      const text = this.around.shapeOf(uri)?.text.slice(q.span.start, q.span.end) ?? '';
-      this.tell(
-        problem('value-unknown', q.span, {
-          text,
-          why: 'a name in it is not known, its pieces do not fit each other, or it divides by zero',
-        }),
-        uri,
-        within,
-      );
-      return undefined;
-    }
+    const amount = this.amount(q, within, uri);
+    if (!amount) return undefined;
     if (this.isOutOfBounds(q, amount, within, uri)) return undefined;
     const weight = as === 'force' || (as === undefined && q.dimension === 'force') ? asForce(amount) : amount;
     // What has the wrong dimension was told where it stands; it is never passed on as a number.
@@ -156,6 +144,25 @@ export class Writing {
       return undefined;
     }
     return plainEnds(weight);
+  }
+
+  /** What a quantity comes to, of whatever dimension. `undefined` where it cannot be worked out: that is told. */
+  private amount(q: WrittenQuantity, within: Expansion, uri: string): Amount | undefined {
+    const amount = evaluate(q.expression, this.values(within));
+    if (amount) return amount;
+    this.partial = true;
+    // A malformed number was told where it stands.
+    if (hasMalformed(q.expression)) return undefined;
+    const text = this.around.shapeOf(uri)?.text.slice(q.span.start, q.span.end) ?? '';
+    this.tell(
+      problem('value-unknown', q.span, {
+        text,
+        why: 'a number in it cannot be read, a name in it is not known, its pieces do not fit each other, or it divides by zero',
+      }),
+      uri,
+      within,
+    );
+    return undefined;
   }
 
   /** What is out of bounds is never passed on. Where a name brought it, only now can that be told. */
@@ -180,20 +187,29 @@ export class Writing {
   }
 
   /** A grade as rise over run, said as a share or as an angle. */
-  slope(q: WrittenQuantity | undefined, within: Expansion): number | undefined {
-    if (!q) return undefined;
-    const amount = evaluate(q.expression, this.values(within));
-    if (!amount || amount.low !== amount.high) return undefined;
+  slope(q: WrittenQuantity | undefined, within: Expansion, uri: string): number | undefined {
+    const amount = q && this.amount(q, within, uri);
+    if (!q || !amount || this.isOutOfBounds(q, amount, within, uri)) return undefined;
+    if (amount.low !== amount.high) {
+      this.tell(problem('range-unexpected', q.span, {}), uri, within);
+      return undefined;
+    }
+    if (!fits(amount.vector, 'ratio') && !fits(amount.vector, 'angle')) {
+      this.partial = true;
+      return undefined;
+    }
     return sameVector(amount.vector, vectorOf('angle')) ? Math.tan(amount.low) : amount.low;
   }
 
   /** A density in kg/m³, written as one or as a weight for each volume. */
-  density(q: WrittenQuantity | undefined, within: Expansion): Interval | undefined {
-    if (!q) return undefined;
-    const amount = evaluate(q.expression, this.values(within));
-    if (!amount) return undefined;
+  density(q: WrittenQuantity | undefined, within: Expansion, uri: string): Interval | undefined {
+    const amount = q && this.amount(q, within, uri);
+    if (!q || !amount || this.isOutOfBounds(q, amount, within, uri)) return undefined;
     if (fits(amount.vector, 'density')) return plainEnds(amount);
-    if (!fits(amount.vector, 'unit weight')) return undefined;
+    if (!fits(amount.vector, 'unit weight')) {
+      this.partial = true;
+      return undefined;
+    }
     return { low: amount.low / weightOf(1), high: amount.high / weightOf(1) };
   }
 

@@ -1,5 +1,4 @@
-import type { BoundFile } from '../binding/bound-file.js';
-import type { Declaration, Reference } from '../binding/declaration.js';
+import type { BoundFile, Declaration, Reference } from '../binding/bound-file.js';
 import type { Span } from '../grammar/syntax.js';
 import { touches } from './positions.js';
 

@@ -1,7 +1,6 @@
 import { type CallHierarchyItem, SymbolKind } from 'vscode-languageserver';
 import { blockAt } from '../binding/at.js';
-import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
-import type { Declaration } from '../binding/declaration.js';
+import type { BoundBlock, BoundFile, Declaration } from '../binding/bound-file.js';
 import { nameAt, usesIn } from './at-cursor.js';
 import type { Desk } from './desk.js';
 import { labelOf } from './document-symbol.js';

@@ -48,6 +48,25 @@ describe('a fix that is worked out', () => {
     expect(actions.some((a) => a.isPreferred)).toBe(false);
   });
 
+  it('is tried out no further once the question is withdrawn', async () => {
+    const { desk, file, checked, range } = await opened(tall, 'courses   11');
+    let pauses = 0;
+    const token = {
+      get isCancellationRequested() {
+        return pauses > 0;
+      },
+      onCancellationRequested: () => ({ dispose: () => undefined }),
+    };
+    const counted = {
+      ...desk,
+      pause: async () => {
+        pauses++;
+      },
+    };
+    await quickFixes(counted, file, checked, range, { token });
+    expect(pauses).toBe(1);
+  });
+
   it('says it in the language of the reader', async () => {
     const { desk, file } = await atCursor(`<|>${tall}`, { 'fleet.crib': fleet }, { locale: 'es' });
     const checked = await desk.checked(file.uri);
@@ -103,7 +122,7 @@ it('offers other ways to build a crib, each of which holds', async () => {
     .replace('21 ft, driver side 3 ft 4 in', '20 ft 6 in, driver side 3 ft 6.75 in')
     .replace('captures  rail', 'captures  rail, joists');
   const { desk, file, checked } = await opened(text, 'crib A');
-  const builds = otherBuilds(desk, file, checked, text.indexOf('crib A') + 2);
+  const builds = await otherBuilds(desk, file, checked, text.indexOf('crib A') + 2);
   expect(builds.length).toBeGreaterThan(0);
   for (const build of builds) {
     const edits = build.edit?.changes?.[file.uri] ?? [];
@@ -123,5 +142,5 @@ it('offers other ways to build a crib, each of which holds', async () => {
 
 it('offers no other builds outside a crib', async () => {
   const { desk, file, checked } = await opened(trailerPlan, 'ground');
-  expect(otherBuilds(desk, file, checked, trailerPlan.indexOf('ground') + 2)).toEqual([]);
+  expect(await otherBuilds(desk, file, checked, trailerPlan.indexOf('ground') + 2)).toEqual([]);
 });

@@ -18,6 +18,7 @@ import { type FixProof, fixProofs } from './fix-proof.js';
 import { otherBuildKind, otherBuilds } from './other-builds.js';
 import { offsetAt, spanOf } from './positions.js';
 import { diagnosticOf } from './publish-diagnostics.js';
+import { unitsOfProblem } from './units-for.js';
 import { say } from './words.js';
 import { workspaceEdit } from './workspace-edit.js';
 
@@ -42,7 +43,7 @@ export const codeAction: Feature = {
         ...(wanted(fixAllKind) ? fixAll(session, file, checked) : []),
         // A search: made when someone asks, not at every step of the cursor.
         ...(wanted(otherBuildKind) && asked(context)
-          ? otherBuilds(session, file, checked, offsetAt(file, range.start))
+          ? await otherBuilds(session, file, checked, offsetAt(file, range.start), token)
           : []),
       ];
     });
@@ -91,7 +92,7 @@ function fixesOf(
   return [...tried]
     .sort((a, b) => Number(holds(b.proof)) - Number(holds(a.proof)))
     .map((one) => ({
-      title: titleOf(desk, translate(one.fix.title, desk.locale), one.proof),
+      title: titleOf(desk, translate(one.fix.title, desk.locale, unitsOfProblem(desk, problem)), one.proof),
       kind: CodeActionKind.QuickFix,
       diagnostics,
       edit: workspaceEdit(desk, one.fix.edits),

@@ -1,13 +1,16 @@
-import type { Analysis, Finding, SupportResult } from '@cribwright/engine';
+import { type SupportResult, tally } from '@cribwright/engine';
+import type { System } from '@cribwright/units';
 import type { CodeLens, Range } from 'vscode-languageserver';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import { figureWords, type Locale, say as translate } from '../l10n/say.js';
+import type { PlanReply } from '../protocol/requests.js';
 import type { Checked } from '../workspace/workspace.js';
 import type { Desk } from './desk.js';
 import { plansIn } from './edit.js';
 import type { Feature } from './feature.js';
 import { replyOf } from './plan-around.js';
 import { rangeOf } from './positions.js';
+import { type UnitsChoice, unitsFor } from './units-for.js';
 import { say } from './words.js';
 
 /** The client's command that opens the drawing. Arguments: the file, the element. */
@@ -26,7 +29,11 @@ export const codeLens: Feature = {
   },
 };
 
-export function lensesOf(desk: Desk, file: BoundFile, checked: Checked): CodeLens[] {
+export function lensesOf(
+  desk: Pick<Desk, 'locale'> & UnitsChoice,
+  file: BoundFile,
+  checked: Checked,
+): CodeLens[] {
   return plansIn(file.blocks).flatMap((plan) => {
     const reply = replyOf(file, checked, plan);
     if (!reply) return [];
@@ -36,37 +43,35 @@ export function lensesOf(desk: Desk, file: BoundFile, checked: Checked): CodeLen
     });
     const supports = plan.blocks.flatMap((block) => {
       const support = reply.analysis.supports.find((s) => s.id === block.elementId);
-      return support ? [lens(block, supportTitle(support, desk.locale))] : [];
+      return support ? [lens(block, supportTitle(support, desk.locale, unitsFor(desk, reply)))] : [];
     });
-    return [lens(plan, planTitle(desk, reply.analysis, checked)), ...supports];
+    return [lens(plan, planTitle(desk, reply, checked)), ...supports];
   });
 }
 
-function planTitle(desk: Desk, analysis: Analysis, checked: Checked): string {
-  const open = analysis.findings.filter((f) => !f.accepted);
-  const count = (fits: (f: Finding) => boolean): number => open.filter(fits).length;
-  const danger = count((f) => f.severity === 'danger' && !f.couldNotRun);
-  const warning = count((f) => f.severity === 'warning' && !f.couldNotRun);
-  const notRun = count((f) => f.couldNotRun === true) + (checked.state === 'errors' ? 1 : 0);
+function planTitle(desk: Pick<Desk, 'locale'>, { analysis, partial }: PlanReply, checked: Checked): string {
+  const { danger, warning, notRun: couldNotRun } = tally(analysis.findings);
+  const notRun = couldNotRun + (checked.state === 'errors' ? 1 : 0);
   const held = analysis.expectations.filter((e) => e.held).length;
   const all = analysis.expectations.length;
   const parts = [
+    ...(partial ? [say('notWhole', {})] : []),
     ...(danger > 0 ? [say('dangers', { count: String(danger) })] : []),
     ...(warning > 0 ? [say('warnings', { count: String(warning) })] : []),
     // Said only when every check ran: silence is no clean bill.
     ...(notRun > 0 ? [say('notRun', { count: String(notRun) })] : []),
     ...(checked.pending ? [say(checked.pending === 'loads' ? 'loadsPending' : 'pending', {})] : []),
-    ...(notRun + danger + warning === 0 && !checked.pending ? [say('safe', {})] : []),
+    ...(notRun + danger + warning === 0 && !partial && !checked.pending ? [say('safe', {})] : []),
     ...(all > 0 ? [say('heldExpectations', { held: String(held), all: String(all) })] : []),
     say('seeDrawing', {}),
   ];
   return parts.map((m) => translate(m, desk.locale)).join(' · ');
 }
 
-function supportTitle({ figures, name }: SupportResult, locale: Locale): string {
+function supportTitle({ figures, name }: SupportResult, locale: Locale, units: System): string {
   const keys = ['height', 'heightLimit', 'load', 'capacity', 'use', 'angle'];
   const known = keys.flatMap((key) => figures[key] ?? []);
-  return known.length === 0 ? name : known.map((f) => figureWords(f, locale)).join(' · ');
+  return known.length === 0 ? name : known.map((f) => figureWords(f, locale, units)).join(' · ');
 }
 
 const firstLine = (file: BoundFile, block: BoundBlock): Range => rangeOf(file, block.headSpan);

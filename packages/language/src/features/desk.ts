@@ -18,5 +18,8 @@ export interface Desk {
   /** Every plan file of the opened folders, read in. For what goes across files. */
   everyFile(): Promise<readonly BoundFile[]>;
   /** The same files with other texts in some of them, to try a change out. Touches nothing. */
+  /** Its checks are worked out in steps: see `complete`. */
   copyWith(texts: ReadonlyMap<string, string>): Workspace;
+  /** Lets what waits come first, between two steps of something long: a cancellation, or an edit. */
+  pause(): Promise<void>;
 }

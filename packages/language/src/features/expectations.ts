@@ -1,3 +1,4 @@
+import { type Locale, wordsIn } from '@cribwright/messages';
 import type { AnalysisParams, ExpectationsReply } from '../protocol/requests.js';
 import { ExpectationsRequest } from '../protocol/requests.js';
 import type { Checked } from '../workspace/workspace.js';
@@ -10,7 +11,7 @@ export const expectations: Feature = {
       ExpectationsRequest,
       async ({ uri }: AnalysisParams): Promise<ExpectationsReply> => {
         const checked = await session.whole(uri, 'push');
-        return { items: checked ? itemsOf(uri, checked) : [] };
+        return { items: checked ? itemsOf(uri, checked, session.locale) : [] };
       },
     );
   },
@@ -19,15 +20,15 @@ export const expectations: Feature = {
 const nowhere = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
 
 /** A plan that could not be read whole holds nothing: what it says of itself is not known. */
-export const itemsOf = (uri: string, checked: Checked): ExpectationsReply['items'] =>
+export const itemsOf = (uri: string, checked: Checked, locale: Locale = 'en'): ExpectationsReply['items'] =>
   checked.plans.flatMap(({ plan, analysis, places, partial }, p) =>
     analysis.expectations.map(({ ref, text, held, why }, i) => ({
       id: `${uri}#${p}/${i}`,
-      label: text,
+      label: wordsIn(locale, plan.display).message(text),
       plan: plan.title,
       range: places[placeKey(ref)]?.range ?? places[ref.element]?.range ?? nowhere,
       held: held && !partial,
-      why,
+      why: wordsIn(locale, plan.display).message(why),
     })),
   );
 

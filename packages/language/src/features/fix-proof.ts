@@ -37,15 +37,20 @@ export async function fixProofs(
     .flatMap((problem) => problem.fixes.map((fix) => ({ problem, fix })))
     .slice(0, most);
   if (wanted.length === 0) return proofs;
+  const canceled = (): boolean => token?.isCancellationRequested === true;
   const copy = desk.copyWith(new Map());
   let version = 0;
   const put = (uri: string, text: string): void => copy.put(uri, text, ++version);
   await copy.load(file.uri);
   for (const { problem, fix } of wanted) {
-    if (token?.isCancellationRequested === true) break;
+    if (canceled()) break;
     const touched = Object.entries(fix.edits);
     for (const [uri, changes] of touched) put(uri, applied(desk.workspace.bound(uri)?.text ?? '', changes));
     await copy.load(file.uri);
+    for (const _step of copy.complete(file.uri, 'loads')) {
+      await desk.pause();
+      if (canceled()) return proofs;
+    }
     proofs.set(fix, compared(desk, problem, before, copy.check(file.uri)));
     for (const [uri] of touched) put(uri, desk.workspace.bound(uri)?.text ?? '');
   }
@@ -79,7 +84,7 @@ const isUnsafe = ({ severity, finding }: Problem): boolean =>
 
 /** The same thing said of the same element of the same plan, wherever its line now stands. */
 const nameOf = ({ code, finding, plan, message }: Problem): string =>
-  JSON.stringify([code, plan, finding?.subject.element ?? message.text]);
+  JSON.stringify([code, plan, finding?.subject.element ?? message]);
 
 function wordsOf(desk: Desk, { code, finding, plan }: Problem, { plans }: Checked): string {
   const home = plans.find((p) => p.plan.title === plan)?.plan;

@@ -27,8 +27,9 @@ export const inlayHint: Feature = {
 
 export function hintsOf(file: BoundFile, checked: Checked, within: Span, locale: Locale): InlayHint[] {
   return plansIn(file.blocks).flatMap((plan) => {
-    const analysis = replyOf(file, checked, plan)?.analysis;
-    if (!analysis) return [];
+    const reply = replyOf(file, checked, plan);
+    if (!reply) return [];
+    const { analysis } = reply;
     return supportsIn(plan).flatMap((block) => {
       const support = analysis.supports.find((s) => s.id === block.elementId);
       const at = block.headSpan.end;
@@ -37,7 +38,7 @@ export function hintsOf(file: BoundFile, checked: Checked, within: Span, locale:
       const late = analysis.pending ? [translate(say('loadsPending', {}), locale)] : [];
       return figures.length === 0
         ? []
-        : [hint(file, at, [...figures.map((f) => figureWords(f, locale)), ...late])];
+        : [hint(file, at, [...figures.map((f) => figureWords(f, locale, reply.plan.display)), ...late])];
     });
   });
 }

@@ -1,6 +1,6 @@
 import { type Build, buildsFor, type PlanEdit, workingsOf } from '@cribwright/engine';
 import { show } from '@cribwright/units';
-import type { CodeAction } from 'vscode-languageserver';
+import type { CancellationToken, CodeAction } from 'vscode-languageserver';
 import { blockAt } from '../binding/at.js';
 import type { BoundFile } from '../binding/bound-file.js';
 import { planEditChanges } from '../edits/plan-edit-changes.js';
@@ -20,13 +20,23 @@ const most = 5;
  * Other ways to build the crib at the cursor from what the units carry: those that reach, stand and carry, the fewest
  * timbers first. The plan is checked again with the one that is taken.
  */
-export function otherBuilds(desk: Desk, file: BoundFile, checked: Checked, offset: number): CodeAction[] {
+export async function otherBuilds(
+  desk: Desk,
+  file: BoundFile,
+  checked: Checked,
+  offset: number,
+  token?: CancellationToken,
+): Promise<CodeAction[]> {
   const block = blockAt(file, offset);
   const reply = planAround(file, checked, offset);
   if (block?.schema.keyword !== 'crib' || !block.parent || !reply) return [];
   const w = workingsOf(reply.plan);
   const crib = w.cribs().find((c) => c.crib.id === block.elementId);
   if (!crib) return [];
+  for (const _step of w.resting.steps()) {
+    await desk.pause();
+    if (token?.isCancellationRequested === true) return [];
+  }
   const plan = { block: block.parent, text: file.text };
   return buildsFor(crib, w)
     .filter((b) => !sameBuild(b.crib, crib.crib))

@@ -1,5 +1,5 @@
-import { TextDocument } from 'langium';
 import type { Position, Range } from 'vscode-languageserver';
+import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { BoundFile } from '../binding/bound-file.js';
 import type { Span } from '../grammar/syntax.js';
 

@@ -4,6 +4,7 @@ import { say as translate } from '../l10n/say.js';
 import type { Checked, Problem } from '../workspace/workspace.js';
 import type { Desk } from './desk.js';
 import { rangeOf } from './positions.js';
+import { unitsOfProblem } from './units-for.js';
 import { say } from './words.js';
 
 /** `textDocument/publishDiagnostics`: what is wrong with a file, where, and by which rule. */
@@ -28,13 +29,14 @@ export function diagnosticsOf(desk: Desk, file: BoundFile, checked: Checked): Di
 const most = 500;
 
 export function diagnosticOf(desk: Desk, file: BoundFile, problem: Problem): Diagnostic {
+  const units = unitsOfProblem(desk, problem);
   const related = problem.related.flatMap(({ uri, span, message }) => {
     const home = desk.workspace.bound(uri);
     return home
-      ? [{ location: { uri, range: rangeOf(home, span) }, message: translate(message, desk.locale) }]
+      ? [{ location: { uri, range: rangeOf(home, span) }, message: translate(message, desk.locale, units) }]
       : [];
   });
-  const message = translate(problem.message, desk.locale);
+  const message = translate(problem.message, desk.locale, units);
   const loud = problem.finding?.couldNotRun === true;
   return {
     range: rangeOf(file, problem.span),

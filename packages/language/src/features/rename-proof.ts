@@ -1,6 +1,5 @@
 import type { Message } from '@cribwright/engine';
-import type { BoundFile } from '../binding/bound-file.js';
-import type { Declaration } from '../binding/declaration.js';
+import type { BoundFile, Declaration } from '../binding/bound-file.js';
 import type { TextChange } from '../problems/problem.js';
 import type { Workspace } from '../workspace/workspace.js';
 import { sameDeclaration } from './at-cursor.js';

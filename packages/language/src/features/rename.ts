@@ -1,6 +1,5 @@
 import { ErrorCodes, type Range, ResponseError, type WorkspaceEdit } from 'vscode-languageserver';
-import type { BoundFile } from '../binding/bound-file.js';
-import type { Declaration } from '../binding/declaration.js';
+import type { BoundFile, Declaration } from '../binding/bound-file.js';
 import { say as translate } from '../l10n/say.js';
 import type { TextChange } from '../problems/problem.js';
 import { nameAt, usesIn } from './at-cursor.js';

@@ -1,8 +1,7 @@
 import { SemanticTokenModifiers, SemanticTokensBuilder, SemanticTokenTypes } from 'vscode-languageserver';
-import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
-import type { Kind, Reference } from '../binding/declaration.js';
+import type { BoundBlock, BoundFile, Piece, Reference } from '../binding/bound-file.js';
+import type { Kind } from '../binding/kind.js';
 import type { Span } from '../grammar/syntax.js';
-import type { Piece } from '../phrase/match.js';
 import type { Feature } from './feature.js';
 import { documentOf, spanOf } from './positions.js';
 

@@ -28,5 +28,5 @@ const sentence = (key: string, locale: Locale): string => {
   const text = words[key as keyof typeof words];
   const open = Object.fromEntries([...text.matchAll(hole)].map(([h]) => [h.slice(1, -1), '…']));
   const filled = text.replace(hole, '…');
-  return translate({ id: `language.${key}`, text: filled, holes: open }, locale);
+  return translate({ kind: 'message', id: `language.${key}`, english: filled, holes: open }, locale);
 };

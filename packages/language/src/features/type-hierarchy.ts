@@ -1,6 +1,5 @@
 import { SymbolKind, type TypeHierarchyItem } from 'vscode-languageserver';
-import type { BoundFile } from '../binding/bound-file.js';
-import type { Declaration } from '../binding/declaration.js';
+import type { BoundFile, Declaration } from '../binding/bound-file.js';
 import { nameAt, sameDeclaration } from './at-cursor.js';
 import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';

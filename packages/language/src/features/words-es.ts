@@ -26,6 +26,7 @@ const spanish: Readonly<Record<keyof typeof editorWords, string>> = {
   noFile: 'El archivo ya no está.',
   noPlan: 'No hay ningún plan en este archivo.',
   safe: 'no se encontró nada inseguro',
+  notWhole: 'NO SE LEYÓ COMPLETO',
   dangers: '{count} inseguro',
   warnings: '{count} por revisar',
   notRun: '{count} sin comprobar',

@@ -25,6 +25,7 @@ export const editorWords = {
   noFile: 'The file is not there any more.',
   noPlan: 'There is no plan in this file.',
   safe: 'nothing unsafe found',
+  notWhole: 'NOT READ WHOLE',
   dangers: '{count} unsafe',
   warnings: '{count} to look at',
   notRun: '{count} not checked',

@@ -1,6 +1,6 @@
 import { type SymbolInformation, SymbolKind } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
-import type { Kind } from '../binding/declaration.js';
+import type { Kind } from '../binding/kind.js';
 import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';
 import { rangeOf } from './positions.js';

@@ -34,6 +34,14 @@ describe('terms', () => {
 });
 
 describe('statements', () => {
+  it.each(['\v', '\f', '\u0085', '\u2028', '\u2029'])(
+    'go on after a comment that %j ends, as some editors show it',
+    (line) => {
+      expect(read(`// a note${line}a {${line}b // more${line}}`)).toEqual(['word:a {', '  word:b']);
+      expect(read(`a "open${line}b`)).toEqual(['word:a text:"open', 'word:b']);
+    },
+  );
+
   it('end at the end of the line, or at a semicolon', () => {
     expect(read('a b\nc; d')).toEqual(['word:a word:b', 'word:c', 'word:d']);
   });

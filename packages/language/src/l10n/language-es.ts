@@ -15,6 +15,18 @@ const spanish: Readonly<Record<keyof typeof words, string>> = {
     'El archivo es demasiado largo. Nada después de este lugar se lee: divídalo y una las partes con use.',
   'too-many-plans':
     'El archivo tiene más de {most} planes. Desde aquí NO se revisan: páselos a archivos propios.',
+  'plan-too-large.vehicles':
+    'Este plan tiene {count} vehículos. Juntos se pueden revisar como mucho {most}, así que NO se revisa. Divídalo en planes de los vehículos que se tocan.',
+  'plan-too-large.supports':
+    'Este plan tiene {count} apoyos, contando los de los patrones. Juntos se pueden revisar como mucho {most}, así que NO se revisa. Divídalo en varios planes.',
+  'plan-too-large.steps':
+    'Este plan tiene {count} pasos. Juntos se pueden revisar como mucho {most}, así que NO se revisa. Ponga varios apoyos en un paso, o divida el plan.',
+  'plan-too-large.loads':
+    'Este plan tiene {count} cargas. Juntas se pueden revisar como mucho {most}, así que NO se revisa. Divídalo en varios planes.',
+  'plan-too-large.parts':
+    'El vehículo {vehicle} tiene {count} ejes y partes. Se pueden revisar como mucho {most}, así que este plan NO se revisa. Quite las partes que nada toca.',
+  'part-too-many':
+    'La parte {part} resulta en {count} travesaños. Se pueden revisar y dibujar como mucho {most}: vea por dónde va y su separación.',
   'text-not-closed':
     'A este texto le falta la comilla de cierre en su línea. Un texto entre comillas queda en una sola línea.',
   'text-not-closed.fix': 'Cerrar la comilla',
@@ -135,12 +147,25 @@ const spanish: Readonly<Record<keyof typeof words, string>> = {
   'use-not-found.fix': 'Cambiar por {near}',
   'use-outside':
     '{path} está fuera de esta carpeta. Se pueden usar archivos de dentro de ella o de la biblioteca.',
+  'use-unreadable.outside':
+    '{path} es un enlace que lleva fuera de esta carpeta, así que no se lee. Copie el archivo a la carpeta.',
+  'use-unreadable.noFile': '{path} no es un archivo, así que no se lee.',
+  'use-unreadable.noText':
+    '{path} no es texto en UTF-8, así que no se lee. Guárdelo como texto UTF-8, o nombre el archivo correcto.',
+  'use-unreadable.large': '{path} pasa de 4 MB: no es un archivo de planes y no se lee.',
+  'use-unreadable.loop': '{path} es un enlace que lleva a sí mismo: no hay nada que leer.',
+  'use-unreadable.permission': '{path} no se puede leer: usted no tiene permiso para abrirlo.',
+  'use-unreadable.failed': '{path} está ahí, pero no se puede leer.',
+  'use-unreadable.half':
+    'Esta ruta tiene la mitad de un carácter, y ningún archivo se llama así. Escriba otra vez el nombre del archivo.',
   'use-not-crib': '{path} no es un archivo de planes. Los archivos que se usan aquí terminan en .crib.',
   'use-cycle': 'Estos archivos se usan unos a otros en círculo: {path}.',
   'use-itself': 'El archivo se usa a sí mismo.',
   'use-too-many':
     'Los archivos se usan unos a otros en más de {most} niveles, o son más de {files}. Lo que queda más allá no se lee.',
   'use-twice': '{path} se usa dos veces.',
+  'use-not-whole':
+    'Los planes de aquí NO SE LEYERON COMPLETOS. Lo que leen por {path} tiene errores: {count}, el primero en {file}, línea {line}. Corríjalos allí. Hasta entonces nada aquí cuenta como seguro.',
 
   'argument-missing': '{pattern} necesita también {names}.',
   'argument-missing.fix': 'Añadir {names}',
@@ -168,6 +193,8 @@ const spanish: Readonly<Record<keyof typeof words, string>> = {
   'value-unknown': '{text} no se puede calcular aquí: {why}.',
   'not-in-plan':
     '{what} no se pudo leer, así que queda fuera de las comprobaciones. El plan NO está comprobado entero.',
+  'plan-not-whole':
+    'Este plan NO SE LEYÓ COMPLETO: algo en él no se pudo leer y no se comprueba. Nada aquí cuenta como seguro.',
   'chock-ways':
     'Este paso no dice hacia qué lado no deben rodar las ruedas, así que no se cuenta ninguna cuña. Dígalo: both directions (ambos sentidos), forward (adelante) o rearward (atrás).',
   'chock-ways.fix': 'Calzar hacia ambos lados',

@@ -1,4 +1,4 @@
-import { fill, rules } from '@cribwright/engine';
+import { rules } from '@cribwright/engine';
 import { phraseEs } from './phrase-es.js';
 import { rulesEs } from './rules-es.js';
 
@@ -33,7 +33,10 @@ let known: readonly Sentence[] | undefined;
 const sentences = (): readonly Sentence[] => {
   known ??= rules
     .flatMap((rule) =>
-      Object.entries(rule.words).map(([key, words]) => ({ id: `${rule.id}.${key}`, words: String(words) })),
+      Object.entries(rule.words ?? {}).map(([key, words]) => ({
+        id: `${rule.id}.${key}`,
+        words: String(words),
+      })),
     )
     .filter(({ words }) => words.endsWith('.'))
     .sort((a, b) => fixed(b.words) - fixed(a.words))
@@ -51,3 +54,7 @@ const sentences = (): readonly Sentence[] => {
 };
 
 const fixed = (words: string): number => words.replace(/\{[^}]+\}/g, '').length;
+
+/** Puts the holes' contents into words. An unknown hole stays visible. */
+const fill = (words: string, holes: Readonly<Record<string, string>>): string =>
+  words.replace(/\{([^{}]+)\}/g, (whole, name: string) => holes[name] ?? whole);

@@ -51,17 +51,6 @@ export const rulesEs: Readonly<Record<string, string>> = {
   'crib-clash.other-here': 'Esto estorba.',
   'crib-eccentric.one-side':
     'El crib {crib} está cargado a {off} de su centro ({contacts} contactos). A más de {kern} ({sum}) el lado lejano se levanta y el cercano lo lleva todo. Capture también el otro lado.',
-  'crib-height.too-high':
-    'El crib {crib} mide {height} de alto. Con {loaded} de sus contactos cargados puede medir {limit} ({sum}). {advice}',
-  'crib-height.use-courses': 'Use {courses} hiladas.',
-  'crib-height.capture-all': 'Capture los {contacts} contactos ({limit}), o use {courses} hiladas.',
-  'crib-height.capture-and-lower':
-    'Use {courses} hiladas; con los {contacts} contactos capturados puede tener {more} ({limit}).',
-  'crib-height.none-holds': 'Ningún número de hiladas aguanta aquí. Use maderas más largas.',
-  'crib-height.ratio-set-here': 'La proporción se fija aquí: {ratio}.',
-  'crib-height.captured-here': 'Esto captura {loaded}.',
-  'crib-height.fix-courses': 'Usar {courses} hiladas',
-  'crib-height.fix-capture': 'Capturar los {contacts} contactos: {parts}',
   'crib-layout.one-timber':
     'El crib {crib} tiene {timbers} madera en una hilada. Para sostenerse solo necesita al menos 2 en cada hilada. Use un arreglo de 2 por 2.',
   'crib-layout.no-room':
@@ -72,23 +61,6 @@ export const rulesEs: Readonly<Record<string, string>> = {
   'crib-layout.part-course':
     'El crib {crib} tiene {courses} hiladas. Una hilada está entera o no está: use {whole}.',
   'crib-layout.fix-layout': 'Usar un arreglo de {layout}',
-  'crib-load.over-contact':
-    'Crib {crib}: el contacto {contact} puede tener que llevar {load} ({governs}). Aguanta {capacity} ({sum}). Reparta la carga en más contactos, o use maderas más grandes.',
-  'crib-load.over-whole':
-    'El crib {crib} puede tener que llevar {load} ({governs}). Sus {contacts} contactos cargados aguantan {capacity} ({sum}). Añada un crib, o use maderas más grandes.',
-  'crib-load.over-limit':
-    'Crib {crib}: el contacto {contact} puede tener que llevar {load} ({governs}), {use} de los {capacity} que aguanta. La norma permite {limit}.',
-  'crib-load.unknown':
-    'Crib {crib}: nadie sabe cuánto tiene que llevar. {why} Hasta entonces esta comprobación no se da por buena.',
-  'crib-load.step-over':
-    'La calza escalonada {chock} puede tener que llevar {load} ({governs}). Aguanta {capacity}. Use un crib o más calzas.',
-  'crib-load.step-unrated':
-    'Calza escalonada {chock}: nadie sabe cuánto aguanta, y puede tener que llevar {load}. Hasta entonces esta comprobación no se da por buena. Tome el valor del fabricante.',
-  'crib-load.step-unknown':
-    'Calza escalonada {chock}: nadie sabe qué tiene que llevar. {why} Hasta entonces esta comprobación no se da por buena.',
-  'crib-load.weigh-it': 'Diga el peso y el lugar del centro de gravedad de lo que descansa en él.',
-  'crib-load.as-built': 'tal como se construyó',
-  'crib-load.fix-build': 'Armarlo {layout} de {timber}, {courses} hiladas ({use} de su capacidad)',
   'crib-mixed-timber.mixed':
     'Los cribs {first} y {second} sostienen {vehicle} y son de maderas distintas ({one} y {other}). El más rígido toma {times} veces más con el mismo asiento. Arme los dos iguales, o mire sus cargas.',
   'crib-mixed-timber.other-here': 'El otro está aquí.',
@@ -128,6 +100,8 @@ export const rulesEs: Readonly<Record<string, string>> = {
     'El plan no da ninguna salida. Diga dónde se arrodilla el rescatista y por dónde sale.',
   'egress-blocked.in-the-way': 'Esto estorba.',
   'expectation-unmet.unmet': 'El plan espera {text}. No se cumple: {why}.',
+  'expectation-unmet.partial':
+    'El plan no se leyó completo, así que nada de lo que espera se compara con lo que encuentran las comprobaciones.',
   'geometry-impossible.no-size': '{vehicle} no tiene largo, ancho o alto. Diga su tamaño.',
   'geometry-impossible.part-outside': '{part} de {vehicle} va de {from} a {to}, y el vehículo mide {length}.',
   'geometry-impossible.axle-outside': '{axle} de {vehicle} está en {at}, y el vehículo mide {length}.',
@@ -212,12 +186,6 @@ export const rulesEs: Readonly<Record<string, string>> = {
   'post-slender.too-slender':
     'El puntal {strut} es un {post} de {length}: esbeltez {slenderness} ({sum}). Un poste puede tener {limit}. Use un poste más grueso, o uno de {most} como mucho.',
   'post-slender.limit-set-here': 'El límite se fija aquí: {limit}.',
-  'push-margin.too-little':
-    'Empujado {toward} a {height}, el conjunto de {vehicle} aguanta hasta {share} de su peso ({sum}). La norma pide {limit}. {first}',
-  'push-margin.first': 'Lo que cede primero: {how}.',
-  'push-margin.unknown':
-    'No se pudo calcular cuánto empuje aguanta el conjunto: {why}. Hasta entonces esta comprobación no se da por buena.',
-  'push-margin.set-here': 'El margen se fija aquí: {limit}.',
   'size-up-missing.fuel': 'La evaluación no dice nada del combustible. Busque fugas, y diga lo que encontró.',
   'size-up-missing.battery':
     'La evaluación no dice nada de las baterías. Busque alto voltaje, y diga lo que encontró.',

@@ -1,21 +1,18 @@
-import { type Figure, fill, type Message, print } from '@cribwright/engine';
+import type { Figure, Message } from '@cribwright/engine';
+import { type Locale, useUntranslated, wordsIn } from '@cribwright/messages';
+import type { System } from '@cribwright/units';
 import { recast } from './recast.js';
 import { spanish } from './spanish.js';
 
-/** Languages that messages are said in. English is the first; the others are tables beside it. */
-export type Locale = 'en' | 'es';
+export type { Locale } from '@cribwright/messages';
 
-/** A label, a sum or a short phrase of the engine in a reader's language. */
-export const inWords = (text: string, locale: Locale): string => (locale === 'es' ? recast(text) : text);
+// Transition: Spanish of what has no catalog entry yet.
+useUntranslated('es', { template: (id) => spanish[id], text: recast });
 
 /** A figure in a reader's language: `height 38.5 in`. */
-export const figureWords = (figure: Figure, locale: Locale): string =>
-  `${inWords(figure.label, locale)} ${inWords(print(figure), locale)}`;
+export const figureWords = (figure: Figure, locale: Locale, units: System): string =>
+  wordsIn(locale, units).figure(figure);
 
-/** A message in a reader's language. English where it has not been put into that language yet. */
-export function say(message: Message, locale: Locale): string {
-  const words = locale === 'es' ? spanish[message.id] : undefined;
-  if (words === undefined) return message.text;
-  const holes = Object.fromEntries(Object.entries(message.holes).map(([name, text]) => [name, recast(text)]));
-  return fill(words, holes);
-}
+/** A message in a reader's language. */
+export const say = (message: Message, locale: Locale, units: System = 'us'): string =>
+  wordsIn(locale, units).message(message);

@@ -30,8 +30,8 @@ export const termsEs: Readonly<Record<string, string>> = {
   'a part of the vehicle': 'una parte del vehículo',
   'a part of a vehicle': 'una parte de un vehículo',
   'the end of the line': 'el fin de la línea',
-  'a name in it is not known, its pieces do not fit each other, or it divides by zero':
-    'no se conoce un nombre, sus partes no concuerdan, o divide entre cero',
+  'a number in it cannot be read, a name in it is not known, its pieces do not fit each other, or it divides by zero':
+    'no se puede leer un número, no se conoce un nombre, sus partes no concuerdan, o divide entre cero',
   'there is no such one': 'no existe',
   'the weight or the center of gravity of the vehicle is not known':
     'no se conoce el peso o el centro de gravedad del vehículo',

@@ -1,8 +1,8 @@
-import type { Analysis } from '@cribwright/engine';
+import type { Analysis, Figure, Finding } from '@cribwright/engine';
+import { wordsIn } from '@cribwright/messages';
 import type { BoundBlock } from '../binding/bound-file.js';
 import type { PlanReply } from '../protocol/requests.js';
 import { exerciseProperties } from '../schema/lesson.js';
-import type { Answer } from './lesson.js';
 import { lineOf } from './line-of.js';
 
 interface From {
@@ -62,7 +62,7 @@ function faultAnswer(analysis: Analysis, on: string | undefined): Answer {
 /** The fix that the checks work out, else the line as it is written. */
 function finishAnswer(
   plan: BoundBlock,
-  { analysis }: PlanReply,
+  { analysis, plan: { display } }: PlanReply,
   name: string,
   leaveOut: string | undefined,
   text: string,
@@ -72,10 +72,23 @@ function finishAnswer(
     .filter((f) => f.subject.element === subject?.elementId)
     .flatMap((f) => f.fixes)
     .filter((fix) => fix.edits.some((e) => e.kind === 'set' && e.at.property === leaveOut));
-  const fixed = fixes[0]?.title.text;
+  const fixed = fixes[0] && wordsIn('en', display).message(fixes[0].title);
   const written = subject?.properties.find((p) => p.key === leaveOut);
   const key = fixed ?? (written === undefined ? undefined : text.slice(written.span.start, written.span.end));
   return key === undefined
     ? none(`${name} has no line “${leaveOut ?? ''}” to leave out.`)
     : { kind: 'finish', subject: name, leaveOut, key };
 }
+
+export type Answer =
+  | { readonly kind: 'figure'; readonly figure: Figure }
+  | { readonly kind: 'faults'; readonly findings: readonly Finding[] }
+  /** The support as written holds: its own line is the key. */
+  | {
+      readonly kind: 'finish';
+      readonly subject: string;
+      readonly leaveOut: string | undefined;
+      readonly key: string;
+    }
+  /** The key could not be worked out. Says why; never left blank. */
+  | { readonly kind: 'none'; readonly why: string };

@@ -1,6 +1,6 @@
-import { print } from '@cribwright/engine';
+import { value } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
-import { openWorkspace } from '../workspace/workspace.js';
+import { openWorkspace } from '../workspace/open-workspace.js';
 import { lessonsIn } from './lesson.js';
 
 const uri = 'file:///class/lesson.crib';
@@ -36,7 +36,7 @@ it('works a figure out of the plan', async () => {
   const { lesson, first, answer } = await lessonWith('work out height limit of B\nhint "Count."\npoints 2');
   expect(lesson).toMatchObject({ title: 'Height', paragraphs: ['One.', 'Two.'] });
   expect(first).toMatchObject({ hints: ['Count.'], points: 2, ask: 'Work out the height limit of B.' });
-  expect(answer?.kind === 'figure' && print(answer.figure)).toBe('24 in');
+  expect(answer?.kind === 'figure' && value(answer.figure)).toBe('24 in');
 });
 
 it('takes what the checks find for the key of a fault', async () => {

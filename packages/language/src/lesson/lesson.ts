@@ -1,7 +1,7 @@
-import type { Figure, Finding } from '@cribwright/engine';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import type { PlanReply } from '../protocol/requests.js';
 import { lessonProperties } from '../schema/lesson.js';
+import type { Answer } from './answer.js';
 import { answerTo } from './answer.js';
 import { exerciseText } from './exercise-text.js';
 import { lineOf, linesOf } from './line-of.js';
@@ -23,19 +23,6 @@ export interface Exercise {
   readonly points: number | undefined;
   readonly answer: Answer;
 }
-
-export type Answer =
-  | { readonly kind: 'figure'; readonly figure: Figure }
-  | { readonly kind: 'faults'; readonly findings: readonly Finding[] }
-  /** The support as written holds: its own line is the key. */
-  | {
-      readonly kind: 'finish';
-      readonly subject: string;
-      readonly leaveOut: string | undefined;
-      readonly key: string;
-    }
-  /** The key could not be worked out. Says why; never left blank. */
-  | { readonly kind: 'none'; readonly why: string };
 
 /** The lessons that a file holds. `plans` are those of the file, as checked. */
 export const lessonsIn = (file: BoundFile, plans: readonly PlanReply[]): readonly Lesson[] =>

@@ -5,8 +5,8 @@ import { dueOf, exampleOf, sentence } from './dimension-words.js';
 import { type Amount, asForce, evaluate, type Values } from './evaluate.js';
 import type { Expression } from './expression.js';
 import { fits, vectorOfExpression } from './measure.js';
-import type { QuantityRule } from './pattern.js';
 import { isPlain, type NameScope } from './scope.js';
+import type { QuantityRule } from './shape.js';
 import { unitOf } from './unit-of.js';
 
 /** Never below zero, whatever the line. */
@@ -95,7 +95,9 @@ const likelyUnits = (rule: QuantityRule, size: number): readonly string[] => {
   ).filter((u) => findUnit(u));
 };
 
-const sizeOf = (e: Expression): number => (e.kind === 'number' ? Math.abs(e.value) : 0);
+/** How large a bare number is, to tell which unit is likely. */
+const sizeOf = (e: Expression): number =>
+  e.kind === 'number' && e.value !== undefined ? Math.abs(e.value) : 0;
 
 /** The bare number in an expression that is nothing more than one, or a range of them. */
 function bareNumber(e: Expression): Expression | undefined {
@@ -115,7 +117,7 @@ function bareNumber(e: Expression): Expression | undefined {
 }
 
 function percentMissing(e: Expression, text: (e: Expression) => string): LanguageProblem {
-  const value = e.kind === 'number' ? e.value : 0;
+  const value = e.kind === 'number' && e.value !== undefined ? e.value : 0;
   const percent = `${Math.round(value * 1e6) / 1e4} %`;
   const written = text(e);
   const near = `${written} %`;

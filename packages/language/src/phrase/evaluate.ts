@@ -9,7 +9,7 @@ import {
   vectorOf,
   weightOf,
 } from '@cribwright/units';
-import type { Declaration } from '../binding/declaration.js';
+import type { Declaration } from '../binding/bound-file.js';
 import type { Expression } from './expression.js';
 
 /** A value in SI, known to lie between two ends, and what it measures. */
@@ -26,16 +26,24 @@ export interface Values {
 const force = vectorOf('force');
 const mass = vectorOf('mass');
 
-/** What a calculation comes to, worst ends kept. `undefined` where a name in it is not known or it divides by zero. */
+/**
+ * What a calculation comes to, worst ends kept. `undefined` where a number in it is malformed, a name is not known, or
+ * it divides by zero.
+ */
 export function evaluate(e: Expression, values: Values): Amount | undefined {
   const of = (x: Expression) => evaluate(x, values);
   switch (e.kind) {
     case 'number': {
+      if (e.value === undefined) return undefined;
       const value = e.unit ? toSI(e.value, e.unit.unit) : e.value;
       return { low: value, high: value, vector: e.unit ? vectorOf(e.unit.unit.dimension) : plain };
     }
     case 'compound': {
-      const sum = e.pieces.reduce((total, p) => total + (p.unit ? toSI(p.value, p.unit.unit) : 0), 0);
+      let sum = 0;
+      for (const { value, unit } of e.pieces) {
+        if (value === undefined || !unit) return undefined;
+        sum += toSI(value, unit.unit);
+      }
       const unit = e.pieces[0]?.unit?.unit;
       return unit ? { low: sum, high: sum, vector: vectorOf(unit.dimension) } : undefined;
     }
@@ -68,6 +76,28 @@ export function evaluate(e: Expression, values: Values): Amount | undefined {
     }
     case 'binary':
       return combine(e.operator, of(e.left), of(e.right));
+  }
+}
+
+/** Whether a number that is written in it could not be read. */
+export function hasMalformed(e: Expression): boolean {
+  switch (e.kind) {
+    case 'number':
+      return e.value === undefined;
+    case 'compound':
+      return e.pieces.some(hasMalformed);
+    case 'named':
+    case 'figure':
+      return false;
+    case 'group':
+    case 'negative':
+      return hasMalformed(e.of);
+    case 'range':
+      return hasMalformed(e.low) || hasMalformed(e.high);
+    case 'tolerance':
+      return hasMalformed(e.middle) || hasMalformed(e.by);
+    case 'binary':
+      return hasMalformed(e.left) || hasMalformed(e.right);
   }
 }
 

@@ -1,12 +1,13 @@
 import type { Unit } from '@cribwright/units';
-import type { Reference } from '../binding/declaration.js';
+import type { Reference } from '../binding/bound-file.js';
 import type { Span } from '../grammar/syntax.js';
 
 /** A quantity as it is written. Nothing is evaluated yet; every piece knows where it stands. */
 export type Expression =
   | {
       readonly kind: 'number';
-      readonly value: number;
+      /** `undefined` where the number is malformed: never taken for zero. A problem says why. */
+      readonly value: number | undefined;
       /** `undefined` for a bare number. */
       readonly unit: WrittenUnit | undefined;
       readonly span: Span;

@@ -1,4 +1,4 @@
-import type { Kind } from '../binding/declaration.js';
+import type { Kind } from '../binding/kind.js';
 
 /** A kind of thing in the reader's words, where its own name is not that already. */
 const named: Partial<Record<Kind, string>> = {

@@ -1,4 +1,5 @@
-import type { Kind, Reference } from '../binding/declaration.js';
+import type { Piece, Reference } from '../binding/bound-file.js';
+import type { Kind } from '../binding/kind.js';
 import type { Term } from '../grammar/syntax.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
@@ -6,10 +7,10 @@ import { argumentExample } from './argument-example.js';
 import { checkQuantity } from './check-quantity.js';
 import { dueOf } from './dimension-words.js';
 import { kindWords } from './kind-words.js';
-import type { Piece } from './match.js';
 import { parseExpression } from './parse-expression.js';
-import type { Argument, ArgumentValue, QuantityRule } from './pattern.js';
+import type { Argument, ArgumentValue } from './pattern.js';
 import type { NameScope } from './scope.js';
+import type { QuantityRule } from './shape.js';
 import { unknownName } from './unknown-name.js';
 
 /** What a parameter takes, by the word after its colon. */

@@ -1,9 +1,8 @@
 import { closest } from '@cribwright/units';
-import type { Declaration, Reference } from '../binding/declaration.js';
+import type { Declaration, Piece, Reference } from '../binding/bound-file.js';
 import type { Term } from '../grammar/syntax.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
-import type { Piece } from './match.js';
 import { parameterKinds } from './match-arguments.js';
 import type { Matching, Next, State } from './matching.js';
 import type { Written } from './pattern.js';

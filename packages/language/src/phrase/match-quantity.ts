@@ -4,7 +4,7 @@ import type { Expression } from './expression.js';
 import type { Expected } from './match.js';
 import type { Matching, Next, State } from './matching.js';
 import { parseExpression } from './parse-expression.js';
-import type { QuantityRule } from './pattern.js';
+import type { QuantityRule } from './shape.js';
 import { unitOf } from './unit-of.js';
 
 export function quantity(

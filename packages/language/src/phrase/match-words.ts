@@ -1,6 +1,7 @@
+import type { Piece } from '../binding/bound-file.js';
 import type { Term } from '../grammar/syntax.js';
 import { problem } from '../problems/problem.js';
-import type { Expected, Piece } from './match.js';
+import type { Expected } from './match.js';
 import type { Matching, Next, State } from './matching.js';
 import { unquoted } from './unquoted.js';
 

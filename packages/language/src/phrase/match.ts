@@ -1,35 +1,7 @@
 import type { Dimension } from '@cribwright/units';
-import type { Kind, Reference } from '../binding/declaration.js';
-import type { Span } from '../grammar/syntax.js';
-import type { LanguageProblem } from '../problems/problem.js';
+import type { Match, Reference } from '../binding/bound-file.js';
+import type { Kind } from '../binding/kind.js';
 import type { PropertySchema } from '../schema/block-schema.js';
-
-/** What a phrase yielded: its slots by name. Read it through `read(property, match)`, which knows the types. */
-export interface Match {
-  readonly values: Readonly<Record<string, unknown>>;
-  readonly pieces: readonly Piece[];
-  readonly references: readonly Reference[];
-  readonly problems: readonly LanguageProblem[];
-}
-
-/** One understood stretch of a line, for coloring, hover and completion. */
-export interface Piece {
-  readonly span: Span;
-  readonly kind:
-    | 'key'
-    | 'word'
-    | 'choice'
-    | 'number'
-    | 'unit'
-    | 'reference'
-    | 'name'
-    | 'text'
-    | 'rule'
-    | 'operator';
-  readonly slot: string | undefined;
-  readonly reference?: Reference;
-  readonly dimension?: Dimension;
-}
 
 /** What may stand at a place in the text. */
 export type Expected =

@@ -1,4 +1,4 @@
-import type { Match } from './match.js';
+import type { Match } from '../binding/bound-file.js';
 import { matchArguments } from './match-arguments.js';
 import { axle, part, reference, rule } from './match-names.js';
 import { anyExpression, quantity } from './match-quantity.js';
@@ -12,7 +12,7 @@ import {
   type State,
   type Stop,
 } from './matching.js';
-import type { Shape } from './pattern.js';
+import type { Shape } from './shape.js';
 
 export type { MatchRequest, Stop } from './matching.js';
 

@@ -9,7 +9,7 @@ import {
   type Vector,
   vectorOf,
 } from '@cribwright/units';
-import type { Declaration } from '../binding/declaration.js';
+import type { Declaration } from '../binding/bound-file.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 import { isBare } from './evaluate.js';
@@ -99,7 +99,12 @@ function clash(
   if (done === 'subtracted' && isBare(left) && left.kind === 'number' && unitOf(right) !== undefined) {
     const near = `${text(left)} to ${text(right)}`;
     const fixes = [replace(say('dimension-clash.fix', { near }), span, near)];
-    if (right.kind === 'number' && left.value < right.value) {
+    if (
+      right.kind === 'number' &&
+      left.value !== undefined &&
+      right.value !== undefined &&
+      left.value < right.value
+    ) {
       problems.push(problem('dimension-clash.near', span, { ...holes, near }, { fixes }));
       return;
     }

@@ -1,5 +1,6 @@
 import { compound, mayFollow } from '@cribwright/units';
-import type { Kind, Reference } from '../binding/declaration.js';
+import type { Piece, Reference } from '../binding/bound-file.js';
+import type { Kind } from '../binding/kind.js';
 import type { Span, Term } from '../grammar/syntax.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
@@ -11,22 +12,10 @@ import {
   type NumberExpression,
   type WrittenUnit,
 } from './expression.js';
-import type { Piece } from './match.js';
+import type { ExpressionRequest } from './expression-request.js';
 import { readNumber } from './number-term.js';
-import type { QuantityRule } from './pattern.js';
 import { readUnit } from './read-unit.js';
-import type { NameScope } from './scope.js';
 import { unknownName } from './unknown-name.js';
-
-export interface ExpressionRequest {
-  readonly terms: readonly Term[];
-  readonly scope: NameScope;
-  readonly rule: QuantityRule;
-  /** Words that the line may go on with: never taken for a unit or a name. */
-  readonly reserved: ReadonlySet<string>;
-  /** Any name may stand for a value, even an unknown one. */
-  readonly free: boolean;
-}
 
 export interface ParsedExpression {
   readonly expression: Expression;
@@ -169,10 +158,13 @@ class ExpressionReader {
     if (pieces.length === 1) return first;
     const span = join(first.span, last.span);
     const parts = pieces.flatMap((p) =>
-      p.unit ? [{ number: p.value, unit: p.unit.unit, from: p.span.start, to: p.span.end }] : [],
+      p.unit && p.value !== undefined
+        ? [{ number: p.value, unit: p.unit.unit, from: p.span.start, to: p.span.end }]
+        : [],
     );
-    const whole = compound(parts);
-    if (!whole.ok) this.problems.push(problem('unit-order', span, { why: whole.problem.text }));
+    // What is malformed was told where it stands.
+    const whole = parts.length === pieces.length ? compound(parts) : undefined;
+    if (whole && !whole.ok) this.problems.push(problem('unit-order', span, { why: whole.problem.text }));
     return { kind: 'compound', pieces, span };
   }
 
@@ -195,7 +187,7 @@ class ExpressionReader {
     const { unit } = taken;
     if (unit) this.problems.push(...pointOfThousands(read.text, read.span, unit));
     const span = unit ? join(read.span, unit.span) : read.span;
-    return { kind: 'number', value: read.value ?? 0, unit, span };
+    return { kind: 'number', value: read.value, unit, span };
   }
 
   private named(term: Term): Expression | undefined {

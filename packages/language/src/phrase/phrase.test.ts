@@ -13,7 +13,6 @@ import {
   group,
   list,
   optional,
-  type Pattern,
   quantity,
   reference,
   sequence,
@@ -22,6 +21,7 @@ import {
   word,
 } from './pattern.js';
 import type { NameScope } from './scope.js';
+import type { Pattern } from './shape.js';
 
 const crib = {
   uri: 'u',

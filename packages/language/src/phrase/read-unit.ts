@@ -1,12 +1,12 @@
 import { findUnit, suggestUnit, type Unit } from '@cribwright/units';
+import type { Piece } from '../binding/bound-file.js';
 import type { Span, Term } from '../grammar/syntax.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 import { dueOf, exampleOf, sentence } from './dimension-words.js';
 import { figureWords, type WrittenUnit } from './expression.js';
+import type { ExpressionRequest } from './expression-request.js';
 import { unitOfMark } from './marks.js';
-import type { Piece } from './match.js';
-import type { ExpressionRequest } from './parse-expression.js';
 
 /** The unit after a number, how many terms it takes, and what is wrong with it. */
 export interface ReadUnit {

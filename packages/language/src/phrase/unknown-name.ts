@@ -1,5 +1,5 @@
 import { closest } from '@cribwright/units';
-import type { Declaration, Reference } from '../binding/declaration.js';
+import type { Declaration, Reference } from '../binding/bound-file.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
 import { renamedName } from '../schema/renamed-words.js';

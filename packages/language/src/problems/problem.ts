@@ -1,4 +1,4 @@
-import type { Holes, Message } from '@cribwright/engine';
+import type { HolesOf, Message } from '@cribwright/engine';
 import type { Span } from '../grammar/syntax.js';
 import { codeOf, say, type words } from './words.js';
 
@@ -33,7 +33,7 @@ export type WordKey = keyof typeof words;
 export const problem = <K extends WordKey>(
   key: K,
   span: Span,
-  holes: Readonly<Record<Holes<(typeof words)[K]>, string>>,
+  holes: Readonly<Record<HolesOf<(typeof words)[K]>, string>>,
   rest: Partial<Pick<LanguageProblem, 'severity' | 'fixes' | 'related'>> = {},
 ): LanguageProblem => ({
   code: codeOf(key),

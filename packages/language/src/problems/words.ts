@@ -1,4 +1,5 @@
 import { messages } from '@cribwright/engine';
+import type { Hole } from '@cribwright/messages';
 
 /**
  * Everything that the language itself says, in English. A key is a code, and after a dot which of its sentences.
@@ -18,6 +19,18 @@ export const words = {
     'The file is too long. Nothing after this place is read: split it, and join the pieces with use.',
   'too-many-plans':
     'The file holds more than {most} plans. From here on they are NOT checked: move them to files of their own.',
+  'plan-too-large.vehicles':
+    'This plan has {count} vehicles. At most {most} can be checked together, so it is NOT checked. Split it into plans of the vehicles that touch.',
+  'plan-too-large.supports':
+    'This plan has {count} supports, patterns included. At most {most} can be checked together, so it is NOT checked. Split it into several plans.',
+  'plan-too-large.steps':
+    'This plan has {count} steps. At most {most} can be checked together, so it is NOT checked. Put several supports into one step, or split the plan.',
+  'plan-too-large.loads':
+    'This plan has {count} loads. At most {most} can be checked together, so it is NOT checked. Split it into several plans.',
+  'plan-too-large.parts':
+    'Vehicle {vehicle} has {count} axles and parts. At most {most} can be checked, so this plan is NOT checked. Leave out parts that nothing touches.',
+  'part-too-many':
+    'Part {part} comes to {count} crossmembers. At most {most} can be checked and drawn: look at where it runs and at its spacing.',
   'text-not-closed': 'This text has no closing quote on its line. Text in quotes stays on one line.',
   'text-not-closed.fix': 'Close the quote',
   'comment-not-closed': 'This comment has no */ that ends it: the rest of the file is not read.',
@@ -134,12 +147,25 @@ export const words = {
   'use-not-found.near': 'There is no file {path}. Did you mean {near}?',
   'use-not-found.fix': 'Change to {near}',
   'use-outside': '{path} lies outside this folder. Files may be used from inside it, or from the library.',
+  'use-unreadable.outside':
+    '{path} is a link that leads outside this folder, so it is not read. Copy the file into the folder.',
+  'use-unreadable.noFile': '{path} is not a file, so it is not read.',
+  'use-unreadable.noText':
+    '{path} is not text in UTF-8, so it is not read. Save it as UTF-8 text, or name the right file.',
+  'use-unreadable.large': '{path} is larger than 4 MB, so it is not a plan file and is not read.',
+  'use-unreadable.loop': '{path} is a link that leads back to itself, so nothing can be read.',
+  'use-unreadable.permission': '{path} cannot be read: you have no permission to open it.',
+  'use-unreadable.failed': '{path} is there, but it cannot be read.',
+  'use-unreadable.half':
+    'This path holds half of a character, and no file has such a name. Type the name of the file again.',
   'use-not-crib': '{path} is no plan file. Files used here end in .crib.',
   'use-cycle': 'These files use each other in a ring: {path}.',
   'use-itself': 'The file uses itself.',
   'use-too-many':
     'Files use each other more than {most} deep, or more than {files} files are used. What lies beyond is not read.',
   'use-twice': '{path} is used twice.',
+  'use-not-whole':
+    'The plans here are NOT READ WHOLE. What they read through {path} has errors: {count}, the first in {file}, line {line}. Put them right there. Until then nothing here counts as safe.',
 
   'argument-missing': '{pattern} needs {names} as well.',
   'argument-missing.fix': 'Add {names}',
@@ -166,6 +192,8 @@ export const words = {
     '{vehicle} has no axles and no weight, so it cannot be checked. Use a type that has axles, or say its weight and center.',
   'value-unknown': '{text} cannot be worked out here: {why}.',
   'not-in-plan': '{what} could not be read, so the checks leave it out. The plan is NOT checked whole.',
+  'plan-not-whole':
+    'This plan is NOT READ WHOLE: something in it could not be read, and is not checked. Nothing here counts as safe.',
   'chock-ways':
     'This step does not say which way the wheels are kept from rolling, so no chock is counted. Say it: both directions, forward or rearward.',
   'chock-ways.fix': 'Chock it in both directions',
@@ -186,15 +214,14 @@ const longestHole = 400;
 /** A message in the words of the table. What it repeats of the plan is cut where it would fill the screen. */
 export const say: typeof fill = (key, holes) => fill(key, shortened(holes));
 
-const shortened = <All extends Readonly<Record<string, string>>>(holes: All): All =>
-  Object.values(holes).some((text) => text.length > longestHole)
+const shortened = <All extends Readonly<Record<string, Hole>>>(holes: All): All =>
+  Object.values(holes).some(tooLong)
     ? (Object.fromEntries(
-        Object.entries(holes).map(([name, text]) => [
-          name,
-          text.length > longestHole ? `${text.slice(0, 60)}…` : text,
-        ]),
+        Object.entries(holes).map(([name, text]) => [name, tooLong(text) ? `${text.slice(0, 60)}…` : text]),
       ) as All)
     : holes;
+
+const tooLong = (hole: Hole): hole is string => typeof hole === 'string' && hole.length > longestHole;
 
 /** The code that a key belongs to: `unknown-name.near` is a sentence of `unknown-name`. */
 export const codeOf = (key: string): string => key.split('.')[0] ?? key;

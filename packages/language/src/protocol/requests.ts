@@ -1,4 +1,4 @@
-import type { Analysis, Plan, PlanEdit, Ref } from '@cribwright/engine';
+import type { Analysis, Message, Plan, PlanEdit, Ref } from '@cribwright/engine';
 import type { Range, WorkspaceEdit } from 'vscode-languageserver-types';
 
 /** Requests of our own, beside those of the Language Server Protocol. All data is plain. */
@@ -23,8 +23,16 @@ export interface PlanReply {
   readonly analysis: Analysis;
   /** Where each element and property stands. Key: `element` or `element#property`. */
   readonly places: Readonly<Record<string, Place>>;
-  /** The text of this plan could not be read whole. */
+  /** The plan was not read whole: part of it may be missing. Nothing of it may look safe. */
   readonly partial: boolean;
+  /** What could not be read, in this file and in those that the plan reads from. Empty where it was read whole. */
+  readonly unread: readonly Unread[];
+}
+/** An error in text that a plan reads from. */
+export interface Unread extends Place {
+  /** The name of the file, without its folder. */
+  readonly file: string;
+  readonly message: Message;
 }
 export interface Place {
   readonly uri: string;

@@ -1,5 +1,5 @@
-import type { Kind } from '../binding/declaration.js';
-import type { Pattern } from '../phrase/pattern.js';
+import type { Kind } from '../binding/kind.js';
+import type { Pattern } from '../phrase/shape.js';
 
 /** Where a block or a `let` may stand: at the top of a file, or in a block of that keyword. */
 export type Container = 'file' | (string & {});

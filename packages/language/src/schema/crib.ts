@@ -1,3 +1,4 @@
+import { inch } from '@cribwright/units';
 import {
   choice,
   count,
@@ -18,7 +19,7 @@ export const cribProperties = {
     'timber',
     sequence(
       reference('timber', 'timber'),
-      quantity('length', 'length', { atLeast: 0.0254, atMost: 15 }),
+      quantity('length', 'length', { atLeast: inch, atMost: 15 }),
       optional(word('long')),
     ),
     {

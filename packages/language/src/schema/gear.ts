@@ -1,4 +1,4 @@
-import type { Kind } from '../binding/declaration.js';
+import type { Kind } from '../binding/kind.js';
 import {
   count,
   either,

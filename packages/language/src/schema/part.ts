@@ -1,3 +1,4 @@
+import { inch } from '@cribwright/units';
 import {
   anyOrder,
   choice,
@@ -81,7 +82,7 @@ const runs = property('runs', sequence(quantity('extent', 'length', { range: tru
   example: 'runs 0 ft to 53 ft',
   required: true,
 });
-const spacing = property('spacing', sequence(quantity('spacing', 'length', { atLeast: 0.0254 }), source), {
+const spacing = property('spacing', sequence(quantity('spacing', 'length', { atLeast: inch }), source), {
   doc: 'From the middle of one to the middle of the next.',
   example: 'spacing 12 in',
   required: true,

@@ -3,7 +3,6 @@ import {
   either,
   flag,
   optional,
-  type Pattern,
   part,
   quantity,
   reference,
@@ -12,6 +11,7 @@ import {
   text,
   word,
 } from '../phrase/pattern.js';
+import type { Pattern } from '../phrase/shape.js';
 
 /** Phrases that several kinds of line share. */
 

@@ -15,6 +15,9 @@ import {
 import { type BlockSchema, property } from './block-schema.js';
 import { supportKinds } from './expect.js';
 
+/** Seconds: one day. Longer is a slip of the keyboard, and would make a time line that nobody can read. */
+const longestStep = 86_400;
+
 const targets = list('targets', reference('support', ...supportKinds));
 
 export const stepLine = property(
@@ -44,7 +47,7 @@ export const stepLine = property(
     ),
     anyOrder(
       sequence(word('crew'), count('crew', { atLeast: 1 })),
-      sequence(word('takes'), quantity('takes', 'duration', { range: true })),
+      sequence(word('takes'), quantity('takes', 'duration', { range: true, atMost: longestStep })),
       sequence(
         word('with'),
         optional(word('cribs', 'chocks', 'crib', 'step chocks')),

@@ -24,18 +24,20 @@ it('reads a file whose path has a space', async () => {
   expect(await diskFiles(others).read(uri('plans', 'a b.crib'))).toBe('plan "a" {}');
 });
 
-it('says of a missing file, and of a folder, that it is not there', async () => {
+it('says of a missing file that it is not there, and of a folder that it is no file', async () => {
   expect(await diskFiles(others).read(uri('none.crib'))).toBeUndefined();
-  expect(await diskFiles(others).read(uri('plans'))).toBeUndefined();
+  expect(await diskFiles(others).read(uri('plans'))).toEqual({ unreadable: 'not a file' });
 });
 
 it('lists plans only, past hidden folders and circles', async () => {
   expect(await diskFiles(others).list(uri(), 100)).toEqual([uri('plans', 'a b.crib')]);
 });
 
-it('lists a plan behind a link too', async () => {
+it('lists a plan behind a link too, and none outside the folder', async () => {
   symlinkSync(join(folder, 'plans', 'a b.crib'), join(folder, 'linked.crib'));
   symlinkSync(join(folder, 'gone'), join(folder, 'broken.crib'));
+  symlinkSync('/etc/passwd', join(folder, 'system.crib'));
+  symlinkSync('loop.crib', join(folder, 'loop.crib'));
   expect(await diskFiles(others).list(uri(), 100)).toEqual([uri('linked.crib'), uri('plans', 'a b.crib')]);
 });
 

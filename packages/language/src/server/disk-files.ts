@@ -1,24 +1,19 @@
-import { readdir, readFile, stat } from 'node:fs/promises';
+import { readdir, realpath, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { URI } from 'vscode-uri';
 import { type Files, isPlanFile, passedOver } from './files.js';
+import { liesIn, readPlanFile } from './plan-file.js';
 
-/** Larger files are no plans, and are not read. */
-const mostBytes = 4 * 1024 * 1024;
-
-/** Files on the disk; other schemes go to `others`. Links to files are followed; links to folders are not: they may run in circles. */
+/**
+ * Files on the disk; other schemes go to `others`. Links to files are followed where they lead to one in the same
+ * folder; links to folders are not: they may run in circles. What cannot be listed is passed over.
+ */
 export function diskFiles(others: Files): Files {
   return {
-    async read(uri) {
+    async read(uri, within) {
       const { scheme, fsPath } = URI.parse(uri);
-      if (scheme !== 'file') return others.read(uri);
-      try {
-        const about = await stat(fsPath);
-        if (!about.isFile() || about.size > mostBytes) return undefined;
-        return await readFile(fsPath, 'utf8');
-      } catch {
-        return undefined;
-      }
+      if (scheme !== 'file') return others.read(uri, within);
+      return readPlanFile(fsPath, within === undefined ? undefined : URI.parse(within).fsPath);
     },
     async list(folder, limit) {
       const { scheme, fsPath } = URI.parse(folder);
@@ -31,7 +26,7 @@ export function diskFiles(others: Files): Files {
           const path = join(next, entry.name);
           if (entry.isDirectory() && !passedOver(entry.name)) folders.push(path);
           if (!isPlanFile(entry.name) || found.length >= limit) continue;
-          if (entry.isFile() || (entry.isSymbolicLink() && (await leadsToFile(path))))
+          if (entry.isFile() || (entry.isSymbolicLink() && (await leadsToFile(path, fsPath))))
             found.push(URI.file(path).toString());
         }
       }
@@ -40,8 +35,11 @@ export function diskFiles(others: Files): Files {
   };
 }
 
-const leadsToFile = (link: string): Promise<boolean> =>
-  stat(link).then(
-    (about) => about.isFile(),
-    () => false,
-  );
+async function leadsToFile(link: string, folder: string): Promise<boolean> {
+  try {
+    const real = await realpath(link);
+    return (await stat(real)).isFile() && (await liesIn(real, folder));
+  } catch {
+    return false;
+  }
+}

@@ -1,7 +1,8 @@
-/** Where the server reads files from. Never throws: a file that cannot be read is `undefined`. */
-export interface Files {
-  read(uri: string): Promise<string | undefined>;
-  /** The plan files under a folder, at most `limit` of them. */
+import type { FileSource } from '../workspace/files.js';
+
+/** Where the server reads files from. Never throws. */
+export interface Files extends FileSource {
+  /** The plan files under a folder whose real paths lie in it too, at most `limit` of them. */
   list(folder: string, limit: number): Promise<readonly string[]>;
 }
 

@@ -1,6 +1,8 @@
+import { writeSync } from 'node:fs';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { askedFiles } from './asked-files.js';
 import { diskFiles } from './disk-files.js';
+import { frameGuard } from './frame-guard.js';
 import { messageOrder } from './message-order.js';
 import { serve } from './serve.js';
 
@@ -12,6 +14,20 @@ serve(connection, {
   files: diskFiles(askedFiles(connection)),
   turn: (run) => void setImmediate(run),
 });
+
+// The connection itself waits without a word where it cannot tell where a message begins: the client would think that
+// its plans are being checked. It reads from the same stream, and is set up by now, so that nothing is lost to it.
+if (process.argv.includes('--stdio'))
+  process.stdin.on(
+    'data',
+    frameGuard((why) => {
+      try {
+        writeSync(2, `The language server stops: ${why}.\n`);
+      } finally {
+        process.exit(1);
+      }
+    }),
+  );
 
 // A fault in one answer must not take the others with it; it is said where the client logs.
 process.on('unhandledRejection', (reason) => {

@@ -1,5 +1,5 @@
-import { TextDocument } from 'langium';
 import type { DidChangeTextDocumentParams, DidOpenTextDocumentParams } from 'vscode-languageserver';
+import { TextDocument } from 'vscode-languageserver-textdocument';
 import { URI } from 'vscode-uri';
 
 /** One spelling for one file: clients differ in how they escape a drive letter or a space. */

@@ -1,3 +1,4 @@
+import { tally } from '@cribwright/engine';
 import type { Diagnostic } from 'vscode-languageserver';
 import { DiagnosticSeverity } from 'vscode-languageserver';
 import type { Session } from '../features/feature.js';
@@ -100,14 +101,13 @@ export function publisher(session: Session, open: OpenDocuments) {
 }
 
 function tallyOf({ problems, state, pending }: Checked): Shown['tally'] {
-  const open = problems.filter((p) => !p.finding?.accepted);
-  const count = (severity: string): number =>
-    open.filter((p) => p.severity === severity && !p.finding?.couldNotRun).length;
-  const notRun = open.filter((p) => p.finding?.couldNotRun).length;
+  const { danger, warning, note, notRun } = tally(
+    problems.map(({ severity, finding }) => ({ ...finding, severity })),
+  );
   return {
-    danger: count('danger'),
-    warning: count('warning'),
-    note: count('note'),
+    danger,
+    warning,
+    note,
     // Text that cannot be read holds checks that could not run.
     notRun: notRun + (state === 'errors' && notRun === 0 ? 1 : 0),
     pending: pending !== undefined,

@@ -7,15 +7,8 @@ import type {
 import { TextDocumentSyncKind } from 'vscode-languageserver';
 import type { Feature } from '../features/feature.js';
 import { features } from '../generated/features.js';
-import type { Files } from './files.js';
-import type { Turn } from './quiet.js';
+import type { Platform } from './platform.js';
 import { startSession } from './session.js';
-
-/** What a place to run in gives: Node has files and timers, a browser's worker has neither. */
-export interface Platform {
-  readonly files: Files;
-  readonly turn: Turn;
-}
 
 /** Serves one client over the connection until it leaves. */
 export function serve(connection: Connection, platform: Platform): void {

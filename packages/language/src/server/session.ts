@@ -2,15 +2,15 @@ import type { CancellationToken, Connection, InitializeParams } from 'vscode-lan
 import { LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
 import type { Session } from '../features/feature.js';
+import { openWorkspace } from '../workspace/open-workspace.js';
+import { today } from '../workspace/today.js';
 import type { Checked, Pending } from '../workspace/workspace.js';
-import { openWorkspace } from '../workspace/workspace.js';
 import { diagnosing } from './diagnosing.js';
 import { openDocuments, sameUri } from './open-documents.js';
+import type { Platform } from './platform.js';
 import { publisher } from './publisher.js';
 import { quiet } from './quiet.js';
-import type { Platform } from './serve.js';
 import { defaultSettings, localeOf, longestCheck, readSettings, type Settings } from './settings.js';
-import { today } from './today.js';
 import { watchPlanFiles } from './watch-plan-files.js';
 
 /** Plans in the opened folders beyond this many are not looked through by what goes across files. */
@@ -104,11 +104,15 @@ export function startSession(
     copyWith: (texts) =>
       openWorkspace({
         files: {
-          read: async (uri) => texts.get(uri) ?? workspace.bound(uri)?.text ?? (await files.read(uri)),
+          read: async (uri, within) =>
+            texts.get(uri) ?? workspace.bound(uri)?.text ?? (await files.read(uri, within)),
         },
         folders,
         today: today(),
+        // Nothing at once: whoever asks for it pauses after each step.
+        hurry: { now: () => 0, over: -1 },
       }),
+    pause: () => new Promise<void>((next) => turn(next)),
   };
 
   const { report, layout, send, clear, refresh } = publisher(session, open);
@@ -190,6 +194,7 @@ export function startSession(
         const gone = new Set(removed.map((f) => f.uri));
         folders = [...folders.filter((f) => !gone.has(f)), ...added.map((f) => f.uri)];
         known = undefined;
+        workspace.foldersChanged();
         // What a `use` may reach hangs on the folders: everything open is read anew.
         for (const { uri, text } of open.all()) {
           workspace.drop(sameUri(uri));

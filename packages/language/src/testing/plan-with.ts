@@ -1,5 +1,6 @@
 import type { Plan } from '@cribwright/engine';
-import { openWorkspace } from '../workspace/workspace.js';
+import { wordsIn } from '@cribwright/messages';
+import { openWorkspace } from '../workspace/open-workspace.js';
 
 const uri = 'file:///alder-ridge/plans/case.crib';
 
@@ -27,11 +28,9 @@ ${lines}
 }
 `);
   const wrong = problems.filter((p) => p.severity === 'danger');
-  if (wrong.length > 0 || !plan) throw new Error(wrong.map((p) => p.message.text).join('\n') || 'no plan');
+  if (wrong.length > 0 || !plan)
+    throw new Error(wrong.map((p) => wordsIn('en', 'us').message(p.message)).join('\n') || 'no plan');
   return plan;
 }
 
-export const inch = 0.0254;
-export const foot = 0.3048;
-/** Newtons, exact (NIST SP 811). */
-export const lb = 4.4482216152605;
+export { foot, inch, poundForce as lb } from '@cribwright/units';

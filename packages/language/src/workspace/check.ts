@@ -2,7 +2,8 @@ import type { Analysis, Plan } from '@cribwright/engine';
 import type { BoundFile } from '../binding/bound-file.js';
 import type { Surroundings } from '../binding/file-scope.js';
 import { planEditChanges } from '../edits/plan-edit-changes.js';
-import type { Elaborated, ElaboratedFile } from '../elaboration/elaborate.js';
+import type { ElaboratedFile } from '../elaboration/elaborate.js';
+import type { Elaborated } from '../elaboration/elaborated.js';
 import { lessonProblems } from '../elaboration/lesson.js';
 import type { Span } from '../grammar/syntax.js';
 import type { LanguageProblem } from '../problems/problem.js';
@@ -50,11 +51,11 @@ export const textProblems = (file: BoundFile, elaborated: ElaboratedFile): reado
 export const stateOf = (errors: number, plans: number): Checked['state'] =>
   errors > 0 ? 'errors' : plans === 0 ? 'no plan' : 'good';
 
-function planReply({ plan, places, partial }: Elaborated, analysis: Analysis): PlanReply {
+function planReply({ plan, places, partial, unread }: Elaborated, analysis: Analysis): PlanReply {
   const placesOut = Object.fromEntries(
     [...places].map(([key, { uri, span, text }]) => [key, { uri, range: rangeOf(text, span) }]),
   );
-  return { plan, analysis, places: placesOut, partial };
+  return { plan, analysis, places: placesOut, partial, unread };
 }
 
 const textProblem = (p: LanguageProblem, uri: string): Problem => ({
@@ -76,7 +77,7 @@ function findings(uri: string, made: Elaborated, reply: PlanReply): readonly Pro
     const far =
       cause.uri === uri
         ? []
-        : [{ uri: cause.uri, span: cause.span, message: say('finding', { text: finding.message.text }) }];
+        : [{ uri: cause.uri, span: cause.span, message: say('finding', { text: finding.message }) }];
     const related = finding.related.map(({ at, message }) => ({ ...pick(made.placeOf(at)), message }));
     return {
       code: finding.rule,
@@ -91,6 +92,7 @@ function findings(uri: string, made: Elaborated, reply: PlanReply): readonly Pro
       }),
       finding,
       plan: made.plan.title,
+      units: made.plan.display,
     };
   });
 }

@@ -1,4 +1,5 @@
 import type { Finding, Message } from '@cribwright/engine';
+import type { System } from '@cribwright/units';
 import type { Span } from '../grammar/syntax.js';
 import type { TextChange } from '../problems/problem.js';
 import type { AnalysisReply, PlanReply } from '../protocol/requests.js';
@@ -31,6 +32,8 @@ export interface Problem {
   readonly finding?: Finding;
   /** The title of the plan that a finding speaks of. */
   readonly plan?: string;
+  /** The units that its plan asks for. */
+  readonly units?: System;
 }
 
 export interface ProblemFix {

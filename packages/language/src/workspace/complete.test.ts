@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { fleet, trailerPlan } from '../features/testing/plans.js';
-import { openWorkspace, type WorkspaceOptions } from './workspace.js';
+import { openWorkspace } from './open-workspace.js';
+import type { WorkspaceOptions } from './workspace.js';
 
 const uri = 'memory:/plan.crib';
 const files = { read: async (asked: string) => (asked === 'memory:/fleet.crib' ? fleet : undefined) };

@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { BoundFile } from '../binding/bound-file.js';
 import { edited, most, type SomeEdit } from '../testing/some-edit.js';
-import { openWorkspace, type Workspace } from './workspace.js';
+import { openWorkspace } from './open-workspace.js';
+import type { Workspace } from './workspace.js';
 
 const examples = new URL('../../../../examples/', import.meta.url);
 const names = ['plans', 'patterns', 'lessons', 'terminals', 'policy', 'fleet'].flatMap((folder) =>

@@ -3,9 +3,24 @@ import { library } from '../generated/library.js';
 
 /** Where texts come from: disk, the editor's client, or a table in a test. */
 export interface FileSource {
-  /** `undefined` where there is no such file. */
-  read(uri: string): Promise<string | undefined>;
+  /** @param within the folder that its real path must lie in, links followed; a source without links has no use for it */
+  read(uri: string, within?: string): Promise<FileText>;
 }
+
+/** A file that is there and is not read, and why. */
+export interface Unreadable {
+  readonly unreadable:
+    | 'outside'
+    | 'not a file'
+    | 'not text'
+    | 'too large'
+    | 'looping link'
+    | 'not permitted'
+    | 'failed';
+}
+
+/** The text of a file; `undefined` where there is no such file. */
+export type FileText = string | undefined | Unreadable;
 
 /** Where the bundled library is seen to be. Its files are read-only. */
 export const libraryFolder = 'cribwright:/library/';
@@ -19,6 +34,7 @@ export const prelude = ['timber.crib', 'species.crib', 'surfaces.crib', 'ties.cr
 export type Resolved =
   | { readonly kind: 'candidates'; readonly uris: readonly string[] }
   | { readonly kind: 'outside' }
+  | { readonly kind: 'half a character' }
   | { readonly kind: 'not crib' };
 
 /**
@@ -27,13 +43,15 @@ export type Resolved =
  */
 export function resolveUse(from: string, path: string, folders: readonly string[]): Resolved {
   if (!path.endsWith('.crib')) return { kind: 'not crib' };
+  // Half of a surrogate pair cannot stand in an address.
+  if (/\p{Cs}/u.test(path)) return { kind: 'half a character' };
   if (path.startsWith('library/'))
     return { kind: 'candidates', uris: [libraryUri(path.slice('library/'.length))] };
   if (/^[a-z][a-z0-9+.-]*:|^[/\\]/i.test(path) || path.includes('\\') || from.startsWith(libraryFolder)) {
     return { kind: 'outside' };
   }
   const own = Utils.dirname(URI.parse(from));
-  const root = folders.map((f) => URI.parse(f)).find((f) => holds(f, own)) ?? own;
+  const root = URI.parse(rootOf(from, folders));
   const uris: string[] = [];
   for (let folder = own; ; folder = Utils.dirname(folder)) {
     const uri = Utils.joinPath(folder, path);
@@ -41,6 +59,12 @@ export function resolveUse(from: string, path: string, folders: readonly string[
     if (folder.path === root.path || folder.path.length <= root.path.length || folder.path === '/') break;
   }
   return uris.length === 0 ? { kind: 'outside' } : { kind: 'candidates', uris };
+}
+
+/** The folder that what a file uses must lie in: the opened one that it is in, else its own. */
+export function rootOf(uri: string, folders: readonly string[]): string {
+  const own = Utils.dirname(URI.parse(uri));
+  return folders.find((f) => holds(URI.parse(f), own)) ?? own.toString();
 }
 
 const holds = (folder: URI, uri: URI): boolean => {
@@ -53,5 +77,9 @@ const holds = (folder: URI, uri: URI): boolean => {
 /** The last part of a file's path. */
 export function fileName(uri: string): string {
   const last = uri.slice(uri.lastIndexOf('/') + 1);
-  return /%(?![0-9a-f]{2})/i.test(last) ? last : decodeURIComponent(last);
+  try {
+    return decodeURIComponent(last);
+  } catch {
+    return last;
+  }
 }

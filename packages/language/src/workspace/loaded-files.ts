@@ -1,9 +1,9 @@
 import { type Figure, rules, unchecked } from '@cribwright/engine';
 import { bindFile } from '../binding/bind.js';
 import type { BoundFile } from '../binding/bound-file.js';
-import type { Kind } from '../binding/declaration.js';
 import type { FileShape } from '../binding/draft.js';
 import type { Surroundings } from '../binding/file-scope.js';
+import type { Kind } from '../binding/kind.js';
 import { earlier } from '../binding/rebind.js';
 import { shapeFile } from '../binding/shape.js';
 import { type ElaboratedFile, elaborate, planBlocks } from '../elaboration/elaborate.js';
@@ -12,9 +12,10 @@ import type { AnalysisReply } from '../protocol/requests.js';
 import { Analyses } from './analyses.js';
 import { checkedOf, stateOf, textProblems } from './check.js';
 import { type Checked, nothingChecked, type Pending } from './checked.js';
-import { libraryUri, prelude, resolveUse } from './files.js';
+import { libraryUri, prelude, resolveUse, rootOf } from './files.js';
 import { Texts } from './texts.js';
-import { deepestUse, mostFiles, Uses } from './uses.js';
+import { withUnread } from './unread.js';
+import { deepestUse, mostFiles, mostUses, Uses } from './uses.js';
 
 import type { Workspace, WorkspaceOptions } from './workspace.js';
 
@@ -40,6 +41,7 @@ export class LoadedFiles implements Workspace {
         return options.folders;
       },
       there: (uri) => this.texts.of(uri) !== undefined,
+      unreadable: (uri) => this.texts.unreadable(uri),
       shape: (uri) => this.shape(uri),
       uris: () => this.uris(),
     });
@@ -59,17 +61,26 @@ export class LoadedFiles implements Workspace {
     this.texts.drop(uri);
   }
 
+  foldersChanged(): void {
+    this.texts.forgetUnreadable();
+  }
+
   async load(uri: string): Promise<void> {
-    const seen = new Set<string>();
-    let layer = [uri];
-    for (let depth = 0; depth <= deepestUse && layer.length > 0 && seen.size < mostFiles; depth++) {
+    const seen = new Set([uri]);
+    let lookups = 0;
+    await this.texts.read(uri, this.rootOf(uri));
+    // One file and one use line more than there may be are read: by those `Uses` tells that it is too many.
+    for (let depth = 0, layer = [uri]; depth <= deepestUse && layer.length > 0; depth++) {
       const next: string[] = [];
       for (const one of layer) {
-        if (seen.has(one) || seen.size >= mostFiles) continue;
-        seen.add(one);
-        await this.texts.read(one);
-        for (const use of this.texts.usesOf(one).slice(0, mostFiles))
-          next.push(...(await this.firstThere(one, use)));
+        for (const use of this.texts.usesOf(one).slice(0, mostFiles)) {
+          if (seen.size > mostFiles + 1 || ++lookups > mostUses + 1) return;
+          for (const found of await this.firstThere(one, use)) {
+            if (seen.has(found)) continue;
+            seen.add(found);
+            next.push(found);
+          }
+        }
       }
       layer = next;
     }
@@ -145,6 +156,7 @@ export class LoadedFiles implements Workspace {
         analysis: unchecked(one.plan),
         places: {},
         partial: one.partial,
+        unread: one.unread,
       })),
       pending: true,
     };
@@ -196,7 +208,11 @@ export class LoadedFiles implements Workspace {
     // What other files say is read through their bound lines, so they must be bound too.
     if (file.lets.length > 0 || planBlocks(file.blocks).length > 0)
       for (const other of [...this.uses.closure(file.uri), ...prelude.map(libraryUri)]) this.bound(other);
-    const made = elaborate(file, this.surroundings(file.uri), this.display);
+    const made = withUnread(file, elaborate(file, this.surroundings(file.uri), this.display), {
+      bound: (uri) => this.bound(uri),
+      targets: (uri) => this.uses.targets(uri),
+      always: prelude.map(libraryUri),
+    });
     this.made.set(file.uri, made);
     return made;
   }
@@ -204,8 +220,16 @@ export class LoadedFiles implements Workspace {
   private async firstThere(from: string, use: string): Promise<readonly string[]> {
     const resolved = resolveUse(from, use, this.options.folders);
     if (resolved.kind !== 'candidates') return [];
-    for (const candidate of resolved.uris) if (await this.texts.read(candidate)) return [candidate];
+    for (const candidate of resolved.uris) {
+      if (await this.texts.read(candidate, this.rootOf(from))) return [candidate];
+      // It is there: one farther up is not what was meant.
+      if (this.texts.unreadable(candidate) !== undefined) break;
+    }
     return [];
+  }
+
+  private rootOf(uri: string): string {
+    return rootOf(uri, this.options.folders);
   }
 
   private seenBy(uri: string): readonly FileShape[] {

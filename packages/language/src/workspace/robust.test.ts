@@ -1,10 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { english } from '@cribwright/messages/testing';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { vocabulary } from '../artefacts/vocabulary.js';
 import { library } from '../generated/library.js';
 import { deepest } from '../grammar/layout.js';
-import { openWorkspace } from './workspace.js';
+import { openWorkspace } from './open-workspace.js';
 
 const uri = 'file:///alder-ridge/plans/any.crib';
 
@@ -17,7 +18,7 @@ function read(text: string, others: ReadonlyMap<string, string> = new Map()) {
   workspace.put(uri, text, 1);
   const checked = workspace.check(uri);
   for (const p of checked.problems) {
-    expect(p.message.text).not.toMatch(/\{[a-z]+\}|undefined|NaN|\[object/i);
+    expect(english(p.message)).not.toMatch(/\{[a-z]+\}|undefined|NaN|\[object/i);
     expect(p.span.start).toBeGreaterThanOrEqual(0);
     expect(p.span.end).toBeLessThanOrEqual(text.length);
     expect(p.span.start).toBeLessThanOrEqual(p.span.end);
@@ -154,7 +155,7 @@ describe('a text made to hurt', () => {
   it('of a word without end repeats no more of it than can be read', () => {
     const { problems } = read(`${'a'.repeat(1_000_000)} { }`);
     expect(problems.length).toBeGreaterThan(0);
-    for (const p of problems) expect(p.message.text.length).toBeLessThan(1_000);
+    for (const p of problems) expect(english(p.message).length).toBeLessThan(1_000);
   });
 
   it('of counts and lengths that no timber has builds none of it', () => {
@@ -187,7 +188,7 @@ describe('files that use each other', () => {
     });
     await workspace.load('file:///alder-ridge/a.crib');
     const { problems } = workspace.check('file:///alder-ridge/a.crib');
-    expect(problems.find((p) => p.code === 'use-cycle')?.message.text).toContain(
+    expect(english(problems.find((p) => p.code === 'use-cycle')?.message)).toContain(
       'a.crib → b.crib → c.crib → a.crib',
     );
   });
@@ -219,6 +220,121 @@ describe('files that use each other', () => {
     expect(reads).toBeLessThanOrEqual(400);
   });
 
+  it('in many layers, each using all of the next, are each read once and told where it is too deep', async () => {
+    let reads = 0;
+    const [layers, each] = [20, 4];
+    const files = {
+      read: async (u: string) => {
+        reads++;
+        const layer = Number(/l(\d+)-\d+\.crib$/.exec(u)?.[1] ?? 0);
+        const uses = Array.from({ length: each }, (_, i) => `use "l${layer + 1}-${i}.crib"`);
+        return layer < layers ? uses.join('\n') : '';
+      },
+    };
+    const workspace = openWorkspace({ files, folders: ['file:///alder-ridge'] });
+    await workspace.load('file:///alder-ridge/l0-0.crib');
+    expect(reads).toBeLessThanOrEqual(1 + each * 18);
+    const { problems } = workspace.check('file:///alder-ridge/l0-0.crib');
+    expect(problems.filter((p) => p.code === 'use-too-many')).toHaveLength(each);
+  });
+
+  it('all of them each other, are read up to a bound of use lines, and told', async () => {
+    let reads = 0;
+    const all = Array.from({ length: 300 }, (_, i) => `use "f${i}.crib"`).join('\n');
+    const files = {
+      read: async () => {
+        reads++;
+        return all;
+      },
+    };
+    const workspace = openWorkspace({ files, folders: ['file:///alder-ridge'] });
+    await workspace.load('file:///alder-ridge/f0.crib');
+    expect(reads).toBe(300);
+    const { problems } = workspace.check('file:///alder-ridge/f0.crib');
+    expect(problems.some((p) => p.code === 'use-too-many' && p.severity === 'danger')).toBe(true);
+    expect(problems.some((p) => p.code === 'use-cycle')).toBe(true);
+  });
+
+  it('many that are not there are looked for up to a bound of use lines, and told', async () => {
+    let reads = 0;
+    const files = {
+      read: async (u: string) => {
+        reads++;
+        const n = /\/f(\d+)\.crib$/.exec(u)?.[1];
+        return n === undefined
+          ? undefined
+          : Array.from({ length: 100 }, (_, i) => `use "gone${n}-${i}.crib"`).join('\n');
+      },
+    };
+    const workspace = openWorkspace({ files, folders: ['file:///alder-ridge'] });
+    const text = Array.from({ length: 100 }, (_, i) => `use "f${i}.crib"`).join('\n');
+    workspace.put('file:///alder-ridge/plan.crib', text, 1);
+    await workspace.load('file:///alder-ridge/plan.crib');
+    expect(reads).toBeLessThan(2_100);
+    const { problems } = workspace.check('file:///alder-ridge/plan.crib');
+    expect(problems.some((p) => p.code === 'use-too-many' && p.severity === 'danger')).toBe(true);
+  });
+
+  it.each([
+    ['\ud800', 'use-unreadable'],
+    ['a\udc00b', 'use-unreadable'],
+    ['50 %', 'use-not-found'],
+    ['%zz', 'use-not-found'],
+    ['%80', 'use-not-found'],
+    ['%2F..%2F', 'use-not-found'],
+  ])('by a name with %j are told as not there, and break nothing', async (name, code) => {
+    const asked: string[] = [];
+    const files = {
+      read: async (u: string) => {
+        asked.push(u);
+        return undefined;
+      },
+    };
+    const workspace = openWorkspace({ files, folders: ['file:///alder-ridge'] });
+    workspace.put('file:///alder-ridge/p.crib', `use "${name}.crib"`, 1);
+    await workspace.load('file:///alder-ridge/p.crib');
+    const { problems } = workspace.check('file:///alder-ridge/p.crib');
+    expect(problems.map((p) => [p.code, p.severity])).toEqual([[code, 'danger']]);
+    for (const uri of asked) expect(decodeURIComponent(uri)).toBe(`file:///alder-ridge/${name}.crib`);
+  });
+
+  it('that are there and are not read are told with the reason, and none farther up is taken for them', async () => {
+    const words = {
+      outside: 'leads outside this folder',
+      'not a file': 'is not a file',
+      'not text': 'is not text in UTF-8',
+      'too large': 'is larger than 4 MB',
+      'looping link': 'leads back to itself',
+      'not permitted': 'no permission',
+      failed: 'cannot be read',
+    } as const;
+    for (const [unreadable, said] of Object.entries(words)) {
+      const files = {
+        read: async (u: string) =>
+          u.endsWith('/plans/x.crib')
+            ? { unreadable: unreadable as keyof typeof words }
+            : 'cache A { staffing 1 }',
+      };
+      const workspace = openWorkspace({ files, folders: ['file:///alder-ridge'] });
+      workspace.put('file:///alder-ridge/plans/p.crib', 'use "x.crib"', 1);
+      await workspace.load('file:///alder-ridge/plans/p.crib');
+      const [problem, ...more] = workspace.check('file:///alder-ridge/plans/p.crib').problems;
+      expect([problem?.code, problem?.severity, more]).toEqual(['use-unreadable', 'danger', []]);
+      expect(english(problem?.message)).toContain(said);
+    }
+  });
+
+  it('are read within the folder that is open, else within their own', async () => {
+    const asked: (string | undefined)[] = [];
+    const files = { read: async (_: string, within?: string) => void asked.push(within) };
+    for (const folders of [['file:///alder-ridge'], []]) {
+      const workspace = openWorkspace({ files, folders });
+      workspace.put('file:///alder-ridge/plans/p.crib', 'use "x.crib"', 1);
+      await workspace.load('file:///alder-ridge/plans/p.crib');
+    }
+    expect(asked).toEqual(['file:///alder-ridge', 'file:///alder-ridge', 'file:///alder-ridge/plans']);
+  });
+
   it('outside the folder are never read', async () => {
     const asked: string[] = [];
     const files = {
@@ -248,7 +364,7 @@ describe('files that use each other', () => {
 it('finds nothing wrong with the bundled library', () => {
   const workspace = openWorkspace({ files: { read: async () => undefined }, folders: [] });
   const problems = Object.keys(library).flatMap((name) =>
-    workspace.check(`cribwright:/library/${name}`).problems.map((p) => `${name}: ${p.message.text}`),
+    workspace.check(`cribwright:/library/${name}`).problems.map((p) => `${name}: ${english(p.message)}`),
   );
   expect(problems).toEqual([]);
 });

@@ -1,15 +1,18 @@
 import { type Parsed, parse } from '../grammar/parse.js';
 import { reparse } from '../grammar/reparse.js';
-import { type FileSource, libraryFolder, libraryText } from './files.js';
+import { type FileSource, libraryFolder, libraryText, type Unreadable } from './files.js';
 
 export interface Text {
   readonly text: string;
   readonly version: number;
 }
 
+const isText = (known: Text | 'absent' | Unreadable | undefined): known is Text =>
+  typeof known === 'object' && 'text' in known;
+
 /** The texts of files, as the editor has them or as they were read, and their parses. */
 export class Texts {
-  private readonly texts = new Map<string, Text | 'absent'>();
+  private readonly texts = new Map<string, Text | 'absent' | Unreadable>();
   private readonly parses = new Map<string, { readonly text: string; readonly parsed: Parsed }>();
 
   /** @param changed told of a file whose text has become another. */
@@ -22,7 +25,7 @@ export class Texts {
   put(uri: string, text: string, version: number): 'same' | 'changed' {
     const before = this.texts.get(uri);
     this.texts.set(uri, { text, version });
-    if (before && before !== 'absent' && before.text === text) return 'same';
+    if (isText(before) && before.text === text) return 'same';
     this.changed(uri);
     return 'changed';
   }
@@ -35,21 +38,32 @@ export class Texts {
 
   of(uri: string): Text | undefined {
     const known = this.texts.get(uri);
-    if (known) return known === 'absent' ? undefined : known;
+    if (known) return isText(known) ? known : undefined;
     const text = libraryText(uri);
     return text === undefined ? undefined : { text, version: 0 };
   }
 
-  /** Reads it in. Gives whether it is there. */
-  async read(uri: string): Promise<boolean> {
+  /** Why a file that is there was not read. */
+  unreadable(uri: string): Unreadable['unreadable'] | undefined {
+    const known = this.texts.get(uri);
+    return known === undefined || known === 'absent' || isText(known) ? undefined : known.unreadable;
+  }
+
+  /** Reads it in, if its real path lies within the folder. Gives whether it is there. */
+  async read(uri: string, within: string): Promise<boolean> {
     if (this.of(uri)) return true;
-    if (this.texts.get(uri) === 'absent' || uri.startsWith(libraryFolder)) return false;
-    const text = await this.files.read(uri);
+    if (this.texts.has(uri) || uri.startsWith(libraryFolder)) return false;
+    const text = await this.files.read(uri, within);
     // An editor may have opened it meanwhile.
     if (this.texts.has(uri)) return this.of(uri) !== undefined;
-    this.texts.set(uri, text === undefined ? 'absent' : { text, version: 0 });
+    this.texts.set(uri, typeof text === 'string' ? { text, version: 0 } : (text ?? 'absent'));
     this.changed(uri);
-    return text !== undefined;
+    return typeof text === 'string';
+  }
+
+  /** Forgets what was there and could not be read: what may be read has changed. */
+  forgetUnreadable(): void {
+    for (const uri of [...this.texts.keys()]) if (this.unreadable(uri) !== undefined) this.drop(uri);
   }
 
   parsed(uri: string): Parsed | undefined {
@@ -73,7 +87,7 @@ export class Texts {
   /** Files that are there, without the library. */
   uris(): readonly string[] {
     return [...this.texts]
-      .filter(([uri, t]) => t !== 'absent' && !uri.startsWith(libraryFolder))
+      .filter(([uri, t]) => isText(t) && !uri.startsWith(libraryFolder))
       .map(([uri]) => uri);
   }
 }

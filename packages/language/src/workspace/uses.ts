@@ -4,16 +4,21 @@ import { library } from '../generated/library.js';
 import type { Span } from '../grammar/syntax.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { say } from '../problems/words.js';
-import { fileName, resolveUse } from './files.js';
+import { fileName, resolveUse, type Unreadable } from './files.js';
 
-/** How deep files may use each other, and how many one file may draw in. */
+/** How deep files may use each other, how many one file may draw in, and how many use lines all of them may have. */
 export const deepestUse = 16;
 export const mostFiles = 400;
+export const mostUses = 2_000;
+/** Rings that are told by name in one file. Each costs a search. */
+const mostRings = 20;
 
 /** What `Uses` asks of the files around it. */
 export interface UsesSource {
   readonly folders: readonly string[];
   there(uri: string): boolean;
+  /** Why a file that is there was not read. */
+  unreadable(uri: string): Unreadable['unreadable'] | undefined;
   shape(uri: string): FileShape | undefined;
   uris(): readonly string[];
 }
@@ -35,11 +40,14 @@ export class Uses {
       const resolved = resolveUse(shape.uri, use.path, this.source.folders);
       if (resolved.kind === 'outside')
         problems.push(problem('use-outside', use.pathSpan, { path: use.path }, forwards(use)));
+      else if (resolved.kind === 'half a character')
+        problems.push(problem('use-unreadable.half', use.pathSpan, {}));
       else if (resolved.kind === 'not crib')
         problems.push(problem('use-not-crib', use.pathSpan, { path: use.path }, withEnding(use)));
       else {
         for (const candidate of resolved.uris) {
           on.add(candidate);
+          if (this.source.unreadable(candidate) !== undefined) break;
           if (!this.source.there(candidate)) continue;
           use.target = candidate;
           break;
@@ -79,17 +87,21 @@ export class Uses {
     const problems: LanguageProblem[] = [];
     const beyond = shape.uses[mostFiles];
     if (beyond) problems.push(tooMany(beyond.pathSpan));
-    const crowded = this.closure(uri).length >= mostFiles;
+    const { files, deepest, uses } = this.reach(uri);
+    const crowded = files.length > mostFiles || uses > mostUses;
+    let rings = 0;
     for (const use of shape.uses.slice(0, mostFiles)) {
       const resolved = use.target === undefined && resolveUse(uri, use.path, this.source.folders);
-      if (resolved && resolved.kind === 'candidates') problems.push(this.notFound(use.path, use.pathSpan));
+      if (resolved && resolved.kind === 'candidates')
+        problems.push(this.notFound(use.path, use.pathSpan, resolved.uris));
       if (use.target === undefined || use.target === uri) continue;
-      const path = this.pathTo(use.target, uri);
+      const path = rings < mostRings ? this.pathTo(use.target, uri) : undefined;
       if (path) {
+        rings++;
         const names = [uri, ...path].map(fileName).join(' → ');
         problems.push(problem('use-cycle', use.pathSpan, { path: names }, { severity: 'warning' }));
       }
-      if (crowded || this.depth(use.target, new Set([uri])) > deepestUse)
+      if (crowded || (deepest > deepestUse && this.depth(use.target, uri) > deepestUse))
         problems.push(tooMany(use.pathSpan));
     }
     return problems;
@@ -101,20 +113,33 @@ export class Uses {
 
   /** All files drawn in by one, itself left out. */
   closure(uri: string): readonly string[] {
-    const found = new Set<string>([uri]);
-    const queue = [uri];
-    for (let at = queue.pop(); at !== undefined && found.size < mostFiles; at = queue.pop()) {
-      for (const next of this.targets(at)) {
-        if (found.has(next)) continue;
-        found.add(next);
-        queue.push(next);
-      }
-    }
-    found.delete(uri);
-    return [...found];
+    return this.reach(uri).files;
   }
 
-  private notFound(path: string, span: Span): LanguageProblem {
+  /** The files drawn in by one, each once and layer by layer, how many layers there are, and how many use lines. */
+  private reach(uri: string) {
+    const found = new Set([uri]);
+    let uses = 0;
+    let deepest = 0;
+    for (let layer = [uri]; layer.length > 0 && found.size <= mostFiles + 1; deepest++) {
+      const next = new Set<string>();
+      for (const one of layer) {
+        const targets = this.targets(one);
+        uses += this.source.shape(one)?.uses.length ?? 0;
+        for (const target of targets) if (!found.has(target)) next.add(target);
+      }
+      for (const target of next) found.add(target);
+      layer = [...next];
+    }
+    found.delete(uri);
+    return { files: [...found], deepest: deepest - 1, uses };
+  }
+
+  private notFound(path: string, span: Span, candidates: readonly string[]): LanguageProblem {
+    for (const candidate of candidates) {
+      const why = this.source.unreadable(candidate);
+      if (why !== undefined) return problem(unreadable[why], span, { path });
+    }
     const names = Object.keys(library).map((n) => `library/${n}`);
     const loaded = this.source.uris().slice(0, 200).map(fileName);
     const near = closest(path, names) ?? closest(path, loaded);
@@ -149,15 +174,27 @@ export class Uses {
     return undefined;
   }
 
-  private depth(from: string, seen: Set<string>): number {
-    let layer = [from];
+  /** Layers of files from one on, each file counted once, in the nearest layer. `without` is passed over. */
+  private depth(from: string, without: string): number {
+    const seen = new Set([without, from]);
+    let layer: ReadonlySet<string> = new Set([from]);
     for (let depth = 1; ; depth++) {
+      layer = new Set([...layer].flatMap((uri) => this.targets(uri)).filter((u) => !seen.has(u)));
       for (const uri of layer) seen.add(uri);
-      layer = layer.flatMap((uri) => this.targets(uri)).filter((u) => !seen.has(u));
-      if (layer.length === 0 || depth > deepestUse) return depth;
+      if (layer.size === 0 || depth > deepestUse) return depth;
     }
   }
 }
+
+const unreadable = {
+  outside: 'use-unreadable.outside',
+  'not a file': 'use-unreadable.noFile',
+  'not text': 'use-unreadable.noText',
+  'too large': 'use-unreadable.large',
+  'looping link': 'use-unreadable.loop',
+  'not permitted': 'use-unreadable.permission',
+  failed: 'use-unreadable.failed',
+} as const satisfies Record<Unreadable['unreadable'], string>;
 
 type Path = { readonly path: string; readonly pathSpan: Span };
 

@@ -1,5 +1,6 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
-import { openWorkspace } from './workspace.js';
+import { openWorkspace } from './open-workspace.js';
 
 const folder = 'file:///alder-ridge';
 const plan = (inner: string) => `use "library/vehicles.crib"
@@ -110,8 +111,8 @@ describe('a workspace', () => {
     const finding = w.workspace.check(w.uri).problems.find((p) => p.code === 'crib-height');
     const source = w.workspace.bound(w.uri)?.text ?? '';
     expect(source.slice(finding?.span.start, finding?.span.end)).toBe('courses 14');
-    expect(finding?.message.text).toContain('49 in');
-    expect(finding?.message.text).toContain('24 in');
+    expect(english(finding?.message)).toContain('49 in');
+    expect(english(finding?.message)).toContain('24 in');
     expect(finding?.fixes[0]?.edits[w.uri]?.map((e) => e.text)).toEqual(['6']);
   });
 

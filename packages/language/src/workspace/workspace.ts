@@ -5,10 +5,9 @@ import type { AnalysisReply } from '../protocol/requests.js';
 import type { AnalysesSettings } from './analyses.js';
 import type { Checked, Pending } from './checked.js';
 import type { FileSource } from './files.js';
-import { LoadedFiles } from './loaded-files.js';
 
 export type { Checked, Pending, Problem } from './checked.js';
-export type { FileSource } from './files.js';
+export type { FileSource, FileText, Unreadable } from './files.js';
 export { libraryFolder, libraryText, libraryUri } from './files.js';
 export { deepestUse, mostFiles } from './uses.js';
 
@@ -18,6 +17,8 @@ export interface Workspace {
   put(uri: string, text: string, version: number): void;
   /** Closed, changed on disk or deleted: forget it, read it again when asked. */
   drop(uri: string): void;
+  /** Other folders are open: what lay outside of them may now be read. */
+  foldersChanged(): void;
   /** Reads in the file and all that it uses. */
   load(uri: string): Promise<void>;
   /** Read and bound; `undefined` where there is no such file, or it was not loaded. Never throws. */
@@ -49,8 +50,4 @@ export interface WorkspaceOptions extends AnalysesSettings {
   readonly files: FileSource;
   /** Opened folders. Imports stay inside them; with none, inside the file's own folder. */
   readonly folders: readonly string[];
-}
-
-export function openWorkspace(options: WorkspaceOptions): Workspace {
-  return new LoadedFiles(options);
 }

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { analyze } from '../../analysis/analyze.js';
 import { hastyTrailer } from '../../testing/sample-plans.js';
@@ -28,7 +29,7 @@ describe('acceptance-expired', () => {
   });
   it('is over the day after', () => {
     expect(of('strut-one-sided', plan('2027-03-01'), '2027-03-02')[0]?.accepted).toBeUndefined();
-    expect(of('acceptance-expired', plan('2027-03-01'), '2027-03-02')[0]?.message.text).toContain(
+    expect(english(of('acceptance-expired', plan('2027-03-01'), '2027-03-02')[0]?.message)).toContain(
       'that day is past',
     );
   });
@@ -41,7 +42,7 @@ describe('acceptance-expired', () => {
       of('acceptance-expired', plan('2027-03-01', 'crib/A', 'crib-height'), '2026-01-01')[0]?.severity,
     ).toBe('note'));
   it('cannot read a date that is none', () =>
-    expect(of('acceptance-expired', plan('next spring'), '2026-01-01')[0]?.message.text).toContain(
+    expect(english(of('acceptance-expired', plan('next spring'), '2026-01-01')[0]?.message)).toContain(
       '2027-03-01',
     ));
 });

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import { airSprungCab, cabOnAir, trailerOnCar } from '../../testing/sample-plans.js';
@@ -13,7 +14,7 @@ describe('air-spring-free', () => {
     const [found, ...more] = check(rule, cabOnAir);
     expect(more).toEqual([]);
     expect(found?.at).toEqual({ element: 'vehicle/tractor', property: 'cab' });
-    expect(found?.message.text).toBe(
+    expect(english(found?.message)).toBe(
       'The cab of the tractor still rides on its air springs. It moves while tools work, and drops if the air goes. Build a crib between cab and frame, or set struts under the cab, so that it rests on timber and not on air.',
     );
   });

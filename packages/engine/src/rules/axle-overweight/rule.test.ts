@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { between, exactly } from '../../model/interval.js';
 import type { Cargo, Vehicle } from '../../model/vehicle.js';
@@ -14,7 +15,7 @@ import {
 } from '../../testing/sample-plans.js';
 import { rule } from './rule.js';
 
-const texts = (found: ReturnType<typeof check>) => found.map((f) => f.message.text);
+const texts = (found: ReturnType<typeof check>) => found.map((f) => english(f.message));
 
 /** Five axles with these empty loads, no cargo. */
 const fiveAxles = (at: readonly number[], load: readonly number[]): Vehicle => ({
@@ -54,7 +55,7 @@ describe('axle-overweight', () => {
       axles: straightTruck.axles.map((a) => ({ ...a, emptyLoad: exactly(70_000 * lb) })),
     };
     const [found] = check(rule, planOf({ vehicles: [{ ...slip, cargo: [] }] }));
-    expect(found?.message.text).toContain(
+    expect(english(found?.message)).toContain(
       'truck axle 1 carries 70,000 lb. The law allows 20,000 lb (single axle).',
     );
   });
@@ -68,9 +69,9 @@ describe('axle-overweight', () => {
       center: exactly(24 * foot),
     }));
     const [found] = check(rule, planOf({ vehicles: [{ ...straightTruck, cargo }] }));
-    expect(found?.message.text).toContain('truck axle 2 carries 20,500 lb. The law allows 20,000 lb');
+    expect(english(found?.message)).toContain('truck axle 2 carries 20,500 lb. The law allows 20,000 lb');
     expect(found?.at).toEqual({ element: 'vehicle/truck', property: 'cargo' });
-    expect(found?.governs).toBe('cargo at its heaviest, wherever it may lie');
+    expect(english(found?.governs)).toBe('cargo at its heaviest, wherever it may lie');
   });
 
   it('says nothing where some place of the cargo would be legal', () => {

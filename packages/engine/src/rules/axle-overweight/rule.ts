@@ -1,7 +1,7 @@
-import { exceeds } from '@cribwright/units';
+import { inWords, message, name, count as numberOf, shown, term } from '@cribwright/messages';
+import { exceeds, foot, poundForce } from '@cribwright/units';
 import { computed, measured } from '../../figure/compute.js';
 import type { Figure } from '../../figure/figure.js';
-import { print } from '../../figure/print.js';
 import { force, place } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
@@ -10,9 +10,6 @@ import { type AxleGroup, axleGroups } from '../../plausibility/bridge-formula.js
 import { blameFor, type Carrier, combination, groupLoad, leads } from '../../plausibility/loaded-axles.js';
 import type { Workings } from '../../workings/workings.js';
 import { published, type Rule, type RuleFinding } from '../rule.js';
-
-const pound = 4.4482216152605;
-const foot = 0.3048;
 
 const words = {
   over: '{axles} carry {load}. The law allows {limit} ({by}). Check the weights and the places that you wrote. If they are right, the truck is overweight.',
@@ -55,7 +52,7 @@ const notTold = (vehicle: Vehicle): RuleFinding => ({
 
 function overIn(axles: readonly Carrier[], w: Workings): readonly RuleFinding[] {
   const pounds = (key: 'axle limit single' | 'axle limit tandem' | 'gross limit') =>
-    (w.limit(key).value?.low ?? Number.POSITIVE_INFINITY) / pound;
+    (w.limit(key).value?.low ?? Number.POSITIVE_INFINITY) / poundForce;
   const limits = {
     single: pounds('axle limit single'),
     tandem: pounds('axle limit tandem'),
@@ -66,7 +63,7 @@ function overIn(axles: readonly Carrier[], w: Workings): readonly RuleFinding[] 
     limits,
   );
   // Over wherever the cargo may lie, not just at its worst place: then something is wrong in what was written.
-  const over = groups.filter((g) => exceeds(groupLoad(within(g, axles)).low, g.limit * pound));
+  const over = groups.filter((g) => exceeds(groupLoad(within(g, axles)).low, g.limit * poundForce));
   // A group that holds a smaller one that is over says nothing new; the whole truck does.
   const telling = over.filter(
     (g) =>
@@ -82,40 +79,39 @@ function finding(group: AxleGroup, axles: readonly Carrier[], w: Workings): read
   const [first] = axles;
   const last = axles.at(-1);
   if (first === undefined || last === undefined) return [];
-  const load = loadFigure(axles, w);
+  const load = loadFigure(axles);
   const limit = limitFigure(group, axles, w);
   const name = (c: Carrier) => `${w.vehicles.get(c.vehicle)?.name ?? ''} ${c.name}`.trim();
   const set = limit.ref ?? limit.inputs.find((f) => f.ref !== undefined)?.ref;
   return [
     {
       subject: { element: first.vehicle },
-      at: blameFor(axles, group.limit * pound) ?? first.ref,
+      at: blameFor(axles, group.limit * poundForce) ?? first.ref,
       message: say(axles.length === 1 ? 'one-over' : 'over', {
         axles: axles.length === 1 ? name(first) : `${name(first)} to ${name(last)}`,
-        load: print(load),
-        limit: print(limit),
+        load: shown(load),
+        limit: shown(limit),
         by: reasons[group.by],
       }),
       figures: [load, limit],
       related:
-        set === undefined ? [] : [{ at: set, message: say('limit-set-here', { limit: print(limit) }) }],
-      governs: 'cargo at its heaviest, wherever it may lie',
+        set === undefined ? [] : [{ at: set, message: say('limit-set-here', { limit: shown(limit) }) }],
+      governs: term('figure.cargo-at-its-heaviest-wherever-it-may'),
     },
   ];
 }
 
-function loadFigure(axles: readonly Carrier[], w: Workings): Figure {
-  const { display } = w.plan;
+function loadFigure(axles: readonly Carrier[]): Figure {
   const inputs = axles.map((a) =>
     measured(
-      force(display, 'axleLoad', `${a.name} with cargo`, 'up', { ref: a.ref }),
+      force('axleLoad', message('figure.with-cargo', { carrier: name(a.name) }), 'up', { ref: a.ref }),
       groupLoad([a]),
-      'its load empty + its share of the cargo',
+      term('figure.its-load-empty-its-share-of-the'),
     ),
   );
   return computed(
-    force(display, 'groupLoad', 'load on these axles', 'up', {
-      assumes: ['cargo bears on two groups of axles by the lever rule, and evenly within a group'],
+    force('groupLoad', term('figure.load-on-these-axles'), 'up', {
+      assumes: [term('figure.cargo-bears-on-two-groups-of-axles')],
     }),
     groupLoad(axles),
     inputs.map((_, i) => `{a${i}}`).join(' + '),
@@ -126,24 +122,22 @@ function loadFigure(axles: readonly Carrier[], w: Workings): Figure {
 const keys = { single: 'axle limit single', tandem: 'axle limit tandem', gross: 'gross limit' } as const;
 
 function limitFigure(group: AxleGroup, axles: readonly Carrier[], w: Workings): Figure {
-  const { display } = w.plan;
   if (group.by === 'single' || group.by === 'tandem' || group.by === 'gross') return w.limit(keys[group.by]);
-  const head = force(display, 'groupLimit', 'legal limit', 'down');
-  const value = exactly(group.limit * pound);
+  const head = force('groupLimit', term('figure.legal-limit'), 'down');
+  const value = exactly(group.limit * poundForce);
   if (group.by === 'two tandems 36 ft apart') {
     const tandem = w.limit('axle limit tandem');
     return computed(head, value, '2 × {tandem}', { tandem }, published('23 U.S.C. 127(a)'));
   }
   const spread = measured(
-    place(display, 'spread', 'first to last axle', 'nearest'),
+    place('spread', term('figure.first-to-last-axle'), 'nearest'),
     exactly((axles.at(-1)?.at ?? 0) - (axles[0]?.at ?? 0)),
-    'place of the last axle − place of the first',
+    term('figure.place-of-the-last-axle-place-of'),
   );
-  return computed(
+  return measured(
     head,
     value,
-    `500 lb × (L × N ÷ (N − 1) + 12 × N + 36), L = {spread} in whole feet, N = ${axles.length}`,
-    { spread },
+    message('figure.bridge-formula', { spread: inWords(spread), axles: numberOf(axles.length) }),
     published(law, '(e), bridge formula, to the nearest 500 lb'),
   );
 }

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import type { StockItem } from '../../model/plan.js';
 import { check } from '../../testing/check.js';
@@ -23,7 +24,8 @@ const wedges: StockItem = {
 // Eleven courses of two, the base filled with six: 6 + 10 × 2 = 26.
 const plan = (carries: readonly StockItem[], change = {}) =>
   planOf({ cribs: [crib('A', 1, 1)], units: unit(...carries, wedges), ...change });
-const found = (...given: Parameters<typeof plan>) => check(rule, plan(...given)).map((f) => f.message.text);
+const found = (...given: Parameters<typeof plan>) =>
+  check(rule, plan(...given)).map((f) => english(f.message));
 
 describe('cache-short', () => {
   it('passes a cache that holds it all', () => expect(found([timber(26)])).toEqual([]));

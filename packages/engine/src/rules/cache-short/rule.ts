@@ -1,5 +1,5 @@
+import { list, name, shown } from '@cribwright/messages';
 import type { MaterialsResult } from '../../analysis/analysis.js';
-import { print } from '../../figure/print.js';
 import { messages } from '../../finding/message.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
@@ -23,17 +23,19 @@ const standIns = (kind: string, item: string, w: Workings): readonly string[] =>
 
 function short(row: MaterialsResult['rows'][number], w: Workings): RuleFinding | undefined {
   if ((row.short.value?.high ?? 0) <= 0) return undefined;
-  const others = standIns(row.kind, row.item, w);
+  const others = standIns(row.kind, row.piece, w);
   return {
     subject: row.ref ?? w.plan.ref,
     at: row.ref ?? w.plan.ref,
     message: say('short', {
-      needed: print(row.needed),
+      needed: shown(row.needed),
       item: row.item,
-      carried: print(row.carried),
-      short: print(row.short),
+      carried: shown(row.carried),
+      short: shown(row.short),
       advice:
-        others.length > 0 ? say('stand-in', { items: others.join(', ') }).text : say('call-more', {}).text,
+        others.length > 0
+          ? say('stand-in', { items: list(others.map(name), 'plain') })
+          : say('call-more', {}),
     }),
     figures: [row.needed, row.carried, row.short],
   };

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import { crib, planOf, step, trailerOnCar } from '../../testing/sample-plans.js';
@@ -7,7 +8,7 @@ const built = (...actions: readonly ('build' | 'remove' | 'check')[]) =>
   check(
     rule,
     planOf({ cribs: [crib('A', 1, 1)], steps: actions.map((a, i) => step(i + 1, a, ['crib/A'])) }),
-  ).map((f) => f.message.text);
+  ).map((f) => english(f.message));
 
 it('passes the sample', () => expect(check(rule, trailerOnCar)).toEqual([]));
 it('finds what is built twice', () =>
@@ -29,7 +30,7 @@ it('finds what a cache lists twice', () => {
     carries: [line(4), line(6)],
     ref: { element: 'cache/P' },
   };
-  expect(check(rule, planOf({ units: [unit] }))[0]?.message.text).toContain(
+  expect(english(check(rule, planOf({ units: [unit] }))[0]?.message)).toContain(
     'lists wheel chocks twice, with 4 and with 6',
   );
 });

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import { exactly } from '../../model/interval.js';
 import { check } from '../../testing/check.js';
@@ -14,7 +15,7 @@ const crew = (people: number) => [{ name: 'Engine 4', people }];
 it('passes the sample', () => expect(check(rule, trailerOnCar)).toEqual([]));
 it('adds up what is under way at one time', () => {
   expect(check(rule, planOf({ steps, crews: crew(6) }))).toEqual([]);
-  expect(check(rule, planOf({ steps, crews: crew(5) }))[0]?.message.text).toContain(
+  expect(english(check(rule, planOf({ steps, crews: crew(5) }))[0]?.message)).toContain(
     'At one time 6 people are at work (steps 1, 2), and 5 come',
   );
 });

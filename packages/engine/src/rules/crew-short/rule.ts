@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { given, measured } from '../../figure/compute.js';
 import { count } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
@@ -21,9 +22,9 @@ function shortOfPeople(w: Workings): readonly RuleFinding[] {
   if (people === 0 || first === undefined) return [];
   const counted = [...plan.crews.map((c) => c.people), ...plan.units.flatMap((u) => u.people ?? [])];
   const needed = measured(
-    count(plan.display, 'crewPeak', 'most people at work at one time', 'up'),
+    count('crewPeak', term('figure.most-people-at-work-at-one-time'), 'up'),
     exactly(people),
-    'crews of the steps under way at one time',
+    term('figure.crews-of-the-steps-under-way-at'),
   );
   const base = { subject: plan.ref, at: first.ref };
   if (counted.length === 0)
@@ -33,7 +34,7 @@ function shortOfPeople(w: Workings): readonly RuleFinding[] {
   const have = counted.reduce((sum, n) => sum + n, 0);
   if (people <= have) return [];
   const holes = { needed: `${people}`, have: `${have}`, steps: steps.map((s) => s.number).join(', ') };
-  const come = given(count(plan.display, 'people', 'people who come', 'down'), exactly(have), {
+  const come = given(count('people', term('figure.people-who-come'), 'down'), exactly(have), {
     kind: 'stated',
   });
   return [

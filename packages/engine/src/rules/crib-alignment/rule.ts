@@ -1,13 +1,12 @@
+import { shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { crossings } from '../../crib/layout.js';
 import { measured } from '../../figure/compute.js';
-import { printBeside } from '../../figure/print.js';
 import { angle, length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
-import { partNamed, placeAt } from '../../vehicle/part-place.js';
-import { undersideSlope } from '../../vehicle/underside.js';
+import { partNamed, placeAt } from '../../placed/part-place.js';
+import { undersideSlope } from '../../placed/underside.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -34,7 +33,7 @@ function offLine(c: CribWorking, w: Workings): RuleFinding | undefined {
     return { subject, at, severity: 'danger', message: say('no-part-below', shared) };
   // Contacts that carry must have the part below them; the others only keep the crib together.
   const bearing = c.contacts.filter((k) => k.loaded);
-  const worst = (bearing.length > 0 ? bearing : crossings(crib)).reduce(
+  const worst = (bearing.length > 0 ? bearing : c.contacts).reduce(
     (most, k) => {
       const place = placeAt(vehicle, part, k);
       const off = place === undefined ? 0 : Math.hypot(place.off.x, place.off.y);
@@ -45,11 +44,11 @@ function offLine(c: CribWorking, w: Workings): RuleFinding | undefined {
   const most = w.limit('contact alignment');
   if (!exceeds(worst.off, most.value?.low ?? 0)) return undefined;
   const off = measured(
-    length(w.plan.display, 'off', 'off the part beneath', 'up'),
+    length('off', term('figure.off-the-part-beneath'), 'up'),
     exactly(worst.off),
-    'from the contact to the edge of the part',
+    term('figure.from-the-contact-to-the-edge-of'),
   );
-  const beside = printBeside(off, most);
+  const beside = shownBeside(off, most);
   return {
     subject,
     at,
@@ -70,11 +69,11 @@ function sloped(c: CribWorking, w: Workings): RuleFinding | undefined {
   const most = w.limit('steepest capture');
   if (!exceeds(value, most.value?.low ?? 0)) return undefined;
   const slope = measured(
-    angle(w.plan.display, 'slope', 'slope of the captured part', 'up'),
+    angle('slope', term('figure.slope-of-the-captured-part'), 'up'),
     exactly(value),
-    'pitch of the vehicle and grade of the ground',
+    term('figure.pitch-of-the-vehicle-and-grade-of'),
   );
-  const beside = printBeside(slope, most);
+  const beside = shownBeside(slope, most);
   return {
     subject: { element: c.crib.id },
     at: { element: c.crib.id, property: 'captures' },

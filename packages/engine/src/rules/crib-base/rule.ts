@@ -1,5 +1,6 @@
+import { shown } from '@cribwright/messages';
+import { psi } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { print } from '../../figure/print.js';
 import { messages } from '../../finding/message.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
@@ -15,7 +16,7 @@ const words = {
 const say = messages('crib-base', words);
 
 /** Paving spreads load by itself: asphalt and concrete bear more than this. 25 psi in Pa, common practice, no source. */
-const paved = 25 * 6894.757;
+const paved = 25 * psi;
 
 function badBase(c: CribWorking, w: Workings): RuleFinding | undefined {
   const { crib } = c;
@@ -45,8 +46,8 @@ function badBase(c: CribWorking, w: Workings): RuleFinding | undefined {
           message: say('short-pad', {
             crib: crib.name,
             pad: pad.name,
-            size: print(size),
-            length: print(length),
+            size: shown(size),
+            length: shown(length),
           }),
         };
   }
@@ -60,7 +61,7 @@ function badBase(c: CribWorking, w: Workings): RuleFinding | undefined {
     message: say('open-on-soft', {
       crib: crib.name,
       surface: surface.name,
-      pressure: pressure === undefined ? 'not known' : print(pressure),
+      pressure: pressure === undefined ? 'not known' : shown(pressure),
     }),
     figures: pressure === undefined ? [] : [pressure],
     fixes: [{ title: say('fix-solid', {}), edits: [{ kind: 'set', at, text: 'solid' }], safe: false }],

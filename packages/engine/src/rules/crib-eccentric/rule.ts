@@ -1,13 +1,11 @@
+import { calculation, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { contactWidths } from '../../crib/layout.js';
 import { computed, measured } from '../../figure/compute.js';
 import type { Figure } from '../../figure/figure.js';
-import { print, printBeside } from '../../figure/print.js';
 import { length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
-import type { Workings } from '../../workings/workings.js';
 import { fromMemory, practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
@@ -17,12 +15,12 @@ const words = {
 const say = messages('crib-eccentric', words);
 
 /** The middle of the loaded contacts off the crib's middle, and the sixth of the width within which no side lifts. */
-function offMiddle(c: CribWorking, w: Workings): RuleFinding | undefined {
+function offMiddle(c: CribWorking): RuleFinding | undefined {
   const loaded = c.contacts.filter((k) => k.loaded);
   if (loaded.length === 0 || loaded.length === c.contacts.length) return undefined;
   const middle = (pick: (k: { readonly x: number; readonly y: number }) => number) =>
     loaded.reduce((sum, k) => sum + pick(k), 0) / loaded.length;
-  const widths = contactWidths(c.crib);
+  const { widths } = c.placed;
   const along = Math.abs(middle((k) => k.x) - c.crib.at.x);
   const across = Math.abs(middle((k) => k.y) - c.crib.at.y);
   const [off, width] =
@@ -30,13 +28,13 @@ function offMiddle(c: CribWorking, w: Workings): RuleFinding | undefined {
       ? [along, widths.lengthwise]
       : [across, widths.crosswise];
   const offset = measured(
-    length(w.plan.display, 'offset', 'middle of the loaded contacts off the middle of the crib', 'up'),
+    length('offset', term('figure.middle-of-the-loaded-contacts-off-the'), 'up'),
     exactly(off),
-    'contacts that meet a part',
+    term('figure.contacts-that-meet-a-part'),
   );
-  const kern = kernOf(width, w);
+  const kern = kernOf(width);
   if (!exceeds(off, kern.value?.low ?? 0)) return undefined;
-  const beside = printBeside(offset, kern);
+  const beside = shownBeside(offset, kern);
   return {
     subject: { element: c.crib.id },
     at: { element: c.crib.id, property: 'captures' },
@@ -44,21 +42,21 @@ function offMiddle(c: CribWorking, w: Workings): RuleFinding | undefined {
       crib: c.crib.name,
       off: beside.demand,
       kern: beside.limit,
-      sum: kern.formula?.numbers ?? print(kern),
+      sum: calculation(kern),
       contacts: loaded.map((k) => k.number).join(', '),
     }),
     figures: [offset, kern, c.capacity],
   };
 }
 
-function kernOf(value: number, w: Workings): Figure {
+function kernOf(value: number): Figure {
   const width = measured(
-    length(w.plan.display, 'width', 'width outside to outside of contacts', 'down'),
+    length('width', term('figure.width-outside-to-outside-of-contacts'), 'down'),
     exactly(value),
-    'between the outer faces of the outer timbers',
+    term('figure.between-the-outer-faces-of-the-outer'),
   );
   return computed(
-    length(w.plan.display, 'kern', 'a sixth of the width', 'down'),
+    length('kern', term('figure.a-sixth-of-the-width'), 'down'),
     exactly(value / 6),
     '{width} ÷ 6',
     { width },
@@ -77,5 +75,5 @@ export const rule: Rule = {
   ],
   compares: ['offset', 'kern'],
   words,
-  check: (w) => w.cribs().flatMap((c) => offMiddle(c, w) ?? []),
+  check: (w) => w.cribs().flatMap((c) => offMiddle(c) ?? []),
 };

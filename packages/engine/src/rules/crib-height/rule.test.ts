@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import {
@@ -29,9 +30,9 @@ describe('crib-height', () => {
     expect(more).toEqual([]);
     expect(found?.severity).toBe('danger');
     expect(found?.at).toEqual({ element: 'crib/A', property: 'courses' });
-    expect(found?.message.text).toBe(
-      'Crib A stands 49 in. With 2 of its contacts loaded it may stand 24 in (1.5 × 16 in). ' +
-        'Use 6 courses; with all 4 contacts captured it may have 13 (48 in).',
+    expect(english(found?.message)).toBe(
+      'Crib A is 49 in tall. The limit is 24 in with 2 of 4 contacts loaded (1.5 × 16 in). ' +
+        'Use 6 courses, or capture all 4 contacts and use 13 (limit 48 in).',
     );
     expect(found?.fixes[0]?.edits).toEqual([
       {
@@ -44,9 +45,9 @@ describe('crib-height', () => {
 
   it('offers to capture the rest where that would hold', () => {
     const [found] = check(rule, withCrib({ captures: crib('A', 0, 0).captures.slice(0, 1) }));
-    expect(found?.message.text).toBe(
-      'Crib A stands 38.5 in. With 2 of its contacts loaded it may stand 24 in (1.5 × 16 in). ' +
-        'Capture all 4 contacts (48 in), or use 6 courses.',
+    expect(english(found?.message)).toBe(
+      'Crib A is 38 1/2 in tall. The limit is 24 in with 2 of 4 contacts loaded (1.5 × 16 in). ' +
+        'Capture all 4 contacts (limit 48 in), or use 6 courses.',
     );
     expect(found?.fixes.map((f) => f.edits[0])).toEqual([
       { kind: 'set', at: { element: 'crib/A', property: 'captures' }, text: 'rail, joists' },
@@ -73,6 +74,6 @@ describe('crib-height', () => {
 
   it('grants a crib that captures nothing no more than one contact', () => {
     const [found] = check(rule, withCrib({ captures: [], courses: 5 }));
-    expect(found?.message.text).toContain('With 0 of its contacts loaded it may stand 16 in (1 × 16 in)');
+    expect(english(found?.message)).toContain('The limit is 16 in with 0 of 4 contacts loaded (1 × 16 in)');
   });
 });

@@ -1,26 +1,20 @@
+import {
+  calculation,
+  count,
+  type Message,
+  message,
+  name,
+  shown,
+  shownAs,
+  shownBeside,
+  term,
+} from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
-import { contactsOf } from '../../crib/contacts.js';
-import { type CribWorking, loadedWords } from '../../crib/crib-working.js';
-import { print, printAs, printBeside } from '../../figure/print.js';
+import type { CribWorking } from '../../crib/crib-working.js';
 import type { Fix } from '../../finding/finding.js';
-import { messages } from '../../finding/message.js';
+import { contactsOf } from '../../placed/contacts.js';
 import type { Workings } from '../../workings/workings.js';
 import { fromMemory, practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  'too-high':
-    'Crib {crib} stands {height}. With {loaded} of its contacts loaded it may stand {limit} ({sum}). {advice}',
-  'use-courses': 'Use {courses} courses.',
-  'capture-all': 'Capture all {contacts} contacts ({limit}), or use {courses} courses.',
-  'capture-and-lower':
-    'Use {courses} courses; with all {contacts} contacts captured it may have {more} ({limit}).',
-  'none-holds': 'No number of courses holds here. Use longer timbers.',
-  'ratio-set-here': 'The ratio is set here: {ratio}.',
-  'captured-here': 'This captures {loaded}.',
-  'fix-courses': 'Use {courses} courses',
-  'fix-capture': 'Capture all {contacts} contacts: {parts}',
-} as const;
-const say = messages('crib-height', words);
 
 /** The most courses whose height holds under a limit. */
 const mostCourses = (limit: number | undefined, depth: number): number =>
@@ -31,21 +25,21 @@ function tooHigh(c: CribWorking, w: Workings): RuleFinding | undefined {
   const may = c.heightLimit.value?.low;
   if (stands === undefined || may === undefined || !exceeds(stands, may)) return undefined;
   const { crib } = c;
-  const beside = printBeside(c.height, c.heightLimit);
+  const beside = shownBeside(c.height, c.heightLimit);
   const courses = mostCourses(may, crib.timber.depth);
-  const loaded = loadedWords(c.loaded, c.contacts.length);
+  const loaded = loadedMessage(c);
   const [ratio] = c.heightLimit.inputs;
   const fixes = [captureAll(c, w), fewerCourses(c, courses)].flat();
   return {
     subject: { element: crib.id },
     at: { element: crib.id, property: 'courses' },
-    message: say('too-high', {
-      crib: crib.name,
+    message: message('crib-height.too-high', {
+      crib: name(crib.name),
       height: beside.demand,
-      loaded: c.loaded === c.contacts.length ? `all ${c.loaded}` : `${c.loaded}`,
+      loaded,
       limit: beside.limit,
-      sum: c.heightLimit.formula?.numbers ?? '',
-      advice: advice(c, courses).text,
+      sum: calculation(c.heightLimit),
+      advice: advice(c, courses),
     }),
     figures: [c.height, c.heightLimit, c.width],
     related: [
@@ -54,14 +48,14 @@ function tooHigh(c: CribWorking, w: Workings): RuleFinding | undefined {
         : [
             {
               at: ratio.ref,
-              message: say('ratio-set-here', { ratio: print(ratio) }),
+              message: message('crib-height.ratio-set-here', { ratio: shown(ratio) }),
             },
           ]),
       ...(c.loaded < c.contacts.length
         ? [
             {
               at: { element: crib.id, property: 'captures' },
-              message: say('captured-here', { loaded }),
+              message: message('crib-height.captured-here', { loaded }),
             },
           ]
         : []),
@@ -71,12 +65,18 @@ function tooHigh(c: CribWorking, w: Workings): RuleFinding | undefined {
   };
 }
 
+/** `all 4 contacts loaded`, `2 of 4 contacts loaded`. */
+const loadedMessage = ({ loaded, contacts }: CribWorking): Message =>
+  loaded === contacts.length
+    ? message('crib-height.all-loaded', { contacts: count(contacts.length) })
+    : message('crib-height.some-loaded', { loaded: count(loaded), contacts: count(contacts.length) });
+
 const fewerCourses = ({ crib }: CribWorking, courses: number): readonly Fix[] =>
   courses < 1
     ? []
     : [
         {
-          title: say('fix-courses', { courses: `${courses}` }),
+          title: message('crib-height.fix-courses', { courses: count(courses) }),
           edits: [{ kind: 'set', at: { element: crib.id, property: 'courses' }, text: `${courses}` }],
           safe: false,
         },
@@ -107,7 +107,7 @@ function captureAll(c: CribWorking, w: Workings): readonly Fix[] {
   const parts = pair.map((id) => whose + id).join(', ');
   return [
     {
-      title: say('fix-capture', { contacts: `${c.contacts.length}`, parts }),
+      title: message('crib-height.fix-capture', { contacts: count(c.contacts.length), parts: name(parts) }),
       edits: [{ kind: 'set', at: { element: crib.id, property: 'captures' }, text: parts }],
       safe: false,
     },
@@ -117,17 +117,17 @@ function captureAll(c: CribWorking, w: Workings): readonly Fix[] {
 function advice(c: CribWorking, courses: number) {
   const all = c.heightLimitAll.value?.low;
   const more = mostCourses(all, c.crib.timber.depth);
-  if (courses < 1 && more < 1) return say('none-holds', {});
+  if (courses < 1 && more < 1) return term('crib-height.none-holds');
   if (all === undefined || c.loaded === c.contacts.length)
-    return say('use-courses', { courses: `${courses}` });
+    return message('crib-height.use-courses', { courses: count(courses) });
   const shared = {
-    contacts: `${c.contacts.length}`,
-    limit: printAs(c.heightLimitAll, all),
-    courses: `${courses}`,
+    contacts: count(c.contacts.length),
+    limit: shownAs(c.heightLimitAll, all),
+    courses: count(courses),
   };
   return c.crib.courses <= more
-    ? say('capture-all', shared)
-    : say('capture-and-lower', { ...shared, more: `${more}` });
+    ? message('crib-height.capture-all', shared)
+    : message('crib-height.capture-and-lower', { ...shared, more: count(more) });
 }
 
 export const rule: Rule = {
@@ -138,6 +138,5 @@ export const rule: Rule = {
   protects: 'A crib that is tall and narrow, or loaded on one side only, sways and goes over.',
   sources: [practice, fromMemory('US Army Corps of Engineers Shoring Operations Guide, section 2')],
   compares: ['height', 'heightLimit'],
-  words,
   check: (w: Workings) => w.cribs().flatMap((c) => tooHigh(c, w) ?? []),
 };

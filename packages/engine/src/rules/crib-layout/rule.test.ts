@@ -1,10 +1,11 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import { crib, inch, planOf, trailerOnCar } from '../../testing/sample-plans.js';
 import { rule } from './rule.js';
 
 const found = (change: Parameters<typeof crib>[3]) =>
-  check(rule, planOf({ cribs: [crib('A', 0, 0, change)] })).map((f) => f.message.text);
+  check(rule, planOf({ cribs: [crib('A', 0, 0, change)] })).map((f) => english(f.message));
 
 describe('crib-layout', () => {
   it('passes the samples', () => expect(check(rule, trailerOnCar)).toEqual([]));
@@ -12,7 +13,7 @@ describe('crib-layout', () => {
     [{ layout: { lengthwise: 1, crosswise: 2 } }, 'has 1 timber in a course'],
     [
       { layout: { lengthwise: 5, crosswise: 2 } },
-      '5 timbers of 3.5 in do not fit beside each other in 16 in. Use at most 4',
+      '5 timbers of 3 1/2 in do not fit beside each other in 16 in. Use at most 4',
     ],
     [{ overhang: 12 * inch }, 'leave no width between the contacts'],
     [{ courses: 0 }, 'has 0 courses. It takes at least 1'],

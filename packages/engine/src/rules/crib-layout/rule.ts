@@ -1,7 +1,6 @@
+import { shown } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { contactWidths } from '../../crib/layout.js';
-import { print } from '../../figure/print.js';
 import { messages } from '../../finding/message.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -60,16 +59,15 @@ function badLayout(c: CribWorking): RuleFinding | undefined {
         },
       ],
     };
-  const widths = contactWidths(crib);
-  const room = Math.min(widths.lengthwise, widths.crosswise);
+  const room = c.placed.width;
   if (!(room > crib.timber.width))
     return {
       subject,
       at: at('overhang'),
       message: say('no-width', {
         crib: crib.name,
-        length: print(c.width.inputs[0] ?? c.width),
-        overhang: print(overhang ?? c.overhang),
+        length: shown(c.width.inputs[0] ?? c.width),
+        overhang: shown(overhang ?? c.overhang),
       }),
       figures,
     };
@@ -83,11 +81,11 @@ function badLayout(c: CribWorking): RuleFinding | undefined {
     message: say('no-room', {
       crib: crib.name,
       timbers: `${timbers}`,
-      width: print({
+      width: shown({
         ...c.width,
         value: { low: crib.timber.width, high: crib.timber.width },
       }),
-      room: print(c.width),
+      room: shown(c.width),
       most: `${most}`,
     }),
     figures,

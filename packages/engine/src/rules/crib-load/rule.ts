@@ -1,13 +1,13 @@
-import { exceeds, show } from '@cribwright/units';
+import { calculation, count, message, name, quantity, shown, shownBeside, term } from '@cribwright/messages';
+import { exceeds } from '@cribwright/units';
 import { cribUse, type Use } from '../../crib/crib-use.js';
 import type { CribWorking } from '../../crib/crib-working.js';
 import { buildsFor } from '../../design/builds.js';
-import { print, printBeside } from '../../figure/print.js';
 import type { Fix } from '../../finding/finding.js';
+import { sizeText } from '../../vehicle/place-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, published, type Rule, type RuleFinding } from '../rule.js';
 import { stepOverload } from './step-chock.js';
-import { say, words } from './words.js';
 
 function overload(c: CribWorking, w: Workings): RuleFinding | undefined {
   const { crib } = c;
@@ -26,21 +26,21 @@ function overload(c: CribWorking, w: Workings): RuleFinding | undefined {
       at: subject,
       severity: 'warning',
       couldNotRun: true,
-      message: say('unknown', {
-        crib: crib.name,
-        why: say('weigh-it', {}).text,
+      message: message('crib-load.unknown', {
+        crib: name(crib.name),
+        why: term('crib-load.weigh-it'),
       }),
       figures: [uses.whole.load, c.capacity],
     };
   if (worst === undefined) return undefined;
   const shared = (use: Use) => {
-    const beside = printBeside(use.load, use.capacity);
+    const beside = shownBeside(use.load, use.capacity);
     return {
-      crib: crib.name,
+      crib: name(crib.name),
       load: beside.demand,
       capacity: beside.limit,
-      governs: use.load.governs ?? say('as-built', {}).text,
-      sum: use.capacity.formula?.numbers ?? '',
+      governs: use.load.governs ?? term('figure.as-built'),
+      sum: calculation(use.capacity),
     };
   };
   const base = {
@@ -52,9 +52,9 @@ function overload(c: CribWorking, w: Workings): RuleFinding | undefined {
     return {
       ...base,
       fixes: stronger(c, w),
-      message: say('over-contact', {
+      message: message('crib-load.over-contact', {
         ...shared(worst.use),
-        contact: `${worst.number}`,
+        contact: count(worst.number),
       }),
       figures: [worst.use.load, worst.use.capacity, worst.use.use],
     };
@@ -62,9 +62,9 @@ function overload(c: CribWorking, w: Workings): RuleFinding | undefined {
     return {
       ...base,
       fixes: stronger(c, w),
-      message: say('over-whole', {
+      message: message('crib-load.over-whole', {
         ...shared(uses.whole),
-        contacts: `${c.loaded}`,
+        contacts: count(c.loaded),
       }),
       figures: [uses.whole.load, uses.whole.capacity, uses.whole.use],
     };
@@ -73,14 +73,14 @@ function overload(c: CribWorking, w: Workings): RuleFinding | undefined {
   return {
     ...base,
     fixes: stronger(c, w),
-    message: say('over-limit', {
-      crib: crib.name,
-      contact: `${worst.number}`,
+    message: message('crib-load.over-limit', {
+      crib: name(crib.name),
+      contact: count(worst.number),
       load: shared(worst.use).load,
       governs: shared(worst.use).governs,
-      capacity: print(worst.use.capacity),
-      use: print(worst.use.use),
-      limit: print(limit),
+      capacity: shown(worst.use.capacity),
+      use: shown(worst.use.use),
+      limit: shown(limit),
     }),
     figures: [worst.use.load, worst.use.capacity, worst.use.use, limit],
   };
@@ -93,9 +93,7 @@ function stronger(c: CribWorking, w: Workings): readonly Fix[] {
   const { crib } = build;
   const was = c.crib;
   const layout = `${crib.layout.lengthwise} by ${crib.layout.crosswise}`;
-  const long = show(crib.timber.length, 'length', w.plan.display === 'us' ? 'in' : 'mm', {
-    rounding: 'nearest',
-  });
+  const long = sizeText(crib.timber.length, w.plan.display, 'nearest');
   const set = (property: string, text: string) => ({
     kind: 'set' as const,
     at: { element: was.id, property },
@@ -103,11 +101,11 @@ function stronger(c: CribWorking, w: Workings): readonly Fix[] {
   });
   return [
     {
-      title: say('fix-build', {
-        layout,
-        timber: `${crib.timber.name} ${long} long`,
-        courses: `${crib.courses}`,
-        use: show(build.use, 'ratio', '%', { rounding: 'up' }),
+      title: message('crib-load.fix-build', {
+        layout: name(layout),
+        timber: name(`${crib.timber.name} ${long} long`),
+        courses: count(crib.courses),
+        use: quantity('share', build.use, 'up'),
       }),
       edits: [
         ...(crib.timber.name === was.timber.name && crib.timber.length === was.timber.length
@@ -137,7 +135,6 @@ export const rule: Rule = {
     published('NDS 2018', '3.10.2, 3.10.4'),
   ],
   compares: ['load', 'capacity', 'use', 'use limit'],
-  words,
   check: (w) => [
     ...w.cribs().flatMap((c) => overload(c, w) ?? []),
     ...w.stepChocks().flatMap((c) => stepOverload(c, w) ?? []),

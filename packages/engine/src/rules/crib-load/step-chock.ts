@@ -1,10 +1,9 @@
+import { message, name, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { unknownLoad } from '../../crib/crib-use.js';
 import { carries, type StepChockWorking } from '../../crib/step-chock-working.js';
-import { printBeside } from '../../figure/print.js';
 import type { Workings } from '../../workings/workings.js';
 import type { RuleFinding } from '../rule.js';
-import { say } from './words.js';
 
 /** A step chock against its rating. */
 export function stepOverload(c: StepChockWorking, w: Workings): RuleFinding | undefined {
@@ -12,33 +11,36 @@ export function stepOverload(c: StepChockWorking, w: Workings): RuleFinding | un
   // One that is not under its part carries nothing: the rule on reach says so.
   if (!carries(c)) return undefined;
   const subject = { element: chock.id };
-  const load = w.loads().get(chock.id)?.load ?? unknownLoad(w.plan.display);
+  const load = w.loads().get(chock.id)?.load ?? unknownLoad();
   const base = { subject, at: subject, figures: [load, c.capacity] };
   if (load.value === undefined)
     return {
       ...base,
       severity: 'warning',
       couldNotRun: true,
-      message: say('step-unknown', { chock: chock.name, why: say('weigh-it', {}).text }),
+      message: message('crib-load.step-unknown', {
+        chock: name(chock.name),
+        why: term('crib-load.weigh-it'),
+      }),
     };
   if (load.value.high <= 0) return undefined;
-  const beside = printBeside(load, c.capacity);
+  const beside = shownBeside(load, c.capacity);
   if (c.capacity.value === undefined)
     return {
       ...base,
       severity: 'warning',
       couldNotRun: true,
-      message: say('step-unrated', { chock: chock.name, load: beside.demand }),
+      message: message('crib-load.step-unrated', { chock: name(chock.name), load: beside.demand }),
     };
   const limit = (w.limit('use limit').value?.low ?? 1) * c.capacity.value.low;
   if (!exceeds(load.value.high, limit)) return undefined;
   return {
     ...base,
-    message: say('step-over', {
-      chock: chock.name,
+    message: message('crib-load.step-over', {
+      chock: name(chock.name),
       load: beside.demand,
       capacity: beside.limit,
-      governs: load.governs ?? say('as-built', {}).text,
+      governs: load.governs ?? term('figure.as-built'),
     }),
   };
 }

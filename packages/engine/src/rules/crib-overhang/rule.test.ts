@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import { crib, foot, inch, planOf, trailerOnCar, vanTrailer } from '../../testing/sample-plans.js';
@@ -13,15 +14,15 @@ describe('crib-overhang', () => {
   it('says by how much an end is short, and sets it right', () => {
     const [finding] = found(3.5 * inch);
     expect(finding?.severity).toBe('danger');
-    expect(finding?.message.text).toContain('stick out 3.5 in past the contacts. At least 4 in');
+    expect(english(finding?.message)).toContain('stick out 3 1/2 in past the contacts. At least 4 in');
     expect(finding?.fixes[0]?.edits[0]).toMatchObject({ kind: 'set', text: '4 in' });
     expect(finding?.related[0]?.at.property).toBe('least overhang');
   });
   it('never prints a short end as long enough', () =>
-    expect(found(3.999 * inch)[0]?.message.text).toContain('stick out 3.9 in past'));
+    expect(english(found(3.999 * inch)[0]?.message)).toContain('stick out 3 15/16 in past'));
   it('warns of a base grown narrow', () => {
     const [finding] = found(7 * inch);
     expect(finding?.severity).toBe('warning');
-    expect(finding?.message.text).toContain('it is 10 in wide');
+    expect(english(finding?.message)).toContain('it is 10 in wide');
   });
 });

@@ -1,7 +1,8 @@
+import { name, shown, shownBeside } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { print, printBeside } from '../../figure/print.js';
 import { messages } from '../../finding/message.js';
+import { sizeText } from '../../vehicle/place-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, published, type Rule, type RuleFinding } from '../rule.js';
 
@@ -25,8 +26,9 @@ function badOverhang(c: CribWorking, w: Workings): RuleFinding | undefined {
   const short = exceeds(bottom, value);
   if (!short && !exceeds(value, top)) return undefined;
   const limit = short ? least : most;
-  const beside = printBeside(c.overhang, limit, short ? 'least' : 'most');
+  const beside = shownBeside(c.overhang, limit, short ? 'least' : 'most');
   const at = { element: c.crib.id, property: 'overhang' };
+  const written = sizeText((short ? bottom : top) ?? 0, w.plan.display, short ? 'up' : 'down');
   return {
     subject: { element: c.crib.id },
     at,
@@ -41,7 +43,7 @@ function badOverhang(c: CribWorking, w: Workings): RuleFinding | undefined {
           crib: c.crib.name,
           overhang: beside.demand,
           most: beside.limit,
-          width: print(c.width),
+          width: shown(c.width),
         }),
     figures: [c.overhang, limit, c.width],
     related:
@@ -50,13 +52,13 @@ function badOverhang(c: CribWorking, w: Workings): RuleFinding | undefined {
         : [
             {
               at: limit.ref,
-              message: say('set-here', { limit: print(limit) }),
+              message: say('set-here', { limit: shown(limit) }),
             },
           ],
     fixes: [
       {
-        title: say('fix-overhang', { overhang: print(limit) }),
-        edits: [{ kind: 'set', at, text: print(limit) }],
+        title: say('fix-overhang', { overhang: name(written) }),
+        edits: [{ kind: 'set', at, text: written }],
         safe: false,
       },
     ],

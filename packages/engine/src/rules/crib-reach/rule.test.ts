@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { between } from '../../model/interval.js';
 import { check } from '../../testing/check.js';
@@ -18,21 +19,21 @@ describe('crib-reach', () => {
 
   it('says what stays open, with the sum, and offers the courses that fit', () => {
     const [finding] = found({ courses: 8 });
-    expect(finding?.message.text).toBe(
+    expect(english(finding?.message)).toBe(
       "Crib A does not reach the trailer's rail: 12 in is left open (40 in − 28 in) and its wedges close 2 in. " +
-        'Use 11 courses: 1.5 in is then left for the wedges.',
+        'Use 11 courses: 1 1/2 in is then left for the wedges.',
     );
     expect(finding?.fixes[0]?.edits[0]).toMatchObject({ text: '11' });
   });
 
   it('says how much too tall a crib is', () =>
-    expect(found({ courses: 12 })[0]?.message.text).toContain(
+    expect(english(found({ courses: 12 })[0]?.message)).toContain(
       'it would need 2 in more room (40 in − 42 in)',
     ));
 
   it('counts no wedges where none are stated, and offers shims', () => {
     const [finding] = found({ wedges: undefined });
-    expect(finding?.message.text).toContain('its wedges close nothing');
+    expect(english(finding?.message)).toContain('its wedges close nothing');
     expect(finding?.fixes[0]?.edits[0]).toMatchObject({ at: { property: 'shims' }, text: '1.5 in' });
     expect(found({ wedges: undefined, shims: 1.5 * inch })).toEqual([]);
   });
@@ -43,14 +44,14 @@ describe('crib-reach', () => {
   it('answers for both ends of a range', () => {
     expect(found({}, between(39 * inch, 40.5 * inch))).toEqual([]);
     const [finding] = found({}, between(39 * inch, 41 * inch));
-    expect(finding?.message.text).toContain('2.5 in is left open');
-    expect(finding?.governs).toBe('the range of the height');
+    expect(english(finding?.message)).toContain('2 1/2 in is left open');
+    expect(english(finding?.governs)).toBe('the range of the height');
   });
 
   it('measures to what faces the ground of a vehicle on its roof', () => {
     const plan = withCrib({});
     const vehicles = plan.vehicles.map((v) => ({ ...v, position: { kind: 'on its roof' } as const }));
     // 162 in high, the rail's underside at 40 in and 4 in deep: upside down its lower edge is at 118 in.
-    expect(check(rule, { ...plan, vehicles })[0]?.message.text).toContain('(118 in − 38.5 in)');
+    expect(english(check(rule, { ...plan, vehicles })[0]?.message)).toContain('(118 in − 38.5 in)');
   });
 });

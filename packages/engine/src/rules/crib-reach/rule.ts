@@ -1,7 +1,8 @@
+import { calculation, type Message, name, shown, shownAs, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { print, printAs } from '../../figure/print.js';
 import type { Fix } from '../../finding/finding.js';
+import { sizeText } from '../../vehicle/place-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 import { stepMisfit } from './step-chock.js';
@@ -27,18 +28,18 @@ function misfit(c: CribWorking, w: Workings): RuleFinding | undefined {
     related: [],
     fixes,
     ...(gap.value !== undefined && gap.value.low !== gap.value.high
-      ? { governs: 'the range of the height' }
+      ? { governs: term('figure.the-range-of-the-height') }
       : {}),
   });
   if (gap.value === undefined) return undefined;
   const closes = wedgeRange(c);
-  const sum = gap.formula?.numbers ?? '';
+  const sum = calculation(gap);
   const { advice, fixes } = remedy(c, w);
   if (exceeds(0, gap.value.low + 1e-6))
     return finding(
       say('tall', {
         ...shared,
-        over: printAs(gap, -gap.value.low),
+        over: shownAs(gap, -gap.value.low),
         sum,
         advice,
       }),
@@ -48,8 +49,8 @@ function misfit(c: CribWorking, w: Workings): RuleFinding | undefined {
     return finding(
       say('short', {
         ...shared,
-        gap: printAs(gap, gap.value.high),
-        closes: closes.high > 0 ? printAs(c.closes, closes.high) : 'nothing',
+        gap: shownAs(gap, gap.value.high),
+        closes: closes.high > 0 ? shownAs(c.closes, closes.high) : 'nothing',
         sum,
         advice,
       }),
@@ -60,8 +61,8 @@ function misfit(c: CribWorking, w: Workings): RuleFinding | undefined {
       ...finding(
         say('loose', {
           crib: crib.name,
-          closes: printAs({ ...c.closes, rounding: 'up' }, closes.low),
-          gap: printAs({ ...gap, rounding: 'down' }, gap.value.low),
+          closes: shownAs({ ...c.closes, rounding: 'up' }, closes.low),
+          gap: shownAs({ ...gap, rounding: 'down' }, gap.value.low),
           sum,
           advice,
         }),
@@ -73,11 +74,11 @@ function misfit(c: CribWorking, w: Workings): RuleFinding | undefined {
 }
 
 /** The number of courses that leaves a gap the wedges close; else shims on the courses there are. */
-function remedy(c: CribWorking, w: Workings): { readonly advice: string; readonly fixes: readonly Fix[] } {
+function remedy(c: CribWorking, w: Workings): { readonly advice: Message; readonly fixes: readonly Fix[] } {
   const { crib, gap } = c;
   const value = gap.value;
   const depth = crib.timber.depth;
-  if (value === undefined || !(depth > 0)) return { advice: say('measure-first', {}).text, fixes: [] };
+  if (value === undefined || !(depth > 0)) return { advice: say('measure-first', {}), fixes: [] };
   const closes = wedgeRange(c);
   const more = Math.floor((value.low - closes.low) / depth + 1e-9);
   const left = {
@@ -89,8 +90,8 @@ function remedy(c: CribWorking, w: Workings): { readonly advice: string; readonl
     return {
       advice: say('use-courses', {
         courses: `${courses}`,
-        gap: print({ ...gap, value: left }),
-      }).text,
+        gap: shown({ ...gap, value: left }),
+      }),
       fixes: [
         {
           title: say('fix-courses', { courses: `${courses}` }),
@@ -107,12 +108,10 @@ function remedy(c: CribWorking, w: Workings): { readonly advice: string; readonl
     };
   const filler = value.low - closes.low;
   if (filler > 0 && filler <= 2 * depth && value.high - filler <= closes.high + 1e-6) {
-    const shims = printAs(
-      { ...gap, unit: w.plan.display === 'us' ? 'in' : 'mm', rounding: 'down' },
-      crib.shims + filler,
-    );
+    const text = sizeText(crib.shims + filler, w.plan.display, 'down');
+    const shims = name(text);
     return {
-      advice: say('use-shims', { shims }).text,
+      advice: say('use-shims', { shims }),
       fixes: [
         {
           title: say('fix-shims', { shims }),
@@ -120,7 +119,7 @@ function remedy(c: CribWorking, w: Workings): { readonly advice: string; readonl
             {
               kind: 'set',
               at: { element: crib.id, property: 'shims' },
-              text: shims,
+              text,
             },
           ],
           safe: false,
@@ -128,7 +127,7 @@ function remedy(c: CribWorking, w: Workings): { readonly advice: string; readonl
       ],
     };
   }
-  return { advice: say('measure-first', {}).text, fixes: [] };
+  return { advice: say('measure-first', {}), fixes: [] };
 }
 
 export const rule: Rule = {
@@ -142,6 +141,6 @@ export const rule: Rule = {
   words,
   check: (w) => [
     ...w.cribs().flatMap((c) => misfit(c, w) ?? []),
-    ...w.stepChocks().flatMap((c) => stepMisfit(c, w) ?? []),
+    ...w.stepChocks().flatMap((c) => stepMisfit(c) ?? []),
   ],
 };

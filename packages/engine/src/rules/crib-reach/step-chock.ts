@@ -1,15 +1,14 @@
+import { calculation, shown, shownAs, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { type StepChockWorking, snugGap } from '../../crib/step-chock-working.js';
 import { measured } from '../../figure/compute.js';
-import { print, printAs } from '../../figure/print.js';
 import { length } from '../../figure/units-of.js';
 import { exactly } from '../../model/interval.js';
-import type { Workings } from '../../workings/workings.js';
 import type { RuleFinding } from '../rule.js';
 import { say } from './words.js';
 
 /** A step chock under its part: beside it, too tall, or left open. */
-export function stepMisfit(c: StepChockWorking, w: Workings): RuleFinding | undefined {
+export function stepMisfit(c: StepChockWorking): RuleFinding | undefined {
   const { chock, meets, gap } = c;
   if (meets === undefined) return undefined;
   const subject = { element: chock.id };
@@ -17,14 +16,14 @@ export function stepMisfit(c: StepChockWorking, w: Workings): RuleFinding | unde
   const figures = [c.gap, c.height];
   if (!meets.hit) {
     const off = measured(
-      length(w.plan.display, 'off', 'distance to the part', 'up'),
+      length('off', term('figure.distance-to-the-part'), 'up'),
       exactly(Math.hypot(meets.place.off.x, meets.place.off.y)),
-      'from the chock to the edge of the part',
+      term('figure.from-the-chock-to-the-edge-of'),
     );
     return {
       subject,
       at: { element: chock.id, property: 'at' },
-      message: say('step-beside', { ...shared, off: print(off) }),
+      message: say('step-beside', { ...shared, off: shown(off) }),
       figures: [off],
     };
   }
@@ -35,8 +34,8 @@ export function stepMisfit(c: StepChockWorking, w: Workings): RuleFinding | unde
         at: subject,
         message: say('step-gap', {
           ...shared,
-          gap: printAs(gap, gap.value.high),
-          sum: gap.formula?.numbers ?? '',
+          gap: shownAs(gap, gap.value.high),
+          sum: calculation(gap),
         }),
         figures,
       }

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import { between } from '../../model/interval.js';
 import { check } from '../../testing/check.js';
@@ -11,13 +12,13 @@ const travel = between(0.5 * inch, 2 * inch);
 it('passes the samples', () => expect(check(rule, trailerOnCar)).toEqual([]));
 it('wants a pair for each loaded contact', () => {
   const [finding] = found({ pairs: 1, travel, preload: 0 });
-  expect(finding?.message.text).toBe(
+  expect(english(finding?.message)).toBe(
     'Crib A has 1 pair of wedges for 4 loaded contacts. A contact without wedges may not be tight: use 4 pairs.',
   );
   expect(finding?.fixes[0]?.edits[0]).toMatchObject({ text: '4 pairs' });
 });
 it('says so where there are none', () => expect(found(undefined)[0]?.message.id).toBe('crib-wedge.none'));
 it('does not stretch wedges', () =>
-  expect(found({ pairs: 4, travel: between(0, 3 * inch), preload: 0 })[0]?.message.text).toContain(
+  expect(english(found({ pairs: 4, travel: between(0, 3 * inch), preload: 0 })[0]?.message)).toContain(
     'are to close 3 in. One pair closes at most 2 in',
   ));

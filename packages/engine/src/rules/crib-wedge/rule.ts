@@ -1,7 +1,7 @@
+import { shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
 import { given } from '../../figure/compute.js';
-import { printBeside } from '../../figure/print.js';
 import { count } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
@@ -28,13 +28,9 @@ function untight(c: CribWorking, w: Workings): readonly RuleFinding[] {
     edits: [{ kind: 'set' as const, at, text: `${loaded} pairs` }],
     safe: false,
   };
-  const figure = given(
-    count(w.plan.display, 'pairs', 'pairs of wedges', 'down', { ref: at }),
-    exactly(pairs),
-    {
-      kind: 'stated',
-    },
-  );
+  const figure = given(count('pairs', term('figure.pairs-of-wedges'), 'down', { ref: at }), exactly(pairs), {
+    kind: 'stated',
+  });
   const shared = { crib: crib.name, loaded: `${loaded}` };
   const few: readonly RuleFinding[] =
     pairs >= loaded
@@ -53,7 +49,7 @@ function untight(c: CribWorking, w: Workings): readonly RuleFinding[] {
         ];
   const most = w.limit('wedge travel');
   const limit = most.value === undefined ? most : { ...most, value: exactly(most.value.high) };
-  const beside = printBeside(c.closes, limit);
+  const beside = shownBeside(c.closes, limit);
   return exceeds(c.closes.value?.high ?? 0, limit.value?.high ?? Number.POSITIVE_INFINITY)
     ? [
         ...few,

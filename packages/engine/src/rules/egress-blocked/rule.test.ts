@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import { crib, foot, planOf, trailerOnCar } from '../../testing/sample-plans.js';
@@ -16,8 +17,8 @@ const way = (x: number, width = 4) => [
   },
 ];
 const found = (x: number, width?: number) =>
-  check(rule, planOf({ cribs: [crib('A', 10 * foot, -5 * foot)], egress: way(x, width) })).map(
-    (f) => f.message.text,
+  check(rule, planOf({ cribs: [crib('A', 10 * foot, -5 * foot)], egress: way(x, width) })).map((f) =>
+    english(f.message),
   );
 
 describe('egress-blocked', () => {

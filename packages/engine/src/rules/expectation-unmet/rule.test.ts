@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { analyze } from '../../analysis/analyze.js';
 import { exactly } from '../../model/interval.js';
@@ -10,7 +11,7 @@ const unmet = (plan: Plan, ...expectations: readonly Expectation[]) => {
   expect(analysis.expectations.filter((e) => !e.held)).toHaveLength(
     analysis.findings.filter((f) => f.rule === 'expectation-unmet').length,
   );
-  return analysis.expectations.filter((e) => !e.held).map((e) => `${e.text}: ${e.why}`);
+  return analysis.expectations.filter((e) => !e.held).map((e) => `${english(e.text)}: ${english(e.why)}`);
 };
 const figure = (
   name: string,

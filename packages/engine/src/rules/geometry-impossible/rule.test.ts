@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { exactly } from '../../model/interval.js';
 import type { Vehicle } from '../../model/vehicle.js';
@@ -37,13 +38,13 @@ describe('geometry-impossible', () => {
       points: c.points.map((p) => ({ ...p, x: p.x + 10 * foot })),
     }));
     const [finding] = check(rule, { ...trailerOnCar, contacts });
-    expect(finding?.message.text).toContain('where the car is not. The nearest of it is 102 in away');
+    expect(english(finding?.message)).toContain('where the car is not. The nearest of it is 102 in away');
   });
   it('notes heights that do not meet', () => {
     const vehicles = trailerOnCar.vehicles.map((v) => ({
       ...v,
       parts: v.parts.map((p) => (p.id === 'roof' ? { ...p, height: exactly(50 * inch) } : p)),
     }));
-    expect(check(rule, { ...trailerOnCar, vehicles })[0]?.message.text).toContain('lie 10 in');
+    expect(english(check(rule, { ...trailerOnCar, vehicles })[0]?.message)).toContain('lie 10 in');
   });
 });

@@ -1,11 +1,12 @@
+import { shown, term } from '@cribwright/messages';
+import { inch } from '@cribwright/units';
 import { given, measured } from '../../figure/compute.js';
-import { print } from '../../figure/print.js';
 import { length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { Vehicle, VehicleContact } from '../../model/vehicle.js';
-import { toVehicle } from '../../vehicle/frame.js';
-import { partNamed, placeAt } from '../../vehicle/part-place.js';
+import { toVehicle } from '../../placed/frame.js';
+import { partNamed, placeAt } from '../../placed/part-place.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -29,7 +30,7 @@ const hair = 0.02;
 function vehicleFaults(vehicle: Vehicle, w: Workings): readonly RuleFinding[] {
   const subject = { element: vehicle.id };
   const long = (value: number) =>
-    print(given(length(w.plan.display, 'l', 'l', 'nearest'), exactly(value), { kind: 'stated' }));
+    shown(given(length('l', term('figure.length'), 'nearest'), exactly(value), { kind: 'stated' }));
   if (!(vehicle.length > 0 && vehicle.width > 0 && vehicle.height > 0))
     return [{ subject, at: subject, message: say('no-size', { vehicle: vehicle.name }) }];
   const outside = (from: number, to: number) =>
@@ -75,8 +76,10 @@ function contactFaults(contact: VehicleContact, w: Workings): readonly RuleFindi
   const upper = w.vehicles.get(contact.upper);
   const lower = w.vehicles.get(contact.lower);
   if (upper === undefined || lower === undefined) return [];
-  const shown = (value: number) =>
-    print(measured(length(w.plan.display, 'off', 'off', 'up'), exactly(value), 'measured in the plan'));
+  const measuredAs = (value: number) =>
+    shown(
+      measured(length('off', term('figure.off'), 'up'), exactly(value), term('figure.measured-in-the-plan')),
+    );
   const subject = { element: lower.id };
   const at = contact.ref;
   const names = { upper: upper.name, lower: lower.name };
@@ -88,14 +91,14 @@ function contactFaults(contact: VehicleContact, w: Workings): readonly RuleFindi
       {
         subject,
         at,
-        message: say('rests-beside', { ...names, at: shown(worst.p.x), off: shown(worst.off) }),
+        message: say('rests-beside', { ...names, at: measuredAs(worst.p.x), off: measuredAs(worst.off) }),
       },
     ];
   const part = partNamed(upper, contact.upperPart);
   const misses = part === undefined ? 0 : Math.max(...contact.points.map((p) => missOf(upper, part, p)));
   if (part !== undefined && misses > 0.1)
     return [
-      { subject, at, message: say('rests-not-part', { ...names, part: part.name, off: shown(misses) }) },
+      { subject, at, message: say('rests-not-part', { ...names, part: part.name, off: measuredAs(misses) }) },
     ];
   const under = contact.lowerPart === undefined ? undefined : partNamed(lower, contact.lowerPart);
   return part === undefined || under === undefined || contact.coupled
@@ -120,7 +123,7 @@ function outsideOf(vehicle: Vehicle, point: { readonly x: number; readonly y: nu
 }
 
 /** More than this between two things that touch is a mistake in one of the heights, m. Common practice. */
-const mostGap = 3 * 0.0254;
+const mostGap = 3 * inch;
 
 function gapFault(
   contact: VehicleContact,
@@ -130,8 +133,14 @@ function gapFault(
 ): readonly RuleFinding[] {
   const gap = Math.max(0, part.height.low - under.height.high, under.height.low - part.height.high);
   if (gap <= mostGap) return [];
-  const shown = (value: number) =>
-    print(measured(length(w.plan.display, 'gap', 'gap', 'nearest'), exactly(value), 'measured in the plan'));
+  const measuredAs = (value: number) =>
+    shown(
+      measured(
+        length('gap', term('figure.gap'), 'nearest'),
+        exactly(value),
+        term('figure.measured-in-the-plan'),
+      ),
+    );
   return [
     {
       subject: { element: contact.lower },
@@ -142,9 +151,9 @@ function gapFault(
         lower: w.vehicles.get(contact.lower)?.name ?? contact.lower,
         part: part.name,
         under: under.name,
-        high: shown(part.height.low),
-        low: shown(under.height.high),
-        gap: shown(gap),
+        high: measuredAs(part.height.low),
+        low: measuredAs(under.height.high),
+        gap: measuredAs(gap),
       }),
     },
   ];

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../model/plan.js';
 import { check } from '../../testing/check.js';
@@ -18,8 +19,8 @@ describe('grade-slide', () => {
   it('finds that one chocked axle slides where the grade passes its share of friction', () => {
     const [found, ...more] = check(rule, onGrade(0.6));
     expect(more).toEqual([]);
-    expect(found?.message.text).toMatch(
-      /^On a grade of 60 % the truck pulls [\d,]+ lb downhill \(.* × sin\(atan 60 %\)\)\. What is chocked holds [\d,]+ lb/,
+    expect(english(found?.message)).toMatch(
+      /^On a grade of 60 % the truck pulls [\d,]+ lb downhill \(.* × sin\(arctan\(60 %\)\)\)\. What is chocked holds [\d,]+ lb/,
     );
     const [demand, hold] = found?.figures ?? [];
     expect(demand?.value?.high).toBeGreaterThan(hold?.value?.low ?? Number.POSITIVE_INFINITY);
@@ -35,7 +36,7 @@ describe('grade-slide', () => {
     const [found, ...more] = check(rule, { ...plan, ground: { ...plan.ground, unsaid } });
     expect(more).toEqual([]);
     expect(found).toMatchObject({ couldNotRun: true, at: { element: 'ground' } });
-    expect(found?.message.text).toMatch(
+    expect(english(found?.message)).toMatch(
       unsaid === 'grade' ? /how the ground falls/ : /A grade of 3 % is said, and not/,
     );
   });

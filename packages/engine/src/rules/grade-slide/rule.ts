@@ -1,7 +1,7 @@
+import { calculation, shown, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { computed, given, measured } from '../../figure/compute.js';
 import type { Figure } from '../../figure/figure.js';
-import { print, printBeside } from '../../figure/print.js';
 import { force, ratio, share } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { holds } from '../../loss/case-run.js';
@@ -31,7 +31,7 @@ function holdOf(w: Workings, part: ComponentRun, body: PlanBody): Figure {
   const standing = w.resting().stages.at(-1)?.standing ?? [];
   const down = downGrade(w.plan.ground);
   const friction = given(
-    ratio(w.plan.display, 'friction', 'friction of its tires', 'down', { ref: w.plan.ground.surface.ref }),
+    ratio('friction', term('figure.friction-of-its-tires'), 'down', { ref: w.plan.ground.surface.ref }),
     exactly(w.plan.ground.surface.frictionTire.low),
     w.plan.ground.surface.frictionSource,
   );
@@ -45,12 +45,12 @@ function holdOf(w: Workings, part: ComponentRun, body: PlanBody): Figure {
     if (!rollsAway) least += at(run.low, i);
   });
   const pressed = measured(
-    force(w.plan.display, 'pressed', 'least load on wheels that cannot roll downhill', 'down'),
+    force('pressed', term('figure.least-load-on-wheels-that-cannot-roll'), 'down'),
     exactly(least),
-    'sum of the least that each of these wheels carries',
+    term('figure.sum-of-the-least-that-each-of'),
   );
   return computed(
-    force(w.plan.display, 'hold', 'friction that holds it', 'down'),
+    force('hold', term('figure.friction-that-holds-it'), 'down'),
     exactly(least * (friction.value?.low ?? 0)),
     '{friction} × {pressed}',
     { friction, pressed },
@@ -58,43 +58,43 @@ function holdOf(w: Workings, part: ComponentRun, body: PlanBody): Figure {
 }
 
 function judge(w: Workings, part: ComponentRun, body: PlanBody): RuleFinding | undefined {
-  const { ground, display } = w.plan;
+  const { ground } = w.plan;
   if (!w.plan.chocks.some((c) => c.vehicle === body.vehicle)) return undefined;
   const grade = given(
-    share(display, 'grade', 'grade', 'up', { ref: ground.ref }),
+    share('grade', term('figure.grade'), 'up', { ref: ground.ref }),
     exactly(Math.abs(ground.grade)),
     {
       kind: 'stated',
     },
   );
   const weight = measured(
-    force(display, 'weight', 'weight', 'up', { governs: 'the heavy end' }),
+    force('weight', term('figure.weight'), 'up', { governs: term('figure.the-heavy-end') }),
     exactly(Math.max(...body.corners.map((c) => c.weight))),
-    'empty vehicle + cargo, at its heaviest',
+    term('figure.empty-vehicle-cargo-at-its-heaviest'),
   );
   const demand = computed(
-    force(display, 'demand', 'pull downhill', 'up', { governs: 'the heavy end' }),
+    force('demand', term('figure.pull-downhill'), 'up', { governs: term('figure.the-heavy-end') }),
     exactly((weight.value?.high ?? 0) * Math.sin(Math.atan(Math.abs(ground.grade)))),
-    '{weight} × sin(atan {grade})',
+    '{weight} × sin(arctan({grade}))',
     { weight, grade },
   );
   const hold = holdOf(w, part, body);
   if (!exceeds(demand.value?.high ?? 0, hold.value?.low ?? 0)) return undefined;
-  const beside = printBeside(demand, hold);
+  const beside = shownBeside(demand, hold);
   return {
     subject: { element: body.vehicle },
     at: ground.ref,
     message: say('slides', {
-      grade: print(grade),
+      grade: shown(grade),
       vehicle: body.name,
       demand: beside.demand,
-      sum: demand.formula?.numbers ?? '',
+      sum: calculation(demand),
       capacity: beside.limit,
-      hold: hold.formula?.numbers ?? '',
+      hold: calculation(hold),
     }),
     figures: [demand, hold],
-    related: [{ at: { element: body.vehicle }, message: say('grade-here', { grade: print(grade) }) }],
-    governs: 'the heavy end',
+    related: [{ at: { element: body.vehicle }, message: say('grade-here', { grade: shown(grade) }) }],
+    governs: term('figure.the-heavy-end'),
   };
 }
 
@@ -102,8 +102,8 @@ function judge(w: Workings, part: ComponentRun, body: PlanBody): RuleFinding | u
 function unsaid({ plan }: Workings): readonly RuleFinding[] {
   const { unsaid, grade, ref } = plan.ground;
   if (unsaid === undefined || plan.vehicles.length === 0) return [];
-  const shown = given(
-    share(plan.display, 'grade', 'grade', 'up', { ref }),
+  const stated = given(
+    share('grade', term('figure.grade'), 'up', { ref }),
     unsaid === 'grade' ? undefined : exactly(grade),
     { kind: 'stated' },
   );
@@ -114,8 +114,8 @@ function unsaid({ plan }: Workings): readonly RuleFinding[] {
       severity: 'warning',
       couldNotRun: true,
       message:
-        unsaid === 'grade' ? say('grade-unsaid', {}) : say('direction-unsaid', { grade: print(shown) }),
-      figures: [shown],
+        unsaid === 'grade' ? say('grade-unsaid', {}) : say('direction-unsaid', { grade: shown(stated) }),
+      figures: [stated],
     },
   ];
 }

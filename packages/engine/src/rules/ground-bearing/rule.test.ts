@@ -1,3 +1,4 @@
+import { calculationOf, english, hole } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import { asphalt, foot, psf, trailerOnCar } from '../../testing/sample-plans.js';
@@ -21,7 +22,7 @@ describe('ground-bearing', () => {
       .find((r) => r.element === a);
     const load = g?.load.value?.high ?? Number.NaN;
     // A solid base of six 3.5 in timbers, 24 in long.
-    expect(g?.area.formula?.numbers).toBe('6 × 3.5 in × 24 in');
+    expect(calculationOf(g?.area)?.numbers).toBe('6 × 3.5 in × 24 in');
     expect((g?.pressure.value?.high ?? 0) / (load / (6 * 3.5 * 24 * 0.0254 ** 2))).toBeCloseTo(1, 9);
   });
 
@@ -29,7 +30,7 @@ describe('ground-bearing', () => {
     const [finding] = onA(on(200 * psf));
     expect(finding?.severity).toBe('danger');
     expect(finding?.fixes[0]?.edits[0]).toMatchObject({ kind: 'insert' });
-    const size = finding?.fixes[0]?.title.holes.size ?? '';
+    const size = hole(finding?.fixes[0]?.title.holes.size) ?? '';
     const side = Number(/^(\d+) in by/.exec(size)?.[1]) / 12;
     const pad = {
       kind: 'pad',
@@ -55,6 +56,6 @@ describe('ground-bearing', () => {
     });
     const [finding] = check(rule, { ...trailerOnCar, struts });
     expect(finding).toMatchObject({ couldNotRun: true, severity: 'warning' });
-    expect(finding?.message.text).toContain('so what it does to asphalt could not be checked');
+    expect(english(finding?.message)).toContain('so what it does to asphalt could not be checked');
   });
 });

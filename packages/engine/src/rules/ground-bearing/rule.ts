@@ -1,6 +1,6 @@
-import { exceeds, showPair } from '@cribwright/units';
+import { calculation, shown, shownBeside, name as verbatim } from '@cribwright/messages';
+import { exceeds, inch, showPair } from '@cribwright/units';
 import type { GroundResult } from '../../analysis/analysis.js';
-import { print, printBeside } from '../../figure/print.js';
 import type { Fix } from '../../finding/finding.js';
 import { messages } from '../../finding/message.js';
 import { elementWords } from '../../workings/element-words.js';
@@ -35,7 +35,7 @@ function judge(g: GroundResult, w: Workings): RuleFinding | undefined {
       couldNotRun: true,
       message: say('surface-unknown', { support, surface: surface.name }),
     };
-  const pad = g.padNeeded === undefined ? '' : print(g.padNeeded);
+  const pad = g.padNeeded === undefined ? '' : shown(g.padNeeded);
   if (g.pressure.value === undefined)
     return {
       ...base,
@@ -45,7 +45,7 @@ function judge(g: GroundResult, w: Workings): RuleFinding | undefined {
       fixes: padFix(g, w),
     };
   if (!exceeds(g.pressure.value.high, g.allowable.value.low)) return undefined;
-  const beside = printBeside(g.pressure, g.allowable);
+  const beside = shownBeside(g.pressure, g.allowable);
   return {
     ...base,
     message: say('too-much', {
@@ -53,7 +53,7 @@ function judge(g: GroundResult, w: Workings): RuleFinding | undefined {
       surface: surface.name,
       pressure: beside.demand,
       allowable: beside.limit,
-      sum: g.pressure.formula?.numbers ?? '',
+      sum: calculation(g.pressure),
       pad,
     }),
     related: [{ at: surface.ref, message: say('surface-here', {}) }],
@@ -67,7 +67,7 @@ function padFix(g: GroundResult, w: Workings): readonly Fix[] {
   const needed = g.padNeeded?.value?.high;
   if (needed === undefined || w.plan.pads.some((p) => p.under === g.element)) return [];
   const us = w.plan.display === 'us';
-  const module = us ? 6 * 0.0254 : 0.1;
+  const module = us ? 6 * inch : 0.1;
   const side = Math.ceil(Math.sqrt(needed) / module - 1e-9) * module;
   const shown = showPair(side, side, 'length', us ? 'in' : 'mm').value;
   const names = new Set(w.plan.pads.map((p) => p.name));
@@ -76,7 +76,7 @@ function padFix(g: GroundResult, w: Workings): readonly Fix[] {
   const name = g.element.split('/')[1] ?? g.element;
   return [
     {
-      title: say('fix-pad', { size: `${shown} by ${shown}` }),
+      title: say('fix-pad', { size: verbatim(`${shown} by ${shown}`) }),
       edits: [
         {
           kind: 'insert',

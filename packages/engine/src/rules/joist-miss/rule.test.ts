@@ -1,3 +1,4 @@
+import { english, hole } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import { crib, foot, inch, planOf, trailerOnCar, vanTrailer } from '../../testing/sample-plans.js';
@@ -12,8 +13,8 @@ describe('joist-miss', () => {
   it('says which contact misses and by how much, and moves the crib', () => {
     const [finding] = found(20 * foot, -42.75 * inch);
     // Contacts stand 6.25 in either side of the middle; joists every 12 in, 3 in wide: 6.25 − 1.5 in off.
-    expect(finding?.message.text).toContain('contact 2 misses the joists: the nearest is 4.3 in away');
-    expect(finding?.message.text).toContain('2 in counts as under it');
+    expect(english(finding?.message)).toContain('contact 2 misses the joists: the nearest is 4 1/4 in away');
+    expect(english(finding?.message)).toContain('2 in counts as under it');
     expect(finding?.fixes[0]?.edits[0]).toMatchObject({
       kind: 'set',
       at: { element: 'crib/A', property: 'at' },
@@ -22,7 +23,7 @@ describe('joist-miss', () => {
 
   it('offers a place that holds', () => {
     const [finding] = found(20 * foot, -42.75 * inch);
-    const text = finding?.fixes[0]?.title.holes.place ?? '';
+    const text = hole(finding?.fixes[0]?.title.holes.place) ?? '';
     const [, ft, inches] = /^(\d+) ft(?: ([\d.]+) in)?,/.exec(text) ?? [];
     expect(found(Number(ft) * foot + Number(inches ?? 0) * inch, -42.75 * inch)).toEqual([]);
   });
@@ -35,7 +36,7 @@ describe('joist-miss', () => {
     ).toEqual([]));
 
   it('says so where a crib captures nothing, or misses all', () => {
-    expect(found(20 * foot, 0, { captures: [] })[0]?.message.text).toBe(
+    expect(english(found(20 * foot, 0, { captures: [] })[0]?.message)).toBe(
       'Crib A captures nothing. Say what its top meets.',
     );
     expect(

@@ -1,13 +1,14 @@
-import { type Contact, covers, type Met } from '../../crib/contacts.js';
+import { name, shown, shownAs, term } from '@cribwright/messages';
+import { inch } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
 import { measured } from '../../figure/compute.js';
-import { print, printAs } from '../../figure/print.js';
 import { length } from '../../figure/units-of.js';
 import type { Fix } from '../../finding/finding.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
-import { placeAt } from '../../vehicle/part-place.js';
-import { placeWords } from '../../vehicle/place-words.js';
+import { type Contact, covers, type Met } from '../../placed/contacts.js';
+import { placeAt } from '../../placed/part-place.js';
+import { placeText } from '../../vehicle/place-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -55,9 +56,9 @@ function report(c: CribWorking, contact: Contact, met: Met, w: Workings, fix: Fi
   const { crib } = c;
   const reach = w.limit('joist reach');
   const off = measured(
-    length(w.plan.display, 'off', 'distance to the nearest', 'up'),
+    length('off', term('figure.distance-to-the-nearest'), 'up'),
     exactly(Math.hypot(met.place.off.x, met.place.off.y)),
-    'from the contact to the edge of the part',
+    term('figure.from-the-contact-to-the-edge-of'),
   );
   return {
     subject: { element: crib.id },
@@ -66,12 +67,10 @@ function report(c: CribWorking, contact: Contact, met: Met, w: Workings, fix: Fi
       crib: crib.name,
       contact: `${contact.number}`,
       part: met.part.name,
-      off: print(off),
-      reach: printAs(reach, reach.value?.low ?? 0),
+      off: shown(off),
+      reach: shownAs(reach, reach.value?.low ?? 0),
       advice:
-        fix === undefined
-          ? say('look-again', {}).text
-          : say('move-it', { place: fix.title.holes.place ?? '' }).text,
+        fix === undefined ? say('look-again', {}) : say('move-it', { place: fix.title.holes.place ?? '' }),
     }),
     figures: [off, reach],
     related: [{ at: met.capture.ref, message: say('to-meet', { part: met.part.name }) }],
@@ -80,7 +79,7 @@ function report(c: CribWorking, contact: Contact, met: Met, w: Workings, fix: Fi
 }
 
 /** Steps of half an inch, up to two feet: more is another plan. */
-const step = 0.5 * 0.0254;
+const step = 0.5 * inch;
 const farthest = 48;
 /** Moves tried along each axis. */
 const mostTried = 12;
@@ -104,9 +103,9 @@ function nearestFit(c: CribWorking, w: Workings): Fix | undefined {
   const found = nearestMove(c, w.limit('joist reach').value?.low ?? 0);
   if (found === undefined) return undefined;
   const at = { x: c.crib.at.x + found.dx, y: c.crib.at.y + found.dy };
-  const place = placeWords(at, w.plan.display);
+  const place = placeText(at, w.plan.display);
   return {
-    title: say('fix-move', { place }),
+    title: say('fix-move', { place: name(place) }),
     edits: [{ kind: 'set', at: { element: c.crib.id, property: 'at' }, text: place }],
     safe: false,
   };

@@ -1,8 +1,8 @@
+import { calculation, message, name, shown, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { computed, given } from '../../figure/compute.js';
 import type { Figure } from '../../figure/figure.js';
 import { over, plus, times } from '../../figure/interval-math.js';
-import { print } from '../../figure/print.js';
 import { force, share } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
@@ -22,12 +22,13 @@ const say = messages('lifting-intent', words);
 const snug = 0.05;
 
 function upwardOf(vehicle: Vehicle, w: Workings): readonly Figure[] {
-  const { display } = w.plan;
   const cribs = w.plan.cribs
     .filter((c) => (c.wedges?.preload ?? 0) > 0 && c.captures.some((k) => k.vehicle === vehicle.id))
     .map((c) =>
       given(
-        force(display, 'preload', `crib ${c.name}`, 'up', { ref: { element: c.id, property: 'wedges' } }),
+        force('preload', message('figure.of-crib', { crib: name(c.name) }), 'up', {
+          ref: { element: c.id, property: 'wedges' },
+        }),
         exactly(c.wedges?.preload ?? 0),
         { kind: 'stated' },
       ),
@@ -37,7 +38,7 @@ function upwardOf(vehicle: Vehicle, w: Workings): readonly Figure[] {
     .filter((s) => s.strut.preload > 0 && s.strut.head.vehicle === vehicle.id)
     .map((s) => {
       const preload = given(
-        force(display, 'preload', `strut ${s.strut.name}`, 'up', {
+        force('preload', message('figure.of-strut', { strut: name(s.strut.name) }), 'up', {
           ref: { element: s.strut.id, property: 'preload' },
         }),
         exactly(s.strut.preload),
@@ -46,7 +47,7 @@ function upwardOf(vehicle: Vehicle, w: Workings): readonly Figure[] {
       const rise = s.angle.value;
       const value = rise === undefined ? undefined : { low: Math.sin(rise.low), high: Math.sin(rise.high) };
       return computed(
-        force(display, 'upward', `strut ${s.strut.name}, upward part`, 'up'),
+        force('upward', message('figure.strut-upward-part', { strut: name(s.strut.name) }), 'up'),
         times(preload.value, value),
         '{preload} × sin({angle})',
         { preload, angle: s.angle },
@@ -65,7 +66,7 @@ function lifts(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
       : undefined;
   if (first === undefined) return undefined;
   const upward = computed(
-    force(plan.display, 'upward', 'upward in all', 'up'),
+    force('upward', term('figure.upward-in-all'), 'up'),
     parts.map((p) => p.value).reduce(plus),
     parts.map((_, i) => `{p${i}}`).join(' + '),
     Object.fromEntries(parts.map((p, i) => [`p${i}`, p])),
@@ -73,7 +74,7 @@ function lifts(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
   const weight = w.masses().get(vehicle.id)?.weight;
   if (weight === undefined) return undefined;
   const part = computed(
-    share(plan.display, 'share', 'share of the weight', 'up'),
+    share('share', term('figure.share-of-the-weight'), 'up'),
     over(upward.value, weight.value),
     '{upward} ÷ {weight}',
     { upward, weight },
@@ -84,9 +85,9 @@ function lifts(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
     at: first.ref ?? { element: vehicle.id },
     message: say('lifts', {
       vehicle: vehicle.name,
-      upward: print(upward),
-      sum: upward.formula?.numbers ?? '',
-      share: print(part),
+      upward: shown(upward),
+      sum: calculation(upward),
+      share: shown(part),
     }),
     figures: [upward, weight, part],
   };

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../model/plan.js';
 import { check } from '../../testing/check.js';
@@ -25,7 +26,7 @@ describe('loss-of-support', () => {
     const found = check(rule, { ...onTheCar, cribs: [] }).filter((f) => f.severity === 'danger');
     expect(found).toHaveLength(1);
     expect(found[0]?.subject).toEqual({ element: 'vehicle/truck' });
-    expect(found[0]?.message.text).toMatch(
+    expect(english(found[0]?.message)).toMatch(
       /^If this goes \(car gives way\), nothing holds the rear corner on the driver side of the truck with /,
     );
     expect(found[0]?.related[0]?.at).toEqual({ element: 'vehicle/car' });
@@ -35,7 +36,7 @@ describe('loss-of-support', () => {
     const found = check(rule, { ...truckOnCar, cribs: [] });
     expect(found.length).toBeGreaterThan(0);
     expect(found.map((f) => f.severity)).toEqual(found.map(() => 'warning'));
-    expect(found[0]?.message.text).toContain('truck axle 2, passenger side: tire lost');
+    expect(english(found[0]?.message)).toContain('truck axle 2, passenger side: tire lost');
   });
 
   it('finds nothing on the trailer held all round', () => {
@@ -56,7 +57,7 @@ describe('loss-of-support', () => {
       policy: policyWith('ground under cribs', 'may give way'),
     });
     expect(others).toEqual([]);
-    expect(found?.message.text).toMatch(
+    expect(english(found?.message)).toMatch(
       /^If this goes \(ground gives way under crib C\), nothing holds the rear corner on the driver side/,
     );
     expect(found?.related[0]?.at).toEqual({ element: 'crib/C', property: 'stands on' });

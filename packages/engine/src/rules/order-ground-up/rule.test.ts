@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import { hastyTrailer, step, trailerOnCar } from '../../testing/sample-plans.js';
@@ -9,7 +10,7 @@ describe('order-ground-up', () => {
   it('wants the car held before the trailer', () => {
     const [finding] = check(rule, hastyTrailer);
     expect(finding?.at).toEqual({ element: 'step/1' });
-    expect(finding?.message.text).toContain('Step 1 holds the trailer before the car beneath it is held');
+    expect(english(finding?.message)).toContain('Step 1 holds the trailer before the car beneath it is held');
   });
 
   it('lets a step wait for the one that it needs', () => {
@@ -34,7 +35,7 @@ describe('order-ground-up', () => {
 
   it('says so where no step holds the car', () =>
     expect(
-      check(rule, { ...trailerOnCar, steps: [step(1, 'build', ['crib/A'])] })[0]?.message.text,
+      english(check(rule, { ...trailerOnCar, steps: [step(1, 'build', ['crib/A'])] })[0]?.message),
     ).toContain('no step holds the car'));
 
   it('says nothing of a plan without steps', () =>

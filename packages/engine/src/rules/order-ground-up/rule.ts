@@ -3,7 +3,8 @@ import { messages } from '../../finding/message.js';
 import type { Step } from '../../model/plan.js';
 import type { ElementId } from '../../model/ref.js';
 import { orderGraph, putIn, stepsHolding } from '../../order/order-graph.js';
-import { nameOf, type Workings } from '../../workings/workings.js';
+import { nameOf } from '../../workings/support-workings.js';
+import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
@@ -67,8 +68,8 @@ function tooEarly(
       step: `${early.number}`,
       advice:
         first === undefined
-          ? say('lower-never', { lower: names.lower }).text
-          : say('move-after', { first: `${first.number}` }).text,
+          ? say('lower-never', { lower: names.lower })
+          : say('move-after', { first: `${first.number}` }),
     }),
     related:
       first === undefined

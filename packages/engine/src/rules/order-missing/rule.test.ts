@@ -1,10 +1,11 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import { step, trailerOnCar } from '../../testing/sample-plans.js';
 import { rule } from './rule.js';
 
 const found = (steps: typeof trailerOnCar.steps) =>
-  check(rule, { ...trailerOnCar, steps }).map((f) => f.message.text);
+  check(rule, { ...trailerOnCar, steps }).map((f) => english(f.message));
 const without = (number: number) => trailerOnCar.steps.filter((s) => s.number !== number);
 /** The steps in another order: line order is what they wait by. */
 const order = (...numbers: readonly number[]) =>

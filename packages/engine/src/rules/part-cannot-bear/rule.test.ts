@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import { crib, planOf, trailerOnCar, vanTrailer } from '../../testing/sample-plans.js';
@@ -12,7 +13,7 @@ const found = (vehicle: string, part: string) =>
         crib('A', 0, 0, { captures: [{ vehicle, part, ref: { element: 'crib/A', property: 'captures' } }] }),
       ],
     }),
-  ).map((f) => f.message.text);
+  ).map((f) => english(f.message));
 
 describe('part-cannot-bear', () => {
   it('passes the samples', () => expect(check(rule, trailerOnCar)).toEqual([]));

@@ -1,6 +1,6 @@
 import { messages } from '../../finding/message.js';
 import type { Capture } from '../../model/support.js';
-import { partNamed } from '../../vehicle/part-place.js';
+import { partNamed } from '../../placed/part-place.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -49,8 +49,7 @@ function badPart(b: Bearing, capture: Capture, w: Workings): RuleFinding | undef
   const part = partNamed(vehicle, capture.part);
   if (part?.mayBear === true) return undefined;
   const able = vehicle.parts.filter((p) => p.mayBear).map((p) => p.name);
-  const advice =
-    able.length === 0 ? say('none-bears', {}).text : say('use-instead', { parts: able.join(', ') }).text;
+  const advice = able.length === 0 ? say('none-bears', {}) : say('use-instead', { parts: able.join(', ') });
   const shared = {
     support: b.support,
     part: part?.name ?? capture.part,

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import type { PolicyLimit } from '../../model/policy.js';
 import { check } from '../../testing/check.js';
@@ -23,7 +24,7 @@ it('lets a tightened limit be', () => expect(found({ value: 2 })).toEqual([]));
 it('shows a loosened limit with its reason', () => {
   const [finding] = found({ loosened: true, reason: 'longer timbers on trial' });
   expect(finding?.severity).toBe('warning');
-  expect(finding?.message.text).toBe(
+  expect(english(finding?.message)).toBe(
     'Policy Ours lets height ratio all contacts be 4, which is less safe than the 3 it replaces. Its reason: longer timbers on trial',
   );
   expect(finding?.related[0]?.at.element).toBe('policy/Shipped');

@@ -1,4 +1,4 @@
-import { print } from '../../figure/print.js';
+import { shown } from '@cribwright/messages';
 import { messages } from '../../finding/message.js';
 import type { PolicyLimit } from '../../model/policy.js';
 import type { Workings } from '../../workings/workings.js';
@@ -23,11 +23,11 @@ function loosened(limit: PolicyLimit, w: Workings): RuleFinding | undefined {
       ? 'value'
       : typeof before === 'string'
         ? before
-        : print({ ...figure, value: typeof before === 'number' ? { low: before, high: before } : before });
+        : shown({ ...figure, value: typeof before === 'number' ? { low: before, high: before } : before });
   const shared = {
     policy: policy.name,
     limit: limit.key,
-    value: typeof limit.value === 'string' ? limit.value : print(figure),
+    value: typeof limit.value === 'string' ? limit.value : shown(figure),
     shipped,
   };
   const reason = limit.reason?.trim() ?? '';

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { between, exactly } from '../../model/interval.js';
 import type { Strut } from '../../model/support.js';
@@ -48,7 +49,7 @@ describe('post-slender', () => {
 
   it('says how long a post may be', () => {
     const [found] = check(rule, upright(180));
-    expect(found?.message.text).toBe(
+    expect(english(found?.message)).toBe(
       'Strut S1 is a Fir4x4 of 180 in: slenderness 51.43 (180 in ÷ 3.5 in). A post may have 50. ' +
         'Use a thicker post, or a shorter one of at most 175 in.',
     );
@@ -57,7 +58,7 @@ describe('post-slender', () => {
 
   it('counts the longest end of a range', () => {
     const [found] = check(rule, upright(170, 180));
-    expect(found?.governs).toBe('the longest it may be');
+    expect(english(found?.governs)).toBe('the longest it may be');
     expect(check(rule, upright(160, 170))).toEqual([]);
   });
 

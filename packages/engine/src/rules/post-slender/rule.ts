@@ -1,5 +1,5 @@
+import { calculation, shown, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
-import { print, printBeside } from '../../figure/print.js';
 import { messages } from '../../finding/message.js';
 import type { StrutWorking } from '../../strut/strut-working.js';
 import type { Workings } from '../../workings/workings.js';
@@ -19,7 +19,7 @@ function tooSlender(s: StrutWorking, w: Workings): readonly RuleFinding[] {
   const is = slenderness?.value?.high;
   if (slenderness === undefined || is === undefined || may === undefined || !exceeds(is, may)) return [];
   const depth = slenderness.inputs.find((f) => f.key === 'leastDepth');
-  const beside = printBeside(slenderness, limit);
+  const beside = shownBeside(slenderness, limit);
   return [
     {
       subject: { element: strut.id },
@@ -27,14 +27,14 @@ function tooSlender(s: StrutWorking, w: Workings): readonly RuleFinding[] {
       message: say('too-slender', {
         strut: strut.name,
         post: strut.gear.name,
-        length: print(s.length),
+        length: shown(s.length),
         slenderness: beside.demand,
-        sum: slenderness.formula?.numbers ?? '',
+        sum: calculation(slenderness),
         limit: beside.limit,
         most:
           depth?.value === undefined
             ? 'a known length'
-            : print({
+            : shown({
                 ...depth,
                 value: {
                   low: depth.value.low * may,
@@ -49,11 +49,11 @@ function tooSlender(s: StrutWorking, w: Workings): readonly RuleFinding[] {
           : [
               {
                 at: limit.ref,
-                message: say('limit-set-here', { limit: print(limit) }),
+                message: say('limit-set-here', { limit: shown(limit) }),
               },
             ],
       ...(slenderness.value !== undefined && slenderness.value.low !== slenderness.value.high
-        ? { governs: 'the longest it may be' }
+        ? { governs: term('figure.the-longest-it-may-be') }
         : {}),
     },
   ];

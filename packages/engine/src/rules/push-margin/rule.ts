@@ -1,19 +1,8 @@
+import { calculation, message, name, shown, shownBeside } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
-import { print, printBeside } from '../../figure/print.js';
-import { messages } from '../../finding/message.js';
 import { towardWords } from '../../push/toward-words.js';
-import { nameOf } from '../../workings/workings.js';
+import { nameOf } from '../../workings/support-workings.js';
 import { fromMemory, practice, published, type Rule } from '../rule.js';
-
-const words = {
-  'too-little':
-    'Pushed {toward} at {height}, the set-up of the {vehicle} holds up to {share} of its weight ({sum}). The policy asks for {limit}. {first}',
-  first: 'What gives first: {how}.',
-  unknown:
-    'How hard a push the set-up holds could not be worked out: {why}. Until then this check has not passed.',
-  'set-here': 'The margin is set here: {limit}.',
-} as const;
-const say = messages('push-margin', words);
 
 export const rule: Rule = {
   id: 'push-margin',
@@ -28,7 +17,6 @@ export const rule: Rule = {
     fromMemory('limit analysis: a distribution that balances and breaks no limit is a lower bound'),
   ],
   compares: ['push held ÷ weight', 'push margin'],
-  words,
   // Heavy: it runs when the push is asked for, and a view that did not ask shows no push at all.
   check: (w) => {
     const [vehicle] = w.plan.vehicles;
@@ -42,7 +30,7 @@ export const rule: Rule = {
           at: subject,
           severity: 'warning',
           couldNotRun: true,
-          message: say('unknown', { why: rose.why }),
+          message: message('push-margin.unknown', { why: rose.why }),
         },
       ];
     const limit = w.limit('push margin');
@@ -51,19 +39,21 @@ export const rule: Rule = {
     );
     const [may, held] = [limit.value?.high, least.share.value?.low];
     if (may === undefined || held === undefined || !exceeds(may, held)) return [];
-    const beside = printBeside(least.share, limit, 'least');
+    const beside = shownBeside(least.share, limit, 'least');
     return [
       {
         subject,
         at: subject,
-        message: say('too-little', {
+        message: message('push-margin.too-little', {
           toward: towardWords(least.angle),
-          height: print(rose.height),
-          vehicle: nameOf(w, vehicle.id),
+          height: shown(rose.height),
+          vehicle: name(nameOf(w, vehicle.id)),
           share: beside.demand,
-          sum: least.share.formula?.numbers ?? '',
+          sum: calculation(least.share),
           limit: beside.limit,
-          first: least.givesFirst === undefined ? '' : say('first', { how: least.givesFirst.how }).text,
+          ...(least.givesFirst === undefined
+            ? {}
+            : { first: message('push-margin.first', { how: least.givesFirst.how }) }),
         }),
         figures: [
           least.share,
@@ -75,10 +65,15 @@ export const rule: Rule = {
         related: [
           ...(least.givesFirst === undefined
             ? []
-            : [{ at: least.givesFirst.ref, message: say('first', { how: least.givesFirst.how }) }]),
+            : [
+                {
+                  at: least.givesFirst.ref,
+                  message: message('push-margin.first', { how: least.givesFirst.how }),
+                },
+              ]),
           ...(limit.ref === undefined
             ? []
-            : [{ at: limit.ref, message: say('set-here', { limit: print(limit) }) }]),
+            : [{ at: limit.ref, message: message('push-margin.set-here', { limit: shown(limit) }) }]),
         ],
         governs: least.share.governs ?? towardWords(least.angle),
       },

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import type { Plan, Step } from '../../model/plan.js';
 import { check } from '../../testing/check.js';
@@ -36,6 +37,8 @@ describe('stage-unsafe', () => {
     expect(found.length).toBeGreaterThan(0);
     expect(found[0]?.severity).toBe('warning');
     expect(found[0]?.at).toEqual({ element: 'step/4' });
-    expect(found[0]?.message.text).toMatch(/^After step 4: remove B, D, .* is no longer held if this goes/);
+    expect(english(found[0]?.message)).toMatch(
+      /^After step 4: remove B, D, .* is no longer held if this goes/,
+    );
   });
 });

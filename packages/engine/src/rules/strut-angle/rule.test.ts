@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { between } from '../../model/interval.js';
 import { check } from '../../testing/check.js';
@@ -17,8 +18,8 @@ describe('strut-angle', () => {
   it('works the angle out from head and base', () => {
     const [finding] = found(80);
     expect(finding?.severity).toBe('danger');
-    expect(finding?.message.text).toBe(
-      'Strut S1 stands at 26.6 deg to the ground (atan(40 in ÷ 80 in)). Flatter than 45 deg it pushes out more than up. Set the base 3 ft 4 in out.',
+    expect(english(finding?.message)).toBe(
+      'Strut S1 stands at 26.5 deg to the ground (arctan(40 in ÷ 80 in)). Flatter than 45 deg it pushes out more than up. Set the base 3 ft 4 in out.',
     );
     expect(finding?.fixes[0]?.edits[0]).toMatchObject({ text: '3 ft 4 in out' });
   });
@@ -27,15 +28,17 @@ describe('strut-angle', () => {
   it('warns of one that stands too steep', () => expect(found(5)[0]).toMatchObject({ severity: 'warning' }));
   it('answers for the low end of a head whose height is a range', () => {
     const head = { ...strut('S1', 4, -49 * inch, 0).head, z: between(36 * inch, 44 * inch) };
-    expect(found(40, { head })[0]?.governs).toBe('the low end of the head');
+    expect(english(found(40, { head })[0]?.governs)).toBe('the low end of the head');
   });
   it('says where the angle as written is not the one that is drawn', () => {
     const [finding] = found(30, { statedAngle: 45 * degree });
-    expect(finding?.message.text).toContain('is said to stand at 45 deg. From head to base it is 53.1 deg');
+    expect(english(finding?.message)).toContain(
+      'is said to stand at 45 deg. From head to base it is 53.1 deg',
+    );
     expect(found(30, { statedAngle: 53 * degree })).toEqual([]);
   });
   it('refuses a head that is not above its base', () => {
     const head = { ...strut('S1', 4, -49 * inch, 0).head, z: between(0, 0) };
-    expect(found(40, { head })[0]?.message.text).toContain('its head is not above its base');
+    expect(english(found(40, { head })[0]?.message)).toContain('its head is not above its base');
   });
 });

@@ -1,13 +1,12 @@
-import { exceeds } from '@cribwright/units';
+import { calculation, name, shown, shownBeside, term } from '@cribwright/messages';
+import { exceeds, show } from '@cribwright/units';
 import { given } from '../../figure/compute.js';
-import type { Figure } from '../../figure/figure.js';
-import { print, printAs, printBeside } from '../../figure/print.js';
 import { angle } from '../../figure/units-of.js';
 import type { Fix } from '../../finding/finding.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { StrutWorking } from '../../strut/strut-working.js';
-import { lengthWords } from '../../vehicle/place-words.js';
+import { lengthText } from '../../vehicle/place-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { fromMemory, practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -31,7 +30,7 @@ function badAngle(s: StrutWorking, w: Workings): RuleFinding | undefined {
   const at = { element: strut.id, property: 'base' };
   const value = s.angle.value;
   if (value === undefined) return undefined;
-  const sum = s.angle.formula?.numbers ?? '';
+  const sum = calculation(s.angle);
   const figures = [s.angle, s.rise, s.run];
   if (value.low <= 0)
     return {
@@ -45,12 +44,12 @@ function badAngle(s: StrutWorking, w: Workings): RuleFinding | undefined {
   const flat = exceeds(least.value?.high ?? 0, value.low);
   if (!flat && !exceeds(value.high, most.value?.low ?? Math.PI)) return undefined;
   const limit = flat ? least : most;
-  const beside = printBeside(s.angle, limit, flat ? 'least' : 'most');
+  const beside = shownBeside(s.angle, limit, flat ? 'least' : 'most');
   const target = flat ? least.value?.high : most.value?.low;
   const rise = flat ? s.rise.value?.low : s.rise.value?.high;
   const fix = target === undefined || rise === undefined ? undefined : footFix(s, rise / Math.tan(target), w);
-  const advice = fix === undefined ? '' : say('set-foot', { out: fix.title.holes.out ?? '' }).text;
-  const shared = { strut: strut.name, angle: shownAngle(s, limit, beside.demand), sum, advice };
+  const advice = fix === undefined ? '' : say('set-foot', { out: fix.title.holes.out ?? '' });
+  const shared = { strut: strut.name, angle: beside.demand, sum, advice };
   return {
     subject,
     at,
@@ -65,26 +64,22 @@ function badAngle(s: StrutWorking, w: Workings): RuleFinding | undefined {
         : [
             {
               at: limit.ref,
-              message: say('set-here', { limit: print(limit) }),
+              message: say('set-here', { limit: shown(limit) }),
             },
           ],
     fixes: fix === undefined ? [] : [fix],
     ...(value.low === value.high
       ? {}
       : {
-          governs: flat ? 'the low end of the head' : 'the high end of the head',
+          governs: flat ? term('figure.the-low-end-of-the-head') : term('figure.the-high-end-of-the-head'),
         }),
   };
 }
 
-/** As the figure prints it, unless that would read as if the limit held. */
-const shownAngle = ({ angle }: StrutWorking, limit: Figure, beside: string): string =>
-  print(angle) === print(limit) ? beside : print(angle);
-
 const footFix = ({ strut }: StrutWorking, run: number, w: Workings): Fix => {
-  const out = lengthWords(run, w.plan.display);
+  const out = lengthText(run, w.plan.display);
   return {
-    title: say('fix-foot', { out }),
+    title: say('fix-foot', { out: name(out) }),
     edits: [
       {
         kind: 'set',
@@ -99,35 +94,35 @@ const footFix = ({ strut }: StrutWorking, run: number, w: Workings): Fix => {
 /** More than this between what is typed and what is drawn is a mistake in one of them. */
 const slack = (2 * Math.PI) / 180;
 
-function notAsTyped(s: StrutWorking, w: Workings): RuleFinding | undefined {
+function notAsTyped(s: StrutWorking): RuleFinding | undefined {
   const { strut, angle: real } = s;
   const value = real.value;
   if (strut.statedAngle === undefined || value === undefined) return undefined;
   if (strut.statedAngle >= value.low - slack && strut.statedAngle <= value.high + slack) return undefined;
   const at = { element: strut.id, property: 'angle' };
   const typed = given(
-    angle(w.plan.display, 'typedAngle', 'angle as written', 'nearest', {
+    angle('typedAngle', term('figure.angle-as-written'), 'nearest', {
       ref: at,
     }),
     exactly(strut.statedAngle),
     { kind: 'stated' },
   );
-  const shown = printAs(real, value.low);
+  const text = show(value.low, 'angle', 'deg', { rounding: 'nearest' });
   return {
     subject: { element: strut.id },
     at,
     severity: 'warning',
     message: say('not-as-typed', {
       strut: strut.name,
-      typed: print(typed),
-      angle: print(real),
-      sum: real.formula?.numbers ?? '',
+      typed: shown(typed),
+      angle: shown(real),
+      sum: calculation(real),
     }),
     figures: [typed, real],
     fixes: [
       {
-        title: say('fix-typed', { angle: shown }),
-        edits: [{ kind: 'set', at, text: shown }],
+        title: say('fix-typed', { angle: name(text) }),
+        edits: [{ kind: 'set', at, text }],
         safe: false,
       },
     ],
@@ -143,5 +138,5 @@ export const rule: Rule = {
   sources: [practice, fromMemory('US Army Corps of Engineers Shoring Operations Guide, section 2')],
   compares: ['angle', 'least strut angle', 'most strut angle'],
   words,
-  check: (w) => w.struts().flatMap((s) => [badAngle(s, w) ?? [], notAsTyped(s, w) ?? []].flat()),
+  check: (w) => w.struts().flatMap((s) => [badAngle(s, w) ?? [], notAsTyped(s) ?? []].flat()),
 };

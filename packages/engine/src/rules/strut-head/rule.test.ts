@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import { inch, planOf, strut, tractor, trailerOnCar, vanTrailer } from '../../testing/sample-plans.js';
@@ -8,7 +9,7 @@ const found = (vehicle: string, part: string, y = -49 * inch) => {
   return check(
     rule,
     planOf({ vehicles: [vanTrailer, tractor], struts: [{ ...s, head: { ...s.head, vehicle, part } }] }),
-  ).map((f) => f.message.text);
+  ).map((f) => english(f.message));
 };
 
 describe('strut-head', () => {
@@ -21,6 +22,6 @@ describe('strut-head', () => {
     expect(found(vanTrailer.id, 'wing')[0]).toContain('Parts that may bear: rail, joists, landing gear.'));
   it('says by how much a head misses its rail', () =>
     expect(found(vanTrailer.id, 'rail', -40 * inch)[0]).toContain(
-      'misses the rail of the trailer by 7.5 in',
+      'misses the rail of the trailer by 7 1/2 in',
     ));
 });

@@ -1,10 +1,10 @@
+import { shown, term } from '@cribwright/messages';
 import { measured } from '../../figure/compute.js';
-import { print } from '../../figure/print.js';
 import { length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { Strut } from '../../model/support.js';
-import { partNamed, placeAt } from '../../vehicle/part-place.js';
+import { partNamed, placeAt } from '../../placed/part-place.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -52,14 +52,14 @@ function badHead({ id, name, head }: Strut, w: Workings): RuleFinding | undefine
   const miss = place === undefined ? undefined : Math.hypot(place.off.x, place.off.y);
   if (miss === undefined || miss <= reach + 1e-9) return undefined;
   const off = measured(
-    length(w.plan.display, 'off', 'distance to the part', 'up'),
+    length('off', term('figure.distance-to-the-part'), 'up'),
     exactly(miss),
-    'from the head to the edge of the part',
+    term('figure.from-the-head-to-the-edge-of'),
   );
   return {
     subject,
     at,
-    message: say('beside', { ...shared, off: print(off) }),
+    message: say('beside', { ...shared, off: shown(off) }),
     figures: [off],
   };
 }

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import { between } from '../../model/interval.js';
 import { check } from '../../testing/check.js';
@@ -5,7 +6,7 @@ import { inch, planOf, strut, trailerOnCar } from '../../testing/sample-plans.js
 import { rule } from './rule.js';
 
 const out = (inches: number, change = {}) =>
-  check(rule, planOf({ struts: [strut('S1', 4, 0, -inches * inch, change)] })).map((f) => f.message.text);
+  check(rule, planOf({ struts: [strut('S1', 4, 0, -inches * inch, change)] })).map((f) => english(f.message));
 
 it('passes the samples', () => expect(check(rule, trailerOnCar)).toEqual([]));
 // By hand: 40 in up and 96 in out is √(40² + 96²) = 104 in, and the strut goes to 8 ft = 96 in.

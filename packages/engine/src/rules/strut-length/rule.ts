@@ -1,11 +1,10 @@
+import { calculation, message, name, shown, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { given } from '../../figure/compute.js';
-import { print, printBeside } from '../../figure/print.js';
 import { length } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { StrutWorking } from '../../strut/strut-working.js';
-import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {
@@ -16,7 +15,7 @@ const words = {
 } as const;
 const say = messages('strut-length', words);
 
-function misfit(s: StrutWorking, w: Workings): RuleFinding | undefined {
+function misfit(s: StrutWorking): RuleFinding | undefined {
   const { gear } = s.strut;
   const value = s.length.value;
   if (value === undefined) return undefined;
@@ -26,15 +25,17 @@ function misfit(s: StrutWorking, w: Workings): RuleFinding | undefined {
   if (!long && !exceeds(shortest, value.low)) return undefined;
   const end = long ? 'longest' : 'shortest';
   const limit = given(
-    length(w.plan.display, end, `${end} ${gear.name}`, long ? 'down' : 'up', { ref: gear.ref }),
+    length(end, message(`figure.${end}-of`, { strut: name(gear.name) }), long ? 'down' : 'up', {
+      ref: gear.ref,
+    }),
     exactly(long ? longest : shortest),
     gear.kind === 'rated strut' ? gear.source : gear.timber.source,
   );
-  const beside = printBeside(s.length, limit, long ? 'most' : 'least');
+  const beside = shownBeside(s.length, limit, long ? 'most' : 'least');
   const shared = {
     strut: s.strut.name,
     length: beside.demand,
-    sum: s.length.formula?.numbers ?? '',
+    sum: calculation(s.length),
     gear: gear.name,
   };
   return {
@@ -42,11 +43,11 @@ function misfit(s: StrutWorking, w: Workings): RuleFinding | undefined {
     at: { element: s.strut.id, property: 'base' },
     message: long
       ? say('too-long', { ...shared, longest: beside.limit })
-      : say('too-short', { ...shared, shortest: print(limit) }),
+      : say('too-short', { ...shared, shortest: shown(limit) }),
     figures: [s.length, limit],
     ...(value.low === value.high
       ? {}
-      : { governs: long ? 'the high end of the head' : 'the low end of the head' }),
+      : { governs: long ? term('figure.the-high-end-of-the-head') : term('figure.the-low-end-of-the-head') }),
   };
 }
 
@@ -59,5 +60,5 @@ export const rule: Rule = {
   sources: [practice],
   compares: ['length', 'longest', 'shortest'],
   words,
-  check: (w) => w.struts().flatMap((s) => misfit(s, w) ?? []),
+  check: (w) => w.struts().flatMap((s) => misfit(s) ?? []),
 };

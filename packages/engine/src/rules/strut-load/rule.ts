@@ -1,5 +1,5 @@
+import { shown, shownBeside } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
-import { print, printBeside } from '../../figure/print.js';
 import { messages } from '../../finding/message.js';
 import { strutUse } from '../../strut/strut-use.js';
 import type { StrutWorking } from '../../strut/strut-working.js';
@@ -23,10 +23,10 @@ function overload(s: StrutWorking, w: Workings): RuleFinding | undefined {
   // Not carrying, or not known to: the rules on locks, ties and resting say why.
   if (load.value === undefined || load.value.high <= 0) return undefined;
   const limit = w.limit('use limit');
-  const beside = printBeside(load, s.capacity);
-  const shared = { strut: strut.name, load: beside.demand, length: print(s.length) };
+  const beside = shownBeside(load, s.capacity);
+  const shared = { strut: strut.name, load: beside.demand, length: shown(s.length) };
   const figures = [load, s.capacity, use];
-  const governs = load.governs ?? say('as-built', {}).text;
+  const governs = load.governs ?? say('as-built', {});
   const base = { subject, at: subject, figures, ...(load.governs === undefined ? {} : { governs }) };
   if (s.capacity.value === undefined)
     return { ...base, severity: 'warning', couldNotRun: true, message: say('no-rating', shared) };
@@ -40,8 +40,8 @@ function overload(s: StrutWorking, w: Workings): RuleFinding | undefined {
       ...shared,
       governs,
       capacity: beside.limit,
-      use: print(use),
-      limit: print(limit),
+      use: shown(use),
+      limit: shown(limit),
     }),
   };
 }

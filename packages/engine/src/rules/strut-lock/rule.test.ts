@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import { fir4x4, planOf, strut, trailerOnCar } from '../../testing/sample-plans.js';
@@ -10,7 +11,7 @@ describe('strut-lock', () => {
   it('passes the samples', () => expect(check(rule, trailerOnCar)).toEqual([]));
   it('passes one that is backed off onto its lock', () => expect(found({ lock: 'collar' })).toEqual([]));
   it('wants a lock where none is stated', () =>
-    expect(found({ lock: undefined })[0]?.message.text).toContain('nothing says how it is locked'));
+    expect(english(found({ lock: undefined })[0]?.message)).toContain('nothing says how it is locked'));
   it('does not rely on a pump', () => {
     const [finding] = found({ lock: 'pump only' });
     expect(finding?.at).toEqual({ element: 'strut/S1', property: 'lock' });

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import { hastyTrailer, trailerOnCar } from '../../testing/sample-plans.js';
@@ -10,7 +11,7 @@ it('passes struts on both sides, and none at all', () => {
 
 it('says which side has none', () => {
   const found = check(rule, hastyTrailer);
-  expect(found.map((f) => f.message.text)).toEqual([
+  expect(found.map((f) => english(f.message))).toEqual([
     expect.stringContaining('struts on its driver side (S1, S3) and none on the other'),
   ]);
 });

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import { policyWith, strap, trailerOnCar } from '../../testing/sample-plans.js';
@@ -12,8 +13,8 @@ describe('strut-slip', () => {
   // for a strut at θ to the ground the slope is 90° − θ, so it takes μ = 1 / tan θ: 38 in out, 40 in up = 0.95.
   it('works out the friction that it would take', () => {
     const [finding] = check(rule, untied);
-    expect(finding?.message.text).toContain('it takes friction of 0.95');
-    expect(finding?.message.text).toContain('and 0.3 is counted on');
+    expect(english(finding?.message)).toContain('it takes friction of 0.95');
+    expect(english(finding?.message)).toContain('and 0.3 is counted on');
   });
 
   it('lets friction hold a base where it does', () => {

@@ -1,6 +1,6 @@
+import { calculation, shown, shownBeside, term } from '@cribwright/messages';
 import { computed } from '../../figure/compute.js';
 import { each } from '../../figure/interval-math.js';
-import { print, printBeside } from '../../figure/print.js';
 import { ratio } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { tiesAtFoot } from '../../strut/pairs.js';
@@ -21,7 +21,7 @@ function slides(s: StrutWorking, w: Workings): RuleFinding | undefined {
   const { strut } = s;
   const friction = w.limit('friction strut base');
   const needed = computed(
-    ratio(w.plan.display, 'frictionNeeded', 'friction needed', 'up'),
+    ratio('frictionNeeded', term('figure.friction-needed'), 'up'),
     each(s.angle.value, (t) => 1 / Math.tan(t)),
     '1 ÷ tan({angle})',
     { angle: s.angle },
@@ -34,16 +34,16 @@ function slides(s: StrutWorking, w: Workings): RuleFinding | undefined {
   const first = ties[0];
   const figures = [needed, friction, s.angle];
   if (first === undefined) {
-    const beside = printBeside(needed, friction);
+    const beside = shownBeside(needed, friction);
     return {
       subject,
       at: { element: strut.id, property: 'base' },
       message: say('slides', {
         strut: strut.name,
-        angle: print(s.angle),
+        angle: shown(s.angle),
         needed: beside.demand,
         friction: beside.limit,
-        sum: needed.formula?.numbers ?? '',
+        sum: calculation(needed),
       }),
       figures,
     };

@@ -1,13 +1,13 @@
+import { message, shownBeside, name as verbatim } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { given } from '../../figure/compute.js';
-import { printBeside } from '../../figure/print.js';
 import { force } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
-import type { Anchor, Tie } from '../../model/support.js';
-import { anchorPlace } from '../../strut/anchor-place.js';
-import { tieUse } from '../../strut/tie-working.js';
-import { partNamed } from '../../vehicle/part-place.js';
+import type { Tie } from '../../model/support.js';
+import { partNamed } from '../../placed/part-place.js';
+import type { PlacedTie } from '../../placed/place-tie.js';
+import { tieUse } from '../../strut/tie-use.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -24,12 +24,13 @@ const say = messages('tie-anchor', words);
 
 const nameOf = (tie: Tie) => `${tie.gear.kind} ${tie.name}`;
 
-function badEnd(tie: Tie, end: Anchor, which: 'from' | 'to', w: Workings): RuleFinding | undefined {
+function badEnd(placed: PlacedTie, which: 'from' | 'to', w: Workings): RuleFinding | undefined {
+  const { tie } = placed;
+  const end = tie[which];
   const subject = { element: tie.id };
   const at = { element: tie.id, property: which };
   const name = nameOf(tie);
-  if (anchorPlace(end, w.plan) === undefined)
-    return { subject, at, message: say('not-there', { tie: name }) };
+  if (placed[which] === undefined) return { subject, at, message: say('not-there', { tie: name }) };
   if (end.kind === 'vehicle part') {
     const vehicle = w.vehicles.get(end.vehicle);
     const part = vehicle === undefined ? undefined : partNamed(vehicle, end.part);
@@ -49,10 +50,14 @@ function badEnd(tie: Tie, end: Anchor, which: 'from' | 'to', w: Workings): RuleF
   const working = w.ties().find((t) => t.tie.id === tie.id);
   const load = working === undefined ? undefined : tieUse(working, w).load;
   if (load?.value === undefined || !exceeds(load.value.high, end.holds)) return undefined;
-  const holds = given(force(w.plan.display, 'holds', `what ${end.name} holds`, 'down'), exactly(end.holds), {
-    kind: 'stated',
-  });
-  const beside = printBeside(load, holds);
+  const holds = given(
+    force('holds', message('figure.what-it-holds', { anchor: verbatim(end.name) }), 'down'),
+    exactly(end.holds),
+    {
+      kind: 'stated',
+    },
+  );
+  const beside = shownBeside(load, holds);
   return {
     subject,
     at,
@@ -61,14 +66,9 @@ function badEnd(tie: Tie, end: Anchor, which: 'from' | 'to', w: Workings): RuleF
   };
 }
 
-function badTie(tie: Tie, w: Workings): readonly RuleFinding[] {
-  const from = anchorPlace(tie.from, w.plan);
-  const to = anchorPlace(tie.to, w.plan);
-  if (
-    from !== undefined &&
-    to !== undefined &&
-    Math.hypot(from.x - to.x, from.y - to.y, from.z - to.z) < 0.01
-  )
+function badTie(placed: PlacedTie, w: Workings): readonly RuleFinding[] {
+  const { tie, length } = placed;
+  if (length !== undefined && length < 0.01)
     return [
       {
         subject: { element: tie.id },
@@ -76,7 +76,7 @@ function badTie(tie: Tie, w: Workings): readonly RuleFinding[] {
         message: say('same-end', { tie: nameOf(tie) }),
       },
     ];
-  return [badEnd(tie, tie.from, 'from', w) ?? [], badEnd(tie, tie.to, 'to', w) ?? []].flat();
+  return [badEnd(placed, 'from', w) ?? [], badEnd(placed, 'to', w) ?? []].flat();
 }
 
 export const rule: Rule = {
@@ -88,5 +88,5 @@ export const rule: Rule = {
   sources: [practice],
   compares: ['load', 'holds'],
   words,
-  check: (w) => w.plan.ties.flatMap((t) => badTie(t, w)),
+  check: (w) => w.placed.ties.all.flatMap((t) => badTie(t, w)),
 };

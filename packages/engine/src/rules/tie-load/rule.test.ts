@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { tieUse } from '../../strut/tie-working.js';
+import { tieUse } from '../../strut/tie-use.js';
 import { check } from '../../testing/check.js';
 import { lb, trailerOnCar } from '../../testing/sample-plans.js';
 import { workingsOf } from '../../workings/workings.js';

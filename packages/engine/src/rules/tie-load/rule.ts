@@ -1,7 +1,8 @@
+import { calculation, shown, shownBeside } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
-import { print, printBeside } from '../../figure/print.js';
 import { messages } from '../../finding/message.js';
-import { type TieWorking, tieUse } from '../../strut/tie-working.js';
+import { tieUse } from '../../strut/tie-use.js';
+import type { TieWorking } from '../../strut/tie-working.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, published, type Rule, type RuleFinding } from '../rule.js';
 
@@ -22,8 +23,8 @@ function overload(t: TieWorking, w: Workings): RuleFinding | undefined {
   // No pull, or one that is not known: the strut's own rules say why.
   if (load.value === undefined || load.value.high <= 0) return undefined;
   const name = `${tie.gear.kind} ${tie.name}`;
-  const beside = printBeside(load, t.capacity);
-  const governs = load.governs ?? say('as-built', {}).text;
+  const beside = shownBeside(load, t.capacity);
+  const governs = load.governs ?? say('as-built', {});
   const base = {
     subject,
     at: subject,
@@ -40,14 +41,14 @@ function overload(t: TieWorking, w: Workings): RuleFinding | undefined {
   const shared = { tie: name, load: beside.demand, governs, capacity: beside.limit };
   if (exceeds(load.value.high, t.capacity.value.low)) {
     const pull = load.inputs.find((i) => i.key === 'load') ?? load;
-    return { ...base, message: say('over', { ...shared, sum: pull.formula?.numbers ?? '' }) };
+    return { ...base, message: say('over', { ...shared, sum: calculation(pull) }) };
   }
   const limit = w.limit('use limit');
   if (!exceeds(use.value?.high ?? 0, limit.value?.low ?? 1)) return undefined;
   return {
     ...base,
     figures: [...base.figures, limit],
-    message: say('over-limit', { ...shared, use: print(use), limit: print(limit) }),
+    message: say('over-limit', { ...shared, use: shown(use), limit: shown(limit) }),
   };
 }
 

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import { hastyTrailer, policyWith, trailerOnCar } from '../../testing/sample-plans.js';
@@ -19,7 +20,7 @@ it('offers the strap to the strut across', () => {
 
 it('offers none where there is no strut across', () => {
   const [first] = check(rule, hastyTrailer);
-  expect(first?.message.text).toContain('to an anchor');
+  expect(english(first?.message)).toContain('to an anchor');
   expect(first?.fixes).toEqual([]);
 });
 

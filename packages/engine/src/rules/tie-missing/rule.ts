@@ -1,4 +1,4 @@
-import { print } from '../../figure/print.js';
+import { shown } from '@cribwright/messages';
 import type { Fix } from '../../finding/finding.js';
 import { messages } from '../../finding/message.js';
 import type { Strut } from '../../model/support.js';
@@ -26,8 +26,8 @@ function untied(s: StrutWorking, w: Workings): RuleFinding | undefined {
     ...(frictionHolds(s, w) ? { severity: 'warning' as const } : {}),
     message: say('untied', {
       strut: strut.name,
-      angle: print(s.angle),
-      advice: across.text,
+      angle: shown(s.angle),
+      advice: across,
     }),
     figures: [s.angle],
     fixes: other === undefined ? [] : [tieFix(strut, other, w)],

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import type { Vehicle } from '../../model/vehicle.js';
 import { check } from '../../testing/check.js';
@@ -34,8 +35,8 @@ describe('tipping', () => {
   it('shows the sum', () => {
     const plan = { ...planOf({ vehicles: [truck] }), policy: policyWith('push margin', 0.5) };
     const [found] = check(rule, plan);
-    expect(found?.message.text).toContain('under a push of 40 % of its weight (36 in ÷ 90 in)');
-    expect(found?.message.text).toContain('The policy asks for 50 %');
+    expect(english(found?.message)).toContain('under a push of 40 % of its weight (36 in ÷ 90 in)');
+    expect(english(found?.message)).toContain('The policy asks for 50 %');
   });
 
   it('does not pass where the height of the center is not known', () => {

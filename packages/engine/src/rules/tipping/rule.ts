@@ -1,5 +1,5 @@
+import { calculation, shown, shownBeside } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
-import { print, printBeside } from '../../figure/print.js';
 import { messages } from '../../finding/message.js';
 import { holds } from '../../loss/case-run.js';
 import { type TippingEdge, tippingEdge } from '../../loss/tipping-edge.js';
@@ -28,7 +28,7 @@ function judge(w: Workings, t: TippingEdge): RuleFinding | undefined {
       figures: [t.share],
     };
   if (may === undefined || !exceeds(may, t.share.value.low)) return undefined;
-  const beside = printBeside(t.share, limit, 'least');
+  const beside = shownBeside(t.share, limit, 'least');
   return {
     subject,
     at: subject,
@@ -36,12 +36,12 @@ function judge(w: Workings, t: TippingEdge): RuleFinding | undefined {
       vehicle: t.body.name,
       toward: t.toward,
       share: beside.demand,
-      sum: t.share.formula?.numbers ?? '',
+      sum: calculation(t.share),
       limit: beside.limit,
     }),
     figures: [t.share, t.edge, t.height, limit],
     related:
-      limit.ref === undefined ? [] : [{ at: limit.ref, message: say('set-here', { limit: print(limit) }) }],
+      limit.ref === undefined ? [] : [{ at: limit.ref, message: say('set-here', { limit: shown(limit) }) }],
     ...(t.share.governs === undefined ? {} : { governs: t.share.governs }),
   };
 }
@@ -69,7 +69,7 @@ export const rule: Rule = {
       return part.component.bodies.flatMap((body) => {
         const own = there.filter((p) => p.upper === body.id);
         if (body.id !== body.vehicle || own.some((p) => p.kind === 'strut')) return [];
-        const edge = tippingEdge(w, body, own);
+        const edge = tippingEdge(body, own);
         const found = edge === undefined ? undefined : judge(w, edge);
         return found === undefined ? [] : [found];
       });

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { between, exactly } from '../../model/interval.js';
 import type { Plan } from '../../model/plan.js';
@@ -34,7 +35,7 @@ describe('unsupported-end', () => {
     expect(more).toEqual([]);
     expect(found?.severity).toBe('danger');
     expect(found?.subject).toEqual({ element: 'vehicle/trailer' });
-    expect(found?.message.text).toBe(
+    expect(english(found?.message)).toBe(
       'Nothing holds the front of the trailer with trailer lightest, center farthest to its front, to the driver side. Put a support under it.',
     );
   });
@@ -44,7 +45,7 @@ describe('unsupported-end', () => {
     const [found, ...more] = check(rule, planOf({ vehicles: [dropped], cribs }));
     expect(more).toEqual([]);
     expect(found?.severity).toBe('warning');
-    expect(found?.message.text).toContain('As found, nothing in the plan holds the front of the trailer');
+    expect(english(found?.message)).toContain('As found, nothing in the plan holds the front of the trailer');
   });
 
   it('does not take a single crib on the centerline for a hold on both sides', () => {
@@ -65,7 +66,9 @@ describe('unsupported-end', () => {
   it('says loudly that it knows nothing where the weight is not known', () => {
     const blind = { ...vanTrailer, axles: [], parts: [], cargo: [] };
     const found = check(rule, { ...trailerOnCar, vehicles: [blind, ...trailerOnCar.vehicles.slice(1)] });
-    expect(found.some((f) => f.couldNotRun === true && f.message.text.includes('is not known'))).toBe(true);
+    expect(found.some((f) => f.couldNotRun === true && english(f.message).includes('is not known'))).toBe(
+      true,
+    );
   });
 
   it('says so where not every mix of many ranges could be tried', () => {
@@ -91,7 +94,7 @@ describe('unsupported-end', () => {
     expect(said(under(1))).toEqual([]);
     const [found] = said(under(2));
     expect(found).toMatchObject({ severity: 'warning', couldNotRun: true });
-    expect(found?.message.text).toContain('not every mix of them could be tried');
+    expect(english(found?.message)).toContain('not every mix of them could be tried');
   });
 });
 

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import { trailerOnCar } from '../../testing/sample-plans.js';
@@ -10,7 +11,7 @@ it('says so where nothing holds the car', () => {
     ...trailerOnCar,
     cribs: trailerOnCar.cribs.filter((c) => !c.name.startsWith('C') || c.name === 'C'),
   };
-  expect(check(rule, loose).map((f) => f.message.text)).toEqual([
+  expect(check(rule, loose).map((f) => english(f.message))).toEqual([
     'The trailer rests on the car, and nothing holds the car. Put cribs or step chocks under it before the trailer is touched.',
   ]);
 });

@@ -1,6 +1,7 @@
 import { messages } from '../../finding/message.js';
 import { holders } from '../../order/order-graph.js';
-import { nameOf, type Workings } from '../../workings/workings.js';
+import { nameOf } from '../../workings/support-workings.js';
+import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 const words = {

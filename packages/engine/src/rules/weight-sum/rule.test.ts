@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import type { Interval } from '../../model/interval.js';
 import { between, exactly } from '../../model/interval.js';
@@ -22,7 +23,7 @@ describe('weight-sum', () => {
 
   it('shows both sums', () => {
     const [found] = check(rule, truck(exactly(31_500 * lb)));
-    expect(found?.message.text).toBe(
+    expect(english(found?.message)).toBe(
       'truck weighs 31,500 lb empty as written, but what it stands on carries 13,500 lb (7,000 lb + 6,500 lb). ' +
         'One of them is wrong. The plan goes by the written weight.',
     );

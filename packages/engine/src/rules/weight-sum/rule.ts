@@ -1,5 +1,5 @@
+import { calculation, message, name, shown, term } from '@cribwright/messages';
 import { computed, given } from '../../figure/compute.js';
-import { print } from '../../figure/print.js';
 import { force } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
 import { add, exactly } from '../../model/interval.js';
@@ -25,11 +25,10 @@ const SLACK = 0.02;
 const restsOnAnother = (v: Vehicle): boolean =>
   v.parts.some((p) => p.carries?.down === true && p.carries.emptyLoad === undefined);
 
-function differs(vehicle: Vehicle, w: Workings): readonly RuleFinding[] {
+function differs(vehicle: Vehicle): readonly RuleFinding[] {
   const { statedWeight } = vehicle;
   const carriers = emptyCarriers(vehicle);
   if (statedWeight === undefined || carriers.length === 0) return [];
-  const { display } = w.plan;
   const sum = carriers.map((c) => c.empty).reduce(add, exactly(0));
   const partial = restsOnAnother(vehicle);
   const above = sum.low > statedWeight.high * (1 + SLACK);
@@ -37,17 +36,21 @@ function differs(vehicle: Vehicle, w: Workings): readonly RuleFinding[] {
   if (!above && (partial || !below)) return [];
   const ref = { element: vehicle.id, property: 'weight' };
   const stated = given(
-    force(display, 'statedWeight', 'weight as written', 'nearest', { ref }),
+    force('statedWeight', term('figure.weight-as-written'), 'nearest', { ref }),
     statedWeight,
     {
       kind: 'stated',
     },
   );
   const parts = carriers.map((c) =>
-    given(force(display, 'carried', `${c.name} empty`, 'nearest', { ref: c.ref }), c.empty, vehicle.source),
+    given(
+      force('carried', message('figure.empty', { carrier: name(c.name) }), 'nearest', { ref: c.ref }),
+      c.empty,
+      vehicle.source,
+    ),
   );
   const total = computed(
-    force(display, 'carriedSum', 'what it stands on carries', 'nearest'),
+    force('carriedSum', term('figure.what-it-stands-on-carries'), 'nearest'),
     sum,
     parts.map((_, i) => `{p${i}}`).join(' + '),
     Object.fromEntries(parts.map((f, i) => [`p${i}`, f])),
@@ -58,9 +61,9 @@ function differs(vehicle: Vehicle, w: Workings): readonly RuleFinding[] {
       at: ref,
       message: say(partial ? 'less-than-axles' : 'differ', {
         vehicle: vehicle.name,
-        stated: print(stated),
-        sum: print(total),
-        parts: total.formula?.numbers ?? '',
+        stated: shown(stated),
+        sum: shown(total),
+        parts: calculation(total),
       }),
       figures: [stated, total],
       fixes: partial
@@ -74,7 +77,7 @@ function differs(vehicle: Vehicle, w: Workings): readonly RuleFinding[] {
           ],
       related: carriers.map((c, i) => ({
         at: c.ref,
-        message: say('carried-here', { load: parts[i] === undefined ? '' : print(parts[i]) }),
+        message: say('carried-here', { load: parts[i] === undefined ? '' : shown(parts[i]) }),
       })),
     },
   ];
@@ -89,5 +92,5 @@ export const rule: Rule = {
   sources: [practice],
   compares: ['statedWeight', 'carriedSum'],
   words,
-  check: (w: Workings) => w.plan.vehicles.flatMap((v) => differs(v, w)),
+  check: (w: Workings) => w.plan.vehicles.flatMap((v) => differs(v)),
 };

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
 import { chock, planOf, trailerOnCar, vanTrailer } from '../../testing/sample-plans.js';
@@ -16,7 +17,7 @@ describe('wheels-unchocked', () => {
     const graded = { ...unchocked, ground: { ...unchocked.ground, grade: 0.015 } };
     const found = check(rule, graded);
     expect(found.every((f) => f.severity === 'danger')).toBe(true);
-    expect(found[0]?.message.text).toContain('a grade of 1.5 % and its wheels may roll either way');
+    expect(english(found[0]?.message)).toContain('a grade of 1.5 % and its wheels may roll either way');
   });
   it('takes two one-way chocks for one both ways', () => {
     const ways = (...list: readonly ('forward' | 'rearward')[]) =>

@@ -1,5 +1,5 @@
+import { shown, term } from '@cribwright/messages';
 import { given } from '../../figure/compute.js';
-import { print } from '../../figure/print.js';
 import { share } from '../../figure/units-of.js';
 import type { Fix } from '../../finding/finding.js';
 import { messages } from '../../finding/message.js';
@@ -42,7 +42,7 @@ function unchocked(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
   const rearward = chocks.some((c) => c.ways !== 'forward');
   if (forward && rearward) return undefined;
   const grade = given(
-    share(w.plan.display, 'grade', 'grade', 'up', { ref: w.plan.ground.ref }),
+    share('grade', term('figure.grade'), 'up', { ref: w.plan.ground.ref }),
     exactly(Math.abs(w.plan.ground.grade)),
     { kind: 'stated' },
   );
@@ -51,7 +51,7 @@ function unchocked(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
   const missing = !forward && !rearward ? 'either way' : forward ? 'rearward' : 'forward';
   const one = chocks[0];
   const message = steep
-    ? say('on-a-grade', { vehicle: vehicle.name, grade: print(grade), missing })
+    ? say('on-a-grade', { vehicle: vehicle.name, grade: shown(grade), missing })
     : one === undefined
       ? say('none', { vehicle: vehicle.name })
       : say('one-way', { vehicle: vehicle.name, ways: one.ways });

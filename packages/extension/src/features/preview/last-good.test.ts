@@ -26,9 +26,17 @@ it('shows a whole reading as it is', () => {
 it('keeps the last good drawing while the text has errors, and says so', () => {
   const before = joined(undefined, reply(1, 'good', [plan('Car under a rail')]));
   const after = joined(before, reply(2, 'errors', [plan('Car under a rail', true)]));
-  expect(after.plans).toEqual(before.plans);
+  expect(after.plans).toEqual(before.plans.map((p) => ({ ...p, old: true })));
   expect(after).toMatchObject({ version: 2, stale: 'last good' });
-  expect(joined(after, reply(3, 'errors', []))).toMatchObject({ plans: before.plans, stale: 'last good' });
+  expect(joined(after, reply(3, 'errors', []))).toMatchObject({ plans: after.plans, stale: 'last good' });
+  expect(joined(after, reply(4, 'good', [plan('Car under a rail')])).plans).toEqual(before.plans);
+});
+
+it('says of a plan that is drawn as it was what cannot be read now', () => {
+  const unread = [{ file: 'fleet.crib' }] as unknown as PlanReply['unread'];
+  const before = joined(undefined, reply(1, 'good', [plan('One')]));
+  const after = joined(before, reply(2, 'errors', [{ ...plan('One', true), unread }]));
+  expect(after.plans[0]).toMatchObject({ partial: false, old: true, unread });
 });
 
 it('draws the plans that have no error as they are now', () => {
@@ -36,7 +44,7 @@ it('draws the plans that have no error as they are now', () => {
   const [one, two] = [plan('One'), plan('Two', true)];
   const after = joined(before, reply(2, 'errors', [one, two]));
   expect(after.plans[0]).toEqual(one);
-  expect(after.plans[1]).toBe(before.plans[1]);
+  expect(after.plans[1]).toEqual({ ...before.plans[1], old: true });
 });
 
 it('draws as far as it could read where there was never a whole reading', () => {

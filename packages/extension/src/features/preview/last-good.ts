@@ -1,12 +1,18 @@
 import { alike } from '@cribwright/drawing';
 import type { AnalysisReply, PlanReply } from '@cribwright/language/protocol';
 
+/** A plan as it is drawn. */
+export interface DrawnPlan extends PlanReply {
+  /** It is drawn as it was last read whole; `unread` says what cannot be read now. */
+  readonly old?: true;
+}
+
 /** What a panel can draw of a file. The panel is never blank because the text has an error. */
 export interface Drawable {
   readonly uri: string;
   /** Version of the text as it is now, which an edit must name. */
   readonly version: number;
-  readonly plans: readonly PlanReply[];
+  readonly plans: readonly DrawnPlan[];
   /** A heavy check is still being worked out. */
   readonly pending: boolean;
   /** Why what is drawn is not all that is written. */
@@ -33,7 +39,7 @@ export const joined = (before: Drawable | undefined, reply: AnalysisReply): Draw
       uri,
       version,
       pending,
-      plans: kept,
+      plans: kept.map((plan) => ({ ...plan, old: true as const })),
       stale: kept.length > 0 ? 'last good' : undefined,
     };
   }
@@ -55,7 +61,7 @@ export const joined = (before: Drawable | undefined, reply: AnalysisReply): Draw
 };
 
 /** The same plan as it was last read whole: by title, else by its place in the file. */
-const twin = (kept: readonly PlanReply[], plan: PlanReply, index: number): PlanReply | undefined => {
+const twin = (kept: readonly DrawnPlan[], plan: PlanReply, index: number): DrawnPlan | undefined => {
   const found = kept.find((k) => k.plan.title === plan.plan.title) ?? kept[index];
-  return found?.partial ? undefined : found;
+  return !found || found.partial ? undefined : { ...found, old: true, unread: plan.unread };
 };

@@ -1,6 +1,7 @@
 import { scenesFor, svgOf } from '@cribwright/drawing';
 import * as vscode from 'vscode';
 import type { DrawingPanel } from './drawing-panel.js';
+import { shownOf } from './show-message.js';
 
 export type PictureFormat = 'svg' | 'png' | 'pdf';
 const formats: readonly PictureFormat[] = ['svg', 'png', 'pdf'];
@@ -22,7 +23,7 @@ export const saveDrawing = async (
   const format = formats.find((f) => f === given) ?? (await pickFormat());
   if (!format) return undefined;
   const { plan, looking, uri, pending } = seen;
-  const [scene] = scenesFor(plan.plan, plan.analysis, looking.choice, pending);
+  const [scene] = scenesFor(plan.plan, shownOf(plan), looking.choice, pending);
   if (!scene) return undefined;
   const bytes =
     format === 'svg'

@@ -8,7 +8,7 @@ const uri = 'file:///plans/van.crib';
 const drawable = (...plans: (typeof trailerOnCar)[]): Drawable => ({
   uri,
   version: 7,
-  plans: plans.map((plan) => ({ plan, analysis: analyze(plan), places: {}, partial: false })),
+  plans: plans.map((plan) => ({ plan, analysis: analyze(plan), places: {}, partial: false, unread: [] })),
   stale: undefined,
   pending: false,
 });
@@ -46,7 +46,7 @@ it('counts what is unsafe, and does not count what a reviewer accepted', () => {
 });
 
 it('says of a plan whose checks have not run that it is not checked, and keeps what was chosen', () => {
-  const plans = [{ plan: tallCrib, analysis: unchecked(tallCrib), places: {}, partial: false }];
+  const plans = [{ plan: tallCrib, analysis: unchecked(tallCrib), places: {}, partial: false, unread: [] }];
   const look = { plan: 0, choice: { ...firstLook.choice, stage: 1, lost: 'car gives way' } };
   const show = showMessage({ uri, version: 8, plans, stale: undefined, pending: true }, look, undefined);
   expect(show.tally).toMatchObject({ danger: 0, pending: true, unchecked: true });
@@ -77,7 +77,9 @@ it('says so where there is nothing to draw', () => {
 it('draws on the sheet itself that not all of the text could be read', () => {
   const whole = drawable(trailerOnCar);
   const part = { ...whole, plans: whole.plans.map((p) => ({ ...p, partial: true })) };
-  const words = 'The text has errors: not all of it is here';
+  const old = { ...whole, plans: whole.plans.map((p) => ({ ...p, old: true as const })) };
+  const words = 'NOT READ WHOLE';
   expect(JSON.stringify(showMessage(whole, firstLook, undefined).scenes)).not.toContain(words);
   expect(JSON.stringify(showMessage(part, firstLook, undefined).scenes)).toContain(words);
+  expect(JSON.stringify(showMessage(old, firstLook, 'old').scenes)).toContain(words);
 });

@@ -1,7 +1,8 @@
 import { type Scene, type Shown, scenesFor, type View, type ViewChoice, viewsOf } from '@cribwright/drawing';
+import { tally } from '@cribwright/engine';
 import type { PlanReply } from '@cribwright/language/protocol';
 import type { ToPanel } from '@cribwright/preview';
-import type { Drawable } from './last-good.js';
+import type { Drawable, DrawnPlan } from './last-good.js';
 
 export type Show = Extract<ToPanel, { readonly kind: 'show' }>;
 
@@ -48,13 +49,17 @@ export const showMessage = (drawable: Drawable, looking: Looking, stale: string 
       name,
       kind,
     })),
-    tally: { ...tally(reply), pending, ...(unchecked ? { unchecked } : {}) },
+    tally: { ...tallyOf(reply), pending, ...(unchecked ? { unchecked } : {}) },
     stale,
   };
 };
 
-/** What a drawing shows, which says of itself where the text could not be read whole: it may be saved or copied. */
-const shownOf = ({ analysis, partial }: PlanReply): Shown => (partial ? { ...analysis, partial } : analysis);
+/**
+ * What a drawing shows. It says of itself where the plan, as it is written now, was not read whole: a drawing may be
+ * saved or copied.
+ */
+export const shownOf = ({ analysis, partial, unread, old }: DrawnPlan): Shown =>
+  partial || old ? { ...analysis, partial: true, unread } : analysis;
 
 const tab = ({ id, name, subject }: View) => ({ id, name, ...(subject ? { about: subject } : {}) });
 
@@ -72,14 +77,7 @@ const within = ({ analysis }: PlanReply, choice: ViewChoice): ViewChoice => {
   };
 };
 
-const tally = (reply: PlanReply | undefined): Show['tally'] => {
-  const findings = (reply?.analysis.findings ?? []).filter(({ accepted }) => accepted === undefined);
-  const of = (severity: string) =>
-    findings.filter((f) => f.severity === severity && f.couldNotRun !== true).length;
-  return {
-    danger: of('danger'),
-    warning: of('warning'),
-    note: of('note'),
-    notRun: findings.filter(({ couldNotRun }) => couldNotRun === true).length,
-  };
+const tallyOf = (reply: PlanReply | undefined): Show['tally'] => {
+  const { danger, warning, note, notRun } = tally(reply?.analysis.findings ?? []);
+  return { danger, warning, note, notRun };
 };

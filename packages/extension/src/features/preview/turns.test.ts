@@ -9,7 +9,7 @@ const message = (uri: string, plan = trailerOnCar) =>
     {
       uri,
       version: 1,
-      plans: [{ plan, analysis: unchecked(plan), places: {}, partial: false }],
+      plans: [{ plan, analysis: unchecked(plan), places: {}, partial: false, unread: [] }],
       stale: undefined,
       pending: true,
     },

@@ -1,4 +1,5 @@
-import type { Declaration, Kind } from '../../binding/declaration.js';
+import type { Declaration } from '../../binding/bound-file.js';
+import type { Kind } from '../../binding/kind.js';
 import { type Around, names, type Suggestion, suggestionsFor } from './items.js';
 import type { CursorPlace } from './place.js';
 

@@ -1,4 +1,5 @@
-import type { Declaration, Kind, Reference } from '../../binding/declaration.js';
+import type { Declaration, Reference } from '../../binding/bound-file.js';
+import type { Kind } from '../../binding/kind.js';
 import { freeName } from '../../binding/place-words.js';
 import { keyAt } from '../../binding/statement-key.js';
 import { parse } from '../../grammar/parse.js';

@@ -1,8 +1,8 @@
 import { rules } from '@cribwright/engine';
 import { type Dimension, unitsOf } from '@cribwright/units';
 import { type CompletionItem, CompletionItemKind, InsertTextFormat } from 'vscode-languageserver';
-import type { BoundBlock } from '../../binding/bound-file.js';
-import type { Declaration, Kind } from '../../binding/declaration.js';
+import type { BoundBlock, Declaration } from '../../binding/bound-file.js';
+import type { Kind } from '../../binding/kind.js';
 import { dueOf, exampleOf } from '../../phrase/dimension-words.js';
 import { figureWords } from '../../phrase/expression.js';
 import type { Expected } from '../../phrase/match.js';

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import type { CompletionItem, TextEdit } from 'vscode-languageserver';
 import { spanOf } from '../positions.js';
@@ -23,7 +24,7 @@ async function afterTaking(marked: string, pick: (item: CompletionItem) => boole
     const text = changes.reduce((t, c) => t.slice(0, c.start) + c.newText + t.slice(c.end), file.text);
     const after = await deskOf({ 'plan.crib': text }).checked('memory:/plan.crib');
     const errors = (after?.problems ?? []).filter((p) => p.source === 'text' && p.severity === 'danger');
-    said.push(...errors.map((p) => `${item.label}: ${p.message.text}`));
+    said.push(...errors.map((p) => `${item.label}: ${english(p.message)}`));
   }
   return said;
 }

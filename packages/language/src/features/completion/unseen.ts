@@ -1,6 +1,6 @@
 import type { TextEdit } from 'vscode-languageserver';
-import type { BoundFile } from '../../binding/bound-file.js';
-import type { Declaration, Kind } from '../../binding/declaration.js';
+import type { BoundFile, Declaration } from '../../binding/bound-file.js';
+import type { Kind } from '../../binding/kind.js';
 import { library } from '../../generated/library.js';
 import { libraryFolder, libraryUri, type Workspace } from '../../workspace/workspace.js';
 

@@ -1,5 +1,5 @@
 import type { BoundBlock, BoundFile, BoundProperty } from '../../binding/bound-file.js';
-import type { Pattern } from '../../phrase/pattern.js';
+import type { Pattern } from '../../phrase/shape.js';
 import type { Cell, Cells } from './columns.js';
 
 /**

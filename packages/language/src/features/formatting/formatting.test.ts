@@ -1,11 +1,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { english } from '@cribwright/messages/testing';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { library } from '../../generated/library.js';
 import { deskOf } from '../testing/desk-of.js';
 import { fleet, trailerPlan } from '../testing/plans.js';
-import { formatEdits, formatted, gapEdits } from './formatting.js';
+import { formatted, gapEdits } from './formatted.js';
+import { formatEdits } from './formatting.js';
 import { editsOnType } from './on-type-formatting.js';
 import { pieces } from './pieces.js';
 
@@ -35,7 +37,7 @@ async function outcome(text: string, name?: string): Promise<string> {
   const { desk, file } = await fileOf(text, name);
   const checked = await desk.checked(file.uri);
   return JSON.stringify([
-    checked?.problems.map((p) => [p.code, p.message.text]),
+    checked?.problems.map((p) => [p.code, english(p.message)]),
     checked?.plans.map((p) => [p.plan, p.analysis]),
   ]);
 }
@@ -163,3 +165,13 @@ describe('on type', () => {
     expect((await typed('plan "m" {\n ground {\n }<|>\n', '}')).edits).toEqual([]);
   });
 });
+
+it.each(['\v', '\f', '\u0085', '\u2028', '\u2029'])(
+  'keeps what stands after a comment that %j ends',
+  async (line) => {
+    const text = `// a note${line}${trailerPlan}`;
+    const [before, after] = [await outcome(text), await outcome(await format(text))];
+    expect(JSON.parse(before)[1]).toHaveLength(1);
+    expect(after).toBe(before);
+  },
+);

@@ -2,7 +2,7 @@ import type { FormattingOptions, TextEdit } from 'vscode-languageserver';
 import type { BoundFile } from '../../binding/bound-file.js';
 import type { Feature } from '../feature.js';
 import { documentOf, offsetAt, rangeOf } from '../positions.js';
-import { gapEdits } from './formatting.js';
+import { gapEdits } from './formatted.js';
 
 /**
  * `textDocument/onTypeFormatting`: after `}` the block it closes is laid out; after a new line, the line that was

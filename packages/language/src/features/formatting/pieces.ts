@@ -26,7 +26,7 @@ export function pieces(text: string, statements: readonly SyntaxStatement[]): re
   return found;
 }
 
-const betweenTerms = /\/\/[^\r\n]*|\/\*(?:[^*]|\*+[^*/])*(?:\*+\/)?|[{};]|[^\s]/g;
+const betweenTerms = /\/\/[^\r\n\v\f\u0085\u2028\u2029]*|\/\*(?:[^*]|\*+[^*/])*(?:\*+\/)?|[{};]|[^\s]/g;
 
 function between(text: string, from: number, to: number): Piece[] {
   return [...text.slice(from, to).matchAll(betweenTerms)].map(({ 0: found, index }) => {

@@ -1,9 +1,9 @@
 import { type Figure, rules, type SupportResult } from '@cribwright/engine';
+import { message, name } from '@cribwright/messages';
 import { findUnit, inSystem, readQuantity, show, usualUnit } from '@cribwright/units';
 import type { CancellationToken, Hover } from 'vscode-languageserver';
 import { blockAt, propertyAt } from '../../binding/at.js';
-import type { BoundFile, BoundProperty } from '../../binding/bound-file.js';
-import type { Declaration } from '../../binding/declaration.js';
+import type { BoundFile, BoundProperty, Declaration } from '../../binding/bound-file.js';
 import type { Span } from '../../grammar/syntax.js';
 import { ruleText } from '../../l10n/rule-text.js';
 import { type Locale, say as translate } from '../../l10n/say.js';
@@ -15,6 +15,7 @@ import type { Feature } from '../feature.js';
 import { elementAt, planAround } from '../plan-around.js';
 import { offsetAt, rangeOf, touches } from '../positions.js';
 import { rulePage } from '../publish-diagnostics.js';
+import { unitsFor } from '../units-for.js';
 import { say } from '../words.js';
 import { fenced, figureMarkdown, plain } from './markdown.js';
 
@@ -70,7 +71,7 @@ function whatStands(
   const block = blockAt(file, offset);
   if (block && touches(block.headSpan, offset)) {
     const figures = block.elementId && plan ? figuresOf(plan, block.elementId) : [];
-    return { span: block.headSpan, parts: [...written(desk, figures), plain(block.schema.doc)] };
+    return { span: block.headSpan, parts: [...written(desk, figures, plan), plain(block.schema.doc)] };
   }
   return undefined;
 }
@@ -89,7 +90,7 @@ function aboutName(
   const where = home && target.scope === undefined ? fileName(home.uri) : undefined;
   return [
     fenced(head),
-    ...written(desk, figures),
+    ...written(desk, figures, plan),
     ...(home ? commentAbove(home, target.span.start) : []),
     ...(own && figures.length === 0 ? [plain(own.schema.doc)] : []),
     ...(where ? [`_${plain(translate(say('declaredIn', { where }), desk.locale))}_`] : []),
@@ -105,7 +106,7 @@ function aboutLine(
 ): Found {
   const at = elementAt(file, offset);
   const figures = at && plan ? figuresOf(plan, at.element, at.property ?? line.schema.key) : [];
-  const parts = [...other(desk, file, line, offset), ...written(desk, figures)];
+  const parts = [...other(desk, file, line, offset), ...written(desk, figures, plan)];
   const onKey = touches(line.keySpan, offset);
   if (onKey || parts.length === 0) parts.push(`${plain(line.schema.doc)}\n\n${fenced(line.schema.example)}`);
   return { span: onKey ? line.keySpan : line.span, parts };
@@ -155,8 +156,10 @@ function other(desk: Desk, file: BoundFile, line: BoundProperty, offset: number)
   return [plain(translate(say('about', { text, other: shown }), desk.locale))];
 }
 
-const written = (desk: Desk, figures: readonly Figure[]): readonly string[] =>
-  figures.length === 0 ? [] : [figures.map((f) => figureMarkdown(f, desk.locale)).join('\n\n')];
+const written = (desk: Desk, figures: readonly Figure[], plan: PlanReply | undefined): readonly string[] =>
+  figures.length === 0
+    ? []
+    : [figures.map((f) => figureMarkdown(f, desk.locale, unitsFor(desk, plan))).join('\n\n')];
 
 /** Figures of an element, or those that stand on one line of it. */
 export function figuresOf({ analysis }: PlanReply, element: string, property?: string): readonly Figure[] {
@@ -187,7 +190,14 @@ const besides: Readonly<Record<string, readonly string[]>> = {
 
 const contactFigures = (support: SupportResult): readonly Figure[] =>
   support.contacts.flatMap(({ number, load }) =>
-    load?.value === undefined ? [] : [{ ...load, label: `contact ${number}: ${load.label}` }],
+    load?.value === undefined
+      ? []
+      : [
+          {
+            ...load,
+            label: message('figure.contact-figure', { contact: name(String(number)), label: load.label }),
+          },
+        ],
   );
 
 const lineText = (home: BoundFile | undefined, { start, end }: Span): string =>

@@ -1,7 +1,8 @@
-import { type Figure, print } from '@cribwright/engine';
+import type { Figure } from '@cribwright/engine';
+import { name, type Words, wordsIn } from '@cribwright/messages';
+import type { System } from '@cribwright/units';
 import type { Locale } from '../../l10n/say.js';
-import { inWords, say as translate } from '../../l10n/say.js';
-import { sourceWords } from '../../l10n/source-words.js';
+import { say as translate } from '../../l10n/say.js';
 import { say } from '../words.js';
 
 /**
@@ -23,30 +24,33 @@ export const fenced = (code: string): string => {
 };
 
 /** A figure with its sum written out, what governs it, and where it comes from. */
-export function figureMarkdown(figure: Figure, locale: Locale): string {
-  const words = (text: string): string => plain(inWords(text, locale));
-  const lines = [`**${words(figure.label)}: ${words(print(figure))}**`];
-  if (figure.formula) {
-    lines.push(`= ${words(figure.formula.names)}`);
-    if (figure.formula.numbers !== figure.formula.names) lines.push(`= ${words(figure.formula.numbers)}`);
+export function figureMarkdown(figure: Figure, locale: Locale, units: System): string {
+  const words = wordsIn(locale, units);
+  const lines = [`**${plain(words.label(figure))}: ${plain(words.value(figure))}**`];
+  const calculation = words.calculation(figure);
+  if (calculation !== undefined) {
+    const { names, numbers } = calculation;
+    lines.push(`= ${plain(names)}`);
+    // A value that was read off is its own number: the first line says it already.
+    if (numbers !== names && numbers !== words.value(figure)) lines.push(`= ${plain(numbers)}`);
   }
   if (figure.governs !== undefined)
     lines.push(plain(translate(say('governs', { governs: figure.governs }), locale)));
   lines.push(
-    `_${plain(translate(say('source', { source: sourcesOf(figure, locale).join('; ') }), locale))}_`,
+    `_${plain(translate(say('source', { source: name(sourcesOf(figure, words).join('; ')) }), locale))}_`,
   );
   return lines.join('  \n');
 }
 
 /** Where a figure comes from; of one that is worked out, where what goes into it comes from. */
-export function sourcesOf(figure: Figure, locale: Locale): readonly string[] {
+export function sourcesOf(figure: Figure, words: Words): readonly string[] {
   const found = new Set<string>();
   const visit = ({ source, inputs }: Figure, depth: number): void => {
-    if (source.kind !== 'computed') found.add(sourceWords(source, locale));
+    if (source.kind !== 'computed') found.add(words.source(source));
     else if (depth < deepestSource) for (const input of inputs) visit(input, depth + 1);
   };
   visit(figure, 0);
-  return found.size === 0 ? [sourceWords(figure.source, locale)] : [...found].slice(0, mostSources);
+  return found.size === 0 ? [words.source(figure.source)] : [...found].slice(0, mostSources);
 }
 
 const deepestSource = 6;

@@ -1,6 +1,6 @@
 import type { BoundFile } from '../../binding/bound-file.js';
 import { defaultSettings, type Settings } from '../../server/settings.js';
-import { openWorkspace } from '../../workspace/workspace.js';
+import { openWorkspace } from '../../workspace/open-workspace.js';
 import type { Desk } from '../desk.js';
 
 const folder = 'memory:/';
@@ -36,7 +36,9 @@ export function deskOf(
       openWorkspace({
         files: { read: async (uri) => changed.get(uri) ?? texts.get(uri) },
         folders: [folder],
+        hurry: { now: () => 0, over: -1 },
       }),
+    pause: async () => undefined,
   };
 }
 

@@ -7,15 +7,15 @@
 import * as langium from 'langium';
 
 export const CribwrightTerminals = {
-    WS: /[ \t\f\u00a0\ufeff]+/,
+    WS: /[ \t\u00a0\ufeff]+/,
     BLOCK_COMMENT: /\/\*([^*]|\*+[^*\/])*(\*+\/)?/,
-    LINE_COMMENT: /\/\/[^\r\n]*/,
-    END: /\r?\n|\r|;/,
+    LINE_COMMENT: /\/\/[^\r\n\u000b\u000c\u0085\u2028\u2029]*/,
+    END: /\r?\n|[\r\u000b\u000c\u0085\u2028\u2029;]/,
     DATE: /\d{4}-\d{2}-\d{2}/,
     SIZE: /\d+x\d+/,
     NUMBER: /((\d{1,3}(,\d{3})+|\d+)(\.\d+)?[½¼¾⅓⅔⅛⅜⅝⅞]?)|\.\d+|[½¼¾⅓⅔⅛⅜⅝⅞]/,
     WORD: /[A-Za-z_\u00C0-\u024F][A-Za-z0-9_\u00C0-\u024F]*(-[A-Za-z_\u00C0-\u024F][A-Za-z0-9_\u00C0-\u024F]*)*/,
-    TEXT: /"[^"\r\n]*"?/,
+    TEXT: /"[^"\r\n\u000b\u000c\u0085\u2028\u2029]*"?/,
     SYMBOL: /[,+\-*\/()%±=:°']/,
     OTHER: /[^\s{}]/,
 };

@@ -1,0 +1,20 @@
+/** @jsxRuntime automatic @jsxImportSource preact */
+import type { JSX } from 'preact';
+import type { Shown } from '../views/look.js';
+import { notWholeLines } from '../views/not-whole.js';
+
+/** The mark of a plan that was not read whole, with the places, before all else on the page. */
+export function NotWhole({ analysis }: { readonly analysis: Shown }): JSX.Element | undefined {
+  const [first, ...places] = notWholeLines(analysis, 12);
+  if (first === undefined) return undefined;
+  return (
+    <div class="notwhole">
+      <p>{first}</p>
+      <ul>
+        {places.map((place) => (
+          <li key={place}>{place}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,31 @@
+### prefix: limit
+
+crossing-stress = esfuerzo en el cruce
+crossing-basis = base del cruce
+crossing-rounding = redondeo del cruce
+height-ratio-all-contacts = proporción de altura con todos los contactos
+height-ratio-some-contacts = proporción de altura con parte de los contactos
+height-ratio-one-contact = proporción de altura con un contacto
+least-overhang = saliente mínimo
+most-overhang = saliente máximo
+wedge-travel = recorrido de las cuñas
+joist-reach = alcance hasta la vigueta
+contact-alignment = alineación de los contactos
+steepest-capture = captura más inclinada
+least-strut-angle = ángulo mínimo del puntal
+most-strut-angle = ángulo máximo del puntal
+push-margin = margen de empuje
+push-height = altura de empuje
+use-limit = límite de uso
+friction-timber-on-timber = rozamiento de madera con madera
+friction-timber-on-metal = rozamiento de madera con metal
+friction-strut-base = rozamiento del pie del puntal
+grade-needing-chocks = pendiente que pide calzas
+dressed-size-of-8x8 = medida cepillada de 8x8
+axle-limit-single = límite de un eje
+axle-limit-tandem = límite de un tándem
+gross-limit = límite de peso total
+egress-width = ancho de salida
+post-slenderness = esbeltez del poste
+stiffness-spread = margen de rigidez
+ground-under-cribs = suelo bajo los cribs

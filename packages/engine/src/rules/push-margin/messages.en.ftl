@@ -1,0 +1,17 @@
+# $toward (phrase)
+# $height (quantity)
+# $vehicle (name)
+# $share (quantity)
+# $sum (calculation)
+# $limit (quantity)
+# $first (message, optional) - what fails first
+too-little = A side push { $toward } at { $height }: { $vehicle } and its supports hold { $share } of its weight ({ $sum }). The policy requires { $limit }. { $first }
+
+# $how (phrase)
+first = Fails first: { $how }.
+
+# $why (phrase)
+unknown = Side push not calculated: { $why }. This check has not passed.
+
+# $limit (quantity)
+set-here = The push margin is set here: { $limit }.

@@ -1,0 +1,17 @@
+import type { System } from '@cribwright/units';
+import type { PlanReply } from '../protocol/requests.js';
+import type { Settings } from '../server/settings.js';
+import type { Problem } from '../workspace/checked.js';
+
+/** Whoever knows in which units the reader wants to see figures. */
+export interface UnitsChoice {
+  readonly settings: Pick<Settings, 'units'>;
+}
+
+/** The units in which a reader sees a problem: as the settings say, else as its plan asks. */
+export const unitsOfProblem = (desk: UnitsChoice, problem: Pick<Problem, 'units'>): System =>
+  desk.settings.units === 'plan' ? (problem.units ?? 'us') : desk.settings.units;
+
+/** The units in which a reader sees a plan: as the settings say, else as the plan asks. */
+export const unitsFor = (desk: UnitsChoice, reply: Pick<PlanReply, 'plan'> | undefined): System =>
+  desk.settings.units === 'plan' ? (reply?.plan.display ?? 'us') : desk.settings.units;

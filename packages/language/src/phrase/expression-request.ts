@@ -1,0 +1,13 @@
+import type { Term } from '../grammar/syntax.js';
+import type { NameScope } from './scope.js';
+import type { QuantityRule } from './shape.js';
+
+export interface ExpressionRequest {
+  readonly terms: readonly Term[];
+  readonly scope: NameScope;
+  readonly rule: QuantityRule;
+  /** Words that the line may go on with: never taken for a unit or a name. */
+  readonly reserved: ReadonlySet<string>;
+  /** Any name may stand for a value, even an unknown one. */
+  readonly free: boolean;
+}

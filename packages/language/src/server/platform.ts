@@ -1,0 +1,8 @@
+import type { Files } from './files.js';
+import type { Turn } from './quiet.js';
+
+/** What a place to run in gives: Node has files and timers, a browser's worker has neither. */
+export interface Platform {
+  readonly files: Files;
+  readonly turn: Turn;
+}

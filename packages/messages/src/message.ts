@@ -1,0 +1,57 @@
+import type { Rounding } from '@cribwright/units';
+import type { QuantityKind } from './quantity-kind.js';
+import type { Calculation, Count, Figure, FigureHole, Hole, List, Name, Quantity, Range } from './values.js';
+
+export const name = (text: string): Name => ({ kind: 'name', text });
+export const count = (n: number): Count => ({ kind: 'count', count: n });
+export const list = (items: readonly Hole[], join: List['join'] = 'and'): List => ({
+  kind: 'list',
+  items,
+  join,
+});
+export const quantity = (
+  kind: QuantityKind,
+  value: Range | number | undefined,
+  rounding: Rounding,
+): Quantity => ({
+  kind: 'quantity',
+  quantity: kind,
+  value: typeof value === 'number' ? { low: value, high: value } : value,
+  rounding,
+});
+export const calculation = (figure: Figure): Calculation => ({ kind: 'calculation', figure });
+export const inWords = (figure: Figure): FigureHole => ({ kind: 'figure', figure });
+
+type ShownFigure = Pick<Figure, 'value' | 'quantity' | 'rounding' | 'source'>;
+
+/** A figure's value in a sentence. */
+export const shown = (f: ShownFigure): Quantity => ({
+  kind: 'quantity',
+  quantity: f.quantity,
+  value: f.value,
+  rounding: f.rounding,
+  ...(f.source.kind === 'computed' ? {} : { stated: true }),
+});
+
+/** One number as a figure of that kind would print it. */
+export const shownAs = (f: ShownFigure, value: number): Quantity =>
+  shown({ ...f, value: { low: value, high: value } });
+
+/**
+ * A demand beside its limit, each at its worst end, printed so that they read in the order in which they are.
+ * `least` is for a limit that the value must not fall below.
+ */
+export function shownBeside(
+  demand: ShownFigure,
+  limit: ShownFigure,
+  kind: 'most' | 'least' = 'most',
+): { readonly demand: Quantity; readonly limit: Quantity } {
+  const value = kind === 'most' ? demand.value?.high : demand.value?.low;
+  const bound = kind === 'most' ? limit.value?.low : limit.value?.high;
+  const [left, right] = [shown(demand), shown({ ...limit, quantity: demand.quantity })];
+  if (value === undefined || bound === undefined) return { demand: left, limit: right };
+  return {
+    demand: { ...left, beside: { value: bound, side: 'demand', limit: kind } },
+    limit: { ...right, beside: { value, side: 'limit', limit: kind } },
+  };
+}

@@ -1,0 +1,9 @@
+common-practice = práctica común, sin fuente
+from-memory = de memoria
+from-memory-of = de memoria: { $title }
+policy = norma { $policy }, { $limit }
+policy-of = norma { $policy }, { $limit }: { $of }
+stated = escrito en el plan
+invented = inventado para el ejemplo
+computed = calculado
+unknown = fuente desconocida

@@ -1,0 +1,135 @@
+import type { System } from '@cribwright/units';
+import { catalogFor } from './catalog.js';
+import { fault } from './faults.js';
+import { showFigureValue, showQuantity } from './show-quantity.js';
+import type { Figure, FigureSource, Hole, List, Message, Phrase, Quantity } from './values.js';
+import { writeCalculation } from './write-calculation.js';
+import { writeSource } from './write-source.js';
+
+/** Languages that words are made in. */
+export type Locale = 'en' | 'es';
+
+/** Makes words in one language and one system of units. */
+export interface Words {
+  readonly locale: Locale;
+  readonly units: System;
+  /** A message, label, term or other phrase. */
+  readonly message: (m: Phrase) => string;
+  /** A figure's name: `height limit`. */
+  readonly label: (f: Figure) => string;
+  /** A figure's value as its calculation uses it: `38.5 in`, `36,000 to 42,000 lb`, `not known`. */
+  readonly value: (f: Pick<Figure, 'value' | 'quantity' | 'rounding' | 'unit'>) => string;
+  /** Name and value: `height 38.5 in`. */
+  readonly figure: (f: Figure) => string;
+  /** How a figure was computed: with names (`ratio × width`) and with numbers (`1.5 × 16 in`). */
+  readonly calculation: (f: Figure) => { readonly names: string; readonly numbers: string } | undefined;
+  /** A number as a sentence or a drawing says it: tape fractions, three significant figures. */
+  readonly quantity: (q: Quantity) => string;
+  readonly source: (s: FigureSource) => string;
+}
+
+/**
+ * Transition: words for what is not in the catalogs yet. Goes with the last table of English sentences in the code.
+ */
+export interface Untranslated {
+  /** A template of a message by its id, holes in braces. */
+  readonly template: (id: string) => string | undefined;
+  /** English text in this language. */
+  readonly text: (english: string) => string;
+}
+
+let untranslated: Partial<Record<Locale, Untranslated>> = {};
+const made = new Map<string, Words>();
+
+/** Transition: says where the words of a language are that the catalogs do not have yet. */
+export function useUntranslated(locale: Locale, source: Untranslated): void {
+  untranslated = { ...untranslated, [locale]: source };
+}
+
+/** The words of a language and a system of units. Cheap to call again. */
+export function wordsIn(locale: Locale, units: System): Words {
+  const key = `${locale} ${units}`;
+  const known = made.get(key);
+  if (known !== undefined) return known;
+  const words = makeWords(locale, units);
+  made.set(key, words);
+  return words;
+}
+
+function makeWords(locale: Locale, units: System): Words {
+  const notKnown = () => format('word.not-known', {});
+
+  const format = (id: string, holes: Readonly<Record<string, string | number>>): string => {
+    const text = catalogFor(locale)(id, holes) ?? (locale === 'en' ? undefined : catalogFor('en')(id, holes));
+    if (text !== undefined) return text;
+    fault(`No message ${id} in ${locale}.`);
+    return [id, ...Object.values(holes)].join(' ');
+  };
+
+  const english = (text: string): string => untranslated[locale]?.text(text) ?? text;
+
+  const fill = (m: Message, template: string): string =>
+    template.replace(/\{([^{}]+)\}/g, (whole, name: string) => {
+      const content = m.holes[name];
+      return content === undefined ? whole : hole(content);
+    });
+
+  const message = (m: Phrase): string => {
+    if (typeof m === 'string') return english(m);
+    if (m.kind === 'name') return m.text;
+    if (m.kind === 'list') return list(m);
+    if (m.english !== undefined) return fill(m, untranslated[locale]?.template(m.id) ?? m.english).trimEnd();
+    const holes: Record<string, string | number> = {};
+    for (const [name, content] of Object.entries(m.holes))
+      holes[name] = typeof content === 'object' && content.kind === 'count' ? content.count : hole(content);
+    return format(m.id, holes).trimEnd();
+  };
+
+  const list = ({ items, join }: List): string => {
+    const words = items.map(hole).filter((t) => t !== '');
+    if (join === 'plain' || words.length < 2) return words.join(', ');
+    const last = words.at(-1) ?? '';
+    return format(join === 'and' ? 'word.list-and' : 'word.list-or', {
+      first: words.slice(0, -1).join(', '),
+      last,
+    });
+  };
+
+  const quantity = (q: Quantity): string => showQuantity(q, units) ?? notKnown();
+  const value: Words['value'] = (f) => showFigureValue(f, units) ?? notKnown();
+  const label = (f: Figure): string => message(f.label);
+  const calculation: Words['calculation'] = (f) =>
+    writeCalculation(f, { units, label, message, format, notKnown, value });
+
+  const hole = (content: Hole): string => {
+    if (typeof content === 'string') return english(content);
+    switch (content.kind) {
+      case 'name':
+        return content.text;
+      case 'count':
+        return String(content.count);
+      case 'quantity':
+        return quantity(content);
+      case 'figure':
+        return value(content.figure);
+      case 'calculation':
+        return calculation(content.figure)?.numbers ?? value(content.figure);
+      case 'list':
+        return list(content);
+      case 'message':
+        return message(content);
+    }
+  };
+
+  return {
+    locale,
+    units,
+    message,
+    label,
+    value,
+    figure: (f) => `${label(f)} ${value(f)}`,
+    calculation,
+    quantity,
+    source: (s) => writeSource(s, format),
+  };
+}
