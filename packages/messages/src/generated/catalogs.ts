@@ -186,7 +186,7 @@ export interface MessageHoles {
   readonly 'figure.timbers-on-the-ground': NoHoles;
   readonly 'figure.time-from-first-to-last': NoHoles;
   readonly 'figure.toward-the-passenger-side': NoHoles;
-  readonly 'figure.turned': { readonly across: H['figure']; readonly up: H['figure']; readonly lies: H['name'] };
+  readonly 'figure.turned': { readonly across: H['figure']; readonly up: H['figure']; readonly lies: H['message'] };
   readonly 'figure.underside-of': { readonly part: H['name'] };
   readonly 'figure.underside-of-the-captured-part': NoHoles;
   readonly 'figure.upward-in-all': NoHoles;
@@ -218,6 +218,14 @@ export interface MessageHoles {
   readonly 'figure.contacts-loaded-of': { readonly loaded: H['count']; readonly all: H['count'] };
   readonly 'figure.empty-vehicle-weighs-the-same-on-both-sides': NoHoles;
   readonly 'figure.cargo-center-in-the-middle-third': NoHoles;
+  readonly 'figure.pad-length': NoHoles;
+  readonly 'figure.pad-width': NoHoles;
+  readonly 'figure.center-of-gravity-back-from-the-front': NoHoles;
+  readonly 'figure.center-of-gravity-toward-the-passenger-side': NoHoles;
+  readonly 'figure.center-of-gravity-above-the-ground': NoHoles;
+  readonly 'figure.timber-of-length': { readonly timber: H['name']; readonly length: H['name'] };
+  readonly 'figure.side-resting': NoHoles;
+  readonly 'figure.roof-resting': NoHoles;
   readonly 'loss.gives-way': { readonly what: H['text'] };
   readonly 'loss.tire-lost': { readonly tire: H['message'] };
   readonly 'loss.air-springs': { readonly vehicle: H['name']; readonly axle: H['text'] };
@@ -439,7 +447,7 @@ export interface MessageHoles {
   readonly 'crib-load.step-unrated': { readonly chock: H['name']; readonly load: H['quantity'] };
   readonly 'crib-load.step-unknown': { readonly chock: H['name']; readonly why: H['message'] };
   readonly 'crib-load.weigh-it': NoHoles;
-  readonly 'crib-load.fix-build': { readonly layout: H['name']; readonly timber: H['name']; readonly courses: H['count']; readonly use: H['quantity'] };
+  readonly 'crib-load.fix-build': { readonly layout: H['name']; readonly timber: H['message']; readonly courses: H['count']; readonly use: H['quantity'] };
   readonly 'crib-mixed-timber.title': NoHoles;
   readonly 'crib-mixed-timber.protects': NoHoles;
   readonly 'crib-mixed-timber.mixed': { readonly first: H['name']; readonly second: H['name']; readonly vehicle: H['name']; readonly one: H['message']; readonly other: H['message']; readonly times: H['quantity'] };
@@ -529,6 +537,7 @@ export interface MessageHoles {
   readonly 'loss-of-support.balances': { readonly loss: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
   readonly 'loss-of-support.unsolved': { readonly loss: H['phrase']; readonly vehicle: H['text'] };
   readonly 'loss-of-support.lost-here': NoHoles;
+  readonly 'rule.could-not-run': { readonly rule: H['name']; readonly protects: H['message'] };
   readonly 'order-ground-up.title': NoHoles;
   readonly 'order-ground-up.protects': NoHoles;
   readonly 'order-ground-up.lower-first': { readonly step: H['count']; readonly upper: H['name']; readonly lower: H['name']; readonly advice: H['message'] };
@@ -1270,6 +1279,14 @@ figure--all-contacts-loaded =
 figure--contacts-loaded-of = { $loaded } of { $all } contacts loaded
 figure--empty-vehicle-weighs-the-same-on-both-sides = the empty vehicle weighs the same on both sides of its centerline
 figure--cargo-center-in-the-middle-third = cargo fills its length and tapers evenly at most: its center lies in the middle third
+figure--pad-length = pad length
+figure--pad-width = pad width
+figure--center-of-gravity-back-from-the-front = center of gravity back from the front
+figure--center-of-gravity-toward-the-passenger-side = center of gravity toward the passenger side
+figure--center-of-gravity-above-the-ground = center of gravity above the ground
+figure--timber-of-length = { $timber } { $length } long
+figure--side-resting = side-resting
+figure--roof-resting = roof-resting
 loss--gives-way = { $what } gives way
 loss--tire-lost = { $tire }: tire lost
 loss--air-springs = { $vehicle } { $axle }: air springs deflated
@@ -1653,6 +1670,7 @@ loss-of-support--falls = Support lost: { $loss }. Nothing holds { $end } of the 
 loss-of-support--balances = Support lost: { $loss }. The { $vehicle } only balances{ $when }. Put supports on both sides of its center of gravity.
 loss-of-support--unsolved = Support lost: { $loss }. No result for the { $vehicle }. Treat it as not held. This check has not passed.
 loss-of-support--lost-here = This support is lost.
+rule--could-not-run = The check { $rule } could not run on this plan. What it protects against was not checked: { $protects }
 order-ground-up--title = Upper vehicle stabilized before the lower one
 order-ground-up--protects = A support built on something loose moves with it. Stabilize the lower vehicle first.
 order-ground-up--lower-first = Step { $step } stabilizes the { $upper } before the { $lower } below it. Build from the ground up. { $advice }
@@ -2387,6 +2405,14 @@ figure--all-contacts-loaded =
 figure--contacts-loaded-of = { $loaded } de { $all } contactos cargados
 figure--empty-vehicle-weighs-the-same-on-both-sides = el vehículo vacío pesa lo mismo a ambos lados de su línea central
 figure--cargo-center-in-the-middle-third = la carga llena su largo y como mucho disminuye de manera pareja: su centro está en el tercio medio
+figure--pad-length = largo de la placa
+figure--pad-width = ancho de la placa
+figure--center-of-gravity-back-from-the-front = centro de gravedad hacia atrás desde el frente
+figure--center-of-gravity-toward-the-passenger-side = centro de gravedad hacia el lado del acompañante
+figure--center-of-gravity-above-the-ground = centro de gravedad sobre el suelo
+figure--timber-of-length = { $timber } de { $length } de largo
+figure--side-resting = sobre su costado
+figure--roof-resting = sobre su techo
 loss--gives-way = { $what } cede
 loss--tire-lost = { $tire }: neumático perdido
 loss--air-springs = { $vehicle }, { $axle }: resortes neumáticos sin aire
@@ -2774,6 +2800,7 @@ loss-of-support--falls = Apoyo perdido: { $loss }. Nada sostiene { $end } de { $
 loss-of-support--balances = Apoyo perdido: { $loss }. { $vehicle } solo queda en equilibrio{ $when }. Ponga apoyos a ambos lados de su centro de gravedad.
 loss-of-support--unsolved = Apoyo perdido: { $loss }. Sin resultado para { $vehicle }. Trátelo como no sostenido. Esta comprobación no se da por buena.
 loss-of-support--lost-here = Este apoyo se pierde.
+rule--could-not-run = La comprobación { $rule } no se pudo hacer en este plan. No se comprobó aquello contra lo que protege: { $protects }
 order-ground-up--title = Vehículo de arriba estabilizado antes que el de abajo
 order-ground-up--protects = Un apoyo armado sobre algo suelto se mueve con ello. Estabilice primero el vehículo de abajo.
 order-ground-up--lower-first = El paso { $step } estabiliza { $upper } antes que { $lower }, que está debajo. Construya desde el suelo. { $advice }
