@@ -1,9 +1,11 @@
 import { stripVTControlCharacters } from 'node:util';
 import { caution } from '@cribwright/engine';
+import { name } from '@cribwright/messages';
 import { expect, it } from 'vitest';
 import { colored, plain } from '../terminal/paint.js';
 import { sampleReport, tooHigh } from '../testing/sample-report.js';
 import { textReport } from './text.js';
+import { speechOf } from './words.js';
 
 it('gives the line, the sum, the source, the fix, and the caution last', () => {
   const text = textReport(sampleReport([tooHigh]), plain);
@@ -40,7 +42,16 @@ it('says the same words in color', () => {
 });
 
 it('ends with the caution even where nothing could be read', () => {
-  const text = textReport({ files: [], unreadable: [{ path: 'x.crib', why: 'gone' }] }, plain);
+  const text = textReport({ files: [], unreadable: [{ path: 'x.crib', why: name('gone') }] }, plain);
   expect(text).toContain('COULD NOT READ  x.crib: gone');
   expect(text.trimEnd().endsWith(caution)).toBe(true);
+});
+
+it('speaks Spanish, in the units asked for', () => {
+  const text = textReport(sampleReport([tooHigh]), plain, speechOf({ language: 'es', units: 'si' }));
+  expect(text).toContain('PELIGRO  crib-height  crib A  plans/tall.crib:3:5');
+  expect(text).toContain('El crib A mide 1,245 mm de alto.');
+  expect(text).toContain('  arreglo  Usar 6 hiladas');
+  expect(text).toContain('1 plan, 1 peligro, 0 advertencias, 0 notas');
+  expect(text).not.toMatch(/ in\b|DANGER|dangers/);
 });

@@ -3,6 +3,71 @@ import type { HoleKinds as H, NoHoles } from '../hole-kinds.js';
 
 /** Every message with its holes and their kinds. */
 export interface MessageHoles {
+  readonly 'cli.caution': NoHoles;
+  readonly 'cli.could-not-read': NoHoles;
+  readonly 'cli.could-not-run': NoHoles;
+  readonly 'cli.error': NoHoles;
+  readonly 'cli.danger': NoHoles;
+  readonly 'cli.warning': NoHoles;
+  readonly 'cli.note': NoHoles;
+  readonly 'cli.accepted-severity': { readonly severity: H['message'] };
+  readonly 'cli.fix': NoHoles;
+  readonly 'cli.governs': NoHoles;
+  readonly 'cli.see': NoHoles;
+  readonly 'cli.sources': NoHoles;
+  readonly 'cli.nothing-found': NoHoles;
+  readonly 'cli.expected-and-so': { readonly count: H['count'] };
+  readonly 'cli.expected-but': { readonly text: H['phrase']; readonly why: H['phrase'] };
+  readonly 'cli.not-whole': NoHoles;
+  readonly 'cli.not-read': NoHoles;
+  readonly 'cli.more': { readonly count: H['name'] };
+  readonly 'cli.more-in': { readonly count: H['name']; readonly path: H['name'] };
+  readonly 'cli.accepted-by': { readonly by: H['name']; readonly until: H['name']; readonly reason: H['name'] };
+  readonly 'cli.plans': { readonly count: H['count'] };
+  readonly 'cli.dangers': { readonly count: H['count'] };
+  readonly 'cli.warnings': { readonly count: H['count'] };
+  readonly 'cli.notes': { readonly count: H['count'] };
+  readonly 'cli.accepted': { readonly count: H['count'] };
+  readonly 'cli.checks-not-run': { readonly count: H['count'] };
+  readonly 'cli.paths-not-read': { readonly count: H['count'] };
+  readonly 'cli.as-stated': NoHoles;
+  readonly 'cli.set-by-policy': NoHoles;
+  readonly 'cli.invented': NoHoles;
+  readonly 'cli.not-known': NoHoles;
+  readonly 'cli.from-its-source': NoHoles;
+  readonly 'cli.computed': NoHoles;
+  readonly 'cli.computed-from': { readonly sources: H['list'] };
+  readonly 'cli.not-expected': NoHoles;
+  readonly 'cli.finding-on': { readonly rule: H['name']; readonly subject: H['name']; readonly message: H['message'] };
+  readonly 'cli.as-expected': NoHoles;
+  readonly 'cli.not-as-expected': NoHoles;
+  readonly 'cli.nothing-expected': NoHoles;
+  readonly 'cli.expectations-held': { readonly held: H['count']; readonly all: H['count']; readonly odd: H['count'] };
+  readonly 'cli.path-not-read': { readonly path: H['name']; readonly why: H['phrase'] };
+  readonly 'cli.problems-left-out': { readonly path: H['name']; readonly count: H['count'] };
+  readonly 'cli.plan-not-whole': { readonly plan: H['name'] };
+  readonly 'cli.justification': { readonly by: H['name']; readonly until: H['name']; readonly reason: H['name'] };
+  readonly 'cli.list-may-lack': NoHoles;
+  readonly 'cli.needs-nothing': NoHoles;
+  readonly 'cli.needed': NoHoles;
+  readonly 'cli.carried': NoHoles;
+  readonly 'cli.short': NoHoles;
+  readonly 'cli.short-mark': NoHoles;
+  readonly 'cli.syntax': NoHoles;
+  readonly 'cli.no-rule': { readonly rule: H['name'] };
+  readonly 'cli.did-you-mean': { readonly near: H['name'] };
+  readonly 'cli.see-list': NoHoles;
+  readonly 'cli.gone': NoHoles;
+  readonly 'cli.outside': NoHoles;
+  readonly 'cli.not-a-file': NoHoles;
+  readonly 'cli.not-text': NoHoles;
+  readonly 'cli.too-large': NoHoles;
+  readonly 'cli.looping-link': NoHoles;
+  readonly 'cli.not-permitted': NoHoles;
+  readonly 'cli.failed': NoHoles;
+  readonly 'cli.no-plan-file': NoHoles;
+  readonly 'cli.input-empty': NoHoles;
+  readonly 'cli.no-plan': NoHoles;
   readonly 'analysis.rigid-bodies': NoHoles;
   readonly 'analysis.tight-contacts': NoHoles;
   readonly 'analysis.slow-loads': NoHoles;
@@ -1060,7 +1125,100 @@ export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
 };
 
 export const catalogs = {
-  en: `analysis--rigid-bodies = Vehicles are rigid bodies. Frames and bodies do not bend.
+  en: `cli--caution = Caution.
+cli--could-not-read = COULD NOT READ
+cli--could-not-run = COULD NOT RUN
+cli--error = ERROR
+cli--danger = DANGER
+cli--warning = WARNING
+cli--note = NOTE
+cli--accepted-severity = ACCEPTED { $severity }
+cli--fix = fix
+cli--governs = governs
+cli--see = see
+cli--sources = sources
+cli--nothing-found = nothing found
+cli--expected-and-so = { $count } expected, and so it is
+cli--expected-but = expected { $text }, but { $why }
+cli--not-whole = NOT READ WHOLE. What is missing was not checked, and nothing here counts as safe.
+cli--not-read = not read
+cli--more = { $count } more
+cli--more-in = and { $count } more of these in { $path }
+cli--accepted-by = accepted by { $by } until { $until }: { $reason }
+cli--plans =
+    { $count ->
+        [one] 1 plan
+       *[other] { $count } plans
+    }
+cli--dangers =
+    { $count ->
+        [one] 1 danger
+       *[other] { $count } dangers
+    }
+cli--warnings =
+    { $count ->
+        [one] 1 warning
+       *[other] { $count } warnings
+    }
+cli--notes =
+    { $count ->
+        [one] 1 note
+       *[other] { $count } notes
+    }
+cli--accepted = { $count } accepted
+cli--checks-not-run =
+    { $count ->
+        [one] 1 check could not run
+       *[other] { $count } checks could not run
+    }
+cli--paths-not-read =
+    { $count ->
+        [one] 1 path could not be read
+       *[other] { $count } paths could not be read
+    }
+cli--as-stated = as stated
+cli--set-by-policy = set by the policy
+cli--invented = invented
+cli--not-known = not known
+cli--from-its-source = from its source
+cli--computed = worked out
+cli--computed-from = worked out from: { $sources }
+cli--not-expected = NOT EXPECTED
+cli--finding-on = { $rule } on { $subject }: { $message }
+cli--as-expected = as expected
+cli--not-as-expected = NOT AS EXPECTED
+cli--nothing-expected = nothing was expected: add an \`expect\` line
+cli--expectations-held =
+    { $held } of { $all } expectations held; { $odd ->
+        [one] 1 danger
+       *[other] { $odd } dangers
+    } not expected
+cli--path-not-read = { $path } could not be read: { $why }
+cli--problems-left-out = { $path }: { $count } more problems of the text are left out
+cli--plan-not-whole = The plan “{ $plan }” was not read whole. What is missing was not checked.
+cli--justification = { $by }, until { $until }: { $reason }
+cli--list-may-lack = NOT READ WHOLE: part of what is needed may be missing from this list.
+cli--needs-nothing = needs nothing from a cache
+cli--needed = needed
+cli--carried = carried
+cli--short = short
+cli--short-mark = SHORT
+cli--syntax = the writing
+cli--no-rule = There is no rule { $rule }.
+cli--did-you-mean = Did you mean { $near }?
+cli--see-list = See the list with: cribwright explain
+cli--gone = there is no such file or folder
+cli--outside = it is a link that leads outside this folder. Copy the file into the folder, or name it by itself
+cli--not-a-file = it is no file
+cli--not-text = it is not text in UTF-8. Save it as UTF-8 text
+cli--too-large = it is larger than 4 MB, so it is no plan
+cli--looping-link = it is a link that leads back to itself
+cli--not-permitted = there is no permission to open it
+cli--failed = it could not be opened
+cli--no-plan-file = no .crib file is in it
+cli--input-empty = the standard input is empty
+cli--no-plan = there is no plan in it, so nothing was checked
+analysis--rigid-bodies = Vehicles are rigid bodies. Frames and bodies do not bend.
 analysis--tight-contacts = Every counted contact is wedged tight and square to the load.
 analysis--slow-loads = Loads come on slowly. Nothing drops, shakes or swings.
 analysis--crib-height = A crib is as tall as its courses. Wedges and shims are not counted in the height limit.
@@ -2186,7 +2344,100 @@ word--lesser = lesser of { $a } and { $b }
 word--larger = larger of { $a } and { $b }
 word--floor-to = { $value }, rounded down to a multiple of { $step }
 `,
-  es: `analysis--rigid-bodies = Los vehículos son cuerpos rígidos. Bastidores y carrocerías no se doblan.
+  es: `cli--caution = Precaución.
+cli--could-not-read = NO SE PUDO LEER
+cli--could-not-run = NO SE PUDO HACER
+cli--error = ERROR
+cli--danger = PELIGRO
+cli--warning = ADVERTENCIA
+cli--note = NOTA
+cli--accepted-severity = ACEPTADO: { $severity }
+cli--fix = arreglo
+cli--governs = rige
+cli--see = vea
+cli--sources = fuentes
+cli--nothing-found = no se encontró nada
+cli--expected-and-so = { $count } resultados previstos, y así es
+cli--expected-but = se preveía { $text }, pero { $why }
+cli--not-whole = NO SE LEYÓ ENTERO. Lo que falta no se comprobó, y nada de esto cuenta como seguro.
+cli--not-read = no leído
+cli--more = { $count } más
+cli--more-in = y { $count } más de estos en { $path }
+cli--accepted-by = aceptado por { $by } hasta { $until }: { $reason }
+cli--plans =
+    { $count ->
+        [one] 1 plan
+       *[other] { $count } planes
+    }
+cli--dangers =
+    { $count ->
+        [one] 1 peligro
+       *[other] { $count } peligros
+    }
+cli--warnings =
+    { $count ->
+        [one] 1 advertencia
+       *[other] { $count } advertencias
+    }
+cli--notes =
+    { $count ->
+        [one] 1 nota
+       *[other] { $count } notas
+    }
+cli--accepted = { $count } aceptados
+cli--checks-not-run =
+    { $count ->
+        [one] 1 comprobación no se pudo hacer
+       *[other] { $count } comprobaciones no se pudieron hacer
+    }
+cli--paths-not-read =
+    { $count ->
+        [one] 1 ruta no se pudo leer
+       *[other] { $count } rutas no se pudieron leer
+    }
+cli--as-stated = como está escrito
+cli--set-by-policy = fijado por la norma
+cli--invented = inventado
+cli--not-known = no se conoce
+cli--from-its-source = de su fuente
+cli--computed = calculado
+cli--computed-from = calculado a partir de: { $sources }
+cli--not-expected = NO PREVISTO
+cli--finding-on = { $rule } en { $subject }: { $message }
+cli--as-expected = como se preveía
+cli--not-as-expected = NO COMO SE PREVEÍA
+cli--nothing-expected = no se preveía nada: agregue una línea \`expect\`
+cli--expectations-held =
+    se cumplieron { $held } de { $all } previsiones; { $odd ->
+        [one] 1 peligro no previsto
+       *[other] { $odd } peligros no previstos
+    }
+cli--path-not-read = { $path } no se pudo leer: { $why }
+cli--problems-left-out = { $path }: se omiten { $count } problemas más del texto
+cli--plan-not-whole = El plan “{ $plan }” no se leyó entero. Lo que falta no se comprobó.
+cli--justification = { $by }, hasta { $until }: { $reason }
+cli--list-may-lack = NO SE LEYÓ ENTERO: en esta lista puede faltar parte de lo que se necesita.
+cli--needs-nothing = no necesita nada de un acopio
+cli--needed = necesario
+cli--carried = traído
+cli--short = falta
+cli--short-mark = FALTA
+cli--syntax = la escritura
+cli--no-rule = No hay ninguna comprobación { $rule }.
+cli--did-you-mean = ¿Quiso decir { $near }?
+cli--see-list = Vea la lista con: cribwright explain
+cli--gone = no existe ese archivo ni carpeta
+cli--outside = es un enlace que sale de esta carpeta. Copie el archivo en la carpeta, o nómbrelo por sí solo
+cli--not-a-file = no es un archivo
+cli--not-text = no es texto en UTF-8. Guárdelo como texto UTF-8
+cli--too-large = pasa de 4 MB, así que no es un plan
+cli--looping-link = es un enlace que vuelve a sí mismo
+cli--not-permitted = no hay permiso para abrirlo
+cli--failed = no se pudo abrir
+cli--no-plan-file = no hay ningún archivo .crib dentro
+cli--input-empty = la entrada estándar está vacía
+cli--no-plan = no hay ningún plan dentro, así que no se comprobó nada
+analysis--rigid-bodies = Los vehículos son cuerpos rígidos. Bastidores y carrocerías no se doblan.
 analysis--tight-contacts = Cada contacto contado está bien acuñado y a escuadra con la carga.
 analysis--slow-loads = Las cargas llegan despacio. Nada cae, se sacude ni se balancea.
 analysis--crib-height = Un crib es tan alto como sus hiladas. Cuñas y calzas no cuentan en el límite de altura.
