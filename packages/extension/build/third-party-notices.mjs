@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import satisfies from 'spdx-satisfies';
 
@@ -19,6 +20,14 @@ export const allowedLicenses = [
 
 /** Files of a package that hold a license or a notice, at its top level. */
 const noticeFile = /^(licen[cs]e|copying|copyright|copyrightnotice|notices?|thirdpartynotices?)([.-].*)?$/i;
+
+/**
+ * Licenses whose text names no holder: where a package leaves its copy out, the text of the SPDX list is the same one.
+ * The text of all others holds a copyright line, and only the package itself can give that.
+ */
+const standardTexts = ['Apache-2.0'];
+const require = createRequire(import.meta.url);
+const standardText = (license) => require(`spdx-license-list/licenses/${license}.json`).licenseText;
 
 /** Notices that a package keeps below its top level: it takes code from elsewhere under a second license. */
 const furtherNotices = { pako: ['lib/zlib/README'] };
@@ -68,6 +77,11 @@ export function noticeOf(root, folder) {
   const texts = [...files.sort(), ...further]
     .map((file) => ({ file, text: plainText(readFileSync(join(path, file), 'utf8')) }))
     .filter(({ text }) => text !== '');
+  if (texts.length === 0 && standardTexts.includes(license))
+    texts.push({
+      file: `LICENSE (text of ${license} from the SPDX license list)`,
+      text: plainText(standardText(license)),
+    });
   // A package under two licenses at once needs the text of both.
   const needed = license.split(/\bAND\b/).length;
   if (!texts.some(({ file }) => /^(licen[cs]e|copying)/i.test(file)) || texts.length < needed)
