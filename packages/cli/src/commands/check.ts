@@ -3,7 +3,7 @@ import { readReport } from '../files/read-report.js';
 import type { Io } from '../io.js';
 import { jsonReport } from '../report/json.js';
 import { exitCode } from '../report/outcome.js';
-import type { Report } from '../report/report.js';
+import type { CheckReport } from '../report/report.js';
 import { ruleNotes } from '../report/rule-notes.js';
 import { sarifReport } from '../report/sarif.js';
 import { textReport } from '../report/text.js';
@@ -34,9 +34,9 @@ export const check: CommandPart = {
 
 type Format = keyof typeof formats;
 const formats = {
-  text: (report: Report, io: Io) => textReport(report, paintFor(io, io.env)),
-  json: (report: Report) => jsonReport(report),
-  sarif: (report: Report) => sarifReport(report, ruleNotes()),
+  text: (report: CheckReport, io: Io) => textReport(report, paintFor(io, io.env)),
+  json: (report: CheckReport) => jsonReport(report),
+  sarif: (report: CheckReport) => sarifReport(report, ruleNotes()),
 } as const;
 
 const formatOption = () =>

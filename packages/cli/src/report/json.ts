@@ -10,16 +10,23 @@ import { displayUnit, findUnit, fromSI } from '@cribwright/units';
 import { version } from '../version.js';
 import { formulaText, sourceText } from './figure-text.js';
 import { exitCode, tally } from './outcome.js';
-import type { FileReport, LocatedFinding, LocatedProblem, Location, PlanReport, Report } from './report.js';
+import type {
+  CheckReport,
+  FileReport,
+  LocatedFinding,
+  LocatedProblem,
+  Location,
+  PlanReport,
+} from './report.js';
 import { shownProblems } from './shown-problems.js';
 import { words, wordsOf } from './words.js';
 
 export const schemaId = 'urn:cribwright:check:1';
 
 /** The report for programs, as `schema/check.schema.json` describes it. */
-export const jsonReport = (report: Report): string => `${JSON.stringify(jsonValue(report), null, 2)}\n`;
+export const jsonReport = (report: CheckReport): string => `${JSON.stringify(jsonValue(report), null, 2)}\n`;
 
-export const jsonValue = (report: Report) => ({
+export const jsonValue = (report: CheckReport) => ({
   schema: schemaId,
   tool: { name: 'cribwright', version },
   caution,

@@ -6,7 +6,14 @@ import { SarifBuilder, SarifResultBuilder, SarifRuleBuilder, SarifRunBuilder } f
 import { version } from '../version.js';
 import { formulaText, sourceText } from './figure-text.js';
 import { hasErrors } from './outcome.js';
-import type { LocatedFinding, LocatedProblem, Location, RelatedPlace, Report, TextFix } from './report.js';
+import type {
+  CheckReport,
+  LocatedFinding,
+  LocatedProblem,
+  Location,
+  RelatedPlace,
+  TextFix,
+} from './report.js';
 import { shownProblems } from './shown-problems.js';
 import { words, wordsOf } from './words.js';
 
@@ -24,7 +31,7 @@ export interface RuleNote {
 export const rulePageUri = (rule: string): string => `cribwright:/rules/${rule}.md`;
 
 /** The report as SARIF 2.1.0 (OASIS standard), for review tools. `rules` names those that the log speaks of. */
-export function sarifReport(report: Report, rules: readonly RuleNote[]): string {
+export function sarifReport(report: CheckReport, rules: readonly RuleNote[]): string {
   const run = new SarifRunBuilder().initSimple({
     toolDriverName: 'cribwright',
     toolDriverVersion: version,
@@ -75,7 +82,7 @@ const notWhole = (title: string, unread: readonly RelatedPlace[]): string =>
     ),
   ].join('\n');
 
-const resultsOf = (report: Report): readonly Result[] =>
+const resultsOf = (report: CheckReport): readonly Result[] =>
   report.files.flatMap((file) => [
     ...shownProblems(file).shown.map((p) => problemResult(p, file.text)),
     ...file.plans.flatMap((plan) => plan.findings.map((f) => findingResult(f, plan.title, wordsOf(plan)))),
