@@ -1,4 +1,4 @@
-import { type BlockSchema, type PropertySchema, allowedIn, schema } from '@cribwright/language';
+import { allowedIn, type BlockSchema, type PropertySchema, schema } from '@cribwright/language';
 import { findUnit } from '@cribwright/units';
 
 /** A line of the schema, written where it belongs. */

@@ -42,20 +42,20 @@ export class Analyses {
 
   constructor(private readonly settings: AnalysesSettings) {}
 
-  /** The best that can be said without a wait. Without `hurry` that is everything. */
+  /** The best answer within the time limit. Without `timeLimit` that is everything. */
   of(plan: Plan, place: string): Known {
     const key = this.key(plan);
     const known = this.known.get(key);
     if (known) return this.remember(key, known);
-    const { timeLimit: hurry, push = false } = this.settings;
-    if (!hurry)
+    const { timeLimit, push = false } = this.settings;
+    if (!timeLimit)
       return this.remember(key, {
         analysis: analyze(plan, { ...this.options(), push, paper: push, endsAlone: !push }),
         pending: push ? undefined : 'push',
       });
     if (!this.slow.has(place)) {
       const work = this.begin(plan, place, 'loads');
-      while (work.spent <= hurry.over) {
+      while (work.spent <= timeLimit.over) {
         const whole = this.step(work, place);
         if (whole) return whole;
       }

@@ -7,8 +7,8 @@ const uri = 'memory:/plan.crib';
 const files = { read: async (asked: string) => (asked === 'memory:/fleet.crib' ? fleet : undefined) };
 const text = trailerPlan.replace('from 4 ft to 48 ft', 'from 4 ft to 48 ft height 72 in');
 
-async function opened(push: boolean, hurry?: WorkspaceOptions['timeLimit']) {
-  const workspace = openWorkspace({ files, folders: [], push, timeLimit: hurry });
+async function opened(push: boolean, timeLimit?: WorkspaceOptions['timeLimit']) {
+  const workspace = openWorkspace({ files, folders: [], push, timeLimit });
   workspace.put(uri, text, 1);
   await workspace.load(uri);
   return workspace;
