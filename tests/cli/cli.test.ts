@@ -390,3 +390,28 @@ describe('explain', () => {
 it('ends with 2 on words that it does not know, and names the help', () => {
   expect(run('chekc')).toMatchObject({ code: 2, err: expect.stringContaining('--help') });
 });
+
+describe('language and units', () => {
+  it('reports in Spanish and in SI where asked for', () => {
+    const said = run('check', '--language', 'es', '--units', 'si', faulty);
+    expect(said).toMatchObject({ code: 1, err: '' });
+    expect(said.out).toContain('PELIGRO');
+    expect(said.out).toMatch(/de alto\. El límite es [\d,]+ mm/);
+    const json = JSON.parse(run('check', '-f', 'json', '--units', 'si', faulty).out);
+    const units = JSON.stringify(json.files[0].plans[0].findings).match(/"unit":"[^"]*"/g) ?? [];
+    expect(units).toContain('"unit":"mm"');
+    expect(units.filter((u) => /"(in|ft|lb|psi)"/.test(u))).toEqual([]);
+  });
+
+  it('writes the materials, the expectations and the list of rules in Spanish', () => {
+    expect(run('materials', '-l', 'es', good).out).toMatch(/necesario +traído +falta/);
+    expect(run('test', '-q', '-l', 'es', good).out).toContain('como se preveía');
+    expect(run('explain', '-l', 'es').out).toContain('Crib demasiado alto para su ancho');
+    expect(run('explain', '-l', 'es', 'crib-heigth').err).toContain('¿Quiso decir crib-height?');
+  });
+
+  it('names the languages that it knows', () => {
+    const said = run('check', '--language', 'fr', good);
+    expect(said).toMatchObject({ code: 2, out: '', err: expect.stringContaining('en, es') });
+  });
+});

@@ -11,10 +11,9 @@ import { plain } from '../../packages/language/src/features/hover/markdown.js';
 import { hintsOf } from '../../packages/language/src/features/inlay-hint.js';
 import { diagnosticsOf } from '../../packages/language/src/features/publish-diagnostics.js';
 import { contextOf } from '../../packages/language/src/features/testing/context-of.js';
-import { figuresEs } from '../../packages/language/src/l10n/figures-es.js';
-import { termsEs } from '../../packages/language/src/l10n/terms-es.js';
 import { letLine, patternUse } from '../../packages/language/src/schema/pattern-block.js';
 import { schema } from '../../packages/language/src/schema/schema.js';
+import { catalogs } from '../../packages/messages/src/generated/catalogs.js';
 import { root } from './read-plans.js';
 
 const names = readdirSync(`${root}examples`, { recursive: true, encoding: 'utf8' })
@@ -24,21 +23,22 @@ const texts = Object.fromEntries(names.map((n) => [n, readFileSync(`${root}examp
 
 const written = [...Object.values(texts), ...Object.values(library)];
 
-/** English words of the terms, without those that are Spanish too, words of the plan language, or names. */
+/** Words of the plan language, and names: the same in both languages. */
 const keys = new Set([
   ...schema.flatMap((b) => [b.keyword, ...b.properties.map((p) => p.key)]).flatMap((w) => w.split(' ')),
   ...written.flatMap((text) =>
     [...text.matchAll(/(\w+)\s*(?::\s*\w+\s*)?\{/g)].map(([, name]) => name ?? ''),
   ),
 ]);
-const spanishWords = new Set(
-  [...Object.values(figuresEs), ...Object.values(termsEs)].flatMap((text) => text.match(/\p{L}+/gu) ?? []),
-);
-const terms = new Set(
-  [...Object.keys(figuresEs), ...Object.keys(termsEs)]
-    .flatMap((text) => text.toLowerCase().match(/[a-z]{3,}/g) ?? [])
-    .filter((word) => !keys.has(word) && !spanishWords.has(word)),
-);
+/** The words of a catalog, without the ids and the holes. */
+const wordsOf = (catalog: string): readonly string[] =>
+  catalog
+    .replace(/^[a-z][\w-]* =/gm, '')
+    .replace(/\{ (?:\$[\w-]+(?: ->)?|"[^"]*") ?\}?|^ +\*?\[\w+\]/gm, '')
+    .toLowerCase()
+    .match(/\p{L}{3,}/gu) ?? [];
+const spanishWords = new Set(wordsOf(catalogs.es));
+const terms = new Set(wordsOf(catalogs.en).filter((word) => !keys.has(word) && !spanishWords.has(word)));
 
 /** What stays as somebody wrote it: what the plan language says of itself, and the comments of the examples. */
 const docs = schema
@@ -52,12 +52,13 @@ const comments = new Set(
 const quoted = written.flatMap((text) => [...text.matchAll(/"([^"]+)"/g)].map(([, words]) => words ?? ''));
 const sources = /common practice|stated in|not known|worked out|\bpolicy\b|from memory|invented for/;
 
-/** Without names, places as they are written in a plan, files and links. */
+/** Without names (a mount of the shipped tractor is called `air-springs`), places as in a plan, files and links. */
 const notOurs = (line: string): string =>
   quoted
     .reduce((text, words) => text.replaceAll(words, ''), line)
     .replace(/`[^`]*`|"[^"]*"|\[[a-z-]+\]\(.*?\)|\S+\.crib/g, '')
     .replace(/(?:driver|passenger) side \d/g, '')
+    .replaceAll('air-springs', '')
     .replace(/^\*\*[a-z]\w*: /, '');
 
 /** Lines with an English word left in them. Sources are titles of English documents, but for the words around. */

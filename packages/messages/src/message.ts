@@ -1,6 +1,17 @@
 import type { Rounding } from '@cribwright/units';
 import type { QuantityKind } from './quantity-kind.js';
-import type { Calculation, Count, Figure, FigureHole, Hole, List, Name, Quantity, Range } from './values.js';
+import type {
+  Calculation,
+  Count,
+  Figure,
+  FigureHole,
+  Hole,
+  List,
+  Name,
+  Phrase,
+  Quantity,
+  Range,
+} from './values.js';
 
 export const name = (text: string): Name => ({ kind: 'name', text });
 export const count = (n: number): Count => ({ kind: 'count', count: n });
@@ -19,6 +30,17 @@ export const quantity = (
   value: typeof value === 'number' ? { low: value, high: value } : value,
   rounding,
 });
+/** What stands in the holes of a message, or in a list. */
+export function holesOf(words: Phrase): readonly Hole[] {
+  switch (words.kind) {
+    case 'name':
+      return [];
+    case 'list':
+      return words.items;
+    case 'message':
+      return Object.values(words.holes);
+  }
+}
 export const calculation = (figure: Figure): Calculation => ({ kind: 'calculation', figure });
 export const inWords = (figure: Figure): FigureHole => ({ kind: 'figure', figure });
 

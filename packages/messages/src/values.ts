@@ -16,8 +16,6 @@ export interface Message {
   /** `crib-height.too-high` */
   readonly id: string;
   readonly holes: Readonly<Record<string, Hole>>;
-  /** Transition: English words of a message that has no catalog entry yet. Holes in braces. */
-  readonly english?: string;
 }
 
 /** Text that is the same in every language: a name from the plan, a title, a word of the plan language. */
@@ -68,18 +66,18 @@ export interface FigureHole {
 export interface List {
   readonly kind: 'list';
   readonly items: readonly Hole[];
-  /** `and`, `or`: as a sentence lists them. `plain`: with commas alone. `groups`: lists of their own, semicolons. */
-  readonly join: 'and' | 'or' | 'plain' | 'groups';
+  /**
+   * `and`, `or`: as a sentence lists them. `plain`: with commas alone. `groups`: lists of their own, semicolons.
+   * `none`: one after the other, as the pieces of a calculation.
+   */
+  readonly join: 'and' | 'or' | 'plain' | 'groups' | 'none';
 }
 
-/**
- * What may stand in a hole. A bare string is English from a place that has not been converted to messages yet; it is
- * for the transition only and goes when the last rule is converted.
- */
-export type Hole = Message | Name | Count | Quantity | Calculation | FigureHole | List | string;
+/** What may stand in a hole. */
+export type Hole = Message | Name | Count | Quantity | Calculation | FigureHole | List;
 
-/** A label, a case that governs, an assumption. A bare string is English from a place not yet converted. */
-export type Phrase = Message | Name | List | string;
+/** A label, a case that governs, an assumption. */
+export type Phrase = Message | Name | List;
 
 /**
  * Where a value comes from. `published` names title and locator; the two honest labels say that there is no

@@ -66,7 +66,7 @@ describe('words', () => {
 
   it('leave out what may be left out', () => {
     const too = message('push-margin.too-little', {
-      toward: 'toward the rear',
+      toward: term('push.toward-rear'),
       height: quantity('length', 1, 'up'),
       vehicle: name('truck'),
       share: quantity('share', 0.05, 'down'),

@@ -2,7 +2,7 @@ import type { System } from '@cribwright/units';
 import { catalogFor } from './catalog.js';
 import { fault } from './faults.js';
 import { showFigureValue, showQuantity } from './show-quantity.js';
-import type { Figure, FigureSource, Hole, List, Message, Phrase, Quantity } from './values.js';
+import type { Figure, FigureSource, Hole, List, Phrase, Quantity } from './values.js';
 import { writeCalculation } from './write-calculation.js';
 import { writeSource } from './write-source.js';
 
@@ -28,23 +28,7 @@ export interface Words {
   readonly source: (s: FigureSource) => string;
 }
 
-/**
- * Transition: words for what is not in the catalogs yet. Goes with the last table of English sentences in the code.
- */
-export interface Untranslated {
-  /** A template of a message by its id, holes in braces. */
-  readonly template: (id: string) => string | undefined;
-  /** English text in this language. */
-  readonly text: (english: string) => string;
-}
-
-let untranslated: Partial<Record<Locale, Untranslated>> = {};
 const made = new Map<string, Words>();
-
-/** Transition: says where the words of a language are that the catalogs do not have yet. */
-export function useUntranslated(locale: Locale, source: Untranslated): void {
-  untranslated = { ...untranslated, [locale]: source };
-}
 
 /** The words of a language and a system of units. Cheap to call again. */
 export function wordsIn(locale: Locale, units: System): Words {
@@ -66,27 +50,18 @@ function makeWords(locale: Locale, units: System): Words {
     return [id, ...Object.values(holes)].join(' ');
   };
 
-  const english = (text: string): string => untranslated[locale]?.text(text) ?? text;
-
-  const fill = (m: Message, template: string): string =>
-    template.replace(/\{([^{}]+)\}/g, (whole, name: string) => {
-      const content = m.holes[name];
-      return content === undefined ? whole : hole(content);
-    });
-
   const message = (m: Phrase): string => {
-    if (typeof m === 'string') return english(m);
     if (m.kind === 'name') return m.text;
     if (m.kind === 'list') return list(m);
-    if (m.english !== undefined) return fill(m, untranslated[locale]?.template(m.id) ?? m.english).trimEnd();
     const holes: Record<string, string | number> = {};
     for (const [name, content] of Object.entries(m.holes))
-      holes[name] = typeof content === 'object' && content.kind === 'count' ? content.count : hole(content);
+      holes[name] = content.kind === 'count' ? content.count : hole(content);
     return format(m.id, holes).trimEnd();
   };
 
   const list = ({ items, join }: List): string => {
     const words = items.map(hole).filter((t) => t !== '');
+    if (join === 'none') return words.join('');
     if (join === 'groups') return words.join('; ');
     if (join === 'plain' || words.length < 2) return words.join(', ');
     const last = words.at(-1) ?? '';
@@ -103,7 +78,6 @@ function makeWords(locale: Locale, units: System): Words {
     writeCalculation(f, { units, label, message, format, notKnown, value });
 
   const hole = (content: Hole): string => {
-    if (typeof content === 'string') return english(content);
     switch (content.kind) {
       case 'name':
         return content.text;

@@ -1,5 +1,6 @@
 import type { System } from '@cribwright/units';
 import { type Expression, parseFormula } from './formula.js';
+import { holesOf } from './message.js';
 import { showWorking } from './show-quantity.js';
 import type { Figure, Hole, Phrase } from './values.js';
 
@@ -38,19 +39,22 @@ export function writeCalculation(
   };
 }
 
-const hasFigures = (words: Phrase): boolean =>
-  typeof words === 'object' &&
-  words.kind === 'message' &&
-  Object.values(words.holes).some((h) => typeof h === 'object' && h.kind === 'figure');
+const hasFigures = (words: Phrase): boolean => holesOf(words).some((h) => h.kind === 'figure');
 
 /** The same words with each figure's label in place of its value. */
 function withLabels(words: Phrase): Phrase {
-  if (typeof words === 'string' || words.kind !== 'message') return words;
-  const holes = Object.entries(words.holes).map(([name, h]): [string, Hole] => [
-    name,
-    typeof h === 'object' && h.kind === 'figure' ? h.figure.label : h,
-  ]);
-  return { ...words, holes: Object.fromEntries(holes) };
+  const labeled = (h: Hole): Hole => (h.kind === 'figure' ? h.figure.label : h);
+  switch (words.kind) {
+    case 'name':
+      return words;
+    case 'list':
+      return { ...words, items: words.items.map(labeled) };
+    case 'message':
+      return {
+        ...words,
+        holes: Object.fromEntries(Object.entries(words.holes).map(([name, h]) => [name, labeled(h)])),
+      };
+  }
 }
 
 function writeExpression(e: Expression, writer: Writer, input: (name: string) => string): string {

@@ -7,14 +7,14 @@ import type { CheckReport } from '../report/report.js';
 import { ruleNotes } from '../report/rule-notes.js';
 import { sarifReport } from '../report/sarif.js';
 import { textReport } from '../report/text.js';
+import { type Speech, type SpeechOptions, speechOf, withLanguage, withUnits } from '../report/words.js';
 import { paintFor } from '../terminal/paint.js';
 import type { CommandPart } from './command.js';
 
 /** `cribwright check PATH…`: is anything in these plans unsafe? */
 export const check: CommandPart = {
   add: (program, io, ends) =>
-    program
-      .command('check')
+    withUnits(withLanguage(program.command('check')))
       .summary('say what is unsafe in the plans, and why')
       .description(
         'Reads plan files, or every .crib file in a folder, and says what is unsafe, with the sum and what would ' +
@@ -25,18 +25,19 @@ export const check: CommandPart = {
       )
       .argument('<path...>', 'files or folders')
       .addOption(formatOption())
-      .action(async (paths: string[], options: { format: Format }) => {
+      .action(async (paths: string[], options: SpeechOptions & { format: Format }) => {
         const report = await readReport(io, paths);
-        io.out(formats[options.format](report, io));
+        io.out(formats[options.format](report, io, speechOf(options)));
         ends(exitCode(report));
       }),
 };
 
 type Format = keyof typeof formats;
 const formats = {
-  text: (report: CheckReport, io: Io) => textReport(report, paintFor(io, io.env)),
-  json: (report: CheckReport) => jsonReport(report),
-  sarif: (report: CheckReport) => sarifReport(report, ruleNotes()),
+  text: (report: CheckReport, io: Io, speech: Speech) => textReport(report, paintFor(io, io.env), speech),
+  json: (report: CheckReport, _io: Io, speech: Speech) => jsonReport(report, speech),
+  sarif: (report: CheckReport, _io: Io, speech: Speech) =>
+    sarifReport(report, ruleNotes(speech.words), speech),
 } as const;
 
 const formatOption = () =>

@@ -1,7 +1,8 @@
 import { rules } from '@cribwright/engine';
 import { languageCodes, rulePageText } from '@cribwright/language';
-import { wordsIn } from '@cribwright/messages';
+import { type Locale, message, name, term, type Words, wordsIn } from '@cribwright/messages';
 import { closest } from '@cribwright/units';
+import { withLanguage } from '../report/words.js';
 import { markdownText } from '../terminal/markdown.js';
 import { type Paint, paintFor, printable } from '../terminal/paint.js';
 import type { CommandPart } from './command.js';
@@ -9,21 +10,20 @@ import type { CommandPart } from './command.js';
 /** `cribwright explain RULE`: the page of a rule, or of a message about the writing. Without a rule, the list of them. */
 export const explain: CommandPart = {
   add: (program, io, ends) =>
-    program
-      .command('explain')
+    withLanguage(program.command('explain'))
       .summary('say what a rule protects against, its sum and its sources')
       .description('Prints the page of a rule. Without a rule, lists them all.')
       .argument('[rule]', 'the id that stands beside a finding, such as crib-height')
-      .action((rule: string | undefined) => {
+      .action((rule: string | undefined, { language }: { language: Locale }) => {
+        const words = wordsIn(language, 'us');
         const paint = paintFor(io, io.env);
-        const page = rule === undefined ? undefined : rulePageText(rule, 'en');
-        if (rule === undefined) io.out(ruleList(paint));
+        const page = rule === undefined ? undefined : rulePageText(rule, language);
+        if (rule === undefined) io.out(ruleList(paint, words));
         else if (page !== undefined) io.out(markdownText(page, paint));
         else {
           const near = closest(rule, [...rules.map((r) => r.id), ...languageCodes]);
           io.err(
-            `There is no rule ${printable(rule)}.${near === undefined ? '' : ` Did you mean ${near}?`}\n` +
-              'See the list with: cribwright explain\n',
+            `${words.message(message('cli.no-rule', { rule: name(printable(rule)) }))}${near === undefined ? '' : ` ${words.message(message('cli.did-you-mean', { near: name(near) }))}`}\n${words.message(term('cli.see-list'))}\n`,
           );
           ends(2);
         }
@@ -31,9 +31,8 @@ export const explain: CommandPart = {
 };
 
 /** The rules by family, each with its name. */
-function ruleList(paint: Paint): string {
+function ruleList(paint: Paint, words: Words): string {
   const widest = Math.max(0, ...rules.map((r) => r.id.length));
-  const words = wordsIn('en', 'us');
   const families = [...new Set(rules.map((r) => r.family))];
   return families
     .flatMap((family) => [
@@ -43,6 +42,10 @@ function ruleList(paint: Paint): string {
         .map((r) => `  ${r.id.padEnd(widest)}  ${words.message(r.title)}`),
       '',
     ])
-    .concat(paint('strong', 'the writing'), ...languageCodes.map((code) => `  ${code}`), '')
+    .concat(
+      paint('strong', words.message(term('cli.syntax'))),
+      ...languageCodes.map((code) => `  ${code}`),
+      '',
+    )
     .join('\n');
 }

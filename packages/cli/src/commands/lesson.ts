@@ -28,6 +28,7 @@ export const lesson: CommandPart = {
       .option('-o, --output <path>', 'where to write it; the standard output if left out')
       .option('-k, --key', 'with the answers')
       .action(async (file: string, options: Options) => {
+        const say = wordsIn('en', 'us');
         const report = await readReport(io, [file]);
         const [bad] = report.unreadable;
         const lessons = report.files.flatMap((f) => f.lessons);
@@ -36,7 +37,7 @@ export const lesson: CommandPart = {
           io.err(
             bad === undefined
               ? `There is no lesson in ${printable(file)}.\n`
-              : `${printable(bad.path)}: ${printable(bad.why)}\n`,
+              : `${printable(bad.path)}: ${printable(say.message(bad.why))}\n`,
           );
           return ends(2);
         }
@@ -49,7 +50,6 @@ export const lesson: CommandPart = {
         }
         sayErrors(io, report);
         if (hasErrors(report)) ends(2);
-        const say = wordsIn('en', 'us');
         const keyless = lessons.flatMap((l) => l.exercises).filter((e) => e.answer.kind === 'none');
         for (const { name, answer } of keyless)
           io.err(

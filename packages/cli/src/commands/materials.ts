@@ -1,9 +1,10 @@
 import { caution, type MaterialsResult } from '@cribwright/engine';
+import { term, type Words } from '@cribwright/messages';
 import { sayErrors } from '../files/plans-in.js';
 import { readReport } from '../files/read-report.js';
 import { hasErrors } from '../report/outcome.js';
 import type { PlanReport } from '../report/report.js';
-import { wordsOf } from '../report/words.js';
+import { type SpeechOptions, speechOf, withLanguage, withUnits } from '../report/words.js';
 import { columns } from '../terminal/columns.js';
 import { type Paint, paintFor, printable } from '../terminal/paint.js';
 import type { CommandPart } from './command.js';
@@ -11,23 +12,24 @@ import type { CommandPart } from './command.js';
 /** `cribwright materials PATH…`: what each plan needs, what comes with the units, and what is short. */
 export const materials: CommandPart = {
   add: (program, io, ends) =>
-    program
-      .command('materials')
+    withUnits(withLanguage(program.command('materials')))
       .summary('list what the plans need, what the units carry, and what is short')
       .description(
         'Ends with 0 when nothing is short, 1 when something is, 2 when a file could not be read, or not all that a ' +
           'plan reads from: then a part of what is needed may be missing from the list.',
       )
       .argument('<path...>', 'files or folders')
-      .action(async (paths: string[]) => {
+      .action(async (paths: string[], options: SpeechOptions) => {
+        const speech = speechOf(options);
         const report = await readReport(io, paths);
         const paint = paintFor(io, io.env);
         const plans = report.files.flatMap((f) => f.plans);
         io.out(
-          `${plans.map((p) => planTable(p, paint)).join('\n')}\n${paint('strong', 'Limits of this tool.')}\n${caution}\n`,
+          `${plans.map((p) => planTable(p, paint, speech.wordsOf(p))).join('\n')}\n${paint('strong', speech.words.message(term('cli.caution')))}\n${caution}\n`,
         );
-        sayErrors(io, report);
-        for (const { path, why } of report.unreadable) io.err(`${printable(path)}: ${printable(why)}\n`);
+        sayErrors(io, report, speech);
+        for (const { path, why } of report.unreadable)
+          io.err(`${printable(path)}: ${printable(speech.words.message(why))}\n`);
         const short = plans.some((p) => p.reply.analysis.materials?.rows.some(isShort));
         ends(report.unreadable.length > 0 || hasErrors(report) ? 2 : short ? 1 : 0);
       }),
@@ -37,16 +39,13 @@ type Row = MaterialsResult['rows'][number];
 
 const isShort = (row: Row): boolean => row.short.value === undefined || row.short.value.high > 0;
 
-function planTable(plan: PlanReport, paint: Paint): string {
+function planTable(plan: PlanReport, paint: Paint, say: Words): string {
   const rows = plan.reply.analysis.materials?.rows ?? [];
-  const mark = plan.reply.partial
-    ? paint('danger', '\n  NOT READ WHOLE: part of what is needed may be missing from this list.')
-    : '';
+  const mark = plan.reply.partial ? paint('danger', `\n  ${say.message(term('cli.list-may-lack'))}`) : '';
   const title = `${paint('strong', printable(plan.title))}${mark}`;
-  const say = wordsOf(plan);
-  if (rows.length === 0) return `${title}\n  needs nothing from a cache\n`;
+  if (rows.length === 0) return `${title}\n  ${say.message(term('cli.needs-nothing'))}\n`;
   const table = columns(
-    ['', 'needed', 'carried', 'short'],
+    ['', ...[term('cli.needed'), term('cli.carried'), term('cli.short')].map(say.message)],
     rows.map((r) => [
       printable(say.message(r.item)),
       say.value(r.needed),
@@ -57,7 +56,9 @@ function planTable(plan: PlanReport, paint: Paint): string {
   const [head = '', ...body] = table;
   const marked = body.map((line, i) => {
     const row = rows[i];
-    return row !== undefined && isShort(row) ? paint('danger', `${line}  SHORT`) : line;
+    return row !== undefined && isShort(row)
+      ? paint('danger', `${line}  ${say.message(term('cli.short-mark'))}`)
+      : line;
   });
   return `${title}\n${[paint('quiet', head), ...marked].join('\n')}\n`;
 }

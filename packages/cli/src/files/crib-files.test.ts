@@ -1,10 +1,13 @@
 import { mkdirSync, mkdtempSync, readdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { type Found, findCribFiles, shortPath } from './crib-files.js';
 
 const pathsOf = (cwd: string, found: Found) => found.files.map((f) => shortPath(cwd, f.path));
+
+const missingOf = (found: Found) => found.missing.map(({ path, why }) => ({ path, why: english(why) }));
 
 const folder = mkdtempSync(join(tmpdir(), 'cribwright-files-'));
 for (const name of [
@@ -31,7 +34,7 @@ it('takes a named file whatever its ending, and each file once', () => {
 });
 
 it('says which paths lead nowhere', () => {
-  expect(findCribFiles(folder, ['gone.crib', 'bare']).missing).toEqual([
+  expect(missingOf(findCribFiles(folder, ['gone.crib', 'bare']))).toEqual([
     { path: 'gone.crib', why: 'there is no such file or folder' },
     { path: 'bare', why: 'no .crib file is in it' },
   ]);
@@ -66,7 +69,7 @@ describe('links', () => {
     symlinkSync(join(bad, 'loop.crib'), join(bad, 'loop.crib'));
     const found = findCribFiles(bad, ['.']);
     expect(pathsOf(bad, found)).toEqual(['good.crib']);
-    const why = Object.fromEntries(found.missing.map((m) => [m.path, m.why]));
+    const why = Object.fromEntries(missingOf(found).map((m) => [m.path, m.why]));
     expect(Object.keys(why).sort()).toEqual(['broken.crib', 'far.crib', 'loop.crib', 'system.crib']);
     expect(why['system.crib']).toContain('leads outside this folder');
     expect(why['far.crib']).toContain('leads outside this folder');
@@ -80,7 +83,7 @@ describe('links', () => {
     symlinkSync(join(bad, 'loop'), join(bad, 'loop'));
     const found = findCribFiles(bad, ['loop', 'good.crib']);
     expect(pathsOf(bad, found)).toEqual(['good.crib']);
-    expect(found.missing).toEqual([{ path: 'loop', why: 'it is a link that leads back to itself' }]);
+    expect(missingOf(found)).toEqual([{ path: 'loop', why: 'it is a link that leads back to itself' }]);
   });
 });
 
@@ -91,7 +94,7 @@ it('reports a folder that may not be looked into, and goes on with the others', 
     return readdirSync(at, { withFileTypes: true });
   });
   expect(pathsOf(folder, found)).toEqual(['plans/a.crib', 'plans/b.crib']);
-  expect(found.missing).toEqual([{ path: 'plans/deep', why: 'there is no permission to open it' }]);
+  expect(missingOf(found)).toEqual([{ path: 'plans/deep', why: 'there is no permission to open it' }]);
 });
 
 it('hands on what is neither file nor folder, so that its reader says why it cannot be read', () => {

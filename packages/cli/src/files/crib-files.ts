@@ -1,6 +1,7 @@
 import { type Dirent, readdirSync, realpathSync, statSync } from 'node:fs';
 import { isAbsolute, join, relative, resolve, sep } from 'node:path';
 import { isPlanFile, passedOver } from '@cribwright/language';
+import { type Phrase, term } from '@cribwright/messages';
 import { folderOf } from './folder-of.js';
 import { systemWords, unreadableWords } from './unreadable-words.js';
 
@@ -19,7 +20,7 @@ export interface FoundFile {
 
 interface Missing {
   readonly path: string;
-  readonly why: string;
+  readonly why: Phrase;
 }
 
 /** Lists a folder. A test hands in one that fails. */
@@ -43,7 +44,7 @@ export function findCribFiles(cwd: string, paths: readonly string[], list: ListF
         const inside = cribFilesIn(full, rootOf(full, cwd), cwd, list);
         missing.push(...inside.missing);
         if (inside.files.length + inside.missing.length === 0)
-          missing.push({ path, why: 'no .crib file is in it' });
+          missing.push({ path, why: term('cli.no-plan-file') });
         for (const file of inside.files) if (!files.has(file.path)) files.set(file.path, file);
       }
     } catch (error) {
@@ -81,7 +82,7 @@ function cribFilesIn(folder: string, within: string, cwd: string, list: ListFold
 
 /** A plan file, or a link to one inside the folder. A link to a folder is left out. */
 function planAt(path: string, entry: Dirent, within: string, cwd: string): Found {
-  const bad = (why: string): Found => ({ files: [], missing: [{ path: shortPath(cwd, path), why }] });
+  const bad = (why: Phrase): Found => ({ files: [], missing: [{ path: shortPath(cwd, path), why }] });
   try {
     if (entry.isSymbolicLink()) {
       const real = realpathSync(path);

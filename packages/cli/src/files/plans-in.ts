@@ -4,7 +4,7 @@ import { NotUnderstood } from '../drawing/choice.js';
 import type { Io } from '../io.js';
 import { hasErrors } from '../report/outcome.js';
 import type { CheckReport } from '../report/report.js';
-import { words } from '../report/words.js';
+import { plainSpeech } from '../report/words.js';
 import { printable } from '../terminal/paint.js';
 import { readReport } from './read-report.js';
 
@@ -22,7 +22,7 @@ export interface PlansToShow {
 export async function plansIn(io: Io, file: string): Promise<PlansToShow> {
   const report = await readReport(io, [file]);
   const [bad] = report.unreadable;
-  if (bad !== undefined) throw new NotUnderstood(`${bad.path}: ${bad.why}`);
+  if (bad !== undefined) throw new NotUnderstood(`${bad.path}: ${plainSpeech.words.message(bad.why)}`);
   const plans = report.files.flatMap((f) => f.plans.map((p) => p.reply));
   sayErrors(io, report);
   if (plans.length === 0) throw new NotUnderstood(`There is no plan in ${file} that can be drawn.`);
@@ -37,7 +37,7 @@ export const toShow = (reply: PlanReply): PlanToShow =>
 const most = 12;
 
 /** Says on the error output what could not be read in the files, and in those that their plans read from. */
-export function sayErrors(io: Io, report: CheckReport): void {
+export function sayErrors(io: Io, report: CheckReport, { words } = plainSpeech): void {
   const own = report.files.flatMap((f) => f.problems.filter((p) => p.severity === 'danger'));
   const far = report.files.flatMap((f) => f.plans.flatMap((p) => p.unread));
   const lines = new Set(

@@ -8,6 +8,7 @@ import {
   readPlanFile,
   type Workspace,
 } from '@cribwright/language';
+import { term } from '@cribwright/messages';
 import type { Io } from '../io.js';
 import { fileReport } from '../report/file-report.js';
 import type { CheckReport, FileReport } from '../report/report.js';
@@ -36,7 +37,7 @@ export async function readReport(io: Io, paths: readonly string[]): Promise<Chec
   if (paths.includes(standardInput)) {
     const uri = pathToFileURL(join(io.cwd, 'standard-input.crib')).href;
     const text = await io.stdin();
-    if (text.trim() === '') unreadable.push({ path: standardInput, why: 'the standard input is empty' });
+    if (text.trim() === '') unreadable.push({ path: standardInput, why: term('cli.input-empty') });
     else {
       workspace.put(uri, text, 1);
       files.push(await reportOn(uri, workspace, io));
@@ -63,7 +64,7 @@ function withoutPlan(
   const said =
     unreadable.length > 0 ||
     files.some((f) => f.plans.length > 0 || f.problems.some((p) => p.severity === 'danger'));
-  return said ? [] : [{ path: paths.join(' '), why: 'there is no plan in it, so nothing was checked' }];
+  return said ? [] : [{ path: paths.join(' '), why: term('cli.no-plan') }];
 }
 
 async function reportOn(uri: string, workspace: Workspace, io: Io): Promise<FileReport> {

@@ -1,8 +1,9 @@
 import { caution } from '@cribwright/engine';
+import { count, message, name, term, type Words } from '@cribwright/messages';
 import { type Paint, printable } from '../terminal/paint.js';
 import type { ExitCode } from './outcome.js';
 import type { CheckReport, LocatedFinding, PlanReport } from './report.js';
-import { wordsOf } from './words.js';
+import { plainSpeech, type Speech } from './words.js';
 
 /** Dangers of a plan that none of its `expect` lines names, and nobody accepted. */
 export function surprises(plan: PlanReport): readonly LocatedFinding[] {
@@ -30,41 +31,43 @@ export function expectationsHeld(report: CheckReport): ExitCode {
 }
 
 /** One line for each expectation, the misses with their reason. */
-export function expectationReport(report: CheckReport, paint: Paint): string {
+export function expectationReport(report: CheckReport, paint: Paint, speech: Speech = plainSpeech): string {
+  const { words, wordsOf } = speech;
   const lines = report.files.flatMap((file) =>
     file.plans.flatMap((plan) => [
       `${paint('strong', printable(plan.title))}  ${paint('quiet', printable(file.path))}`,
-      ...expected(plan, paint),
+      ...expected(plan, paint, wordsOf(plan)),
       ...surprises(plan).map(
         (s) =>
-          `  ${paint('danger', 'NOT EXPECTED')}  ${s.finding.rule} on ${printable(s.subject)}: ${printable(wordsOf(plan).message(s.finding.message))}`,
+          `  ${paint('danger', words.message(term('cli.not-expected')))}  ${printable(wordsOf(plan).message(message('cli.finding-on', { rule: name(s.finding.rule), subject: name(s.subject), message: s.finding.message })))}`,
       ),
       ...plan.findings
         .filter((f) => f.finding.couldNotRun)
         .map(
           (f) =>
-            `  ${paint('danger', 'COULD NOT RUN')}  ${printable(wordsOf(plan).message(f.finding.message))}`,
+            `  ${paint('danger', words.message(term('cli.could-not-run')))}  ${printable(wordsOf(plan).message(f.finding.message))}`,
         ),
     ]),
   );
-  return `${lines.join('\n')}\n\n${total(report, paint)}\n\n${paint('strong', 'Limits of this tool.')}\n${caution}\n`;
+  return `${lines.join('\n')}\n\n${total(report, paint, words)}\n\n${paint('strong', words.message(term('cli.caution')))}\n${caution}\n`;
 }
 
-function expected(plan: PlanReport, paint: Paint): readonly string[] {
+function expected(plan: PlanReport, paint: Paint, say: Words): readonly string[] {
   const { expectations } = plan.reply.analysis;
-  const say = wordsOf(plan);
-  if (expectations.length === 0) return [paint('warning', '  nothing was expected: add an `expect` line')];
+  if (expectations.length === 0) return [paint('warning', `  ${say.message(term('cli.nothing-expected'))}`)];
   return expectations.map((e) =>
     e.held
-      ? `  ${paint('good', 'as expected')}  ${printable(say.message(e.text))}`
-      : `  ${paint('danger', 'NOT AS EXPECTED')}  ${printable(say.message(e.text))}: ${printable(say.message(e.why))}`,
+      ? `  ${paint('good', say.message(term('cli.as-expected')))}  ${printable(say.message(e.text))}`
+      : `  ${paint('danger', say.message(term('cli.not-as-expected')))}  ${printable(say.message(e.text))}: ${printable(say.message(e.why))}`,
   );
 }
 
-function total(report: CheckReport, paint: Paint): string {
+function total(report: CheckReport, paint: Paint, words: Words): string {
   const all = report.files.flatMap((f) => f.plans.flatMap((p) => p.reply.analysis.expectations));
   const held = all.filter((e) => e.held).length;
   const odd = report.files.flatMap((f) => f.plans.flatMap(surprises)).length;
-  const words = `${held} of ${all.length} expectations held; ${odd} ${odd === 1 ? 'danger' : 'dangers'} not expected`;
-  return expectationsHeld(report) === 0 ? paint('good', words) : paint('danger', words);
+  const text = words.message(
+    message('cli.expectations-held', { held: count(held), all: count(all.length), odd: count(odd) }),
+  );
+  return expectationsHeld(report) === 0 ? paint('good', text) : paint('danger', text);
 }

@@ -1,7 +1,9 @@
 import { expect, it } from 'vitest';
 import { height, limit } from '../testing/sample-report.js';
 import { formulaText, sourceText } from './figure-text.js';
-import { words } from './words.js';
+import { plainSpeech } from './words.js';
+
+const { words } = plainSpeech;
 
 it('gives the sum in names, then in numbers', () => {
   expect(formulaText(height, words)).toBe('courses × dressed depth = 14 × 3.5 in');

@@ -1,32 +1,32 @@
 import type { Figure } from '@cribwright/engine';
-import type { Words } from '@cribwright/messages';
+import { list, type Message, message, name, term, type Words } from '@cribwright/messages';
 import { type Paint, printable } from '../terminal/paint.js';
 
 /** The sum in names and numbers, as one line. */
 export function formulaText(figure: Figure, words: Words): string {
   const written = words.calculation(figure);
-  if (written === undefined) return givenText(figure.source);
+  if (written === undefined) return words.message(givenText(figure.source));
   const { names, numbers } = written;
   return names === numbers ? numbers : `${names} = ${numbers}`;
 }
 
 /** How a figure that is not worked out came in. */
-function givenText({ kind }: Figure['source']): string {
+function givenText({ kind }: Figure['source']): Message {
   switch (kind) {
     case 'stated':
-      return 'as stated';
+      return term('cli.as-stated');
     case 'policy':
-      return 'set by the policy';
+      return term('cli.set-by-policy');
     case 'invented':
-      return 'invented';
+      return term('cli.invented');
     case 'unknown':
-      return 'not known';
+      return term('cli.not-known');
     case 'published':
     case 'common practice':
     case 'from memory':
-      return 'from its source';
+      return term('cli.from-its-source');
     case 'computed':
-      return 'worked out';
+      return term('cli.computed');
   }
 }
 
@@ -34,7 +34,9 @@ function givenText({ kind }: Figure['source']): string {
 export function sourceText(figure: Figure, words: Words): string {
   const roots = rootSources(figure, words);
   if (figure.source.kind !== 'computed') return roots.join('; ');
-  return roots.length === 0 ? words.source(figure.source) : `worked out from: ${roots.join('; ')}`;
+  return roots.length === 0
+    ? words.source(figure.source)
+    : words.message(message('cli.computed-from', { sources: list(roots.map(name), 'groups') }));
 }
 
 /** The sources of the numbers that a figure is worked out from, each once. */
@@ -57,5 +59,10 @@ export function sumLines(figures: readonly Figure[], paint: Paint, words: Words)
     return `  ${label}  ${value}  ${printable(formulaText(f, words))}`;
   });
   const sources = [...new Set(figures.flatMap((f) => rootSources(f, words)))].map(printable);
-  return [...sums, ...(sources.length === 0 ? [] : [paint('quiet', `  sources  ${sources.join('; ')}`)])];
+  return [
+    ...sums,
+    ...(sources.length === 0
+      ? []
+      : [paint('quiet', `  ${words.message(term('cli.sources')).padEnd(9)}${sources.join('; ')}`)]),
+  ];
 }

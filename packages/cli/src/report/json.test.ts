@@ -1,10 +1,13 @@
 import { readFileSync } from 'node:fs';
+import { name } from '@cribwright/messages';
 import { Ajv } from 'ajv';
 import { expect, it } from 'vitest';
 import { height, limit, sampleReport, tooHigh } from '../testing/sample-report.js';
 import { version } from '../version.js';
 import { figureValue, jsonReport, schemaId } from './json.js';
-import { words } from './words.js';
+import { plainSpeech } from './words.js';
+
+const { words } = plainSpeech;
 
 const read = (path: string) => JSON.parse(readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8'));
 const schema = read('schema/check.schema.json');
@@ -14,7 +17,7 @@ it.each([
   ['nothing found', sampleReport([])],
   ['a danger', sampleReport([tooHigh])],
   ['a check that could not run', sampleReport([{ ...tooHigh, couldNotRun: true }])],
-  ['a path that could not be read', { files: [], unreadable: [{ path: 'x', why: 'gone' }] }],
+  ['a path that could not be read', { files: [], unreadable: [{ path: 'x', why: name('gone') }] }],
 ])('keeps to the published schema: %s', (_what, report) => {
   const value = JSON.parse(jsonReport(report));
   expect(valid(value), JSON.stringify(valid.errors)).toBe(true);

@@ -19,33 +19,34 @@ import type {
   PlanReport,
 } from './report.js';
 import { shownProblems } from './shown-problems.js';
-import { words, wordsOf } from './words.js';
+import { plainSpeech, type Speech } from './words.js';
 
 export const schemaId = 'urn:cribwright:check:1';
 
 /** The report for programs, as `schema/check.schema.json` describes it. */
-export const jsonReport = (report: CheckReport): string => `${JSON.stringify(jsonValue(report), null, 2)}\n`;
+export const jsonReport = (report: CheckReport, speech: Speech = plainSpeech): string =>
+  `${JSON.stringify(jsonValue(report, speech), null, 2)}\n`;
 
-export const jsonValue = (report: CheckReport) => ({
+export const jsonValue = (report: CheckReport, speech: Speech = plainSpeech) => ({
   schema: schemaId,
   tool: { name: 'cribwright', version },
   caution,
   outcome: { exit: exitCode(report), ...tally(report) },
-  files: report.files.map(fileValue),
-  unreadable: report.unreadable,
+  files: report.files.map((f) => fileValue(f, speech)),
+  unreadable: report.unreadable.map(({ path, why }) => ({ path, why: speech.words.message(why) })),
 });
 
-const fileValue = (file: FileReport) => {
+const fileValue = (file: FileReport, { words, wordsOf }: Speech) => {
   const { shown, leftOut } = shownProblems(file);
   return {
     path: file.path,
-    problems: shown.map(problemValue),
+    problems: shown.map((p) => problemValue(p, words)),
     problemsLeftOut: leftOut,
-    plans: file.plans.map(planValue),
+    plans: file.plans.map((p) => planValue(p, wordsOf(p))),
   };
 };
 
-const problemValue = (problem: LocatedProblem) => ({
+const problemValue = (problem: LocatedProblem, words: Words) => ({
   rule: problem.code,
   severity: problem.severity,
   message: words.message(problem.message),
@@ -53,9 +54,7 @@ const problemValue = (problem: LocatedProblem) => ({
   fixes: problem.fixes.map((f) => words.message(f.title)),
 });
 
-const planValue = (plan: PlanReport) => planIn(plan, wordsOf(plan));
-
-const planIn = ({ title, reply, unread, findings }: PlanReport, say: Words) => ({
+const planValue = ({ title, reply, unread, findings }: PlanReport, say: Words) => ({
   title,
   partial: reply.partial,
   unread: unread.map((u) => ({ message: say.message(u.message), ...placeValue(u.place) })),

@@ -1,3 +1,4 @@
+import { name } from '@cribwright/messages';
 import { expect, it } from 'vitest';
 import { sampleReport, tooHigh } from '../testing/sample-report.js';
 import { exitCode, tally } from './outcome.js';
@@ -22,7 +23,7 @@ it('ends with 1 where something is unsafe and another check could not run', () =
 });
 
 it('ends with 2 where a path could not be read, whatever else was found', () => {
-  const report = { ...sampleReport([tooHigh]), unreadable: [{ path: 'x.crib', why: 'gone' }] };
+  const report = { ...sampleReport([tooHigh]), unreadable: [{ path: 'x.crib', why: name('gone') }] };
   expect(exitCode(report)).toBe(2);
 });
 

@@ -1,5 +1,6 @@
 import type { Finding, Message } from '@cribwright/engine';
-import type { Lesson, PlanReply, TextRange } from '@cribwright/language';
+import type { Lesson, TextRange, PlanReply } from '@cribwright/language';
+import type { Phrase } from '@cribwright/messages';
 
 /** Where something stands in a text: lines and characters from 0, as editors count. */
 export type Range = TextRange['range'];
@@ -8,7 +9,7 @@ export type Range = TextRange['range'];
 export interface CheckReport {
   readonly files: readonly FileReport[];
   /** Paths that could not be read or held no plan files. Each makes the run end as "could not run". */
-  readonly unreadable: readonly { readonly path: string; readonly why: string }[];
+  readonly unreadable: readonly { readonly path: string; readonly why: Phrase }[];
 }
 
 export interface FileReport {

@@ -1,3 +1,4 @@
+import { name } from '@cribwright/messages';
 import { expect, it } from 'vitest';
 import { sampleReport, tooHigh } from '../testing/sample-report.js';
 import { sarifReport } from './sarif.js';
@@ -58,7 +59,7 @@ it('says that the run failed where a check could not run or a file could not be 
   expect(log(sampleReport([{ ...tooHigh, couldNotRun: true }])).invocations[0].executionSuccessful).toBe(
     false,
   );
-  const unreadable = log({ files: [], unreadable: [{ path: 'x.crib', why: 'gone' }] });
+  const unreadable = log({ files: [], unreadable: [{ path: 'x.crib', why: name('gone') }] });
   expect(unreadable.invocations[0]).toMatchObject({
     executionSuccessful: false,
     toolExecutionNotifications: [{ level: 'error', message: { text: 'x.crib could not be read: gone' } }],

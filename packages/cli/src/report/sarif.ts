@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { isAbsolute } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Words } from '@cribwright/messages';
+import { count, message, name, type Words } from '@cribwright/messages';
 import { SarifBuilder, SarifResultBuilder, SarifRuleBuilder, SarifRunBuilder } from 'node-sarif-builder';
 import { version } from '../version.js';
 import { formulaText, sourceText } from './figure-text.js';
@@ -15,7 +15,7 @@ import type {
   TextFix,
 } from './report.js';
 import { shownProblems } from './shown-problems.js';
-import { words, wordsOf } from './words.js';
+import { plainSpeech, type Speech } from './words.js';
 
 type Result = SarifResultBuilder['result'];
 type PhysicalLocation = NonNullable<NonNullable<Result['locations']>[number]['physicalLocation']>;
@@ -31,12 +31,17 @@ export interface RuleNote {
 export const rulePageUri = (rule: string): string => `cribwright:/rules/${rule}.md`;
 
 /** The report as SARIF 2.1.0 (OASIS standard), for review tools. `rules` names those that the log speaks of. */
-export function sarifReport(report: CheckReport, rules: readonly RuleNote[]): string {
+export function sarifReport(
+  report: CheckReport,
+  rules: readonly RuleNote[],
+  speech: Speech = plainSpeech,
+): string {
+  const { words } = speech;
   const run = new SarifRunBuilder().initSimple({
     toolDriverName: 'cribwright',
     toolDriverVersion: version,
   });
-  const results = resultsOf(report);
+  const results = resultsOf(report, speech);
   for (const id of new Set(results.map((r) => r.ruleId ?? ''))) run.addRule(ruleEntry(id, rules));
   for (const result of results) run.addResult(new SarifResultBuilder(result));
   const notRun = results.filter((r) => r.properties?.couldNotRun === true);
@@ -47,7 +52,7 @@ export function sarifReport(report: CheckReport, rules: readonly RuleNote[]): st
       toolExecutionNotifications: [
         ...report.unreadable.map((u) => ({
           level: 'error' as const,
-          message: { text: `${u.path} could not be read: ${u.why}` },
+          message: { text: words.message(message('cli.path-not-read', { path: name(u.path), why: u.why })) },
         })),
         ...report.files.flatMap((f) => {
           const { leftOut } = shownProblems(f);
@@ -56,13 +61,19 @@ export function sarifReport(report: CheckReport, rules: readonly RuleNote[]): st
             : [
                 {
                   level: 'error' as const,
-                  message: { text: `${f.path}: ${leftOut} more problems of the text are left out` },
+                  message: {
+                    text: words.message(
+                      message('cli.problems-left-out', { path: name(f.path), count: count(leftOut) }),
+                    ),
+                  },
                 },
               ];
         }),
         ...report.files.flatMap((f) =>
           f.plans.flatMap(({ title, reply, unread }) =>
-            reply.partial ? [{ level: 'error' as const, message: { text: notWhole(title, unread) } }] : [],
+            reply.partial
+              ? [{ level: 'error' as const, message: { text: notWhole(title, unread, words) } }]
+              : [],
           ),
         ),
         ...notRun.map((r) => ({ level: 'error' as const, message: { text: r.message.text ?? '' } })),
@@ -74,17 +85,15 @@ export function sarifReport(report: CheckReport, rules: readonly RuleNote[]): st
   return `${JSON.stringify(log.buildSarifOutput(), null, 2)}\n`;
 }
 
-const notWhole = (title: string, unread: readonly RelatedPlace[]): string =>
+const notWhole = (title: string, unread: readonly RelatedPlace[], words: Words): string =>
   [
-    `The plan “${title}” was not read whole. What is missing was not checked.`,
-    ...unread.map(
-      ({ message, place }) => `${place.path}:${place.range.start.line + 1}: ${words.message(message)}`,
-    ),
+    words.message(message('cli.plan-not-whole', { plan: name(title) })),
+    ...unread.map((u) => `${u.place.path}:${u.place.range.start.line + 1}: ${words.message(u.message)}`),
   ].join('\n');
 
-const resultsOf = (report: CheckReport): readonly Result[] =>
+const resultsOf = (report: CheckReport, { words, wordsOf }: Speech): readonly Result[] =>
   report.files.flatMap((file) => [
-    ...shownProblems(file).shown.map((p) => problemResult(p, file.text)),
+    ...shownProblems(file).shown.map((p) => problemResult(p, file.text, words)),
     ...file.plans.flatMap((plan) => plan.findings.map((f) => findingResult(f, plan.title, wordsOf(plan)))),
   ]);
 
@@ -123,7 +132,13 @@ function findingResult(found: LocatedFinding, plan: string, say: Words): Result 
             {
               kind: 'inSource' as const,
               status: 'accepted' as const,
-              justification: `${finding.accepted.by}, until ${finding.accepted.until}: ${finding.accepted.reason}`,
+              justification: say.message(
+                message('cli.justification', {
+                  by: name(finding.accepted.by),
+                  until: name(finding.accepted.until),
+                  reason: name(finding.accepted.reason),
+                }),
+              ),
             },
           ],
         }),
@@ -131,7 +146,7 @@ function findingResult(found: LocatedFinding, plan: string, say: Words): Result 
   };
 }
 
-function problemResult(problem: LocatedProblem, text: string): Result {
+function problemResult(problem: LocatedProblem, text: string, words: Words): Result {
   const line = text.split(/\r?\n/)[problem.place.range.start.line] ?? '';
   return {
     ruleId: problem.code,

@@ -1,15 +1,15 @@
 import type { Analysis, Figure, Finding, Plan } from '@cribwright/engine';
 import { trailerOnCar } from '@cribwright/engine/testing';
 import type { Checked } from '@cribwright/language';
-import { term } from '@cribwright/messages';
+import { calculation, count, type Message, message, name, shown, term } from '@cribwright/messages';
 import { inch } from '@cribwright/units';
 import { fileReport } from '../report/file-report.js';
 import type { CheckReport } from '../report/report.js';
 
 export const sampleText = 'plan "Tall" {\n  crib A {\n    courses   14\n    captures  rail\n  }\n}\n';
 
-const part = (label: string, value: number, quantity: Figure['quantity']): Figure => ({
-  key: label,
+const part = (label: Message, value: number, quantity: Figure['quantity']): Figure => ({
+  key: label.id,
   label,
   value: { low: value, high: value },
   quantity,
@@ -20,14 +20,17 @@ const part = (label: string, value: number, quantity: Figure['quantity']): Figur
 
 export const height: Figure = {
   key: 'height',
-  label: 'height',
+  label: term('figure.height'),
   value: { low: 49 * inch, high: 49 * inch },
   quantity: 'length',
   rounding: 'up',
   formula: {
     kind: 'expression',
     text: '{courses} × {depth}',
-    over: { courses: part('courses', 14, 'count'), depth: part('dressed depth', 3.5 * inch, 'length') },
+    over: {
+      courses: part(term('figure.courses'), 14, 'count'),
+      depth: part(term('figure.dressed-depth'), 3.5 * inch, 'length'),
+    },
   },
   inputs: [],
   source: { kind: 'computed' },
@@ -35,7 +38,7 @@ export const height: Figure = {
 
 export const limit: Figure = {
   key: 'heightLimit',
-  label: 'may stand',
+  label: term('figure.height-limit'),
   value: { low: 24 * inch, high: 24 * inch },
   quantity: 'length',
   rounding: 'down',
@@ -43,8 +46,8 @@ export const limit: Figure = {
     kind: 'expression',
     text: '{ratio} × {width}',
     over: {
-      ratio: part('ratio', 1.5, 'ratio'),
-      width: part('width outside to outside of contacts', 16 * inch, 'length'),
+      ratio: part(term('limit.height-ratio-some-contacts'), 1.5, 'ratio'),
+      width: part(term('figure.width-outside-to-outside-of-contacts'), 16 * inch, 'length'),
     },
   },
   inputs: [],
@@ -56,24 +59,31 @@ export const limit: Figure = {
   },
 };
 
-const message = (id: string, english: string) => ({ kind: 'message' as const, id, english, holes: {} });
+const loaded = message('crib-height.some-loaded', { loaded: count(2), contacts: count(4) });
 
 export const tooHigh: Finding = {
   rule: 'crib-height',
   severity: 'danger',
   subject: { element: 'crib/A' },
   at: { element: 'crib/A', property: 'courses' },
-  message: message('crib-height.too-high', 'Crib A stands 49 in. With 2 contacts loaded it may stand 24 in.'),
+  message: message('crib-height.too-high', {
+    crib: name('A'),
+    height: shown(height),
+    loaded,
+    limit: shown(limit),
+    sum: calculation(limit),
+    advice: message('crib-height.use-courses', { courses: count(6) }),
+  }),
   figures: [height, limit],
   related: [
     {
       at: { element: 'crib/A', property: 'captures' },
-      message: message('crib-height.captures', 'only the rail is captured here'),
+      message: message('crib-height.captured-here', { loaded }),
     },
   ],
   fixes: [
     {
-      title: message('crib-height.fix', 'Use 6 courses'),
+      title: message('crib-height.fix-courses', { courses: count(6) }),
       edits: [{ kind: 'set', at: { element: 'crib/A', property: 'courses' }, text: '6' }],
       safe: true,
     },
@@ -91,7 +101,7 @@ const analysisOf = (findings: readonly Finding[]): Analysis => ({
       figures: {
         height,
         heightLimit: limit,
-        load: { ...limit, key: 'load', label: 'load', value: undefined },
+        load: { ...limit, key: 'load', label: term('figure.load'), value: undefined },
       },
       contacts: [
         {

@@ -1,6 +1,6 @@
 import { analyze, caution } from '@cribwright/engine';
 import { policyWith, samplePlans, tallCrib, trailerOnCar } from '@cribwright/engine/testing';
-import { name } from '@cribwright/messages';
+import { message, name } from '@cribwright/messages';
 import { english, value } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import { fieldSheet } from './field-sheet.js';
@@ -92,7 +92,11 @@ it('names the friction of a vehicle that lies on its side, and where it is from'
   const { push } = analysis;
   if (push === undefined) throw new Error('the push was not worked out');
   const source = { kind: 'published' as const, title: 'CTU Code', locator: 'appendix 2' };
-  const grip = { ...push.least, label: 'friction of its body on asphalt', source };
+  const grip = {
+    ...push.least,
+    label: message('figure.friction-of-body-on', { surface: name('asphalt') }),
+    source,
+  };
   const page = fieldSheet(trailerOnCar, { ...analysis, push: { ...push, grip } });
   expect(page).toContain(
     `It lies on the ground: friction of its body on asphalt ${value(grip)} (CTU Code, appendix 2).`,

@@ -1,4 +1,4 @@
-import type { Formula, Phrase } from '@cribwright/messages';
+import { type Formula, holesOf, type Phrase } from '@cribwright/messages';
 import type { Interval } from '../model/interval.js';
 import type { Ref } from '../model/ref.js';
 import type { SourceNote } from '../model/source-note.js';
@@ -55,9 +55,7 @@ export const measured = (
 };
 
 const figuresIn = (how: Phrase): readonly Figure[] =>
-  typeof how === 'object' && how.kind === 'message'
-    ? Object.values(how.holes).flatMap((h) => (typeof h === 'object' && h.kind === 'figure' ? h.figure : []))
-    : none;
+  holesOf(how).flatMap((h) => (h.kind === 'figure' ? h.figure : []));
 
 /**
  * A figure computed from others. In `formula` each input stands in braces, `{ratio} × {width}`; `parseFormula` says

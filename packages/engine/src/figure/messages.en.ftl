@@ -208,7 +208,7 @@ time-from-first-to-last = time from first to last
 toward-the-passenger-side = toward the passenger side
 # $across (figure)
 # $up (figure)
-# $lies (name) - side-resting, roof-resting
+# $lies (message) - side-resting, roof-resting
 turned = { $across } and { $up }, turned: { $lies }
 # $part (name)
 underside-of = underside of { $part }
@@ -258,3 +258,13 @@ all-contacts-loaded = { $all ->
 contacts-loaded-of = { $loaded } of { $all } contacts loaded
 empty-vehicle-weighs-the-same-on-both-sides = the empty vehicle weighs the same on both sides of its centerline
 cargo-center-in-the-middle-third = cargo fills its length and tapers evenly at most: its center lies in the middle third
+pad-length = pad length
+pad-width = pad width
+center-of-gravity-back-from-the-front = center of gravity back from the front
+center-of-gravity-toward-the-passenger-side = center of gravity toward the passenger side
+center-of-gravity-above-the-ground = center of gravity above the ground
+# $timber (name)
+# $length (name) - as the plan will read
+timber-of-length = { $timber } { $length } long
+side-resting = side-resting
+roof-resting = roof-resting

@@ -1,4 +1,4 @@
-import { message, name, term } from '@cribwright/messages';
+import { type Message, message, name, term } from '@cribwright/messages';
 import type { GroundResult } from '../analysis/analysis.js';
 import { unknownLoad } from '../crib/crib-use.js';
 import type { CribWorking } from '../crib/crib-working.js';
@@ -59,12 +59,12 @@ function baseArea({ crib, placed }: CribWorking): Figure {
 }
 
 function padArea(pad: Pad): Figure {
-  const side = (key: string, label: string, value: number) =>
+  const side = (key: string, label: Message, value: number) =>
     given(length(key, label, 'down', { ref: { element: pad.id, property: 'size' } }), exactly(value), {
       kind: 'stated',
     });
-  const long = side('padLength', 'pad length', pad.length);
-  const wide = side('padWidth', 'pad width', pad.width);
+  const long = side('padLength', term('figure.pad-length'), pad.length);
+  const wide = side('padWidth', term('figure.pad-width'), pad.width);
   return computed(
     area('area', term('figure.area-of-the-pad'), 'down'),
     times(long.value, wide.value),

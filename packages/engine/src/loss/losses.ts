@@ -2,7 +2,7 @@ import { type Message, message, name } from '@cribwright/messages';
 import type { Plan } from '../model/plan.js';
 import type { Ref } from '../model/ref.js';
 import { limitWord } from '../policy/limit.js';
-import { axleWords, elementWords } from '../workings/element-words.js';
+import { axleWords, elementMessage } from '../workings/element-message.js';
 import type { SupportPoint } from '../workings/support-points.js';
 
 /** Something that may give way: what was there before the crew, or the ground under what they put in. */
@@ -95,7 +95,7 @@ const airSprungCabs = (plan: Plan, points: readonly SupportPoint[]): readonly Lo
 
 const footGround = (plan: Plan, p: SupportPoint): Loss => ({
   id: `${p.id}/ground`,
-  title: message('loss.ground-under-strut', { strut: elementWords(plan, p.element) }),
+  title: message('loss.ground-under-strut', { strut: elementMessage(plan, p.element) }),
   ref: { element: p.element, property: 'base' },
   points: [p.id],
 });
@@ -109,7 +109,7 @@ const cribGround = (plan: Plan, points: readonly SupportPoint[]): readonly Loss[
       : [
           {
             id: `${id}/ground`,
-            title: message('loss.ground-under', { support: elementWords(plan, id) }),
+            title: message('loss.ground-under', { support: elementMessage(plan, id) }),
             ref: { element: id, property: 'stands on' },
             points: own,
           },

@@ -78,7 +78,7 @@ export function emptyWeight(vehicle: Vehicle): Figure {
 export function bodyMass(vehicle: Vehicle): BodyMass {
   const empty = emptyWeight(vehicle);
   const cargo = vehicle.cargo.map((c) =>
-    given(force('cargo', c.name, 'up', { ref: c.ref }), c.weight, { kind: 'stated' }),
+    given(force('cargo', verbatim(c.name), 'up', { ref: c.ref }), c.weight, { kind: 'stated' }),
   );
   const all = [empty, ...cargo];
   const { formula, inputs } = sumOf(all);
@@ -91,16 +91,26 @@ export function bodyMass(vehicle: Vehicle): BodyMass {
     inputs,
   );
   const shares = emptyShares(vehicle);
-  const axis = (name: 'x' | 'y' | 'z', label: string, own: Interval | undefined, at: (c: Cargo) => Known) =>
+  const axis = (name: 'x' | 'y' | 'z', label: Message, own: Interval | undefined, at: (c: Cargo) => Known) =>
     centerFigure(vehicle, { name, label, own, at, empty, cargo });
   const stated = vehicle.statedCenter;
   const lying = {
     weight,
-    x: axis('x', 'center of gravity back from the front', stated?.x ?? weightedMean(shares), cargoCenter),
-    y: axis('y', 'center of gravity toward the passenger side', stated?.y ?? exactly(0), (c) => c.offset),
+    x: axis(
+      'x',
+      term('figure.center-of-gravity-back-from-the-front'),
+      stated?.x ?? weightedMean(shares),
+      cargoCenter,
+    ),
+    y: axis(
+      'y',
+      term('figure.center-of-gravity-toward-the-passenger-side'),
+      stated?.y ?? exactly(0),
+      (c) => c.offset,
+    ),
     z: axis(
       'z',
-      'center of gravity above the ground',
+      term('figure.center-of-gravity-above-the-ground'),
       stated?.z ?? vehicle.emptyCenterHeight,
       (c) => c.height,
     ),
@@ -116,7 +126,7 @@ function turned(standing: BodyMass, vehicle: Vehicle): BodyMass {
   const how = message('figure.turned', {
     across: inWords(standing.y),
     up: inWords(standing.z),
-    lies: verbatim(vehicle.position.kind),
+    lies: term(vehicle.position.kind === 'on its roof' ? 'figure.roof-resting' : 'figure.side-resting'),
   });
   return {
     ...standing,
@@ -128,13 +138,15 @@ function turned(standing: BodyMass, vehicle: Vehicle): BodyMass {
 type Known = Interval | undefined;
 
 const governsWeight = (all: readonly Figure[]) =>
-  all.some((f) => f.value !== undefined && f.value.low !== f.value.high) ? 'the heavy end' : undefined;
+  all.some((f) => f.value !== undefined && f.value.low !== f.value.high)
+    ? term('figure.the-heavy-end')
+    : undefined;
 
 function centerFigure(
   vehicle: Vehicle,
   spec: {
     readonly name: 'x' | 'y' | 'z';
-    readonly label: string;
+    readonly label: Message;
     readonly own: Known;
     readonly at: (c: Cargo) => Known;
     readonly empty: Figure;

@@ -76,7 +76,7 @@ function row(need: Need, pieces: number, plan: Plan): Row {
           Object.fromEntries(
             plan.units.map((u, i) => [
               `u${i}`,
-              given(count('unit', u.name, 'down', { ref: u.ref }), exactly(carriedBy(u, need)), {
+              given(count('unit', name(u.name), 'down', { ref: u.ref }), exactly(carriedBy(u, need)), {
                 kind: 'stated',
               }),
             ]),

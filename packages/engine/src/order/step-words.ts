@@ -1,7 +1,7 @@
 import { list, type Message, message, term } from '@cribwright/messages';
 import type { Plan, Step, StepAction } from '../model/plan.js';
 import type { ElementId } from '../model/ref.js';
-import { elementWords } from '../workings/element-words.js';
+import { elementMessage } from '../workings/element-message.js';
 
 const actions: Readonly<Record<StepAction, Message>> = {
   'size up': term('step.size-up'),
@@ -20,7 +20,7 @@ const actions: Readonly<Record<StepAction, Message>> = {
 export function stepWords(step: Step, plan: Plan): Message {
   const named = (ids: readonly ElementId[]) =>
     list(
-      ids.map((id) => elementWords(plan, id)),
+      ids.map((id) => elementMessage(plan, id)),
       'plain',
     );
   const work = { action: actions[step.action], targets: named(step.targets) };

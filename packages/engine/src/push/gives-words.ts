@@ -1,6 +1,6 @@
 import { type Message, message, name } from '@cribwright/messages';
 import type { Ref } from '../model/ref.js';
-import { elementWords } from '../workings/element-words.js';
+import { elementMessage } from '../workings/element-message.js';
 import { nameOf, type SupportWorkings } from '../workings/support-workings.js';
 import type { Gives } from './what-gives.js';
 
@@ -21,7 +21,7 @@ export function givesWords(
     case 'strut':
       return { ref, how: message('push.strut-at-rating', { strut: strut() }) };
     case 'tie':
-      return { ref, how: message('push.tie-at-rating', { tie: elementWords(w.plan, element) }) };
+      return { ref, how: message('push.tie-at-rating', { tie: elementMessage(w.plan, element) }) };
     case 'contact':
       return {
         ref,

@@ -4,7 +4,7 @@ import type { Analysis, ExpectationResult, SupportResult } from '../analysis/ana
 import type { Figure } from '../figure/figure.js';
 import type { Finding } from '../finding/finding.js';
 import type { Expectation, Plan } from '../model/plan.js';
-import { elementWords } from '../workings/element-words.js';
+import { elementMessage } from '../workings/element-message.js';
 
 /** Unsafe: a danger that nobody accepted, or a check that could not run. */
 export const unsafe = (findings: readonly Finding[]): readonly Finding[] =>
@@ -67,7 +67,7 @@ function finding(
   const text =
     on === undefined
       ? message('expectation.finding-anywhere', { rule })
-      : message('expectation.finding', { rule, on: elementWords(plan, on) });
+      : message('expectation.finding', { rule, on: elementMessage(plan, on) });
   // What could not run has not found anything, so it does not count.
   const hit = findings.some(
     (f) =>
@@ -83,7 +83,7 @@ function figure(
   plan: Plan,
   supports: readonly SupportResult[],
 ): Verdict {
-  const element = elementWords(plan, e.on);
+  const element = elementMessage(plan, e.on);
   const on =
     e.contact === undefined
       ? element

@@ -1,4 +1,4 @@
-import type { Phrase } from '@cribwright/messages';
+import type { Message } from '@cribwright/messages';
 import type { Finding, Severity } from '../finding/finding.js';
 import type { SourceNote } from '../model/source-note.js';
 import type { Workings } from '../workings/workings.js';
@@ -22,17 +22,15 @@ export type RuleFinding = Omit<Finding, 'rule' | 'severity' | 'figures' | 'relat
  */
 export interface Rule {
   readonly id: string;
-  readonly title: Phrase;
+  readonly title: Message;
   readonly family: Family;
   /** Of its findings, unless a finding says otherwise. */
   readonly severity: Severity;
   /** What it protects against, in one sentence. */
-  readonly protects: Phrase;
+  readonly protects: Message;
   readonly sources: readonly SourceNote[];
   /** The figures that it compares, by name, as on its page. */
   readonly compares: readonly string[];
-  /** Transition: sentences that are not in the catalogs yet, holes in braces. */
-  readonly words?: Readonly<Record<string, string>>;
   /** `found` is what the other rules found; only a rule of the `review` phase, which runs last, gets it. */
   readonly check: (w: Workings, found: readonly Finding[]) => readonly RuleFinding[];
   readonly phase?: 'review';

@@ -1,3 +1,5 @@
+import { term } from '@cribwright/messages';
+import { english } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import { analyze } from '../analysis/analyze.js';
 import { hastyTrailer, planOf, samplePlans } from '../testing/sample-plans.js';
@@ -8,13 +10,12 @@ import { runRules } from './run.js';
 
 const broken: Rule = {
   id: 'broken',
-  title: 'A rule that breaks',
+  title: term('crib-height.title'),
   family: 'whole system',
   severity: 'note',
-  protects: 'Nothing.',
+  protects: term('crib-height.protects'),
   sources: [],
   compares: [],
-  words: {},
   check: () => {
     throw new Error('broken');
   },
@@ -24,6 +25,9 @@ it('turns a rule that breaks into a loud finding, and runs the others', () => {
   const w = workingsOf(hastyTrailer);
   const found = runRules([broken, ...rules], w);
   expect(found[0]).toMatchObject({ rule: 'broken', severity: 'danger', couldNotRun: true });
+  expect(english(found[0]?.message)).toMatch(
+    /^The check broken could not run on this plan\. What it protects/,
+  );
   expect(found.slice(1)).toEqual(runRules(rules, w));
   expect(found.length).toBeGreaterThan(5);
 });

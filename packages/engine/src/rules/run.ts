@@ -1,18 +1,10 @@
+import { message, name } from '@cribwright/messages';
 import type { Finding } from '../finding/finding.js';
-import { messages } from '../finding/message.js';
 import { withAcceptances } from '../review/acceptances.js';
 import { LoadsLater } from '../workings/loads-later.js';
 import { inOneGo } from '../workings/stepwise.js';
 import type { Workings } from '../workings/workings.js';
 import type { Rule } from './rule.js';
-
-/** Said of a rule that broke. Part of every rule's table of words. */
-export const failureWords = {
-  'could-not-run':
-    'The check {rule} could not run on this plan. Nothing is known about what it protects against: {protects}',
-} as const;
-
-const say = messages('rule', failureWords);
 
 /**
  * Runs every rule by itself. One that throws becomes a finding that says so; the others go on. Rules of the review
@@ -54,7 +46,7 @@ const couldNotRun = (rule: Rule, w: Workings): Finding => ({
   severity: 'danger',
   subject: w.plan.ref,
   at: w.plan.ref,
-  message: say('could-not-run', { rule: rule.id, protects: rule.protects }),
+  message: message('rule.could-not-run', { rule: name(rule.id), protects: rule.protects }),
   figures: [],
   related: [],
   fixes: [],

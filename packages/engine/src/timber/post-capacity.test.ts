@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { calculationOf, english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { given } from '../figure/compute.js';
@@ -18,7 +19,7 @@ const post = (change: Partial<Post> = {}): Post => ({
   ...change,
 });
 const at = (value: Interval | undefined) =>
-  given(length('length', 'length', 'nearest'), value, { kind: 'stated' });
+  given(length('length', term('figure.length'), 'nearest'), value, { kind: 'stated' });
 const pounds = (p: Post, value: Interval | undefined) =>
   (postFigures(p, at(value)).capacity.value?.low ?? 0) / lb;
 

@@ -8,7 +8,7 @@ import { place } from '../placed/place.js';
 import type { PlacedVehicle } from '../placed/place-vehicle.js';
 import { lies } from '../placed/posed.js';
 import { underside } from '../placed/underside.js';
-import { axleWords } from './element-words.js';
+import { axleWords } from './element-message.js';
 import { bodyOfPart, cabBody, type SupportPoint } from './support-points.js';
 
 const sideWords = {

@@ -1,5 +1,5 @@
 import { type Figure, given, type Head, measured } from '@cribwright/engine';
-import { inWords, name, type QuantityKind, term } from '@cribwright/messages';
+import { type Hole, inWords, list, name, type QuantityKind, term } from '@cribwright/messages';
 import { type Dimension, dimensionOf, findUnit, plain, sameVector } from '@cribwright/units';
 import type { Declaration } from '../binding/bound-file.js';
 import { type Amount, evaluate } from '../phrase/evaluate.js';
@@ -21,24 +21,18 @@ export function calculatedValue(d: Declaration, names: Names, label = d.name, de
   const head = headOf(d.name, label, amount, expression && unitOf(expression));
   if (!expression || !head) return undefined;
   const text = names.around.shapeOf(d.uri)?.text ?? '';
-  const inputs: Record<string, Figure> = {};
-  let formula = '';
+  const asWritten = (from: number, to: number) => name(text.slice(from, to).replace(/\s+/g, ' '));
+  const leaves = leavesOf(expression);
+  const pieces: Hole[] = [];
   let at = expression.span.start;
-  for (const [i, leaf] of leavesOf(expression).entries()) {
+  for (const leaf of leaves) {
     const written = text.slice(leaf.span.start, leaf.span.end);
-    formula += `${text.slice(at, leaf.span.start)}{x${i}}`;
+    pieces.push(asWritten(at, leaf.span.start), inWords(figureOfLeaf(leaf, written, names, depth)));
     at = leaf.span.end;
-    inputs[`x${i}`] = figureOfLeaf(leaf, written, names, depth);
   }
-  formula = (formula + text.slice(at, expression.span.end)).replace(/\s+/g, ' ');
-  const source = Object.keys(inputs).length === 0 ? { kind: 'stated' as const } : undefined;
-  const holes = Object.fromEntries(Object.entries(inputs).map(([name, f]) => [name, inWords(f)]));
-  return measured(
-    head,
-    ends(amount),
-    { kind: 'message', id: 'language.let', english: formula, holes },
-    source,
-  );
+  pieces.push(asWritten(at, expression.span.end));
+  const source = leaves.length === 0 ? { kind: 'stated' as const } : undefined;
+  return measured(head, ends(amount), list(pieces, 'none'), source);
 }
 
 /** A name inside a sum: another `let` with its own sum, or something that stands in the plan. */

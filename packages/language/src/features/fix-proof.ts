@@ -1,4 +1,4 @@
-import { elementWords } from '@cribwright/engine';
+import { elementMessage } from '@cribwright/engine';
 import { type Message, message as messageOf, type Name, name } from '@cribwright/messages';
 import type { CancellationToken } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
@@ -93,5 +93,5 @@ function wordsOf({ code, finding, plan }: Problem, { plans }: Checked): Message 
   const home = plans.find((p) => p.plan.title === plan)?.plan;
   return home === undefined || finding === undefined
     ? name(code)
-    : messageOf('editor.rule-on', { rule: name(code), on: elementWords(home, finding.subject.element) });
+    : messageOf('editor.rule-on', { rule: name(code), on: elementMessage(home, finding.subject.element) });
 }

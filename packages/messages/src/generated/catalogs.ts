@@ -3,6 +3,71 @@ import type { HoleKinds as H, NoHoles } from '../hole-kinds.js';
 
 /** Every message with its holes and their kinds. */
 export interface MessageHoles {
+  readonly 'cli.caution': NoHoles;
+  readonly 'cli.could-not-read': NoHoles;
+  readonly 'cli.could-not-run': NoHoles;
+  readonly 'cli.error': NoHoles;
+  readonly 'cli.danger': NoHoles;
+  readonly 'cli.warning': NoHoles;
+  readonly 'cli.note': NoHoles;
+  readonly 'cli.accepted-severity': { readonly severity: H['message'] };
+  readonly 'cli.fix': NoHoles;
+  readonly 'cli.governs': NoHoles;
+  readonly 'cli.see': NoHoles;
+  readonly 'cli.sources': NoHoles;
+  readonly 'cli.nothing-found': NoHoles;
+  readonly 'cli.expected-and-so': { readonly count: H['count'] };
+  readonly 'cli.expected-but': { readonly text: H['phrase']; readonly why: H['phrase'] };
+  readonly 'cli.not-whole': NoHoles;
+  readonly 'cli.not-read': NoHoles;
+  readonly 'cli.more': { readonly count: H['name'] };
+  readonly 'cli.more-in': { readonly count: H['name']; readonly path: H['name'] };
+  readonly 'cli.accepted-by': { readonly by: H['name']; readonly until: H['name']; readonly reason: H['name'] };
+  readonly 'cli.plans': { readonly count: H['count'] };
+  readonly 'cli.dangers': { readonly count: H['count'] };
+  readonly 'cli.warnings': { readonly count: H['count'] };
+  readonly 'cli.notes': { readonly count: H['count'] };
+  readonly 'cli.accepted': { readonly count: H['count'] };
+  readonly 'cli.checks-not-run': { readonly count: H['count'] };
+  readonly 'cli.paths-not-read': { readonly count: H['count'] };
+  readonly 'cli.as-stated': NoHoles;
+  readonly 'cli.set-by-policy': NoHoles;
+  readonly 'cli.invented': NoHoles;
+  readonly 'cli.not-known': NoHoles;
+  readonly 'cli.from-its-source': NoHoles;
+  readonly 'cli.computed': NoHoles;
+  readonly 'cli.computed-from': { readonly sources: H['list'] };
+  readonly 'cli.not-expected': NoHoles;
+  readonly 'cli.finding-on': { readonly rule: H['name']; readonly subject: H['name']; readonly message: H['message'] };
+  readonly 'cli.as-expected': NoHoles;
+  readonly 'cli.not-as-expected': NoHoles;
+  readonly 'cli.nothing-expected': NoHoles;
+  readonly 'cli.expectations-held': { readonly held: H['count']; readonly all: H['count']; readonly odd: H['count'] };
+  readonly 'cli.path-not-read': { readonly path: H['name']; readonly why: H['phrase'] };
+  readonly 'cli.problems-left-out': { readonly path: H['name']; readonly count: H['count'] };
+  readonly 'cli.plan-not-whole': { readonly plan: H['name'] };
+  readonly 'cli.justification': { readonly by: H['name']; readonly until: H['name']; readonly reason: H['name'] };
+  readonly 'cli.list-may-lack': NoHoles;
+  readonly 'cli.needs-nothing': NoHoles;
+  readonly 'cli.needed': NoHoles;
+  readonly 'cli.carried': NoHoles;
+  readonly 'cli.short': NoHoles;
+  readonly 'cli.short-mark': NoHoles;
+  readonly 'cli.syntax': NoHoles;
+  readonly 'cli.no-rule': { readonly rule: H['name'] };
+  readonly 'cli.did-you-mean': { readonly near: H['name'] };
+  readonly 'cli.see-list': NoHoles;
+  readonly 'cli.gone': NoHoles;
+  readonly 'cli.outside': NoHoles;
+  readonly 'cli.not-a-file': NoHoles;
+  readonly 'cli.not-text': NoHoles;
+  readonly 'cli.too-large': NoHoles;
+  readonly 'cli.looping-link': NoHoles;
+  readonly 'cli.not-permitted': NoHoles;
+  readonly 'cli.failed': NoHoles;
+  readonly 'cli.no-plan-file': NoHoles;
+  readonly 'cli.input-empty': NoHoles;
+  readonly 'cli.no-plan': NoHoles;
   readonly 'analysis.rigid-bodies': NoHoles;
   readonly 'analysis.tight-contacts': NoHoles;
   readonly 'analysis.slow-loads': NoHoles;
@@ -186,7 +251,7 @@ export interface MessageHoles {
   readonly 'figure.timbers-on-the-ground': NoHoles;
   readonly 'figure.time-from-first-to-last': NoHoles;
   readonly 'figure.toward-the-passenger-side': NoHoles;
-  readonly 'figure.turned': { readonly across: H['figure']; readonly up: H['figure']; readonly lies: H['name'] };
+  readonly 'figure.turned': { readonly across: H['figure']; readonly up: H['figure']; readonly lies: H['message'] };
   readonly 'figure.underside-of': { readonly part: H['name'] };
   readonly 'figure.underside-of-the-captured-part': NoHoles;
   readonly 'figure.upward-in-all': NoHoles;
@@ -218,6 +283,14 @@ export interface MessageHoles {
   readonly 'figure.contacts-loaded-of': { readonly loaded: H['count']; readonly all: H['count'] };
   readonly 'figure.empty-vehicle-weighs-the-same-on-both-sides': NoHoles;
   readonly 'figure.cargo-center-in-the-middle-third': NoHoles;
+  readonly 'figure.pad-length': NoHoles;
+  readonly 'figure.pad-width': NoHoles;
+  readonly 'figure.center-of-gravity-back-from-the-front': NoHoles;
+  readonly 'figure.center-of-gravity-toward-the-passenger-side': NoHoles;
+  readonly 'figure.center-of-gravity-above-the-ground': NoHoles;
+  readonly 'figure.timber-of-length': { readonly timber: H['name']; readonly length: H['name'] };
+  readonly 'figure.side-resting': NoHoles;
+  readonly 'figure.roof-resting': NoHoles;
   readonly 'loss.gives-way': { readonly what: H['text'] };
   readonly 'loss.tire-lost': { readonly tire: H['message'] };
   readonly 'loss.air-springs': { readonly vehicle: H['name']; readonly axle: H['text'] };
@@ -439,7 +512,7 @@ export interface MessageHoles {
   readonly 'crib-load.step-unrated': { readonly chock: H['name']; readonly load: H['quantity'] };
   readonly 'crib-load.step-unknown': { readonly chock: H['name']; readonly why: H['message'] };
   readonly 'crib-load.weigh-it': NoHoles;
-  readonly 'crib-load.fix-build': { readonly layout: H['name']; readonly timber: H['name']; readonly courses: H['count']; readonly use: H['quantity'] };
+  readonly 'crib-load.fix-build': { readonly layout: H['name']; readonly timber: H['message']; readonly courses: H['count']; readonly use: H['quantity'] };
   readonly 'crib-mixed-timber.title': NoHoles;
   readonly 'crib-mixed-timber.protects': NoHoles;
   readonly 'crib-mixed-timber.mixed': { readonly first: H['name']; readonly second: H['name']; readonly vehicle: H['name']; readonly one: H['message']; readonly other: H['message']; readonly times: H['quantity'] };
@@ -529,6 +602,7 @@ export interface MessageHoles {
   readonly 'loss-of-support.balances': { readonly loss: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
   readonly 'loss-of-support.unsolved': { readonly loss: H['phrase']; readonly vehicle: H['text'] };
   readonly 'loss-of-support.lost-here': NoHoles;
+  readonly 'rule.could-not-run': { readonly rule: H['name']; readonly protects: H['message'] };
   readonly 'order-ground-up.title': NoHoles;
   readonly 'order-ground-up.protects': NoHoles;
   readonly 'order-ground-up.lower-first': { readonly step: H['count']; readonly upper: H['name']; readonly lower: H['name']; readonly advice: H['message'] };
@@ -1051,7 +1125,100 @@ export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
 };
 
 export const catalogs = {
-  en: `analysis--rigid-bodies = Vehicles are rigid bodies. Frames and bodies do not bend.
+  en: `cli--caution = Caution.
+cli--could-not-read = COULD NOT READ
+cli--could-not-run = COULD NOT RUN
+cli--error = ERROR
+cli--danger = DANGER
+cli--warning = WARNING
+cli--note = NOTE
+cli--accepted-severity = ACCEPTED { $severity }
+cli--fix = fix
+cli--governs = governs
+cli--see = see
+cli--sources = sources
+cli--nothing-found = nothing found
+cli--expected-and-so = { $count } expected, and so it is
+cli--expected-but = expected { $text }, but { $why }
+cli--not-whole = NOT READ WHOLE. What is missing was not checked, and nothing here counts as safe.
+cli--not-read = not read
+cli--more = { $count } more
+cli--more-in = and { $count } more of these in { $path }
+cli--accepted-by = accepted by { $by } until { $until }: { $reason }
+cli--plans =
+    { $count ->
+        [one] 1 plan
+       *[other] { $count } plans
+    }
+cli--dangers =
+    { $count ->
+        [one] 1 danger
+       *[other] { $count } dangers
+    }
+cli--warnings =
+    { $count ->
+        [one] 1 warning
+       *[other] { $count } warnings
+    }
+cli--notes =
+    { $count ->
+        [one] 1 note
+       *[other] { $count } notes
+    }
+cli--accepted = { $count } accepted
+cli--checks-not-run =
+    { $count ->
+        [one] 1 check could not run
+       *[other] { $count } checks could not run
+    }
+cli--paths-not-read =
+    { $count ->
+        [one] 1 path could not be read
+       *[other] { $count } paths could not be read
+    }
+cli--as-stated = as stated
+cli--set-by-policy = set by the policy
+cli--invented = invented
+cli--not-known = not known
+cli--from-its-source = from its source
+cli--computed = worked out
+cli--computed-from = worked out from: { $sources }
+cli--not-expected = NOT EXPECTED
+cli--finding-on = { $rule } on { $subject }: { $message }
+cli--as-expected = as expected
+cli--not-as-expected = NOT AS EXPECTED
+cli--nothing-expected = nothing was expected: add an \`expect\` line
+cli--expectations-held =
+    { $held } of { $all } expectations held; { $odd ->
+        [one] 1 danger
+       *[other] { $odd } dangers
+    } not expected
+cli--path-not-read = { $path } could not be read: { $why }
+cli--problems-left-out = { $path }: { $count } more problems of the text are left out
+cli--plan-not-whole = The plan “{ $plan }” was not read whole. What is missing was not checked.
+cli--justification = { $by }, until { $until }: { $reason }
+cli--list-may-lack = NOT READ WHOLE: part of what is needed may be missing from this list.
+cli--needs-nothing = needs nothing from a cache
+cli--needed = needed
+cli--carried = carried
+cli--short = short
+cli--short-mark = SHORT
+cli--syntax = the writing
+cli--no-rule = There is no rule { $rule }.
+cli--did-you-mean = Did you mean { $near }?
+cli--see-list = See the list with: cribwright explain
+cli--gone = there is no such file or folder
+cli--outside = it is a link that leads outside this folder. Copy the file into the folder, or name it by itself
+cli--not-a-file = it is no file
+cli--not-text = it is not text in UTF-8. Save it as UTF-8 text
+cli--too-large = it is larger than 4 MB, so it is no plan
+cli--looping-link = it is a link that leads back to itself
+cli--not-permitted = there is no permission to open it
+cli--failed = it could not be opened
+cli--no-plan-file = no .crib file is in it
+cli--input-empty = the standard input is empty
+cli--no-plan = there is no plan in it, so nothing was checked
+analysis--rigid-bodies = Vehicles are rigid bodies. Frames and bodies do not bend.
 analysis--tight-contacts = Every counted contact is wedged tight and square to the load.
 analysis--slow-loads = Loads come on slowly. Nothing drops, shakes or swings.
 analysis--crib-height = A crib is as tall as its courses. Wedges and shims are not counted in the height limit.
@@ -1270,6 +1437,14 @@ figure--all-contacts-loaded =
 figure--contacts-loaded-of = { $loaded } of { $all } contacts loaded
 figure--empty-vehicle-weighs-the-same-on-both-sides = the empty vehicle weighs the same on both sides of its centerline
 figure--cargo-center-in-the-middle-third = cargo fills its length and tapers evenly at most: its center lies in the middle third
+figure--pad-length = pad length
+figure--pad-width = pad width
+figure--center-of-gravity-back-from-the-front = center of gravity back from the front
+figure--center-of-gravity-toward-the-passenger-side = center of gravity toward the passenger side
+figure--center-of-gravity-above-the-ground = center of gravity above the ground
+figure--timber-of-length = { $timber } { $length } long
+figure--side-resting = side-resting
+figure--roof-resting = roof-resting
 loss--gives-way = { $what } gives way
 loss--tire-lost = { $tire }: tire lost
 loss--air-springs = { $vehicle } { $axle }: air springs deflated
@@ -1653,6 +1828,7 @@ loss-of-support--falls = Support lost: { $loss }. Nothing holds { $end } of the 
 loss-of-support--balances = Support lost: { $loss }. The { $vehicle } only balances{ $when }. Put supports on both sides of its center of gravity.
 loss-of-support--unsolved = Support lost: { $loss }. No result for the { $vehicle }. Treat it as not held. This check has not passed.
 loss-of-support--lost-here = This support is lost.
+rule--could-not-run = The check { $rule } could not run on this plan. What it protects against was not checked: { $protects }
 order-ground-up--title = Upper vehicle stabilized before the lower one
 order-ground-up--protects = A support built on something loose moves with it. Stabilize the lower vehicle first.
 order-ground-up--lower-first = Step { $step } stabilizes the { $upper } before the { $lower } below it. Build from the ground up. { $advice }
@@ -2168,7 +2344,100 @@ word--lesser = lesser of { $a } and { $b }
 word--larger = larger of { $a } and { $b }
 word--floor-to = { $value }, rounded down to a multiple of { $step }
 `,
-  es: `analysis--rigid-bodies = Los vehículos son cuerpos rígidos. Bastidores y carrocerías no se doblan.
+  es: `cli--caution = Precaución.
+cli--could-not-read = NO SE PUDO LEER
+cli--could-not-run = NO SE PUDO HACER
+cli--error = ERROR
+cli--danger = PELIGRO
+cli--warning = ADVERTENCIA
+cli--note = NOTA
+cli--accepted-severity = ACEPTADO: { $severity }
+cli--fix = arreglo
+cli--governs = rige
+cli--see = vea
+cli--sources = fuentes
+cli--nothing-found = no se encontró nada
+cli--expected-and-so = { $count } resultados previstos, y así es
+cli--expected-but = se preveía { $text }, pero { $why }
+cli--not-whole = NO SE LEYÓ ENTERO. Lo que falta no se comprobó, y nada de esto cuenta como seguro.
+cli--not-read = no leído
+cli--more = { $count } más
+cli--more-in = y { $count } más de estos en { $path }
+cli--accepted-by = aceptado por { $by } hasta { $until }: { $reason }
+cli--plans =
+    { $count ->
+        [one] 1 plan
+       *[other] { $count } planes
+    }
+cli--dangers =
+    { $count ->
+        [one] 1 peligro
+       *[other] { $count } peligros
+    }
+cli--warnings =
+    { $count ->
+        [one] 1 advertencia
+       *[other] { $count } advertencias
+    }
+cli--notes =
+    { $count ->
+        [one] 1 nota
+       *[other] { $count } notas
+    }
+cli--accepted = { $count } aceptados
+cli--checks-not-run =
+    { $count ->
+        [one] 1 comprobación no se pudo hacer
+       *[other] { $count } comprobaciones no se pudieron hacer
+    }
+cli--paths-not-read =
+    { $count ->
+        [one] 1 ruta no se pudo leer
+       *[other] { $count } rutas no se pudieron leer
+    }
+cli--as-stated = como está escrito
+cli--set-by-policy = fijado por la norma
+cli--invented = inventado
+cli--not-known = no se conoce
+cli--from-its-source = de su fuente
+cli--computed = calculado
+cli--computed-from = calculado a partir de: { $sources }
+cli--not-expected = NO PREVISTO
+cli--finding-on = { $rule } en { $subject }: { $message }
+cli--as-expected = como se preveía
+cli--not-as-expected = NO COMO SE PREVEÍA
+cli--nothing-expected = no se preveía nada: agregue una línea \`expect\`
+cli--expectations-held =
+    se cumplieron { $held } de { $all } previsiones; { $odd ->
+        [one] 1 peligro no previsto
+       *[other] { $odd } peligros no previstos
+    }
+cli--path-not-read = { $path } no se pudo leer: { $why }
+cli--problems-left-out = { $path }: se omiten { $count } problemas más del texto
+cli--plan-not-whole = El plan “{ $plan }” no se leyó entero. Lo que falta no se comprobó.
+cli--justification = { $by }, hasta { $until }: { $reason }
+cli--list-may-lack = NO SE LEYÓ ENTERO: en esta lista puede faltar parte de lo que se necesita.
+cli--needs-nothing = no necesita nada de un acopio
+cli--needed = necesario
+cli--carried = traído
+cli--short = falta
+cli--short-mark = FALTA
+cli--syntax = la escritura
+cli--no-rule = No hay ninguna comprobación { $rule }.
+cli--did-you-mean = ¿Quiso decir { $near }?
+cli--see-list = Vea la lista con: cribwright explain
+cli--gone = no existe ese archivo ni carpeta
+cli--outside = es un enlace que sale de esta carpeta. Copie el archivo en la carpeta, o nómbrelo por sí solo
+cli--not-a-file = no es un archivo
+cli--not-text = no es texto en UTF-8. Guárdelo como texto UTF-8
+cli--too-large = pasa de 4 MB, así que no es un plan
+cli--looping-link = es un enlace que vuelve a sí mismo
+cli--not-permitted = no hay permiso para abrirlo
+cli--failed = no se pudo abrir
+cli--no-plan-file = no hay ningún archivo .crib dentro
+cli--input-empty = la entrada estándar está vacía
+cli--no-plan = no hay ningún plan dentro, así que no se comprobó nada
+analysis--rigid-bodies = Los vehículos son cuerpos rígidos. Bastidores y carrocerías no se doblan.
 analysis--tight-contacts = Cada contacto contado está bien acuñado y a escuadra con la carga.
 analysis--slow-loads = Las cargas llegan despacio. Nada cae, se sacude ni se balancea.
 analysis--crib-height = Un crib es tan alto como sus hiladas. Cuñas y calzas no cuentan en el límite de altura.
@@ -2387,6 +2656,14 @@ figure--all-contacts-loaded =
 figure--contacts-loaded-of = { $loaded } de { $all } contactos cargados
 figure--empty-vehicle-weighs-the-same-on-both-sides = el vehículo vacío pesa lo mismo a ambos lados de su línea central
 figure--cargo-center-in-the-middle-third = la carga llena su largo y como mucho disminuye de manera pareja: su centro está en el tercio medio
+figure--pad-length = largo de la placa
+figure--pad-width = ancho de la placa
+figure--center-of-gravity-back-from-the-front = centro de gravedad hacia atrás desde el frente
+figure--center-of-gravity-toward-the-passenger-side = centro de gravedad hacia el lado del acompañante
+figure--center-of-gravity-above-the-ground = centro de gravedad sobre el suelo
+figure--timber-of-length = { $timber } de { $length } de largo
+figure--side-resting = sobre su costado
+figure--roof-resting = sobre su techo
 loss--gives-way = { $what } cede
 loss--tire-lost = { $tire }: neumático perdido
 loss--air-springs = { $vehicle }, { $axle }: resortes neumáticos sin aire
@@ -2774,6 +3051,7 @@ loss-of-support--falls = Apoyo perdido: { $loss }. Nada sostiene { $end } de { $
 loss-of-support--balances = Apoyo perdido: { $loss }. { $vehicle } solo queda en equilibrio{ $when }. Ponga apoyos a ambos lados de su centro de gravedad.
 loss-of-support--unsolved = Apoyo perdido: { $loss }. Sin resultado para { $vehicle }. Trátelo como no sostenido. Esta comprobación no se da por buena.
 loss-of-support--lost-here = Este apoyo se pierde.
+rule--could-not-run = La comprobación { $rule } no se pudo hacer en este plan. No se comprobó aquello contra lo que protege: { $protects }
 order-ground-up--title = Vehículo de arriba estabilizado antes que el de abajo
 order-ground-up--protects = Un apoyo armado sobre algo suelto se mueve con ello. Estabilice primero el vehículo de abajo.
 order-ground-up--lower-first = El paso { $step } estabiliza { $upper } antes que { $lower }, que está debajo. Construya desde el suelo. { $advice }

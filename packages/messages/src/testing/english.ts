@@ -12,9 +12,7 @@ export function english(m: Phrase | undefined): string | undefined {
 
 /** What fills a hole, as a US reader sees it. For tests. */
 export const hole = (h: Hole | undefined): string | undefined =>
-  h === undefined
-    ? undefined
-    : words.message({ kind: 'message', id: 'test.hole', english: '{hole}', holes: { hole: h } });
+  h === undefined ? undefined : words.message({ kind: 'list', items: [h], join: 'plain' });
 
 /** A figure's value as its calculation shows it, in US units. For tests. */
 export const value = (f: Figure | undefined): string | undefined => f && words.value(f);

@@ -2,13 +2,13 @@ import { message, name, term } from '@cribwright/messages';
 import type { Finding } from '../../finding/finding.js';
 import type { Acceptance } from '../../model/plan.js';
 import { isDate, stands } from '../../review/acceptances.js';
-import { elementWords } from '../../workings/element-words.js';
+import { elementMessage } from '../../workings/element-message.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
 function judge(a: Acceptance, w: Workings, found: readonly Finding[]): RuleFinding | undefined {
   const { today } = w.options;
-  const what = { by: name(a.by), rule: name(a.rule), on: elementWords(w.plan, a.on) };
+  const what = { by: name(a.by), rule: name(a.rule), on: elementMessage(w.plan, a.on) };
   const dated = { ...what, until: name(a.until) };
   const base = { subject: { element: a.on }, at: a.ref };
   if (!isDate(a.until))

@@ -3,7 +3,7 @@ import { pieceName } from '../../materials/piece-name.js';
 import type { Plan, StockItem } from '../../model/plan.js';
 import type { ElementId } from '../../model/ref.js';
 import { putIn } from '../../order/order-graph.js';
-import { elementWords } from '../../workings/element-words.js';
+import { elementMessage } from '../../workings/element-message.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -46,7 +46,7 @@ function builtTwice({ plan }: Workings): readonly RuleFinding[] {
               subject: { element: id },
               at: step.ref,
               message: message('count-mismatch.built-twice', {
-                support: elementWords(plan, id),
+                support: elementMessage(plan, id),
                 first: count(first),
                 second: count(step.number),
               }),

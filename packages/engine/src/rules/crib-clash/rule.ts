@@ -7,7 +7,7 @@ import type { Extent } from '../../placed/outline.js';
 import { clash } from '../../space/clash.js';
 import { nearPairs } from '../../space/near-pairs.js';
 import { lengthInside } from '../../space/through-box.js';
-import { elementWords } from '../../workings/element-words.js';
+import { elementMessage } from '../../workings/element-message.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -23,8 +23,8 @@ function report(key: Key, first: ElementId, second: ElementId, depth: number, w:
     subject: { element: first },
     at: { element: first, property: 'at' },
     message: message(`crib-clash.${key}`, {
-      first: elementWords(w.plan, first),
-      second: elementWords(w.plan, second),
+      first: elementMessage(w.plan, first),
+      second: elementMessage(w.plan, second),
       depth: shown(figure),
     }),
     figures: [figure],
@@ -72,8 +72,8 @@ function struts(w: Workings, cribs: readonly Extent[]): readonly RuleFinding[] {
         subject: { element: id },
         at: { element: id, property: 'head' },
         message: message('crib-clash.strut-through', {
-          first: elementWords(w.plan, id),
-          second: elementWords(w.plan, element),
+          first: elementMessage(w.plan, id),
+          second: elementMessage(w.plan, element),
         }),
         related: [{ at: { element }, message: term('crib-clash.other-here') }],
       })),

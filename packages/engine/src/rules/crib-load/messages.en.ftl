@@ -50,7 +50,7 @@ step-unknown = Step chock { $chock }: load not known. { $why } This check has no
 weigh-it = Give the weight and the center of gravity of what rests on it.
 
 # $layout (name)
-# $timber (name)
+# $timber (message)
 # $courses (count)
 # $use (quantity)
 fix-build = Build it { $layout } of { $timber }, { $courses ->

@@ -103,7 +103,7 @@ function stronger(c: CribWorking, w: Workings): readonly Fix[] {
     {
       title: message('crib-load.fix-build', {
         layout: name(layout),
-        timber: name(`${crib.timber.name} ${long} long`),
+        timber: message('figure.timber-of-length', { timber: name(crib.timber.name), length: name(long) }),
         courses: count(crib.courses),
         use: quantity('share', build.use, 'up'),
       }),

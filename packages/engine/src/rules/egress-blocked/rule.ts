@@ -7,7 +7,7 @@ import type { Egress } from '../../model/plan.js';
 import type { ElementId } from '../../model/ref.js';
 import { band, type Extent, type Outline } from '../../placed/outline.js';
 import { overlap } from '../../space/polygon.js';
-import { elementWords } from '../../workings/element-words.js';
+import { elementMessage } from '../../workings/element-message.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -64,7 +64,7 @@ function blocked(way: Egress, solids: readonly Extent[], w: Workings): readonly 
     at: way.ref,
     message: message(id.startsWith('tie/') ? 'egress-blocked.across' : 'egress-blocked.blocked', {
       way: name(way.name),
-      what: elementWords(w.plan, id),
+      what: elementMessage(w.plan, id),
     }),
     related: [{ at: { element: id }, message: term('egress-blocked.in-the-way') }],
   }));

@@ -2,13 +2,13 @@ import { calculation, message, name, shown, shownBeside, term } from '@cribwrigh
 import { exceeds, inch, showPair } from '@cribwright/units';
 import type { GroundResult } from '../../analysis/analysis.js';
 import type { Fix } from '../../finding/finding.js';
-import { elementWords } from '../../workings/element-words.js';
+import { elementMessage } from '../../workings/element-message.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, published, type Rule, type RuleFinding } from '../rule.js';
 
 function judge(g: GroundResult, w: Workings): RuleFinding | undefined {
   const { surface } = w.plan.ground;
-  const support = elementWords(w.plan, g.element);
+  const support = elementMessage(w.plan, g.element);
   const subject = { element: g.element };
   const figures = [g.pressure, g.allowable, g.area, ...(g.padNeeded === undefined ? [] : [g.padNeeded])];
   const base = { subject, at: subject, figures };

@@ -15,7 +15,7 @@ function severityOf({ part, run }: Failure): Severity {
 }
 
 function finding(f: Failure): RuleFinding {
-  const loss = f.run.loss?.title ?? '';
+  const loss = f.run.loss?.title ?? term('loss.all-in-place');
   const shared = { loss, vehicle: f.name, when: withCorner(f.corner) };
   return {
     subject: { element: f.vehicle },

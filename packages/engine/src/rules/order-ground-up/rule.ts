@@ -3,7 +3,7 @@ import type { Fix } from '../../finding/finding.js';
 import type { Step } from '../../model/plan.js';
 import type { ElementId } from '../../model/ref.js';
 import { orderGraph, putIn, stepsHolding } from '../../order/order-graph.js';
-import { elementWords } from '../../workings/element-words.js';
+import { elementMessage } from '../../workings/element-message.js';
 import { nameOf } from '../../workings/support-workings.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
@@ -88,7 +88,7 @@ function padsFirst(w: Workings): readonly RuleFinding[] {
         at: built.ref,
         message: message('order-ground-up.base-first', {
           step: count(built.number),
-          support: elementWords(plan, pad.under),
+          support: elementMessage(plan, pad.under),
           pad: name(pad.name),
         }),
       },

@@ -2,7 +2,7 @@ import { count, list, message, term } from '@cribwright/messages';
 import type { Plan, Step } from '../../model/plan.js';
 import type { ElementId } from '../../model/ref.js';
 import { holders, type OrderGraph, orderGraph, putIn, stepsPutting } from '../../order/order-graph.js';
-import { elementWords } from '../../workings/element-words.js';
+import { elementMessage } from '../../workings/element-message.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -22,7 +22,7 @@ const unbuilt: Find = ({ plan }) => {
     .map((s) => ({
       subject: { element: s.id },
       at: { element: s.id },
-      message: message('order-missing.no-step', { support: elementWords(plan, s.id) }),
+      message: message('order-missing.no-step', { support: elementMessage(plan, s.id) }),
     }));
 };
 
@@ -65,7 +65,7 @@ const chocksFirst: Find = ({ plan }, graph) =>
             at: early.ref,
             message: message('order-missing.chocks-first', {
               step: count(early.number),
-              vehicle: elementWords(plan, vehicle.id),
+              vehicle: elementMessage(plan, vehicle.id),
               first: count(first.number),
             }),
           },
@@ -88,8 +88,8 @@ const bothEnds: Find = ({ plan }, graph) =>
           at: tight.ref,
           message: message('order-missing.ends-first', {
             step: count(tight.number),
-            tie: elementWords(plan, tie.id),
-            support: elementWords(plan, id),
+            tie: elementMessage(plan, tie.id),
+            support: elementMessage(plan, id),
           }),
         },
       ];
@@ -102,7 +102,7 @@ const locks: Find = ({ plan }, graph) => {
   return plan.struts.flatMap((strut) => {
     if (strut.gear.kind === 'timber post' || stepsPutting(plan, strut.id).length === 0) return [];
     const lock = doing(plan, 'lock', strut.id);
-    const support = elementWords(plan, strut.id);
+    const support = elementMessage(plan, strut.id);
     const subject = { element: strut.id };
     if (lock === undefined)
       return anyLocks
@@ -136,7 +136,7 @@ const removals: Find = ({ plan }, graph) =>
           at: step.ref,
           message: message('order-missing.remove-early', {
             step: count(step.number),
-            support: elementWords(plan, id),
+            support: elementMessage(plan, id),
           }),
         })),
     );

@@ -1,7 +1,7 @@
 import { list, message, name, type Phrase, term } from '@cribwright/messages';
 import type { Capture } from '../../model/support.js';
 import { partNamed } from '../../placed/part-place.js';
-import { elementWords } from '../../workings/element-words.js';
+import { elementMessage } from '../../workings/element-message.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -14,12 +14,12 @@ interface Bearing {
 const bearings = ({ plan }: Workings): readonly Bearing[] => [
   ...plan.cribs.map((c) => ({
     element: c.id,
-    support: elementWords(plan, c.id),
+    support: elementMessage(plan, c.id),
     captures: c.captures,
   })),
   ...plan.stepChocks.map((c) => ({
     element: c.id,
-    support: elementWords(plan, c.id),
+    support: elementMessage(plan, c.id),
     captures: c.captures,
   })),
 ];

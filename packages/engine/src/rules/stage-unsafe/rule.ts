@@ -40,7 +40,7 @@ function inPart(w: Workings, part: ComponentRun): readonly RuleFinding[] {
             stage: stage.title,
             end: now.end,
             vehicle: now.name,
-            loss: lost.loss?.title ?? '',
+            loss: lost.loss?.title ?? term('loss.all-in-place'),
             when: withCorner(now.corner),
           }),
         },

@@ -5,7 +5,7 @@ import { ratio } from '../../figure/units-of.js';
 import { tiesAtFoot } from '../../strut/pairs.js';
 import type { StrutWorking } from '../../strut/strut-working.js';
 import { holdsFoot } from '../../strut/tie-working.js';
-import { elementWords } from '../../workings/element-words.js';
+import { elementMessage } from '../../workings/element-message.js';
 import type { Workings } from '../../workings/workings.js';
 import { published, type Rule, type RuleFinding } from '../rule.js';
 
@@ -46,7 +46,7 @@ function slides(s: StrutWorking, w: Workings): RuleFinding | undefined {
     at: { element: first.id },
     message: message('strut-slip.tied-aside', {
       strut: name(strut.name),
-      tie: elementWords(w.plan, first.id),
+      tie: elementMessage(w.plan, first.id),
     }),
     figures,
   };

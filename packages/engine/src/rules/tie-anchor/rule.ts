@@ -6,7 +6,7 @@ import { exactly } from '../../model/interval.js';
 import { partNamed } from '../../placed/part-place.js';
 import type { PlacedTie } from '../../placed/place-tie.js';
 import { tieUse } from '../../strut/tie-use.js';
-import { elementWords } from '../../workings/element-words.js';
+import { elementMessage } from '../../workings/element-message.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -15,7 +15,7 @@ function badEnd(placed: PlacedTie, which: 'from' | 'to', w: Workings): RuleFindi
   const end = tie[which];
   const subject = { element: tie.id };
   const at = { element: tie.id, property: which };
-  const words = elementWords(w.plan, tie.id);
+  const words = elementMessage(w.plan, tie.id);
   if (placed[which] === undefined)
     return { subject, at, message: message('tie-anchor.not-there', { tie: words }) };
   if (end.kind === 'vehicle part') {
@@ -69,7 +69,7 @@ function badTie(placed: PlacedTie, w: Workings): readonly RuleFinding[] {
       {
         subject: { element: tie.id },
         at: { element: tie.id },
-        message: message('tie-anchor.same-end', { tie: elementWords(w.plan, tie.id) }),
+        message: message('tie-anchor.same-end', { tie: elementMessage(w.plan, tie.id) }),
       },
     ];
   return [badEnd(placed, 'from', w) ?? [], badEnd(placed, 'to', w) ?? []].flat();

@@ -2,7 +2,7 @@ import { calculation, message, shown, shownBeside, term } from '@cribwright/mess
 import { exceeds } from '@cribwright/units';
 import { tieUse } from '../../strut/tie-use.js';
 import type { TieWorking } from '../../strut/tie-working.js';
-import { elementWords } from '../../workings/element-words.js';
+import { elementMessage } from '../../workings/element-message.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, published, type Rule, type RuleFinding } from '../rule.js';
 
@@ -12,7 +12,7 @@ function overload(t: TieWorking, w: Workings): RuleFinding | undefined {
   const subject = { element: tie.id };
   // No pull, or one that is not known: the strut's own rules say why.
   if (load.value === undefined || load.value.high <= 0) return undefined;
-  const words = elementWords(w.plan, tie.id);
+  const words = elementMessage(w.plan, tie.id);
   const beside = shownBeside(load, t.capacity);
   const governs = load.governs ?? term('figure.as-built');
   const base = {

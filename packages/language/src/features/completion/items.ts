@@ -4,7 +4,6 @@ import { type Dimension, unitsOf } from '@cribwright/units';
 import { type CompletionItem, CompletionItemKind, InsertTextFormat } from 'vscode-languageserver';
 import type { BoundBlock, Declaration } from '../../binding/bound-file.js';
 import type { Kind } from '../../binding/kind.js';
-import { ruleText } from '../../l10n/rule-text.js';
 import { dueOf, exampleOf } from '../../phrase/dimension-words.js';
 import { figureWords } from '../../phrase/expression.js';
 import { textLabels } from '../../phrase/label-words.js';
@@ -131,12 +130,12 @@ export function suggestionsFor(expected: Expected, around: Around): readonly Sug
       ];
     case 'rule':
       return rules.map((rule) => {
-        const { title, protects } = ruleText(rule, around.words.locale);
+        const { title, protects } = rule;
         return {
           label: rule.id,
           kind: CompletionItemKind.EnumMember,
-          detail: title,
-          documentation: markdown(plain(protects)),
+          detail: around.words.message(title),
+          documentation: markdown(plain(around.words.message(protects))),
           insert: rule.id,
         };
       });

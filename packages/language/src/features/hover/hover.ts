@@ -5,7 +5,6 @@ import type { CancellationToken, Hover } from 'vscode-languageserver';
 import { blockAt, propertyAt } from '../../binding/at.js';
 import type { BoundFile, BoundProperty, Declaration } from '../../binding/bound-file.js';
 import type { Span } from '../../grammar/syntax.js';
-import { ruleText } from '../../l10n/rule-text.js';
 import { type Locale, say as translate } from '../../l10n/say.js';
 import type { PlanReply } from '../../protocol/requests.js';
 import { nameAt } from '../at-cursor.js';
@@ -125,8 +124,12 @@ function ruleAt(
   const rule = rules.find((r) => r.id === id);
   if (!span || !rule) return undefined;
   const page = `[${rule.id}](${rulePage(rule.id)})`;
-  const { title, protects } = ruleText(rule, locale);
-  return { span, parts: [`**${plain(title)}**\n\n${plain(protects)}\n\n${page}`] };
+  return {
+    span,
+    parts: [
+      `**${plain(translate(rule.title, locale))}**\n\n${plain(translate(rule.protects, locale))}\n\n${page}`,
+    ],
+  };
 }
 
 /** A quantity in the units of the other system: `24 in is 610 mm`. */

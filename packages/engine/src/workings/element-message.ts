@@ -5,7 +5,7 @@ import type { Chock, Tie } from '../model/support.js';
 import type { Axle } from '../model/vehicle.js';
 
 /** An element as people say it: `crib A`, `strap T1`, `the trailer`, `step 3`. An id that is in no plan as it is. */
-export function elementWords(plan: Plan, id: ElementId): Message | Name {
+export function elementMessage(plan: Plan, id: ElementId): Message | Name {
   const step = plan.steps.find((s) => s.id === id);
   if (step !== undefined) return message('element.step', { number: count(step.number) });
   const vehicle = plan.vehicles.find((v) => v.id === id);

@@ -1,2 +1,0 @@
-/** Transition: rules without a catalog. None is left. */
-export const rulesEs: Readonly<Record<string, string>> = {};
