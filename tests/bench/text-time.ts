@@ -20,7 +20,7 @@ export async function textTimes(): Promise<TextTimes> {
     files: { read: async () => undefined },
     folders: ['file:///alder-ridge'],
     // Whatever the machine, the loads are left for later.
-    hurry: { now: () => performance.now(), over: 0 },
+    timeLimit: { now: () => performance.now(), over: 0 },
   });
   workspace.put(uri, largePlanText(), 1);
   await workspace.load(uri);

@@ -6,7 +6,7 @@ import { jsonReport } from '../../packages/cli/src/report/json.js';
 import { lensesOf } from '../../packages/language/src/features/code-lens.js';
 import { hoverAt } from '../../packages/language/src/features/hover/hover.js';
 import { hintsOf } from '../../packages/language/src/features/inlay-hint.js';
-import { atCursor } from '../../packages/language/src/features/testing/desk-of.js';
+import { atCursor } from '../../packages/language/src/features/testing/context-of.js';
 import { readPlans } from '../examples/read-plans.js';
 import { expectShown } from './shown.js';
 

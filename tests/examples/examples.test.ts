@@ -1,5 +1,5 @@
 import { readdirSync } from 'node:fs';
-import { type Report, surprises } from '@cribwright/cli';
+import { type CheckReport, surprises } from '@cribwright/cli';
 import { drawScene, svgOf, viewsOf } from '@cribwright/drawing';
 import { caution } from '@cribwright/engine';
 import { english } from '@cribwright/messages/testing';
@@ -11,7 +11,7 @@ const files = readdirSync(`${root}examples`, { recursive: true, encoding: 'utf8'
   .map((name) => `examples/${name}`)
   .sort();
 
-let report: Report = { files: [], unreadable: [] };
+let report: CheckReport = { files: [], unreadable: [] };
 beforeAll(async () => {
   report = await readPlans();
 });

@@ -1,11 +1,11 @@
 import { fileURLToPath } from 'node:url';
-import { type Report, readReport } from '@cribwright/cli';
+import { type CheckReport, readReport } from '@cribwright/cli';
 
 /** The folder of the repository. */
 export const root = fileURLToPath(new URL('../../', import.meta.url));
 
 /** Reads plans as the command line does, on a day on which no acceptance of the examples has run out. */
-export const readPlans = (paths: readonly string[] = ['examples'], stdin = ''): Promise<Report> =>
+export const readPlans = (paths: readonly string[] = ['examples'], stdin = ''): Promise<CheckReport> =>
   readReport(
     {
       cwd: root,

@@ -5,12 +5,12 @@ import { MarkupContent } from 'vscode-languageserver-types';
 import type { BoundBlock, BoundFile } from '../../packages/language/src/binding/bound-file.js';
 import { quickFixes } from '../../packages/language/src/features/code-action.js';
 import { lensesOf } from '../../packages/language/src/features/code-lens.js';
-import type { Desk } from '../../packages/language/src/features/desk.js';
+import type { FeatureContext } from '../../packages/language/src/features/feature-context.js';
 import { hoverAt } from '../../packages/language/src/features/hover/hover.js';
 import { plain } from '../../packages/language/src/features/hover/markdown.js';
 import { hintsOf } from '../../packages/language/src/features/inlay-hint.js';
 import { diagnosticsOf } from '../../packages/language/src/features/publish-diagnostics.js';
-import { deskOf } from '../../packages/language/src/features/testing/desk-of.js';
+import { contextOf } from '../../packages/language/src/features/testing/context-of.js';
 import { letLine, patternUse } from '../../packages/language/src/schema/pattern-block.js';
 import { schema } from '../../packages/language/src/schema/schema.js';
 import { catalogs } from '../../packages/messages/src/generated/catalogs.js';
@@ -76,9 +76,9 @@ function english(text: string): readonly string[] {
   });
 }
 
-let desk: Desk;
+let desk: FeatureContext;
 beforeAll(() => {
-  desk = deskOf(texts, { locale: 'es' });
+  desk = contextOf(texts, { locale: 'es' });
 });
 
 const blocksIn = (blocks: readonly BoundBlock[]): readonly BoundBlock[] =>

@@ -1,4 +1,11 @@
-import { exitCode, expectationsHeld, fileReport, type Report, sarifReport, toShow } from '@cribwright/cli';
+import {
+  type CheckReport,
+  exitCode,
+  expectationsHeld,
+  fileReport,
+  sarifReport,
+  toShow,
+} from '@cribwright/cli';
 import { fieldSheet } from '@cribwright/drawing';
 import { lensesOf, openWorkspace, type PlanReply, type Workspace } from '@cribwright/language';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -51,7 +58,7 @@ function see(): Seen {
   const checked = workspace.check(plan);
   const bound = workspace.bound(plan);
   if (bound === undefined) throw new Error('the plan was not read');
-  const report: Report = {
+  const report: CheckReport = {
     files: [
       {
         ...fileReport(checked, { pathOf: (uri) => uri, textOf: (uri) => workspace.bound(uri)?.text ?? '' }),

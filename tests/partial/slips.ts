@@ -1,4 +1,4 @@
-import { type BlockSchema, type PropertySchema, sayableIn, schema } from '@cribwright/language';
+import { allowedIn, type BlockSchema, type PropertySchema, schema } from '@cribwright/language';
 import { findUnit } from '@cribwright/units';
 
 /** A line of the schema, written where it belongs. */
@@ -28,7 +28,7 @@ export function placesIn(home: 'file' | 'plan'): readonly Place[] {
 }
 
 const linesIn = (block: BlockSchema | 'file'): readonly PropertySchema[] => {
-  const { properties, numbered } = sayableIn(block);
+  const { properties, numbered } = allowedIn(block);
   return [...properties.values(), ...(numbered === undefined ? [] : [numbered])];
 };
 

@@ -6,5 +6,5 @@ export { expectationsHeld, surprises } from './report/expectations.js';
 export { fileReport } from './report/file-report.js';
 export { jsonValue } from './report/json.js';
 export { exitCode } from './report/outcome.js';
-export type { FileReport, PlanReport, Report } from './report/report.js';
+export type { CheckReport, FileReport, PlanReport } from './report/report.js';
 export { sarifReport } from './report/sarif.js';

@@ -10,7 +10,7 @@ export type { LanguageProblem, TextChange, TextFix } from './problems/problem.js
 export { languageCodes } from './problems/problem-message.js';
 export * from './protocol/requests.js';
 export type { BlockSchema, PropertySchema } from './schema/block-schema.js';
-export { sayableIn, schema } from './schema/schema.js';
+export { allowedIn, schema } from './schema/schema.js';
 export { isPlanFile, passedOver } from './server/files.js';
 export { decodePlan, mostBytes, readPlanFile } from './server/plan-file.js';
 export { positionOf, rangeOf } from './workspace/lines.js';

@@ -1,11 +1,11 @@
 import type { Drag, Frame } from '@cribwright/drawing/page';
 
 export type Axis = 'x' | 'y' | 'z';
-export type Place = Readonly<Partial<Record<Axis, number>>>;
+export type DropPlace = Readonly<Partial<Record<Axis, number>>>;
 
 export interface Dropped {
   /** New place in the plan, only along the axes that moved, m. */
-  readonly to: Place;
+  readonly to: DropPlace;
   /** How far the shape is shown moved on the sheet, mm. */
   readonly shift: { readonly x: number; readonly y: number };
   /** The axes along which it snapped to a joist or rail. */
@@ -38,7 +38,7 @@ function along(
   { axis, scale }: Frame['across'],
   by: number,
   reach: number,
-): { readonly to: Place; readonly shift: number; readonly snapped: readonly Axis[] } {
+): { readonly to: DropPlace; readonly shift: number; readonly snapped: readonly Axis[] } {
   const from = drag.from?.[axis];
   // A hand is not quite steady: a drag along one axis leaves the other as it was.
   if (from === undefined || !drag.axes.includes(axis) || Math.abs(by) < reach / 3)

@@ -2,7 +2,7 @@
 import type { Scene } from '@cribwright/drawing/page';
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import type { Said } from './notices.js';
+import type { Notice } from './notices.js';
 import { copyPicture, NoClipboard, noPicture, pictureOf } from './picture.js';
 import { themeNow } from './themes.js';
 
@@ -12,12 +12,12 @@ type Format = 'svg' | 'png' | 'pdf';
 export function ExportTools(props: {
   readonly scene: Scene;
   readonly send: (format: Format, data: string) => void;
-  readonly say: (said: Said) => void;
+  readonly say: (said: Notice) => void;
 }): JSX.Element {
   const [busy, setBusy] = useState(false);
   const tools = useRef<HTMLFieldSetElement>(null);
   /** Says how it went, and shuts the list that these tools stand in: it would lie over what is said. */
-  const say = (said: Said) => {
+  const say = (said: Notice) => {
     props.say(said);
     const list = tools.current?.closest('details');
     list?.removeAttribute('open');

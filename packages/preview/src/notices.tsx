@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 
 /** Something said to the reader, and what may be done about it. */
-export interface Said {
+export interface Notice {
   readonly text: string;
   readonly offer?: { readonly words: string; readonly take: () => void } | undefined;
 }
@@ -10,7 +10,7 @@ export interface Said {
 /** What the reader must know now: that the drawing is not up to date, and what the host answered. */
 export function Notices(props: {
   readonly stale: string | undefined;
-  readonly said: Said | undefined;
+  readonly said: Notice | undefined;
   readonly dismiss: () => void;
 }): JSX.Element {
   return (

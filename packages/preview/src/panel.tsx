@@ -8,7 +8,7 @@ import type { Host } from './host.js';
 import { type Drawn, joined } from './joined.js';
 import { LossPicker } from './loss-picker.js';
 import { More } from './more.js';
-import { Notices, type Said } from './notices.js';
+import { type Notice, Notices } from './notices.js';
 import { noPicture, pictureOf } from './picture.js';
 import { PlanPicker } from './plan-picker.js';
 import { SpaceToggle } from './space-toggle.js';
@@ -24,7 +24,7 @@ export function Panel({ host }: { readonly host: Host }): JSX.Element {
   const [drawn, setDrawn] = useState<Drawn>();
   const latest = useRef<Drawn>();
   const [stale, setStale] = useState<string>();
-  const [said, setSaid] = useState<Said>();
+  const [said, setSaid] = useState<Notice>();
   const [lit, setLit] = useState<string>();
   const kept = useRef(host.kept());
   const [zoom, setZoom] = useState(kept.current?.zoom ?? 1);

@@ -3,7 +3,7 @@ import { readReport } from '../files/read-report.js';
 import type { Io } from '../io.js';
 import { jsonReport } from '../report/json.js';
 import { exitCode } from '../report/outcome.js';
-import type { Report } from '../report/report.js';
+import type { CheckReport } from '../report/report.js';
 import { ruleNotes } from '../report/rule-notes.js';
 import { sarifReport } from '../report/sarif.js';
 import { textReport } from '../report/text.js';
@@ -34,9 +34,10 @@ export const check: CommandPart = {
 
 type Format = keyof typeof formats;
 const formats = {
-  text: (report: Report, io: Io, speech: Speech) => textReport(report, paintFor(io, io.env), speech),
-  json: (report: Report, _io: Io, speech: Speech) => jsonReport(report, speech),
-  sarif: (report: Report, _io: Io, speech: Speech) => sarifReport(report, ruleNotes(speech.words), speech),
+  text: (report: CheckReport, io: Io, speech: Speech) => textReport(report, paintFor(io, io.env), speech),
+  json: (report: CheckReport, _io: Io, speech: Speech) => jsonReport(report, speech),
+  sarif: (report: CheckReport, _io: Io, speech: Speech) =>
+    sarifReport(report, ruleNotes(speech.words), speech),
 } as const;
 
 const formatOption = () =>

@@ -3,7 +3,7 @@ import type { PlanReply } from '@cribwright/language';
 import { NotUnderstood } from '../drawing/choice.js';
 import type { Io } from '../io.js';
 import { hasErrors } from '../report/outcome.js';
-import type { Report } from '../report/report.js';
+import type { CheckReport } from '../report/report.js';
 import { plainSpeech } from '../report/words.js';
 import { printable } from '../terminal/paint.js';
 import { readReport } from './read-report.js';
@@ -37,7 +37,7 @@ export const toShow = (reply: PlanReply): PlanToShow =>
 const most = 12;
 
 /** Says on the error output what could not be read in the files, and in those that their plans read from. */
-export function sayErrors(io: Io, report: Report, { words } = plainSpeech): void {
+export function sayErrors(io: Io, report: CheckReport, { words } = plainSpeech): void {
   const own = report.files.flatMap((f) => f.problems.filter((p) => p.severity === 'danger'));
   const far = report.files.flatMap((f) => f.plans.flatMap((p) => p.unread));
   const lines = new Set(

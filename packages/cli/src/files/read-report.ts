@@ -11,7 +11,7 @@ import {
 import { term } from '@cribwright/messages';
 import type { Io } from '../io.js';
 import { fileReport } from '../report/file-report.js';
-import type { FileReport, Report } from '../report/report.js';
+import type { CheckReport, FileReport } from '../report/report.js';
 import { findCribFiles, shortPath } from './crib-files.js';
 import { folderOf } from './folder-of.js';
 import { unreadableWords } from './unreadable-words.js';
@@ -20,7 +20,7 @@ import { unreadableWords } from './unreadable-words.js';
 export const standardInput = '-';
 
 /** Reads and checks the files that the paths name. Never throws on what is in them. */
-export async function readReport(io: Io, paths: readonly string[]): Promise<Report> {
+export async function readReport(io: Io, paths: readonly string[]): Promise<CheckReport> {
   const named = findCribFiles(
     io.cwd,
     paths.filter((p) => p !== standardInput),
@@ -59,8 +59,8 @@ export async function readReport(io: Io, paths: readonly string[]): Promise<Repo
 function withoutPlan(
   paths: readonly string[],
   files: readonly FileReport[],
-  unreadable: Report['unreadable'],
-): Report['unreadable'] {
+  unreadable: CheckReport['unreadable'],
+): CheckReport['unreadable'] {
   const said =
     unreadable.length > 0 ||
     files.some((f) => f.plans.length > 0 || f.problems.some((p) => p.severity === 'danger'));

@@ -2,7 +2,7 @@ import { caution } from '@cribwright/engine';
 import { count, message, name, term, type Words } from '@cribwright/messages';
 import { type Paint, printable } from '../terminal/paint.js';
 import type { ExitCode } from './outcome.js';
-import type { LocatedFinding, PlanReport, Report } from './report.js';
+import type { CheckReport, LocatedFinding, PlanReport } from './report.js';
 import { plainSpeech, type Speech } from './words.js';
 
 /** Dangers of a plan that none of its `expect` lines names, and nobody accepted. */
@@ -19,7 +19,7 @@ export function surprises(plan: PlanReport): readonly LocatedFinding[] {
 }
 
 /** 0: as expected. 1: not. 2: a file could not be read, or a check could not run. */
-export function expectationsHeld(report: Report): ExitCode {
+export function expectationsHeld(report: CheckReport): ExitCode {
   if (report.unreadable.length > 0) return 2;
   const plans = report.files.flatMap((f) => f.plans);
   const missed = plans.some(
@@ -31,7 +31,7 @@ export function expectationsHeld(report: Report): ExitCode {
 }
 
 /** One line for each expectation, the misses with their reason. */
-export function expectationReport(report: Report, paint: Paint, speech: Speech = plainSpeech): string {
+export function expectationReport(report: CheckReport, paint: Paint, speech: Speech = plainSpeech): string {
   const { words, wordsOf } = speech;
   const lines = report.files.flatMap((file) =>
     file.plans.flatMap((plan) => [
@@ -62,7 +62,7 @@ function expected(plan: PlanReport, paint: Paint, say: Words): readonly string[]
   );
 }
 
-function total(report: Report, paint: Paint, words: Words): string {
+function total(report: CheckReport, paint: Paint, words: Words): string {
   const all = report.files.flatMap((f) => f.plans.flatMap((p) => p.reply.analysis.expectations));
   const held = all.filter((e) => e.held).length;
   const odd = report.files.flatMap((f) => f.plans.flatMap(surprises)).length;

@@ -10,17 +10,24 @@ import { displayUnit, findUnit, fromSI } from '@cribwright/units';
 import { version } from '../version.js';
 import { formulaText, sourceText } from './figure-text.js';
 import { exitCode, tally } from './outcome.js';
-import type { FileReport, LocatedFinding, LocatedProblem, Location, PlanReport, Report } from './report.js';
+import type {
+  CheckReport,
+  FileReport,
+  LocatedFinding,
+  LocatedProblem,
+  Location,
+  PlanReport,
+} from './report.js';
 import { shownProblems } from './shown-problems.js';
 import { plainSpeech, type Speech } from './words.js';
 
 export const schemaId = 'urn:cribwright:check:1';
 
 /** The report for programs, as `schema/check.schema.json` describes it. */
-export const jsonReport = (report: Report, speech: Speech = plainSpeech): string =>
+export const jsonReport = (report: CheckReport, speech: Speech = plainSpeech): string =>
   `${JSON.stringify(jsonValue(report, speech), null, 2)}\n`;
 
-export const jsonValue = (report: Report, speech: Speech = plainSpeech) => ({
+export const jsonValue = (report: CheckReport, speech: Speech = plainSpeech) => ({
   schema: schemaId,
   tool: { name: 'cribwright', version },
   caution,

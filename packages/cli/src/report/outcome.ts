@@ -1,5 +1,5 @@
 import { type Tally as FindingTally, tally as tallyFindings } from '@cribwright/engine';
-import type { Report } from './report.js';
+import type { CheckReport } from './report.js';
 
 /** How a run ended, as the exit code says it. */
 export type ExitCode = 0 | 1 | 2;
@@ -10,7 +10,7 @@ export interface Tally extends FindingTally {
 }
 
 /** Counts what a run found. A text error counts as a danger: what it hides was not checked. */
-export function tally(report: Report): Tally {
+export function tally(report: CheckReport): Tally {
   const plans = report.files.flatMap((f) => f.plans);
   const findings = plans.flatMap((p) => p.findings.map((f) => f.finding));
   const problems = report.files.flatMap((f) => f.problems);
@@ -22,18 +22,18 @@ export function tally(report: Report): Tally {
 }
 
 /** Whether a plan of the run was not read whole. */
-export const isPartial = (report: Report): boolean =>
+export const isPartial = (report: CheckReport): boolean =>
   report.files.some((f) => f.plans.some((p) => p.reply.partial));
 
 /** Whether the text of some file has errors, or a plan was not read whole. What is written of it may lack a part. */
-export const hasErrors = (report: Report): boolean =>
+export const hasErrors = (report: CheckReport): boolean =>
   isPartial(report) || report.files.some((f) => f.problems.some((p) => p.severity === 'danger'));
 
 /**
  * 0: nothing unsafe was found, every check ran and every plan was read whole. 1: something is unsafe, or the text has
  * errors. 2: a file could not be read, or a check could not run and nothing worse was found.
  */
-export function exitCode(report: Report): ExitCode {
+export function exitCode(report: CheckReport): ExitCode {
   const t = tally(report);
   if (t.unreadable > 0) return 2;
   if (t.danger > 0) return 1;

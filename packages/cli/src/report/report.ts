@@ -1,12 +1,12 @@
 import type { Finding, Message } from '@cribwright/engine';
-import type { Lesson, Place, PlanReply } from '@cribwright/language';
+import type { Lesson, TextRange, PlanReply } from '@cribwright/language';
 import type { Phrase } from '@cribwright/messages';
 
 /** Where something stands in a text: lines and characters from 0, as editors count. */
-export type Range = Place['range'];
+export type Range = TextRange['range'];
 
 /** All that was found in the files of one run, before any format is chosen. Plain data. */
-export interface Report {
+export interface CheckReport {
   readonly files: readonly FileReport[];
   /** Paths that could not be read or held no plan files. Each makes the run end as "could not run". */
   readonly unreadable: readonly { readonly path: string; readonly why: Phrase }[];

@@ -6,7 +6,14 @@ import { SarifBuilder, SarifResultBuilder, SarifRuleBuilder, SarifRunBuilder } f
 import { version } from '../version.js';
 import { formulaText, sourceText } from './figure-text.js';
 import { hasErrors } from './outcome.js';
-import type { LocatedFinding, LocatedProblem, Location, RelatedPlace, Report, TextFix } from './report.js';
+import type {
+  CheckReport,
+  LocatedFinding,
+  LocatedProblem,
+  Location,
+  RelatedPlace,
+  TextFix,
+} from './report.js';
 import { shownProblems } from './shown-problems.js';
 import { plainSpeech, type Speech } from './words.js';
 
@@ -25,7 +32,7 @@ export const rulePageUri = (rule: string): string => `cribwright:/rules/${rule}.
 
 /** The report as SARIF 2.1.0 (OASIS standard), for review tools. `rules` names those that the log speaks of. */
 export function sarifReport(
-  report: Report,
+  report: CheckReport,
   rules: readonly RuleNote[],
   speech: Speech = plainSpeech,
 ): string {
@@ -84,7 +91,7 @@ const notWhole = (title: string, unread: readonly RelatedPlace[], words: Words):
     ...unread.map((u) => `${u.place.path}:${u.place.range.start.line + 1}: ${words.message(u.message)}`),
   ].join('\n');
 
-const resultsOf = (report: Report, { words, wordsOf }: Speech): readonly Result[] =>
+const resultsOf = (report: CheckReport, { words, wordsOf }: Speech): readonly Result[] =>
   report.files.flatMap((file) => [
     ...shownProblems(file).shown.map((p) => problemResult(p, file.text, words)),
     ...file.plans.flatMap((plan) => plan.findings.map((f) => findingResult(f, plan.title, wordsOf(plan)))),

@@ -6,12 +6,12 @@ import { quote } from '../terminal/quote.js';
 
 import { sumLines } from './figure-text.js';
 import { tally } from './outcome.js';
-import type { FileReport, LocatedFinding, LocatedProblem, PlanReport, Report } from './report.js';
+import type { CheckReport, FileReport, LocatedFinding, LocatedProblem, PlanReport } from './report.js';
 import { shownProblems } from './shown-problems.js';
 import { plainSpeech, type Speech } from './words.js';
 
 /** The report for people: each finding with its line, its sum and what would make it right. The caution is last. */
-export function textReport(report: Report, paint: Paint, speech: Speech = plainSpeech): string {
+export function textReport(report: CheckReport, paint: Paint, speech: Speech = plainSpeech): string {
   const { words } = speech;
   const texts = new Map(report.files.map((f) => [f.path, f.text]));
   const lines = [
@@ -176,7 +176,7 @@ function heading(
 const at = ({ place }: Pick<LocatedFinding, 'place'>): string =>
   `${place.path}:${place.range.start.line + 1}:${place.range.start.character + 1}`;
 
-function summary(report: Report, paint: Paint, words: Words): string {
+function summary(report: CheckReport, paint: Paint, words: Words): string {
   const t = tally(report);
   const of = (
     id: 'cli.plans' | 'cli.dangers' | 'cli.warnings' | 'cli.notes' | 'cli.accepted',

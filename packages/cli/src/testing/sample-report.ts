@@ -4,7 +4,7 @@ import type { Checked } from '@cribwright/language';
 import { calculation, count, type Message, message, name, shown, term } from '@cribwright/messages';
 import { inch } from '@cribwright/units';
 import { fileReport } from '../report/file-report.js';
-import type { Report } from '../report/report.js';
+import type { CheckReport } from '../report/report.js';
 
 export const sampleText = 'plan "Tall" {\n  crib A {\n    courses   14\n    captures  rail\n  }\n}\n';
 
@@ -137,7 +137,7 @@ const spanOf = (words: string) => {
 };
 
 /** A report of one file with one plan and these findings, as if it had been read from a text. */
-export function sampleReport(findings: readonly Finding[], plan: Plan = trailerOnCar): Report {
+export function sampleReport(findings: readonly Finding[], plan: Plan = trailerOnCar): CheckReport {
   const analysis = analysisOf(findings);
   const checked: Checked = {
     uri,

@@ -1,6 +1,6 @@
 import type { Ref } from '@cribwright/engine';
 import type { Box } from '../scene/bounds.js';
-import type { Point } from '../scene/scene.js';
+import type { SheetPoint } from '../scene/scene.js';
 import type { Tone } from '../scene/tone.js';
 import { leading, type } from '../sheet/sizes.js';
 import { textWidth } from '../text/font-metrics.js';
@@ -8,7 +8,7 @@ import { textWidth } from '../text/font-metrics.js';
 /** Words that belong to a place in the drawing. */
 export interface Label {
   readonly key: string;
-  readonly at: Point;
+  readonly at: SheetPoint;
   /** Half the size of what it names: the label keeps off it. */
   readonly clear: { readonly x: number; readonly y: number };
   /** In bold, on the first line. */

@@ -1,9 +1,9 @@
 import { type Box, overlaps } from '../scene/bounds.js';
-import type { Point } from '../scene/scene.js';
+import type { SheetPoint } from '../scene/scene.js';
 import type { Label } from './label.js';
 
 /** From a label's edge to the edge of what it names. */
-export type Leader = readonly [Point, Point];
+export type Leader = readonly [SheetPoint, SheetPoint];
 
 /** Nearer than this a label needs no leader, mm. */
 const closeBy = 3.2;
@@ -20,10 +20,10 @@ export function leaderOf({ at, clear, inside }: Label, box: Box): Leader | undef
 const clamp = (v: number, low: number, high: number): number => Math.min(Math.max(v, low), high);
 
 /** Whether the straight line between two points runs through a box. */
-export const crosses = (a: Point, b: Point, box: Box): boolean => shareInside(a, b, box) > 0;
+export const crosses = (a: SheetPoint, b: SheetPoint, box: Box): boolean => shareInside(a, b, box) > 0;
 
 /** The part of the straight line between two points that lies in a box, 0 to 1. */
-export function shareInside(a: Point, b: Point, { left, top, right, bottom }: Box): number {
+export function shareInside(a: SheetPoint, b: SheetPoint, { left, top, right, bottom }: Box): number {
   let [from, to] = [0, 1];
   const [across, down] = [b.x - a.x, b.y - a.y];
   if (Math.abs(across) >= level) {

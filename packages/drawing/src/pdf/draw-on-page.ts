@@ -2,7 +2,7 @@ import { degrees, LineCapStyle, type PDFFont, type PDFPage, rgb } from 'pdf-lib'
 import { arrowHead, tick } from '../scene/arrow.js';
 import { textBox } from '../scene/bounds.js';
 import { hatchLines } from '../scene/hatch.js';
-import type { Item, Point, Scene } from '../scene/scene.js';
+import type { Item, Scene, SheetPoint } from '../scene/scene.js';
 import { walk } from '../scene/walk.js';
 import { margin, type } from '../sheet/sizes.js';
 import { fixed } from '../svg/fixed.js';
@@ -55,7 +55,7 @@ const lettersMissing = (scene: Scene): Shape => ({
 
 type Shape = Exclude<Item, { kind: 'group' }>;
 
-const closed = (points: readonly Point[]): string => `M${points.map(pair).join('L')}Z`;
+const closed = (points: readonly SheetPoint[]): string => `M${points.map(pair).join('L')}Z`;
 
 function drawShape(pen: Pen, item: Shape): void {
   const ink = pen.palette.inks[item.tone].line;
@@ -130,7 +130,7 @@ function trace({ page, origin }: Pen, data: string, stroke: Stroke): void {
 function drawLine(pen: Pen, item: Extract<Item, { kind: 'line' }>, stroke: Stroke): void {
   trace(pen, `M${pair(item.from)}L${pair(item.to)}`, stroke);
   if (item.head === undefined) return;
-  const ends: readonly (readonly [Point, Point])[] = item.head.startsWith('both')
+  const ends: readonly (readonly [SheetPoint, SheetPoint])[] = item.head.startsWith('both')
     ? [
         [item.from, item.to],
         [item.to, item.from],
@@ -176,13 +176,13 @@ function drawText(pen: Pen, item: Extract<Item, { kind: 'text' }>, ink: string):
   });
 }
 
-const circlePoints = (center: Point, radius: number): readonly Point[] =>
+const circlePoints = (center: SheetPoint, radius: number): readonly SheetPoint[] =>
   Array.from({ length: 48 }, (_, i) => ({
     x: center.x + radius * Math.cos((i * Math.PI) / 24),
     y: center.y + radius * Math.sin((i * Math.PI) / 24),
   }));
 
-const circlePath = (c: Point, r: number): string =>
+const circlePath = (c: SheetPoint, r: number): string =>
   `M${fixed(c.x - r)},${fixed(c.y)}A${fixed(r)},${fixed(r)} 0 1 0 ${fixed(c.x + r)},${fixed(c.y)}A${fixed(r)},${fixed(r)} 0 1 0 ${fixed(c.x - r)},${fixed(c.y)}Z`;
 
 const color = (hex: string) => {

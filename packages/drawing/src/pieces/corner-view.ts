@@ -1,11 +1,11 @@
 import { line, polygon } from '../scene/draw.js';
-import type { Item, Point } from '../scene/scene.js';
+import type { Item, SheetPoint } from '../scene/scene.js';
 import type { Tone } from '../scene/tone.js';
 import { outline, pointsOf, ring } from '../space/project.js';
 import { blockFaces, type Solid } from '../space/solid.js';
 import type { Point3 } from '../space/vector.js';
 
-type Flatten = (p: Point3) => Point;
+type Flatten = (p: Point3) => SheetPoint;
 
 /** The faces of a solid that are seen from a corner, lightest on top. */
 export function seenFaces(
@@ -45,11 +45,11 @@ export function seenFaces(
   return seen;
 }
 
-const nowhere: Point = { x: 0, y: 0 };
+const nowhere: SheetPoint = { x: 0, y: 0 };
 const thin = { width: 0.2 } as const;
 
 /** Twice the area of a shape, mm²; its sign tells which way its corners go round. */
-function area(points: readonly Point[]): number {
+function area(points: readonly SheetPoint[]): number {
   let sum = 0;
   let from = points.at(-1) ?? nowhere;
   for (const to of points) {

@@ -1,6 +1,6 @@
 import { around, type Box, boundsOf, join } from '../scene/bounds.js';
 import { circle, group, line, polygon } from '../scene/draw.js';
-import type { Item, Point } from '../scene/scene.js';
+import type { Item, SheetPoint } from '../scene/scene.js';
 import type { Tone } from '../scene/tone.js';
 import { remembered } from '../sharing/remembered.js';
 import { outline, pointsOf } from '../space/project.js';
@@ -125,7 +125,7 @@ const crossedOut = (box: Box): readonly Item[] => [
   line('crossed 2', 'danger', corner(box, 'right', 'top'), corner(box, 'left', 'bottom'), { width: 0.8 }),
 ];
 
-const corner = (box: Box, x: 'left' | 'right', y: 'top' | 'bottom'): Point => ({
+const corner = (box: Box, x: 'left' | 'right', y: 'top' | 'bottom'): SheetPoint => ({
   x: box[x] + (x === 'left' ? -1 : 1),
   y: box[y] + (y === 'top' ? -1 : 1),
 });

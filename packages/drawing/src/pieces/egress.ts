@@ -1,7 +1,7 @@
 import type { Egress } from '@cribwright/engine';
 import type { Box } from '../scene/bounds.js';
 import { group, line, path } from '../scene/draw.js';
-import type { Item, Point } from '../scene/scene.js';
+import type { Item, SheetPoint } from '../scene/scene.js';
 import { fromAbove } from '../space/project.js';
 import { reachOfThings } from '../space/thing-places.js';
 import { at3, type Point3 } from '../space/vector.js';
@@ -30,7 +30,7 @@ export function shownWays(look: Look): readonly ShownWay[] {
     bottom: reach.bottom + followed,
   };
   return look.plan.egress.map((way) => {
-    const kept: Point[] = [];
+    const kept: SheetPoint[] = [];
     let goesOn = false;
     for (const [i, p] of way.points.entries()) {
       const here = fromAbove.flat(at3(p.x, p.y, 0));
@@ -48,7 +48,7 @@ export function shownWays(look: Look): readonly ShownWay[] {
 }
 
 /** How much of the way from `a` to `b` lies in the box, from `a` on; all of it where `a` is already outside. */
-function shareInside(a: Point, b: Point, box: Box): number {
+function shareInside(a: SheetPoint, b: SheetPoint, box: Box): number {
   if (a.x < box.left || a.x > box.right || a.y < box.top || a.y > box.bottom) return 1;
   const limits = [
     b.x > a.x ? (box.right - a.x) / (b.x - a.x) : b.x < a.x ? (box.left - a.x) / (b.x - a.x) : 1,

@@ -3,7 +3,7 @@ import { shapeBoxes, textBoxes, thinLines } from '../labels/surroundings.js';
 import { withoutRoom } from '../labels/without-room.js';
 import { type Box, boundsOf, join } from '../scene/bounds.js';
 import { at, line, text } from '../scene/draw.js';
-import type { Item, Point, Scene } from '../scene/scene.js';
+import type { Item, Scene, SheetPoint } from '../scene/scene.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, sheetWidth, type } from '../sheet/sizes.js';
 import { rightRoom, type Station, stationsBelow, stationsRight } from '../sheet/stations.js';
@@ -30,7 +30,7 @@ export interface Elevation {
   readonly high: number;
   /** Whether something stands behind the main body, so that it is drawn in broken lines. */
   readonly far: (center: Point3) => boolean;
-  readonly stations: (look: Look, toSheet: (p: Point3) => Point) => readonly Station[];
+  readonly stations: (look: Look, toSheet: (p: Point3) => SheetPoint) => readonly Station[];
   readonly front: 'left' | undefined;
 }
 

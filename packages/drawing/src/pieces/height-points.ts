@@ -1,6 +1,6 @@
 import type { Crib, PlacedCrib } from '@cribwright/engine';
 import { at, circle, group, line, polygon, text } from '../scene/draw.js';
-import type { Item, Point } from '../scene/scene.js';
+import type { Item, SheetPoint } from '../scene/scene.js';
 import { margin, sheetWidth, type } from '../sheet/sizes.js';
 import { spread } from '../sheet/spread.js';
 import { clip } from '../text/wrap.js';
@@ -21,11 +21,11 @@ export function heightPoints(
   cribs: readonly PlacedCrib[],
   chosen: Crib | undefined,
   look: Look,
-  spot: (width: number, height: number) => Point,
+  spot: (width: number, height: number) => SheetPoint,
   top: number,
   besides: readonly Beside[],
 ): readonly Item[] {
-  const named = new Map<string, { place: Point; own: typeof cribs }>();
+  const named = new Map<string, { place: SheetPoint; own: typeof cribs }>();
   for (const c of cribs) {
     const place = spot(c.width, c.height);
     // Two of one size may have different limits: what holds for one of them is never said of the other.

@@ -1,5 +1,5 @@
 import { group, line, polygon } from '../scene/draw.js';
-import type { Item, Point } from '../scene/scene.js';
+import type { Item, SheetPoint } from '../scene/scene.js';
 import { outline, pointsOf } from '../space/project.js';
 import type { Solid } from '../space/solid.js';
 import type { Thing } from '../space/thing.js';
@@ -39,11 +39,11 @@ const edge = (solid: Solid, { toSheet }: Placing): Item =>
     ? line(solid.key, 'ghost', toSheet(solid.from), toSheet(solid.to), dashed)
     : polygon(solid.key, 'ghost', outline(pointsOf(solid).map(toSheet)), 'none', dashed);
 
-const outlineOf = (thing: Thing, { toSheet }: Placing): readonly Point[] =>
+const outlineOf = (thing: Thing, { toSheet }: Placing): readonly SheetPoint[] =>
   outline(thing.solids.flatMap((solid) => pointsOf(solid).map(toSheet)));
 
 /** Whether a point lies inside an outline that bulges nowhere inward. */
-function inside(p: Point, face: readonly Point[]): boolean {
+function inside(p: SheetPoint, face: readonly SheetPoint[]): boolean {
   const turns = face.map((a, i) => {
     const b = face[(i + 1) % face.length] ?? a;
     return Math.sign((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x));

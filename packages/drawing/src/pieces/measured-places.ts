@@ -1,5 +1,5 @@
 import type { Plan, Ref } from '@cribwright/engine';
-import type { Point } from '../scene/scene.js';
+import type { SheetPoint } from '../scene/scene.js';
 import type { Station } from '../sheet/stations.js';
 import { at3, type Point3 } from '../space/vector.js';
 import type { Look } from '../views/look.js';
@@ -50,7 +50,7 @@ function shared(list: readonly Place[], axis: 'x' | 'y'): readonly (readonly Pla
 const names = (list: readonly Place[]): string => listOf(list.map((p) => p.name));
 
 /** Distances back from the front of the main vehicle. */
-export const alongStations = (look: Look, toSheet: (p: Point3) => Point): readonly Station[] =>
+export const alongStations = (look: Look, toSheet: (p: Point3) => SheetPoint): readonly Station[] =>
   shared(places(look), 'x').flatMap((list) => {
     const [first] = list;
     if (first === undefined) return [];
@@ -93,7 +93,7 @@ export const acrossStations = (look: Look): readonly AcrossStation[] =>
   });
 
 /** Distances off the centerline, along the bottom of a view from behind. */
-export const offCenterStations = (look: Look, toSheet: (p: Point3) => Point): readonly Station[] =>
+export const offCenterStations = (look: Look, toSheet: (p: Point3) => SheetPoint): readonly Station[] =>
   acrossStations(look).map((s) => ({
     key: s.key,
     at: toSheet(at3(0, s.across, 0)).x,

@@ -1,5 +1,5 @@
 import type { Box } from '../scene/bounds.js';
-import type { Frame, Point } from '../scene/scene.js';
+import type { Frame, SheetPoint } from '../scene/scene.js';
 import { type Scale, standardScale } from '../sheet/standard-scale.js';
 import { fromAbove, fromBehind, fromDriverSide, type Looking } from '../space/project.js';
 import type { Thing } from '../space/thing.js';
@@ -10,7 +10,7 @@ import type { Point3 } from '../space/vector.js';
 export interface Placing {
   readonly looking: Looking;
   readonly scale: Scale;
-  readonly toSheet: (p: Point3) => Point;
+  readonly toSheet: (p: Point3) => SheetPoint;
   /** Equal for two placings that put everything at the same place of the sheet. */
   readonly key: string;
   /** Of the things that are placed, on the sheet. */

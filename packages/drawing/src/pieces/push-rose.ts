@@ -1,6 +1,6 @@
 import type { PushResult } from '@cribwright/engine';
 import { at, circle, group, line, path, polygon, text } from '../scene/draw.js';
-import type { Item, Point } from '../scene/scene.js';
+import type { Item, SheetPoint } from '../scene/scene.js';
 import { type } from '../sheet/sizes.js';
 import type { Look } from '../views/look.js';
 
@@ -8,7 +8,12 @@ import type { Look } from '../views/look.js';
 export const radius = 48;
 
 /** The rose of a push from every side: how much it holds up to, beside what the policy asks, round the body. */
-export const pushRose = (push: PushResult, look: Look, center: Point, asked: number): readonly Item[] => {
+export const pushRose = (
+  push: PushResult,
+  look: Look,
+  center: SheetPoint,
+  asked: number,
+): readonly Item[] => {
   const most = Math.max(asked * 1.5, ...push.directions.map((d) => d.share.value?.low ?? 0)) || 1;
   return [
     rose(push, center, most, asked, look),
@@ -20,7 +25,7 @@ export const pushRose = (push: PushResult, look: Look, center: Point, asked: num
 };
 
 /** Direction 0 pushes toward the rear (right on the sheet), a quarter turn toward the passenger side (up). */
-const spot = (center: Point, angle: number, share: number, most: number): Point => {
+const spot = (center: SheetPoint, angle: number, share: number, most: number): SheetPoint => {
   const r = (radius * Math.max(0, share)) / most;
   return at(center.x + Math.cos(angle) * r, center.y - Math.sin(angle) * r);
 };
@@ -29,7 +34,7 @@ const spot = (center: Point, angle: number, share: number, most: number): Point 
 const steps = [0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10];
 
 /** Rings at round shares of the weight, each with its number half way between two pushes, clear of the marks. */
-function rings(center: Point, most: number, look: Look): readonly Item[] {
+function rings(center: SheetPoint, most: number, look: Look): readonly Item[] {
   const step = steps.find((s) => most / s <= 5) ?? most / 4;
   const way = -Math.PI / 4 - Math.PI / 24;
   return Array.from({ length: Math.floor(most / step + 1e-9) }, (_, i) => {
@@ -52,7 +57,7 @@ function rings(center: Point, most: number, look: Look): readonly Item[] {
   }).flat();
 }
 
-const asking = (center: Point, asked: number, most: number, look: Look): Item =>
+const asking = (center: SheetPoint, asked: number, most: number, look: Look): Item =>
   group(
     'asked',
     [
@@ -77,7 +82,7 @@ const asking = (center: Point, asked: number, most: number, look: Look): Item =>
     },
   );
 
-function rose(push: PushResult, center: Point, most: number, asked: number, look: Look): Item {
+function rose(push: PushResult, center: SheetPoint, most: number, asked: number, look: Look): Item {
   const points = push.directions.map((d) => spot(center, d.angle, d.share.value?.low ?? 0, most));
   return group('rose', [
     path('outline', 'load', points, { closed: true, fill: 'light', width: 0.5 }),
@@ -110,7 +115,7 @@ function rose(push: PushResult, center: Point, most: number, asked: number, look
 }
 
 /** The body seen from above, its front to the left. */
-const outline = (center: Point): Item =>
+const outline = (center: SheetPoint): Item =>
   polygon(
     'body',
     'vehicle',
@@ -123,7 +128,7 @@ const outline = (center: Point): Item =>
     'none',
   );
 
-const ways = (center: Point): readonly Item[] => {
+const ways = (center: SheetPoint): readonly Item[] => {
   const far = radius + 4;
   return [
     text('front', at(center.x - far, center.y + 1), 'toward the front', type.small, {

@@ -1,7 +1,7 @@
 import type { PlacedStrut, Strut } from '@cribwright/engine';
 import { overlaps } from '../scene/bounds.js';
 import { at, circle, group, line, path, polygon, text } from '../scene/draw.js';
-import type { Item, Point } from '../scene/scene.js';
+import type { Item, SheetPoint } from '../scene/scene.js';
 import { textBoxes } from '../scene/walk.js';
 import { dimensionLine } from '../sheet/dimension-line.js';
 import { type } from '../sheet/sizes.js';
@@ -69,7 +69,7 @@ export function strutTriangle(
 }
 
 /** The wedge of angles that the policy allows, from the base. */
-function allowed(look: Look, foot: Point, reach: number): readonly Item[] {
+function allowed(look: Look, foot: SheetPoint, reach: number): readonly Item[] {
   const [low, high] = [limit(look, 'least strut angle'), limit(look, 'most strut angle')];
   if (low === undefined || high === undefined) return [];
   const arc = Array.from({ length: 13 }, (_, i) => {
@@ -84,7 +84,7 @@ function limit(look: Look, key: 'least strut angle' | 'most strut angle'): numbe
   return typeof value === 'number' ? value : typeof value === 'string' ? undefined : value.low;
 }
 
-const underside = (b: Point): readonly Item[] => [
+const underside = (b: SheetPoint): readonly Item[] => [
   line('underside', 'vehicle', at(b.x - 14, b.y - 1.8), at(b.x + 14, b.y - 1.8), { width: 0.7 }),
   ...Array.from({ length: 7 }, (_, i) =>
     line(`underside ${i}`, 'vehicle', at(b.x - 14 + i * 4, b.y - 1.8), at(b.x - 12 + i * 4, b.y - 4), {
@@ -93,7 +93,7 @@ const underside = (b: Point): readonly Item[] => [
   ),
 ];
 
-function angleMark(foot: Point, angle: number, words: string): readonly Item[] {
+function angleMark(foot: SheetPoint, angle: number, words: string): readonly Item[] {
   const radius = 17;
   const arc = Array.from({ length: 9 }, (_, i) => {
     const a = (angle * i) / 8;
@@ -115,7 +115,7 @@ function angleMark(foot: Point, angle: number, words: string): readonly Item[] {
   ];
 }
 
-function lengthWords(a: Point, b: Point, angle: number, words: string): readonly Item[] {
+function lengthWords(a: SheetPoint, b: SheetPoint, angle: number, words: string): readonly Item[] {
   const middle = at((a.x + b.x) / 2 - Math.sin(angle) * 3.2, (a.y + b.y) / 2 - Math.cos(angle) * 3.2);
   return [
     text('length', middle, words, type.dimension, {
@@ -128,7 +128,7 @@ function lengthWords(a: Point, b: Point, angle: number, words: string): readonly
 }
 
 /** The force at the head, pressing down along the shaft. */
-function force(b: Point, along: Point, words: string): readonly Item[] {
+function force(b: SheetPoint, along: SheetPoint, words: string): readonly Item[] {
   const from = at(b.x + along.x * arrow, b.y + along.y * arrow);
   const tip = at(b.x + along.x * 6, b.y + along.y * 6);
   return [
@@ -142,7 +142,7 @@ function force(b: Point, along: Point, words: string): readonly Item[] {
 }
 
 /** The ties that are anchored at this strut's base. */
-function ties(strut: Strut, look: Look, foot: Point): readonly Item[] {
+function ties(strut: Strut, look: Look, foot: SheetPoint): readonly Item[] {
   const own = look.plan.ties.filter((t) =>
     [t.from, t.to].some((anchor) => anchor.kind === 'strut base' && anchor.strut === strut.id),
   );

@@ -1,5 +1,5 @@
 import { capHeight, descent, textWidth } from '../text/font-metrics.js';
-import type { Item, Point } from './scene.js';
+import type { Item, SheetPoint } from './scene.js';
 
 /** An upright rectangle on the sheet, mm. */
 export interface Box {
@@ -18,7 +18,7 @@ export const within = (inner: Box, outer: Box, slack = 0): boolean =>
   inner.right <= outer.right + slack &&
   inner.bottom <= outer.bottom + slack;
 
-export function around(points: readonly Point[], margin = 0): Box {
+export function around(points: readonly SheetPoint[], margin = 0): Box {
   let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
   for (const { x, y } of points) {
     if (x < left) left = x;
@@ -48,7 +48,7 @@ export function textBox(text: Text): Box {
   ];
   const turn = ((text.turn ?? 0) * Math.PI) / 180;
   const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
-  const [a, c] = corners as [Point, Point];
+  const [a, c] = corners as [SheetPoint, SheetPoint];
   return around(
     [a, { x: c.x, y: a.y }, c, { x: a.x, y: c.y }].map((p) => ({
       x: text.at.x + p.x * cos - p.y * sin,

@@ -1,5 +1,5 @@
 import type { Ref } from '@cribwright/engine';
-import type { Drag, Item, Point } from './scene.js';
+import type { Drag, Item, SheetPoint } from './scene.js';
 import type { Tone } from './tone.js';
 
 type Of<Kind extends Item['kind']> = Extract<Item, { kind: Kind }>;
@@ -8,9 +8,15 @@ type PolygonOptions = Partial<Pick<Of<'polygon'>, 'width' | 'dash'>>;
 type TextOptions = Partial<Pick<Of<'text'>, 'weight' | 'turn' | 'halo' | 'anchor' | 'tone'>>;
 
 /** Short ways to say shapes. Keys need only be unique within their group. */
-export const at = (x: number, y: number): Point => ({ x, y });
+export const at = (x: number, y: number): SheetPoint => ({ x, y });
 
-export const line = (key: string, tone: Tone, from: Point, to: Point, options: LineOptions = {}): Item => ({
+export const line = (
+  key: string,
+  tone: Tone,
+  from: SheetPoint,
+  to: SheetPoint,
+  options: LineOptions = {},
+): Item => ({
   kind: 'line',
   key,
   tone,
@@ -22,7 +28,7 @@ export const line = (key: string, tone: Tone, from: Point, to: Point, options: L
 export const polygon = (
   key: string,
   tone: Tone,
-  points: readonly Point[],
+  points: readonly SheetPoint[],
   fill: Of<'polygon'>['fill'],
   options: PolygonOptions = {},
 ): Item => ({ kind: 'polygon', key, tone, points, fill, ...options });
@@ -49,14 +55,14 @@ export const rectangle = (
 export const path = (
   key: string,
   tone: Tone,
-  points: readonly Point[],
+  points: readonly SheetPoint[],
   options: Partial<Pick<Of<'path'>, 'closed' | 'smooth' | 'fill' | 'width'>> = {},
 ): Item => ({ kind: 'path', key, tone, points, closed: false, smooth: false, fill: 'none', ...options });
 
 export const circle = (
   key: string,
   tone: Tone,
-  center: Point,
+  center: SheetPoint,
   radius: number,
   fill: Of<'circle'>['fill'],
   width?: number,
@@ -64,7 +70,7 @@ export const circle = (
 
 export const text = (
   key: string,
-  where: Point,
+  where: SheetPoint,
   words: string,
   size: number,
   options: TextOptions = {},

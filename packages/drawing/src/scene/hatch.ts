@@ -1,20 +1,20 @@
-import type { Point } from './scene.js';
+import type { SheetPoint } from './scene.js';
 
 /**
  * The lines of a hatch at 45 degrees inside a shape, `spacing` apart. They stand on one grid for the whole sheet,
  * so that neighboring shapes are hatched alike. Even-odd rule; the shape may bulge inward.
  */
 export function hatchLines(
-  shape: readonly Point[],
+  shape: readonly SheetPoint[],
   spacing: number,
   slope: 1 | -1,
-): readonly (readonly [Point, Point])[] {
+): readonly (readonly [SheetPoint, SheetPoint])[] {
   // Along the direction (1, slope) the value x − slope·y stays the same: each hatch line is one such value.
-  const value = (p: Point) => (p.x - slope * p.y) / Math.SQRT2;
+  const value = (p: SheetPoint) => (p.x - slope * p.y) / Math.SQRT2;
   const values = shape.map(value);
   const first = Math.ceil(Math.min(...values) / spacing);
   const last = Math.floor(Math.max(...values) / spacing);
-  const lines: (readonly [Point, Point])[] = [];
+  const lines: (readonly [SheetPoint, SheetPoint])[] = [];
   for (let n = first; n <= last; n++) {
     const level = n * spacing;
     const crossings = shape.flatMap((a, i) => {

@@ -68,7 +68,7 @@ export interface Frame {
   readonly down: { readonly axis: 'x' | 'y' | 'z'; readonly origin: number; readonly scale: number };
 }
 
-export interface Point {
+export interface SheetPoint {
   readonly x: number;
   readonly y: number;
 }
@@ -90,8 +90,8 @@ export type Item =
       readonly kind: 'line';
       readonly key: string;
       readonly tone: Tone;
-      readonly from: Point;
-      readonly to: Point;
+      readonly from: SheetPoint;
+      readonly to: SheetPoint;
       readonly width?: number;
       readonly dash?: 'dashed' | 'short dash' | 'dotted' | 'chain';
       readonly head?: 'arrow' | 'tick' | 'both arrows' | 'both ticks';
@@ -100,7 +100,7 @@ export type Item =
       readonly kind: 'polygon';
       readonly key: string;
       readonly tone: Tone;
-      readonly points: readonly Point[];
+      readonly points: readonly SheetPoint[];
       readonly fill: 'solid' | 'light' | 'hatch' | 'cross' | 'none';
       readonly width?: number;
       readonly dash?: 'dashed' | 'dotted';
@@ -109,7 +109,7 @@ export type Item =
       readonly kind: 'path';
       readonly key: string;
       readonly tone: Tone;
-      readonly points: readonly Point[];
+      readonly points: readonly SheetPoint[];
       readonly closed: boolean;
       readonly smooth: boolean;
       readonly fill: 'solid' | 'light' | 'none';
@@ -119,7 +119,7 @@ export type Item =
       readonly kind: 'circle';
       readonly key: string;
       readonly tone: Tone;
-      readonly center: Point;
+      readonly center: SheetPoint;
       readonly radius: number;
       readonly fill: 'solid' | 'light' | 'hatch' | 'none';
       readonly width?: number;
@@ -128,7 +128,7 @@ export type Item =
       readonly kind: 'text';
       readonly key: string;
       readonly tone: Tone;
-      readonly at: Point;
+      readonly at: SheetPoint;
       readonly text: string;
       readonly size: number;
       readonly anchor: 'start' | 'middle' | 'end';

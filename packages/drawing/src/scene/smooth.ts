@@ -1,12 +1,12 @@
-import type { Point } from './scene.js';
+import type { SheetPoint } from './scene.js';
 
 /** One cubic piece: two handles and an end. */
-export type Curve = readonly [Point, Point, Point];
+export type Curve = readonly [SheetPoint, SheetPoint, SheetPoint];
 
 /** A curve through all points (Catmull-Rom, tension one half), as cubic pieces from the first point on. */
-export function smooth(points: readonly Point[], closed: boolean): readonly Curve[] {
+export function smooth(points: readonly SheetPoint[], closed: boolean): readonly Curve[] {
   const count = points.length;
-  const pick = (i: number): Point => {
+  const pick = (i: number): SheetPoint => {
     const index = closed ? (i + count) % count : Math.min(Math.max(i, 0), count - 1);
     return points[index] ?? { x: 0, y: 0 };
   };

@@ -1,5 +1,5 @@
 import { at, group, line, text } from '../scene/draw.js';
-import type { Item, Point } from '../scene/scene.js';
+import type { Item, SheetPoint } from '../scene/scene.js';
 import { textWidth } from '../text/font-metrics.js';
 import { type } from './sizes.js';
 
@@ -9,7 +9,13 @@ const size = type.dimension;
  * A dimension line between two points on the sheet, set off to one side, with witness lines and slanted ticks. The
  * words stand over the middle; where the piece is shorter than its words, they stand past its end.
  */
-export function dimensionLine(key: string, from: Point, to: Point, words: string, off: number): Item {
+export function dimensionLine(
+  key: string,
+  from: SheetPoint,
+  to: SheetPoint,
+  words: string,
+  off: number,
+): Item {
   const flat = Math.abs(to.x - from.x) >= Math.abs(to.y - from.y);
   const wide = textWidth(words, size);
   if (flat) {
@@ -48,7 +54,7 @@ export function dimensionLine(key: string, from: Point, to: Point, words: string
   ]);
 }
 
-const witness = (key: string, from: Point, to: Point): Item =>
+const witness = (key: string, from: SheetPoint, to: SheetPoint): Item =>
   line(key, 'dimension', from, at(to.x + Math.sign(to.x - from.x) * 1, to.y + Math.sign(to.y - from.y) * 1), {
     width: 0.1,
   });

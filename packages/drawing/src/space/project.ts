@@ -1,12 +1,12 @@
 import { around, type Box } from '../scene/bounds.js';
 import { at } from '../scene/draw.js';
-import type { Point } from '../scene/scene.js';
+import type { SheetPoint } from '../scene/scene.js';
 import type { Solid } from './solid.js';
 import type { Point3 } from './vector.js';
 
 /** One way of looking: where a place falls, in m right and m down, and how near it is to the eye. */
 export interface Looking {
-  readonly flat: (p: Point3) => Point;
+  readonly flat: (p: Point3) => SheetPoint;
   readonly near: (p: Point3) => number;
 }
 
@@ -95,12 +95,12 @@ const unit = (p: Point3): Point3 => {
 };
 
 /** The outline of points that bulge nowhere inward: their convex hull, going round once. */
-export function outline(points: readonly Point[]): readonly Point[] {
+export function outline(points: readonly SheetPoint[]): readonly SheetPoint[] {
   return upright(points) ?? hull(points);
 }
 
 /** The corners of points that lie on the corners of one upright rectangle, as nearly every timber does. */
-function upright(points: readonly Point[]): readonly Point[] | undefined {
+function upright(points: readonly SheetPoint[]): readonly SheetPoint[] | undefined {
   const { left, right, top, bottom } = around(points);
   if (!(right - left > clearlyApart && bottom - top > clearlyApart)) return undefined;
   let corners = 0;
@@ -115,10 +115,10 @@ function upright(points: readonly Point[]): readonly Point[] | undefined {
 /** Closer together than this, points are left to the hull, which may take them for one, mm. */
 const clearlyApart = 1e-3;
 
-function hull(points: readonly Point[]): readonly Point[] {
+function hull(points: readonly SheetPoint[]): readonly SheetPoint[] {
   const sorted = [...points].sort((a, b) => a.x - b.x || a.y - b.y);
-  const half = (list: readonly Point[]) => {
-    const kept: Point[] = [];
+  const half = (list: readonly SheetPoint[]) => {
+    const kept: SheetPoint[] = [];
     for (const p of list) {
       for (;;) {
         const [a, b] = [kept.at(-2), kept.at(-1)];

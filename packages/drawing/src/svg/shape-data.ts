@@ -1,9 +1,9 @@
-import type { Item, Point } from '../scene/scene.js';
+import type { Item, SheetPoint } from '../scene/scene.js';
 import { smooth } from '../scene/smooth.js';
 import { fixed } from './fixed.js';
 
 /** A place as SVG writes it. */
-export const pair = (p: Point): string => `${fixed(p.x)},${fixed(p.y)}`;
+export const pair = (p: SheetPoint): string => `${fixed(p.x)},${fixed(p.y)}`;
 
 /** The data of a path: straight pieces, or a curve through its points. */
 export function pathData(item: Extract<Item, { kind: 'path' }>): string {

@@ -1,7 +1,7 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 import type { JSX } from 'preact';
 import { arrowHead, tick } from '../scene/arrow.js';
-import type { Item, Point } from '../scene/scene.js';
+import type { Item, SheetPoint } from '../scene/scene.js';
 import { measured, textWidth } from '../text/font-metrics.js';
 import { fixed } from './fixed.js';
 import { dashes, lineWeights } from './line-weights.js';
@@ -106,7 +106,7 @@ function LineView({ item }: { readonly item: Line }): JSX.Element {
   );
   if (item.head === undefined) return body;
   const arrows = item.head === 'arrow' || item.head === 'both arrows';
-  const ends: readonly (readonly [Point, Point])[] = item.head.startsWith('both')
+  const ends: readonly (readonly [SheetPoint, SheetPoint])[] = item.head.startsWith('both')
     ? [
         [item.from, item.to],
         [item.to, item.from],

@@ -3,7 +3,7 @@ import { inch } from '@cribwright/units';
 import { heightAxes, high, wide } from '../pieces/height-axes.js';
 import { type Beside, heightPoints } from '../pieces/height-points.js';
 import { at, group, line, text } from '../scene/draw.js';
-import type { Item, Point } from '../scene/scene.js';
+import type { Item, SheetPoint } from '../scene/scene.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, type } from '../sheet/sizes.js';
 import { describe } from '../words/describe.js';
@@ -69,7 +69,7 @@ const ratios: readonly (readonly [PolicyKey, string])[] = [
 /** The policy's limits as lines through nothing; one that leaves the chart at the right is named in the margin. */
 function limits(
   look: Look,
-  spot: (width: number, height: number) => Point,
+  spot: (width: number, height: number) => SheetPoint,
   mostWidth: number,
   mostHeight: number,
 ): readonly { readonly item: Item; readonly beside: Beside | undefined }[] {

@@ -20,7 +20,7 @@ export const changesNothing = ({ added, gone }: StageOfPoints): boolean => added
  * had closed when it was placed (scaled; valid until the next stage), and as built through what it came to that:
  * while wedges were driven, and before crews worked in it.
  */
-export type Report = (
+export type ReportCase = (
   stage: number,
   loss: number | undefined,
   rest: Outcome,
@@ -35,8 +35,8 @@ export interface CornerLoads {
 }
 
 /** Which losses are worked out, by stage and by their place in its list. */
-export type Wanted = (stage: number, loss: number) => boolean;
-const everyLoss: Wanted = () => true;
+export type WantedLosses = (stage: number, loss: number) => boolean;
+const everyLoss: WantedLosses = () => true;
 
 /** Where each case of a stage ended at the corner before: most corners end alike. */
 export interface StageHints {
@@ -64,9 +64,9 @@ export function* buildCornerSteps(
   points: readonly SupportPoint[],
   stages: readonly StageOfPoints[],
   { building: load, working }: CornerLoads,
-  report: Report,
+  report: ReportCase,
   hints: readonly StageHints[] = noHints(stages),
-  wanted: Wanted = everyLoss,
+  wanted: WantedLosses = everyLoss,
 ): Generator<void, void> {
   const state: ContactState = {
     present: new Uint8Array(points.length),

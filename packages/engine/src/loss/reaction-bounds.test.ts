@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Point } from '../resting/support-polygon.js';
+import type { PolygonPoint } from '../resting/support-polygon.js';
 import { shareBounds } from './reaction-bounds.js';
 
 /** With three equations an optimum loads at most three contacts: all triples, pairs and single ones, at one center. */
 function byTriples(
-  contacts: readonly Point[],
+  contacts: readonly PolygonPoint[],
   index: number,
-  c: Point,
+  c: PolygonPoint,
 ): { least: number; most: number } | undefined {
   const shares: number[] = [];
   const n = contacts.length;

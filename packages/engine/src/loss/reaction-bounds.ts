@@ -1,4 +1,4 @@
-import { type Point, supportPolygon } from '../resting/support-polygon.js';
+import { type PolygonPoint, supportPolygon } from '../resting/support-polygon.js';
 
 /** How small and how large the share of the weight on one contact can be, whatever the stiffnesses. */
 export interface ShareBounds {
@@ -8,7 +8,9 @@ export interface ShareBounds {
    * The line that governs `most`: moments about it give the share, distance of the center from it ÷ distance of
    * the contact from it. `undefined` where the whole weight can come on the contact.
    */
-  readonly line: { readonly through: Point; readonly center: number; readonly contact: number } | undefined;
+  readonly line:
+    | { readonly through: PolygonPoint; readonly center: number; readonly contact: number }
+    | undefined;
 }
 
 /**
@@ -18,9 +20,9 @@ export interface ShareBounds {
  * @returns `undefined` when no distribution balances: the body cannot rest.
  */
 export const shareBounds = (
-  contacts: readonly Point[],
+  contacts: readonly PolygonPoint[],
   index: number,
-  centers: readonly Point[],
+  centers: readonly PolygonPoint[],
 ): ShareBounds | undefined => shareBoundsOf(contacts, centers)(index);
 
 /**
@@ -32,8 +34,8 @@ export const shareBounds = (
  * linear inequality in s. Exact, also when all contacts stand on one line.
  */
 export function shareBoundsOf(
-  contacts: readonly Point[],
-  centers: readonly Point[],
+  contacts: readonly PolygonPoint[],
+  centers: readonly PolygonPoint[],
 ): (index: number) => ShareBounds | undefined {
   const hull = supportPolygon(centers);
   const all = supportPolygon(contacts);
@@ -49,13 +51,13 @@ export function shareBoundsOf(
 
 /** A direction, how far the others reach along it and where, and where the centers begin. */
 interface Separator {
-  readonly n: Point;
+  readonly n: PolygonPoint;
   readonly farthest: number;
-  readonly through: Point;
+  readonly through: PolygonPoint;
   readonly nearest: number;
 }
 
-const separators = (others: readonly Point[], hull: readonly Point[]): readonly Separator[] =>
+const separators = (others: readonly PolygonPoint[], hull: readonly PolygonPoint[]): readonly Separator[] =>
   [...normals(others), ...normals(hull), ...axes].flatMap((n) => {
     const [first, ...rest] = others;
     if (first === undefined) return [];
@@ -63,7 +65,7 @@ const separators = (others: readonly Point[], hull: readonly Point[]): readonly 
     return [{ n, through, farthest: along(n, through), nearest: Math.min(...hull.map((p) => along(n, p))) }];
   });
 
-function boundsFrom(contact: Point, directions: readonly Separator[]): ShareBounds | undefined {
+function boundsFrom(contact: PolygonPoint, directions: readonly Separator[]): ShareBounds | undefined {
   let least = 0;
   let most = 1;
   let line: ShareBounds['line'];
@@ -86,17 +88,17 @@ function boundsFrom(contact: Point, directions: readonly Separator[]): ShareBoun
     : { least: Math.min(1, least), most: Math.max(0, most), line };
 }
 
-const axes: readonly Point[] = [
+const axes: readonly PolygonPoint[] = [
   { x: 1, y: 0 },
   { x: -1, y: 0 },
   { x: 0, y: 1 },
   { x: 0, y: -1 },
 ];
 
-const along = (n: Point, p: Point): number => n.x * p.x + n.y * p.y;
+const along = (n: PolygonPoint, p: PolygonPoint): number => n.x * p.x + n.y * p.y;
 
 /** Both normals of each edge, length 1. */
-function normals(polygon: readonly Point[]): readonly Point[] {
+function normals(polygon: readonly PolygonPoint[]): readonly PolygonPoint[] {
   if (polygon.length < 2) return [];
   return polygon.flatMap((a, i) => {
     const b = polygon[(i + 1) % polygon.length] ?? a;
@@ -107,7 +109,7 @@ function normals(polygon: readonly Point[]): readonly Point[] {
 }
 
 /** A body on a single contact: the whole weight, if the center can stand over it. */
-function onIt(contact: Point, hull: readonly Point[]): ShareBounds | undefined {
+function onIt(contact: PolygonPoint, hull: readonly PolygonPoint[]): ShareBounds | undefined {
   const apart = [...normals(hull), ...axes].some(
     (n) => Math.min(...hull.map((p) => along(n, p))) > along(n, contact) + 1e-9,
   );

@@ -5,7 +5,7 @@ import {
   type CornerLoads,
   changesNothing,
   noHints,
-  type Report,
+  type ReportCase,
   type StageOfPoints,
 } from './build-corner.js';
 import type { BuildingStage } from './building.js';
@@ -73,7 +73,7 @@ export function* runStages(
   const tryPlace: TryPlace = function* (place, index, corner, wanted) {
     const signs = noSigns(plan);
     const loads = loadsAt(scaled, component, place);
-    const told: Report = (stage, loss, rest, _placedAt, through) => {
+    const told: ReportCase = (stage, loss, rest, _placedAt, through) => {
       sign(signs, stage, loss, rest, through);
       if (runs[stage] === runs[stage - 1]) return;
       const run = loss === undefined ? runs[stage]?.asBuilt : runs[stage]?.losses[loss];

@@ -5,7 +5,7 @@ import { over } from '../figure/interval-math.js';
 import { length, share } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { PlanBody } from '../resting/plan-bodies.js';
-import { insideBy, nearestEdge, type Point, supportPolygon } from '../resting/support-polygon.js';
+import { insideBy, nearestEdge, type PolygonPoint, supportPolygon } from '../resting/support-polygon.js';
 import type { SupportPoint } from '../workings/support-points.js';
 
 /** How hard a push at its center of gravity tips a body that stands free. */
@@ -61,7 +61,7 @@ export function tippingEdge(body: PlanBody, points: readonly SupportPoint[]): Ti
   };
 }
 
-function side(polygon: readonly Point[], from: Point): Message {
+function side(polygon: readonly PolygonPoint[], from: PolygonPoint): Message {
   const edge = nearestEdge(polygon, from);
   if (edge === undefined) return term('push.toward-driver');
   const out = { x: edge.b.y - edge.a.y, y: edge.a.x - edge.b.x };

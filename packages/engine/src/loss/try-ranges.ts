@@ -1,5 +1,5 @@
 import type { PlanBody } from '../resting/plan-bodies.js';
-import type { Wanted } from './build-corner.js';
+import type { WantedLosses } from './build-corner.js';
 import { type CaseSigns, unlike } from './case-signs.js';
 import type { JointCorner } from './components.js';
 import {
@@ -18,7 +18,7 @@ export type TryPlace = (
   place: RangePlace,
   index: number,
   corner: JointCorner,
-  wanted?: Wanted,
+  wanted?: WantedLosses,
 ) => Generator<void, CaseSigns>;
 
 /** Halvings of a line. Near a worst place each of its pieces is halved as often again: to 1/256 of a range. */
@@ -77,7 +77,7 @@ export function* tryRanges(
   const places: RangePlace[] = [];
   const known = new Map<string, Tried>();
   const byIndex: Tried[] = [];
-  function* tried(place: RangePlace, corner: JointCorner, wanted?: Wanted): Generator<void, Tried> {
+  function* tried(place: RangePlace, corner: JointCorner, wanted?: WantedLosses): Generator<void, Tried> {
     const key = placeKey(place);
     const before = known.get(key);
     if (before !== undefined) return before;
@@ -228,10 +228,10 @@ function differ(
   a: CaseSigns,
   b: CaseSigns,
   depth: number,
-): { readonly any: boolean; readonly losses: Wanted } {
+): { readonly any: boolean; readonly losses: WantedLosses } {
   const other = (one: number | undefined, two: number | undefined): boolean =>
     one === unlike && two === unlike ? depth < blind : one !== two;
-  const losses: Wanted = (stage, loss) => other(a.losses[stage]?.[loss], b.losses[stage]?.[loss]);
+  const losses: WantedLosses = (stage, loss) => other(a.losses[stage]?.[loss], b.losses[stage]?.[loss]);
   const any =
     a.asBuilt.some((s, i) => other(s, b.asBuilt[i])) ||
     a.losses.some((list, stage) => list.some((_, loss) => losses(stage, loss)));
@@ -239,7 +239,7 @@ function differ(
 }
 
 /** What is alike at both ends of a line is alike between them. */
-function inherit(signs: CaseSigns, from: CaseSigns, tried: Wanted): void {
+function inherit(signs: CaseSigns, from: CaseSigns, tried: WantedLosses): void {
   signs.losses.forEach((list, stage) => {
     for (const loss of list.keys())
       if (!tried(stage, loss)) list[loss] = from.losses[stage]?.[loss] ?? unlike;

@@ -1,8 +1,8 @@
 import type { ElementId } from '../model/ref.js';
-import type { Point } from './frame.js';
+import type { PlanPoint } from './frame.js';
 
 /** A convex outline seen from above, plan axes, m. */
-export type Outline = readonly Point[];
+export type Outline = readonly PlanPoint[];
 
 /** The room that one element takes: an outline from above between two heights over the ground, m. */
 export interface Extent {
@@ -13,7 +13,7 @@ export interface Extent {
 }
 
 /** A rectangle about a middle, its length along x turned by an angle (rad). */
-export function rectangle(middle: Point, length: number, width: number, angle = 0): Outline {
+export function rectangle(middle: PlanPoint, length: number, width: number, angle = 0): Outline {
   const c = Math.cos(angle);
   const s = Math.sin(angle);
   return [
@@ -28,7 +28,7 @@ export function rectangle(middle: Point, length: number, width: number, angle = 
 }
 
 /** A band of some width about a straight line. */
-export const band = (from: Point, to: Point, width: number): Outline =>
+export const band = (from: PlanPoint, to: PlanPoint, width: number): Outline =>
   rectangle(
     { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 },
     Math.hypot(to.x - from.x, to.y - from.y),

@@ -1,19 +1,19 @@
 import type { Part, Vehicle } from '../model/vehicle.js';
-import { type Point, stepToPlan, toPlan, toVehicle } from './frame.js';
+import { type PlanPoint, stepToPlan, toPlan, toVehicle } from './frame.js';
 
 /** How a place stands to the nearest piece of a part: under it, or so far off. */
 export interface PartPlace {
   /** Nearest point of the piece's center line, plan axes. */
-  readonly at: Point;
+  readonly at: PlanPoint;
   /** From the place to the nearest edge of the piece, plan axes. Zero in the direction in which it is covered. */
-  readonly off: Point;
+  readonly off: PlanPoint;
   /** Which piece, from 1: joist 14, rail 2. */
   readonly number: number;
 }
 
 interface Piece {
-  readonly from: Point;
-  readonly to: Point;
+  readonly from: PlanPoint;
+  readonly to: PlanPoint;
 }
 
 /** How many pieces a part has. */
@@ -82,9 +82,9 @@ const beyond = (value: number, low: number, high: number) =>
 const clamp = (value: number, low: number, high: number) => Math.min(high, Math.max(low, value));
 
 /** The piece of a part nearest to a place in plan axes. `undefined` for a part without pieces. */
-export function placeAt(vehicle: Vehicle, part: Part, point: Point): PartPlace | undefined {
+export function placeAt(vehicle: Vehicle, part: Part, point: PlanPoint): PartPlace | undefined {
   const p = toVehicle(vehicle, point);
-  let best: { distance: number; off: Point; piece: Piece; number: number } | undefined;
+  let best: { distance: number; off: PlanPoint; piece: Piece; number: number } | undefined;
   const [first, last] = nearOnes(part, p.x);
   for (let i = first; i <= last; i++) {
     const piece = pieceOf(part, i);
@@ -114,7 +114,7 @@ function nearOnes(part: Part, x: number): readonly [first: number, last: number]
   return [Math.max(0, Math.min(end, behind - 2)), Math.min(end, Math.max(0, behind + 1))];
 }
 
-function centerLine(part: Part, { from, to }: Piece, p: Point): Point {
+function centerLine(part: Part, { from, to }: Piece, p: PlanPoint): PlanPoint {
   const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
   switch (part.form) {
     case 'rails':

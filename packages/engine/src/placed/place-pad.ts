@@ -1,13 +1,13 @@
 import type { Plan } from '../model/plan.js';
 import type { Pad } from '../model/support.js';
-import type { Point } from './frame.js';
+import type { PlanPoint } from './frame.js';
 import { type Extent, rectangle } from './outline.js';
 
 /** A pad with where it lies: under the middle of what it is under. */
 export interface PlacedPad {
   readonly pad: Pad;
   /** Unknown where nothing in the plan stands on it. */
-  readonly at: Point | undefined;
+  readonly at: PlanPoint | undefined;
   readonly extent: Extent | undefined;
 }
 

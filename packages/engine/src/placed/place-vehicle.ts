@@ -1,7 +1,7 @@
 import { inch } from '@cribwright/units';
 import { exactly, type Interval } from '../model/interval.js';
 import type { Axle, Vehicle } from '../model/vehicle.js';
-import { type Point, type Point3, toPlan } from './frame.js';
+import { type PlanPoint, type Point3, toPlan } from './frame.js';
 import { type Extent, rectangle } from './outline.js';
 import { poseOf, tilted } from './pose.js';
 import { posed } from './posed.js';
@@ -25,7 +25,7 @@ export interface PlacedWheel {
   readonly axle: Axle;
   readonly side: 'driver' | 'passenger';
   /** Where they stand on the ground while the vehicle stands on its wheels, plan axes. */
-  readonly at: Point;
+  readonly at: PlanPoint;
   /** Each tire from the middle of one face to the middle of the other, plan axes. Two where the axle has duals. */
   readonly tires: readonly { readonly from: Point3; readonly to: Point3 }[];
   /** m */

@@ -1,14 +1,14 @@
 import { hull, type Interval } from '../model/interval.js';
 import type { Ground } from '../model/plan.js';
 import type { Part, Vehicle } from '../model/vehicle.js';
-import { type Point, toPlan, toVehicle } from './frame.js';
+import { type PlanPoint, toPlan, toVehicle } from './frame.js';
 import { tilted } from './pose.js';
 
 /**
  * Height of a part's underside above the ground at a place (plan axes), of a vehicle as it lies (see `posed`), m.
  * A pitched vehicle is higher at one end than at the other.
  */
-export function underside(vehicle: Vehicle, part: Part, at: Point): Interval {
+export function underside(vehicle: Vehicle, part: Part, at: PlanPoint): Interval {
   if (vehicle.position.kind !== 'pitched') return part.height;
   const { angle } = vehicle.position;
   const { x } = toVehicle(vehicle, at);
@@ -19,7 +19,7 @@ export function underside(vehicle: Vehicle, part: Part, at: Point): Interval {
 }
 
 /** Height of a part's upper side above the ground at a place (plan axes), of a vehicle as it lies, m. */
-export const upperSide = (vehicle: Vehicle, part: Part, at: Point): Interval => {
+export const upperSide = (vehicle: Vehicle, part: Part, at: PlanPoint): Interval => {
   const raised = { low: part.height.low + part.depth, high: part.height.high + part.depth };
   return underside(vehicle, { ...part, height: raised }, at);
 };

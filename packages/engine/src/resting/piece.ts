@@ -7,7 +7,7 @@ import type { ScaledSystem } from './scaled-system.js';
  * One quadratic piece of the energy: which contacts are closed in it, and the factor of their stiffness. Where
  * another load ends in the same piece, its answer is one solution of linear equations.
  */
-export interface Piece {
+export interface EnergyPiece {
   readonly closed: Uint8Array;
   readonly factor: Factor;
   readonly shift: number;
@@ -15,7 +15,7 @@ export interface Piece {
 
 /** Keeps the pieces in which the last answers lay, the last one first, for the next case like it. */
 export interface Hint {
-  pieces: readonly Piece[];
+  pieces: readonly EnergyPiece[];
   /** Or the motion in which it fell. */
   motion: Float64Array | undefined;
 }
@@ -27,7 +27,7 @@ export const good = 1e-9;
 /** A contact this near to touching counts as touching: it would carry at once. */
 export const touching = 1e-12;
 
-export function pieceAt(s: ScaledSystem, c: ContactState, shift: number): Piece {
+export function pieceAt(s: ScaledSystem, c: ContactState, shift: number): EnergyPiece {
   const { force, factor } = s.room;
   const closed = new Uint8Array(s.count);
   for (let i = 0; i < s.count; i++) if (c.present[i] === 1 && at(force, i) >= -touching) closed[i] = 1;
@@ -48,7 +48,7 @@ export function answerFrom(hint: Hint, s: ScaledSystem, c: ContactState, load: F
   return undefined;
 }
 
-export function keep(hint: Hint, piece: Piece): void {
+export function keep(hint: Hint, piece: EnergyPiece): void {
   if (hint.pieces[0] !== piece)
     hint.pieces = [piece, ...hint.pieces.filter((p) => p !== piece)].slice(0, mostPieces);
 }
@@ -58,7 +58,7 @@ export function keep(hint: Hint, piece: Piece): void {
  * energy is unique in its forces, so that an answer that passes is the answer.
  */
 function answerIn(
-  piece: Piece,
+  piece: EnergyPiece,
   s: ScaledSystem,
   c: ContactState,
   load: Float64Array,
@@ -91,7 +91,7 @@ function answerIn(
 const mostTurns = 4;
 
 /** Fills the room with what the forces in it leave of the load. Returns whether they lie in the piece. */
-function leftBy(piece: Piece, s: ScaledSystem, c: ContactState, load: Float64Array): boolean {
+function leftBy(piece: EnergyPiece, s: ScaledSystem, c: ContactState, load: Float64Array): boolean {
   const { force, left } = s.room;
   left.set(load);
   for (let i = 0; i < s.count; i++) {

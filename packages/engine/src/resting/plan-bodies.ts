@@ -4,7 +4,7 @@ import { add, exactly, type Interval, scale } from '../model/interval.js';
 import type { Ground, Plan } from '../model/plan.js';
 import type { ElementId } from '../model/ref.js';
 import type { Cab, Vehicle } from '../model/vehicle.js';
-import { type Point, toPlan, toVehicle } from '../placed/frame.js';
+import { type PlanPoint, toPlan, toVehicle } from '../placed/frame.js';
 import { gravityOn } from '../push/gravity.js';
 import { cabBody } from '../workings/support-points.js';
 
@@ -198,7 +198,7 @@ function withCab(
     .flatMap((c) => all.map((v) => ({ c, v, rest: v.weight - c.weight })))
     .filter(({ rest }) => rest > 0);
   const others = pairs.map(({ c, v, rest }): BodyCorner => {
-    const left = (whole: Point, part: Point): Point => ({
+    const left = (whole: PlanPoint, part: PlanPoint): PlanPoint => ({
       x: (v.weight * whole.x - c.weight * part.x) / rest,
       y: (v.weight * whole.y - c.weight * part.y) / rest,
     });

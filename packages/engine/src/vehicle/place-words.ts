@@ -1,6 +1,6 @@
 import { type Rounding, show } from '@cribwright/units';
 import type { Plan } from '../model/plan.js';
-import type { Point } from '../placed/frame.js';
+import type { PlanPoint } from '../placed/frame.js';
 
 type Units = Plan['display'];
 
@@ -16,7 +16,7 @@ export const sizeText = (value: number, units: Units, rounding: Rounding): strin
   show(value, 'length', units === 'us' ? 'in' : 'mm', { rounding });
 
 /** A place as the text of a plan spells it: `19 ft 6 in, driver side 3 ft 6.8 in`. */
-export function placeText({ x, y }: Point, units: Units): string {
+export function placeText({ x, y }: PlanPoint, units: Units): string {
   const across =
     Math.abs(y) < 0.001
       ? 'center'

@@ -1,6 +1,6 @@
 import type { BlockSchema } from '../schema/block-schema.js';
 import { letLine, patternUse } from '../schema/pattern-block.js';
-import { sayableIn, schema } from '../schema/schema.js';
+import { allowedIn, schema } from '../schema/schema.js';
 import { type DrawnLine, railroadOf } from './railroad.js';
 
 /** The page of the language's syntax, with a drawing for each kind of block. Paths to texts. */
@@ -48,7 +48,7 @@ function section(
   block: BlockSchema,
   draw: (name: string, lines: readonly DrawnLine[]) => readonly string[],
 ): readonly string[] {
-  const inner = [...sayableIn(block).blocks.keys()];
+  const inner = [...allowedIn(block).blocks.keys()];
   const where = block.within.map((w) => (w === 'file' ? 'at the top of a file' : `in \`${w}\``)).join(', ');
   const numbered = block.numbered ? [block.numbered] : [];
   return [

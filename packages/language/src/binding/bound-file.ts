@@ -82,13 +82,13 @@ export interface BoundProperty {
 /** What a phrase yielded: its slots by name. Read it through `read(property, match)`, which knows the types. */
 export interface Match {
   readonly values: Readonly<Record<string, unknown>>;
-  readonly pieces: readonly Piece[];
+  readonly pieces: readonly MatchedSpan[];
   readonly references: readonly Reference[];
   readonly problems: readonly LanguageProblem[];
 }
 
 /** One understood stretch of a line, for coloring, hover and completion. */
-export interface Piece {
+export interface MatchedSpan {
   readonly span: Span;
   readonly kind:
     | 'key'

@@ -1,6 +1,6 @@
 import { type List, list, type Message, message, type Name, name, term } from '@cribwright/messages';
 import type { BlockSchema } from '../schema/block-schema.js';
-import type { Sayable } from '../schema/schema.js';
+import type { AllowedLines } from '../schema/schema.js';
 import type { BoundBlock } from './bound-file.js';
 import type { DraftBlock } from './draft.js';
 
@@ -33,7 +33,7 @@ export const rightPlace = (b: BlockSchema): List =>
   );
 
 /** The words that lines here start with, as many as help. */
-export const choices = (sayable: Sayable): string => {
+export const choices = (sayable: AllowedLines): string => {
   const keys = [...sayable.blocks.keys(), ...sayable.properties.keys()];
   return keys.length <= 14 ? keys.join(', ') : `${keys.slice(0, 14).join(', ')} …`;
 };

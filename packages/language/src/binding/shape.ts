@@ -6,7 +6,7 @@ import { problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
 import type { BlockSchema, PropertySchema } from '../schema/block-schema.js';
 import { letLine, patternUse } from '../schema/pattern-block.js';
-import { type Sayable, sayableIn } from '../schema/schema.js';
+import { type AllowedLines, allowedIn } from '../schema/schema.js';
 import type { BoundBlock, Declaration } from './bound-file.js';
 import type { DraftBlock, DraftLine, FileShape } from './draft.js';
 import { layoutProblems } from './layout-problems.js';
@@ -59,11 +59,11 @@ class Shaper {
   constructor(private readonly shape: FileShape) {}
 
   statements(list: readonly SyntaxStatement[], block: DraftBlock | undefined): void {
-    const sayable = sayableIn(block?.schema ?? 'file');
+    const sayable = allowedIn(block?.schema ?? 'file');
     for (const statement of list) this.statement(statement, block, sayable);
   }
 
-  private statement(s: SyntaxStatement, block: DraftBlock | undefined, sayable: Sayable): void {
+  private statement(s: SyntaxStatement, block: DraftBlock | undefined, sayable: AllowedLines): void {
     const first = s.terms[0];
     if (!first) {
       if (s.body) {
@@ -277,7 +277,7 @@ class Shaper {
   }
 
   /** A line that starts with nothing that may stand here. */
-  private stray(s: SyntaxStatement, block: DraftBlock | undefined, sayable: Sayable): void {
+  private stray(s: SyntaxStatement, block: DraftBlock | undefined, sayable: AllowedLines): void {
     const unnumbered = stepWithoutNumber(s, block);
     if (unnumbered) {
       this.shape.problems.push(unnumbered);

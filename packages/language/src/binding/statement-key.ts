@@ -1,6 +1,6 @@
 import type { Term } from '../grammar/syntax.js';
 import type { PropertySchema } from '../schema/block-schema.js';
-import { type Sayable, sayableIn, schema } from '../schema/schema.js';
+import { type AllowedLines, allowedIn, schema } from '../schema/schema.js';
 import type { DraftBlock } from './draft.js';
 
 /** The words that a statement starts with, as one key. */
@@ -19,7 +19,10 @@ export const wordsAt = (terms: readonly Term[], length: number) => {
 };
 
 /** The longest key that a line starts with. */
-export function keyAt(terms: readonly Term[], sayable: Pick<Sayable, 'blocks' | 'properties' | 'longest'>) {
+export function keyAt(
+  terms: readonly Term[],
+  sayable: Pick<AllowedLines, 'blocks' | 'properties' | 'longest'>,
+) {
   for (let length = sayable.longest; length > 0; length--) {
     const words = wordsAt(terms, length);
     if (!words) continue;
@@ -43,8 +46,8 @@ export const ownerOf = (terms: readonly Term[]) => {
   for (const block of schema) {
     const found = keyAt(terms, {
       blocks: new Map(),
-      properties: sayableIn(block).properties,
-      longest: sayableIn(block).longest,
+      properties: allowedIn(block).properties,
+      longest: allowedIn(block).longest,
     });
     if (found?.property) return { block, key: found.property.key };
   }

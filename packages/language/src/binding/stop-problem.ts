@@ -10,7 +10,7 @@ import type { NameScope } from '../phrase/scope.js';
 import type { Shape } from '../phrase/shape.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
-import { renamedAt } from '../schema/renamed-words.js';
+import { type Renamed, renamedAt } from '../schema/renamed-words.js';
 import type { DraftLine } from './draft.js';
 
 /** What to say of a line that could be read only up to a place. */
@@ -25,6 +25,10 @@ export function stopProblem(
   if (term?.kind === 'other') return undefined;
   const example = line.schema.example;
   const choices = choicesAt(stop, scope);
+  // An earlier key may begin with a key of today: `units respond`, `units`.
+  const renamed = renamedAt(line.terms, 0, 'line', (now) => now !== line.schema.key);
+  if (renamed && stop.at === line.from && renamed.text.startsWith(`${line.schema.key} `))
+    return renamedWord(renamed);
   if (!term) {
     if (stop.at <= line.from)
       return problem('line-empty', line.keySpan, { key: name(line.schema.key), example: name(example) });
@@ -136,23 +140,16 @@ export function renamedAfter(line: DraftLine, { code, span }: LanguageProblem): 
   if (code !== 'wrong-kind') return undefined;
   const next = line.terms.findIndex((t) => t.start >= span.end);
   const renamed = renamedAt(line.terms, next, 'words', () => true);
-  return next < 0 || !renamed
-    ? undefined
-    : problem(
-        'word-unexpected--near',
-        renamed.span,
-        { text: name(renamed.text), near: name(renamed.now) },
-        {
-          fixes: [
-            replace(
-              problemMessage('word-unexpected--fix', { near: name(renamed.now) }),
-              renamed.span,
-              renamed.now,
-            ),
-          ],
-        },
-      );
+  return next < 0 || !renamed ? undefined : renamedWord(renamed);
 }
+
+const renamedWord = ({ text, now, span }: Renamed): LanguageProblem =>
+  problem(
+    'word-unexpected--near',
+    span,
+    { text: name(text), near: name(now) },
+    { fixes: [replace(problemMessage('word-unexpected--fix', { near: name(now) }), span, now)] },
+  );
 
 /** Nothing that says how much or how far is ever offered to be taken out; of a comma, the comma alone. */
 const droppable = (rest: readonly Term[]): boolean =>

@@ -5,7 +5,7 @@ import { literalWords } from '../phrase/literal-words.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
 import { renamedAt } from '../schema/renamed-words.js';
-import type { Sayable } from '../schema/schema.js';
+import type { AllowedLines } from '../schema/schema.js';
 import type { DraftBlock } from './draft.js';
 import { choices, inKind, where } from './place-words.js';
 import { ownerOf, wordsAt } from './statement-key.js';
@@ -55,7 +55,7 @@ export function renamedLine(
 export function unknownLine(
   s: SyntaxStatement,
   block: DraftBlock | undefined,
-  sayable: Sayable,
+  sayable: AllowedLines,
 ): LanguageProblem | undefined {
   const first = s.terms[0];
   if (!first || first.kind === 'other') return undefined;

@@ -1,6 +1,6 @@
 import type { Message } from '@cribwright/engine';
 import { message, name } from '@cribwright/messages';
-import type { BoundProperty, Piece } from '../binding/bound-file.js';
+import type { BoundProperty, MatchedSpan } from '../binding/bound-file.js';
 import type { Span } from '../grammar/syntax.js';
 import type { Expression } from '../phrase/expression.js';
 import type { WrittenQuantity } from '../phrase/pattern.js';
@@ -54,7 +54,7 @@ const unwrapped = (e: Expression): Expression => (e.kind === 'group' ? unwrapped
 
 function acrossChange(
   text: string,
-  pieces: readonly Piece[],
+  pieces: readonly MatchedSpan[],
   values: Readonly<Record<string, unknown>>,
   back: WrittenQuantity,
   y: number,

@@ -2,12 +2,12 @@ import type { Axle } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { axleProperties } from '../schema/axle.js';
 import { outermost as at0 } from './expansion.js';
+import type { Lowering } from './lowering.js';
 import { notInPlan } from './not-in-plan.js';
 import { fromMemory, usualStiffness } from './stiffness.js';
-import type { Writing } from './writing.js';
 
 /** An axle, from its own block and those that it inherits from, nearest first. */
-export function axleOf(w: Writing, vehicle: string, blocks: readonly BoundBlock[]): Axle | undefined {
+export function axleOf(w: Lowering, vehicle: string, blocks: readonly BoundBlock[]): Axle | undefined {
   const own = blocks[0];
   if (own?.name === undefined) return undefined;
   const name = `axle ${own.name}`;
@@ -18,21 +18,21 @@ export function axleOf(w: Writing, vehicle: string, blocks: readonly BoundBlock[
       w.place({ element: vehicle, property: `${name}/${line.schema.key}` }, block.uri, line.span);
     }
   }
-  const at = w.said(blocks, axleProperties.at);
-  const empty = w.said(blocks, axleProperties.empty);
-  const track = w.said(blocks, axleProperties.track);
+  const at = w.propertyOf(blocks, axleProperties.at);
+  const empty = w.propertyOf(blocks, axleProperties.empty);
+  const track = w.propertyOf(blocks, axleProperties.track);
   const x = w.number(at?.values.back, at0, at?.block.uri ?? own.uri, 'length');
   const load = w.interval(empty?.values.load, at0, empty?.block.uri ?? own.uri, 'force');
   const wide = w.number(track?.values.track, at0, track?.block.uri ?? own.uri, 'length');
   if (x === undefined || load === undefined || wide === undefined) {
-    w.tell(notInPlan(own.headSpan, `axle ${name}`), own.uri);
+    w.report(notInPlan(own.headSpan, `axle ${name}`), own.uri);
     return undefined;
   }
   // Air may go, the others stay: what nobody said counts as what may go.
-  const suspension = w.said(blocks, axleProperties.suspension)?.values.suspension.text ?? 'air';
-  const stiff = w.said(blocks, axleProperties.stiffness);
+  const suspension = w.propertyOf(blocks, axleProperties.suspension)?.values.suspension.text ?? 'air';
+  const stiff = w.propertyOf(blocks, axleProperties.stiffness);
   const stiffness = w.number(stiff?.values.stiffness, at0, stiff?.block.uri ?? own.uri, 'stiffness');
-  const each = w.number(w.said(blocks, axleProperties.tires)?.values.each, at0, own.uri);
+  const each = w.number(w.propertyOf(blocks, axleProperties.tires)?.values.each, at0, own.uri);
   return {
     id: name,
     name,

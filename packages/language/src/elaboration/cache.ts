@@ -4,12 +4,12 @@ import type { Yields } from '../phrase/shape.js';
 import { cacheProperties, stockLine } from '../schema/cache.js';
 import { planProperties } from '../schema/plan.js';
 import { outermost as at0 } from './expansion.js';
+import type { Lowering } from './lowering.js';
 import { timberOf } from './material.js';
-import type { Writing } from './writing.js';
 
 /** The units that a plan says respond, with what their caches list. */
-export function unitsOf(w: Writing, block: BoundBlock): readonly RespondingUnit[] {
-  const lines = w.all(block, planProperties.responding);
+export function unitsOf(w: Lowering, block: BoundBlock): readonly RespondingUnit[] {
+  const lines = w.propertiesOf(block, planProperties.responding);
   return lines.flatMap(({ values }) =>
     values.caches.flatMap(({ cache }): readonly RespondingUnit[] => {
       const from = w.resolve(cache, at0)?.target.block;
@@ -21,8 +21,8 @@ export function unitsOf(w: Writing, block: BoundBlock): readonly RespondingUnit[
         {
           id,
           name: from.title ?? from.name,
-          people: w.number(w.said(from, cacheProperties.staffing)?.values.people, at0, from.uri),
-          carries: w.all(from, stockLine).flatMap((said, index) => {
+          people: w.number(w.propertyOf(from, cacheProperties.staffing)?.values.people, at0, from.uri),
+          carries: w.propertiesOf(from, stockLine).flatMap((said, index) => {
             const item = stockOf(w, said.values, Number(said.line.key.replaceAll(',', '')), from.uri);
             if (!item) return [];
             const itemRef = { element: id, property: `line ${index + 1}` };
@@ -46,7 +46,7 @@ const gearKinds: Readonly<Record<string, StockItem['kind']>> = {
   'step chock type': 'step chock',
 };
 
-function stockOf(w: Writing, v: Stock, count: number, uri: string): Omit<StockItem, 'ref'> | undefined {
+function stockOf(w: Lowering, v: Stock, count: number, uri: string): Omit<StockItem, 'ref'> | undefined {
   if (v.timber) {
     const length = w.number(v.timber.length, at0, uri, 'length');
     const found = w.resolve(v.timber.timber, at0);

@@ -3,15 +3,15 @@ import { name, term } from '@cribwright/messages';
 import type { Yields } from '../phrase/shape.js';
 import { problem } from '../problems/problem.js';
 import type { cribProperties } from '../schema/crib.js';
-import type { PlacedPart } from './cast.js';
 import { outermost } from './expansion.js';
-import type { Making } from './making.js';
-import type { Said } from './writing.js';
+import type { PropertyValue } from './lowering.js';
+import type { LoweringContext } from './lowering-context.js';
+import type { PlacedPart } from './placed-vehicles.js';
 
 /** The parts that a support captures, each with which of its contacts meets it. */
 export function capturesOf(
-  { w, cast, within }: Making,
-  said: Said<{ readonly parts: readonly CaptureValues[] }> | undefined,
+  { w, placedVehicles: cast, within }: LoweringContext,
+  said: PropertyValue<{ readonly parts: readonly CaptureValues[] }> | undefined,
   element: string,
 ): readonly (Capture & { readonly placed: PlacedPart })[] {
   const uri = said?.block.uri ?? w.plan.uri;
@@ -20,7 +20,7 @@ export function capturesOf(
     const placed = cast.part(w, p.vehicle, p.part, within);
     if (!placed) {
       if (p.part.target || within !== outermost) {
-        w.tell(
+        w.report(
           problem('unknown-part--none', p.part.span, {
             text: name(p.part.text),
             vehicle: p.vehicle ? name(p.vehicle.text) : term('place.the-vehicle'),

@@ -5,15 +5,15 @@ import { problemMessage } from '../problems/problem-message.js';
 import { cargoTypeProperties } from '../schema/timber.js';
 import { cargoLine } from '../schema/vehicle.js';
 import { outermost as at0 } from './expansion.js';
+import type { Lowering } from './lowering.js';
 import { notInPlan } from './not-in-plan.js';
-import type { Writing } from './writing.js';
 
 /** What a vehicle carries: as the plan says, else as its type does. */
-export function cargoOf(w: Writing, vehicle: string, chain: readonly BoundBlock[]): readonly Cargo[] {
+export function cargoOf(w: Lowering, vehicle: string, chain: readonly BoundBlock[]): readonly Cargo[] {
   // A plan that names its cargo replaces what a type would carry.
   const block = chain.find((b) => b.properties.some((p) => p.schema === cargoLine));
   if (!block) return [];
-  return w.all(block, cargoLine).flatMap(({ values, line }, index): readonly Cargo[] => {
+  return w.propertiesOf(block, cargoLine).flatMap(({ values, line }, index): readonly Cargo[] => {
     const uri = block.uri;
     const type = w.resolve(values.type, at0)?.target;
     const typeBlock = type?.block;
@@ -25,7 +25,7 @@ export function cargoOf(w: Writing, vehicle: string, chain: readonly BoundBlock[
     const from = w.number(values.from, at0, uri, 'length');
     const to = w.number(values.to, at0, uri, 'length');
     if (!weight || from === undefined || to === undefined) {
-      w.tell(notInPlan(line.span, problemMessage('not-in-plan--cargo', {})), uri);
+      w.report(notInPlan(line.span, problemMessage('not-in-plan--cargo', {})), uri);
       return [];
     }
     const center = w.interval(values.center, at0, uri, 'length');
@@ -33,7 +33,7 @@ export function cargoOf(w: Writing, vehicle: string, chain: readonly BoundBlock[
     const side = values.offsetSide?.text;
     const shifts =
       values.shifts === true ||
-      (typeBlock !== undefined && w.said(typeBlock, cargoTypeProperties.shifts) !== undefined);
+      (typeBlock !== undefined && w.propertyOf(typeBlock, cargoTypeProperties.shifts) !== undefined);
     return [
       {
         id: `${vehicle}/cargo ${index + 1}`,
@@ -55,11 +55,11 @@ const mirrored = (i: Interval, side: string | undefined): Interval =>
   side === 'driver side' ? { low: -i.high, high: -i.low } : i;
 
 function weightByVolume(
-  w: Writing,
+  w: Lowering,
   volume: Interval | undefined,
   type: BoundBlock | undefined,
 ): Interval | undefined {
-  const said = type && w.said(type, cargoTypeProperties.density);
+  const said = type && w.propertyOf(type, cargoTypeProperties.density);
   const density = w.density(said?.values.density, at0, said?.block.uri ?? '');
   return (
     volume &&

@@ -5,29 +5,38 @@ import type { BoundBlock } from '../binding/bound-file.js';
 import { problem } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
 import { vehicleProperties } from '../schema/vehicle.js';
-import type { Cast, PlacedPart } from './cast.js';
 import { outermost } from './expansion.js';
+import type { Lowering } from './lowering.js';
 import { notInPlan } from './not-in-plan.js';
+import type { PlacedPart, PlacedVehicles } from './placed-vehicles.js';
 import { sideways } from './sideways.js';
-import type { Writing } from './writing.js';
 
 /** Of one point where a vehicle rests on a car body: from memory, a round figure; N/m. */
 const bodyStiffness = (1000 * poundForce) / inch;
 
 /** Where vehicles rest on vehicles: `bears trailer at rail`, `coupled to tractor`. */
-export function contactsOf(w: Writing, cast: Cast, blocks: readonly BoundBlock[]): readonly VehicleContact[] {
+export function contactsOf(
+  w: Lowering,
+  cast: PlacedVehicles,
+  blocks: readonly BoundBlock[],
+): readonly VehicleContact[] {
   return blocks.flatMap((block) => {
     const own = cast.vehicle(`vehicle/${block.name ?? ''}`);
     return own ? [...bears(w, cast, block, own), ...couplings(w, cast, block, own)] : [];
   });
 }
 
-function bears(w: Writing, cast: Cast, block: BoundBlock, lower: Vehicle): readonly VehicleContact[] {
-  return w.all(block, vehicleProperties.bears).flatMap(({ values, line }) => {
+function bears(
+  w: Lowering,
+  cast: PlacedVehicles,
+  block: BoundBlock,
+  lower: Vehicle,
+): readonly VehicleContact[] {
+  return w.propertiesOf(block, vehicleProperties.bears).flatMap(({ values, line }) => {
     const upper = cast.vehicle(w.idOf(values.upper, outermost));
     const placed = upper && cast.part(w, values.upper, values.part, outermost);
     if (!upper || !placed) {
-      w.tell(
+      w.report(
         notInPlan(line.span, problemMessage('not-in-plan--rests-on', { lower: name(lower.name) })),
         block.uri,
       );
@@ -41,7 +50,7 @@ function bears(w: Writing, cast: Cast, block: BoundBlock, lower: Vehicle): reado
     const y = values.centerd ? 0 : offset === undefined ? undefined : sideways(values.side?.text, offset);
     const points = pointsOf(placed, lower, roof, { back, from, to, y });
     if (points.length === 0) {
-      w.tell(
+      w.report(
         problem('contact-none', line.span, {
           part: name(placed.part.name),
           upper: name(upper.name),
@@ -138,14 +147,19 @@ function stretchOver(
   return low <= high ? { low, high } : undefined;
 }
 
-function couplings(w: Writing, cast: Cast, block: BoundBlock, upper: Vehicle): readonly VehicleContact[] {
-  const said = w.said(block, vehicleProperties.coupled);
+function couplings(
+  w: Lowering,
+  cast: PlacedVehicles,
+  block: BoundBlock,
+  upper: Vehicle,
+): readonly VehicleContact[] {
+  const said = w.propertyOf(block, vehicleProperties.coupled);
   const lower = said && cast.vehicle(w.idOf(said.values.to, outermost));
   const pin =
     upper.parts.find((p) => p.id === 'kingpin') ??
     upper.parts.find((p) => p.form === 'points' && p.carries?.down);
   if (!said || !lower || !pin) {
-    if (said) w.tell(notInPlan(said.line.span, problemMessage('not-in-plan--coupling', {})), block.uri);
+    if (said) w.report(notInPlan(said.line.span, problemMessage('not-in-plan--coupling', {})), block.uri);
     return [];
   }
   return [

@@ -5,8 +5,8 @@ import type { Expression } from '../phrase/expression.js';
 import { cribProperties } from '../schema/crib.js';
 import { overhangOf } from './crib.js';
 import { outermost } from './expansion.js';
+import type { Lowering } from './lowering.js';
 import { timberOf } from './material.js';
-import type { Writing } from './writing.js';
 
 const at0 = outermost;
 const p = cribProperties;
@@ -17,25 +17,25 @@ const p = cribProperties;
  * way; `A length` is that of its timbers.
  */
 export function cribFigure(
-  w: Writing,
+  w: Lowering,
   policy: Policy,
   e: Extract<Expression, { kind: 'figure' }>,
 ): Amount | undefined {
   const block = w.resolve(e.subject, at0)?.target.block;
   if (block?.schema.keyword !== 'crib') return undefined;
-  const number = (q: Parameters<Writing['number']>[0], as?: 'length') => w.number(q, at0, block.uri, as);
-  const wood = w.said(block, p.timber);
+  const number = (q: Parameters<Lowering['number']>[0], as?: 'length') => w.number(q, at0, block.uri, as);
+  const wood = w.propertyOf(block, p.timber);
   const type = w.resolve(wood?.values.timber, at0)?.target.block;
   const given = timberOf(w, type, number(wood?.values.length, 'length'));
   const timber = given && dressed(given, policy);
   if (timber === undefined) return undefined;
   if (e.figure === 'length') return exact(timber.length);
   if (e.figure === 'height') {
-    const courses = number(w.said(block, p.courses)?.values.courses);
+    const courses = number(w.propertyOf(block, p.courses)?.values.courses);
     return courses === undefined ? undefined : exact(courseHeight({ courses, timber }));
   }
   if (e.figure !== 'width') return undefined;
-  const layout = w.said(block, p.layout)?.values;
+  const layout = w.propertyOf(block, p.layout)?.values;
   const [lengthwise, crosswise] = [number(layout?.lengthwise), number(layout?.crosswise)];
   if (lengthwise === undefined || crosswise === undefined) return undefined;
   const overhang = overhangOf(w, policy, block, at0);

@@ -3,14 +3,14 @@ import type { BoundBlock } from '../binding/bound-file.js';
 import { accept } from '../schema/accept.js';
 import { expectation } from '../schema/expect.js';
 import { outermost as at0 } from './expansion.js';
-import type { Writing } from './writing.js';
+import type { Lowering } from './lowering.js';
 
 /** The name that the engine gives to a figure. */
 export const figureKey = (words: string): string =>
   words.replace(/ (\w)/g, (_, letter: string) => letter.toUpperCase());
 
-export function expectationsOf(w: Writing, block: BoundBlock): readonly Expectation[] {
-  return w.all(block, expectation).flatMap(({ values: v, line }, index): readonly Expectation[] => {
+export function expectationsOf(w: Lowering, block: BoundBlock): readonly Expectation[] {
+  return w.propertiesOf(block, expectation).flatMap(({ values: v, line }, index): readonly Expectation[] => {
     const ref = { element: 'plan', property: `expect ${index + 1}` };
     w.place(ref, block.uri, line.span);
     if (v.safe) return [{ kind: 'safe', ref }];
@@ -24,8 +24,8 @@ export function expectationsOf(w: Writing, block: BoundBlock): readonly Expectat
   });
 }
 
-export function acceptancesOf(w: Writing, block: BoundBlock): readonly Acceptance[] {
-  return w.all(block, accept).flatMap(({ values: v, line }, index): readonly Acceptance[] => {
+export function acceptancesOf(w: Lowering, block: BoundBlock): readonly Acceptance[] {
+  return w.propertiesOf(block, accept).flatMap(({ values: v, line }, index): readonly Acceptance[] => {
     const on = w.idOf(v.on, at0);
     if (!on) return [];
     const id = `accept/${index + 1}`;

@@ -5,14 +5,14 @@ import type { WrittenQuantity } from '../phrase/pattern.js';
 import { strutTypeProperties, tieTypeProperties } from '../schema/gear.js';
 import { speciesProperties, surfaceProperties, timberProperties } from '../schema/timber.js';
 import { outermost } from './expansion.js';
+import type { Lowering, PropertyValue } from './lowering.js';
 import { notInPlan } from './not-in-plan.js';
-import type { Said, Writing } from './writing.js';
 
 const at0 = outermost;
 
 /** A timber of a given length, with the values of its wood. */
 export function timberOf(
-  w: Writing,
+  w: Lowering,
   block: BoundBlock | undefined,
   length: number | undefined,
 ): Timber | undefined {
@@ -25,17 +25,17 @@ export function timberOf(
   return timber;
 }
 
-function newTimber(w: Writing, block: BoundBlock, length: number): Timber | undefined {
+function newTimber(w: Lowering, block: BoundBlock, length: number): Timber | undefined {
   const name = block.name ?? '';
   const id = `timber/${name}`;
   w.placeBlock(id, block);
-  const size = w.said(block, timberProperties.size);
-  const dressed = w.said(block, timberProperties.dressed);
-  const species = w.resolve(w.said(block, timberProperties.species)?.values.species, at0)?.target.block;
+  const size = w.propertyOf(block, timberProperties.size);
+  const dressed = w.propertyOf(block, timberProperties.dressed);
+  const species = w.resolve(w.propertyOf(block, timberProperties.species)?.values.species, at0)?.target.block;
   const width = w.number(dressed?.values.width, at0, block.uri, 'length');
   const depth = w.number(dressed?.values.depth, at0, block.uri, 'length');
   const value = (p: (typeof speciesProperties)['perpendicularToGrain']) => {
-    const said = species && w.said(species, p);
+    const said = species && w.propertyOf(species, p);
     return said && w.number(said.values.value, at0, species.uri, 'pressure');
   };
   const perpendicularToGrain = value(speciesProperties.perpendicularToGrain);
@@ -44,7 +44,8 @@ function newTimber(w: Writing, block: BoundBlock, length: number): Timber | unde
   const modulusAlong = value(speciesProperties.modulusAlong);
   const modulusMin = value(speciesProperties.modulusMin);
   const density =
-    species && w.density(w.said(species, speciesProperties.density)?.values.value, at0, species.uri)?.high;
+    species &&
+    w.density(w.propertyOf(species, speciesProperties.density)?.values.value, at0, species.uri)?.high;
   if (
     !size ||
     !species ||
@@ -57,10 +58,10 @@ function newTimber(w: Writing, block: BoundBlock, length: number): Timber | unde
     modulusMin === undefined ||
     density === undefined
   ) {
-    w.tell(notInPlan(w.plan.headSpan, `timber ${name}`), w.plan.uri);
+    w.report(notInPlan(w.plan.headSpan, `timber ${name}`), w.plan.uri);
     return undefined;
   }
-  const strength = w.said(species, speciesProperties.perpendicularToGrain);
+  const strength = w.propertyOf(species, speciesProperties.perpendicularToGrain);
   return {
     name,
     nominal: size.values.size.text,
@@ -73,7 +74,7 @@ function newTimber(w: Writing, block: BoundBlock, length: number): Timber | unde
     modulusAlong,
     modulusMin,
     parallelToGrain,
-    wet: w.said(block, timberProperties.wet) !== undefined,
+    wet: w.propertyOf(block, timberProperties.wet) !== undefined,
     density,
     source: strength ? w.source(strength.values, [species]) : { kind: 'unknown' },
     ...(dressed ? { dressedSource: w.source(dressed.values, [block]) } : {}),
@@ -81,18 +82,18 @@ function newTimber(w: Writing, block: BoundBlock, length: number): Timber | unde
   };
 }
 
-export function surfaceOf(w: Writing, block: BoundBlock | undefined): Surface | undefined {
+export function surfaceOf(w: Lowering, block: BoundBlock | undefined): Surface | undefined {
   if (!block?.name) return undefined;
   const id = `surface/${block.name}`;
   w.placeBlock(id, block);
-  const bearing = w.said(block, surfaceProperties.bearing);
-  const tire = w.said(block, surfaceProperties.tireFriction);
-  const timber = w.said(block, surfaceProperties.timberFriction);
-  const ratio = (said: Said<{ readonly friction?: WrittenQuantity | undefined }> | undefined) =>
+  const bearing = w.propertyOf(block, surfaceProperties.bearing);
+  const tire = w.propertyOf(block, surfaceProperties.tireFriction);
+  const timber = w.propertyOf(block, surfaceProperties.timberFriction);
+  const ratio = (said: PropertyValue<{ readonly friction?: WrittenQuantity | undefined }> | undefined) =>
     w.interval(said?.values.friction, at0, block.uri, 'ratio');
   const frictionTire = ratio(tire);
   const frictionTimber = ratio(timber);
-  const body = w.said(block, surfaceProperties.bodyFriction);
+  const body = w.propertyOf(block, surfaceProperties.bodyFriction);
   const frictionBody = ratio(body);
   if (!frictionTire || !frictionTimber || !tire) return undefined;
   return {
@@ -111,7 +112,7 @@ export function surfaceOf(w: Writing, block: BoundBlock | undefined): Surface | 
  * The ground where nobody says what it is: what it bears is not known, and it grips no better than the worst that
  * ships. What needs to know more says that it could not be checked.
  */
-export function unknownGround(w: Writing, surfaces: readonly BoundBlock[]): Surface | undefined {
+export function unknownGround(w: Lowering, surfaces: readonly BoundBlock[]): Surface | undefined {
   const known = surfaces.flatMap((block) => surfaceOf(w, block) ?? []);
   if (known.length === 0) return undefined;
   const least = (of: (s: Surface) => Interval): Interval => ({
@@ -132,34 +133,34 @@ export function unknownGround(w: Writing, surfaces: readonly BoundBlock[]): Surf
 const unknown: SourceNote = { kind: 'unknown' };
 
 export function strutGearOf(
-  w: Writing,
+  w: Lowering,
   block: BoundBlock | undefined,
   length: number,
 ): StrutGear | undefined {
   if (!block?.name) return undefined;
   const id = `strut type/${block.name}`;
   w.placeBlock(id, block);
-  const post = w.said(block, strutTypeProperties.post);
+  const post = w.propertyOf(block, strutTypeProperties.post);
   if (post) {
     const timber = timberOf(w, w.resolve(post.values.timber, at0)?.target.block, length);
     if (!timber) return undefined;
     const plies = w.number(post.values.plies, at0, block.uri) ?? 1;
     return { kind: 'timber post', name: block.name, timber, plies, ref: { element: id } };
   }
-  const extent = w.said(block, strutTypeProperties.length);
+  const extent = w.propertyOf(block, strutTypeProperties.length);
   const ends = w.interval(extent?.values.extent, at0, block.uri, 'length');
   if (!ends) {
-    w.tell(notInPlan(w.plan.headSpan, `strut type ${block.name}`), w.plan.uri);
+    w.report(notInPlan(w.plan.headSpan, `strut type ${block.name}`), w.plan.uri);
     return undefined;
   }
-  const lines = w.all(block, strutTypeProperties.rating);
+  const lines = w.propertiesOf(block, strutTypeProperties.rating);
   const ratings = lines.flatMap(({ values }) => {
     const load = w.number(values.load, at0, block.uri, 'force');
     const at = w.number(values.length, at0, block.uri, 'length');
     return load === undefined || at === undefined ? [] : [{ load, length: at }];
   });
   const first = lines[0];
-  const plate = w.said(block, strutTypeProperties.basePlate);
+  const plate = w.propertyOf(block, strutTypeProperties.basePlate);
   const long = w.number(plate?.values.length, at0, block.uri, 'length');
   const wide = w.number(plate?.values.width, at0, block.uri, 'length');
   return {
@@ -174,11 +175,11 @@ export function strutGearOf(
   };
 }
 
-export function tieGearOf(w: Writing, block: BoundBlock | undefined): Tie['gear'] | undefined {
+export function tieGearOf(w: Lowering, block: BoundBlock | undefined): Tie['gear'] | undefined {
   if (!block?.name) return undefined;
   const keyword = block.schema.keyword;
   w.placeBlock(`${keyword}/${block.name}`, block);
-  const said = w.said(typeChain(block, w.around), tieTypeProperties.rating);
+  const said = w.propertyOf(typeChain(block, w.around), tieTypeProperties.rating);
   return {
     kind: keyword === 'chain type' ? 'chain' : keyword === 'wire rope type' ? 'wire rope' : 'strap',
     name: block.name,

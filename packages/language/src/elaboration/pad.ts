@@ -1,26 +1,26 @@
 import type { Pad } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { padProperties } from '../schema/crib.js';
-import type { Making } from './making.js';
+import type { LoweringContext } from './lowering-context.js';
 import { notInPlan } from './not-in-plan.js';
 
-export function padOf(m: Making, block: BoundBlock): Pad | undefined {
+export function padOf(m: LoweringContext, block: BoundBlock): Pad | undefined {
   const { w, within } = m;
   const name = `${within.prefix}${block.name ?? ''}`;
   const id = `pad/${name}`;
   w.placeBlock(id, block);
-  const size = w.said(block, padProperties.size);
+  const size = w.propertyOf(block, padProperties.size);
   const length = w.number(size?.values.length, within, block.uri, 'length');
   const width = w.number(size?.values.width, within, block.uri, 'length');
   const thickness = w.number(
-    w.said(block, padProperties.thickness)?.values.thickness,
+    w.propertyOf(block, padProperties.thickness)?.values.thickness,
     within,
     block.uri,
     'length',
   );
-  const under = w.idOf(w.said(block, padProperties.under)?.values.under, within);
+  const under = w.idOf(w.propertyOf(block, padProperties.under)?.values.under, within);
   if (length === undefined || width === undefined || thickness === undefined || under === undefined) {
-    w.tell(notInPlan(block.headSpan, `pad ${name}`), block.uri, within);
+    w.report(notInPlan(block.headSpan, `pad ${name}`), block.uri, within);
     return undefined;
   }
   return { kind: 'pad', id, name, length, width, thickness, under, ref: { element: id } };

@@ -9,7 +9,6 @@ import { patternUse } from '../schema/pattern-block.js';
 import { compassPoints, groundProperties, planProperties } from '../schema/plan.js';
 import { unitsOf } from './cache.js';
 import { calculatedValue } from './calculated-value.js';
-import { Cast, figureOf } from './cast.js';
 import { egressOf, loadOf, sizeUpOf } from './circumstances.js';
 import { contactsOf } from './contacts.js';
 import { cribOf } from './crib.js';
@@ -17,17 +16,18 @@ import { cribFigure } from './crib-figure.js';
 import type { Elaborated } from './elaborated.js';
 import { type Expansion, outermost } from './expansion.js';
 import { acceptancesOf, expectationsOf } from './expectation.js';
-import type { Making } from './making.js';
+import { Lowering } from './lowering.js';
+import type { LoweringContext } from './lowering-context.js';
 import { surfaceOf, unknownGround } from './material.js';
 import { notInPlan } from './not-in-plan.js';
 import { padOf } from './pad.js';
+import { figureOf, PlacedVehicles } from './placed-vehicles.js';
 import { sizeProblems } from './plan-size.js';
 import { policyOf } from './policy.js';
 import { stepChockOf } from './step-chock.js';
 import { stepsOf } from './steps.js';
 import { chockOf, strutOf, tieOf } from './strut.js';
 import { vehicleOf } from './vehicle.js';
-import { Writing } from './writing.js';
 
 const at0 = outermost;
 
@@ -40,15 +40,15 @@ export interface ElaboratedPlan {
 }
 
 /** A plan that cannot be checked, with what says so. */
-function notMade(w: Writing, block: BoundBlock, why: readonly LanguageProblem[]): ElaboratedPlan {
-  for (const one of why) w.tell(one, block.uri);
+function notMade(w: Lowering, block: BoundBlock, why: readonly LanguageProblem[]): ElaboratedPlan {
+  for (const one of why) w.report(one, block.uri);
   const valuesOf = (d: Declaration) =>
     d.scope === block ? [calculatedValue(d, w.names(at0)) ?? []].flat() : [];
   return { made: undefined, problems: [...w.problems], valuesOf };
 }
 
 export function elaboratePlan(block: BoundBlock, around: Surroundings): ElaboratedPlan {
-  const w = new Writing(around, block);
+  const w = new Lowering(around, block);
   const title = block.title ?? 'plan';
   w.place({ element: 'plan' }, block.uri, block.headSpan, { block });
   w.placeBlock('plan', block);
@@ -56,11 +56,11 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
     const shape = around.shapeOf(block.uri);
     return shape && findAtTop(shape, around.seen, name, kinds)?.block;
   };
-  const named = w.said(block, planProperties.policy);
+  const named = w.propertyOf(block, planProperties.policy);
   const policy = policyOf(w, w.resolve(named?.values.policy, at0)?.target.block, top('Shipped', ['policy']));
   const blocks = (keyword: string) => block.blocks.filter((b) => b.schema.keyword === keyword);
   const groundBlock = blocks('ground')[0];
-  const surfaceSaid = groundBlock && w.said(groundBlock, groundProperties.surface);
+  const surfaceSaid = groundBlock && w.propertyOf(groundBlock, groundProperties.surface);
   const shape = around.shapeOf(block.uri);
   const surfaces = [shape, ...around.seen].flatMap((f) =>
     [...(f?.names.get('file')?.values() ?? [])]
@@ -69,7 +69,7 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
   );
   const stated = surfaceOf(w, w.resolve(surfaceSaid?.values.surface, at0)?.target.block);
   const surface = stated ?? unknownGround(w, surfaces);
-  const groups = w.all(block, patternUse).flatMap(({ values, line }) => {
+  const groups = w.propertiesOf(block, patternUse).flatMap(({ values, line }) => {
     const pattern = w.resolve(values.pattern, at0)?.target.block;
     const within: Expansion = {
       prefix: values.name ? `${values.name.text}.` : '',
@@ -88,12 +88,12 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
   const vehicleBlocks = blocks('vehicle');
   const vehicles = vehicleBlocks.flatMap((b) => vehicleOf(w, b) ?? []);
   if (vehicleBlocks.length === 0) {
-    w.tell(
+    w.report(
       problem('vehicle-missing', block.headSpan, { example: nameHole('vehicle trailer : VanTrailer53') }),
       block.uri,
     );
   }
-  if (!stated) w.tell(groundMissing(block, groundBlock), block.uri);
+  if (!stated) w.report(groundMissing(block, groundBlock), block.uri);
   // Places are said from the main vehicle: without it, nothing stands where the plan says.
   const mainThere = vehicles[0]?.name === vehicleBlocks[0]?.name;
   if (!policy || !surface || vehicles.length === 0 || !mainThere) {
@@ -102,14 +102,14 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
       : problem('plan-unchecked', block.headSpan, {});
     return notMade(w, block, [unchecked]);
   }
-  const cast = new Cast(vehicles);
+  const cast = new PlacedVehicles(vehicles);
   w.figures = (e) => figureOf(w, cast, e) ?? cribFigure(w, policy, e);
   if (groundBlock) w.placeBlock('ground', groundBlock);
 
-  const own: Making = { w, cast, policy, within: at0 };
+  const own: LoweringContext = { w, placedVehicles: cast, policy, within: at0 };
   const all = <T>(
     keywords: readonly string[],
-    make: (m: Making, b: BoundBlock) => T | undefined,
+    make: (m: LoweringContext, b: BoundBlock) => T | undefined,
   ): readonly T[] =>
     [{ within: at0, pattern: block }, ...groups].flatMap(({ within, pattern }) =>
       pattern.blocks.flatMap((b) => {
@@ -119,25 +119,25 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
         const made = b.name === undefined ? undefined : make(making, b);
         if (made !== undefined && w.misses === before) return [made];
         // What is usual may be looser than what the line says that could not be read.
-        if (made !== undefined) w.tell(notInPlan(b.headSpan, labelOf(making, b)), b.uri, within);
+        if (made !== undefined) w.report(notInPlan(b.headSpan, labelOf(making, b)), b.uri, within);
         w.partial = true;
         return [];
       }),
     );
   const chocks = all(['chock'], chockOf);
   const stepped = stepsOf(w, blocks('steps'), chocks);
-  const grade = groundBlock && w.said(groundBlock, groundProperties.grade);
+  const grade = groundBlock && w.propertyOf(groundBlock, groundProperties.grade);
   const fall = w.slope(grade?.values.grade, at0, block.uri);
-  const facing = groundBlock && w.said(groundBlock, groundProperties.compass)?.values.facing.text;
+  const facing = groundBlock && w.propertyOf(groundBlock, groundProperties.compass)?.values.facing.text;
   const units = unitsOf(w, block);
-  const crews = w.all(block, planProperties.crew).flatMap(({ values }): readonly Crew[] => {
+  const crews = w.propertiesOf(block, planProperties.crew).flatMap(({ values }): readonly Crew[] => {
     const people = w.number(values.people, at0, block.uri);
     return people === undefined ? [] : [{ name: values.name?.text ?? 'crew', people }];
   });
   const plan: Plan = {
     id: 'plan',
     title,
-    display: w.said(block, planProperties.units)?.values.system.text ?? 'us',
+    display: w.propertyOf(block, planProperties.units)?.values.system.text ?? 'us',
     policy,
     ground: {
       surface,
@@ -163,7 +163,7 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
     sizeUp: blocks('size up').flatMap((b) => sizeUpOf(w, b)),
     expectations: expectationsOf(w, block),
     acceptances: acceptancesOf(w, block),
-    lifts: w.said(block, planProperties.lift) !== undefined,
+    lifts: w.propertyOf(block, planProperties.lift) !== undefined,
     ref: { element: 'plan' },
   };
   const text = around.shapeOf(block.uri)?.text ?? '';
@@ -189,7 +189,7 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
   return { made, problems: [...w.problems], valuesOf };
 }
 
-const labelOf = ({ within }: Making, { schema, name }: BoundBlock): string =>
+const labelOf = ({ within }: LoweringContext, { schema, name }: BoundBlock): string =>
   `${schema.keyword} ${within.prefix}${name ?? ''}`;
 
 const groundMissing = (block: BoundBlock, ground: BoundBlock | undefined): LanguageProblem => {

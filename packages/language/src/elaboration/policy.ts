@@ -3,11 +3,11 @@ import type { BoundBlock } from '../binding/bound-file.js';
 import { typeChain } from '../binding/file-scope.js';
 import { authority, type LimitKind, limitLines, limits, policyKeys } from '../schema/policy.js';
 import { outermost } from './expansion.js';
-import type { Writing } from './writing.js';
+import type { Lowering } from './lowering.js';
 
 /** A policy with every limit: its own, else those of the policies that it extends, down to the shipped one. */
 export function policyOf(
-  w: Writing,
+  w: Lowering,
   block: BoundBlock | undefined,
   shipped: BoundBlock | undefined,
 ): Policy | undefined {
@@ -19,7 +19,7 @@ export function policyOf(
   for (const b of chain) w.placeBlock(`policy/${b.name ?? ''}`, b);
   const found = policyKeys.map((key) => [key, limitOf(w, chain, key)] as const);
   if (found.some(([, limit]) => limit === undefined)) return undefined;
-  const who = w.said(chain, authority)?.values.authority.text;
+  const who = w.propertyOf(chain, authority)?.values.authority.text;
   return {
     id: `policy/${own.name}`,
     name: own.title ?? own.name,
@@ -30,8 +30,8 @@ export function policyOf(
   };
 }
 
-function limitOf(w: Writing, chain: readonly BoundBlock[], key: PolicyKey): PolicyLimit | undefined {
-  const all = chain.flatMap((b) => w.all(b, limitLines[key]).slice(0, 1));
+function limitOf(w: Lowering, chain: readonly BoundBlock[], key: PolicyKey): PolicyLimit | undefined {
+  const all = chain.flatMap((b) => w.propertiesOf(b, limitLines[key]).slice(0, 1));
   const made = all.map((said) => {
     const value = limitValue(w, said.block, said.values, limits[key]);
     const ref = { element: `policy/${said.block.name ?? ''}`, property: key };
@@ -57,11 +57,11 @@ function limitOf(w: Writing, chain: readonly BoundBlock[], key: PolicyKey): Poli
 
 type Values = {
   readonly choice?: { readonly text: string } | undefined;
-  readonly value?: Parameters<Writing['interval']>[0];
+  readonly value?: Parameters<Lowering['interval']>[0];
 };
 
 function limitValue(
-  w: Writing,
+  w: Lowering,
   block: BoundBlock,
   values: Values,
   kind: LimitKind,

@@ -2,11 +2,11 @@ import { add, exactly, type Interval, type Vehicle, type VehiclePosition } from 
 import type { BoundBlock } from '../binding/bound-file.js';
 import { vehicleProperties } from '../schema/vehicle.js';
 import { outermost as at0 } from './expansion.js';
-import type { Writing } from './writing.js';
+import type { Lowering } from './lowering.js';
 
 /** Which way a vehicle points: an angle turns its front toward the driver side of the main vehicle. */
-export function headingOf(w: Writing, block: BoundBlock): number {
-  const said = w.said(block, vehicleProperties.heading);
+export function headingOf(w: Lowering, block: BoundBlock): number {
+  const said = w.propertyOf(block, vehicleProperties.heading);
   if (!said) return 0;
   const { opposite, acrossDriver, acrossPassenger, angle } = said.values;
   if (opposite) return Math.PI;
@@ -17,8 +17,8 @@ export function headingOf(w: Writing, block: BoundBlock): number {
 }
 
 /** How it lies. */
-export function positionOf(w: Writing, block: BoundBlock): VehiclePosition {
-  const said = w.said(block, vehicleProperties.position);
+export function positionOf(w: Lowering, block: BoundBlock): VehiclePosition {
+  const said = w.propertyOf(block, vehicleProperties.position);
   if (!said) return { kind: 'upright' };
   const { angle, nose, side, roof } = said.values;
   if (roof) return { kind: 'on its roof' };
@@ -32,8 +32,8 @@ export function positionOf(w: Writing, block: BoundBlock): VehiclePosition {
  * A vehicle with axles on a dock. On the dock with all of them, everything of it is as much higher. With some, it tilts:
  * about its rearmost axle where that is on the ground, and with its nose down where the rear is on the dock.
  */
-export function onDock(w: Writing, block: BoundBlock, vehicle: Vehicle): Vehicle {
-  const said = w.said(block, vehicleProperties.rests);
+export function onDock(w: Lowering, block: BoundBlock, vehicle: Vehicle): Vehicle {
+  const said = w.propertyOf(block, vehicleProperties.rests);
   const height = w.number(said?.values.dockHeight, at0, block.uri, 'length');
   const from = w.number(said?.values.from, at0, block.uri, 'length');
   const to = w.number(said?.values.to, at0, block.uri, 'length');

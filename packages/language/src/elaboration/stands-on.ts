@@ -3,15 +3,19 @@ import type { BoundBlock } from '../binding/bound-file.js';
 import type { Yields } from '../phrase/shape.js';
 import { problemMessage } from '../problems/problem-message.js';
 import type { cribProperties } from '../schema/crib.js';
-import type { Making } from './making.js';
+import type { PropertyValue } from './lowering.js';
+import type { LoweringContext } from './lowering-context.js';
 import { notInPlan } from './not-in-plan.js';
-import type { Said } from './writing.js';
 
 type FootingValues = Yields<typeof cribProperties.standsOn>;
 
 /** What a support stands on. */
-export function standsOn(m: Making, block: BoundBlock, said: Said<FootingValues> | undefined): StandsOn {
-  const { w, cast, within } = m;
+export function standsOn(
+  m: LoweringContext,
+  block: BoundBlock,
+  said: PropertyValue<FootingValues> | undefined,
+): StandsOn {
+  const { w, placedVehicles: cast, within } = m;
   if (!said || said.values.ground) return { kind: 'ground' };
   if (said.values.pad) {
     const pad = w.idOf(said.values.pad, within);
@@ -19,7 +23,7 @@ export function standsOn(m: Making, block: BoundBlock, said: Said<FootingValues>
   }
   const placed = cast.part(w, said.values.vehicle, said.values.part, within);
   if (!placed) {
-    w.tell(notInPlan(said.line.span, problemMessage('not-in-plan--stands-on', {})), block.uri, within);
+    w.report(notInPlan(said.line.span, problemMessage('not-in-plan--stands-on', {})), block.uri, within);
     return { kind: 'ground' };
   }
   return { kind: 'vehicle', vehicle: placed.vehicle.id, part: placed.part.id };

@@ -6,28 +6,28 @@ import { problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
 import { stepLine } from '../schema/steps.js';
 import { outermost } from './expansion.js';
-import type { Said, Writing } from './writing.js';
+import type { Lowering, PropertyValue } from './lowering.js';
 
 type StepValues = Yields<typeof stepLine>;
 
 /** The steps, and the chocks that a step puts in without a block of their own. */
 export function stepsOf(
-  w: Writing,
+  w: Lowering,
   blocks: readonly BoundBlock[],
   chocks: readonly Chock[],
 ): { readonly steps: readonly Step[]; readonly chocks: readonly Chock[] } {
   const made: Chock[] = [];
-  const numbers = new Map<number, Said<StepValues>>();
+  const numbers = new Map<number, PropertyValue<StepValues>>();
   const steps = blocks.flatMap((block) => {
     w.placeBlock('steps', block);
-    return w.all(block, stepLine).flatMap((said) => {
+    return w.propertiesOf(block, stepLine).flatMap((said) => {
       const number = Number(said.line.key.replaceAll(',', ''));
       if (!Number.isInteger(number)) {
-        w.tell(problem('not-whole--step', said.line.keySpan, {}), block.uri);
+        w.report(problem('not-whole--step', said.line.keySpan, {}), block.uri);
         return [];
       }
       if (numbers.has(number)) {
-        w.tell(problem('step-twice', said.line.keySpan, { number: nameHole(String(number)) }), block.uri);
+        w.report(problem('step-twice', said.line.keySpan, { number: nameHole(String(number)) }), block.uri);
         return [];
       }
       numbers.set(number, said);
@@ -40,13 +40,13 @@ export function stepsOf(
     for (const { step } of said.values.after ?? []) {
       const other = w.number(step, outermost, said.block.uri);
       if (other === undefined || numbers.has(other)) continue;
-      w.tell(problem('step-unknown', step.span, { number: nameHole(String(other)) }), said.block.uri);
+      w.report(problem('step-unknown', step.span, { number: nameHole(String(other)) }), said.block.uri);
     }
   }
   return { steps, chocks: made };
 }
 
-function stepOf(w: Writing, said: Said<StepValues>, number: number, chocks: readonly Chock[]) {
+function stepOf(w: Lowering, said: PropertyValue<StepValues>, number: number, chocks: readonly Chock[]) {
   const v = said.values;
   const id = `step/${number}`;
   const uri = said.block.uri;
@@ -70,7 +70,7 @@ function stepOf(w: Writing, said: Said<StepValues>, number: number, chocks: read
         const span = (v.chock.axle ?? v.chock.vehicle)?.span ?? said.line.span;
         const after = { start: span.end, end: span.end };
         const fixes = [replace(problemMessage('chock-ways--fix', {}), after, ' both directions')];
-        w.tell(problem('chock-ways', said.line.span, {}, { fixes }), uri);
+        w.report(problem('chock-ways', said.line.span, {}, { fixes }), uri);
         w.partial = true;
       } else {
         const name = `step ${number}`;

@@ -14,30 +14,30 @@ import { capitalized } from '../binding/place-words.js';
 import type { Yields } from '../phrase/shape.js';
 import { problem } from '../problems/problem.js';
 import { anchorProperties, chockProperties, strutProperties, tieProperties } from '../schema/strut.js';
-import { acrossOf, type PlacedPart } from './cast.js';
-import type { Making } from './making.js';
+import type { PropertyValue } from './lowering.js';
+import type { LoweringContext } from './lowering-context.js';
 import { strutGearOf, tieGearOf } from './material.js';
 import { notInPlan } from './not-in-plan.js';
+import { acrossOf, type PlacedPart } from './placed-vehicles.js';
 import { sideways } from './sideways.js';
-import type { Said } from './writing.js';
 
 type HeadValues = Yields<typeof strutProperties.head>;
 type FootValues = Yields<typeof strutProperties.foot>;
 type AnchorValues = Yields<typeof tieProperties.to>['to'];
 
-export function strutOf(m: Making, block: BoundBlock): Strut | undefined {
+export function strutOf(m: LoweringContext, block: BoundBlock): Strut | undefined {
   const { w, within } = m;
   const name = `${within.prefix}${block.name ?? ''}`;
   const id = `strut/${name}`;
   w.placeBlock(id, block);
   const uri = block.uri;
-  const head = headOf(m, w.said(block, strutProperties.head), uri, id);
-  const foot = head && footOf(m, w.said(block, strutProperties.foot), uri, id, head);
+  const head = headOf(m, w.propertyOf(block, strutProperties.head), uri, id);
+  const foot = head && footOf(m, w.propertyOf(block, strutProperties.foot), uri, id, head);
   const type = w.resolve(block.type, within)?.target.block;
   const long = head && foot ? Math.hypot(head.x - foot.x, head.y - foot.y, head.z.high) : 0;
   const gear = strutGearOf(w, type, long);
   if (!head || !foot || !gear) {
-    w.tell(notInPlan(block.headSpan, `strut ${name}`), uri, within);
+    w.report(notInPlan(block.headSpan, `strut ${name}`), uri, within);
     return undefined;
   }
   return {
@@ -47,21 +47,22 @@ export function strutOf(m: Making, block: BoundBlock): Strut | undefined {
     gear,
     head,
     foot,
-    statedAngle: w.number(w.said(block, strutProperties.angle)?.values.angle, within, uri, 'angle'),
-    lock: w.said(block, strutProperties.lock)?.values.lock.text,
-    preload: w.number(w.said(block, strutProperties.preload)?.values.preload, within, uri, 'force') ?? 0,
+    statedAngle: w.number(w.propertyOf(block, strutProperties.angle)?.values.angle, within, uri, 'angle'),
+    lock: w.propertyOf(block, strutProperties.lock)?.values.lock.text,
+    preload:
+      w.number(w.propertyOf(block, strutProperties.preload)?.values.preload, within, uri, 'force') ?? 0,
     ref: { element: id },
   };
 }
 
 function headOf(
-  m: Making,
-  said: Said<HeadValues> | undefined,
+  m: LoweringContext,
+  said: PropertyValue<HeadValues> | undefined,
   uri: string,
   id: string,
 ): Strut['head'] | undefined {
   if (!said) return undefined;
-  const { w, cast, within } = m;
+  const { w, placedVehicles: cast, within } = m;
   const v = said.values;
   const placed = cast.part(w, v.vehicle, v.part, within);
   const x = w.number(v.back, within, uri, 'length');
@@ -84,14 +85,14 @@ function headOf(
 
 /** `4 ft out` goes straight away from the vehicle, on the side that the head is on. */
 function footOf(
-  m: Making,
-  said: Said<FootValues> | undefined,
+  m: LoweringContext,
+  said: PropertyValue<FootValues> | undefined,
   uri: string,
   id: string,
   head: Strut['head'],
 ): Strut['foot'] | undefined {
   if (!said) return undefined;
-  const { w, cast, within } = m;
+  const { w, placedVehicles: cast, within } = m;
   const v = said.values;
   const pad = v.pad && w.idOf(v.pad, within);
   const rest = { ...(pad ? { pad } : {}), ref: { element: id, property: 'base' } };
@@ -110,21 +111,21 @@ function footOf(
   return { x, y, ...rest };
 }
 
-export function tieOf(m: Making, block: BoundBlock): Tie | undefined {
+export function tieOf(m: LoweringContext, block: BoundBlock): Tie | undefined {
   const { w, within } = m;
   const name = `${within.prefix}${block.name ?? ''}`;
   const id = `tie/${name}`;
   w.placeBlock(id, block);
   const uri = block.uri;
-  const first = w.said(block, tieProperties.from);
-  const second = w.said(block, tieProperties.to);
+  const first = w.propertyOf(block, tieProperties.from);
+  const second = w.propertyOf(block, tieProperties.to);
   const from = first && anchorOf(m, first.values.from, uri);
   const end = first?.values.to ?? second?.values.to;
   const to = end && anchorOf(m, end, uri);
   const gear = tieGearOf(w, w.resolve(block.type, within)?.target.block);
   if (!from || !to || !gear) {
     if (first && !end)
-      w.tell(
+      w.report(
         problem('tie-end-missing', first.line.span, {
           what: capitalized(`${block.schema.keyword} ${name}`),
           example: nameHole(tieProperties.from.example),
@@ -132,7 +133,7 @@ export function tieOf(m: Making, block: BoundBlock): Tie | undefined {
         uri,
         within,
       );
-    else w.tell(notInPlan(block.headSpan, `${block.schema.keyword} ${name}`), uri, within);
+    else w.report(notInPlan(block.headSpan, `${block.schema.keyword} ${name}`), uri, within);
     return undefined;
   }
   return {
@@ -142,12 +143,17 @@ export function tieOf(m: Making, block: BoundBlock): Tie | undefined {
     gear,
     from,
     to,
-    pretension: w.number(w.said(block, tieProperties.tension)?.values.tension, within, uri, 'force') ?? 0,
+    pretension:
+      w.number(w.propertyOf(block, tieProperties.tension)?.values.tension, within, uri, 'force') ?? 0,
     ref: { element: id },
   };
 }
 
-function anchorOf({ w, cast, within }: Making, v: AnchorValues, uri: string): Anchor | undefined {
+function anchorOf(
+  { w, placedVehicles: cast, within }: LoweringContext,
+  v: AnchorValues,
+  uri: string,
+): Anchor | undefined {
   if (v.strut) {
     const strut = w.idOf(v.strut, within);
     return strut === undefined
@@ -157,11 +163,11 @@ function anchorOf({ w, cast, within }: Making, v: AnchorValues, uri: string): An
   if (v.anchor) {
     const found = w.resolve(v.anchor, within);
     const block = found?.target.block;
-    const at = block && w.said(block, anchorProperties.at);
+    const at = block && w.propertyOf(block, anchorProperties.at);
     const x = block && w.number(at?.values.back, within, block.uri, 'length');
     if (!found || !block || !at || x === undefined) return undefined;
     const offset = w.number(at.values.offset, within, block.uri, 'length') ?? 0;
-    const holds = w.said(block, anchorProperties.holds);
+    const holds = w.propertyOf(block, anchorProperties.holds);
     return {
       kind: 'ground anchor',
       name: found.name,
@@ -193,14 +199,14 @@ function anchorOf({ w, cast, within }: Making, v: AnchorValues, uri: string): An
 const middle = ({ vehicle, part }: PlacedPart): number =>
   toPlan(vehicle, { x: (part.from + part.to) / 2, y: 0 }).x;
 
-export function chockOf({ w, within }: Making, block: BoundBlock): Chock | undefined {
+export function chockOf({ w, within }: LoweringContext, block: BoundBlock): Chock | undefined {
   const name = `${within.prefix}${block.name ?? ''}`;
   const id = `chock/${name}`;
   w.placeBlock(id, block);
-  const said = w.said(block, chockProperties.under);
+  const said = w.propertyOf(block, chockProperties.under);
   const vehicle = w.idOf(said?.values.vehicle, within);
   if (!vehicle) {
-    w.tell(notInPlan(block.headSpan, `chock ${name}`), block.uri, within);
+    w.report(notInPlan(block.headSpan, `chock ${name}`), block.uri, within);
     return undefined;
   }
   const axle = said?.values.axle?.text;
@@ -210,7 +216,7 @@ export function chockOf({ w, within }: Making, block: BoundBlock): Chock | undef
     name,
     vehicle,
     axle: axle === undefined ? undefined : `axle ${axle}`,
-    ways: oneWay(w.said(block, chockProperties.holds)?.values.ways.text),
+    ways: oneWay(w.propertyOf(block, chockProperties.holds)?.values.ways.text),
     ref: { element: id },
   };
 }

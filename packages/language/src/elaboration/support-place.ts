@@ -2,17 +2,17 @@ import { name } from '@cribwright/messages';
 import type { Yields } from '../phrase/shape.js';
 import { problem } from '../problems/problem.js';
 import type { cribProperties } from '../schema/crib.js';
-import { acrossOf, memberAt, type PlacedPart } from './cast.js';
-import type { Making } from './making.js';
+import type { PropertyValue } from './lowering.js';
+import type { LoweringContext } from './lowering-context.js';
+import { acrossOf, memberAt, type PlacedPart } from './placed-vehicles.js';
 import { sideways } from './sideways.js';
-import type { Said } from './writing.js';
 
 type PlaceValues = Yields<typeof cribProperties.at>;
 
 /** Where a support stands: by a place, near a crossmember, or under a part. */
 export function supportPlace(
-  { w, cast, within }: Making,
-  said: Said<PlaceValues> | undefined,
+  { w, placedVehicles: cast, within }: LoweringContext,
+  said: PropertyValue<PlaceValues> | undefined,
   uri: string,
   captured: PlacedPart | undefined,
 ): { readonly x: number; readonly y: number } | undefined {
@@ -30,7 +30,7 @@ export function supportPlace(
     const x = part && number !== undefined ? memberAt(part, number) : undefined;
     if (x === undefined) {
       const text = `${v.member.text} ${number ?? ''}`.trim();
-      w.tell(problem('value-unknown--member', said.line.span, { text: name(text) }), uri, within);
+      w.report(problem('value-unknown--member', said.line.span, { text: name(text) }), uri, within);
       return undefined;
     }
     return { x, y: across(captured ?? part) };

@@ -9,14 +9,14 @@ import { axleOf, missingAt } from './axle.js';
 import { cabOf } from './cab.js';
 import { cargoOf } from './cargo.js';
 import { outermost as at0 } from './expansion.js';
+import type { Lowering } from './lowering.js';
 import { notInPlan } from './not-in-plan.js';
 import { partOf } from './part.js';
 import { sideways } from './sideways.js';
 import { headingOf, onDock, positionOf } from './standing.js';
-import type { Writing } from './writing.js';
 
 /** A vehicle of the plan with everything that its types say, the plan's own words first. */
-export function vehicleOf(w: Writing, block: BoundBlock): Vehicle | undefined {
+export function vehicleOf(w: Lowering, block: BoundBlock): Vehicle | undefined {
   const name = block.name;
   if (name === undefined) return undefined;
   const id = `vehicle/${name}`;
@@ -28,7 +28,7 @@ export function vehicleOf(w: Writing, block: BoundBlock): Vehicle | undefined {
     p: (typeof vehicleTypeProperties)['length' | 'width' | 'height'],
     key: 'length' | 'width' | 'height',
   ) => {
-    const said = w.said(chain, p as (typeof vehicleTypeProperties)['length']);
+    const said = w.propertyOf(chain, p as (typeof vehicleTypeProperties)['length']);
     const values = said?.values as Readonly<Record<string, unknown>> | undefined;
     return w.number(values?.[key] as never, at0, said?.block.uri ?? uri, 'length');
   };
@@ -42,7 +42,7 @@ export function vehicleOf(w: Writing, block: BoundBlock): Vehicle | undefined {
       v === undefined ? [k] : [],
     );
     const examples = missing.map((k) => vehicleTypeProperties[k as 'length'].example).join('; ');
-    w.tell(
+    w.report(
       typeGone
         ? notInPlan(block.headSpan, `vehicle ${name}`)
         : problem('vehicle-size', block.headSpan, {
@@ -59,24 +59,24 @@ export function vehicleOf(w: Writing, block: BoundBlock): Vehicle | undefined {
   }
 
   const axles = merged(chain, 'axle').flatMap((blocks) => axleOf(w, id, blocks) ?? []);
-  const missing = w.all(block, vehicleProperties.tire);
+  const missing = w.propertiesOf(block, vehicleProperties.tire);
   const parts = Object.keys(partForms).flatMap((keyword) =>
     merged(chain, keyword).flatMap(
       (blocks) => partOf(w, id, blocks, keyword as keyof typeof partForms) ?? [],
     ),
   );
   const cargo = cargoOf(w, id, chain);
-  const stated = w.said(chain, vehicleTypeProperties.weight);
+  const stated = w.propertyOf(chain, vehicleTypeProperties.weight);
   const statedWeight = w.interval(stated?.values.weight, at0, stated?.block.uri ?? uri, 'force');
   const center = centerOf(w, chain);
   const carriers = parts.some((p) => p.carries?.emptyLoad);
   if (axles.length === 0 && !statedWeight && !carriers) {
-    w.tell(problem('vehicle-weight', block.headSpan, { vehicle: nameHole(name) }), uri);
+    w.report(problem('vehicle-weight', block.headSpan, { vehicle: nameHole(name) }), uri);
     return undefined;
   }
-  const place = w.said(block, vehicleProperties.at);
+  const place = w.propertyOf(block, vehicleProperties.at);
   const cab = cabOf(w, id, chain);
-  const brakes = w.said(chain, vehicleProperties.brakes)?.values.brakes.text;
+  const brakes = w.propertyOf(chain, vehicleProperties.brakes)?.values.brakes.text;
   const vehicle: Vehicle = {
     kind: 'vehicle',
     id,
@@ -118,9 +118,9 @@ function merged(chain: readonly BoundBlock[], keyword: string): readonly (readon
   return [...byName.values()];
 }
 
-function centerOf(w: Writing, chain: readonly BoundBlock[]) {
-  const x = chain.flatMap((b) => w.all(b, vehicleTypeProperties.center)).find((s) => s.values.back);
-  const z = chain.flatMap((b) => w.all(b, vehicleTypeProperties.center)).find((s) => s.values.high);
+function centerOf(w: Lowering, chain: readonly BoundBlock[]) {
+  const x = chain.flatMap((b) => w.propertiesOf(b, vehicleTypeProperties.center)).find((s) => s.values.back);
+  const z = chain.flatMap((b) => w.propertiesOf(b, vehicleTypeProperties.center)).find((s) => s.values.high);
   const offset = w.number(x?.values.offset, at0, x?.block.uri ?? '', 'length') ?? 0;
   const y = sideways(x?.values.side?.text, offset);
   return {

@@ -2,9 +2,9 @@ import { type CallHierarchyItem, SymbolKind } from 'vscode-languageserver';
 import { blockAt } from '../binding/at.js';
 import type { BoundBlock, BoundFile, Declaration } from '../binding/bound-file.js';
 import { nameAt, usesIn } from './at-cursor.js';
-import type { Desk } from './desk.js';
 import { labelOf } from './document-symbol.js';
 import type { Feature } from './feature.js';
+import type { FeatureContext } from './feature-context.js';
 import { offsetAt, rangeOf } from './positions.js';
 
 /** `callHierarchy`: which plans use a pattern, and which patterns a plan uses. */
@@ -21,7 +21,7 @@ export const callHierarchy: Feature = {
   },
 };
 
-export function prepareCalls(desk: Desk, file: BoundFile, offset: number): CallHierarchyItem[] {
+export function prepareCalls(desk: FeatureContext, file: BoundFile, offset: number): CallHierarchyItem[] {
   const name = nameAt(file, offset);
   if (name?.target.kind === 'pattern' && name.target.block) {
     const home = desk.workspace.bound(name.target.uri);
@@ -31,7 +31,7 @@ export function prepareCalls(desk: Desk, file: BoundFile, offset: number): CallH
   return caller ? [itemOf(file, caller)] : [];
 }
 
-export async function incoming(desk: Desk, item: CallHierarchyItem) {
+export async function incoming(desk: FeatureContext, item: CallHierarchyItem) {
   const pattern = await patternOf(desk, item);
   if (!pattern) return [];
   const files = await desk.everyFile();
@@ -45,7 +45,7 @@ export async function incoming(desk: Desk, item: CallHierarchyItem) {
   });
 }
 
-export async function outgoing(desk: Desk, item: CallHierarchyItem) {
+export async function outgoing(desk: FeatureContext, item: CallHierarchyItem) {
   const file = await desk.file(item.uri);
   const caller = file && callerAt(file, offsetAt(file, item.selectionRange.start));
   if (!file || !caller) return [];
@@ -60,7 +60,7 @@ export async function outgoing(desk: Desk, item: CallHierarchyItem) {
   });
 }
 
-async function patternOf(desk: Desk, item: CallHierarchyItem): Promise<Declaration | undefined> {
+async function patternOf(desk: FeatureContext, item: CallHierarchyItem): Promise<Declaration | undefined> {
   const file = await desk.file(item.uri);
   const at = file && offsetAt(file, item.selectionRange.start);
   return file?.declarations.find((d) => d.kind === 'pattern' && d.nameSpan.start === at);

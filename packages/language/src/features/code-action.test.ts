@@ -4,7 +4,7 @@ import { fixAll, quickFixes } from './code-action.js';
 import { otherBuilds } from './other-builds.js';
 import { rangeOf, spanOf } from './positions.js';
 import { applied } from './rename-proof.js';
-import { atCursor } from './testing/desk-of.js';
+import { atCursor } from './testing/context-of.js';
 import { fleet, trailerPlan } from './testing/plans.js';
 
 async function opened(text: string, mark: string) {

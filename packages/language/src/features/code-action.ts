@@ -13,8 +13,8 @@ import { say as translate } from '../l10n/say.js';
 import type { TextChange } from '../problems/problem.js';
 import type { ProblemFix } from '../workspace/checked.js';
 import type { Checked, Problem } from '../workspace/workspace.js';
-import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';
+import type { FeatureContext } from './feature-context.js';
 import { type FixProof, fixProofs } from './fix-proof.js';
 import { otherBuildKind, otherBuilds } from './other-builds.js';
 import { offsetAt, spanOf } from './positions.js';
@@ -59,7 +59,7 @@ const asked = ({ only, triggerKind }: CodeActionContext): boolean =>
  * preferred.
  */
 export async function quickFixes(
-  desk: Desk,
+  desk: FeatureContext,
   file: BoundFile,
   checked: Checked,
   range: Range,
@@ -78,7 +78,7 @@ export async function quickFixes(
 }
 
 function fixesOf(
-  desk: Desk,
+  desk: FeatureContext,
   file: BoundFile,
   problem: Problem,
   proofs: ReadonlyMap<ProblemFix, FixProof> | undefined,
@@ -108,7 +108,7 @@ function titleOf(fix: Message, proof: FixProof | undefined): Message {
 }
 
 /** The first safe fix of each problem, as far as they do not touch one another. */
-export function fixAll(desk: Desk, file: BoundFile, checked: Checked): CodeAction[] {
+export function fixAll(desk: FeatureContext, file: BoundFile, checked: Checked): CodeAction[] {
   const changes: TextChange[] = [];
   for (const { fixes } of checked.problems) {
     const edits = fixes.find((f) => f.safe)?.edits;

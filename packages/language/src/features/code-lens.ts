@@ -6,9 +6,9 @@ import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import { figureWords, type Locale, say as translate } from '../l10n/say.js';
 import type { PlanReply } from '../protocol/requests.js';
 import type { Checked } from '../workspace/workspace.js';
-import type { Desk } from './desk.js';
 import { plansIn } from './edit.js';
 import type { Feature } from './feature.js';
+import type { FeatureContext } from './feature-context.js';
 import { replyOf } from './plan-around.js';
 import { rangeOf } from './positions.js';
 import { type UnitsChoice, unitsFor } from './units-for.js';
@@ -30,7 +30,7 @@ export const codeLens: Feature = {
 };
 
 export function lensesOf(
-  desk: Pick<Desk, 'locale'> & UnitsChoice,
+  desk: Pick<FeatureContext, 'locale'> & UnitsChoice,
   file: BoundFile,
   checked: Checked,
 ): CodeLens[] {
@@ -49,7 +49,11 @@ export function lensesOf(
   });
 }
 
-function planTitle(desk: Pick<Desk, 'locale'>, { analysis, partial }: PlanReply, checked: Checked): string {
+function planTitle(
+  desk: Pick<FeatureContext, 'locale'>,
+  { analysis, partial }: PlanReply,
+  checked: Checked,
+): string {
   const { danger, warning, notRun: couldNotRun } = tally(analysis.findings);
   const notRun = couldNotRun + (checked.state === 'errors' ? 1 : 0);
   const held = analysis.expectations.filter((e) => e.held).length;

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { definitionAt } from './definition.js';
-import { atCursor } from './testing/desk-of.js';
+import { atCursor } from './testing/context-of.js';
 import { fleet, trailerPlan } from './testing/plans.js';
 import { typeDefinitionAt } from './type-definition.js';
 

@@ -1,8 +1,8 @@
 import type { LocationLink } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
 import { nameAt } from './at-cursor.js';
-import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';
+import type { FeatureContext } from './feature-context.js';
 import { offsetAt, rangeOf, touches } from './positions.js';
 
 /** `textDocument/definition`: from a name to where it is declared, also into the library; from a `use` to the file. */
@@ -16,7 +16,7 @@ export const definition: Feature = {
   },
 };
 
-export function definitionAt(desk: Desk, file: BoundFile, offset: number): LocationLink[] {
+export function definitionAt(desk: FeatureContext, file: BoundFile, offset: number): LocationLink[] {
   const use = file.uses.find((u) => touches(u.pathSpan, offset));
   if (use?.target !== undefined) {
     const top = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };

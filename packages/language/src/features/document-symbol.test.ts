@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { symbolsOf } from './document-symbol.js';
-import { atCursor } from './testing/desk-of.js';
+import { atCursor } from './testing/context-of.js';
 import { fleet, trailerPlan } from './testing/plans.js';
 
 it('shows blocks as they nest, and steps as they are written', async () => {

@@ -3,8 +3,8 @@ import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import { type Changes, elementIn, planEditChanges } from '../edits/plan-edit-changes.js';
 import { say as translate } from '../l10n/say.js';
 import { type EditParams, type EditReply, EditRequest } from '../protocol/requests.js';
-import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';
+import type { FeatureContext } from './feature-context.js';
 import { workspaceEdit } from './workspace-edit.js';
 
 /** `cribwright/edit`: turns changes of the plan into changes of its text, in the text's own units and style. */
@@ -14,7 +14,10 @@ export const edit: Feature = {
   },
 };
 
-export const editOf = (desk: Desk, { uri, version, edits, plan }: EditParams): Promise<EditReply> => {
+export const editOf = (
+  desk: FeatureContext,
+  { uri, version, edits, plan }: EditParams,
+): Promise<EditReply> => {
   const first = edits[0];
   const element = first && (first.kind === 'insert' ? first.into : first.at).element;
   return editReply(desk, { uri, version, element, plan }, (file, block) =>
@@ -22,7 +25,7 @@ export const editOf = (desk: Desk, { uri, version, edits, plan }: EditParams): P
   );
 };
 
-export interface Wanted {
+export interface EditTarget {
   readonly uri: string;
   readonly version: number;
   readonly element: string | undefined;
@@ -32,8 +35,8 @@ export interface Wanted {
 
 /** Refuses where the text is no longer the one that the client speaks of. */
 export async function editReply(
-  desk: Desk,
-  { uri, version, element, plan }: Wanted,
+  desk: FeatureContext,
+  { uri, version, element, plan }: EditTarget,
   change: (file: BoundFile, plan: BoundBlock) => Changes,
 ): Promise<EditReply> {
   const refused = (why: Parameters<typeof translate>[0]): EditReply => ({

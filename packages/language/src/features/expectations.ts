@@ -2,8 +2,8 @@ import { wordsIn } from '@cribwright/messages';
 import type { AnalysisParams, ExpectationsReply } from '../protocol/requests.js';
 import { ExpectationsRequest } from '../protocol/requests.js';
 import type { Checked } from '../workspace/workspace.js';
-import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';
+import type { FeatureContext } from './feature-context.js';
 import { type UnitsChoice, unitsFor } from './units-for.js';
 
 /** `cribwright/expectations`: whether each `expect` of a file holds, for the Testing view. */
@@ -23,7 +23,7 @@ const nowhere = { start: { line: 0, character: 0 }, end: { line: 0, character: 0
 
 /** A plan that could not be read whole holds nothing: what it says of itself is not known. */
 export const itemsOf = (
-  desk: Pick<Desk, 'locale'> & UnitsChoice,
+  desk: Pick<FeatureContext, 'locale'> & UnitsChoice,
   uri: string,
   checked: Checked,
 ): ExpectationsReply['items'] =>

@@ -1,9 +1,9 @@
 import type { ClientCapabilities, Connection, ServerCapabilities } from 'vscode-languageserver';
 import type { Pending } from '../workspace/workspace.js';
-import type { Desk } from './desk.js';
+import type { FeatureContext } from './feature-context.js';
 
 /** A desk with a client across it. */
-export interface Session extends Desk {
+export interface Session extends FeatureContext {
   readonly connection: Connection;
   readonly client: ClientCapabilities;
   /** Files of which the client shows a drawing: it asked for their analysis since they were opened. */

@@ -3,7 +3,7 @@ import { type Message, message as messageOf, type Name, name } from '@cribwright
 import type { CancellationToken } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
 import type { Checked, Problem } from '../workspace/workspace.js';
-import type { Desk } from './desk.js';
+import type { FeatureContext } from './feature-context.js';
 import { applied } from './rename-proof.js';
 
 /** What a fix comes to when the plan is checked again with it. */
@@ -24,7 +24,7 @@ const most = 12;
  * Fixes of the text are left out: they let checks run that could not, and what these find was there before.
  */
 export async function fixProofs(
-  desk: Desk,
+  desk: FeatureContext,
   file: BoundFile,
   problems: readonly Problem[],
   before: Checked,

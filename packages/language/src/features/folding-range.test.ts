@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { foldsOf } from './folding-range.js';
-import { atCursor } from './testing/desk-of.js';
+import { atCursor } from './testing/context-of.js';
 import { fleet, trailerPlan } from './testing/plans.js';
 
 it('folds blocks to their first line and closing brace, and the use lines together', async () => {

@@ -1,7 +1,7 @@
 import { type FoldingRange, FoldingRangeKind } from 'vscode-languageserver';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import type { Feature } from './feature.js';
-import { pieces } from './formatting/pieces.js';
+import { textTokens } from './formatting/pieces.js';
 import { documentOf } from './positions.js';
 
 /** `textDocument/foldingRange`: blocks, runs of comments, and the `use` lines at the top. */
@@ -36,7 +36,7 @@ export function foldsOf(file: BoundFile): FoldingRange[] {
 /** Comments on lines of their own that follow one another. */
 function commentRuns(file: BoundFile, line: (offset: number) => number): [number, number][] {
   const runs: [number, number][] = [];
-  const all = pieces(file.text, file.statements);
+  const all = textTokens(file.text, file.statements);
   for (const [i, piece] of all.entries()) {
     if (!piece.kind.endsWith('comment')) continue;
     const before = all[i - 1];

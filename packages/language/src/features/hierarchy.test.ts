@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { incoming, outgoing, prepareCalls } from './call-hierarchy.js';
-import { atCursor } from './testing/desk-of.js';
+import { atCursor } from './testing/context-of.js';
 import { fleet, pairs, trailerPlan } from './testing/plans.js';
 import { prepare, subtypes, supertypes } from './type-hierarchy.js';
 

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { lensesOf } from './code-lens.js';
 import { hintsOf } from './inlay-hint.js';
-import { atCursor } from './testing/desk-of.js';
+import { atCursor } from './testing/context-of.js';
 import { fleet, trailerPlan } from './testing/plans.js';
 
 async function opened(text = trailerPlan, locale: 'en' | 'es' = 'en') {

@@ -4,9 +4,9 @@ import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import type { Span } from '../grammar/syntax.js';
 import { figureWords, say as translate } from '../l10n/say.js';
 import type { Checked } from '../workspace/workspace.js';
-import type { Desk } from './desk.js';
 import { plansIn } from './edit.js';
 import type { Feature } from './feature.js';
+import type { FeatureContext } from './feature-context.js';
 import { replyOf } from './plan-around.js';
 import { documentOf, spanOf } from './positions.js';
 import { type UnitsChoice, unitsFor } from './units-for.js';
@@ -28,7 +28,7 @@ export const inlayHint: Feature = {
 };
 
 export function hintsOf(
-  desk: Pick<Desk, 'locale'> & UnitsChoice,
+  desk: Pick<FeatureContext, 'locale'> & UnitsChoice,
   file: BoundFile,
   checked: Checked,
   within: Span,

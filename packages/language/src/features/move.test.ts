@@ -3,7 +3,7 @@ import type { MoveParams } from '../protocol/requests.js';
 import { moveOf } from './move.js';
 import { spanOf } from './positions.js';
 import { applied } from './rename-proof.js';
-import { atCursor } from './testing/desk-of.js';
+import { atCursor } from './testing/context-of.js';
 import { fleet, trailerPlan } from './testing/plans.js';
 
 const ft = 0.3048;

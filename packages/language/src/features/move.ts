@@ -1,8 +1,8 @@
 import { moveEdit } from '../edits/move-edit.js';
 import { type EditReply, type MoveParams, MoveRequest } from '../protocol/requests.js';
-import type { Desk } from './desk.js';
 import { editReply } from './edit.js';
 import type { Feature } from './feature.js';
+import type { FeatureContext } from './feature-context.js';
 import { replyOf } from './plan-around.js';
 
 /** `cribwright/move`: something was dragged in the drawing. The smallest change of the text that puts it there. */
@@ -13,7 +13,7 @@ export const move: Feature = {
 };
 
 export async function moveOf(
-  desk: Desk,
+  desk: FeatureContext,
   { uri, version, element, moves, to, plan }: MoveParams,
 ): Promise<EditReply> {
   const checked = await desk.checked(uri);

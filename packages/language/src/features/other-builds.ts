@@ -7,7 +7,7 @@ import type { BoundFile } from '../binding/bound-file.js';
 import { planEditChanges } from '../edits/plan-edit-changes.js';
 import { say as translate } from '../l10n/say.js';
 import type { Checked } from '../workspace/workspace.js';
-import type { Desk } from './desk.js';
+import type { FeatureContext } from './feature-context.js';
 import { planAround } from './plan-around.js';
 import { workspaceEdit } from './workspace-edit.js';
 
@@ -21,7 +21,7 @@ const most = 5;
  * timbers first. The plan is checked again with the one that is taken.
  */
 export async function otherBuilds(
-  desk: Desk,
+  desk: FeatureContext,
   file: BoundFile,
   checked: Checked,
   offset: number,
@@ -72,7 +72,7 @@ function editsFor({ crib }: Build, system: 'us' | 'si'): readonly PlanEdit[] {
   ];
 }
 
-const titleOf = (desk: Desk, { crib, timbers, use }: Build): string =>
+const titleOf = (desk: FeatureContext, { crib, timbers, use }: Build): string =>
   translate(
     message('editor.other-build', {
       crib: name(crib.name),

@@ -3,12 +3,12 @@ import { type Diagnostic, DiagnosticSeverity, DiagnosticTag } from 'vscode-langu
 import type { BoundFile } from '../binding/bound-file.js';
 import { say as translate } from '../l10n/say.js';
 import type { Checked, Problem } from '../workspace/workspace.js';
-import type { Desk } from './desk.js';
+import type { FeatureContext } from './feature-context.js';
 import { rangeOf } from './positions.js';
 import { unitsOfProblem } from './units-for.js';
 
 /** `textDocument/publishDiagnostics`: what is wrong with a file, where, and by which rule. */
-export function diagnosticsOf(desk: Desk, file: BoundFile, checked: Checked): Diagnostic[] {
+export function diagnosticsOf(desk: FeatureContext, file: BoundFile, checked: Checked): Diagnostic[] {
   const { problems } = checked;
   if (problems.length <= most) return problems.map((problem) => diagnosticOf(desk, file, problem));
   // The worst are kept. How many are not shown is said as loudly as they are.
@@ -28,7 +28,7 @@ export function diagnosticsOf(desk: Desk, file: BoundFile, checked: Checked): Di
 /** More than these in one file are of no use to anyone, and slow an editor down. */
 const most = 500;
 
-export function diagnosticOf(desk: Desk, file: BoundFile, problem: Problem): Diagnostic {
+export function diagnosticOf(desk: FeatureContext, file: BoundFile, problem: Problem): Diagnostic {
   const units = unitsOfProblem(desk, problem);
   const related = problem.related.flatMap(({ uri, span, message }) => {
     const home = desk.workspace.bound(uri);

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { highlightsAt } from './document-highlight.js';
 import { referencesAt } from './references.js';
-import { atCursor } from './testing/desk-of.js';
+import { atCursor } from './testing/context-of.js';
 import { fleet, trailerPlan } from './testing/plans.js';
 
 const where = (list: { uri: string; range: { start: { line: number } } }[]): string[] =>

@@ -1,8 +1,8 @@
 import type { Location } from 'vscode-languageserver';
 import type { BoundFile, Declaration } from '../binding/bound-file.js';
 import { nameAt, usesIn } from './at-cursor.js';
-import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';
+import type { FeatureContext } from './feature-context.js';
 import { offsetAt, rangeOf } from './positions.js';
 
 /** `textDocument/references`: every use of a name, in every file of the folder. */
@@ -17,7 +17,7 @@ export const references: Feature = {
 };
 
 export async function referencesAt(
-  desk: Desk,
+  desk: FeatureContext,
   file: BoundFile,
   offset: number,
   withDeclaration: boolean,
@@ -35,7 +35,7 @@ export async function referencesAt(
 
 /** A name that is seen inside one block only cannot be used in another file. */
 export async function filesThatMayUse(
-  desk: Desk,
+  desk: FeatureContext,
   file: BoundFile,
   target: Declaration,
 ): Promise<readonly BoundFile[]> {

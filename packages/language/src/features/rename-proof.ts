@@ -4,14 +4,14 @@ import type { BoundFile, Declaration } from '../binding/bound-file.js';
 import type { TextChange } from '../problems/problem.js';
 import type { Workspace } from '../workspace/workspace.js';
 import { sameDeclaration } from './at-cursor.js';
-import type { Desk } from './desk.js';
+import type { FeatureContext } from './feature-context.js';
 
 /**
  * Tries changes out on a copy: every file must be read as before, with each name standing for the same thing.
  * Gives what would be read differently, or nothing.
  */
 export async function whatWouldChange(
-  desk: Desk,
+  desk: FeatureContext,
   name: string,
   edits: Readonly<Record<string, readonly TextChange[]>>,
 ): Promise<Message | undefined> {

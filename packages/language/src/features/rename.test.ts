@@ -4,7 +4,7 @@ import { ResponseError } from 'vscode-languageserver';
 import { spanOf } from './positions.js';
 import { prepareRename, renameAt } from './rename.js';
 import { applied } from './rename-proof.js';
-import { atCursor, deskOf } from './testing/desk-of.js';
+import { atCursor, contextOf } from './testing/context-of.js';
 import { fleet, pairs, trailerPlan } from './testing/plans.js';
 
 const others = { 'fleet.crib': fleet, 'second.crib': trailerPlan };
@@ -104,7 +104,7 @@ vehicle type YardCar {
   const name = fc.oneof(fc.constantFrom(...words), fc.stringMatching(/^[A-Za-z_][A-Za-z0-9_]{0,8}$/));
 
   it('renames every kind of name there', async () => {
-    const desk = deskOf(files);
+    const desk = contextOf(files);
     const kinds = (await desk.everyFile()).flatMap((f) => f.declarations.map((d) => d.kind));
     expect(new Set(kinds)).toEqual(
       new Set(['vehicle', 'crib', 'value', 'pattern use', 'pattern', 'parameter', 'vehicle type', 'part']),
@@ -113,7 +113,7 @@ vehicle type YardCar {
 
   it('either refuses, or leaves every file with the same problems and figures', async () => {
     const before = await outcome(files);
-    const desk = deskOf(files);
+    const desk = contextOf(files);
     const all = (await desk.everyFile()).flatMap((file) => file.declarations.map((d) => ({ file, d })));
     let done = 0;
     await fc.assert(
@@ -144,7 +144,7 @@ vehicle type YardCar {
 
 /** What is wrong with each file, and how each plan is judged; names left out. */
 async function outcome(files: Record<string, string>) {
-  const desk = deskOf(files);
+  const desk = contextOf(files);
   return Promise.all(
     Object.keys(files).map(async (name) => {
       const checked = await desk.checked(`memory:/${name}`);

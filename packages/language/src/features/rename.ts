@@ -4,8 +4,8 @@ import type { BoundFile, Declaration } from '../binding/bound-file.js';
 import { say as translate } from '../l10n/say.js';
 import type { TextChange } from '../problems/problem.js';
 import { nameAt, usesIn } from './at-cursor.js';
-import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';
+import type { FeatureContext } from './feature-context.js';
 import { offsetAt, rangeOf } from './positions.js';
 import { filesThatMayUse } from './references.js';
 import { whatWouldChange } from './rename-proof.js';
@@ -27,7 +27,7 @@ export const rename: Feature = {
 };
 
 export function prepareRename(
-  desk: Desk,
+  desk: FeatureContext,
   file: BoundFile,
   offset: number,
 ): { range: Range; placeholder: string } {
@@ -36,7 +36,7 @@ export function prepareRename(
 }
 
 export async function renameAt(
-  desk: Desk,
+  desk: FeatureContext,
   file: BoundFile,
   offset: number,
   newName: string,
@@ -66,7 +66,7 @@ const isName = /^[A-Za-z_\u00C0-\u024F][A-Za-z0-9_\u00C0-\u024F]*$/;
 
 const refusal = (why: string): ResponseError<void> => new ResponseError(ErrorCodes.InvalidParams, why);
 
-function nameToChange(desk: Desk, file: BoundFile, offset: number) {
+function nameToChange(desk: FeatureContext, file: BoundFile, offset: number) {
   const name = nameAt(file, offset);
   if (!name) throw refusal(translate(term('editor.no-name'), desk.locale));
   if (fromLibrary(name.target))

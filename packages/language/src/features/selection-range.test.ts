@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { spanOf } from './positions.js';
 import { selectionsAt } from './selection-range.js';
-import { atCursor } from './testing/desk-of.js';
+import { atCursor } from './testing/context-of.js';
 import { fleet, trailerPlan } from './testing/plans.js';
 
 it('grows from a word to its value, its line, its block and the file', async () => {

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { tokensOf } from './semantic-tokens.js';
-import { atCursor } from './testing/desk-of.js';
+import { atCursor } from './testing/context-of.js';
 import { fleet, trailerPlan } from './testing/plans.js';
 
 async function colors(text: string): Promise<Map<string, string>> {

@@ -1,5 +1,5 @@
 import { SemanticTokenModifiers, SemanticTokensBuilder, SemanticTokenTypes } from 'vscode-languageserver';
-import type { BoundBlock, BoundFile, Piece, Reference } from '../binding/bound-file.js';
+import type { BoundBlock, BoundFile, MatchedSpan, Reference } from '../binding/bound-file.js';
 import type { Kind } from '../binding/kind.js';
 import type { Span } from '../grammar/syntax.js';
 import type { Feature } from './feature.js';
@@ -70,7 +70,7 @@ export interface Colored {
 /** In the order of the text, none over another. */
 export function tokensOf(file: BoundFile): readonly Colored[] {
   const found: Colored[] = [];
-  const line = (pieces: readonly Piece[]): void => {
+  const line = (pieces: readonly MatchedSpan[]): void => {
     for (const piece of pieces) found.push(pieceToken(piece));
   };
   const visit = (block: BoundBlock): void => {
@@ -121,7 +121,7 @@ function push(builder: SemanticTokensBuilder, file: BoundFile, tokens: readonly 
 const keyType = (key: string): TokenType =>
   key === 'let' ? SemanticTokenTypes.keyword : SemanticTokenTypes.property;
 
-function pieceToken(piece: Piece): Colored {
+function pieceToken(piece: MatchedSpan): Colored {
   if (piece.reference) return { ...referenceToken(piece.reference), span: piece.span };
   return {
     span: piece.span,
@@ -130,7 +130,7 @@ function pieceToken(piece: Piece): Colored {
   };
 }
 
-const pieceTypes: Readonly<Record<Piece['kind'], TokenType>> = {
+const pieceTypes: Readonly<Record<MatchedSpan['kind'], TokenType>> = {
   key: SemanticTokenTypes.property,
   word: SemanticTokenTypes.keyword,
   choice: SemanticTokenTypes.enumMember,

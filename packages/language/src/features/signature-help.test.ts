@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { signatureAt } from './signature-help.js';
-import { atCursor } from './testing/desk-of.js';
+import { atCursor } from './testing/context-of.js';
 import { fleet, pairs, trailerPlan } from './testing/plans.js';
 
 async function at(use: string) {

@@ -2,8 +2,8 @@ import type { SignatureHelp } from 'vscode-languageserver';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import { visibleAt } from '../binding/visible.js';
 import type { Term } from '../grammar/syntax.js';
-import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';
+import type { FeatureContext } from './feature-context.js';
 import { plain } from './hover/markdown.js';
 import { offsetAt } from './positions.js';
 
@@ -18,7 +18,7 @@ export const signatureHelp: Feature = {
   },
 };
 
-export function signatureAt(desk: Desk, file: BoundFile, offset: number): SignatureHelp | null {
+export function signatureAt(desk: FeatureContext, file: BoundFile, offset: number): SignatureHelp | null {
   const call = callAround(file, offset);
   const pattern =
     call &&

@@ -1,8 +1,8 @@
 import type { Location } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
 import { nameAt } from './at-cursor.js';
-import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';
+import type { FeatureContext } from './feature-context.js';
 import { offsetAt, rangeOf } from './positions.js';
 
 /** `textDocument/typeDefinition`: from a vehicle or a support to the type it is of. */
@@ -16,7 +16,7 @@ export const typeDefinition: Feature = {
   },
 };
 
-export function typeDefinitionAt(desk: Desk, file: BoundFile, offset: number): Location | null {
+export function typeDefinitionAt(desk: FeatureContext, file: BoundFile, offset: number): Location | null {
   const type = nameAt(file, offset)?.target.block?.type?.target;
   const home = type && desk.workspace.bound(type.uri);
   return home ? { uri: home.uri, range: rangeOf(home, type.nameSpan) } : null;

@@ -1,8 +1,8 @@
 import { SymbolKind, type TypeHierarchyItem } from 'vscode-languageserver';
 import type { BoundFile, Declaration } from '../binding/bound-file.js';
 import { nameAt, sameDeclaration } from './at-cursor.js';
-import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';
+import type { FeatureContext } from './feature-context.js';
 import { offsetAt, rangeOf } from './positions.js';
 
 /** `typeHierarchy`: which type or policy extends which, both ways. */
@@ -19,7 +19,7 @@ export const typeHierarchy: Feature = {
   },
 };
 
-export function prepare(desk: Desk, file: BoundFile, offset: number): TypeHierarchyItem[] {
+export function prepare(desk: FeatureContext, file: BoundFile, offset: number): TypeHierarchyItem[] {
   const target = nameAt(file, offset)?.target;
   if (!target) return [];
   const type = extendsOthers(target) ? target : target.block?.type?.target;
@@ -29,12 +29,15 @@ export function prepare(desk: Desk, file: BoundFile, offset: number): TypeHierar
 const extendsOthers = (declaration: Declaration): boolean =>
   declaration.block?.schema.head.type?.extends === true;
 
-export async function supertypes(desk: Desk, item: TypeHierarchyItem): Promise<TypeHierarchyItem[]> {
+export async function supertypes(
+  desk: FeatureContext,
+  item: TypeHierarchyItem,
+): Promise<TypeHierarchyItem[]> {
   const above = (await declarationOf(desk, item))?.block?.type?.target;
   return above ? itemOf(desk, above) : [];
 }
 
-export async function subtypes(desk: Desk, item: TypeHierarchyItem): Promise<TypeHierarchyItem[]> {
+export async function subtypes(desk: FeatureContext, item: TypeHierarchyItem): Promise<TypeHierarchyItem[]> {
   const target = await declarationOf(desk, item);
   if (!target) return [];
   const home = desk.workspace.bound(target.uri);
@@ -48,14 +51,17 @@ export async function subtypes(desk: Desk, item: TypeHierarchyItem): Promise<Typ
   );
 }
 
-async function declarationOf(desk: Desk, item: TypeHierarchyItem): Promise<Declaration | undefined> {
+async function declarationOf(
+  desk: FeatureContext,
+  item: TypeHierarchyItem,
+): Promise<Declaration | undefined> {
   const file = await desk.file(item.uri);
   if (!file) return undefined;
   const at = offsetAt(file, item.selectionRange.start);
   return file.declarations.find((d) => d.name === item.name && d.nameSpan.start === at);
 }
 
-function itemOf(desk: Desk, declaration: Declaration): TypeHierarchyItem[] {
+function itemOf(desk: FeatureContext, declaration: Declaration): TypeHierarchyItem[] {
   const home = desk.workspace.bound(declaration.uri);
   if (!home) return [];
   return [

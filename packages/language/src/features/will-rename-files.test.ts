@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { spanOf } from './positions.js';
 import { applied } from './rename-proof.js';
-import { deskOf } from './testing/desk-of.js';
+import { contextOf } from './testing/context-of.js';
 import { fleet } from './testing/plans.js';
 import { editsForRenames } from './will-rename-files.js';
 
@@ -14,7 +14,7 @@ const files = {
 
 /** The files that change when one is moved. */
 async function moving(from: string, to: string): Promise<Record<string, string>> {
-  const desk = deskOf(files);
+  const desk = contextOf(files);
   const edit = await editsForRenames(desk, [{ oldUri: `memory:/${from}`, newUri: `memory:/${to}` }]);
   const after: Record<string, string> = {};
   for (const [uri, edits] of Object.entries(edit?.changes ?? {})) {

@@ -1,8 +1,8 @@
 import type { FileRename, WorkspaceEdit } from 'vscode-languageserver';
 import { URI, Utils } from 'vscode-uri';
 import type { TextChange } from '../problems/problem.js';
-import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';
+import type { FeatureContext } from './feature-context.js';
 import { relative } from './relative-path.js';
 import { workspaceEdit } from './workspace-edit.js';
 
@@ -17,7 +17,7 @@ export const willRenameFiles: Feature = {
 };
 
 export async function editsForRenames(
-  desk: Desk,
+  desk: FeatureContext,
   renames: readonly FileRename[],
 ): Promise<WorkspaceEdit | null> {
   const moved = new Map(renames.map((r) => [URI.parse(r.oldUri).toString(), URI.parse(r.newUri).toString()]));

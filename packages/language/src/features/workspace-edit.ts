@@ -1,11 +1,11 @@
 import type { WorkspaceEdit } from 'vscode-languageserver';
 import type { TextChange } from '../problems/problem.js';
-import type { Desk } from './desk.js';
+import type { FeatureContext } from './feature-context.js';
 import { rangeOf } from './positions.js';
 
 /** Changes in offsets as the protocol says them, in lines. */
 export function workspaceEdit(
-  desk: Desk,
+  desk: FeatureContext,
   edits: Readonly<Record<string, readonly TextChange[]>>,
 ): WorkspaceEdit {
   const changes: NonNullable<WorkspaceEdit['changes']> = {};

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { linksOf } from './document-link.js';
 import { spanOf } from './positions.js';
-import { atCursor } from './testing/desk-of.js';
+import { atCursor } from './testing/context-of.js';
 import { fleet, trailerPlan } from './testing/plans.js';
 import { matches, workspaceSymbols } from './workspace-symbol.js';
 

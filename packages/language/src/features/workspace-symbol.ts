@@ -1,8 +1,8 @@
 import { type SymbolInformation, SymbolKind } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
 import type { Kind } from '../binding/kind.js';
-import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';
+import type { FeatureContext } from './feature-context.js';
 import { rangeOf } from './positions.js';
 
 /** `workspace/symbol`: finds anything that has a name, in every file of the folder. */
@@ -15,7 +15,7 @@ export const workspaceSymbol: Feature = {
 
 const most = 500;
 
-export async function workspaceSymbols(desk: Desk, query: string): Promise<SymbolInformation[]> {
+export async function workspaceSymbols(desk: FeatureContext, query: string): Promise<SymbolInformation[]> {
   const files = await desk.everyFile();
   return files.flatMap((file) => symbolsIn(file, query)).slice(0, most);
 }

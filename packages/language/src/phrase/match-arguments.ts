@@ -1,5 +1,5 @@
 import { type List, list, type Message, name as nameHole, term as termOf } from '@cribwright/messages';
-import type { Piece, Reference } from '../binding/bound-file.js';
+import type { MatchedSpan, Reference } from '../binding/bound-file.js';
 import type { Kind } from '../binding/kind.js';
 import type { Term } from '../grammar/syntax.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
@@ -37,7 +37,7 @@ interface Read {
   readonly values: readonly Argument[];
   readonly next: number;
   readonly problems: readonly LanguageProblem[];
-  readonly pieces: readonly Piece[];
+  readonly pieces: readonly MatchedSpan[];
   readonly references: readonly Reference[];
 }
 
@@ -52,7 +52,7 @@ export function matchArguments(
   if (terms[at]?.text !== '(') return undefined;
   const given: Argument[] = [];
   const problems: LanguageProblem[] = [];
-  const pieces: Piece[] = [];
+  const pieces: MatchedSpan[] = [];
   const references: Reference[] = [];
   const pattern = isReference(values.pattern) ? values.pattern.target : undefined;
   const parameters = pattern?.block?.parameters ?? [];
@@ -137,7 +137,7 @@ export function matchArguments(
 }
 
 function value(terms: readonly Term[], at: number, kind: ParameterKind, scope: NameScope, text: string) {
-  const pieces: Piece[] = [];
+  const pieces: MatchedSpan[] = [];
   const references: Reference[] = [];
   const problems: LanguageProblem[] = [];
   const refer = (term: Term, kinds: readonly Kind[], target: Reference['target']): Reference => {

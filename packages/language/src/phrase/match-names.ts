@@ -1,6 +1,6 @@
 import { name } from '@cribwright/messages';
 import { closest } from '@cribwright/units';
-import type { Declaration, Piece, Reference } from '../binding/bound-file.js';
+import type { Declaration, MatchedSpan, Reference } from '../binding/bound-file.js';
 import type { Term } from '../grammar/syntax.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
@@ -90,7 +90,7 @@ export function axle(m: Matching, slot: string, s: State, next: Next): State | u
   const reference: Reference = { uri: scope.uri, span: term, text: term.text, kinds: ['axle'], target };
   const problems = target ? [] : [unknownName(reference, scope, vehicle)];
   const logged = referred(reference, slot, problems);
-  const word: Piece[] = said ? [{ span: m.span(s.at, 1), kind: 'word', slot: undefined }] : [];
+  const word: MatchedSpan[] = said ? [{ span: m.span(s.at, 1), kind: 'word', slot: undefined }] : [];
   return next(m.took(s, said + 1, { [slot]: reference }, { ...logged, pieces: [...word, ...logged.pieces] }));
 }
 

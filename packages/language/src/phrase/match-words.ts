@@ -1,5 +1,5 @@
 import { name } from '@cribwright/messages';
-import type { Piece } from '../binding/bound-file.js';
+import type { MatchedSpan } from '../binding/bound-file.js';
 import type { Term } from '../grammar/syntax.js';
 import { problem } from '../problems/problem.js';
 import type { Expected } from './match.js';
@@ -56,7 +56,7 @@ export function written(
   s: State,
   next: Next,
   fits: (t: Term) => boolean,
-  kind: Piece['kind'],
+  kind: MatchedSpan['kind'],
   expected: Expected,
 ): State | undefined {
   const term = m.term(s);

@@ -1,4 +1,4 @@
-import type { Match, Piece, Reference } from '../binding/bound-file.js';
+import type { Match, MatchedSpan, Reference } from '../binding/bound-file.js';
 import type { Span, Term } from '../grammar/syntax.js';
 import type { LanguageProblem } from '../problems/problem.js';
 import { literalWords } from './literal-words.js';
@@ -22,7 +22,7 @@ export interface State {
 
 export interface Log {
   readonly before: Log | undefined;
-  readonly pieces: readonly Piece[];
+  readonly pieces: readonly MatchedSpan[];
   readonly references: readonly Reference[];
   readonly problems: readonly LanguageProblem[];
 }

@@ -1,6 +1,6 @@
 import { count, name } from '@cribwright/messages';
 import { compound, mayFollow, quote } from '@cribwright/units';
-import type { Piece, Reference } from '../binding/bound-file.js';
+import type { MatchedSpan, Reference } from '../binding/bound-file.js';
 import type { Kind } from '../binding/kind.js';
 import type { Span, Term } from '../grammar/syntax.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
@@ -22,7 +22,7 @@ export interface ParsedExpression {
   readonly expression: Expression;
   readonly next: number;
   readonly problems: readonly LanguageProblem[];
-  readonly pieces: readonly Piece[];
+  readonly pieces: readonly MatchedSpan[];
   readonly references: readonly Reference[];
 }
 
@@ -42,7 +42,7 @@ export function parseExpression(at: number, request: ExpressionRequest): ParsedE
 
 class ExpressionReader {
   readonly problems: LanguageProblem[] = [];
-  readonly pieces: Piece[] = [];
+  readonly pieces: MatchedSpan[] = [];
   readonly references: Reference[] = [];
   private depth = 0;
   private operators = 0;

@@ -1,6 +1,6 @@
 import { name } from '@cribwright/messages';
 import { findUnit, quote, suggestUnit, type Unit } from '@cribwright/units';
-import type { Piece } from '../binding/bound-file.js';
+import type { MatchedSpan } from '../binding/bound-file.js';
 import type { Span, Term } from '../grammar/syntax.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
@@ -14,7 +14,7 @@ export interface ReadUnit {
   readonly unit: WrittenUnit | undefined;
   readonly length: number;
   readonly problems: readonly LanguageProblem[];
-  readonly pieces: readonly Piece[];
+  readonly pieces: readonly MatchedSpan[];
 }
 
 const none: ReadUnit = { unit: undefined, length: 0, problems: [], pieces: [] };

@@ -22,19 +22,19 @@ export interface PlanReply {
   readonly plan: Plan;
   readonly analysis: Analysis;
   /** Where each element and property stands. Key: `element` or `element#property`. */
-  readonly places: Readonly<Record<string, Place>>;
+  readonly places: Readonly<Record<string, TextRange>>;
   /** The plan was not read whole: part of it may be missing. Nothing of it may look safe. */
   readonly partial: boolean;
   /** What could not be read, in this file and in those that the plan reads from. Empty where it was read whole. */
   readonly unread: readonly Unread[];
 }
 /** An error in text that a plan reads from. */
-export interface Unread extends Place {
+export interface Unread extends TextRange {
   /** The name of the file, without its folder. */
   readonly file: string;
   readonly message: Message;
 }
-export interface Place {
+export interface TextRange {
   readonly uri: string;
   readonly range: Range;
 }

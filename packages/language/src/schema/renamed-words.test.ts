@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { deskOf } from '../features/testing/desk-of.js';
+import { contextOf } from '../features/testing/context-of.js';
 import { renamedWords } from './renamed-words.js';
 
 const uses = 'use "library/vehicles.crib"\nuse "library/gear.crib"\nuse "library/ties.crib"\n';
@@ -51,7 +51,7 @@ it.each(renamedWords.map((w) => [`${w.at} ${w.old}`, w] as const))(
     const shown = plans[key] ?? '';
     const written = shown.replace('@', w.old);
     const problems = async (text: string) => {
-      const desk = deskOf({ 'plan.crib': text });
+      const desk = contextOf({ 'plan.crib': text });
       return (await desk.file('memory:/plan.crib'))?.problems ?? [];
     };
     const at = shown.indexOf('@');

@@ -1,4 +1,4 @@
-import type { Term } from '../grammar/syntax.js';
+import type { Span, Term } from '../grammar/syntax.js';
 
 /** A form that the language no longer reads, and the one that took its place. */
 export interface RenamedWords {
@@ -39,6 +39,13 @@ export const renamedWords: readonly RenamedWords[] = [
   { old: 'TallStrut', now: 'Strut7to12ft', at: 'name' },
 ];
 
+/** An old form as it stands in a line, and what to write for it. */
+export interface Renamed {
+  readonly text: string;
+  readonly now: string;
+  readonly span: Span;
+}
+
 /**
  * The old form that stands at a term, the longest first, and what to write for it.
  *
@@ -49,7 +56,7 @@ export function renamedAt(
   from: number,
   at: RenamedWords['at'],
   fits: (now: string) => boolean,
-) {
+): Renamed | undefined {
   for (let length = 3; length > 0; length--) {
     const run = terms.slice(from, from + length);
     const [first, last] = [run[0], run.at(-1)];

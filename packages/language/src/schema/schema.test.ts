@@ -3,7 +3,7 @@ import { everyProperty } from '../artefacts/vocabulary.js';
 import { parse } from '../grammar/parse.js';
 import { matchLine } from '../phrase/matcher.js';
 import type { NameScope } from '../phrase/scope.js';
-import { sayableIn, schema } from './schema.js';
+import { allowedIn, schema } from './schema.js';
 
 const anything = (kinds: readonly string[]) =>
   ({
@@ -74,7 +74,7 @@ describe('every block', () => {
 
   it('names no key twice in one place', () => {
     for (const block of schema) {
-      const keys = [...block.properties.map((p) => p.key), ...sayableIn(block).blocks.keys()];
+      const keys = [...block.properties.map((p) => p.key), ...allowedIn(block).blocks.keys()];
       expect(new Set(keys).size, block.keyword).toBe(keys.length);
     }
   });

@@ -32,7 +32,7 @@ export const schema: readonly BlockSchema[] = [
 const letIn: readonly Container[] = ['file', 'plan', 'pattern'];
 
 /** What may be said in one container: lines and blocks, by key. */
-export interface Sayable {
+export interface AllowedLines {
   readonly blocks: ReadonlyMap<string, BlockSchema>;
   readonly properties: ReadonlyMap<string, PropertySchema>;
   readonly numbered: PropertySchema | undefined;
@@ -40,10 +40,10 @@ export interface Sayable {
   readonly longest: number;
 }
 
-const cacheOf = new Map<BlockSchema | 'file', Sayable>();
+const cacheOf = new Map<BlockSchema | 'file', AllowedLines>();
 
 /** What may stand in a block, or at the top of a file. */
-export function sayableIn(block: BlockSchema | 'file'): Sayable {
+export function allowedIn(block: BlockSchema | 'file'): AllowedLines {
   const known = cacheOf.get(block);
   if (known) return known;
   const where = block === 'file' ? 'file' : block.keyword;
@@ -51,7 +51,7 @@ export function sayableIn(block: BlockSchema | 'file'): Sayable {
   const properties = new Map((block === 'file' ? [] : block.properties).map((p) => [p.key, p]));
   if (letIn.includes(where)) properties.set('let', letLine);
   const keys = [...blocks.keys(), ...properties.keys()];
-  const made: Sayable = {
+  const made: AllowedLines = {
     blocks,
     properties,
     numbered: block === 'file' ? undefined : block.numbered,

@@ -1,5 +1,5 @@
+import type { Turn } from './debounce.js';
 import type { Files } from './files.js';
-import type { Turn } from './quiet.js';
 
 /** What a place to run in gives: Node has files and timers, a browser's worker has neither. */
 export interface Platform {

@@ -8,9 +8,9 @@ import { inUnitsOf } from '../features/units-for.js';
 import { say as translate } from '../l10n/say.js';
 import { AnalysisChanged, type AnalysisChangedParams, LayoutDrawn } from '../protocol/requests.js';
 import type { Checked } from '../workspace/workspace.js';
-import type { Report } from './diagnosing.js';
+import type { DiagnosticReport } from './diagnostic-scheduler.js';
+import { ignoreRejection } from './ignore-rejection.js';
 import { type OpenDocuments, sameUri } from './open-documents.js';
-import { willing } from './willing.js';
 
 export interface Shown {
   readonly diagnostics: readonly Diagnostic[];
@@ -32,12 +32,14 @@ export function publisher(session: Session, open: OpenDocuments) {
   /** Hints, lenses and colors of other files may have changed with this one. */
   function refresh(): void {
     const { workspace } = client;
-    if (workspace?.inlayHint?.refreshSupport) willing(connection.languages.inlayHint.refresh());
-    if (workspace?.codeLens?.refreshSupport) willing(connection.sendRequest('workspace/codeLens/refresh'));
-    if (workspace?.semanticTokens?.refreshSupport) willing(connection.languages.semanticTokens.refresh());
+    if (workspace?.inlayHint?.refreshSupport) ignoreRejection(connection.languages.inlayHint.refresh());
+    if (workspace?.codeLens?.refreshSupport)
+      ignoreRejection(connection.sendRequest('workspace/codeLens/refresh'));
+    if (workspace?.semanticTokens?.refreshSupport)
+      ignoreRejection(connection.languages.semanticTokens.refresh());
   }
 
-  async function report(uri: string): Promise<Report<Shown> | undefined> {
+  async function report(uri: string): Promise<DiagnosticReport<Shown> | undefined> {
     const document = open.get(uri);
     if (!document) return undefined;
     const { version } = document.text;
@@ -86,7 +88,7 @@ export function publisher(session: Session, open: OpenDocuments) {
   return {
     report,
     layout,
-    send({ uri, version, content: { diagnostics, tally } }: Report<Shown>): void {
+    send({ uri, version, content: { diagnostics, tally } }: DiagnosticReport<Shown>): void {
       const about = version === undefined ? {} : { version };
       void connection.sendDiagnostics({ uri, ...about, diagnostics: [...diagnostics] });
       const changed: AnalysisChangedParams = { uri, version: version ?? 0, ...tally };

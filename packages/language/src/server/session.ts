@@ -5,11 +5,11 @@ import type { Session } from '../features/feature.js';
 import { openWorkspace } from '../workspace/open-workspace.js';
 import { today } from '../workspace/today.js';
 import type { Checked, Pending } from '../workspace/workspace.js';
-import { diagnosing } from './diagnosing.js';
+import { debounce } from './debounce.js';
+import { scheduleDiagnostics } from './diagnostic-scheduler.js';
 import { openDocuments, sameUri } from './open-documents.js';
 import type { Platform } from './platform.js';
 import { publisher } from './publisher.js';
-import { quiet } from './quiet.js';
 import { localeOf, longestCheck, readSettings, type Settings } from './settings.js';
 import { watchPlanFiles } from './watch-plan-files.js';
 
@@ -17,11 +17,11 @@ import { watchPlanFiles } from './watch-plan-files.js';
 const mostFiles = 2000;
 
 /** Without typing for this long, in ms, what is heavy may begin. Of a large plan each step of it takes a while. */
-const breath = 250;
+const idleDelay = 250;
 
 /** ms; a drawing is on the glass by then. */
 const threeFrames = 50;
-const longBreath = 1000;
+const longIdleDelay = 1000;
 
 /** Ties one client to a workspace: keeps texts in step, checks what changed, and answers the features' questions. */
 export function startSession(
@@ -41,7 +41,7 @@ export function startSession(
     get today() {
       return today();
     },
-    hurry: { now: () => performance.now(), over: longestCheck(params.initializationOptions) },
+    timeLimit: { now: () => performance.now(), over: longestCheck(params.initializationOptions) },
   });
 
   async function file(uri: string): Promise<BoundFile | undefined> {
@@ -110,19 +110,19 @@ export function startSession(
         folders,
         today: today(),
         // Nothing at once: whoever asks for it pauses after each step.
-        hurry: { now: () => 0, over: -1 },
+        timeLimit: { now: () => 0, over: -1 },
       }),
     pause: () => new Promise<void>((next) => turn(next)),
   };
 
   const { report, layout, send, clear, refresh } = publisher(session, open);
-  const work = diagnosing({
+  const work = scheduleDiagnostics({
     turn,
-    pause: () => {
+    idleDelay: () => {
       const long = open.all().some(({ uri }) => workspace.isSlow(sameUri(uri)));
-      return new Promise((done) => setTimeout(done, long ? longBreath : breath));
+      return new Promise((done) => setTimeout(done, long ? longIdleDelay : idleDelay));
     },
-    glance: () => new Promise((done) => setTimeout(done, threeFrames)),
+    layoutDelay: () => new Promise((done) => setTimeout(done, threeFrames)),
     layout,
     check: report,
     complete: (uri, wanted) => workspace.complete(sameUri(uri), wanted),
@@ -130,17 +130,17 @@ export function startSession(
     clear,
   });
   /** Once a burst has passed: a client asks again for each. */
-  const due = quiet(turn, refresh);
+  const due = debounce(turn, refresh);
   /** A file changed: it and whatever uses it are looked at again, the file itself first. */
   function changed(uri: string): void {
     const users = workspace.dependents(sameUri(uri)).filter((u) => open.get(u));
     for (const user of users) work.touch(user);
     if (open.get(uri)) work.touch(sameUri(uri));
-    if (users.length > 0) due.stir();
+    if (users.length > 0) due.trigger();
   }
   function everything(): void {
     for (const document of open.all()) work.touch(sameUri(document.uri));
-    due.stir();
+    due.trigger();
   }
 
   connection.onDidOpenTextDocument((opened) => {
@@ -171,7 +171,7 @@ export function startSession(
       workspace.drop(sameUri(uri));
       for (const user of users) if (open.get(user)) work.touch(user);
     }
-    due.stir();
+    due.trigger();
   });
 
   async function pullSettings(pushed: unknown): Promise<void> {

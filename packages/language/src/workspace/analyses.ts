@@ -7,7 +7,7 @@ export interface AnalysesSettings {
   /** Also work out how hard a push each plan holds, and write out its sums. */
   readonly push?: boolean | undefined;
   /** Answer before the loads are there, where these take longer than `over` ms by the clock. */
-  readonly hurry?: { readonly now: () => number; readonly over: number } | undefined;
+  readonly timeLimit?: { readonly now: () => number; readonly over: number } | undefined;
 }
 
 /** An analysis as far as it has come. */
@@ -42,20 +42,20 @@ export class Analyses {
 
   constructor(private readonly settings: AnalysesSettings) {}
 
-  /** The best that can be said without a wait. Without `hurry` that is everything. */
+  /** The best answer within the time limit. Without `timeLimit` that is everything. */
   of(plan: Plan, place: string): Known {
     const key = this.key(plan);
     const known = this.known.get(key);
     if (known) return this.remember(key, known);
-    const { hurry, push = false } = this.settings;
-    if (!hurry)
+    const { timeLimit, push = false } = this.settings;
+    if (!timeLimit)
       return this.remember(key, {
         analysis: analyze(plan, { ...this.options(), push, paper: push, endsAlone: !push }),
         pending: push ? undefined : 'push',
       });
     if (!this.slow.has(place)) {
       const work = this.begin(plan, place, 'loads');
-      while (work.spent <= hurry.over) {
+      while (work.spent <= timeLimit.over) {
         const whole = this.step(work, place);
         if (whole) return whole;
       }
@@ -69,7 +69,7 @@ export class Analyses {
 
   /** Whether `of` would work out something, and not all of it at once. */
   waits(plan: Plan, place: string): boolean {
-    return this.settings.hurry !== undefined && this.slow.has(place) && !this.known.has(this.key(plan));
+    return this.settings.timeLimit !== undefined && this.slow.has(place) && !this.known.has(this.key(plan));
   }
 
   /** Whether the loads of a plan at this place took long the last time. */
@@ -98,7 +98,7 @@ export class Analyses {
   }
 
   private step(work: Begun, place: string): Known | undefined {
-    const now = this.settings.hurry?.now ?? (() => 0);
+    const now = this.settings.timeLimit?.now ?? (() => 0);
     const begun = now();
     const step = work.steps.next();
     work.spent += now() - begun;
@@ -112,7 +112,7 @@ export class Analyses {
   }
 
   private judge(place: string, spent: number): void {
-    if (spent > (this.settings.hurry?.over ?? Number.POSITIVE_INFINITY)) this.slow.add(place);
+    if (spent > (this.settings.timeLimit?.over ?? Number.POSITIVE_INFINITY)) this.slow.add(place);
     else this.slow.delete(place);
   }
 

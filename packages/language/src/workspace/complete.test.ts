@@ -7,8 +7,8 @@ const uri = 'memory:/plan.crib';
 const files = { read: async (asked: string) => (asked === 'memory:/fleet.crib' ? fleet : undefined) };
 const text = trailerPlan.replace('from 4 ft to 48 ft', 'from 4 ft to 48 ft height 72 in');
 
-async function opened(push: boolean, hurry?: WorkspaceOptions['hurry']) {
-  const workspace = openWorkspace({ files, folders: [], push, hurry });
+async function opened(push: boolean, timeLimit?: WorkspaceOptions['timeLimit']) {
+  const workspace = openWorkspace({ files, folders: [], push, timeLimit });
   workspace.put(uri, text, 1);
   await workspace.load(uri);
   return workspace;
@@ -58,7 +58,7 @@ function stopsOf(steps: Generator<void, boolean>): number {
 }
 
 /** A clock that runs on by so much each time somebody looks. */
-const clock = (by: number, over: number): NonNullable<WorkspaceOptions['hurry']> => {
+const clock = (by: number, over: number): NonNullable<WorkspaceOptions['timeLimit']> => {
   let time = 0;
   return { now: () => (time += by), over };
 };

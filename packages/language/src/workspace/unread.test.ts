@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { lensesOf } from '../features/code-lens.js';
 import { itemsOf } from '../features/expectations.js';
-import { deskOf } from '../features/testing/desk-of.js';
+import { contextOf } from '../features/testing/context-of.js';
 import { withUnread } from './unread.js';
 
 const plan = (inner = '') => `use "fleet.crib"
@@ -16,7 +16,7 @@ ${inner}
 const usual = 'let usual = 20,000 lb\n';
 
 async function checked(files: Record<string, string>) {
-  const desk = deskOf(files);
+  const desk = contextOf(files);
   const uri = 'memory:/plan.crib';
   const found = await desk.checked(uri);
   const bound = desk.workspace.bound(uri);

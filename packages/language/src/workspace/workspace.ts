@@ -23,7 +23,7 @@ export interface Workspace {
   load(uri: string): Promise<void>;
   /** Read and bound; `undefined` where there is no such file, or it was not loaded. Never throws. */
   bound(uri: string): BoundFile | undefined;
-  /** What can be said of a file without a wait: see `hurry`. */
+  /** The answer for a file within the time limit: see `timeLimit`. */
   check(uri: string): Checked;
   /**
    * Works out what `check` left pending, and stops after each step, so that it can be dropped: the loads alone, or

@@ -1,9 +1,9 @@
-import type { Place } from '@cribwright/language/protocol';
+import type { TextRange } from '@cribwright/language/protocol';
 import * as vscode from 'vscode';
 
 /** Puts the cursor on the line that made a shape, in an editor that already shows the file where there is one. */
 export const goTo = async (
-  places: Readonly<Record<string, Place>>,
+  places: Readonly<Record<string, TextRange>>,
   element: string,
   property: string | undefined,
 ): Promise<void> => {

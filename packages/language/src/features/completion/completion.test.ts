@@ -3,7 +3,7 @@ import { CompletionItemKind } from 'vscode-languageserver';
 import { spanOf } from '../positions.js';
 import { relative } from '../relative-path.js';
 import { applied } from '../rename-proof.js';
-import { atCursor } from '../testing/desk-of.js';
+import { atCursor } from '../testing/context-of.js';
 import { fleet, pairs, trailerPlan } from '../testing/plans.js';
 import { completionsAt } from './completion.js';
 

@@ -8,10 +8,10 @@ import {
 import type { BoundFile } from '../../binding/bound-file.js';
 import { expectedAt } from '../../binding/expected.js';
 import { partsOf, scopeAt, visibleAt } from '../../binding/visible.js';
-import { sayableIn } from '../../schema/schema.js';
+import { allowedIn } from '../../schema/schema.js';
 import { bundledUris } from '../bundled-files.js';
-import type { Desk } from '../desk.js';
 import type { Feature } from '../feature.js';
+import type { FeatureContext } from '../feature-context.js';
 import { offsetAt, rangeOf } from '../positions.js';
 import { relative } from '../relative-path.js';
 import { calculationSuggestions } from './calculation.js';
@@ -37,7 +37,7 @@ export const completion: Feature = {
 
 /** `asked`: by a key or a letter. A space alone brings up nothing at the start of a line. */
 export async function completionsAt(
-  desk: Desk,
+  desk: FeatureContext,
   file: BoundFile,
   offset: number,
   asked = true,
@@ -60,7 +60,12 @@ export async function completionsAt(
 }
 
 /** Keys may be of several words: `height ra` goes on to `height ratio all contacts`. */
-function lineStarts(desk: Desk, file: BoundFile, place: CursorPlace, offset: number): readonly Suggestion[] {
+function lineStarts(
+  desk: FeatureContext,
+  file: BoundFile,
+  place: CursorPlace,
+  offset: number,
+): readonly Suggestion[] {
   const typed = file.text.slice(place.statementStart, place.wordStart).replace(/\s+/g, ' ');
   if (place.before.some((t) => t.kind !== 'word')) return [];
   const scope = scopeAt(desk.workspace, file, place.wordStart);
@@ -81,7 +86,7 @@ function lineStarts(desk: Desk, file: BoundFile, place: CursorPlace, offset: num
     .filter(({ insert }) => insert !== '' && offset >= place.statementStart);
 }
 
-function continuing(desk: Desk, file: BoundFile, place: CursorPlace): readonly Suggestion[] {
+function continuing(desk: FeatureContext, file: BoundFile, place: CursorPlace): readonly Suggestion[] {
   const visible = visibleAt(desk.workspace, file, place.wordStart);
   const around = {
     visible,
@@ -105,7 +110,7 @@ function continuing(desk: Desk, file: BoundFile, place: CursorPlace): readonly S
 function typeKinds({ before, container }: CursorPlace) {
   if (before.at(-1)?.text !== ':') return undefined;
   const words = before.map((t) => t.text).join(' ');
-  const { blocks } = sayableIn(container === 'file' ? 'file' : container.schema);
+  const { blocks } = allowedIn(container === 'file' ? 'file' : container.schema);
   const block = [...blocks.values()]
     .filter((b) => words.startsWith(`${b.keyword} `))
     .sort((a, b) => b.keyword.length - a.keyword.length)[0];
@@ -114,7 +119,7 @@ function typeKinds({ before, container }: CursorPlace) {
 
 /** Files that a `use` line may name: the library, and the plans of the folder by the path from here. */
 async function paths(
-  desk: Desk,
+  desk: FeatureContext,
   file: BoundFile,
   span: { start: number; end: number },
 ): Promise<CompletionItem[]> {

@@ -7,7 +7,7 @@ import type { Span, SyntaxStatement } from '../../grammar/syntax.js';
 import { matchLine } from '../../phrase/matcher.js';
 import type { NameScope } from '../../phrase/scope.js';
 import type { BlockSchema } from '../../schema/block-schema.js';
-import { type Sayable, sayableIn } from '../../schema/schema.js';
+import { type AllowedLines, allowedIn } from '../../schema/schema.js';
 import type { Unseen } from './unseen.js';
 
 /** Where an example is to stand. */
@@ -48,7 +48,7 @@ export function fitted(example: string, within: BlockSchema | 'file', ground: Gr
     changes.push({ span, text: name });
   };
 
-  const line = (s: SyntaxStatement, sayable: Sayable): void => {
+  const line = (s: SyntaxStatement, sayable: AllowedLines): void => {
     const found = keyAt(s.terms, sayable);
     const property = found?.property ?? (s.terms[0]?.kind === 'number' ? sayable.numbered : undefined);
     if (!property) return;
@@ -67,7 +67,7 @@ export function fitted(example: string, within: BlockSchema | 'file', ground: Gr
     else for (const reference of unknown) stand(reference);
   };
 
-  const block = (s: SyntaxStatement, sayable: Sayable, outermost: boolean): void => {
+  const block = (s: SyntaxStatement, sayable: AllowedLines, outermost: boolean): void => {
     const found = keyAt(s.terms, sayable);
     const schema = found?.block;
     if (!schema || (!s.body && found.property)) {
@@ -86,11 +86,11 @@ export function fitted(example: string, within: BlockSchema | 'file', ground: Gr
       stand({ span: type, text: type.text, kinds });
     // A block of its own names what stands in it: its lines cannot be told from out here.
     if (schema.ownScope) return;
-    const inner = sayableIn(schema);
+    const inner = allowedIn(schema);
     for (const one of s.body?.statements ?? []) block(one, inner, false);
   };
 
-  for (const s of parse(example).statements) block(s, sayableIn(within), true);
+  for (const s of parse(example).statements) block(s, allowedIn(within), true);
   const text = [...changes]
     .sort((a, b) => b.span.start - a.span.start)
     .reduce((now, c) => now.slice(0, c.span.start) + c.text + now.slice(c.span.end), example);

@@ -9,7 +9,7 @@ import { figureWords } from '../../phrase/expression.js';
 import { textLabels } from '../../phrase/label-words.js';
 import type { Expected } from '../../phrase/match.js';
 import type { BlockSchema, PropertySchema } from '../../schema/block-schema.js';
-import { sayableIn } from '../../schema/schema.js';
+import { allowedIn } from '../../schema/schema.js';
 import { labelOf } from '../document-symbol.js';
 import { fenced, plain } from '../hover/markdown.js';
 import { type Fitted, fitted, type Ground } from './fitting.js';
@@ -35,7 +35,7 @@ const markdown = (value: string) => ({ kind: 'markdown' as const, value });
 /** Lines and blocks that may begin here. Those that stand once and are there already are left out. */
 export function beginnings(container: BoundBlock | 'file', ground: Ground): readonly Suggestion[] {
   const fit = (example: string) => fitted(example, container === 'file' ? 'file' : container.schema, ground);
-  const { blocks, properties } = sayableIn(container === 'file' ? 'file' : container.schema);
+  const { blocks, properties } = allowedIn(container === 'file' ? 'file' : container.schema);
   const said = new Set(container === 'file' ? [] : container.properties.map((p) => p.schema));
   const lines = [...properties.values()].filter((p) => p.repeatable || !said.has(p));
   const numbered = container === 'file' ? undefined : container.schema.numbered;

@@ -1,6 +1,6 @@
 import type { BoundBlock, BoundFile } from '../../binding/bound-file.js';
 import type { SyntaxStatement, Term } from '../../grammar/syntax.js';
-import { pieces } from '../formatting/pieces.js';
+import { textTokens } from '../formatting/pieces.js';
 
 /** Where the cursor stands, as far as it decides what may be written there. */
 export interface CursorPlace {
@@ -43,7 +43,7 @@ function quotedPart(term: Term, offset: number): { start: number; end: number } 
 }
 
 const inComment = (file: BoundFile, offset: number): boolean =>
-  pieces(file.text, file.statements).some(
+  textTokens(file.text, file.statements).some(
     (p) =>
       p.start < offset &&
       ((p.kind === 'line comment' && offset <= p.end) ||

@@ -2,7 +2,7 @@ import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import type { CompletionItem, TextEdit } from 'vscode-languageserver';
 import { spanOf } from '../positions.js';
-import { atCursor, deskOf } from '../testing/desk-of.js';
+import { atCursor, contextOf } from '../testing/context-of.js';
 import { completionsAt } from './completion.js';
 
 /** What a snippet leaves where nobody types over its stops. */
@@ -22,7 +22,7 @@ async function afterTaking(marked: string, pick: (item: CompletionItem) => boole
       .map(({ range, newText }) => ({ ...spanOf(file, range), newText }))
       .sort((a, b) => b.start - a.start);
     const text = changes.reduce((t, c) => t.slice(0, c.start) + c.newText + t.slice(c.end), file.text);
-    const after = await deskOf({ 'plan.crib': text }).checked('memory:/plan.crib');
+    const after = await contextOf({ 'plan.crib': text }).checked('memory:/plan.crib');
     const errors = (after?.problems ?? []).filter((p) => p.source === 'text' && p.severity === 'danger');
     said.push(...errors.map((p) => `${item.label}: ${english(p.message)}`));
   }

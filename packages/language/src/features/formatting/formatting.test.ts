@@ -4,12 +4,12 @@ import { english } from '@cribwright/messages/testing';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { library } from '../../generated/library.js';
-import { deskOf } from '../testing/desk-of.js';
+import { contextOf } from '../testing/context-of.js';
 import { fleet, trailerPlan } from '../testing/plans.js';
 import { formatted, gapEdits } from './formatted.js';
 import { formatEdits } from './formatting.js';
 import { editsOnType } from './on-type-formatting.js';
-import { pieces } from './pieces.js';
+import { textTokens } from './pieces.js';
 
 const examples = fileURLToPath(new URL('../../../../../examples', import.meta.url));
 const files: Record<string, string> = Object.fromEntries(
@@ -24,7 +24,7 @@ const texts = {
 const canonical = { insertSpaces: true, tabSize: 2 };
 
 async function fileOf(text: string, name = 'plan.crib') {
-  const desk = deskOf({ ...files, 'fleet.crib': fleet, [name]: text });
+  const desk = contextOf({ ...files, 'fleet.crib': fleet, [name]: text });
   const file = await desk.file(`memory:/${name}`);
   if (!file) throw new Error('not read');
   return { desk, file };
@@ -56,7 +56,7 @@ describe.each(Object.entries(texts))('%s', (name, text) => {
   });
   it('keeps every word', async () => {
     const { file } = await fileOf(text, path);
-    const words = (t: string, f: typeof file): string[] => pieces(t, f.statements).map((p) => p.text);
+    const words = (t: string, f: typeof file): string[] => textTokens(t, f.statements).map((p) => p.text);
     const after = await fileOf(formatted(file), path);
     expect(words(after.file.text, after.file)).toEqual(words(text, file));
   });
@@ -86,7 +86,7 @@ function pulledApart(
 ): string {
   let out = '';
   let from = 0;
-  for (const [i, piece] of pieces(text, file.statements).entries()) {
+  for (const [i, piece] of textTokens(text, file.statements).entries()) {
     const gap = text.slice(from, piece.start);
     const n = seed[i % seed.length] ?? 0;
     const breaks = gap.match(/\n/g)?.length ?? 0;

@@ -1,10 +1,10 @@
-import type { Piece } from './pieces.js';
+import type { TextToken } from './pieces.js';
 
 /**
  * White space between two pieces on one line, before columns are lined up. Never parts two pieces that the
  * author wrote together where it could change what they mean, and never joins two.
  */
-export function inlineGap(was: string, before: Piece, after: Piece, inParens: boolean): string {
+export function inlineGap(was: string, before: TextToken, after: TextToken, inParens: boolean): string {
   if (before.kind === 'open' && after.kind === 'close') return '';
   if (after.kind === 'line comment') return '  ';
   if (isBrace(before) || isBrace(after)) return ' ';
@@ -18,5 +18,5 @@ export function inlineGap(was: string, before: Piece, after: Piece, inParens: bo
   return was === '' ? '' : was.length > 1 && !/[\t]/.test(was) ? '  ' : ' ';
 }
 
-const isBrace = (piece: Piece): boolean => piece.kind === 'open' || piece.kind === 'close';
-const is = (piece: Piece, symbol: string): boolean => piece.kind === 'symbol' && piece.text === symbol;
+const isBrace = (piece: TextToken): boolean => piece.kind === 'open' || piece.kind === 'close';
+const is = (piece: TextToken, symbol: string): boolean => piece.kind === 'symbol' && piece.text === symbol;

@@ -1,7 +1,7 @@
 import type { SyntaxStatement } from '../../grammar/syntax.js';
 import { type Cells, type Line, lineUp } from './columns.js';
 import { inlineGap } from './gaps.js';
-import { type Piece, pieces } from './pieces.js';
+import { type TextToken, textTokens } from './pieces.js';
 import { breaksBefore, type Row, rows } from './rows.js';
 
 export interface Style {
@@ -26,7 +26,7 @@ export function layOutText(
   statements: readonly SyntaxStatement[],
   style: Style,
 ): readonly GapEdit[] {
-  const all = pieces(text, statements);
+  const all = textTokens(text, statements);
   const lines = rows(text, all);
   const leads = new Map<number, string>();
   for (const run of runs(text, lines, style)) for (const [at, gap] of lineUp(run)) leads.set(at, gap);
@@ -56,7 +56,7 @@ export function layOutText(
   return edits;
 }
 
-function lineBreak(text: string, all: readonly Piece[], index: number, eol: string): string {
+function lineBreak(text: string, all: readonly TextToken[], index: number, eol: string): string {
   if (index === 0) return text.startsWith('\ufeff') ? '\ufeff' : '';
   const blank =
     breaksBefore(text, all, index) > 1 && all[index - 1]?.kind !== 'open' && all[index]?.kind !== 'close';
@@ -96,7 +96,7 @@ function lineOf(text: string, row: Row, statement: SyntaxStatement, cells: Cells
 }
 
 /** Of a stretch of a line, once its inner white space is set right. */
-function widthOf(text: string, part: readonly Piece[]): number {
+function widthOf(text: string, part: readonly TextToken[]): number {
   let width = 0;
   let parens = 0;
   for (const [i, piece] of part.entries()) {

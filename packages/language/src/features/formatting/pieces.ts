@@ -1,7 +1,7 @@
 import type { Span, SyntaxStatement, Term } from '../../grammar/syntax.js';
 
 /** All that a text holds beside white space, in order. */
-export interface Piece extends Span {
+export interface TextToken extends Span {
   readonly kind: Term['kind'] | 'open' | 'close' | 'semicolon' | 'line comment' | 'block comment';
   readonly text: string;
   /** The statement that a term belongs to. */
@@ -9,14 +9,14 @@ export interface Piece extends Span {
 }
 
 /** Takes a text apart into terms, braces, semicolons and comments. Nothing but white space lies between them. */
-export function pieces(text: string, statements: readonly SyntaxStatement[]): readonly Piece[] {
-  const terms: Piece[] = [];
+export function textTokens(text: string, statements: readonly SyntaxStatement[]): readonly TextToken[] {
+  const terms: TextToken[] = [];
   const visit = (of: SyntaxStatement): void => {
     for (const term of of.terms) terms.push({ ...term, of });
     of.body?.statements.forEach(visit);
   };
   statements.forEach(visit);
-  const found: Piece[] = [];
+  const found: TextToken[] = [];
   let from = 0;
   for (const term of terms) {
     found.push(...between(text, from, term.start), term);
@@ -28,14 +28,14 @@ export function pieces(text: string, statements: readonly SyntaxStatement[]): re
 
 const betweenTerms = /\/\/[^\r\n\v\f\u0085\u2028\u2029]*|\/\*(?:[^*]|\*+[^*/])*(?:\*+\/)?|[{};]|[^\s]/g;
 
-function between(text: string, from: number, to: number): Piece[] {
+function between(text: string, from: number, to: number): TextToken[] {
   return [...text.slice(from, to).matchAll(betweenTerms)].map(({ 0: found, index }) => {
     const start = from + index;
     return { kind: kindOf(found), text: found, start, end: start + found.length };
   });
 }
 
-function kindOf(found: string): Piece['kind'] {
+function kindOf(found: string): TextToken['kind'] {
   if (found === '{') return 'open';
   if (found === '}') return 'close';
   if (found === ';') return 'semicolon';

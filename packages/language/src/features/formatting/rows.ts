@@ -1,9 +1,9 @@
 import type { SyntaxStatement } from '../../grammar/syntax.js';
-import type { Piece } from './pieces.js';
+import type { TextToken } from './pieces.js';
 
 /** One line of the text, without its white space. */
 export interface Row {
-  readonly pieces: readonly Piece[];
+  readonly pieces: readonly TextToken[];
   readonly depth: number;
   /** Goes on with a statement that began on an earlier line. */
   readonly continues: boolean;
@@ -13,7 +13,7 @@ export interface Row {
 }
 
 /** Splits pieces at line breaks, and says how deep in braces each line stands. */
-export function rows(text: string, all: readonly Piece[]): readonly Row[] {
+export function rows(text: string, all: readonly TextToken[]): readonly Row[] {
   const found: Row[] = [];
   let depth = 0;
   for (let from = 0; from < all.length; ) {
@@ -40,12 +40,12 @@ export function rows(text: string, all: readonly Piece[]): readonly Row[] {
 }
 
 /** Line breaks in the white space before a piece. */
-export function breaksBefore(text: string, all: readonly Piece[], index: number): number {
+export function breaksBefore(text: string, all: readonly TextToken[], index: number): number {
   const gap = text.slice(all[index - 1]?.end ?? 0, all[index]?.start ?? text.length);
   return gap.match(/\r\n|\r|\n/g)?.length ?? 0;
 }
 
-function alone(line: readonly Piece[]): SyntaxStatement | undefined {
+function alone(line: readonly TextToken[]): SyntaxStatement | undefined {
   const end = line.at(-1)?.kind === 'line comment' ? line.length - 1 : line.length;
   const statement = line[0]?.of;
   const terms = line.slice(0, end);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { atCursor } from '../testing/desk-of.js';
+import { atCursor } from '../testing/context-of.js';
 import { fleet, trailerPlan } from '../testing/plans.js';
 import { hoverAt } from './hover.js';
 import { fenced, plain } from './markdown.js';

@@ -8,9 +8,9 @@ import type { Span } from '../../grammar/syntax.js';
 import { type Locale, say as translate } from '../../l10n/say.js';
 import type { PlanReply } from '../../protocol/requests.js';
 import { nameAt } from '../at-cursor.js';
-import type { Desk } from '../desk.js';
 import { labelOf } from '../document-symbol.js';
 import type { Feature } from '../feature.js';
+import type { FeatureContext } from '../feature-context.js';
 import { elementAt, planAround } from '../plan-around.js';
 import { offsetAt, rangeOf, touches } from '../positions.js';
 import { rulePage } from '../publish-diagnostics.js';
@@ -29,7 +29,7 @@ export const hover: Feature = {
 };
 
 export async function hoverAt(
-  desk: Desk,
+  desk: FeatureContext,
   file: BoundFile,
   offset: number,
   token?: CancellationToken,
@@ -57,7 +57,7 @@ interface Found {
 }
 
 function whatStands(
-  desk: Desk,
+  desk: FeatureContext,
   file: BoundFile,
   offset: number,
   plan: PlanReply | undefined,
@@ -75,7 +75,7 @@ function whatStands(
 }
 
 function aboutName(
-  desk: Desk,
+  desk: FeatureContext,
   target: Declaration,
   plan: PlanReply | undefined,
   values: readonly Figure[],
@@ -98,7 +98,7 @@ function aboutName(
 }
 
 function aboutLine(
-  desk: Desk,
+  desk: FeatureContext,
   file: BoundFile,
   line: BoundProperty,
   offset: number,
@@ -133,7 +133,12 @@ function ruleAt(
 }
 
 /** A quantity in the units of the other system: `24 in is 610 mm`. */
-function other(desk: Desk, file: BoundFile, line: BoundProperty, offset: number): readonly string[] {
+function other(
+  desk: FeatureContext,
+  file: BoundFile,
+  line: BoundProperty,
+  offset: number,
+): readonly string[] {
   const pieces = line.match?.pieces ?? [];
   const at = pieces.findIndex((p) => (p.kind === 'number' || p.kind === 'unit') && touches(p.span, offset));
   if (at < 0) return [];
@@ -160,7 +165,11 @@ function other(desk: Desk, file: BoundFile, line: BoundProperty, offset: number)
   return [plain(translate(message('editor.about', { text: name(text), other: name(shown) }), desk.locale))];
 }
 
-const written = (desk: Desk, figures: readonly Figure[], plan: PlanReply | undefined): readonly string[] =>
+const written = (
+  desk: FeatureContext,
+  figures: readonly Figure[],
+  plan: PlanReply | undefined,
+): readonly string[] =>
   figures.length === 0
     ? []
     : [figures.map((f) => figureMarkdown(f, desk.locale, unitsFor(desk, plan))).join('\n\n')];

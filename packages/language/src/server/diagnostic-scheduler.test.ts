@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { diagnosing, type Report } from './diagnosing.js';
+import { type DiagnosticReport, scheduleDiagnostics } from './diagnostic-scheduler.js';
 
 const turn = (run: () => void) => void setImmediate(run);
 
@@ -9,8 +9,8 @@ const nothingLeft = (): Iterator<void, boolean> => ({ next: () => ({ done: true,
 /** Nobody waits, nothing is laid out before it is checked, and nothing is left to be worked out after. */
 const idle = {
   turn,
-  pause: async () => undefined,
-  glance: () => new Promise<void>((done) => turn(done)),
+  idleDelay: async () => undefined,
+  layoutDelay: () => new Promise<void>((done) => turn(done)),
   layout: async () => false,
   complete: nothingLeft,
   clear: () => undefined,
@@ -18,10 +18,10 @@ const idle = {
 
 /** Files by name; a report says what the file says. */
 function desk(files: Map<string, { version: number; text: string }>) {
-  const sent: Report<string>[] = [];
+  const sent: DiagnosticReport<string>[] = [];
   const cleared: string[] = [];
   let checks = 0;
-  const work = diagnosing<string>({
+  const work = scheduleDiagnostics<string>({
     ...idle,
     check: async (uri) => {
       checks++;
@@ -87,7 +87,7 @@ it('never sends a report that an edit overtook', async () => {
     release = done;
   });
   let first = true;
-  const work = diagnosing<string>({
+  const work = scheduleDiagnostics<string>({
     ...idle,
     check: async (uri) => {
       const file = files.get(uri) ?? { version: 0, text: '' };
@@ -125,7 +125,7 @@ function heavy() {
   let text = 'one';
   let version = 1;
   const whole = new Set<string>();
-  const work = diagnosing<string>({
+  const work = scheduleDiagnostics<string>({
     ...idle,
     check: async (uri) => {
       const content = whole.has(text) ? `${text}, whole` : text;
@@ -184,7 +184,7 @@ it('shows nothing of a file that was closed while it was being checked', async (
   const slow = new Promise<void>((done) => {
     release = done;
   });
-  const work = diagnosing<string>({
+  const work = scheduleDiagnostics<string>({
     ...idle,
     check: async (uri) => {
       const file = files.get(uri);
@@ -208,9 +208,9 @@ function slow(drawn: boolean) {
   let text = 'one';
   let version = 1;
   let known: 'geometry' | 'loads' | 'push' = 'geometry';
-  const work = diagnosing<string>({
+  const work = scheduleDiagnostics<string>({
     ...idle,
-    pause: async () => void log.push('pause'),
+    idleDelay: async () => void log.push('pause'),
     layout: async () => {
       if (drawn) log.push(`layout ${text}`);
       return drawn;
@@ -276,10 +276,10 @@ it('lets an edit in after the layout, and between the steps of the loads', async
 it('does not let an edit wait for the pause before the push to end', async () => {
   const sent: string[] = [];
   let version = 1;
-  const work = diagnosing<string>({
+  const work = scheduleDiagnostics<string>({
     ...idle,
     // Ends only where nobody types any more.
-    pause: () => new Promise((done) => setTimeout(done, version === 1 ? 1_000_000 : 0)),
+    idleDelay: () => new Promise((done) => setTimeout(done, version === 1 ? 1_000_000 : 0)),
     check: async (uri) => ({ uri, version, content: `${version}`, key: `${version}`, open: false }),
     send: ({ content }) => sent.push(content),
   });
@@ -295,7 +295,7 @@ it('does not let an edit wait for the pause before the push to end', async () =>
 it('shows what somebody else has worked out meanwhile', async () => {
   const sent: string[] = [];
   let known = 'geometry';
-  const work = diagnosing<string>({
+  const work = scheduleDiagnostics<string>({
     ...idle,
     complete: () => {
       known = 'whole';

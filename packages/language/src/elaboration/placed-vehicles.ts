@@ -13,7 +13,7 @@ import type { Reference } from '../binding/bound-file.js';
 import type { Amount } from '../phrase/evaluate.js';
 import type { Expression } from '../phrase/expression.js';
 import { type Expansion, outermost } from './expansion.js';
-import type { Writing } from './writing.js';
+import type { Lowering } from './lowering.js';
 
 /** A part of a vehicle that is in the plan. */
 export interface PlacedPart {
@@ -22,7 +22,7 @@ export interface PlacedPart {
 }
 
 /** The vehicles of a plan, for whatever asks where their parts are. */
-export class Cast {
+export class PlacedVehicles {
   readonly vehicles: readonly Vehicle[];
   private readonly placed: readonly PlacedVehicle[];
 
@@ -47,7 +47,7 @@ export class Cast {
 
   /** The part that words mean: of the vehicle said, or of the main one, or of the only other one that has it. */
   part(
-    w: Writing,
+    w: Lowering,
     vehicle: Reference | undefined,
     part: Reference | undefined,
     within: Expansion,
@@ -91,8 +91,8 @@ const one = (n: number): Amount => ({ low: n, high: n, vector: vectorOf('length'
 
 /** What calculations may ask of a vehicle or a part: `trailer rail height`. */
 export function figureOf(
-  w: Writing,
-  cast: Cast,
+  w: Lowering,
+  cast: PlacedVehicles,
   e: Extract<Expression, { kind: 'figure' }>,
 ): Amount | undefined {
   const vehicle = cast.vehicle(w.idOf(e.subject, outermost));

@@ -5,7 +5,7 @@ import type { Settings } from '../server/settings.js';
 import type { Checked, Pending, Workspace } from '../workspace/workspace.js';
 
 /** What every feature works on: the files, and how its user wants things said. Knows no connection. */
-export interface Desk {
+export interface FeatureContext {
   readonly workspace: Workspace;
   readonly settings: Settings;
   readonly locale: Locale;

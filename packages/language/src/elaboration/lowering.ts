@@ -19,7 +19,7 @@ import { outermost } from './expansion.js';
 import { noteOf, type SourceValues } from './source-note.js';
 
 /** A line that was read, with the block it stands in. */
-export interface Said<T> {
+export interface PropertyValue<T> {
   readonly values: T;
   readonly line: BoundProperty;
   readonly block: BoundBlock;
@@ -29,7 +29,7 @@ export interface Said<T> {
  * What is shared while one plan is made: the places of its elements, the problems met, and the reading of lines.
  * Everything that could not be read marks the plan as partial, so that it never looks whole.
  */
-export class Writing {
+export class Lowering {
   readonly places = new Map<string, TextPlace>();
   readonly problems: LanguageProblem[] = [];
   /** Timbers of a length: most supports of a plan are of the same. */
@@ -55,16 +55,19 @@ export class Writing {
   ) {}
 
   /** The line of a block, or of the blocks it inherits from, nearest first. */
-  said<T>(blocks: BoundBlock | readonly BoundBlock[], schema: PropertySchema<T>): Said<T> | undefined {
+  propertyOf<T>(
+    blocks: BoundBlock | readonly BoundBlock[],
+    schema: PropertySchema<T>,
+  ): PropertyValue<T> | undefined {
     for (const block of list(blocks)) {
-      const found = this.all(block, schema)[0];
+      const found = this.propertiesOf(block, schema)[0];
       if (found) return found;
     }
     return undefined;
   }
 
-  all<T>(block: BoundBlock, schema: PropertySchema<T>): readonly Said<T>[] {
-    const found: Said<T>[] = [];
+  propertiesOf<T>(block: BoundBlock, schema: PropertySchema<T>): readonly PropertyValue<T>[] {
+    const found: PropertyValue<T>[] = [];
     for (const line of block.properties) {
       if (line.schema !== schema) continue;
       if (!line.match || line.match.problems.some((p) => p.severity === 'error')) this.partial = true;
@@ -99,7 +102,7 @@ export class Writing {
   }
 
   /** Tells of something that the checks will have to do without. */
-  tell(problem: LanguageProblem, uri: string, at?: Expansion): void {
+  report(problem: LanguageProblem, uri: string, at?: Expansion): void {
     this.partial = true;
     const here = uri === this.plan.uri;
     if (here && !at?.span) this.problems.push(problem);
@@ -155,7 +158,7 @@ export class Writing {
     // A malformed number was told where it stands.
     if (hasMalformed(q.expression)) return undefined;
     const text = this.around.shapeOf(uri)?.text.slice(q.span.start, q.span.end) ?? '';
-    this.tell(
+    this.report(
       problem('value-unknown', q.span, {
         text: name(text),
       }),
@@ -173,7 +176,7 @@ export class Writing {
     const [wrong] = outOfBounds(q.expression, amount, q.rule, (e) => file.slice(e.span.start, e.span.end));
     if (!wrong) return false;
     this.partial = true;
-    if (!hangsOnNoName(q.expression)) this.tell(wrong, uri, within);
+    if (!hangsOnNoName(q.expression)) this.report(wrong, uri, within);
     return true;
   }
 
@@ -182,7 +185,7 @@ export class Writing {
     const ends = this.interval(q, within, uri, as);
     if (!ends || !q) return undefined;
     if (ends.low === ends.high) return ends.low;
-    this.tell(problem('range-unexpected', q.span, {}), uri, within);
+    this.report(problem('range-unexpected', q.span, {}), uri, within);
     return undefined;
   }
 
@@ -191,7 +194,7 @@ export class Writing {
     const amount = q && this.amount(q, within, uri);
     if (!q || !amount || this.isOutOfBounds(q, amount, within, uri)) return undefined;
     if (amount.low !== amount.high) {
-      this.tell(problem('range-unexpected', q.span, {}), uri, within);
+      this.report(problem('range-unexpected', q.span, {}), uri, within);
       return undefined;
     }
     if (!fits(amount.vector, 'ratio') && !fits(amount.vector, 'angle')) {

@@ -1,12 +1,12 @@
 import type { Policy } from '@cribwright/engine';
-import type { Cast } from './cast.js';
 import type { Expansion } from './expansion.js';
-import type { Writing } from './writing.js';
+import type { Lowering } from './lowering.js';
+import type { PlacedVehicles } from './placed-vehicles.js';
 
 /** Where a support is made: in the plan, or by one use of a pattern. */
-export interface Making {
-  readonly w: Writing;
-  readonly cast: Cast;
+export interface LoweringContext {
+  readonly w: Lowering;
+  readonly placedVehicles: PlacedVehicles;
   readonly policy: Policy;
   readonly within: Expansion;
 }

@@ -1,8 +1,8 @@
 import type { Pending } from '../workspace/checked.js';
-import { quiet, type Turn } from './quiet.js';
+import { debounce, type Turn } from './debounce.js';
 
 /** What one file has to show, ready to send. `key` is equal for two reports that say the same. */
-export interface Report<Content> {
+export interface DiagnosticReport<Content> {
   readonly uri: string;
   readonly version: number | undefined;
   readonly content: Content;
@@ -11,7 +11,7 @@ export interface Report<Content> {
   readonly open: boolean;
 }
 
-export interface Diagnosing {
+export interface DiagnosticScheduler {
   /** The text of a file changed, or something it depends on. */
   touch(uri: string): void;
   /** The file is gone from the editor: takes back what was shown for it. */
@@ -20,19 +20,19 @@ export interface Diagnosing {
   settled(): Promise<void>;
 }
 
-export interface Work<Content> {
+export interface DiagnosticTasks<Content> {
   readonly turn: Turn;
-  /** A breath without typing, before anything heavy begins. */
-  readonly pause: () => Promise<void>;
+  /** Resolves after a time without typing, before long checks begin. */
+  readonly idleDelay: () => Promise<void>;
   /** `undefined` when the file is no longer open. */
-  readonly check: (uri: string) => Promise<Report<Content> | undefined>;
-  /** Time for whoever shows a layout to draw it: the check would take the processor from under the drawing. */
-  readonly glance: () => Promise<void>;
+  readonly check: (uri: string) => Promise<DiagnosticReport<Content> | undefined>;
+  /** Resolves after the time that a client needs to draw a layout: a check would compete with it for the processor. */
+  readonly layoutDelay: () => Promise<void>;
   /** Shows what there is before the check, where that will take a while. Gives whether it did. */
   readonly layout: (uri: string) => Promise<boolean>;
   /** What the check left to be worked out, in steps; dropped at the next edit. Gives whether there was anything. */
   readonly complete: (uri: string, wanted: Pending) => Iterator<void, boolean>;
-  readonly send: (report: Report<Content>) => void;
+  readonly send: (report: DiagnosticReport<Content>) => void;
   readonly clear: (uri: string) => void;
 }
 
@@ -41,36 +41,36 @@ export interface Work<Content> {
  * begins a new one. Sends a report only where it says something new, or speaks of a new version. Then works out
  * the loads that a check left open, and when nobody types the push.
  */
-export function diagnosing<Content>(the: Work<Content>): Diagnosing {
+export function scheduleDiagnostics<Content>(the: DiagnosticTasks<Content>): DiagnosticScheduler {
   const waiting = new Set<string>();
-  const sent = new Map<string, Report<Content>>();
+  const sent = new Map<string, DiagnosticReport<Content>>();
   const settle: (() => void)[] = [];
   let running = false;
 
-  const calm = quiet(the.turn, () => void round());
-  let woken = (): void => undefined;
+  const debounced = debounce(the.turn, () => void round());
+  let endWait = (): void => undefined;
   /** The next edit: it must not wait for a pause to end. */
-  const stirred = () =>
+  const nextEdit = () =>
     new Promise<void>((done) => {
-      woken = done;
+      endWait = done;
     });
-  const stir = (): void => {
-    calm.stir();
-    woken();
+  const edited = (): void => {
+    debounced.trigger();
+    endWait();
   };
   const turned = () => new Promise<void>((next) => the.turn(next));
 
   async function round(): Promise<void> {
     if (running) return;
     running = true;
-    const begun = calm.count;
-    const overtaken = () => calm.count !== begun;
+    const begun = debounced.count;
+    const overtaken = () => debounced.count !== begun;
     while (waiting.size > 0 && !overtaken()) {
       const uri = [...waiting].at(-1) ?? '';
       waiting.delete(uri);
       if (await the.layout(uri)) {
         // Seen first, checked then; a newer edit ends the wait.
-        await Promise.race([the.glance(), stirred()]);
+        await Promise.race([the.layoutDelay(), nextEdit()]);
         if (overtaken()) {
           waiting.add(uri);
           break;
@@ -83,10 +83,10 @@ export function diagnosing<Content>(the: Work<Content>): Diagnosing {
       await turned();
     }
     await rest('loads', overtaken);
-    if (!overtaken()) await Promise.race([the.pause(), stirred()]);
+    if (!overtaken()) await Promise.race([the.idleDelay(), nextEdit()]);
     await rest('push', overtaken);
     running = false;
-    if (waiting.size > 0 || overtaken()) return calm.stir();
+    if (waiting.size > 0 || overtaken()) return debounced.trigger();
     for (const done of settle.splice(0)) done();
   }
 
@@ -106,7 +106,7 @@ export function diagnosing<Content>(the: Work<Content>): Diagnosing {
     }
   }
 
-  function offer(uri: string, report: Report<Content>): void {
+  function offer(uri: string, report: DiagnosticReport<Content>): void {
     const before = sent.get(uri);
     if (before?.key === report.key && before.version === report.version) return;
     sent.delete(uri);
@@ -118,7 +118,7 @@ export function diagnosing<Content>(the: Work<Content>): Diagnosing {
     touch(uri) {
       waiting.delete(uri);
       waiting.add(uri);
-      stir();
+      edited();
     },
     forget(uri) {
       waiting.delete(uri);
@@ -126,7 +126,7 @@ export function diagnosing<Content>(the: Work<Content>): Diagnosing {
       sent.delete(uri);
       if (shown) the.clear(shown.uri);
       // A check of it that is under way must not show it again.
-      stir();
+      edited();
     },
     settled: () =>
       waiting.size === 0 && !running ? Promise.resolve() : new Promise((done) => settle.push(done)),

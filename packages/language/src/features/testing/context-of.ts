@@ -1,15 +1,15 @@
 import type { BoundFile } from '../../binding/bound-file.js';
 import { defaultSettings, type Settings } from '../../server/settings.js';
 import { openWorkspace } from '../../workspace/open-workspace.js';
-import type { Desk } from '../desk.js';
+import type { FeatureContext } from '../feature-context.js';
 
 const folder = 'memory:/';
 
 /** A desk over files in memory, for tests of one feature. Names are paths from one folder. */
-export function deskOf(
+export function contextOf(
   files: Readonly<Record<string, string>>,
-  { settings = {}, locale = 'en' }: { settings?: Partial<Settings>; locale?: Desk['locale'] } = {},
-): Desk {
+  { settings = {}, locale = 'en' }: { settings?: Partial<Settings>; locale?: FeatureContext['locale'] } = {},
+): FeatureContext {
   const texts = new Map(Object.entries(files).map(([name, text]) => [`${folder}${name}`, text]));
   const source = { read: async (uri: string) => texts.get(uri) };
   const workspace = openWorkspace({ files: source, folders: [folder] });
@@ -36,7 +36,7 @@ export function deskOf(
       openWorkspace({
         files: { read: async (uri) => changed.get(uri) ?? texts.get(uri) },
         folders: [folder],
-        hurry: { now: () => 0, over: -1 },
+        timeLimit: { now: () => 0, over: -1 },
       }),
     pause: async () => undefined,
   };
@@ -47,7 +47,7 @@ export async function atCursor(marked: string, others: Readonly<Record<string, s
   const offset = marked.indexOf('<|>');
   if (offset < 0) throw new Error('the text has no <|>');
   const text = marked.replace('<|>', '');
-  const desk = deskOf({ 'plan.crib': text, ...others }, more);
+  const desk = contextOf({ 'plan.crib': text, ...others }, more);
   const file = await desk.file(`${folder}plan.crib`);
   if (!file) throw new Error('the file was not read');
   return { desk, file, offset, text };

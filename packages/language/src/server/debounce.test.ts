@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { quiet, type Turn } from './quiet.js';
+import { debounce, type Turn } from './debounce.js';
 
 /** An event loop that is turned by hand. */
 function loop() {
@@ -14,7 +14,7 @@ function loop() {
 it('answers one edit once, without waiting for the clock', () => {
   const { turn, step, waiting } = loop();
   let runs = 0;
-  quiet(turn, () => runs++).stir();
+  debounce(turn, () => runs++).trigger();
   while (waiting()) step();
   expect(runs).toBe(1);
 });
@@ -22,9 +22,9 @@ it('answers one edit once, without waiting for the clock', () => {
 it('answers a burst of a thousand edits once, after the last', () => {
   const { turn, step, waiting } = loop();
   let runs = 0;
-  const calm = quiet(turn, () => runs++);
+  const calm = debounce(turn, () => runs++);
   for (let i = 0; i < 1000; i++) {
-    calm.stir();
+    calm.trigger();
     step();
     expect(runs).toBe(0);
   }
@@ -35,10 +35,10 @@ it('answers a burst of a thousand edits once, after the last', () => {
 it('starts again for an edit that comes after the answer', () => {
   const { turn, step, waiting } = loop();
   let runs = 0;
-  const calm = quiet(turn, () => runs++);
-  calm.stir();
+  const calm = debounce(turn, () => runs++);
+  calm.trigger();
   while (waiting()) step();
-  calm.stir();
+  calm.trigger();
   while (waiting()) step();
   expect(runs).toBe(2);
 });
