@@ -163,7 +163,7 @@ describe('what cannot be read', () => {
     for (const [used, said] of [
       ['system.crib', 'leads outside this folder'],
       ['loop.crib', 'leads back to itself'],
-      ['utf-16.crib', 'is not text in UTF-8'],
+      ['utf-16.crib', 'is not UTF-8 text'],
     ]) {
       const { code, out } = runCommand(command, ['check', '-'], {
         cwd: bad,

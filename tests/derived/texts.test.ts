@@ -54,7 +54,7 @@ ${v.shims}    at 6.1 m, driver side 3 ft 6 in
   }
   strut S1 : Strut4to8ft {
     head rail at 30 ft, driver side, ${v.high} ft high
-    foot ${v.out} ft out
+    base ${v.out} ft out
     lock pinned
   }
   let high = A height
