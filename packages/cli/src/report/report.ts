@@ -1,5 +1,5 @@
 import type { Finding, Message } from '@cribwright/engine';
-import type { Lesson, TextRange, PlanReply } from '@cribwright/language';
+import type { Lesson, PlanReply, TextRange } from '@cribwright/language';
 import type { Phrase } from '@cribwright/messages';
 
 /** Where something stands in a text: lines and characters from 0, as editors count. */
