@@ -116,7 +116,8 @@ export const subject: Subject = {
     capacity(
       '8×8, 2 by 2, 7.5 in (printed 112,000)',
       112_000,
-      500,
+      // 112,500 lb, printed to whole thousands.
+      500 + dust,
       () => 4 * crossing(eightByEight(7.5), unrounded),
       memory('US Army Corps of Engineers Shoring Operations Guide, section 2'),
     ),

@@ -1,7 +1,7 @@
 ### What the command line prints around what the checks say.
 ### prefix: cli
 
-caution = Caution.
+caution = Limits of this tool.
 could-not-read = COULD NOT READ
 could-not-run = COULD NOT RUN
 error = ERROR

@@ -1,6 +1,6 @@
 ### prefix: cli
 
-caution = Precaución.
+caution = Límites de esta herramienta.
 could-not-read = NO SE PUDO LEER
 could-not-run = NO SE PUDO HACER
 error = ERROR

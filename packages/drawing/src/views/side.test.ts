@@ -1,5 +1,6 @@
 import { analyze } from '@cribwright/engine';
 import { trailerOnCar as plan } from '@cribwright/engine/testing';
+import { term } from '@cribwright/messages';
 import { expect, it } from 'vitest';
 import { boundsOf } from '../scene/bounds.js';
 import { drawn } from '../testing/drawn.js';
@@ -52,7 +53,7 @@ it('names what is unsafe apart from what is not, each with its own sign', () => 
     severity: 'danger' as const,
     subject: { element: 'crib/B' },
     at: { element: 'crib/B' },
-    message: { kind: 'message' as const, id: 'crib-load.over', english: 'too much', holes: {} },
+    message: term('crib-load.title'),
     figures: [],
     related: [],
     fixes: [],

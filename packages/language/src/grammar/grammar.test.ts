@@ -57,7 +57,7 @@ describe('statements', () => {
   it('may stand in a block on one line', () => {
     expect(read('strap T { from S1 base  to S2 base }\nchock K')).toEqual([
       'word:strap word:T {',
-      '  word:from word:S1 word:foot word:to word:S2 word:foot',
+      '  word:from word:S1 word:base word:to word:S2 word:base',
       'word:chock word:K',
     ]);
   });

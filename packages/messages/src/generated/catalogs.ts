@@ -1125,7 +1125,7 @@ export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
 };
 
 export const catalogs = {
-  en: `cli--caution = Caution.
+  en: `cli--caution = Limits of this tool.
 cli--could-not-read = COULD NOT READ
 cli--could-not-run = COULD NOT RUN
 cli--error = ERROR
@@ -2344,7 +2344,7 @@ word--lesser = lesser of { $a } and { $b }
 word--larger = larger of { $a } and { $b }
 word--floor-to = { $value }, rounded down to a multiple of { $step }
 `,
-  es: `cli--caution = Precaución.
+  es: `cli--caution = Límites de esta herramienta.
 cli--could-not-read = NO SE PUDO LEER
 cli--could-not-run = NO SE PUDO HACER
 cli--error = ERROR
