@@ -20,7 +20,7 @@ it('shows plans that hold', async () => {
     expect(file?.problems.map((p) => english(p.message))).toEqual([]);
     expect(file?.plans.length).toBe(1);
     for (const plan of file?.plans ?? []) {
-      expect(plan.reply.analysis.expectations.map((e) => [e.text, e.held])).toEqual([
+      expect(plan.reply.analysis.expectations.map((e) => [english(e.text), e.held])).toEqual([
         ['nothing unsafe', true],
       ]);
       expect(surprises(plan)).toEqual([]);

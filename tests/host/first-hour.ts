@@ -17,7 +17,7 @@ const walks: Readonly<Record<string, (page: Page, origin: string, extension: str
   async 'the walkthrough ends with a plan in which nothing is unsafe'(page, origin, extension) {
     const window = workbench(page);
     await window.open(origin, mkdtempSync(join(tmpdir(), 'first-plan-')), extension);
-    await window.walkthrough('Open Walkthrough');
+    await window.walkthrough('Cribwright: Open Walkthrough');
     await page.getByRole('button', { name: 'New Sample Plan' }).first().click();
     await page.locator('.tab.active', { hasText: 'Untitled-1' }).waitFor();
     await window.status().filter({ hasText: 'unsafe' }).waitFor();

@@ -40,4 +40,24 @@ const supportAlone = ({ figures, contacts, ...support }: Analysis['supports'][nu
   })),
 });
 
-const alone = (figure: Figure): Figure => ({ ...figure, inputs: [] });
+/** A figure without what went into it, but for the values that its calculation prints. */
+const alone = ({ formula, ...figure }: Figure): Figure => ({
+  ...figure,
+  inputs: [],
+  ...(formula === undefined
+    ? {}
+    : {
+        formula:
+          formula.kind === 'words'
+            ? formula
+            : {
+                ...formula,
+                over: Object.fromEntries(
+                  Object.entries(formula.over).map(([key, { formula: _, ...input }]) => [
+                    key,
+                    { ...input, inputs: [] },
+                  ]),
+                ),
+              },
+      }),
+});
