@@ -19,10 +19,16 @@ import { onEdge } from './on-edge.js';
  */
 const runs = 120;
 
+/**
+ * Less than this is the last digit of a sum and no more weight: there, now and then, a search still stops short of its
+ * bound with one of two weights and not with the other, and the check of that case then says that it could not run.
+ */
+const leastMore = 1 + 1e-6;
+
 function tried(check: (plan: Plan, by: number, pick: number) => number, least: number): string {
   let seen = 0;
   fc.assert(
-    fc.property(anyPlan, fc.double({ min: 1, max: 8, noNaN: true }), fc.nat(5), (plan, by, pick) => {
+    fc.property(anyPlan, fc.double({ min: leastMore, max: 8, noNaN: true }), fc.nat(5), (plan, by, pick) => {
       seen += check(plan, by, pick);
     }),
     { endOnFailure: true, numRuns: runs },
