@@ -123,7 +123,7 @@ export interface PushResult {
     /** Largest push that an equilibrium exists for. */
     readonly holds: Figure;
     readonly share: Figure;
-    readonly givesFirst: { readonly ref: Ref; readonly how: string } | undefined;
+    readonly givesFirst: { readonly ref: Ref; readonly how: Phrase } | undefined;
   }[];
   readonly least: Figure;
 }

@@ -1,47 +1,81 @@
 import { message, name, term } from '@cribwright/messages';
 import type { PushResult } from '../analysis/analysis.js';
-import { computed, given, measured } from '../figure/compute.js';
+import { given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
-import { force, length, share } from '../figure/units-of.js';
+import { force, length } from '../figure/units-of.js';
 import type { JointCorner } from '../loss/components.js';
 import { cornerWords } from '../loss/corner-words.js';
 import type { ComponentRun, LossWorking } from '../loss/loss-working.js';
 import { exactly } from '../model/interval.js';
+import type { ElementId } from '../model/ref.js';
+import type { Vehicle } from '../model/vehicle.js';
 import { limitValue, limitWord } from '../policy/limit.js';
 import type { BodyCorner, PlanBody } from '../resting/plan-bodies.js';
+import { lesserPush } from '../standing/lesser-push.js';
+import type { Standing } from '../standing/standing.js';
 import { lies } from '../vehicle/posed.js';
+import { inOneGo } from '../workings/stepwise.js';
 import type { SupportWorkings } from '../workings/support-workings.js';
 import { bodyFriction, whyNoGrip } from './body-friction.js';
 import { givesWords } from './gives-words.js';
 import { type HeldPush, heldPushes } from './held-push.js';
+import { leastOf, shareFigure } from './least-push.js';
 import { planPushSystem } from './plan-push-system.js';
 import { pushAssumptions } from './push-contacts.js';
 import type { PushSystem } from './push-system.js';
-import { towardWords } from './toward-words.js';
 
 const directions = 24;
 
-/** The supports of a plan, and how it all rests on them. */
+/** The supports of a plan, how it all rests on them, and how it stands in space. */
 export interface RestingWorkings extends SupportWorkings {
   readonly resting: () => LossWorking;
+  readonly standing: () => Standing;
 }
 
 /** Why the push could not be worked out, in words; or the rose. */
 export type PushRose = { readonly why: string } | PushResult;
 
-/**
- * How hard a push the finished set-up holds on the main vehicle, from 24 directions: the least over every corner of
- * the ranges, with the working loads off and on. The most that can be held is a concave function of the weights, so
- * that no place inside the ranges is worse than all corners.
- */
-export function pushRose(w: RestingWorkings): PushRose {
-  const steps = pushRoseSteps(w);
-  for (let step = steps.next(); ; step = steps.next()) if (step.done === true) return step.value;
+/** One vehicle of the plan and how hard a push it holds. */
+export interface VehicleRose {
+  readonly vehicle: ElementId;
+  readonly rose: PushRose;
 }
 
-/** The same, one direction at a time, for whoever must not be held up. */
-export function* pushRoseSteps(w: RestingWorkings): Generator<void, PushRose> {
-  const set = setUp(w);
+/** How hard a push the finished plan holds on the main vehicle, by the linear program and the model in space. */
+export const pushRose = (w: RestingWorkings): PushRose =>
+  inOneGo(pushRosesSteps(w, w.plan.vehicles.slice(0, 1)))[0]?.rose ?? {
+    why: 'the plan has no vehicle',
+  };
+
+/**
+ * How hard a push the finished plan holds on each vehicle, from 24 directions: the least over every corner of the
+ * ranges, with the tool loads off and on. The linear program gives a bound; the model in space says what is held. The
+ * less of the two is the answer. Stops after each direction.
+ */
+export function* pushRosesSteps(
+  w: RestingWorkings,
+  vehicles: readonly Vehicle[] = w.plan.vehicles,
+): Generator<void, readonly VehicleRose[]> {
+  const roses: VehicleRose[] = [];
+  for (const vehicle of vehicles) {
+    const bound = yield* boundSteps(w, vehicle);
+    const found = w
+      .standing()
+      .groups.flatMap((g) => g.pushes.map((push) => ({ push, group: g.group })))
+      .find(({ push }) => push.vehicle === vehicle.id);
+    const rose =
+      'why' in bound || found === undefined ? bound : lesserPush(w, bound, found.push, found.group);
+    roses.push({ vehicle: vehicle.id, rose });
+  }
+  return roses;
+}
+
+/**
+ * What the linear program allows at most. The most that can be held is a concave function of the weights, so that no
+ * place inside the ranges is worse than all corners.
+ */
+function* boundSteps(w: RestingWorkings, vehicle: Vehicle): Generator<void, PushRose> {
+  const set = setUp(w, vehicle);
   if ('why' in set) return set;
   const worst: WorstPush[] = [];
   for (let i = 0; i < directions; i++) {
@@ -73,12 +107,11 @@ interface WorstPush {
   readonly of: Case | undefined;
 }
 
-function setUp(w: RestingWorkings): SetUp | { readonly why: string } {
-  const vehicle = w.plan.vehicles[0];
+function setUp(w: RestingWorkings, vehicle: Vehicle): SetUp | { readonly why: string } {
   const resting = w.resting();
   const part = resting.parts.find((p) => p.component.bodies.some((b) => b.id === vehicle?.id));
-  const body = part?.component.bodies.find((b) => b.id === vehicle?.id);
-  if (vehicle === undefined || part === undefined || body === undefined)
+  const body = part?.component.bodies.find((b) => b.id === vehicle.id);
+  if (part === undefined || body === undefined)
     return { why: 'the weight or the center of gravity of the vehicle is not known' };
   const height = pushHeight(w, body);
   if (height.value === undefined || body.centerHeight === undefined)
@@ -165,17 +198,12 @@ function roseOf(
           : { ref: { element: body.vehicle }, how: `nothing holds the ${body.name} on this side` },
     };
   });
-  const least = results.reduce((a, b) => ((b.share.value?.low ?? 0) < (a.share.value?.low ?? 0) ? b : a));
   return {
     vehicle: body.vehicle,
     height,
     ...(grip === undefined ? {} : { grip }),
     directions: results,
-    least: {
-      ...least.share,
-      key: 'least',
-      label: message('figure.least-push-held', { toward: towardWords(least.angle) }),
-    },
+    least: leastOf(results),
   };
 }
 
@@ -185,14 +213,6 @@ const shareOf = (held: HeldPush, { center }: Case): number =>
     : held.kind === 'unsolved'
       ? Number.NEGATIVE_INFINITY
       : 0;
-
-const shareFigure = (holds: Figure, weight: Figure, governs: string): Figure =>
-  computed(
-    share('share', term('figure.share-of-the-weight'), 'down', { governs }),
-    exactly((holds.value?.low ?? 0) / (weight.value?.high ?? 1)),
-    '{holds} ÷ {weight}',
-    { holds, weight },
-  );
 
 /** At the height that the policy sets; of a range the high end, which tips sooner. */
 function pushHeight(w: SupportWorkings, body: PlanBody): Figure {

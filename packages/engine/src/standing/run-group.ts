@@ -129,10 +129,15 @@ function* take(
     if (most > (into.get(id)?.most ?? -1) * (1 + 1e-9)) into.set(id, { ...of, most });
   };
   const { contacts, struts, ties } = outcome.forces;
+  const stacks = new Map<string, number>();
+  const below = new Map(scene.contacts.map((c) => [c.id, c.lower]));
   for (const c of contacts) {
     note(record.loads, c.id, c.normal);
+    const on = below.get(c.id);
+    if (on?.kind === 'body') stacks.set(on.id, (stacks.get(on.id) ?? 0) + c.normal);
     if (c.id.endsWith('/ground'))
       note(record.thrusts, c.id.slice(0, -'/ground'.length), Math.hypot(c.friction.x, c.friction.y));
   }
+  for (const [id, sum] of stacks) if (id.startsWith('crib/')) note(record.loads, id, sum);
   for (const { id, force } of [...struts, ...ties]) note(record.loads, id, force);
 }

@@ -110,26 +110,37 @@ function* runPushes(
     const unknownGrip =
       vehicle !== undefined && lies(vehicle) && w.plan.ground.surface.frictionBody === undefined;
     if (height === undefined || unknownGrip) continue;
-    const worst: DirectionPush[] = [];
-    for (let i = 0; i < directions; i++) {
-      const plan: PushPlan = { body, height, angle: (2 * Math.PI * i) / directions };
-      let least: DirectionPush | undefined;
-      for (const finished of tried)
-        for (const on of tools) {
+    let worst: readonly DirectionPush[] = [];
+    for (const finished of tried)
+      for (const on of tools) {
+        const again: DirectionPush[] = [];
+        const chosen = worst.length === 0 ? undefined : weakest(worst);
+        for (let i = 0; i < directions; i++) {
+          const before = worst[i];
+          if (before !== undefined && chosen?.has(before) !== true) {
+            again.push(before);
+            continue;
+          }
+          const plan: PushPlan = { body, height, angle: (2 * Math.PI * i) / directions };
           const found = yield* pushAt(w, group, finished, standing, plan, on);
-          if (least === undefined || isWorse(found, least)) least = found;
+          again.push(before === undefined || isWorse(found, before) ? found : before);
           yield;
         }
-      if (least !== undefined) worst.push(least);
-    }
+        worst = again;
+      }
     pushes.push({ vehicle: body.vehicle, body: body.id, height, directions: worst });
   }
   return pushes;
 }
 
+/** The third of the directions in which least was held so far: the others are not tried at further corners. */
+const weakest = (pushes: readonly DirectionPush[]): ReadonlySet<DirectionPush> =>
+  new Set([...pushes].sort((a, b) => shareOf(a) - shareOf(b)).slice(0, directions / 3));
+
+const shareOf = ({ ends, push, weight }: DirectionPush): number => (ends === undefined ? -1 : push / weight);
+
 /** No answer is worse than every answer. */
-const isWorse = (a: DirectionPush, b: DirectionPush): boolean =>
-  b.ends !== undefined && (a.ends === undefined || a.push / a.weight < b.push / b.weight - 1e-9);
+const isWorse = (a: DirectionPush, b: DirectionPush): boolean => shareOf(a) < shareOf(b) - 1e-9;
 
 /** At the height that the policy sets; of a range the high end, which tips sooner. */
 export function pushHeight(w: SupportWorkings, body: PlanBody): number | undefined {

@@ -27,7 +27,8 @@ export function sceneOf(w: SupportWorkings, group: Group, choice: SceneChoice): 
   return {
     parts,
     scene: {
-      bodies: [...vehicleBodies(w, group, choice), ...stacks.map((s) => s.body)],
+      // Stacks first: each touches few others, which spares the solver most of its work.
+      bodies: [...stacks.map((s) => s.body), ...vehicleBodies(w, group, choice)],
       feet: struts.map((s) => s.foot),
       contacts: [
         ...original.map((p) => originalContact(p, w, choice)),

@@ -45,8 +45,8 @@ export interface StandingCase {
   /** The first case in which it did not hold. */
   readonly failure: StandingFailure | undefined;
   /**
-   * N at worst, by id: normal force of a contact, compression of a strut, tension of a tie. Cases that do not hold are
-   * left out.
+   * N at worst, by id: normal force of a contact, the sum of what rests on a crib, compression of a strut, tension of a
+   * tie. Cases that do not hold are left out.
    */
   readonly loads: ReadonlyMap<string, WorstLoad>;
   /** N of level force that friction takes under a strut's foot, by the id of the strut. */

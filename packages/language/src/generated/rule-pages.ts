@@ -305,6 +305,8 @@ plan "Pine 2 comes" {
 }
 \`\`\`
 `,
+  'cases-left-out': `# cases-left-out
+`,
   'count-mismatch': `# count-mismatch: counts that contradict each other
 
 ## What it protects against
@@ -368,6 +370,8 @@ plan "Built once" {
   }
 }
 \`\`\`
+`,
+  'coupling-missing': `# coupling-missing
 `,
   'crew-short': `# crew-short: more people at work than come
 
@@ -1550,6 +1554,8 @@ plan "Snug" {
 }
 \`\`\`
 `,
+  'loss-moves': `# loss-moves
+`,
   'loss-of-support': `# loss-of-support: not held if a support gives way
 
 ## What it protects against
@@ -2110,6 +2116,8 @@ plan "All four said" {
   }
 }
 \`\`\`
+`,
+  'stage-moves': `# stage-moves
 `,
   'stage-unsafe': `# stage-unsafe: unsafe while half built
 

@@ -238,6 +238,9 @@ export interface MessageHoles {
   readonly 'limit.post-slenderness': NoHoles;
   readonly 'limit.stiffness-spread': NoHoles;
   readonly 'limit.ground-under-cribs': NoHoles;
+  readonly 'cases-left-out.load-cases': { readonly vehicles: H['list']; readonly done: H['count']; readonly of: H['count'] };
+  readonly 'cases-left-out.pushes': { readonly vehicles: H['list']; readonly done: H['count']; readonly of: H['count'] };
+  readonly 'coupling-missing.not-held': { readonly vehicle: H['name'] };
   readonly 'crib-height.too-high': { readonly crib: H['name']; readonly height: H['quantity']; readonly loaded: H['message']; readonly limit: H['quantity']; readonly sum: H['calculation']; readonly advice: H['message'] };
   readonly 'crib-height.all-loaded': { readonly contacts: H['count'] };
   readonly 'crib-height.some-loaded': { readonly loaded: H['count']; readonly contacts: H['count'] };
@@ -258,10 +261,30 @@ export interface MessageHoles {
   readonly 'crib-load.step-unknown': { readonly chock: H['name']; readonly why: H['message'] };
   readonly 'crib-load.weigh-it': NoHoles;
   readonly 'crib-load.fix-build': { readonly layout: H['name']; readonly timber: H['name']; readonly courses: H['count']; readonly use: H['quantity'] };
+  readonly 'loss-moves.rolls': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.slides': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.falls': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.moves': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.unsolved': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.lost-here': NoHoles;
   readonly 'push-margin.too-little': { readonly toward: H['phrase']; readonly height: H['quantity']; readonly vehicle: H['name']; readonly share: H['quantity']; readonly sum: H['calculation']; readonly limit: H['quantity']; readonly first?: H['message'] };
   readonly 'push-margin.first': { readonly how: H['phrase'] };
   readonly 'push-margin.unknown': { readonly why: H['phrase'] };
   readonly 'push-margin.set-here': { readonly limit: H['quantity'] };
+  readonly 'stage-moves.rolls': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly grade: H['quantity']; readonly when?: H['message'] };
+  readonly 'stage-moves.slides': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly grade: H['quantity']; readonly when?: H['message'] };
+  readonly 'stage-moves.falls': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'stage-moves.moves': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'stage-moves.unsolved': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'standing.nothing-holds': { readonly vehicle: H['name'] };
+  readonly 'standing.reaches-its-rating': { readonly element: H['phrase'] };
+  readonly 'standing.moves': { readonly vehicle: H['name']; readonly limit: H['quantity'] };
+  readonly 'standing.slides': { readonly vehicle: H['name'] };
+  readonly 'standing.tips': { readonly vehicle: H['name'] };
+  readonly 'standing.tools-on': NoHoles;
+  readonly 'standing.when': { readonly case: H['phrase'] };
+  readonly 'standing.balance-in-space': NoHoles;
+  readonly 'standing.pushed-in-space': NoHoles;
   readonly 'source.common-practice': NoHoles;
   readonly 'source.from-memory': NoHoles;
   readonly 'source.from-memory-of': { readonly title: H['name'] };
@@ -281,7 +304,17 @@ export interface MessageHoles {
 
 /** Holes that may be left out: nothing stands in their place. */
 export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
+  'loss-moves.rolls': ['when'],
+  'loss-moves.slides': ['when'],
+  'loss-moves.falls': ['when'],
+  'loss-moves.moves': ['when'],
+  'loss-moves.unsolved': ['when'],
   'push-margin.too-little': ['first'],
+  'stage-moves.rolls': ['when'],
+  'stage-moves.slides': ['when'],
+  'stage-moves.falls': ['when'],
+  'stage-moves.moves': ['when'],
+  'stage-moves.unsolved': ['when'],
 };
 
 export const catalogs = {
@@ -520,6 +553,9 @@ limit--egress-width = egress width
 limit--post-slenderness = post slenderness
 limit--stiffness-spread = stiffness spread
 limit--ground-under-cribs = ground under cribs
+cases-left-out--load-cases = { $vehicles }: loss of supports, sliding and tipping were checked at { $done } of { $of } ends of the ranges. A worse one may exist. Weigh or measure what can be, or check fewer vehicles at a time. This check has not passed.
+cases-left-out--pushes = { $vehicles }: side pushes were checked at { $done } of { $of } ends of the ranges. A worse one may exist. Weigh or measure what can be, or check fewer vehicles at a time. This check has not passed.
+coupling-missing--not-held = No vehicle in the plan carries the kingpin of { $vehicle }, and nothing else holds its front. Sliding, rolling, tipping and loss of supports were not checked. Add the tractor and write “coupled to” it, or set supports under the front.
 crib-height--too-high = Crib { $crib } is { $height } tall. The limit is { $limit } with { $loaded } ({ $sum }). { $advice }
 crib-height--all-loaded =
     { $contacts ->
@@ -572,10 +608,30 @@ crib-load--fix-build =
         [one] 1 course
        *[other] { $courses } courses
     } ({ $use } of its capacity)
+loss-moves--rolls = If this support is lost ({ $loss }), { $what } rolls{ $when }. Chock more axles in both directions.
+loss-moves--slides = If this support is lost ({ $loss }), { $what } slides{ $when }. The friction that is left does not hold it. Tie the strut bases together, or chock more axles.
+loss-moves--falls = If this support is lost ({ $loss }), nothing holds { $what }{ $when }. Add a support that stands by itself.
+loss-moves--moves = If this support is lost ({ $loss }), { $what } moves more than the checks allow before its supports hold it{ $when }. Treat it as not held.
+loss-moves--unsolved = How { $what } stands if this support is lost ({ $loss }) could not be calculated{ $when }. Treat it as not held. This check has not passed.
+loss-moves--lost-here = This is the support that is lost.
 push-margin--too-little = A side push { $toward } at { $height }: { $vehicle } and its supports hold { $share } of its weight ({ $sum }). The policy requires { $limit }. { $first }
 push-margin--first = Fails first: { $how }.
 push-margin--unknown = Side push not calculated: { $why }. This check has not passed.
 push-margin--set-here = The push margin is set here: { $limit }.
+stage-moves--rolls = After { $stage }, { $what } rolls on the grade of { $grade }{ $when }. Chock its wheels in both directions before this step.
+stage-moves--slides = After { $stage }, { $what } slides{ $when }. The grade is { $grade }. The friction of its supports does not hold it. Chock more axles, or anchor it uphill, before this step.
+stage-moves--falls = After { $stage }, nothing holds { $what } against tipping or dropping{ $when }. Set the supports that hold it before this step.
+stage-moves--moves = After { $stage }, { $what } moves more than the checks allow before its supports hold it{ $when }. Treat it as not held.
+stage-moves--unsolved = How { $what } stands after { $stage } could not be calculated{ $when }. Treat it as not held. This check has not passed.
+standing--nothing-holds = nothing holds { $vehicle } on this side
+standing--reaches-its-rating = { $element } reaches its rated load
+standing--moves = { $vehicle } moves more than { $limit }
+standing--slides = { $vehicle } slides
+standing--tips = { $vehicle } tips over
+standing--tools-on = with the tool loads on
+standing--when = { " " }with { $case }
+standing--balance-in-space = from the balance of all forces and moments in space, with friction
+standing--pushed-in-space = greatest push that it held when pushed slowly, with the friction of the load that is there
 source--common-practice = common practice, no source
 source--from-memory = from memory
 source--from-memory-of = from memory: { $title }
@@ -827,6 +883,9 @@ limit--egress-width = ancho de salida
 limit--post-slenderness = esbeltez del poste
 limit--stiffness-spread = margen de rigidez
 limit--ground-under-cribs = suelo bajo los cribs
+cases-left-out--load-cases = { $vehicles }: la pérdida de apoyos, el deslizamiento y el vuelco se comprobaron en { $done } de { $of } extremos de los rangos. Puede haber uno peor. Pese o mida lo que se pueda, o compruebe menos vehículos a la vez. Esta comprobación no se da por buena.
+cases-left-out--pushes = { $vehicles }: los empujes laterales se comprobaron en { $done } de { $of } extremos de los rangos. Puede haber uno peor. Pese o mida lo que se pueda, o compruebe menos vehículos a la vez. Esta comprobación no se da por buena.
+coupling-missing--not-held = Ningún vehículo del plan lleva el perno rey de { $vehicle }, y nada más sujeta su frente. No se comprobó si desliza, rueda, vuelca o pierde apoyos. Añada el tractor y escriba “coupled to”, o ponga apoyos bajo el frente.
 crib-height--too-high = El crib { $crib } mide { $height } de alto. El límite es { $limit } con { $loaded } ({ $sum }). { $advice }
 crib-height--all-loaded =
     { $contacts ->
@@ -879,10 +938,30 @@ crib-load--fix-build =
         [one] 1 hilada
        *[other] { $courses } hiladas
     } ({ $use } de su capacidad)
+loss-moves--rolls = Si se pierde este apoyo ({ $loss }), { $what } rueda{ $when }. Calce más ejes en ambos sentidos.
+loss-moves--slides = Si se pierde este apoyo ({ $loss }), { $what } desliza{ $when }. La fricción que queda no lo sujeta. Una entre sí las bases de los puntales, o calce más ejes.
+loss-moves--falls = Si se pierde este apoyo ({ $loss }), nada sujeta { $what }{ $when }. Añada un apoyo que se sostenga por sí solo.
+loss-moves--moves = Si se pierde este apoyo ({ $loss }), { $what } se mueve más de lo que las comprobaciones permiten antes de que sus apoyos lo sujeten{ $when }. Considérelo no sujeto.
+loss-moves--unsolved = No se pudo calcular cómo queda { $what } si se pierde este apoyo ({ $loss }){ $when }. Considérelo no sujeto. Esta comprobación no se da por buena.
+loss-moves--lost-here = Este es el apoyo que se pierde.
 push-margin--too-little = Empuje lateral { $toward } a { $height }: { $vehicle } y sus apoyos aguantan { $share } de su peso ({ $sum }). La norma exige { $limit }. { $first }
 push-margin--first = Falla primero: { $how }.
 push-margin--unknown = Empuje lateral sin calcular: { $why }. Esta comprobación no se da por buena.
 push-margin--set-here = El margen de empuje se fija aquí: { $limit }.
+stage-moves--rolls = Después de { $stage }, { $what } rueda en la pendiente de { $grade }{ $when }. Calce sus ruedas en ambos sentidos antes de este paso.
+stage-moves--slides = Después de { $stage }, { $what } desliza{ $when }. La pendiente es { $grade }. La fricción de sus apoyos no lo sujeta. Calce más ejes, o ánclelo cuesta arriba, antes de este paso.
+stage-moves--falls = Después de { $stage }, nada sujeta { $what } para que no vuelque ni caiga{ $when }. Ponga antes de este paso los apoyos que lo sujetan.
+stage-moves--moves = Después de { $stage }, { $what } se mueve más de lo que las comprobaciones permiten antes de que sus apoyos lo sujeten{ $when }. Considérelo no sujeto.
+stage-moves--unsolved = No se pudo calcular cómo queda { $what } después de { $stage }{ $when }. Considérelo no sujeto. Esta comprobación no se da por buena.
+standing--nothing-holds = nada sujeta { $vehicle } de este lado
+standing--reaches-its-rating = { $element } llega a su carga nominal
+standing--moves = { $vehicle } se mueve más de { $limit }
+standing--slides = { $vehicle } desliza
+standing--tips = { $vehicle } vuelca
+standing--tools-on = con las cargas de las herramientas
+standing--when = { " " }con { $case }
+standing--balance-in-space = del equilibrio de todas las fuerzas y momentos en el espacio, con fricción
+standing--pushed-in-space = el mayor empuje que aguantó al empujar despacio, con la fricción de la carga que hay
 source--common-practice = práctica común, sin fuente
 source--from-memory = de memoria
 source--from-memory-of = de memoria: { $title }

@@ -1,0 +1,2 @@
+load-cases = { $vehicles }: la pérdida de apoyos, el deslizamiento y el vuelco se comprobaron en { $done } de { $of } extremos de los rangos. Puede haber uno peor. Pese o mida lo que se pueda, o compruebe menos vehículos a la vez. Esta comprobación no se da por buena.
+pushes = { $vehicles }: los empujes laterales se comprobaron en { $done } de { $of } extremos de los rangos. Puede haber uno peor. Pese o mida lo que se pueda, o compruebe menos vehículos a la vez. Esta comprobación no se da por buena.

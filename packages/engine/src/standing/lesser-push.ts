@@ -1,0 +1,59 @@
+import { message, name, term } from '@cribwright/messages';
+import type { PushResult } from '../analysis/analysis.js';
+import { measured } from '../figure/compute.js';
+import { force } from '../figure/units-of.js';
+import { exactly } from '../model/interval.js';
+import { leastOf, shareFigure } from '../push/least-push.js';
+import { nameOf, type SupportWorkings } from '../workings/support-workings.js';
+import { caseWords } from './case-words.js';
+import { endsWords } from './ends-words.js';
+import type { VehiclePush } from './standing.js';
+import type { Group } from './standing-scene.js';
+
+type Directions = PushResult['directions'];
+
+/**
+ * The less of what the linear program allows and what the model in space holds, direction by direction.
+ *
+ * The program lets load move onto a snug crib that carries nothing; in space friction follows the load that is there.
+ * Where the program finds no way to stand at all, it is because it counts no strut that leans the way of the push; the
+ * model in space has then found forces in balance, and is the answer.
+ *
+ * @returns why it is not known, where the model in space has no answer in some direction.
+ */
+export function lesserPush(
+  w: SupportWorkings,
+  bound: PushResult,
+  found: VehiclePush,
+  group: Group,
+): PushResult | { readonly why: string } {
+  if (found.directions.some((d) => d.ends === undefined))
+    return { why: 'no answer could be proven in one of the directions' };
+  const vehicle = nameOf(w, found.vehicle);
+  const directions: Directions = bound.directions.map((most, i) => {
+    const d = found.directions[i];
+    if (d === undefined) return most;
+    const allowed = most.share.value?.low ?? 0;
+    const held = d.push / d.weight;
+    const isGap = allowed === 0 && held > 0;
+    if (!isGap && held >= allowed - 1e-9) return most;
+    const governs = caseWords(group, d);
+    const weight = measured(
+      force('weight', message('figure.weight-of', { body: name(vehicle) }), 'up'),
+      exactly(d.weight),
+      term('figure.empty-vehicle-cargo-in-this-case'),
+    );
+    const holds = measured(
+      force('holds', term('figure.push-that-it-holds-up-to'), 'down', { governs }),
+      exactly(d.push),
+      term('standing.pushed-in-space'),
+    );
+    return {
+      angle: d.angle,
+      holds,
+      share: shareFigure(holds, weight, governs),
+      givesFirst: endsWords(w, found, d),
+    };
+  });
+  return { ...bound, directions, least: leastOf(directions) };
+}
