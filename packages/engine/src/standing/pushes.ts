@@ -1,6 +1,6 @@
 import { limitValue } from '../policy/limit.js';
 import type { PlanBody } from '../resting/plan-bodies.js';
-import { push, settle } from '../statics/index.js';
+import { type Outcome, push, type Scene, settle } from '../statics/index.js';
 import type { SupportWorkings } from '../workings/support-workings.js';
 import { withPreloads } from './building-state.js';
 import type { Finished } from './run-group.js';
@@ -9,50 +9,47 @@ import { pushLimit } from './settings.js';
 import type { CaseOf, DirectionPush } from './standing.js';
 import type { Group } from './standing-scene.js';
 
-/** What is pushed, and how. */
-export interface PushPlan {
-  readonly body: PlanBody;
-  /** m above the ground. */
-  readonly height: number;
-  /** rad. */
-  readonly angle: number;
+/** The finished plan at rest in one case, ready to be pushed. */
+export interface PushReady {
+  readonly of: CaseOf;
+  readonly scene: Scene;
+  readonly rest: Outcome;
 }
 
-/**
- * Pushes one body of the finished plan one way, at one corner. Brakes are not counted: a push is to be held by what the
- * crew put in.
- */
-export function* pushAt(
+/** Brakes are not counted: a push is to be held by what the crew put in. */
+export function* readyToPush(
   w: SupportWorkings,
   group: Group,
-  finished: Finished,
+  { corner, state, preloads }: Finished,
   standing: readonly string[],
-  { body, height, angle }: PushPlan,
   tools: boolean,
-): Generator<void, DirectionPush> {
-  const { corner } = finished;
-  const of: CaseOf = { corner, tools };
+): Generator<void, PushReady | undefined> {
+  if (state === undefined) return undefined;
   const useLimit = limitValue(w.plan.policy, 'use limit')?.low ?? 1;
-  const row = group.bodies.indexOf(body);
-  const center = body.corners[corner[row] ?? 0];
-  const weight = center?.weight ?? 0;
-  const base = { ...of, angle, weight, push: 0 };
-  if (center === undefined || finished.state === undefined)
-    return { ...base, ends: { kind: 'cannot stand' } };
-  const scene = withPreloads(
-    sceneOf(w, group, { corner, standing, tools, brakes: false, useLimit }).scene,
-    finished.preloads,
-  );
-  const rest = yield* settle(scene, finished.state);
+  const choice = { corner, standing, tools, brakes: false, useLimit };
+  const scene = withPreloads(sceneOf(w, group, choice).scene, preloads);
+  return { of: { corner, tools }, scene, rest: yield* settle(scene, state) };
+}
+
+/** Pushes one body one way, at a height above the ground. */
+export function* pushAt(
+  group: Group,
+  ready: PushReady | undefined,
+  corner: CaseOf,
+  body: PlanBody,
+  height: number,
+  angle: number,
+): Generator<void, DirectionPush> {
+  const center = body.corners[corner.corner[group.bodies.indexOf(body)] ?? 0];
+  const base = { ...corner, angle, weight: center?.weight ?? 0, push: 0 };
+  if (center === undefined || ready === undefined) return { ...base, ends: { kind: 'cannot stand' } };
+  const { scene, rest } = ready;
   if (rest.kind === 'not solved') return { ...base, ends: undefined };
   if (rest.kind !== 'rests') return { ...base, ends: { kind: 'cannot stand' } };
   const at = { x: (center.center ?? center).x, y: (center.center ?? center).y, z: height };
   const direction = { x: Math.cos(angle), y: Math.sin(angle), z: 0 };
-  const result = yield* push({ ...scene, movementLimit: pushLimit }, rest.state, {
-    body: body.id,
-    at,
-    direction,
-  });
+  const limited = { ...scene, movementLimit: pushLimit };
+  const result = yield* push(limited, rest.state, { body: body.id, at, direction });
   if (result.kind === 'not solved') return { ...base, ends: undefined };
   return {
     ...base,

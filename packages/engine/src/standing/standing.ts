@@ -8,12 +8,11 @@ import type { Group } from './standing-scene.js';
 /** How a plan stands in space: stage by stage, loss by loss, push by push. Data, no words. */
 export interface Standing {
   readonly groups: readonly StandingGroup[];
-  /** Load cases and pushes that were left out because there are too many. Never empty where something was. */
+  /** Corners of ranges that were left out because there are too many. Never empty where one was. */
   readonly leftOut: readonly LeftOut[];
 }
 
 export interface LeftOut {
-  readonly kind: 'load cases' | 'pushes';
   readonly vehicles: readonly ElementId[];
   readonly done: number;
   readonly of: number;
@@ -31,6 +30,7 @@ export interface StandingGroup {
 export interface StandingStage {
   readonly stage: BuildingStage;
   readonly asBuilt: StandingCase;
+  /** Of the finished plan alone. */
   readonly losses: readonly StandingCase[];
 }
 

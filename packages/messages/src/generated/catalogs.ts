@@ -238,8 +238,7 @@ export interface MessageHoles {
   readonly 'limit.post-slenderness': NoHoles;
   readonly 'limit.stiffness-spread': NoHoles;
   readonly 'limit.ground-under-cribs': NoHoles;
-  readonly 'cases-left-out.load-cases': { readonly vehicles: H['list']; readonly done: H['count']; readonly of: H['count'] };
-  readonly 'cases-left-out.pushes': { readonly vehicles: H['list']; readonly done: H['count']; readonly of: H['count'] };
+  readonly 'cases-left-out.left-out': { readonly vehicles: H['list']; readonly done: H['count']; readonly of: H['count'] };
   readonly 'coupling-missing.not-held': { readonly vehicle: H['name'] };
   readonly 'crib-height.too-high': { readonly crib: H['name']; readonly height: H['quantity']; readonly loaded: H['message']; readonly limit: H['quantity']; readonly sum: H['calculation']; readonly advice: H['message'] };
   readonly 'crib-height.all-loaded': { readonly contacts: H['count'] };
@@ -553,8 +552,7 @@ limit--egress-width = egress width
 limit--post-slenderness = post slenderness
 limit--stiffness-spread = stiffness spread
 limit--ground-under-cribs = ground under cribs
-cases-left-out--load-cases = { $vehicles }: loss of supports, sliding and tipping were checked at { $done } of { $of } ends of the ranges. A worse one may exist. Weigh or measure what can be, or check fewer vehicles at a time. This check has not passed.
-cases-left-out--pushes = { $vehicles }: side pushes were checked at { $done } of { $of } ends of the ranges. A worse one may exist. Weigh or measure what can be, or check fewer vehicles at a time. This check has not passed.
+cases-left-out--left-out = { $vehicles }: loss of supports, sliding, tipping and side pushes were checked at { $done } of { $of } ends of the ranges. A worse one may exist. Weigh or measure what can be, or check fewer vehicles at a time. This check has not passed.
 coupling-missing--not-held = No vehicle in the plan carries the kingpin of { $vehicle }, and nothing else holds its front. Sliding, rolling, tipping and loss of supports were not checked. Add the tractor and write “coupled to” it, or set supports under the front.
 crib-height--too-high = Crib { $crib } is { $height } tall. The limit is { $limit } with { $loaded } ({ $sum }). { $advice }
 crib-height--all-loaded =
@@ -883,8 +881,7 @@ limit--egress-width = ancho de salida
 limit--post-slenderness = esbeltez del poste
 limit--stiffness-spread = margen de rigidez
 limit--ground-under-cribs = suelo bajo los cribs
-cases-left-out--load-cases = { $vehicles }: la pérdida de apoyos, el deslizamiento y el vuelco se comprobaron en { $done } de { $of } extremos de los rangos. Puede haber uno peor. Pese o mida lo que se pueda, o compruebe menos vehículos a la vez. Esta comprobación no se da por buena.
-cases-left-out--pushes = { $vehicles }: los empujes laterales se comprobaron en { $done } de { $of } extremos de los rangos. Puede haber uno peor. Pese o mida lo que se pueda, o compruebe menos vehículos a la vez. Esta comprobación no se da por buena.
+cases-left-out--left-out = { $vehicles }: la pérdida de apoyos, el deslizamiento, el vuelco y los empujes laterales se comprobaron en { $done } de { $of } extremos de los rangos. Puede haber uno peor. Pese o mida lo que se pueda, o compruebe menos vehículos a la vez. Esta comprobación no se da por buena.
 coupling-missing--not-held = Ningún vehículo del plan lleva el perno rey de { $vehicle }, y nada más sujeta su frente. No se comprobó si desliza, rueda, vuelca o pierde apoyos. Añada el tractor y escriba “coupled to”, o ponga apoyos bajo el frente.
 crib-height--too-high = El crib { $crib } mide { $height } de alto. El límite es { $limit } con { $loaded } ({ $sum }). { $advice }
 crib-height--all-loaded =

@@ -14,7 +14,7 @@ export const rule: Rule = {
   // Heavy: it runs with the pushes.
   check: (w) =>
     w.options.push === true
-      ? w.standing().leftOut.map(({ kind, vehicles, done, of }) => {
+      ? w.standing().leftOut.map(({ vehicles, done, of }) => {
           const subject = { element: vehicles[0] ?? w.plan.id };
           const holes = {
             vehicles: list(
@@ -27,10 +27,7 @@ export const rule: Rule = {
           return {
             subject,
             at: subject,
-            message:
-              kind === 'pushes'
-                ? message('cases-left-out.pushes', holes)
-                : message('cases-left-out.load-cases', holes),
+            message: message('cases-left-out.left-out', holes),
             couldNotRun: true,
           };
         })
