@@ -11,6 +11,7 @@ import type { ElementId } from '../model/ref.js';
 import type { Vehicle } from '../model/vehicle.js';
 import { limitValue, limitWord } from '../policy/limit.js';
 import type { BodyCorner, PlanBody } from '../resting/plan-bodies.js';
+import { governingCorners } from '../standing/corner-order.js';
 import { lesserPush } from '../standing/lesser-push.js';
 import type { Standing } from '../standing/standing.js';
 import { lies } from '../vehicle/posed.js';
@@ -121,7 +122,10 @@ function setUp(w: RestingWorkings, vehicle: Vehicle): SetUp | { readonly why: st
   const last = part.stages.at(-1)?.asBuilt;
   const standing = resting.stages.at(-1)?.standing ?? [];
   const there = part.component.points.filter((_, i) => last?.there[i] === true);
-  const cases = withoutLoads(part).flatMap((corner) => {
+  // The main vehicle at every mix of the ranges, the others all lightest and all heaviest: they have the model in space.
+  const all = withoutLoads(part);
+  const corners = vehicle === w.plan.vehicles[0] ? all : governingCorners(part.component).slice(0, 2);
+  const cases = corners.flatMap((corner) => {
     const center = body.corners[corner[part.component.bodies.indexOf(body)] ?? 0];
     return center === undefined
       ? []

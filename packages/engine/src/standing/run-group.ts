@@ -3,7 +3,7 @@ import type { JointCorner } from '../loss/components.js';
 import type { Loss } from '../loss/losses.js';
 import type { ElementId } from '../model/ref.js';
 import { limitValue } from '../policy/limit.js';
-import { lose, type Outcome, type Scene, type State, settle } from '../statics/index.js';
+import { type Forces, lose, type Outcome, type Scene, type State, settle } from '../statics/index.js';
 import type { SupportWorkings } from '../workings/support-workings.js';
 import { asFound, type Built, nextStage, withPreloads } from './building-state.js';
 import { sceneOf } from './scene-of.js';
@@ -71,13 +71,12 @@ export function* runCorner(
     const scene = withPreloads(standing.scene, built.preloads);
     yield* take(record.asBuilt, built.scene, built.from, built.outcome, { corner, tools: false });
     yield;
-    yield* losses(record, standing, scene, built.state, { corner, tools: false });
+    yield* losses(record, standing, scene, built.outcome, { corner, tools: false });
     if (s !== last || !tools || built.state === undefined) continue;
     const working = withPreloads(sceneOf(w, group, { ...choice, tools: true }).scene, built.preloads);
     const outcome = yield* settle(working, built.state);
     yield* take(record.asBuilt, working, built.state, outcome, { corner, tools: true });
-    if (outcome.kind === 'rests')
-      yield* losses(record, standing, working, outcome.state, { corner, tools: true });
+    if (outcome.kind === 'rests') yield* losses(record, standing, working, outcome, { corner, tools: true });
   }
   return { corner, preloads: built?.preloads ?? new Map(), state: built?.state };
 }
@@ -86,17 +85,42 @@ function* losses(
   record: StageRecord,
   standing: StandingScene,
   scene: Scene,
-  state: State | undefined,
+  built: Outcome,
   of: CaseOf,
 ): Generator<void, void> {
-  if (state === undefined) return;
+  if (built.kind !== 'rests') return;
+  const pressed = carrying(built.forces);
   for (const lost of record.losses) {
     const ids = lost.loss === undefined ? [] : idsOf(lost.loss, standing);
-    if (ids.length === 0) continue;
-    const left = lose(scene, state, ids);
+    const left = lose(scene, built.state, ids);
+    // What carries nothing is not missed.
+    if (!takenBetween(scene, built.state, left).some((id) => pressed.has(id))) continue;
     const outcome = yield* settle(scene, left);
     yield* take(lost, scene, left, outcome, of);
   }
+}
+
+/** Elements that carry anything at all. */
+const carrying = ({ contacts, struts, ties }: Forces): ReadonlySet<string> =>
+  new Set([
+    ...contacts.filter((c) => c.normal > 0).map((c) => c.id),
+    ...[...struts, ...ties].filter((e) => e.force > 0).map((e) => e.id),
+  ]);
+
+/** Elements that are there before and lost after. */
+function takenBetween(scene: Scene, before: State, after: State): readonly string[] {
+  const taken = (
+    of: readonly { readonly id: string }[],
+    rows: (s: State) => readonly { readonly presence: string }[],
+  ) =>
+    of
+      .filter((_, i) => rows(before)[i]?.presence === 'there' && rows(after)[i]?.presence !== 'there')
+      .map((e) => e.id);
+  return [
+    ...taken(scene.contacts, (s) => s.contacts),
+    ...taken(scene.struts, (s) => s.struts),
+    ...taken(scene.ties, (s) => s.ties),
+  ];
 }
 
 /** What of the scene a loss takes: the contact itself; of a strut its foot; of a crib the stack with its base. */

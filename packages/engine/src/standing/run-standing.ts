@@ -3,7 +3,7 @@ import { type Loss, lossesOf } from '../loss/losses.js';
 import { planBodies } from '../resting/plan-bodies.js';
 import { originalSupports } from '../workings/original-supports.js';
 import type { SupportWorkings } from '../workings/support-workings.js';
-import { cornersInOrder } from './corner-order.js';
+import { governingCorners } from './corner-order.js';
 import { footLosses } from './foot-losses.js';
 import { isLooseCoupling, standingGroups } from './groups.js';
 import { roseOf } from './rose-of.js';
@@ -56,7 +56,7 @@ function* runGroup(
     asBuilt: emptyCase(undefined),
     losses: s === stages.length - 1 ? losses.map(emptyCase) : [],
   }));
-  const corners = cornersInOrder(group);
+  const corners = governingCorners(group);
   const vehicles = [...new Set(group.bodies.map((b) => b.vehicle))];
   const size = unknownsOf(w, group) ** 2;
   const each = size * (stages.length + losses.length);
