@@ -12,6 +12,9 @@ import type { Group } from './standing-scene.js';
 
 type Directions = PushResult['directions'];
 
+/** Share by which a push in space may miss what closed forms give: so near, the exact bound is the answer. */
+const accuracy = 0.005;
+
 /**
  * The less of what the linear program allows and what the model in space holds, direction by direction.
  *
@@ -36,7 +39,7 @@ export function lesserPush(
     const allowed = most.share.value?.low ?? 0;
     const held = d.push / d.weight;
     const isGap = allowed === 0 && held > 0;
-    if (!isGap && held >= allowed - 1e-9) return most;
+    if (!isGap && held >= allowed * (1 - accuracy)) return most;
     const governs = caseWords(group, d);
     const weight = measured(
       force('weight', message('figure.weight-of', { body: name(vehicle) }), 'up'),
