@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { rules } from '@cribwright/engine';
+import { english } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
+import { missingHeadings } from './rules/page.js';
 
 const source = (path: string) => readFileSync(new URL(path, import.meta.url), 'utf8');
 
@@ -15,9 +17,8 @@ it('has an index of rules that is up to date', async () => {
 
 it.each(rules.map((r) => [r.id, r] as const))('%s has its page, its sentence and its sources', (id, rule) => {
   const page = source(`../packages/engine/src/rules/${id}/rule.md`);
-  for (const heading of ['What it protects against', 'The sum', 'Sources', 'Unsafe', 'Safe'])
-    expect(page).toContain(`\n## ${heading}\n`);
+  expect(missingHeadings(page)).toEqual([]);
   expect(page).toContain(`# ${id}: `);
-  expect(rule.protects).toMatch(/\.$/);
+  expect(english(rule.protects)).toMatch(/\.$/);
   expect(rule.sources.length).toBeGreaterThan(0);
 });

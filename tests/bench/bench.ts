@@ -63,7 +63,7 @@ const [large, moved] = [analyzed(largePlan()), analyzed(largePlan(0.05))];
 const shapesIn = (items: readonly Item[]): number =>
   items.reduce((sum, item) => sum + (item.kind === 'group' ? shapesIn(item.items) : 1), 0);
 const shapes = shapesIn(drawScene(large.plan, large.analysis, firstChoice).items);
-type Layout = 'plan' | 'side' | 'space';
+type Layout = 'top' | 'side' | '3d';
 /** For the first time: the plan is a new one in all its parts, so nothing of another drawing can serve again. */
 const drawFirst = (view: Layout) => {
   const plans = Array.from({ length: 50 }, () => structuredClone(large.plan));
@@ -83,10 +83,10 @@ const road = await roadTimes();
 const written = await textTimes();
 
 const bare = best(() => parse(text));
-const again = drawAgain('plan');
+const again = drawAgain('top');
 const rows: readonly (readonly [what: string, ms: number, target?: number])[] = [
   ['bare parse', bare],
-  ['one resting solve of the finished set-up', best(() => rest(resting))],
+  ['one resting solve of the finished system', best(() => rest(resting))],
   [
     'one direction of the push',
     best(() => heldPush(pushed.system, { ...pushed.push, direction: sideways })),
@@ -99,11 +99,11 @@ const rows: readonly (readonly [what: string, ms: number, target?: number])[] = 
   ['whole analysis with the push from 24 directions', best(() => analyze(plan, { push: true }), 10)],
   ['edit of a weight to diagnostics', best(figures)],
   ['edit of a comment to diagnostics', best(comment)],
-  [`drawing ${shapes} shapes from above, for the first time`, drawFirst('plan')],
+  [`drawing ${shapes} shapes from above, for the first time`, drawFirst('top')],
   ['the same after one crib was moved', again, 25],
   ['from the side after one crib was moved', drawAgain('side'), 25],
-  ['in space for the first time', drawFirst('space')],
-  ['in space after one crib was moved', drawAgain('space'), 50],
+  ['in space for the first time', drawFirst('3d')],
+  ['in space after one crib was moved', drawAgain('3d'), 50],
   ['panel, one crib of these moved: its own work', panel.work],
   ['panel, one crib of these moved: to the second frame', panel.frames],
   ['drawing, then the panel, to the second frame', again + panel.frames, 50],

@@ -58,22 +58,22 @@ plan "Very many cribs" {
 `;
 
 const foot = `
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 2 in out
+    base  3 ft 2 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 2 in out
+    base  3 ft 2 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap4in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap4in { from S1 base to S2 base }
 
   steps {
     1  size up  trailer            crew 1  takes 2 min
-    2  chock    trailer both ways  crew 1  takes 1 min
-    3  chock    car both ways      crew 1  takes 1 min
+    2  chock    trailer both directions  crew 1  takes 1 min
+    3  chock    car both directions      crew 1  takes 1 min
     4  build    N0, N1, N2, N3     crew 4  takes 6 min
     5  set      S1, S2             crew 4  takes 6 min
     6  lock     S1, S2             crew 2  takes 1 min

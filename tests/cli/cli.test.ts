@@ -194,7 +194,7 @@ describe('where there is nothing to check', () => {
       }
   });
 
-  it.each(['// only a comment', 'cache A { people 4 }'])('ends with 2 on %j, and says so', (input) => {
+  it.each(['// only a comment', 'cache A { staffing 4 }'])('ends with 2 on %j, and says so', (input) => {
     for (const name of ['check', 'test', 'materials']) {
       const { code, out, err } = runCommand(command, [name, '-'], { input });
       expect(code).toBe(2);
@@ -204,7 +204,7 @@ describe('where there is nothing to check', () => {
 
   it('is content with files that hold no plan beside one that does', () => {
     const some = mkdtempSync(join(tmpdir(), 'cribwright-some-'));
-    writeFileSync(join(some, 'a.crib'), 'cache A { people 4 }');
+    writeFileSync(join(some, 'a.crib'), 'cache A { staffing 4 }');
     cpSync(join(root, 'examples'), join(some, 'examples'), { recursive: true });
     expect(runCommand(command, ['check', 'a.crib', good], { cwd: some }).code).toBe(0);
   });

@@ -24,7 +24,8 @@ describe.each(Object.keys(library))('library/%s', (name) => {
   });
 
   it('says of every rating, stress, density, bearing and friction where it comes from', () => {
-    const valued = /^\s*(rating|across grain|along grain|modulus \w+|density|bearing|\w+ friction|dressed)\b/;
+    const valued =
+      /^\s*(rating|perpendicular to grain|parallel to grain|modulus \w+|density|bearing|\w+ friction|dressed)\b/;
     const bare = (library[name] ?? '').split(/\n(?=\S)/).flatMap((block) =>
       // A `source` line covers its whole block.
       /^\s*source\b/m.test(block)

@@ -109,7 +109,7 @@ describe.each(names)('%s', (name) => {
       ]),
       ...(await quickFixes(desk, file, checked, range)).map((a) => a.title),
       ...lensesOf(desk, file, checked).map((l) => l.command?.title ?? ''),
-      ...hintsOf(file, checked, { start: 0, end: file.text.length }, 'es').map((h) => String(h.label)),
+      ...hintsOf(desk, file, checked, { start: 0, end: file.text.length }).map((h) => String(h.label)),
     ];
     for (const place of places(file)) {
       const contents = (await hoverAt(desk, file, place))?.contents;

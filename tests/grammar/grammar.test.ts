@@ -36,7 +36,7 @@ it.each([
   ['  size 4x4', '4x4', 'constant.other.size'],
   ['  let gap = A height - 1.5 in', 'gap', 'variable.other.constant'],
   ['  let gap = A height - 1.5 in', '-', 'keyword.operator'],
-  ['  1 chock trailer both ways', '1', 'constant.numeric.step'],
+  ['  1 chock trailer both directions', '1', 'constant.numeric.step'],
 ])('colors in %j the piece %j as %s', (line, text, scope) => {
   expect(scopeIn(line, text)).toBe(scope);
 });

@@ -17,17 +17,17 @@ const walks: Readonly<Record<string, (page: Page, origin: string, extension: str
   async 'the walkthrough ends with a plan in which nothing is unsafe'(page, origin, extension) {
     const window = workbench(page);
     await window.open(origin, mkdtempSync(join(tmpdir(), 'first-plan-')), extension);
-    await window.walkthrough('Learn Cribwright by a First Plan');
-    await page.getByRole('button', { name: 'Write a First Plan' }).first().click();
+    await window.walkthrough('Open Walkthrough');
+    await page.getByRole('button', { name: 'New Sample Plan' }).first().click();
     await page.locator('.tab.active', { hasText: 'Untitled-1' }).waitFor();
     await window.status().filter({ hasText: 'unsafe' }).waitFor();
     await window.photograph('walkthrough-1-unsafe');
 
-    await window.command('Show the Drawing Beside the Text');
+    await window.command('Open Drawing to the Side');
     await panelHands(page).shows?.({ selector: '[data-element="crib/A"]' });
     await window.photograph('walkthrough-2-drawn');
 
-    await window.command('Go to the Worst Finding');
+    await window.command('Go to Worst Finding');
     await page.locator('.monaco-hover', { hasText: '38.5 in' }).first().waitFor();
     await window.photograph('walkthrough-3-why');
     await page.keyboard.press('Escape');
@@ -50,7 +50,7 @@ const walks: Readonly<Record<string, (page: Page, origin: string, extension: str
     const hands = panelHands(page);
     await window.open(origin, workspaceCopy(''), extension);
     await window.openFile('trailer-on-car.crib');
-    await window.command('Show the Drawing Beside the Text');
+    await window.command('Open Drawing to the Side');
     await hands.shows?.({ selector: 'svg [data-element="crib/A"]' });
     await hands.click?.({ selector: '#tab-side' });
     await hands.shows?.({ selector: 'svg[data-view="side"]' });

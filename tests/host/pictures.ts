@@ -22,13 +22,13 @@ const readme: Readonly<Record<string, (page: Page, origin: string) => Promise<vo
     const hands = panelHands(page);
     await window.open(origin, mkdtempSync(join(tmpdir(), 'first-plan-')), root);
     await window.pick('Preferences: Color Theme', 'Light Modern');
-    await window.command('Write a First Plan');
+    await window.command('New Sample Plan');
     await window.status().filter({ hasText: 'unsafe' }).waitFor();
     await window.command('View: Toggle Primary Side Bar Visibility');
-    await window.command('Show the Drawing Beside the Text');
+    await window.command('Open Drawing to the Side');
     await hands.shows?.({ selector: 'svg [data-element="crib/A"]' });
     await window.goToLine(lineOf(firstPlan, 'courses'));
-    await window.command('Go to the Worst Finding');
+    await window.command('Go to Worst Finding');
     await page.locator('.monaco-hover', { hasText: 'dressed depth' }).first().waitFor();
     await hands.lit?.({ element: 'crib/A' });
   },
@@ -40,7 +40,7 @@ const readme: Readonly<Record<string, (page: Page, origin: string) => Promise<vo
     await window.pick('Preferences: Color Theme', 'Light Modern');
     await window.openFile('trailer-on-car.crib');
     await window.command('View: Toggle Primary Side Bar Visibility');
-    await window.command('Show the Drawing Beside the Text');
+    await window.command('Open Drawing to the Side');
     await hands.shows?.({ selector: 'svg [data-element="crib/A"]' });
     await hands.click?.({ selector: '#tab-crib' });
     await hands.shows?.({ selector: 'svg[data-view="crib"]' });

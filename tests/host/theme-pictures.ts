@@ -36,7 +36,7 @@ const beside = async (page: Page, origin: string, plan: string, theme: keyof typ
   await window.pick('Preferences: Color Theme', themes[theme]);
   await window.openFile(plan);
   await window.command('View: Toggle Primary Side Bar Visibility');
-  await window.command('Show the Drawing Beside the Text');
+  await window.command('Open Drawing to the Side');
   await hands.shows?.({ selector: 'svg [data-element="crib/A"]' });
   await hands.theme?.({ kind: theme });
   return { window, hands };

@@ -20,7 +20,7 @@ plan "Flatbed at the scale house" {
     brakes  set
   }
   steps {
-    1  chock  truck both ways  crew 1  takes 1 min
+    1  chock  truck both directions  crew 1  takes 1 min
   }
   size up {
     fuel       "no leak seen"

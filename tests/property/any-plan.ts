@@ -3,11 +3,11 @@ import type {
   Crib,
   Interval,
   Plan,
-  Posture,
   Strut,
   Timber,
   Vehicle,
   VehicleContact,
+  VehiclePosition,
 } from '@cribwright/engine';
 import {
   airSprungCab,
@@ -54,23 +54,23 @@ const interval = (low: number, high: number): fc.Arbitrary<Interval> =>
 const suspension = () => pick('air', 'spring', 'rigid');
 const crossBase = () => pick('open', 'solid');
 const topRuns = () => pick('lengthwise', 'crosswise');
-const lock = () => pick('pinned', 'backed off', 'pump only', undefined);
+const lock = () => pick('pinned', 'collar', 'pump only', undefined);
 const display = () => pick('us', 'si');
 const downhill = () => pick('front', 'rear', 'driver side', 'passenger side');
 
-const posture: fc.Arbitrary<Posture> = fc.oneof(
-  { weight: 6, arbitrary: fc.constant<Posture>({ kind: 'upright' }) },
-  { weight: 1, arbitrary: number(-0.5, 0.5).map((angle): Posture => ({ kind: 'pitched', angle })) },
+const position: fc.Arbitrary<VehiclePosition> = fc.oneof(
+  { weight: 6, arbitrary: fc.constant<VehiclePosition>({ kind: 'upright' }) },
+  { weight: 1, arbitrary: number(-0.5, 0.5).map((angle): VehiclePosition => ({ kind: 'pitched', angle })) },
   {
     weight: 1,
     arbitrary: fc
       .constantFrom('driver' as const, 'passenger' as const)
-      .map((side): Posture => ({ kind: 'on its side', side })),
+      .map((side): VehiclePosition => ({ kind: 'on its side', side })),
   },
-  { weight: 1, arbitrary: fc.constant<Posture>({ kind: 'on its roof' }) },
+  { weight: 1, arbitrary: fc.constant<VehiclePosition>({ kind: 'on its roof' }) },
 );
 
-const anyPosture = () => posture;
+const anyPosition = () => position;
 
 function cargo(g: Pick, vehicle: Vehicle, index: number): Cargo {
   const from = g(number, 0, vehicle.length);
@@ -96,7 +96,7 @@ function vehicle(g: Pick, from: Vehicle): Vehicle {
       ? { x: g(number, -60 * foot, 60 * foot), y: g(number, -20 * foot, 20 * foot) }
       : from.at,
     heading: g(sometimes, 1, 4) ? g(number, -Math.PI, Math.PI) : from.heading,
-    posture: g(anyPosture),
+    position: g(anyPosition),
     emptyCenterHeight: g(sometimes, 5, 6) ? from.emptyCenterHeight : undefined,
     cargo: Array.from({ length: g(whole, 0, 3) }, (_, i) => cargo(g, from, i)),
     axles: from.axles
@@ -223,7 +223,7 @@ export const anyPlan: fc.Arbitrary<Plan> = fc.gen().map((g) => {
     egress: keep(base.egress),
     sizeUp: keep(base.sizeUp),
     lifts: g(sometimes, 1, 6),
-    workingLoads: g(sometimes, 1, 4)
+    toolLoads: g(sometimes, 1, 4)
       ? [
           {
             id: 'load/spreader',

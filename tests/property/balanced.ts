@@ -33,8 +33,8 @@ const at = (
   weight: number,
   [x, y, z]: readonly [number, number, number],
 ): Heavy => {
-  const { posture } = vehicle;
-  const forward = posture.kind === 'pitched' ? z * Math.tan(posture.angle) : 0;
+  const { position } = vehicle;
+  const forward = position.kind === 'pitched' ? z * Math.tan(position.angle) : 0;
   const place = toPlan(vehicle, { x: x - forward, y });
   const [down, across] = downhill[ground.toward];
   const fall = z * Math.abs(ground.grade);
@@ -61,7 +61,7 @@ function wholesOf(
 ): readonly Whole[] {
   const [w, x, y, z] = [weight, center.x, center.y, center.z].map((f) => one(f.value));
   if (w === undefined || x === undefined || y === undefined || z === undefined || w <= 0) return [];
-  const { kind } = vehicle.posture;
+  const { kind } = vehicle.position;
   const all = at(plan, vehicle, w, [x, y, z]);
   // A cab that lies is no longer on its springs.
   if (vehicle.cab === undefined || kind === 'on its side' || kind === 'on its roof')

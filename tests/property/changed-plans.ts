@@ -35,7 +35,7 @@ export const exact = (plan: Plan): Plan => ({
           },
         }),
   })),
-  workingLoads: [],
+  toolLoads: [],
 });
 
 /** Every weight times `by`, or every weight of one vehicle alone; places stay, so that each center of gravity stays. */
@@ -65,7 +65,7 @@ export function heavier(plan: Plan, by: number, only?: ElementId): Plan {
 /** Nothing driven in beforehand and nothing else pushing: what a wedge holds does not grow with the weight. */
 export const snug = (plan: Plan): Plan => ({
   ...plan,
-  workingLoads: [],
+  toolLoads: [],
   cribs: plan.cribs.map((c) => ({
     ...c,
     wedges: c.wedges === undefined ? undefined : { ...c.wedges, preload: 0 },
@@ -92,7 +92,7 @@ export function withCargoAtCenter(plan: Plan, analysis: Analysis, weight: number
   // The places of a vehicle that lies are told as it lies; its cargo's as it stood. Where the cab has springs of its
   // own, the center of the two together is not that of the body that takes the cargo.
   if (vehicle?.cab !== undefined) return undefined;
-  if (vehicle === undefined || x === undefined || y === undefined || vehicle.posture.kind !== 'upright')
+  if (vehicle === undefined || x === undefined || y === undefined || vehicle.position.kind !== 'upright')
     return undefined;
   const cargo: Cargo = {
     id: 'more cargo',

@@ -13,7 +13,7 @@ const mirrorVehicle = (v: Vehicle): Vehicle => ({
   ...v,
   at: flip(v.at),
   heading: -v.heading,
-  posture: v.posture.kind === 'on its side' ? { ...v.posture, side: swap(v.posture.side) } : v.posture,
+  position: v.position.kind === 'on its side' ? { ...v.position, side: swap(v.position.side) } : v.position,
   ...(v.statedCenter === undefined
     ? {}
     : { statedCenter: { ...v.statedCenter, y: turned(v.statedCenter.y) } }),
@@ -44,6 +44,6 @@ export const mirror = (plan: Plan): Plan => ({
     from: 'y' in t.from ? flip(t.from) : t.from,
     to: 'y' in t.to ? flip(t.to) : t.to,
   })),
-  workingLoads: plan.workingLoads.map((l) => ({ ...l, at: flip(l.at), direction: flip(l.direction) })),
+  toolLoads: plan.toolLoads.map((l) => ({ ...l, at: flip(l.at), direction: flip(l.direction) })),
   egress: plan.egress.map((e) => ({ ...e, points: e.points.map(flip) })),
 });

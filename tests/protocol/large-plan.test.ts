@@ -96,10 +96,10 @@ it('has lenses and hints asked for again once the loads are there', async () => 
   const from = server.received.length;
   const lenses = async () =>
     JSON.stringify(await server.request('textDocument/codeLens', { textDocument: { uri } }));
-  await inBetween(async () => (await lenses()).includes('still working out the loads'));
+  await inBetween(async () => (await lenses()).includes('loads not calculated yet'));
   await server.message('the loads', about(version, then));
   for (const method of refreshes) await server.message(method, (m) => m.method === method, from);
   const after = await lenses();
-  expect(after).not.toContain('still working out the loads');
+  expect(after).not.toContain('loads not calculated yet');
   expect(after).toContain('load ');
 });

@@ -87,7 +87,7 @@ describe('text with errors everywhere', () => {
 it('finds symbols of other files beside one whose path no file can have', async () => {
   const [odd, other] = [fresh(), fresh()];
   server.open(odd, 'use "x\ud83d.crib"\nplan "Odd" {}\n');
-  server.open(other, 'cache Elsewhere { people 4 }\n');
+  server.open(other, 'cache Elsewhere { staffing 4 }\n');
   const found = await server.request<{ name: string }[]>('workspace/symbol', { query: 'Elsewhere' });
   expect(JSON.stringify(found)).toContain('Elsewhere');
   for (const uri of [odd, other]) server.close(uri);

@@ -4,7 +4,7 @@ export const samplePlan = (
 ): string => `// Alder Ridge County: every name and number here is invented.
 use "library/vehicles.crib"
 
-plan "Car under the side rail of a loaded van trailer" {
+plan "Car under the bottom rail of a loaded van trailer" {
   ground {
     surface  asphalt
     grade    1.5 % toward rear
@@ -30,8 +30,8 @@ plan "Car under the side rail of a loaded van trailer" {
   }
 
   steps {
-    1  chock  trailer both ways  crew 1  takes 1 min
-    2  build  A                  crew 2  takes 5 min
+    1  chock  trailer both directions  crew 1  takes 1 min
+    2  build  A                        crew 2  takes 5 min
   }
 }
 `;

@@ -46,7 +46,7 @@ export const subject: Subject = {
   checks: [
     stability('Cp, 4×4, 7.3 ft', 0.43783, 5e-6, hud, HUD),
     {
-      what: 'stress allowed along the grain, 4×4, 7.3 ft',
+      what: 'stress allowed parallel to grain, 4×4, 7.3 ft',
       source: HUD,
       expected: 3.9922697,
       within: 5e-5,

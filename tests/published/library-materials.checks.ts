@@ -3,7 +3,7 @@ import type { Check, Subject } from './check.js';
 import { planFrom } from './library-text.js';
 import { published } from './sources.js';
 
-const NDS = published('NDS Supplement 2018', 'Table 4A, compression across the grain');
+const NDS = published('NDS Supplement 2018', 'Table 4A, compression perpendicular to grain');
 const WSDD = published('AF&PA Wood Structural Design Data (1992 revisions)', 'table of species');
 const DRESSED = published('NDS Supplement 2018', 'Table 1A, dry');
 const PS20 = published('PS 20 as tabulated by a public engineering reference', 'timbers');
@@ -44,7 +44,14 @@ const ofTimber = (
 });
 
 const across = (name: string, species: string, expected: number) =>
-  ofTimber(`${species}, across the grain`, name, NDS, expected, (t) => t.acrossGrain / psi, 'psi');
+  ofTimber(
+    `${species}, perpendicular to grain`,
+    name,
+    NDS,
+    expected,
+    (t) => t.perpendicularToGrain / psi,
+    'psi',
+  );
 const density = (name: string, species: string, expected: number) =>
   ofTimber(`${species}, density`, name, WSDD, expected, (t) => t.density / poundPerCubicFoot, 'lb/ft3');
 const dressed = (name: string, size: string, source: Check['source'], expected: number) =>

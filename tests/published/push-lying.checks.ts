@@ -1,4 +1,4 @@
-import { analyze, type Posture, type Vehicle } from '@cribwright/engine';
+import { analyze, type Vehicle, type VehiclePosition } from '@cribwright/engine';
 import { foot, inch, lb, planOf, vanTrailer } from '@cribwright/engine/testing';
 import type { Check, Subject } from './check.js';
 import { closedForm } from './sources.js';
@@ -8,12 +8,12 @@ import { closedForm } from './sources.js';
  * 15 ft back and 46 in up as it stood. On its driver side that is 72 − 46 = 26 in toward the passenger side and
  * 48 in up; on its roof in the middle and 144 − 46 = 98 in up.
  */
-const box = (posture: Posture): Vehicle => ({
+const box = (position: VehiclePosition): Vehicle => ({
   ...vanTrailer,
   length: 30 * foot,
   width: 96 * inch,
   height: 144 * inch,
-  posture,
+  position,
   axles: [],
   parts: [],
   cargo: [],
@@ -26,8 +26,8 @@ const box = (posture: Posture): Vehicle => ({
 });
 
 /** Share of its weight that it holds, pushed one way. 0 is toward the rear, 6 toward the passenger side. */
-const held = (posture: Posture, friction: number, way: number) => () => {
-  const plan = planOf({ vehicles: [box(posture)] });
+const held = (position: VehiclePosition, friction: number, way: number) => () => {
+  const plan = planOf({ vehicles: [box(position)] });
   const surface = { ...plan.ground.surface, frictionBody: { low: friction, high: friction + 0.2 } };
   const a = analyze({ ...plan, ground: { ...plan.ground, grade: 0, surface } }, { push: true });
   return a.push?.directions[way]?.share.value?.low ?? Number.NaN;

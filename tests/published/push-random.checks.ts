@@ -5,7 +5,7 @@ import { at, standing, toward } from './push-system.js';
 import { type Random, randomNumbers } from './random.js';
 import { type AnyReference, closedForm, program } from './sources.js';
 
-/** One or two bodies on three to eight contacts, up to four struts, some of them tied, a grade and a working load. */
+/** One or two bodies on three to eight contacts, up to four struts, some of them tied, a grade and a tool load. */
 function anySystem(r: Random): PushSystem {
   const two = r.next() < 0.4;
   const bodies = [
@@ -128,8 +128,8 @@ const row = (what: string, within: number, computed: Check['computed'], source: 
   computed,
 });
 
-const HIGHS = program('HiGHS 1.15.3, the same linear program, 1,000 random set-ups');
-const GLPK = program('GLPK (glpk.js 5.0.0), the same linear program, 1,000 random set-ups');
+const HIGHS = program('HiGHS 1.15.3, the same linear program, 1,000 random systems');
+const GLPK = program('GLPK (glpk.js 5.0.0), the same linear program, 1,000 random systems');
 
 export const subject: Subject = {
   subject: 'Standing up to a push: random cases, and other solvers beside ours',
@@ -145,7 +145,7 @@ export const subject: Subject = {
       closedForm('every program is solved, or proved to have no solution'),
     ),
     {
-      what: 'set-ups that hold some push, of 1,000: most',
+      what: 'systems that hold some push, of 1,000: most',
       source: closedForm('so that the checks above have something to check'),
       expected: 700,
       within: 300,

@@ -77,9 +77,12 @@ const sized = (nominal: string, timber: Timber, expected: number, source: AnyRef
 });
 
 /** Across-the-grain stress of a species as the policy `species` takes it. */
-const species = (acrossGrain: number, wet: boolean, bearing = 3.5, overhang = 4): number =>
+const species = (perpendicularToGrain: number, wet: boolean, bearing = 3.5, overhang = 4): number =>
   low(
-    speciesStress({ ...fir4x4, acrossGrain: acrossGrain * psi, wet, width: bearing * inch }, overhang * inch),
+    speciesStress(
+      { ...fir4x4, perpendicularToGrain: perpendicularToGrain * psi, wet, width: bearing * inch },
+      overhang * inch,
+    ),
   ) / psi;
 
 export const subject: Subject = {
@@ -145,7 +148,7 @@ export const subject: Subject = {
       computed: () => bearingLengthFactor(3.5 * inch, 2.9 * inch),
     },
     {
-      what: 'wet service factor across the grain',
+      what: 'wet service factor perpendicular to grain',
       source: NDS_CODE,
       expected: 0.67,
       within: 0,
@@ -153,7 +156,7 @@ export const subject: Subject = {
       computed: () => wetServiceFactor(true),
     },
     {
-      what: 'stress across the grain, 625 psi, 1.5 in bearing',
+      what: 'stress perpendicular to grain, 625 psi, 1.5 in bearing',
       source: published('Public worked example of NDS 3.10', 'bearing of 1.5 in'),
       expected: 781.25,
       within: 0.005,
@@ -161,7 +164,7 @@ export const subject: Subject = {
       computed: () => species(625, false, 1.5),
     },
     {
-      what: 'stress across the grain, wet Douglas fir-larch, no Cb',
+      what: 'stress perpendicular to grain, wet Douglas fir-larch, no Cb',
       source: closedForm('625 psi × 0.67'),
       expected: 418.75,
       within: 1e-9,
@@ -169,7 +172,7 @@ export const subject: Subject = {
       computed: () => species(625, true, 3.5, 2),
     },
     {
-      what: 'stress across the grain, hem-fir 4×4',
+      what: 'stress perpendicular to grain, hem-fir 4×4',
       source: closedForm('405 psi × 3.875/3.5: below the flat 500 psi'),
       expected: 448.39,
       within: 0.005,
@@ -177,7 +180,7 @@ export const subject: Subject = {
       computed: () => species(405, false),
     },
     {
-      what: 'stress across the grain, wet spruce-pine-fir, no Cb',
+      what: 'stress perpendicular to grain, wet spruce-pine-fir, no Cb',
       source: closedForm('425 psi × 0.67: below the flat 500 psi'),
       expected: 284.75,
       within: 1e-9,

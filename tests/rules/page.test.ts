@@ -5,7 +5,7 @@ const page = `# Crib too high
 
 ## What it protects against
 
-## The sum
+## Calculation
 
     width = 24 in
 

@@ -48,7 +48,7 @@ describe('every view of every plan', () => {
   it('does so at every stage, with each first loss', () => {
     const found = drawn.flatMap(({ name, plan, analysis }) =>
       analysis.stages.flatMap(({ losses }, stage) =>
-        (['plan', 'side', 'end'] as const).flatMap((view) =>
+        (['top', 'side', 'end'] as const).flatMap((view) =>
           faults(
             `${name}, stage ${stage}`,
             drawScene(plan, analysis, { ...firstChoice, view, stage, lost: losses[0]?.id }),

@@ -3,6 +3,7 @@ import { createRequire } from 'node:module';
 import { firstChoice, scenesFor, svgOf } from '@cribwright/drawing';
 import { analyze } from '@cribwright/engine';
 import { samplePlans } from '@cribwright/engine/testing';
+import { english } from '@cribwright/messages/testing';
 import type { PanelState } from '@cribwright/preview';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -196,7 +197,7 @@ describe('the panel', () => {
     // On a slow machine the next stage may have come before the stop.
     const stage = host.heard.flatMap((m) => (m.kind === 'choose' ? [m.choice.stage] : [])).at(-1);
     const loss = (stage === undefined ? analysis.stages.at(-1) : analysis.stages[stage])?.losses[0];
-    await host.page.getByLabel('What if').selectOption({ label: loss?.title ?? '' });
+    await host.page.getByLabel('What if').selectOption({ label: english(loss?.title) ?? '' });
     while ((await host.next('choose')).choice.lost !== loss?.id);
     await host.next('drawn');
     expect(await host.page.locator('svg.cw').textContent()).toContain('how the loads move');
@@ -222,7 +223,7 @@ describe('the panel', () => {
 
   it('goes through the views as tabs', async () => {
     const host = await opened();
-    await host.page.getByRole('tab', { name: 'Plan' }).focus();
+    await host.page.getByRole('tab', { name: 'Top' }).focus();
     await host.page.keyboard.press('ArrowRight');
     expect((await host.next('choose')).choice).toMatchObject({ view: 'side' });
     await host.next('drawn');
@@ -297,7 +298,7 @@ describe('the panel', () => {
       () => (window as unknown as { keptState?: PanelState }).keptState?.pan.x === 120,
     );
     const state = await host.page.evaluate(() => (window as unknown as { keptState: PanelState }).keptState);
-    expect(state).toMatchObject({ uri: testUri, zoom: 1.56, choice: { view: 'plan' } });
+    expect(state).toMatchObject({ uri: testUri, zoom: 1.56, choice: { view: 'top' } });
     await host.page.context().close();
     const again = await opened({ state });
     await again.page.waitForFunction(() => document.querySelector('#drawing')?.scrollLeft === 120);
@@ -308,10 +309,10 @@ describe('the panel', () => {
     const host = await opened();
     const asked: string[] = [];
     host.page.on('request', (r) => asked.push(r.url()));
-    await host.page.getByRole('tab', { name: 'Space' }).click();
+    await host.page.getByRole('tab', { name: '3D' }).click();
     await host.next('drawn');
     expect(asked).toEqual([]);
-    await host.page.getByRole('button', { name: 'Turn it' }).click();
+    await host.page.getByRole('button', { name: 'Rotate' }).click();
     await host.page.locator('.space-canvas canvas').waitFor();
     expect(asked.some((u) => u.includes('space-view'))).toBe(true);
     const colors = () =>
@@ -340,16 +341,16 @@ describe.each(themes)('in the theme %s', (theme) => {
     const host = await opened({ theme });
     await host.page.evaluate(axe);
     for (const view of [
-      'Plan',
+      'Top',
       'Side',
       'End',
       'Crib',
       'Strut',
       'Heights',
-      'Use',
-      'Time line',
+      'Utilization',
+      'Timeline',
       'Ground',
-      'Space',
+      '3D',
     ]) {
       await host.page.getByRole('tab', { name: view, exact: true }).click();
       await host.next('drawn');
@@ -420,9 +421,9 @@ it('names what is unsafe over its shape in the view that turns, and no two names
   if (tallCrib === undefined) throw new Error('the sample plan is gone');
   const host = await openPanel(browser, tallCrib, analyze(tallCrib), { width: 700, height: 700 });
   await host.show();
-  await host.page.getByRole('tab', { name: 'Space', exact: true }).click();
+  await host.page.getByRole('tab', { name: '3D', exact: true }).click();
   await host.next('drawn');
-  await host.page.getByRole('button', { name: 'Turn it' }).click();
+  await host.page.getByRole('button', { name: 'Rotate' }).click();
   await host.page.locator('.space-label.danger', { hasText: '▲ A' }).waitFor({ state: 'visible' });
   const boxes = await host.page.evaluate(() =>
     [...document.querySelectorAll<HTMLElement>('.space-label')]

@@ -31,7 +31,7 @@ it('draws a stage and a loss as they were kept', async () => {
   const [first] = drawn;
   const stage = first?.analysis.stages[4];
   if (first === undefined || stage === undefined) throw new Error('the sample plan has no fifth stage');
-  for (const view of ['plan', 'side'] as const) {
+  for (const view of ['top', 'side'] as const) {
     const choice = { ...firstChoice, view, stage: 4, lost: stage.losses[0]?.id };
     await expect(svgOf(drawScene(first.plan, first.analysis, choice))).toMatchFileSnapshot(
       file(`${first.name}-stage-5-loss`, view),

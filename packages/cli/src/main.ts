@@ -1,4 +1,5 @@
 import process from 'node:process';
+import { today } from '@cribwright/language';
 import { readStandardInput } from './files/read-standard-input.js';
 import { run } from './program.js';
 import { standardOutput } from './terminal/standard-output.js';
@@ -18,7 +19,7 @@ void run(process.argv.slice(2), {
   cwd: process.cwd(),
   env: process.env,
   isTTY: process.stdout.isTTY,
-  today: new Date().toISOString().slice(0, 10),
+  today: today(),
   out: (words) => out.write(words),
   err: (words) => err.write(words),
   stdin: () => readStandardInput(process.stdin),

@@ -24,7 +24,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   let code = 0;
   const program = new Command('cribwright')
     .version(version)
-    .addHelpText('after', `\nCaution.\n${caution}`)
+    .addHelpText('after', `\nLimits of this tool.\n${caution}`)
     .configureOutput({ writeOut: io.out, writeErr: io.err })
     .showHelpAfterError('See what can be said with: cribwright --help')
     .exitOverride();

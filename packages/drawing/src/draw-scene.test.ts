@@ -1,5 +1,6 @@
 import { analyze } from '@cribwright/engine';
 import { planOf, samplePlans, tallCrib } from '@cribwright/engine/testing';
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { drawScene, firstChoice, scenesFor, viewsOf } from './draw-scene.js';
 import { views } from './generated/views.js';
@@ -77,7 +78,7 @@ describe('stages and losses', () => {
     expect(marks.map((m) => m.key)).toEqual(lost?.reactions.map((r) => `load ${r.id}`));
     expect(marks.some((m) => m.name?.includes('before'))).toBe(true);
     expect(words(scene.items).join('\n')).toContain('how the loads move');
-    expect(scene.words).toContain(lost?.title ?? 'no loss');
+    expect(scene.words).toContain(english(lost?.title) ?? 'no loss');
   });
 });
 

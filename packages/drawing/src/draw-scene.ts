@@ -11,7 +11,7 @@ import type { View } from './views/view.js';
 
 /** What is shown first. */
 export const firstChoice: ViewChoice = {
-  view: 'plan',
+  view: 'top',
   subject: undefined,
   stage: undefined,
   lost: undefined,

@@ -9,4 +9,5 @@ export { SceneSvg } from './svg/scene-svg.js';
 export { fontFamily, paletteVariables, variableStyleSheet } from './svg/style-sheet.js';
 export { svgOf } from './svg/svg-of.js';
 export type { Shown } from './views/look.js';
+export { lossTitles, stageTitles, type Titled } from './views/moments.js';
 export type { View } from './views/view.js';

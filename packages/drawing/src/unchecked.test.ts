@@ -6,7 +6,7 @@ import type { Item } from './scene/scene.js';
 import { walk } from './scene/walk.js';
 import { drawn } from './testing/drawn.js';
 
-const layouts = ['plan', 'side', 'end', 'space'] as const;
+const layouts = ['top', 'side', 'end', '3d'] as const;
 
 const shapes = (items: readonly Item[], key: string) =>
   [...walk(items)].find((i) => i.kind === 'group' && i.key === key);
@@ -58,9 +58,9 @@ describe.each(Object.entries(samplePlans))('%s, before its checks have run', (_n
 
 it('says that the push is being worked out only while it is', () => {
   const analysis = analyze(trailerOnCar);
-  const choice = { ...firstChoice, view: 'push' } as const;
+  const choice = { ...firstChoice, view: 'side push' } as const;
   expect(drawScene(trailerOnCar, analysis, choice, true).words).toContain('is being worked out');
   expect(drawScene(trailerOnCar, analysis, choice).words).toContain('nothing to show');
-  expect(viewsOf(trailerOnCar, analysis, true).map((v) => v.id)).toContain('push');
-  expect(viewsOf(trailerOnCar, analysis).map((v) => v.id)).not.toContain('push');
+  expect(viewsOf(trailerOnCar, analysis, true).map((v) => v.id)).toContain('side push');
+  expect(viewsOf(trailerOnCar, analysis).map((v) => v.id)).not.toContain('side push');
 });

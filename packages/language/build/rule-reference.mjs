@@ -7,16 +7,17 @@ import { wordsIn } from '@cribwright/messages';
 
 const file = fileURLToPath(new URL('../docs/rules.md', import.meta.url));
 
+const words = wordsIn('en', 'us');
 const says = { danger: 'danger', warning: 'look again', note: 'worth knowing' };
 
 const entry = (rule) => [
   `### [${rule.id}](../../engine/src/rules/${rule.id}/rule.md)`,
   '',
-  `**${rule.title}.** ${rule.protects}`,
+  `**${words.message(rule.title)}.** ${words.message(rule.protects)}`,
   '',
   `- Says: ${says[rule.severity]}`,
   ...(rule.compares.length > 0 ? [`- Compares: ${rule.compares.join('; ')}`] : []),
-  `- Sources: ${[...new Set(rule.sources.map(wordsIn('en', 'us').source))].join('; ')}`,
+  `- Sources: ${[...new Set(rule.sources.map(words.source))].join('; ')}`,
   '',
 ];
 

@@ -1,6 +1,6 @@
 import type { MessageHoles } from './generated/catalogs.js';
 import type { NoHoles } from './hole-kinds.js';
-import type { Hole, Message } from './message.js';
+import type { Hole, Message } from './values.js';
 
 /** The ids of all messages. */
 export type MessageId = keyof MessageHoles;
@@ -14,7 +14,7 @@ export type TermId = {
     : never;
 }[MessageId];
 
-/** A message with what goes into its holes. A hole that is missing, misspelt or of another kind does not compile. */
+/** A message with what goes into its holes. A hole that is missing, misspelled or of another kind does not compile. */
 export const message = <Id extends MessageId>(id: Id, holes: MessageHoles[Id]): Message => ({
   kind: 'message',
   id,

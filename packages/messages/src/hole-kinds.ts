@@ -1,4 +1,4 @@
-import type { Calculation, Count, FigureHole, List, Message, Name, Phrase, Quantity } from './message.js';
+import type { Calculation, Count, FigureHole, List, Message, Name, Phrase, Quantity } from './values.js';
 
 /** What may fill a hole, by the kind that its catalog entry declares. */
 export interface HoleKinds {

@@ -6,9 +6,8 @@ import {
   showTapePair,
   showTapeRange,
 } from '@cribwright/units';
-import type { Figure } from './figure.js';
-import type { Quantity } from './message.js';
 import { dimensionOf, type QuantityKind, unitOf } from './quantity-kind.js';
+import type { Figure, Quantity } from './values.js';
 
 /** Digits of a computed load, stress or area outside a calculation. */
 const significant = 3;

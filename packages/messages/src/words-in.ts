@@ -1,9 +1,8 @@
 import type { System } from '@cribwright/units';
 import { catalogFor } from './catalog.js';
 import { fault } from './faults.js';
-import type { Figure, FigureSource } from './figure.js';
-import type { Hole, List, Message, Phrase, Quantity } from './message.js';
 import { showFigureValue, showQuantity } from './show-quantity.js';
+import type { Figure, FigureSource, Hole, List, Message, Phrase, Quantity } from './values.js';
 import { writeCalculation } from './write-calculation.js';
 import { writeSource } from './write-source.js';
 
@@ -88,6 +87,7 @@ function makeWords(locale: Locale, units: System): Words {
 
   const list = ({ items, join }: List): string => {
     const words = items.map(hole).filter((t) => t !== '');
+    if (join === 'groups') return words.join('; ');
     if (join === 'plain' || words.length < 2) return words.join(', ');
     const last = words.at(-1) ?? '';
     return format(join === 'and' ? 'word.list-and' : 'word.list-or', {

@@ -1,8 +1,7 @@
 import type { System } from '@cribwright/units';
-import type { Figure } from './figure.js';
 import { type Expression, parseFormula } from './formula.js';
-import type { Hole, Phrase } from './message.js';
 import { showWorking } from './show-quantity.js';
+import type { Figure, Hole, Phrase } from './values.js';
 
 interface Writer {
   readonly units: System;

@@ -67,7 +67,7 @@ export type FromPanel =
       readonly uri: string;
       readonly version: number;
       readonly element: string;
-      readonly moves: 'center' | 'foot' | 'head' | 'vehicle';
+      readonly moves: 'center' | 'base' | 'head' | 'vehicle';
       readonly to: { readonly x?: number; readonly y?: number; readonly z?: number };
     }
   | {

@@ -8,7 +8,7 @@ const keys: readonly (readonly [string, string])[] = [
   ['Alt+↑  Alt+↓', 'one course more or less on a crib'],
   [',  .', 'stage before or next'],
   ['+  -  0', 'zoom in, out, fit'],
-  ['Drag', 'a crib, a strut foot or a vehicle: the text changes'],
+  ['Drag', 'a crib, a strut base or a vehicle: the text changes'],
   ['Escape', 'let go of a drag'],
 ];
 

@@ -4,7 +4,7 @@ import { tallCrib as plan } from '@cribwright/engine/testing';
 import { expect, it } from 'vitest';
 import { topOf } from './space-labels.js';
 
-const { space } = drawScene(plan, analyze(plan), { ...firstChoice, view: 'space' });
+const { space } = drawScene(plan, analyze(plan), { ...firstChoice, view: '3d' });
 
 it('names supports and vehicles with the gravest that is found of them', () => {
   const of = (element: string) => space?.things.find((t) => t.ref.element === element);

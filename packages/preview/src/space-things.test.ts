@@ -7,7 +7,7 @@ import { reachOf, SpaceThings } from './space-things.js';
 
 const inks = () => new Color('#123456');
 const spaceOf = (p: typeof plan) => {
-  const { space } = drawScene(p, unchecked(p), { ...firstChoice, view: 'space' });
+  const { space } = drawScene(p, unchecked(p), { ...firstChoice, view: '3d' });
   if (space === undefined) throw new Error('the view in space has no space');
   return space;
 };

@@ -11,7 +11,7 @@ export function SpaceToggle(props: {
   if (props.scene.space === undefined) return null;
   return (
     <button type="button" aria-pressed={props.on} onClick={() => props.set(!props.on)}>
-      Turn it
+      Rotate
     </button>
   );
 }

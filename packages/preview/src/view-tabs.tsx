@@ -3,17 +3,17 @@ import type { ViewId } from '@cribwright/drawing/page';
 import type { JSX } from 'preact';
 
 const all: readonly { readonly id: ViewId; readonly name: string }[] = [
-  { id: 'plan', name: 'Plan' },
+  { id: 'top', name: 'Top' },
   { id: 'side', name: 'Side' },
   { id: 'end', name: 'End' },
   { id: 'crib', name: 'Crib' },
   { id: 'strut', name: 'Strut' },
-  { id: 'push', name: 'Push' },
+  { id: 'side push', name: 'Side push' },
   { id: 'height limits', name: 'Heights' },
-  { id: 'use', name: 'Use' },
-  { id: 'timeline', name: 'Time line' },
+  { id: 'utilization', name: 'Utilization' },
+  { id: 'timeline', name: 'Timeline' },
   { id: 'ground', name: 'Ground' },
-  { id: 'space', name: 'Space' },
+  { id: '3d', name: '3D' },
 ];
 
 /** The views as tabs: arrow keys go from one to the next. */

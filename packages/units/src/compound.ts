@@ -1,4 +1,4 @@
-import { fine, type QuantityProblem, type Reading, wrong } from './problem.js';
+import { fine, type OrderFault, type QuantityProblem, type Reading, wrong } from './problem.js';
 import type { Quantity } from './quantity.js';
 import { fromSI, quantity } from './quantity.js';
 import type { Unit } from './unit.js';
@@ -42,17 +42,32 @@ export function compound(parts: readonly QuantityPart[]): Reading<Quantity> {
 }
 
 function unfit(last: QuantityPart, part: QuantityPart): QuantityProblem | undefined {
-  const say = (text: string): QuantityProblem => ({ id: 'unit-order', from: part.from, to: part.to, text });
+  const most = Math.round(fromSI(quantity(1, last.unit).value, part.unit));
+  const say = (fault: OrderFault['fault'], text: string): QuantityProblem => ({
+    id: 'unit-order',
+    from: part.from,
+    to: part.to,
+    text,
+    order: { fault, before: last.unit.id, unit: part.unit.id, most },
+  });
   if (!mayFollow(last.unit, part.unit)) {
-    return say(`${part.unit.id} cannot follow ${last.unit.id}; a length in two units reads 3 ft 4 in`);
+    return say(
+      'order',
+      `${part.unit.id} cannot follow ${last.unit.id}; a length in two units reads 3 ft 4 in`,
+    );
   }
   if (!Number.isInteger(last.number)) {
-    return say(`a part of ${last.unit.id} and then ${part.unit.id}: write whole ${last.unit.id} first`);
+    return say(
+      'whole',
+      `a part of ${last.unit.id} and then ${part.unit.id}: write whole ${last.unit.id} first`,
+    );
   }
-  if (part.number < 0) return say(`${part.unit.id} after ${last.unit.id} cannot be below zero`);
-  const most = Math.round(fromSI(quantity(1, last.unit).value, part.unit));
+  if (part.number < 0) return say('below zero', `${part.unit.id} after ${last.unit.id} cannot be below zero`);
   if (part.number >= most) {
-    return say(`${most} ${part.unit.id} make one ${last.unit.id}; write less than ${most} ${part.unit.id}`);
+    return say(
+      'too many',
+      `${most} ${part.unit.id} make one ${last.unit.id}; write less than ${most} ${part.unit.id}`,
+    );
   }
   return undefined;
 }

@@ -11,10 +11,32 @@ export interface QuantityProblem {
   /** Offsets in the text: from, and just past. */
   readonly from: number;
   readonly to: number;
+  /** Which fault of a number it is, for readers who have words of their own for it. */
+  readonly number?: NumberFault;
+  /** Which units do not follow one another. */
+  readonly order?: OrderFault;
   /** In the reader's words, with what would be right. */
   readonly text: string;
   /** What the whole text should be, where that can be told. */
   readonly fix?: string;
+}
+
+export type NumberFault =
+  | 'not a number'
+  | 'comma'
+  | 'decimal comma'
+  | 'decimal and fraction'
+  | 'zero'
+  | 'two fractions'
+  | 'too large';
+
+/** Two units in a row that do not make one quantity. Units by their ids. */
+export interface OrderFault {
+  readonly fault: 'order' | 'whole' | 'below zero' | 'too many';
+  readonly before: string;
+  readonly unit: string;
+  /** How many of `unit` make one of `before`. */
+  readonly most: number;
 }
 
 export type Reading<T> =

@@ -29,7 +29,10 @@ export const draw: CommandPart = {
       .argument('<file>', 'the plan file')
       .option('-o, --output <path>', 'where to write it; the standard output if left out')
       .option('-p, --plan <title>', 'which plan, where the file holds several')
-      .option('-v, --view <view>', 'plan, side, end, crib, strut, push, use, timeline, ground …')
+      .option(
+        '-v, --view <view>',
+        'top, side, end, crib, strut, "side push", utilization, timeline, ground, 3d …',
+      )
       .option('-s, --subject <name>', 'the crib or strut of a close-up')
       .option('--stage <number>', 'how far it is built: 0 is as found')
       .option('--lost <what>', 'what has given way')

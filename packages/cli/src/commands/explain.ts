@@ -1,5 +1,6 @@
 import { rules } from '@cribwright/engine';
 import { languageCodes, rulePageText } from '@cribwright/language';
+import { wordsIn } from '@cribwright/messages';
 import { closest } from '@cribwright/units';
 import { markdownText } from '../terminal/markdown.js';
 import { type Paint, paintFor, printable } from '../terminal/paint.js';
@@ -32,11 +33,14 @@ export const explain: CommandPart = {
 /** The rules by family, each with its name. */
 function ruleList(paint: Paint): string {
   const widest = Math.max(0, ...rules.map((r) => r.id.length));
+  const words = wordsIn('en', 'us');
   const families = [...new Set(rules.map((r) => r.family))];
   return families
     .flatMap((family) => [
       paint('strong', family),
-      ...rules.filter((r) => r.family === family).map((r) => `  ${r.id.padEnd(widest)}  ${r.title}`),
+      ...rules
+        .filter((r) => r.family === family)
+        .map((r) => `  ${r.id.padEnd(widest)}  ${words.message(r.title)}`),
       '',
     ])
     .concat(paint('strong', 'the writing'), ...languageCodes.map((code) => `  ${code}`), '')

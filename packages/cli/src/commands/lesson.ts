@@ -1,5 +1,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
+import { wordsIn } from '@cribwright/messages';
 import { sayErrors } from '../files/plans-in.js';
 import { readReport } from '../files/read-report.js';
 import { handout } from '../lesson/handout.js';
@@ -48,9 +49,12 @@ export const lesson: CommandPart = {
         }
         sayErrors(io, report);
         if (hasErrors(report)) ends(2);
+        const say = wordsIn('en', 'us');
         const keyless = lessons.flatMap((l) => l.exercises).filter((e) => e.answer.kind === 'none');
         for (const { name, answer } of keyless)
-          io.err(`${printable(name)} has no key. ${answer.kind === 'none' ? printable(answer.why) : ''}\n`);
+          io.err(
+            `${printable(say.message(name))} has no key. ${answer.kind === 'none' ? printable(say.message(answer.why)) : ''}\n`,
+          );
         if (keyless.length > 0) ends(2);
       }),
 };

@@ -24,7 +24,7 @@ export const materials: CommandPart = {
         const paint = paintFor(io, io.env);
         const plans = report.files.flatMap((f) => f.plans);
         io.out(
-          `${plans.map((p) => planTable(p, paint)).join('\n')}\n${paint('strong', 'Caution.')}\n${caution}\n`,
+          `${plans.map((p) => planTable(p, paint)).join('\n')}\n${paint('strong', 'Limits of this tool.')}\n${caution}\n`,
         );
         sayErrors(io, report);
         for (const { path, why } of report.unreadable) io.err(`${printable(path)}: ${printable(why)}\n`);

@@ -19,14 +19,14 @@ export const sheet: CommandPart = {
       )
       .argument('<file>', 'the plan file')
       .option('-o, --output <path>', 'where to write it; the standard output if left out')
-      .option('--sums', 'with the loads as built and when a vehicle beneath gives way, to follow by hand')
+      .option('--calculations', 'with the calculations: loads as built, and when a vehicle beneath gives way')
       .option('-p, --plan <title>', 'which plan, where the file holds several')
-      .action(async (file: string, options: { output?: string; plan?: string; sums?: boolean }) => {
+      .action(async (file: string, options: { output?: string; plan?: string; calculations?: boolean }) => {
         try {
           const { plans, errors } = await plansIn(io, file);
           if (errors) ends(2);
           const { plan, analysis } = planNamed(plans, options.plan);
-          const page = fieldSheet(plan, analysis, { sums: options.sums ?? false });
+          const page = fieldSheet(plan, analysis, { calculations: options.calculations ?? false });
           if (options.output === undefined) return io.out(page);
           const path = resolve(io.cwd, options.output);
           mkdirSync(dirname(path), { recursive: true });

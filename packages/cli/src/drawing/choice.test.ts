@@ -6,8 +6,8 @@ import { choiceOf, themeOf } from './choice.js';
 const analysis = analyze(trailerOnCar);
 const choose = (asked: Parameters<typeof choiceOf>[0]) => choiceOf(asked, trailerOnCar, analysis);
 
-it('shows the plan view of the finished work unless told otherwise', () => {
-  expect(choose({})).toEqual({ view: 'plan', subject: undefined, stage: undefined, lost: undefined });
+it('shows the top view of the finished work unless told otherwise', () => {
+  expect(choose({})).toEqual({ view: 'top', subject: undefined, stage: undefined, lost: undefined });
 });
 
 it('finds a support by the name that the plan gives it', () => {
@@ -16,6 +16,7 @@ it('finds a support by the name that the plan gives it', () => {
 
 it.each([
   [{ view: 'sidee' }, /There is no view “sidee”. Did you mean side\?/],
+  [{ view: 'plan' }, /There is no view “plan”. Did you mean top\?/],
   [{ view: 'crib', subject: 'Z' }, /There is no support “Z”.* There are: A, B, C, D, C1, C2\./],
   [{ stage: '99' }, /There is no stage 99/],
   [{ stage: 'x' }, /There is no stage x/],

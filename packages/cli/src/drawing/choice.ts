@@ -1,4 +1,4 @@
-import { type ThemeName, type View, type ViewChoice, viewsOf } from '@cribwright/drawing';
+import { lossTitles, type ThemeName, type View, type ViewChoice, viewsOf } from '@cribwright/drawing';
 import type { Analysis, Plan } from '@cribwright/engine';
 import { closest } from '@cribwright/units';
 
@@ -19,12 +19,12 @@ export const themes: readonly ThemeName[] = ['light', 'dark', 'high contrast', '
 /** The choice that the words make, for one plan. @throws NotUnderstood */
 export function choiceOf(asked: Asked, plan: Plan, analysis: Analysis): ViewChoice {
   const offered = viewsOf(plan, analysis);
-  const view = pick('view', asked.view ?? 'plan', offered, (v) => v.id);
+  const view = pick('view', asked.view ?? 'top', offered, (v) => v.id);
   return {
     view: view.id,
     subject: asked.subject === undefined ? undefined : subjectOf(asked.subject, view, plan),
     stage: asked.stage === undefined ? undefined : stageOf(asked.stage, analysis),
-    lost: asked.lost === undefined ? undefined : lostOf(asked, analysis),
+    lost: asked.lost === undefined ? undefined : lostOf(asked, plan, analysis),
   };
 }
 
@@ -45,17 +45,25 @@ function stageOf(word: string, analysis: Analysis): number {
   return number;
 }
 
-function lostOf(asked: Asked, analysis: Analysis): string {
-  const stage =
-    asked.stage === undefined ? analysis.stages.at(-1) : analysis.stages[stageOf(asked.stage, analysis)];
-  return pick('loss', asked.lost ?? '', stage?.losses ?? [], (l) => l.title).id;
+function lostOf(asked: Asked, plan: Plan, analysis: Analysis): string {
+  const stage = asked.stage === undefined ? undefined : stageOf(asked.stage, analysis);
+  return pick('loss', asked.lost ?? '', lossTitles(plan, analysis, stage), (l) => l.title).id;
 }
+
+/** Views that had another name. */
+const renamedViews: Readonly<Record<string, string>> = {
+  plan: 'top',
+  use: 'utilization',
+  space: '3d',
+  push: 'side push',
+  'time line': 'timeline',
+};
 
 function pick<T>(what: string, word: string, among: readonly T[], nameOf: (one: T) => string): T {
   const found = among.find((one) => nameOf(one).toLowerCase() === word.toLowerCase());
   if (found !== undefined) return found;
   const names = among.map(nameOf);
-  const near = closest(word, names);
+  const near = names.find((name) => name === renamedViews[word.toLowerCase()]) ?? closest(word, names);
   const list = names.length === 0 ? 'This plan has none.' : `There are: ${names.join(', ')}.`;
   const meant = near === undefined ? '' : ` Did you mean ${near}?`;
   throw new NotUnderstood(`There is no ${what} “${word}”.${meant} ${list}`);

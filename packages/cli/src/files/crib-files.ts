@@ -1,5 +1,6 @@
 import { type Dirent, readdirSync, realpathSync, statSync } from 'node:fs';
 import { isAbsolute, join, relative, resolve, sep } from 'node:path';
+import { isPlanFile, passedOver } from '@cribwright/language';
 import { folderOf } from './folder-of.js';
 import { systemWords, unreadableWords } from './unreadable-words.js';
 
@@ -20,8 +21,6 @@ interface Missing {
   readonly path: string;
   readonly why: string;
 }
-
-const skipped = new Set(['node_modules', 'dist', 'out']);
 
 /** Lists a folder. A test hands in one that fails. */
 export type ListFolder = (folder: string) => readonly Dirent[];
@@ -72,10 +71,10 @@ function cribFilesIn(folder: string, within: string, cwd: string, list: ListFold
     return { files, missing: [{ path: shortPath(cwd, folder), why: systemWords(error) }] };
   }
   for (const entry of entries) {
-    if (entry.name.startsWith('.') || skipped.has(entry.name)) continue;
     const path = join(folder, entry.name);
-    if (entry.isDirectory()) add(cribFilesIn(path, within, cwd, list));
-    else if (entry.name.endsWith('.crib')) add(planAt(path, entry, within, cwd));
+    if (entry.isDirectory()) {
+      if (!passedOver(entry.name)) add(cribFilesIn(path, within, cwd, list));
+    } else if (isPlanFile(entry.name)) add(planAt(path, entry, within, cwd));
   }
   return { files, missing };
 }

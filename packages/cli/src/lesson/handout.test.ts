@@ -1,6 +1,7 @@
 import { analyze, caution } from '@cribwright/engine';
 import { tallCrib } from '@cribwright/engine/testing';
 import type { Lesson } from '@cribwright/language';
+import { message, name } from '@cribwright/messages';
 import { expect, it } from 'vitest';
 import { escaped } from './escaped.js';
 import { handout } from './handout.js';
@@ -17,25 +18,25 @@ const lesson: Lesson = {
   plans: [{ plan: tallCrib, analysis, places: {}, partial: false, unread: [] }],
   exercises: [
     {
-      name: 'Limit',
-      ask: 'How high may A stand?',
+      name: name('Limit'),
+      ask: name('How high may A stand?'),
       hints: ['Count.'],
       points: 2,
       answer: { kind: 'figure', figure: limit },
     },
     {
-      name: 'Fault',
-      ask: 'What is wrong?',
+      name: name('Fault'),
+      ask: name('What is wrong?'),
       hints: [],
       points: 1,
       answer: { kind: 'faults', findings: analysis.findings.filter((f) => f.rule === 'crib-height') },
     },
     {
-      name: 'Broken',
-      ask: 'Why?',
+      name: name('Broken'),
+      ask: name('Why?'),
       hints: [],
       points: undefined,
-      answer: { kind: 'none', why: 'no such support' },
+      answer: { kind: 'none', why: message('lesson.no-support', { on: name('Z') }) },
     },
   ],
 };
@@ -55,7 +56,7 @@ it('gives the key with its sum and its source, and says where there is none', ()
   expect(page).toContain('1.5 × 16 in');
   expect(page).toContain('common practice, no source');
   expect(page).toContain('<strong>crib-height</strong>');
-  expect(page).toContain('No key: no such support');
+  expect(page).toContain('No key: The plan has no support Z.');
 });
 
 it('carries the caution, and lets no text become a tag', () => {

@@ -65,17 +65,18 @@ const withoutAnswers = (support: PlanReply['analysis']['supports'][number]) => (
   worst: undefined,
 });
 
+// A lesson's own plans say their units; its answers are given in US units.
+const say = wordsIn('en', 'us');
+
 function exercise({ name, ask, hints, points, answer }: Exercise, number: number, withKey: boolean): string {
   const worth = points === undefined ? '' : ` (${points} ${points === 1 ? 'point' : 'points'})`;
   const body = withKey
     ? `<div class="key">${key(answer)}</div>`
     : `${hints.map((h) => `<p class="hint">${escaped(h)}</p>`).join('')}<div class="blank"></div><div class="blank"></div>`;
-  return `<div class="exercise"><h2>${number}. ${escaped(name)}${worth}</h2><p>${escaped(ask)}</p>${body}</div>`;
+  return `<div class="exercise"><h2>${number}. ${escaped(say.message(name))}${worth}</h2><p>${escaped(say.message(ask))}</p>${body}</div>`;
 }
 
 function key(answer: Answer): string {
-  // A lesson's own plans say their units; its answers are given in US units.
-  const say = wordsIn('en', 'us');
   switch (answer.kind) {
     case 'figure': {
       const { figure } = answer;
@@ -86,8 +87,8 @@ function key(answer: Answer): string {
         .map((f) => `<p><strong>${escaped(f.rule)}</strong>: ${escaped(say.message(f.message))}</p>`)
         .join('');
     case 'finish':
-      return `<p><strong>${escaped(answer.key)}</strong></p>`;
+      return `<p><strong>${escaped(say.message(answer.key))}</strong></p>`;
     case 'none':
-      return `<p><strong>No key: ${escaped(answer.why)}</strong></p>`;
+      return `<p><strong>No key: ${escaped(say.message(answer.why))}</strong></p>`;
   }
 }

@@ -47,7 +47,7 @@ export function expectationReport(report: Report, paint: Paint): string {
         ),
     ]),
   );
-  return `${lines.join('\n')}\n\n${total(report, paint)}\n\n${paint('strong', 'Caution.')}\n${caution}\n`;
+  return `${lines.join('\n')}\n\n${total(report, paint)}\n\n${paint('strong', 'Limits of this tool.')}\n${caution}\n`;
 }
 
 function expected(plan: PlanReport, paint: Paint): readonly string[] {

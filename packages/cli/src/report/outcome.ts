@@ -1,17 +1,11 @@
+import { type Tally as FindingTally, tally as tallyFindings } from '@cribwright/engine';
 import type { Report } from './report.js';
 
 /** How a run ended, as the exit code says it. */
 export type ExitCode = 0 | 1 | 2;
 
-export interface Tally {
+export interface Tally extends FindingTally {
   readonly plans: number;
-  readonly danger: number;
-  readonly warning: number;
-  readonly note: number;
-  /** Findings that a reviewer accepted, and whose date has not passed. */
-  readonly accepted: number;
-  /** Checks that could not run. They are in no other count. */
-  readonly notRun: number;
   readonly unreadable: number;
 }
 
@@ -19,18 +13,10 @@ export interface Tally {
 export function tally(report: Report): Tally {
   const plans = report.files.flatMap((f) => f.plans);
   const findings = plans.flatMap((p) => p.findings.map((f) => f.finding));
-  const open = findings.filter((f) => !f.couldNotRun && !f.accepted);
   const problems = report.files.flatMap((f) => f.problems);
-  const count = (severity: 'danger' | 'warning' | 'note') =>
-    open.filter((f) => f.severity === severity).length +
-    problems.filter((p) => p.severity === severity).length;
   return {
     plans: plans.length,
-    danger: count('danger'),
-    warning: count('warning'),
-    note: count('note'),
-    accepted: findings.filter((f) => !f.couldNotRun && f.accepted).length,
-    notRun: findings.filter((f) => f.couldNotRun).length,
+    ...tallyFindings([...findings, ...problems]),
     unreadable: report.unreadable.length,
   };
 }

@@ -22,7 +22,7 @@ it('gives the line, the sum, the source, the fix, and the caution last', () => {
     '',
     '1 plan, 1 danger, 0 warnings, 0 notes',
     '',
-    'Caution.',
+    'Limits of this tool.',
   ]);
   expect(text.trimEnd().endsWith(caution)).toBe(true);
 });

@@ -21,7 +21,7 @@ export function textReport(report: Report, paint: Paint): string {
     ...report.files.flatMap((f) => fileLines(f, texts, paint)),
     summary(report, paint),
     '',
-    paint('strong', 'Caution.'),
+    paint('strong', 'Limits of this tool.'),
     caution,
   ];
   return `${lines.join('\n')}\n`;

@@ -1,10 +1,10 @@
 import type { Analysis, Figure, Finding, Plan } from '@cribwright/engine';
 import { trailerOnCar } from '@cribwright/engine/testing';
 import type { Checked } from '@cribwright/language';
+import { term } from '@cribwright/messages';
+import { inch } from '@cribwright/units';
 import { fileReport } from '../report/file-report.js';
 import type { Report } from '../report/report.js';
-
-const inch = 0.0254;
 
 export const sampleText = 'plan "Tall" {\n  crib A {\n    courses   14\n    captures  rail\n  }\n}\n';
 
@@ -116,7 +116,7 @@ const analysisOf = (findings: readonly Finding[]): Analysis => ({
   materials: undefined,
   findings,
   expectations: [],
-  assumptions: ['Frames are rigid.'],
+  assumptions: [term('analysis.rigid-bodies')],
 });
 
 const uri = 'file:///plans/tall.crib';

@@ -10,33 +10,33 @@ import { light } from '../svg/palette.js';
 import { SceneSvg } from '../svg/scene-svg.js';
 import { styleSheet } from '../svg/style-sheet.js';
 import type { Shown } from '../views/look.js';
+import { Calculations } from './calculations.js';
 import { Findings, Loosened } from './findings.js';
 import { GivesWay } from './gives-way.js';
 import { NotWhole } from './not-whole.js';
 import { pageStyle } from './style.js';
-import { Sums } from './sums.js';
 import { Supports } from './supports.js';
 import { Verdicts } from './verdicts.js';
 import { Found, Materials, Work } from './work.js';
 
-const drawn: readonly ViewId[] = ['plan', 'side'];
+const drawn: readonly ViewId[] = ['top', 'side'];
 
 /** The sheet a crew carries, words on one side and drawings on the other, as a web page that prints. */
 export const fieldSheet = (plan: Plan, analysis: Shown, options: SheetOptions = {}): string =>
-  `<!doctype html>\n${renderToString(<Page plan={plan} analysis={analysis} sums={options.sums ?? false} />)}\n`;
+  `<!doctype html>\n${renderToString(<Page plan={plan} analysis={analysis} calculations={options.calculations ?? false} />)}\n`;
 
 export interface SheetOptions {
-  /** Also the loads as built, and when a vehicle beneath gives way, with sums to follow by hand. */
-  readonly sums?: boolean;
+  /** Also the loads as built, and when a vehicle beneath gives way, with the calculations. */
+  readonly calculations?: boolean;
 }
 
 interface PageProps {
   readonly plan: Plan;
   readonly analysis: Shown;
-  readonly sums: boolean;
+  readonly calculations: boolean;
 }
 
-function Page({ plan, analysis, sums }: PageProps): JSX.Element {
+function Page({ plan, analysis, calculations }: PageProps): JSX.Element {
   const views = viewsOf(plan, analysis).filter((v) => drawn.includes(v.id));
   const { least, grip } = analysis.push ?? {};
   const words = wordsIn('en', plan.display);
@@ -70,12 +70,12 @@ function Page({ plan, analysis, sums }: PageProps): JSX.Element {
         <h2>Supports</h2>
         <Supports plan={plan} analysis={analysis} words={words} />
         <h2>If something gives way, at most</h2>
-        <GivesWay plan={plan} analysis={analysis} />
+        <GivesWay plan={plan} analysis={analysis} words={words} />
         <div class="halves">
           <section>
             <h2>Order of work</h2>
             <Work analysis={analysis} words={words} />
-            <h2>On the scene it differs like this</h2>
+            <h2>Changes on scene</h2>
             <div class="blank" />
             <div class="blank" />
           </section>
@@ -87,7 +87,7 @@ function Page({ plan, analysis, sums }: PageProps): JSX.Element {
           </section>
         </div>
         <Loosened plan={plan} />
-        <h2>Taken for granted</h2>
+        <h2>Assumptions</h2>
         <ul class="small">
           {analysis.assumptions.map(words.message).map((a) => (
             <li key={a}>{a}</li>
@@ -99,7 +99,7 @@ function Page({ plan, analysis, sums }: PageProps): JSX.Element {
             <SceneSvg key={v.id} scene={drawScene(plan, analysis, { ...firstChoice, view: v.id })} />
           ))}
         </div>
-        {sums ? <Sums analysis={analysis} words={words} /> : undefined}
+        {calculations ? <Calculations analysis={analysis} words={words} /> : undefined}
       </body>
     </html>
   );

@@ -1,5 +1,6 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 import type { Analysis, LoadCase, Plan } from '@cribwright/engine';
+import type { Words } from '@cribwright/messages';
 import { show } from '@cribwright/units';
 import type { JSX } from 'preact';
 
@@ -17,13 +18,15 @@ interface Row {
 export function GivesWay({
   plan,
   analysis,
+  words,
 }: {
   readonly plan: Plan;
   readonly analysis: Analysis;
+  readonly words: Words;
 }): JSX.Element {
   const stage = analysis.stages.at(-1);
   if (stage === undefined) return <p>What happens when something gives way was not worked out.</p>;
-  const rows = stage.losses.map((loss) => rowOf(loss, plan));
+  const rows = stage.losses.map((loss) => rowOf(loss, plan, words));
   const telling = rows
     .filter((r) => r.falls || r.moved > 0)
     .sort((a, b) => Number(b.falls) - Number(a.falls) || b.moved - a.moved);
@@ -51,12 +54,14 @@ export function GivesWay({
   );
 }
 
-function rowOf(loss: LoadCase, plan: Plan): Row {
+function rowOf(loss: LoadCase, plan: Plan, say: Words): Row {
   const falls = !loss.rests;
   return {
-    title: loss.title,
+    title: say.message(loss.title),
     falls,
-    words: falls ? `nothing holds ${loss.free ?? 'it'}` : carried(loss, plan),
+    words: falls
+      ? `nothing holds ${loss.free === undefined ? 'it' : say.message(loss.free)}`
+      : carried(loss, plan),
     moved: Math.max(0, ...[...sums(loss, plan).values()]),
   };
 }

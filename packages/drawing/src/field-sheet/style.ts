@@ -10,7 +10,7 @@ h2{font-size:9pt;margin:2mm 0 .5mm;border-bottom:.4mm solid #000;break-after:avo
 p{margin:.5mm 0}
 .where{color:#333}
 .drawings{break-before:page;display:grid;gap:3mm}
-.sums{break-before:page}
+.calculations{break-before:page}
 .small{font-size:7.5pt;columns:2}
 .drawings svg{display:block;width:100%;height:auto;max-height:128mm;break-inside:avoid}
 .drawings .paper[class]{fill:#fff}

@@ -24,7 +24,7 @@ export function Work({
         {timeline.rows.map((row) => (
           <tr key={row.step}>
             <td class="number">{row.number}</td>
-            <td>{row.title}</td>
+            <td>{words.message(row.title)}</td>
             <td class="number">{row.crew === undefined ? '' : `crew ${row.crew}`}</td>
             <td class="number">{`done at ${minutes(row.end.high)}`}</td>
           </tr>

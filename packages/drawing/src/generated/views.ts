@@ -3,25 +3,25 @@ import { view as crib } from '../views/crib.js';
 import { view as end } from '../views/end.js';
 import { view as ground } from '../views/ground.js';
 import { view as heightLimits } from '../views/height-limits.js';
-import { view as plan } from '../views/plan.js';
-import { view as push } from '../views/push.js';
 import { view as side } from '../views/side.js';
-import { view as space } from '../views/space.js';
+import { view as sidePush } from '../views/side-push.js';
 import { view as strut } from '../views/strut.js';
+import { view as threeD } from '../views/three-d.js';
 import { view as timeline } from '../views/timeline.js';
-import { view as use } from '../views/use.js';
+import { view as top } from '../views/top.js';
+import { view as utilization } from '../views/utilization.js';
 import type { View } from '../views/view.js';
 
 export const views: readonly View[] = [
-  plan,
+  top,
   side,
   end,
   crib,
   strut,
-  push,
+  sidePush,
   heightLimits,
-  use,
+  utilization,
   timeline,
   ground,
-  space,
+  threeD,
 ];

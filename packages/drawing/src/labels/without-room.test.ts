@@ -13,7 +13,7 @@ it('lists every label of a crowded plan that has none, so that no crib goes unna
     crib(`N${i}`, 1 + (i % 40) * 0.35, -1.1 + Math.floor(i / 40) * 0.7),
   );
   const plan = planOf({ vehicles: [vanTrailer], cribs });
-  const view = drawn(plan, { ...analyze(planOf({})), supports: [] }, { view: 'plan' });
+  const view = drawn(plan, { ...analyze(planOf({})), supports: [] }, { view: 'top' });
   const listed = view.words('labels without room').join(' ');
   const placed = new Set(view.groups.filter((g) => g.key.startsWith('label ')).map((g) => g.key));
   for (const c of cribs)

@@ -6,7 +6,7 @@ import { inLatin, outOfLatin } from './in-latin.js';
 import { pdfOf } from './pdf-of.js';
 
 const scene = (width: number, height: number): Scene => ({
-  choice: { view: 'plan', subject: undefined, stage: undefined, lost: undefined },
+  choice: { view: 'top', subject: undefined, stage: undefined, lost: undefined },
   title: 'Plan from above',
   words: '',
   width,

@@ -1,8 +1,8 @@
+import { poseOf } from '@cribwright/engine';
 import { around } from '../scene/bounds.js';
 import { group, polygon } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { centerMark } from '../sheet/legend.js';
-import { poseOf } from '../space/pose.js';
 import { at3 } from '../space/vector.js';
 import type { Look } from '../views/look.js';
 import type { Placing } from './place-on-sheet.js';
@@ -15,7 +15,7 @@ export function centers(look: Look, { toSheet }: Placing): readonly Item[] {
     if (vehicle === undefined) return [];
     // The engine gives the center of a vehicle that lies as it lies; of one that pitches, in its own axes.
     const pose = poseOf(
-      vehicle.posture.kind === 'pitched' ? vehicle : { ...vehicle, posture: { kind: 'upright' } },
+      vehicle.position.kind === 'pitched' ? vehicle : { ...vehicle, position: { kind: 'upright' } },
     );
     if (x.value === undefined || y.value === undefined) return [];
     const heights = z.value ?? { low: 0, high: 0 };

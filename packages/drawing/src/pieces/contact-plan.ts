@@ -1,15 +1,14 @@
-import type { Crib } from '@cribwright/engine';
+import type { PlacedCrib } from '@cribwright/engine';
 import { at, circle, group, rectangle, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { type } from '../sheet/sizes.js';
 import type { Scale } from '../sheet/standard-scale.js';
-import { coursesOf } from '../space/crib-solids.js';
 import type { Look } from '../views/look.js';
 import { useLevel, useLimit } from './use-level.js';
 
 /** The top two courses from above, with the contacts numbered; each filled by how far its capacity is used. */
 export function contactPlan(
-  crib: Crib,
+  { crib, courses }: PlacedCrib,
   look: Look,
   field: { readonly left: number; readonly top: number; readonly scale: Scale },
 ): { readonly item: Item; readonly right: number; readonly bottom: number } {
@@ -17,17 +16,15 @@ export function contactPlan(
   const { timber } = crib;
   const half = (timber.length / 2) * k;
   const [cx, cy] = [field.left + 6 + half, field.top + 8 + half];
-  const timbers = coursesOf(crib)
-    .slice(-2)
-    .flatMap((course) =>
-      course.offsets.map((offset, i) => {
-        const wide = timber.width * k;
-        const key = `course ${course.number} timber ${i + 1}`;
-        return course.runs === 'lengthwise'
-          ? rectangle(key, 'timber', cx - half, cy - offset * k - wide / 2, half * 2, wide, 'light')
-          : rectangle(key, 'timber', cx + offset * k - wide / 2, cy - half, wide, half * 2, 'light');
-      }),
-    );
+  const timbers = courses.slice(-2).flatMap((course) =>
+    course.offsets.map((offset, i) => {
+      const wide = timber.width * k;
+      const key = `course ${course.number} timber ${i + 1}`;
+      return course.runs === 'lengthwise'
+        ? rectangle(key, 'timber', cx - half, cy - offset * k - wide / 2, half * 2, wide, 'light')
+        : rectangle(key, 'timber', cx + offset * k - wide / 2, cy - half, wide, half * 2, 'light');
+    }),
+  );
   const contacts = look.support(crib.id)?.contacts ?? [];
   const limit = useLimit(look.plan);
   const radius = Math.max(2.4, (timber.width / 2) * k * 0.92);

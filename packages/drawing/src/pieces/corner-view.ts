@@ -18,7 +18,7 @@ export function seenFaces(
     return [
       line(solid.key, tone, toSheet(solid.from), toSheet(solid.to), {
         width: tone === 'tie' ? 0.5 : 1,
-        ...(tone === 'tie' ? { dash: 'chain' as const } : {}),
+        ...(tone === 'tie' ? { dash: 'short dash' as const } : {}),
       }),
     ];
   }

@@ -1,9 +1,8 @@
-import type { Crib } from '@cribwright/engine';
+import type { PlacedCrib } from '@cribwright/engine';
 import { around, boundsOf, join } from '../scene/bounds.js';
 import { at, group, line, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { type } from '../sheet/sizes.js';
-import { coursesOf } from '../space/crib-solids.js';
 import { fromCorner, pointsOf } from '../space/project.js';
 import { block, type Solid } from '../space/solid.js';
 import { at3, middle, type Point3 } from '../space/vector.js';
@@ -18,8 +17,10 @@ interface Field {
 const most = 96;
 
 /** The build course by course, drawn apart, from the lowest up, each with its number and count of timbers. */
-export function courseBuild(crib: Crib, field: Field): { readonly item: Item; readonly bottom: number } {
-  const courses = coursesOf(crib);
+export function courseBuild(
+  { crib, courses }: PlacedCrib,
+  field: Field,
+): { readonly item: Item; readonly bottom: number } {
   const { length, depth, width } = crib.timber;
   const lift = depth * 1.55;
   const solids = courses.map((course) => ({

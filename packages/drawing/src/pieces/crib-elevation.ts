@@ -1,28 +1,26 @@
-import type { Crib, Figure } from '@cribwright/engine';
+import type { PlacedCrib } from '@cribwright/engine';
 import { at, group, line, rectangle, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { dimensionLine } from '../sheet/dimension-line.js';
 import { type } from '../sheet/sizes.js';
-import { coursesOf, stackHeight } from '../space/crib-solids.js';
 import type { Look } from '../views/look.js';
 import { cribTop, type Field } from './crib-top.js';
 import { nameOf } from './name-of.js';
 
 /** One face of a crib, from the ground up, with its height, its limit, its width and its overhang. */
 export function cribElevation(
-  crib: Crib,
+  placed: PlacedCrib,
   look: Look,
   field: Field,
 ): { readonly item: Item; readonly bottom: number } {
   const k = field.scale.perMeter;
+  const { crib } = placed;
   const { timber } = crib;
   const ground = field.top + field.high * k;
   const half = (timber.length / 2) * k;
   const y = (height: number) => ground - height * k;
-  const stack = stackHeight(crib);
-  const figures = look.support(crib.id)?.figures ?? {};
   const lengthwiseSeen = field.face === 'side' ? 'lengthwise' : 'crosswise';
-  const shapes = coursesOf(crib).flatMap((course): readonly Item[] => {
+  const shapes = placed.courses.flatMap((course): readonly Item[] => {
     const deep = timber.depth * k;
     const key = `course ${course.number}`;
     if (course.runs === lengthwiseSeen)
@@ -53,19 +51,9 @@ export function cribElevation(
         }),
         line('ground', 'ground', at(field.center - half - 8, ground), at(field.center + half + 8, ground)),
         ...shapes,
-        ...cribTop(crib, look, field, y),
-        ...(field.face === 'side'
-          ? [
-              dimensionLine(
-                'height',
-                at(field.center - half, ground),
-                at(field.center - half, y(stack)),
-                heightWords(figures.height, stack, look),
-                -7,
-              ),
-            ]
-          : []),
-        ...widths(crib, look, field, ground),
+        ...cribTop(placed, look, field, y),
+        ...(field.face === 'side' ? heights(placed, look, field, y) : []),
+        ...widths(placed, look, field, ground),
       ],
       {
         ref: crib.ref,
@@ -75,11 +63,23 @@ export function cribElevation(
   };
 }
 
-/** What the engine says of the height, where it measures what is drawn here: timbers and shims. */
-const heightWords = (height: Figure | undefined, stack: number, look: Look): string =>
-  height?.value !== undefined && Math.abs(height.value.high - stack) < 0.001
-    ? look.say.figure(height)
-    : look.say.short(stack);
+/** The height of the courses, which the limit is for; where there are shims, the height with them beside it. */
+function heights(
+  { crib, height, heightWithShims }: PlacedCrib,
+  look: Look,
+  field: Field,
+  y: (height: number) => number,
+): readonly Item[] {
+  const x = field.center - (crib.timber.length / 2) * field.scale.perMeter;
+  const { short } = look.say;
+  const shims = `${short(heightWithShims, 'up')} with shims`;
+  return [
+    dimensionLine('height', at(x, y(0)), at(x, y(height)), short(height, 'up'), -7),
+    ...(crib.shims > 0
+      ? [dimensionLine('height with shims', at(x, y(0)), at(x, y(heightWithShims)), shims, -13)]
+      : []),
+  ];
+}
 
 /** The end of a timber with its two diagonals, as cut wood is drawn. */
 export const endGrain = (key: string, x: number, y: number, wide: number, deep: number): readonly Item[] => [
@@ -88,19 +88,24 @@ export const endGrain = (key: string, x: number, y: number, wide: number, deep: 
   line(`${key} b`, 'timber end', at(x + wide, y), at(x, y + deep), { width: 0.12 }),
 ];
 
-function widths(crib: Crib, look: Look, field: Field, ground: number): readonly Item[] {
+/** What a face shows of the width: outside to outside of its contacts, and the timber. */
+function widths(
+  { crib, widths: across }: PlacedCrib,
+  look: Look,
+  field: Field,
+  ground: number,
+): readonly Item[] {
   const k = field.scale.perMeter;
   const half = (crib.timber.length / 2) * k;
-  const reach = half - crib.overhang * k;
+  const contacts = field.face === 'side' ? across.lengthwise : across.crosswise;
+  const reach = (contacts / 2) * k;
   const { short } = look.say;
-  const contacts = crib.timber.length - 2 * crib.overhang;
-  const width = look.support(crib.id)?.figures.width;
   return [
     dimensionLine(
       'contacts',
       at(field.center - reach, ground),
       at(field.center + reach, ground),
-      width === undefined ? short(contacts) : look.say.figure(width),
+      short(contacts, 'down'),
       6,
     ),
     dimensionLine(

@@ -1,9 +1,9 @@
-import type { Crib } from '@cribwright/engine';
+import type { PlacedCrib } from '@cribwright/engine';
 import { at, line, rectangle, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { type } from '../sheet/sizes.js';
 import type { Scale } from '../sheet/standard-scale.js';
-import { baseHeight, captureHeight, stackHeight, wedgeGap } from '../space/crib-solids.js';
+import { baseHeight } from '../space/crib-solids.js';
 import type { Look } from '../views/look.js';
 
 /** Where one face of a crib is drawn. */
@@ -19,43 +19,38 @@ export interface Field {
 }
 
 /** What closes the gap over a crib's timbers, what it meets there, and how high it may stand. */
-export const cribTop = (crib: Crib, look: Look, field: Field, y: Height): readonly Item[] => [
-  ...shims(crib, field, y),
-  ...wedgeItems(crib, look, field, y),
-  ...captured(crib, look, field, y),
-  ...limitLine(crib, look, field, y),
+export const cribTop = (placed: PlacedCrib, look: Look, field: Field, y: Height): readonly Item[] => [
+  ...shims(placed, field, y),
+  ...wedgeItems(placed, field, y),
+  ...captured(placed, field, y),
+  ...limitLine(placed, look, field, y),
 ];
 
 type Height = (meters: number) => number;
 
-function shims(crib: Crib, field: Field, y: Height): readonly Item[] {
+/** Outside to outside of the contacts that one face shows, m. */
+const contactWidth = ({ widths }: PlacedCrib, { face }: Field): number =>
+  face === 'side' ? widths.lengthwise : widths.crosswise;
+
+function shims(placed: PlacedCrib, field: Field, y: Height): readonly Item[] {
+  const { crib, heightWithShims } = placed;
   if (crib.shims <= 0) return [];
-  const reach = (crib.timber.length / 2 - crib.overhang) * field.scale.perMeter;
-  const top = y(stackHeight(crib));
-  return [
-    rectangle(
-      'shims',
-      'pad',
-      field.center - reach,
-      top,
-      reach * 2,
-      crib.shims * field.scale.perMeter,
-      'light',
-    ),
-  ];
+  const k = field.scale.perMeter;
+  const wide = contactWidth(placed, field) * k;
+  const [x, top] = [field.center - wide / 2, y(heightWithShims)];
+  return [rectangle('shims', 'pad', x, top, wide, crib.shims * k, 'light')];
 }
 
-function wedgeItems(crib: Crib, look: Look, field: Field, y: Height): readonly Item[] {
-  const gap = wedgeGap(crib, look.plan);
-  if (crib.wedges === undefined || gap === undefined || gap <= 0) return [];
+function wedgeItems(placed: PlacedCrib, field: Field, y: Height): readonly Item[] {
+  const { crib, gap, heightWithShims: stack, heightWithWedges } = placed;
+  if (crib.wedges === undefined || gap === undefined || gap.low <= 0) return [];
   const k = field.scale.perMeter;
-  const stack = stackHeight(crib);
-  const closes = gap <= crib.wedges.travel.high + 1e-6;
-  const high = Math.min(gap, crib.wedges.travel.high);
-  const half = crib.timber.width / 2;
-  const reach = crib.timber.length / 2 - crib.overhang - half;
-  return [-reach, reach].flatMap((place, i): readonly Item[] => {
-    const x = field.center + (place - half) * k;
+  const closes = heightWithWedges !== undefined;
+  const high = Math.min(gap.low, crib.wedges.travel.high);
+  const axis = field.face === 'side' ? 'x' : 'y';
+  const places = new Set(placed.contacts.map((c) => c[axis] - crib.at[axis]));
+  return [...places].flatMap((place, i): readonly Item[] => {
+    const x = field.center + (place - crib.timber.width / 2) * k;
     const wide = crib.timber.width * k;
     return [
       rectangle(`wedge ${i}`, 'wedge', x, y(stack + high), wide, high * k, closes ? 'light' : 'none'),
@@ -65,12 +60,11 @@ function wedgeItems(crib: Crib, look: Look, field: Field, y: Height): readonly I
 }
 
 /** The underside that is to be captured. */
-function captured(crib: Crib, look: Look, field: Field, y: Height): readonly Item[] {
-  const capture = captureHeight(crib, look.plan);
-  if (capture === undefined) return [];
-  const above = capture - baseHeight(crib, look.plan);
+function captured(placed: PlacedCrib, field: Field, y: Height): readonly Item[] {
+  if (placed.captured === undefined) return [];
+  const above = placed.captured.low - baseHeight(placed);
   if (above > field.high + 1e-6) return [];
-  const half = (crib.timber.length / 2) * field.scale.perMeter + 5;
+  const half = (placed.crib.timber.length / 2) * field.scale.perMeter + 5;
   const level = y(above);
   const strokes = Math.floor((2 * half) / 4);
   return [
@@ -89,10 +83,10 @@ function captured(crib: Crib, look: Look, field: Field, y: Height): readonly Ite
   ];
 }
 
-function limitLine(crib: Crib, look: Look, field: Field, y: Height): readonly Item[] {
+function limitLine({ crib, height }: PlacedCrib, look: Look, field: Field, y: Height): readonly Item[] {
   const limit = look.support(crib.id)?.figures.heightLimit;
   if (limit?.value === undefined || field.face !== 'end') return [];
-  const over = stackHeight(crib) > limit.value.low * (1 + 1e-9);
+  const over = height > limit.value.low * (1 + 1e-9);
   const half = (crib.timber.length / 2) * field.scale.perMeter;
   const tone = over ? 'danger' : 'good';
   const words = `limit ${look.say.figure(limit)}`;
@@ -111,7 +105,7 @@ function limitLine(crib: Crib, look: Look, field: Field, y: Height): readonly It
   }
   const level = y(limit.value.low);
   return [
-    line('limit', tone, at(left, level), at(right, level), { dash: 'chain', width: 0.5 }),
+    line('limit', tone, at(left, level), at(right, level), { dash: 'dashed', width: 0.5 }),
     text('limit words', at(right + 1, level + 1), words, type.dimension, {
       tone,
       weight: 'bold',

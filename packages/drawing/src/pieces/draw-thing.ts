@@ -99,7 +99,7 @@ function drawSolid(solid: Solid, placing: Placing, standing: Standing, { far, cl
         : 'light';
   if (solid.kind === 'rod') {
     const width = Math.max(solid.tone === 'tie' ? 0.55 : 0.9, solid.thickness * placing.scale.perMeter);
-    const dash = solid.tone === 'tie' && !faint ? ({ dash: 'chain' } as const) : broken;
+    const dash = solid.tone === 'tie' && !faint ? ({ dash: 'short dash' } as const) : broken;
     return line(solid.key, tone, placing.toSheet(solid.from), placing.toSheet(solid.to), {
       width: faint || solid.tone === 'tie' ? Math.min(width, 0.7) : Math.min(width, 2.6),
       ...dash,

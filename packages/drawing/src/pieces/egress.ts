@@ -8,7 +8,7 @@ import { at3, type Point3 } from '../space/vector.js';
 import type { Look } from '../views/look.js';
 import type { Placing } from './place-on-sheet.js';
 
-/** A way out as far as the drawing shows it. */
+/** An egress as far as the drawing shows it. */
 export interface ShownWay {
   readonly way: Egress;
   readonly points: readonly Point3[];
@@ -19,7 +19,7 @@ export interface ShownWay {
 /** How far past everything else a way out is followed, m. */
 const followed = 2.5;
 
-/** The ways out, each cut where it leaves the neighborhood of vehicles and supports. */
+/** The egress paths, each cut where it leaves the neighborhood of vehicles and supports. */
 export function shownWays(look: Look): readonly ShownWay[] {
   if (look.plan.egress.length === 0) return [];
   const reach = reachOfThings(look.things, fromAbove, [], 'bare');
@@ -57,7 +57,7 @@ function shareInside(a: Point, b: Point, box: Box): number {
   return Math.max(0, Math.min(1, ...limits));
 }
 
-/** The crew's way out: its middle line with an arrow, and its two edges. */
+/** The crew's egress: its middle line with an arrow, and its two edges. */
 export function egressItems(
   look: Look,
   { toSheet, scale }: Placing,
@@ -87,7 +87,7 @@ export function egressItems(
         : [line('tip', 'egress', before, last, { head: 'arrow' })];
     return group(way.id, [...edges, path('way', 'egress', points.slice(0, -1)), ...tip], {
       ref: way.ref,
-      name: `way out ${way.name}, ${look.say.long(way.width)} wide${goesOn ? ', goes on past the drawing' : ''}`,
+      name: `egress ${way.name}, ${look.say.long(way.width)} wide${goesOn ? ', goes on past the drawing' : ''}`,
     });
   });
 }

@@ -1,7 +1,7 @@
+import { inch } from '@cribwright/units';
 import { at, group, line, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { type } from '../sheet/sizes.js';
-import { inch } from '../text/lengths.js';
 import type { Look } from '../views/look.js';
 
 /** The field of the chart, mm. */

@@ -1,4 +1,4 @@
-import type { Crib } from '@cribwright/engine';
+import type { Crib, PlacedCrib } from '@cribwright/engine';
 import { at, circle, group, line, polygon, text } from '../scene/draw.js';
 import type { Item, Point } from '../scene/scene.js';
 import { margin, sheetWidth, type } from '../sheet/sizes.js';
@@ -16,16 +16,9 @@ export interface Beside {
 
 const rowHigh = 4.6;
 
-/** A crib with its width outside to outside of the contacts and its height, m. */
-export interface Sized {
-  readonly crib: Crib;
-  readonly width: number;
-  readonly height: number;
-}
-
 /** Each crib as a point, with its own limit and how far that is, named in the margin beside the chart. */
 export function heightPoints(
-  cribs: readonly Sized[],
+  cribs: readonly PlacedCrib[],
   chosen: Crib | undefined,
   look: Look,
   spot: (width: number, height: number) => Point,
@@ -74,7 +67,7 @@ export function heightPoints(
         const over = isOver(lead, look);
         const y = i < most ? places?.[i] : undefined;
         const ownLimit = limit === undefined ? undefined : spot(lead.width, limit);
-        const words = `${listOf(own.map((o) => o.crib.name))}: ${look.say.short(lead.height)}${limit === undefined ? ', limit not known' : `, limit ${look.say.figure(support?.figures.heightLimit)}`}`;
+        const words = `${listOf(own.map((o) => o.crib.name))}: ${look.say.short(lead.height, 'up')}${limit === undefined ? ', limit not known' : `, limit ${look.say.figure(support?.figures.heightLimit)}`}`;
         const tone = over ? 'danger' : 'label';
         const weight = over ? 'bold' : 'normal';
         return group(
@@ -123,9 +116,9 @@ export function heightPoints(
   ];
 }
 
-const anyOver = (own: readonly Sized[], look: Look): boolean => own.some((c) => isOver(c, look));
+const anyOver = (own: readonly PlacedCrib[], look: Look): boolean => own.some((c) => isOver(c, look));
 
-function isOver({ crib, height }: Sized, look: Look): boolean {
+function isOver({ crib, height }: PlacedCrib, look: Look): boolean {
   const limit = look.support(crib.id)?.figures.heightLimit?.value?.low;
   return limit !== undefined && height > limit * (1 + 1e-9);
 }

@@ -1,5 +1,5 @@
-import type { Ref } from '@cribwright/engine';
-import { baseHeight, stackHeight } from '../space/crib-solids.js';
+import { place, type Ref, underside } from '@cribwright/engine';
+import { baseHeight } from '../space/crib-solids.js';
 import { shortName } from '../text/short-name.js';
 import type { Look } from '../views/look.js';
 
@@ -20,20 +20,21 @@ export function levels(look: Look): readonly Level[] {
     if (own === undefined) found.set(key, { height, names: [name], ref });
     else if (!own.names.includes(name)) own.names.push(name);
   };
-  for (const vehicle of plan.vehicles) {
-    if (vehicle.posture.kind === 'upright')
-      put(vehicle.height, `top of ${shortName(vehicle.name)}`, { element: vehicle.id });
+  const placed = place(plan);
+  for (const { given, top } of placed.vehicles.all) {
+    if (given.position.kind === 'upright')
+      put(top.low, `top of ${shortName(given.name)}`, { element: given.id });
   }
-  for (const crib of plan.cribs) {
-    put(baseHeight(crib, plan) + stackHeight(crib), shortName(crib.name), crib.ref);
-    for (const capture of crib.captures) {
-      const vehicle = plan.vehicles.find((v) => v.id === capture.vehicle);
-      const part = vehicle?.parts.find((p) => p.name === capture.part || p.id === capture.part);
-      if (vehicle === undefined || part === undefined || vehicle.posture.kind !== 'upright') continue;
-      put(part.height.low, `${shortName(vehicle.name)} ${shortName(part.name)}`, {
-        element: vehicle.id,
-        property: part.id,
-      });
+  for (const crib of placed.cribs.all) {
+    put(baseHeight(crib) + crib.heightWithShims, shortName(crib.crib.name), crib.crib.ref);
+    // Of one that pitches, each place has another height: the close-up of the crib shows it.
+    for (const met of crib.contacts.flatMap((c) => c.given)) {
+      if (met.vehicle.position.kind !== 'upright') continue;
+      put(
+        underside(met.vehicle, met.part, met.place.at).low,
+        `${shortName(met.vehicle.name)} ${shortName(met.part.name)}`,
+        { element: met.vehicle.id, property: met.part.id },
+      );
     }
   }
   return [...found.values()].map(({ height, names, ref }) => ({

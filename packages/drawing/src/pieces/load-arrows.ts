@@ -33,7 +33,7 @@ export function loadArrows(look: Look, { toSheet }: Placing): readonly Item[] {
             ]),
         ...(long < 0.2 ? [] : [line('now', 'load', { x: tip.x, y: tip.y + long }, tip, { head: 'arrow' })]),
       ],
-      { ref: { element: r.element }, name: `${r.label}: ${look.say.force(r.load)}` },
+      { ref: { element: r.element }, name: `${look.say.words.message(r.label)}: ${look.say.force(r.load)}` },
     );
   });
 }

@@ -30,7 +30,7 @@ export function loadMarks(look: Look, { toSheet }: Placing): readonly Item[] {
       ],
       {
         ref: { element: reaction.element },
-        name: `${reaction.label}: ${look.say.force(reaction.load)}${change}`,
+        name: `${look.say.words.message(reaction.label)}: ${look.say.force(reaction.load)}${change}`,
       },
     );
   });

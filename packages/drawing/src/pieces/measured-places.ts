@@ -12,7 +12,7 @@ interface Place {
   readonly at: Point3;
 }
 
-/** Where each support stands: the middle of a crib, the foot of a strut, an anchor in the ground. */
+/** Where each support stands: the middle of a crib, the base of a strut, an anchor in the ground. */
 function places(look: Look): readonly Place[] {
   const { plan } = look;
   return [
@@ -23,7 +23,7 @@ function places(look: Look): readonly Place[] {
   ];
 }
 
-/** Each anchor in the ground once, however many ties are made fast to it. */
+/** Each anchor in the ground once, however many ties are anchored to it. */
 function anchors({ ties }: Plan): readonly Place[] {
   const found = new Map<string, Place>();
   for (const { from, to, ref } of ties) {

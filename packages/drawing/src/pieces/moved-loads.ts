@@ -18,7 +18,11 @@ export function movedLoads(
   const after = new Map(lost.reactions.map((r) => [r.id, r]));
   const rows = [...new Set([...before.keys(), ...after.keys()])]
     .map((id) => ({ id, was: before.get(id), now: after.get(id) }))
-    .map((r) => ({ ...r, change: Math.abs((r.now?.load.high ?? 0) - (r.was?.load.high ?? 0)) }))
+    .map((r) => ({
+      ...r,
+      label: r.was?.label ?? r.now?.label,
+      change: Math.abs((r.now?.load.high ?? 0) - (r.was?.load.high ?? 0)),
+    }))
     .sort((a, b) => b.change - a.change || (a.id < b.id ? -1 : 1));
   const shown = rows.slice(0, most);
   const half = Math.ceil(shown.length / 2);
@@ -30,10 +34,10 @@ export function movedLoads(
         { title: 'before', width: 33, align: 'end' },
         { title: 'after', width: 35, align: 'end' },
       ],
-      part.map((r) => ({
+      part.map(({ label, ...r }) => ({
         key: r.id,
         cells: [
-          r.was?.label ?? r.now?.label ?? r.id,
+          label === undefined ? r.id : say.words.message(label),
           r.was === undefined ? 'none' : say.force(r.was.load),
           r.now === undefined ? (lost.rests ? 'lost' : 'not known') : say.force(r.now.load),
         ],

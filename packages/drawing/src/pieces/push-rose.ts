@@ -85,7 +85,8 @@ function rose(push: PushResult, center: Point, most: number, asked: number, look
       const tip = points[i] ?? center;
       const low = d.share.value?.low;
       const less = low === undefined || low < asked * (1 - 1e-9);
-      const gives = d.givesFirst === undefined ? '' : `, what gives first: ${d.givesFirst.how}`;
+      const gives =
+        d.givesFirst === undefined ? '' : `, what gives first: ${look.say.words.message(d.givesFirst.how)}`;
       return group(
         `direction ${i}`,
         [

@@ -1,4 +1,4 @@
-import type { Strut } from '@cribwright/engine';
+import type { PlacedStrut, Strut } from '@cribwright/engine';
 import { overlaps } from '../scene/bounds.js';
 import { at, circle, group, line, path, polygon, text } from '../scene/draw.js';
 import type { Item, Point } from '../scene/scene.js';
@@ -6,7 +6,6 @@ import { textBoxes } from '../scene/walk.js';
 import { dimensionLine } from '../sheet/dimension-line.js';
 import { type } from '../sheet/sizes.js';
 import { type Scale, standardScale } from '../sheet/standard-scale.js';
-import { strutFoot, strutHead } from '../space/support-solids.js';
 import type { Look } from '../views/look.js';
 import { nameOf } from './name-of.js';
 
@@ -14,14 +13,14 @@ const arrow = 24;
 
 /** The strut in its own upright plane, to scale, with its angle, its three lengths and the force along it. */
 export function strutTriangle(
-  strut: Strut,
+  placed: PlacedStrut,
   look: Look,
   field: { readonly left: number; readonly right: number; readonly top: number },
 ): { readonly item: Item; readonly bottom: number; readonly scale: Scale } {
   const { say } = look;
-  const [head, foot] = [strutHead(strut), strutFoot(strut, look.plan)];
-  const run = Math.hypot(head.x - foot.x, head.y - foot.y);
-  const rise = Math.max(0.01, head.z - foot.z);
+  const { strut, foot, run } = placed;
+  // A head at or below its base is no triangle: it is drawn flat, and its figures say so.
+  const rise = Math.max(0.01, placed.rise.low);
   const scale = standardScale(
     { across: Math.max(run, 0.1), down: rise },
     { across: field.right - field.left - 80, down: 78 },
@@ -30,7 +29,7 @@ export function strutTriangle(
   const k = scale.perMeter;
   const a = at(field.left + 34, field.top + 12 + rise * k);
   const b = at(a.x + run * k, a.y - rise * k);
-  const angle = Math.atan2(rise, run);
+  const angle = Math.max(0, placed.angle.low);
   const below = a.y + foot.z * k;
   const figures = look.support(strut.id)?.figures ?? {};
   const along = { x: Math.cos(angle), y: -Math.sin(angle) };
@@ -47,13 +46,13 @@ export function strutTriangle(
     ),
     ...allowed(look, a, Math.min(run * k, 46)),
     ...underside(b),
-    line('plumb', 'dimension', b, at(b.x, a.y), { dash: 'chain', width: 0.15 }),
+    line('plumb', 'dimension', b, at(b.x, a.y), { dash: 'dashed', width: 0.15 }),
     line('shaft', 'strut', a, b, { width: 2.2 }),
     circle('foot', 'strut', a, 2, 'light'),
     circle('head', 'strut', b, 1.8, 'light'),
     ...mark,
     dimensionLine('run', at(a.x, below), at(b.x, below), say.long(run), 9),
-    dimensionLine('rise', at(b.x, a.y), b, say.long(rise), 12),
+    dimensionLine('rise', at(b.x, a.y), b, say.long(placed.rise.low), 12),
     // On a short strut there is no room for its length beside its angle; the table beside has it.
     ...(roomy ? lengths : []),
     ...force(b, along, figures.load?.value === undefined ? 'load not known' : say.figure(figures.load)),
@@ -69,7 +68,7 @@ export function strutTriangle(
   };
 }
 
-/** The wedge of angles that the policy allows, from the foot. */
+/** The wedge of angles that the policy allows, from the base. */
 function allowed(look: Look, foot: Point, reach: number): readonly Item[] {
   const [low, high] = [limit(look, 'least strut angle'), limit(look, 'most strut angle')];
   if (low === undefined || high === undefined) return [];
@@ -142,14 +141,14 @@ function force(b: Point, along: Point, words: string): readonly Item[] {
   ];
 }
 
-/** The ties that are made fast at this strut's foot. */
+/** The ties that are anchored at this strut's base. */
 function ties(strut: Strut, look: Look, foot: Point): readonly Item[] {
   const own = look.plan.ties.filter((t) =>
-    [t.from, t.to].some((anchor) => anchor.kind === 'strut foot' && anchor.strut === strut.id),
+    [t.from, t.to].some((anchor) => anchor.kind === 'strut base' && anchor.strut === strut.id),
   );
   if (own.length === 0)
     return [
-      text('no tie', at(foot.x - 20, foot.y - 6), 'no tie at the foot', type.dimension, {
+      text('no tie', at(foot.x - 20, foot.y - 6), 'no tie at the base', type.dimension, {
         tone: 'warning',
         halo: true,
       }),
@@ -166,7 +165,7 @@ function ties(strut: Strut, look: Look, foot: Point): readonly Item[] {
     return group(
       tie.id,
       [
-        line('line', 'tie', at(foot.x + 3, y), at(foot.x + 26, y), { dash: 'chain', head: 'arrow' }),
+        line('line', 'tie', at(foot.x + 3, y), at(foot.x + 26, y), { dash: 'short dash', head: 'arrow' }),
         text('words', at(foot.x - 2, y - 2.4), `${tie.name}${pull}`, type.dimension, {
           anchor: 'end',
           tone: 'tie',

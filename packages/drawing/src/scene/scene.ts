@@ -4,17 +4,17 @@ import type { Tone } from './tone.js';
 
 /** Names one way of looking at a plan. A view is one file in `views/`. */
 export type ViewId =
-  | 'plan'
+  | 'top'
   | 'side'
   | 'end'
   | 'crib'
   | 'strut'
-  | 'push'
+  | 'side push'
   | 'height limits'
-  | 'use'
+  | 'utilization'
   | 'timeline'
   | 'ground'
-  | 'space';
+  | '3d';
 
 /** What the reader chose to see. Plain data, so a picture can be made again byte for byte. */
 export interface ViewChoice {
@@ -28,7 +28,7 @@ export interface ViewChoice {
 }
 
 /**
- * A drawing as plain data: shapes on a sheet, in millimetres, x right and y down. One renderer turns it into
+ * A drawing as plain data: shapes on a sheet, in millimeters, x right and y down. One renderer turns it into
  * SVG for the panel, the command line and the page, so all three show the same.
  */
 export interface Scene {
@@ -49,7 +49,7 @@ export interface Scene {
   readonly space?: SpaceScene;
 }
 
-/** What stands, in space: plan axes, metres. */
+/** What stands, in space: plan axes, meters. */
 export interface SpaceScene {
   readonly things: readonly {
     readonly ref: Ref;
@@ -62,7 +62,7 @@ export interface SpaceScene {
   }[];
 }
 
-/** sheet = origin + scale × plan, axis by axis. Scales are mm per metre and may be negative. */
+/** sheet = origin + scale × plan, axis by axis. Scales are mm per meter and may be negative. */
 export interface Frame {
   readonly across: { readonly axis: 'x' | 'y' | 'z'; readonly origin: number; readonly scale: number };
   readonly down: { readonly axis: 'x' | 'y' | 'z'; readonly origin: number; readonly scale: number };
@@ -93,7 +93,7 @@ export type Item =
       readonly from: Point;
       readonly to: Point;
       readonly width?: number;
-      readonly dash?: 'dashed' | 'dotted' | 'chain';
+      readonly dash?: 'dashed' | 'short dash' | 'dotted' | 'chain';
       readonly head?: 'arrow' | 'tick' | 'both arrows' | 'both ticks';
     }
   | {
@@ -140,11 +140,11 @@ export type Item =
 /** A handle: dragging it proposes new values for properties of an element, snapped as said. */
 export interface Drag {
   readonly element: string;
-  readonly moves: 'center' | 'foot' | 'head' | 'vehicle';
+  readonly moves: 'center' | 'base' | 'head' | 'vehicle';
   readonly axes: readonly ('x' | 'y' | 'z')[];
-  /** Values, in plan metres, that attract the drag. */
+  /** Values, in plan meters, that attract the drag. */
   readonly snaps: Readonly<Partial<Record<'x' | 'y' | 'z', readonly number[]>>>;
-  /** Where it is now, plan metres. */
+  /** Where it is now, plan meters. */
   readonly from?: Readonly<Partial<Record<'x' | 'y' | 'z', number>>>;
   /** Dropped places are rounded to this, m, unless they snap. */
   readonly grid?: number;

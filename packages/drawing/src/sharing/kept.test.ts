@@ -13,12 +13,12 @@ const [moved] = trailerOnCar.cribs;
 if (moved === undefined) throw new Error('the sample has no crib');
 const later = {
   ...trailerOnCar,
-  cribs: [{ ...moved, at: { ...moved.at, x: moved.at.x + 0.1 } }, ...trailerOnCar.cribs.slice(1)],
+  cribs: [{ ...moved, at: { ...moved.at, x: moved.at.x + 0.05 } }, ...trailerOnCar.cribs.slice(1)],
 };
-const scenes = (view: 'plan' | 'side' | 'space') =>
+const scenes = (view: 'top' | 'side' | '3d') =>
   [trailerOnCar, later].map((plan) => drawScene(plan, analyze(plan), { ...firstChoice, view }));
 
-describe.each(['plan', 'side', 'space'] as const)('a drawing sent after another, view %s', (view) => {
+describe.each(['top', 'side', '3d'] as const)('a drawing sent after another, view %s', (view) => {
   const [one, two] = scenes(view);
   if (one === undefined || two === undefined) throw new Error('nothing was drawn');
   const first = putBack(undefined, arrived(leaveOut(undefined, one).sent));
@@ -66,7 +66,7 @@ describe.each(['plan', 'side', 'space'] as const)('a drawing sent after another,
 });
 
 it('is sent whole where the view is another', () => {
-  const [one] = scenes('plan');
+  const [one] = scenes('top');
   const [two] = scenes('side');
   if (one === undefined || two === undefined) throw new Error('nothing was drawn');
   expect(leaveOut(one, two).sent).toBe(two);
@@ -75,7 +75,7 @@ it('is sent whole where the view is another', () => {
 
 it.each(Object.entries(samplePlans))('every top part of a drawing of %s has a key of its own', (_, plan) => {
   const analysis = analyze(plan);
-  for (const view of ['plan', 'side', 'end', 'space', 'crib', 'strut', 'use'] as const) {
+  for (const view of ['top', 'side', 'end', '3d', 'crib', 'strut', 'utilization'] as const) {
     const keys = drawScene(plan, analysis, { ...firstChoice, view }).items.map((i) => i.key);
     expect(keys.filter((key, i) => keys.indexOf(key) !== i)).toEqual([]);
   }

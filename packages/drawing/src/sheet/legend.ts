@@ -9,7 +9,11 @@ export interface LegendEntry {
   readonly words: string;
   readonly sign:
     | { readonly kind: 'fill'; readonly tone: Tone; readonly fill: 'solid' | 'light' | 'hatch' | 'cross' }
-    | { readonly kind: 'line'; readonly tone: Tone; readonly dash?: 'dashed' | 'dotted' | 'chain' }
+    | {
+        readonly kind: 'line';
+        readonly tone: Tone;
+        readonly dash?: 'dashed' | 'short dash' | 'dotted' | 'chain';
+      }
     | { readonly kind: 'arrow'; readonly tone: Tone }
     | { readonly kind: 'badge'; readonly level: 'danger' | 'warning' | 'note' }
     | { readonly kind: 'center' };
@@ -57,8 +61,8 @@ function sign(s: LegendEntry['sign'], x: number, middle: number): readonly Item[
 }
 
 /**
- * The sign of a finding: a triangle for danger, a diamond for a warning, a round one for a note; told apart by
- * shape and letter, not only by color.
+ * The sign of a finding: a triangle for danger, a square for a warning, a circle for a note. They differ in
+ * shape and letter, not only in color. Not a diamond: firefighters read that as a hazardous-materials placard.
  */
 export function badge(
   key: string,
@@ -68,6 +72,7 @@ export function badge(
   size: number,
 ): readonly Item[] {
   const h = size / 2;
+  const q = h * 0.85;
   const letter = level === 'danger' ? '!' : level === 'warning' ? '?' : 'i';
   const shape =
     level === 'danger'
@@ -78,7 +83,12 @@ export function badge(
           'light',
         )
       : level === 'warning'
-        ? polygon(`${key} shape`, level, [at(x, y - h), at(x + h, y), at(x, y + h), at(x - h, y)], 'light')
+        ? polygon(
+            `${key} shape`,
+            level,
+            [at(x - q, y - q), at(x + q, y - q), at(x + q, y + q), at(x - q, y + q)],
+            'light',
+          )
         : ({
             kind: 'circle',
             key: `${key} shape`,

@@ -1,6 +1,6 @@
+import { foot } from '@cribwright/units';
 import { at, group, line, rectangle, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
-import { foot } from '../text/lengths.js';
 import { type } from './sizes.js';
 import type { Scale } from './standard-scale.js';
 

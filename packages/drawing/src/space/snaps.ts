@@ -1,8 +1,6 @@
-import type { Plan } from '@cribwright/engine';
+import { crossmemberPlaces, type Plan, poseOf } from '@cribwright/engine';
 import type { Drag } from '../scene/scene.js';
-import { poseOf } from './pose.js';
 import { at3 } from './vector.js';
-import { crossmembers } from './vehicle-solids.js';
 
 /**
  * Places that attract a drag: joists lengthwise, rails crosswise, of every vehicle that runs along the plan's axes,
@@ -16,8 +14,8 @@ export function snapsFor(plan: Plan, dragged: string | undefined): Drag['snaps']
     const pose = poseOf(vehicle);
     for (const part of vehicle.parts) {
       const z = part.height.low;
-      if (part.form === 'crossmembers') {
-        x.push(...crossmembers(part).map((place) => pose(at3(place, 0, z)).x));
+      if (part.form === 'joists') {
+        x.push(...crossmemberPlaces(part).map((place) => pose(at3(place, 0, z)).x));
       } else if (part.form === 'rails') {
         y.push(...part.offsets.map((offset) => pose(at3(0, offset, z)).y));
       }

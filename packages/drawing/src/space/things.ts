@@ -1,7 +1,7 @@
-import type { Plan } from '@cribwright/engine';
+import { type Plan, place } from '@cribwright/engine';
+import { inch } from '@cribwright/units';
 import type { Drag } from '../scene/scene.js';
 import { remembered } from '../sharing/remembered.js';
-import { inch } from '../text/lengths.js';
 import { cribSolids } from './crib-solids.js';
 import { snapsFor } from './snaps.js';
 import { chockSolids, padSolids, stepChockSolids, strutSolids, tieSolids } from './support-solids.js';
@@ -42,36 +42,56 @@ function workOut(plan: Plan): readonly Thing[] {
     };
   };
   const main = plan.vehicles[0]?.id;
-  const around = [plan.display, ...plan.vehicles, ...plan.pads];
+  const placed = place(plan);
+  const around = [plan.display, plan.policy, ...plan.vehicles, ...plan.pads];
   const supports = [...around, ...plan.cribs, ...plan.struts];
   return [
-    ...plan.vehicles.map((v) =>
-      thingOf(v, around, () => ({
-        id: v.id,
-        kind: 'vehicle',
-        name: v.name,
-        ref: { element: v.id },
-        solids: vehicleSolids(v),
-        drag:
-          v.id === main
-            ? { ...drag(v.id, 'vehicle', v.at), fixed: 'All places are measured from this vehicle.' }
-            : drag(v.id, 'vehicle', v.at),
-      })),
-    ),
-    ...plan.pads.map((p) => thingOf(p, supports, () => made(p, 'pad', padSolids(p, plan)))),
+    ...placed.vehicles.all
+      .map((body) => ({ v: body.given, body }))
+      .map(({ v, body }) =>
+        thingOf(v, around, () => ({
+          id: v.id,
+          kind: 'vehicle',
+          name: v.name,
+          ref: { element: v.id },
+          solids: vehicleSolids(body),
+          drag:
+            v.id === main
+              ? { ...drag(v.id, 'vehicle', v.at), fixed: 'All places are measured from this vehicle.' }
+              : drag(v.id, 'vehicle', v.at),
+        })),
+      ),
+    ...placed.pads.all.map((p) => thingOf(p.pad, supports, () => made(p.pad, 'pad', padSolids(p)))),
     ...plan.chocks.map((c) => thingOf(c, around, () => made(c, 'chock', chockSolids(c, plan)))),
-    ...plan.cribs.map((c) =>
-      thingOf(c, around, () => made(c, 'crib', cribSolids(c, plan), drag(c.id, 'center', c.at))),
+    ...plan.cribs.map((c, i) =>
+      thingOf(c, around, () =>
+        made(c, 'crib', solidsOf(placed.cribs.all[i], cribSolids), drag(c.id, 'center', c.at)),
+      ),
     ),
-    ...plan.stepChocks.map((c) =>
-      thingOf(c, around, () => made(c, 'step chock', stepChockSolids(c), drag(c.id, 'center', c.at))),
+    ...plan.stepChocks.map((c, i) =>
+      thingOf(c, around, () =>
+        made(
+          c,
+          'step chock',
+          solidsOf(placed.stepChocks.all[i], stepChockSolids),
+          drag(c.id, 'center', c.at),
+        ),
+      ),
     ),
-    ...plan.struts.map((s) =>
-      thingOf(s, around, () => made(s, 'strut', strutSolids(s, plan), drag(s.id, 'foot', s.foot))),
+    ...plan.struts.map((s, i) =>
+      thingOf(s, around, () =>
+        made(s, 'strut', solidsOf(placed.struts.all[i], strutSolids), drag(s.id, 'base', s.foot)),
+      ),
     ),
-    ...plan.ties.map((t) => thingOf(t, supports, () => made(t, 'tie', tieSolids(t, plan)))),
+    ...plan.ties.map((t, i) =>
+      thingOf(t, supports, () => made(t, 'tie', solidsOf(placed.ties.all[i], tieSolids))),
+    ),
   ];
 }
+
+/** What stands where, of an element of the plan as it was placed. */
+const solidsOf = <P>(placed: P | undefined, solids: (p: P) => Thing['solids']): Thing['solids'] =>
+  placed === undefined ? [] : solids(placed);
 
 const made = (
   { id, name, ref }: Pick<Thing, 'id' | 'name' | 'ref'>,

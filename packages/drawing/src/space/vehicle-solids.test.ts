@@ -1,12 +1,16 @@
-import { tallCrib, vanTrailer } from '@cribwright/engine/testing';
+import { place } from '@cribwright/engine';
+import { planOf, tallCrib, vanTrailer } from '@cribwright/engine/testing';
 import { describe, expect, it } from 'vitest';
 import { pointsOf } from './project.js';
-import { vehicleSolids } from './vehicle-solids.js';
+import { vehicleSolids as solidsOf } from './vehicle-solids.js';
+
+const vehicleSolids = (v: typeof vanTrailer) =>
+  place(planOf({ vehicles: [v] })).vehicles.all.flatMap(solidsOf);
 
 const legs = {
   ...(vanTrailer.parts.find((p) => p.form === 'rails') ?? tallCrib.vehicles[0]?.parts[0]),
   id: 'legs',
-  name: 'landing legs',
+  name: 'landing gear',
   form: 'points' as const,
   from: 9 * 0.3048,
   to: 9 * 0.3048,
@@ -19,7 +23,7 @@ const trailer = { ...vanTrailer, parts: [...vanTrailer.parts, legs] };
 const heights = (solids: ReturnType<typeof vehicleSolids>, key: RegExp) =>
   solids.filter((s) => key.test(s.key)).flatMap((s) => pointsOf(s).map((p) => p.z));
 
-describe('the landing legs of a trailer', () => {
+describe('the landing gear of a trailer', () => {
   it('hang from its floor while they are up', () => {
     const floor = Math.min(...vanTrailer.parts.filter((p) => p.form === 'rails').map((p) => p.height.low));
     const own = heights(vehicleSolids(trailer), /^legs/);
@@ -28,7 +32,7 @@ describe('the landing legs of a trailer', () => {
   });
 
   it('end at the ground where its nose is down', () => {
-    const down = { ...trailer, posture: { kind: 'pitched', angle: 0.06 } } as typeof vanTrailer;
+    const down = { ...trailer, position: { kind: 'pitched', angle: 0.06 } } as typeof vanTrailer;
     const own = heights(vehicleSolids(down), /^legs/);
     expect(own.length).toBeGreaterThan(0);
     for (const height of own) expect(height).toBeGreaterThanOrEqual(0);

@@ -1,56 +1,62 @@
-import type { Axle, Part, Vehicle } from '@cribwright/engine';
-import { poseOf } from './pose.js';
+import {
+  bodyTop,
+  crossmemberPlaces,
+  type Part,
+  type PlacedVehicle,
+  poseOf,
+  type Vehicle,
+} from '@cribwright/engine';
 import { pointsOf } from './project.js';
 import { block, moved, type Solid, tapered } from './solid.js';
 import { at3 } from './vector.js';
 
 /**
- * A vehicle in space. Parts that supports meet are where the plan says; the outline of the body and the size of
- * the wheels are for recognition only.
+ * A vehicle in space. Parts that supports meet, the roof and the wheels are where the plan says; the rest of the body's
+ * outline is for recognition only.
  */
-export function vehicleSolids(vehicle: Vehicle): readonly Solid[] {
+export function vehicleSolids({ given: vehicle, wheels }: PlacedVehicle): readonly Solid[] {
   const pose = poseOf(vehicle);
-  const upright = vehicle.posture.kind === 'upright';
+  const upright = vehicle.position.kind === 'upright';
   const floor = Math.min(
-    ...vehicle.parts.filter((p) => p.form === 'rails' || p.form === 'crossmembers').map((p) => p.height.low),
+    ...vehicle.parts.filter((p) => p.form === 'rails' || p.form === 'joists').map((p) => p.height.low),
   );
-  return [
-    ...bodySolids(vehicle),
-    ...vehicle.parts.flatMap((p) => partSolids(p, upright, floor)),
-    ...wheelSolids(vehicle),
-  ].flatMap((s) => aboveGround(moved(s, pose)));
+  const body = [...bodySolids(vehicle), ...vehicle.parts.flatMap((p) => partSolids(p, upright, floor))];
+  return [...body.flatMap((s) => aboveGround(moved(s, pose))), ...wheels.flatMap(wheelSolids)];
 }
 
 /** What a body that lies or pitches would push into the ground is cut off there: it has given way. */
 function aboveGround(solid: Solid): readonly Solid[] {
   const lowest = Math.min(...pointsOf(solid).map((p) => p.z));
   if (lowest > -1e-6) return [solid];
-  // A wheel is not cut: it stands on the ground.
-  if (solid.kind !== 'block') return [moved(solid, (p) => ({ ...p, z: p.z - lowest }))];
+  if (solid.kind !== 'block') return [solid];
   if (solid.corners.every((p) => p.z <= 0)) return [];
   return [{ ...solid, corners: solid.corners.map((p) => (p.z < 0 ? { ...p, z: 0 } : p)) }];
 }
 
 const isCar = (v: Vehicle): boolean => v.length < 6.5 && v.height < 2.2;
-const wheelRadius = (v: Vehicle): number => (isCar(v) ? 0.32 : 0.5);
 
 export function bodySolids(v: Vehicle): readonly Solid[] {
   const w = v.width / 2;
   if (isCar(v)) return carSolids(v);
-  const floor = v.parts.find((p) => p.form === 'crossmembers');
+  const floor = v.parts.find((p) => p.form === 'joists');
   if (floor === undefined) return v.cab === undefined ? [wholeBody(v)] : [hood(v, v.cab.from), cabBlock(v)];
   // A trailer has no axle near its front; whatever has one has a cab over it.
   const steered = v.axles.some((a) => a.x < v.length * 0.35);
   const from = floor.from < 1.2 || !steered ? 0 : floor.from;
   const to = v.length - floor.to < 1.2 ? v.length : floor.to;
-  const box = block('body', 'vehicle', at3(from, -w, floor.height.low + floor.depth), at3(to, w, v.height));
+  const box = block(
+    'body',
+    'vehicle',
+    at3(from, -w, floor.height.low + floor.depth),
+    at3(to, w, bodyTop(v).low),
+  );
   if (from === 0) return [box];
   const front = v.cab === undefined ? [frontCab(v, from - 0.15)] : [hood(v, v.cab.from), cabBlock(v)];
   return [...front, box];
 }
 
 const wholeBody = (v: Vehicle): Solid =>
-  block('body', 'vehicle', at3(0, -v.width / 2, lowest(v)), at3(v.length, v.width / 2, v.height));
+  block('body', 'vehicle', at3(0, -v.width / 2, lowest(v)), at3(v.length, v.width / 2, bodyTop(v).low));
 
 const lowest = (v: Vehicle): number =>
   Math.min(v.height * 0.3, ...v.parts.map((p) => p.height.low).filter((z) => z > 0));
@@ -91,8 +97,8 @@ const cabBlock = (v: Vehicle): Solid => {
 /** A car: its body, and a narrower roof over it that may have been pressed down to where its roof part is. */
 function carSolids(v: Vehicle): readonly Solid[] {
   const w = v.width / 2;
-  const roof = v.parts.find((p) => p.name === 'roof');
-  const top = roof?.height.low ?? v.height;
+  const roof = v.parts.find((p) => p.id === 'roof');
+  const top = bodyTop(v).low;
   const sill = Math.min(0.2, top / 3);
   const belt = Math.min(v.height * 0.62, top * 0.9);
   const [from, to] = roof === undefined ? [v.length * 0.3, v.length * 0.75] : [roof.from, roof.to];
@@ -128,8 +134,8 @@ export function partSolids(part: Part, upright: boolean, floor: number): readonl
       return sorted.map((y, i) =>
         block(`${part.id} ${i + 1}`, 'part', at3(part.from, y - half, low), at3(part.to, y + half, high)),
       );
-    case 'crossmembers':
-      return crossmembers(part).map((x, i) =>
+    case 'joists':
+      return crossmemberPlaces(part).map((x, i) =>
         block(`${part.id} ${i + 1}`, 'part', at3(x - half, first, low), at3(x + half, last, high)),
       );
     case 'patch':
@@ -146,35 +152,12 @@ export function partSolids(part: Part, upright: boolean, floor: number): readonl
   }
 }
 
-/** Where crossmembers stand, from the vehicle's front, m. */
-export function crossmembers(part: Part): readonly number[] {
-  const spacing = part.spacing ?? 0;
-  if (spacing <= 0.01) return [part.from, part.to];
-  const count = Math.min(400, Math.floor((part.to - part.from) / spacing + 1e-6) + 1);
-  return Array.from({ length: count }, (_, i) => part.from + i * spacing);
-}
-
-function wheelSolids(v: Vehicle): readonly Solid[] {
-  const radius = wheelRadius(v);
-  const wide = isCar(v) ? 0.2 : 0.28;
-  return v.axles.flatMap((axle: Axle) =>
-    (['driver', 'passenger'] as const)
-      .filter((side) => !axle.missing.includes(side))
-      .flatMap((side) => {
-        const out = side === 'driver' ? -1 : 1;
-        const middle = (out * axle.track) / 2;
-        const places = axle.tiresEachSide === 2 ? [-0.17, 0.17] : [0];
-        return places.map((place, i): Solid => {
-          const y = middle + place;
-          return {
-            kind: 'cylinder',
-            key: `${axle.id} ${side} ${i + 1}`,
-            tone: 'chock',
-            from: at3(axle.x, y - wide / 2, radius),
-            to: at3(axle.x, y + wide / 2, radius),
-            radius,
-          };
-        });
-      }),
-  );
-}
+const wheelSolids = ({ axle, side, tires, radius }: PlacedVehicle['wheels'][number]): readonly Solid[] =>
+  tires.map(({ from, to }, i) => ({
+    kind: 'cylinder',
+    key: `${axle.id} ${side} ${i + 1}`,
+    tone: 'chock',
+    from,
+    to,
+    radius,
+  }));

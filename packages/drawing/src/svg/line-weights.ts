@@ -27,8 +27,9 @@ export const lineWeights: Readonly<Record<Tone, number>> = {
 };
 
 /** Strokes and gaps of broken lines, mm. */
-export const dashes: Readonly<Record<'dashed' | 'dotted' | 'chain', readonly number[]>> = {
+export const dashes: Readonly<Record<'dashed' | 'short dash' | 'dotted' | 'chain', readonly number[]>> = {
   dashed: [2, 1.2],
+  'short dash': [1.1, 0.7],
   dotted: [0.3, 1],
   chain: [4, 1, 0.6, 1],
 };

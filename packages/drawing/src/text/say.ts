@@ -7,7 +7,7 @@ export interface Say {
   /** A place or a size along the vehicle: `24 ft 6 in`, `7.47 m`. */
   readonly long: (meters: number) => string;
   /** A size at hand: `38.5 in`, `978 mm`. */
-  readonly short: (meters: number) => string;
+  readonly short: (meters: number, rounding?: Figure['rounding']) => string;
   readonly force: (newtons: Interval, rounding?: Figure['rounding']) => string;
   readonly ratio: (value: number) => string;
   readonly angle: (radians: number) => string;
@@ -20,7 +20,7 @@ export interface Say {
 
 export const sayIn = (display: 'us' | 'si', words: Words = wordsIn('en', display)): Say => ({
   long: (m) => show(m, 'length', display === 'us' ? 'ft in' : 'm', { rounding: 'nearest' }),
-  short: (m) => show(m, 'length', display, { rounding: 'nearest' }),
+  short: (m, rounding = 'nearest') => show(m, 'length', display, { rounding }),
   force: (n, rounding = 'up') => showRange(n, 'force', display, { rounding }),
   ratio: (v) => show(v, 'ratio', '%', { rounding: 'up' }),
   angle: (rad) => show(rad, 'angle', 'deg', { rounding: 'nearest' }),

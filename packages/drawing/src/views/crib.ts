@@ -1,4 +1,4 @@
-import type { Crib } from '@cribwright/engine';
+import { type PlacedCrib, place } from '@cribwright/engine';
 import { contactPlan } from '../pieces/contact-plan.js';
 import { contactTable } from '../pieces/contact-table.js';
 import { courseBuild } from '../pieces/course-build.js';
@@ -8,7 +8,7 @@ import { useLegend } from '../pieces/use-level.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, sheetWidth } from '../sheet/sizes.js';
 import { standardScale } from '../sheet/standard-scale.js';
-import { baseHeight, captureHeight, stackHeight } from '../space/crib-solids.js';
+import { baseHeight } from '../space/crib-solids.js';
 import { shortName } from '../text/short-name.js';
 import { describe } from '../words/describe.js';
 import { headingOf } from './heading-of.js';
@@ -25,11 +25,12 @@ export const view: View = {
   offered: (plan) => plan.cribs.length > 0,
   awaits: (plan) => plan.cribs.length > 0,
   draw: (look) => {
-    const crib = chosenCrib(look);
-    if (crib === undefined) throw new Error('the plan has no crib');
+    const placed = chosenCrib(look);
+    if (placed === undefined) throw new Error('the plan has no crib');
+    const { crib } = placed;
     const title = headingOf(look, `Crib ${shortName(crib.name)}`);
     const head = heading(title);
-    const high = tallest(crib, look);
+    const high = tallest(placed, look);
     const scale = standardScale(
       { across: crib.timber.length, down: high },
       { across: 42, down: 74 },
@@ -37,16 +38,16 @@ export const view: View = {
     );
     const top = head.bottom + 12;
     const elevations = (['side', 'end'] as const).map((face, i) =>
-      cribElevation(crib, look, { face, scale, top, center: margin + 40 + i * 66, high }),
+      cribElevation(placed, look, { face, scale, top, center: margin + 40 + i * 66, high }),
     );
     const bottoms = elevations.map((e) => e.bottom);
-    const build = courseBuild(crib, {
+    const build = courseBuild(placed, {
       left: 160,
       right: sheetWidth - margin,
       top: head.bottom + 4,
     });
     const second = Math.max(...bottoms, build.bottom) + 3;
-    const contacts = contactPlan(crib, look, { left: margin, top: second, scale });
+    const contacts = contactPlan(placed, look, { left: margin, top: second, scale });
     const table = contactTable(crib, look, { left: contacts.right + 4, top: second + 3 });
     const found = findingsBlock(crib.id, look, Math.max(contacts.bottom, table.bottom, build.bottom) + 2);
     return sheet({
@@ -73,21 +74,20 @@ export const view: View = {
 };
 
 /** The crib that is asked for; without one, the crib with the gravest finding, or the first. */
-export function chosenCrib(look: Look): Crib | undefined {
-  const { cribs } = look.plan;
-  const asked = cribs.find((c) => c.id === look.choice.subject);
+export function chosenCrib(look: Look): PlacedCrib | undefined {
+  const cribs = place(look.plan).cribs.all;
+  const asked = cribs.find((c) => c.crib.id === look.choice.subject);
   if (asked !== undefined) return asked;
-  const unsafe = cribs.find((c) => look.findingsOn(c.id).some((f) => f.severity === 'danger'));
+  const unsafe = cribs.find((c) => look.findingsOn(c.crib.id).some((f) => f.severity === 'danger'));
   return unsafe ?? cribs[0];
 }
 
-function tallest(crib: Crib, look: Look): number {
-  const base = baseHeight(crib, look.plan);
-  const capture = captureHeight(crib, look.plan);
+function tallest(placed: PlacedCrib, look: Look): number {
+  const { crib, captured, heightWithShims: stack } = placed;
   const limit = look.support(crib.id)?.figures.heightLimit?.value?.low;
   return Math.max(
-    stackHeight(crib),
-    capture === undefined ? 0 : Math.min(capture - base, stackHeight(crib) * 1.6),
-    limit === undefined ? 0 : Math.min(limit, stackHeight(crib) * 1.6),
+    stack,
+    captured === undefined ? 0 : Math.min(captured.low - baseHeight(placed), stack * 1.6),
+    limit === undefined ? 0 : Math.min(limit, stack * 1.6),
   );
 }

@@ -14,7 +14,7 @@ it('has the driver side at the left and leans each strut against the body', () =
   expect(left.to.y).toBeLessThan(left.from.y);
 });
 
-it('shows the strap from foot to foot and measures off the centerline', () => {
+it('shows the strap from base to base and measures off the centerline', () => {
   expect(group('tie/T1').name).toContain('tie T1');
   expect(words()).toContain('S2, S4: passenger side 7 ft 3 in');
 });

@@ -5,7 +5,7 @@ import { drawn } from '../testing/drawn.js';
 
 const analysis = analyze(plan);
 
-it('writes the sum of each foot, the hardest first', () => {
+it('writes the sum of each strut base, the hardest first', () => {
   const { groups, words } = drawn(plan, analysis, { view: 'ground' });
   const rows = groups.filter((g) => analysis.ground.some((r) => r.element === g.key)).map((g) => g.key);
   const pressure = (key: string) => analysis.ground.find((r) => r.element === key)?.pressure.value?.high ?? 0;

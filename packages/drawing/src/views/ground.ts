@@ -13,12 +13,12 @@ import type { View } from './view.js';
 
 const [left, wide] = [margin + 42, 90];
 
-/** How hard each base and foot presses on the ground, against what the surface takes. */
+/** How hard each crib and strut base presses on the ground, against what the surface takes. */
 export const view: View = {
   id: 'ground',
   order: 100,
   name: 'Ground',
-  shows: 'Pressure under each base and foot against what the ground takes',
+  shows: 'Pressure under each crib and strut base against what the ground takes',
   offered: (_plan, analysis) => analysis.ground.length > 0,
   awaits: (plan) => [plan.cribs, plan.stepChocks, plan.struts].some((s) => s.length > 0),
   draw: (look) => {

@@ -8,11 +8,12 @@ import { verdictsOf } from './verdict.js';
  * rest any more.
  */
 export function headingOf(look: Look, title: string, more: readonly string[] = []): Heading {
+  const { message } = look.say.words;
   const alarms = [
     notWholeWords(look.analysis, 2) ?? [],
     look.lost === undefined || look.lost.rests
       ? []
-      : `Unsafe: if ${look.lost.title}, nothing holds ${look.lost.free ?? 'the load'}.`,
+      : `Unsafe: if ${message(look.lost.title)}, nothing holds ${look.lost.free === undefined ? 'the load' : message(look.lost.free)}.`,
   ].flat();
   return {
     title,

@@ -1,12 +1,11 @@
-import type { PolicyKey } from '@cribwright/engine';
+import { type PolicyKey, place } from '@cribwright/engine';
+import { inch } from '@cribwright/units';
 import { heightAxes, high, wide } from '../pieces/height-axes.js';
 import { type Beside, heightPoints } from '../pieces/height-points.js';
 import { at, group, line, text } from '../scene/draw.js';
 import type { Item, Point } from '../scene/scene.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, type } from '../sheet/sizes.js';
-import { stackHeight } from '../space/crib-solids.js';
-import { inch } from '../text/lengths.js';
 import { describe } from '../words/describe.js';
 import { chosenCrib } from './crib.js';
 import { headingOf } from './heading-of.js';
@@ -26,11 +25,7 @@ export const view: View = {
     const title = headingOf(look, 'Heights and their limits');
     const head = heading(title);
     const [left, top] = [margin + 22, head.bottom + 8];
-    const cribs = look.plan.cribs.map((crib) => ({
-      crib,
-      width: crib.timber.length - 2 * crib.overhang,
-      height: stackHeight(crib),
-    }));
+    const cribs = place(look.plan).cribs.all;
     const mostWidth = Math.max(24 * inch, ...cribs.map((c) => c.width * 1.35));
     const mostHeight = Math.max(60 * inch, ...cribs.map((c) => c.height * 1.15));
     const spot = (width: number, height: number) =>
@@ -38,7 +33,7 @@ export const view: View = {
     const chosen = chosenCrib(look);
     const lines = limits(look, spot, mostWidth, mostHeight);
     return sheet({
-      choice: { ...look.choice, ...(chosen === undefined ? {} : { subject: chosen.id }) },
+      choice: { ...look.choice, ...(chosen === undefined ? {} : { subject: chosen.crib.id }) },
       heading: title,
       words: describe({ ...look, things: look.things.filter((t) => t.kind === 'crib') }, title.title),
       body: [
@@ -46,7 +41,7 @@ export const view: View = {
         ...lines.map((l) => l.item),
         ...heightPoints(
           cribs,
-          chosen,
+          chosen?.crib,
           look,
           spot,
           top,
@@ -55,7 +50,7 @@ export const view: View = {
       ],
       bottom: top + high + 16,
       legend: [
-        { words: 'limit', sign: { kind: 'line', tone: 'danger', dash: 'chain' } },
+        { words: 'limit', sign: { kind: 'line', tone: 'danger', dash: 'dashed' } },
         { words: 'the crib asked for', sign: { kind: 'fill', tone: 'timber', fill: 'solid' } },
         { words: 'its own limit', sign: { kind: 'line', tone: 'danger' } },
         { words: 'unsafe', sign: { kind: 'badge', level: 'danger' } },
@@ -91,7 +86,7 @@ function limits(
         item: group(
           key,
           [
-            line('limit', 'danger', spot(0, 0), end, { dash: 'chain', width: 0.4 }),
+            line('limit', 'danger', spot(0, 0), end, { dash: 'dashed', width: 0.4 }),
             ...(top
               ? [
                   text('words', at(end.x, end.y - 1.5), label, type.small, {

@@ -71,14 +71,19 @@ function standing(element: string, stage: StageResult | undefined, lost: LoadCas
 /** The words under a drawing's title: the plan, the moment, and what is lost. */
 export function momentOf(look: Look): readonly string[] {
   const { analysis, choice, lost } = look;
+  const { message } = look.say.words;
   const lines: string[] = [look.plan.title];
   if (choice.stage !== undefined && look.stage !== undefined) {
     const number = analysis.stages.indexOf(look.stage) + 1;
-    lines.push(`Stage ${number} of ${analysis.stages.length}: ${look.stage.title}${crewWords(look)}`);
+    lines.push(
+      `Stage ${number} of ${analysis.stages.length}: ${message(look.stage.title)}${crewWords(look)}`,
+    );
   }
   if (lost !== undefined) {
-    const rests = lost.rests ? 'the load still rests' : `nothing holds ${lost.free ?? 'it'}`;
-    lines.push(`What if: ${lost.title}. Then ${rests}.`);
+    const rests = lost.rests
+      ? 'the load still rests'
+      : `nothing holds ${lost.free === undefined ? 'it' : message(lost.free)}`;
+    lines.push(`What if: ${message(lost.title)}. Then ${rests}.`);
   }
   return lines;
 }

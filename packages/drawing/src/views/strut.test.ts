@@ -15,11 +15,11 @@ it('draws the triangle to scale: its slope is the angle that it says', () => {
   expect(words()).toEqual(expect.arrayContaining(['46.5 deg', '3 ft 2 in', '3 ft 4 in']));
 });
 
-it('names the strap at the foot with its pull, or says that there is none', () => {
+it('names the strap at the base with its pull, or says that there is none', () => {
   expect(drawn(plan, analysis, { view: 'strut', subject: 'strut/S1' }).words('tie/T1')[0]).toMatch(
     /^T1 pulls .* lb$/,
   );
   const hasty = drawn(hastyTrailer, analyze(hastyTrailer), { view: 'strut' });
-  expect(hasty.words()).toContain('no tie at the foot');
+  expect(hasty.words()).toContain('no tie at the base');
   expect(hasty.words()).toContain('pump only');
 });

@@ -1,4 +1,4 @@
-import type { Strut } from '@cribwright/engine';
+import { type PlacedStrut, place } from '@cribwright/engine';
 import { findingsBlock } from '../pieces/findings-block.js';
 import { strutTable } from '../pieces/strut-table.js';
 import { strutTriangle } from '../pieces/strut-triangle.js';
@@ -11,7 +11,7 @@ import { headingOf } from './heading-of.js';
 import type { Look } from './look.js';
 import type { View } from './view.js';
 
-/** One strut as a triangle: its angle, its lengths, what it carries and what ties its foot. */
+/** One strut as a triangle: its angle, its lengths, what it carries and what ties its base. */
 export const view: View = {
   id: 'strut',
   order: 50,
@@ -21,11 +21,12 @@ export const view: View = {
   offered: (plan) => plan.struts.length > 0,
   awaits: (plan) => plan.struts.length > 0,
   draw: (look) => {
-    const strut = chosenStrut(look);
-    if (strut === undefined) throw new Error('the plan has no strut');
+    const placed = chosenStrut(look);
+    if (placed === undefined) throw new Error('the plan has no strut');
+    const { strut } = placed;
     const title = headingOf(look, `Strut ${shortName(strut.name)}`);
     const head = heading(title);
-    const triangle = strutTriangle(strut, look, {
+    const triangle = strutTriangle(placed, look, {
       left: margin,
       right: sheetWidth - margin - 114,
       top: head.bottom + 8,
@@ -47,7 +48,7 @@ export const view: View = {
       bottom: found.bottom,
       legend: [
         { words: 'strut', sign: { kind: 'line', tone: 'strut' } },
-        { words: 'strap, chain or rope', sign: { kind: 'line', tone: 'tie', dash: 'chain' } },
+        { words: 'strap, chain or wire rope', sign: { kind: 'line', tone: 'tie', dash: 'short dash' } },
         { words: 'force', sign: { kind: 'arrow', tone: 'load' } },
         { words: 'angles that the policy allows', sign: { kind: 'fill', tone: 'good', fill: 'light' } },
         ...useLegend,
@@ -59,9 +60,9 @@ export const view: View = {
 };
 
 /** The strut that is asked for; without one, the strut with the gravest finding, or the first. */
-function chosenStrut(look: Look): Strut | undefined {
-  const { struts } = look.plan;
-  const asked = struts.find((s) => s.id === look.choice.subject);
+function chosenStrut(look: Look): PlacedStrut | undefined {
+  const struts = place(look.plan).struts.all;
+  const asked = struts.find((s) => s.strut.id === look.choice.subject);
   if (asked !== undefined) return asked;
-  return struts.find((s) => look.findingsOn(s.id).some((f) => f.severity === 'danger')) ?? struts[0];
+  return struts.find((s) => look.findingsOn(s.strut.id).some((f) => f.severity === 'danger')) ?? struts[0];
 }

@@ -15,7 +15,7 @@ const rowHigh = 7.2;
 export const view: View = {
   id: 'timeline',
   order: 90,
-  name: 'Time line',
+  name: 'Timeline',
   shows: 'The steps over time, with crew and critical path',
   offered: (_plan, analysis) => (analysis.timeline?.rows.length ?? 0) > 0,
   awaits: (plan) => plan.steps.length > 0,
@@ -23,7 +23,7 @@ export const view: View = {
     const { timeline } = look.analysis;
     if (timeline === undefined) throw new Error('the plan has no steps');
     const { say } = look;
-    const title = headingOf(look, 'Time line', [
+    const title = headingOf(look, 'Timeline', [
       [timeline.total, timeline.crewPeak]
         .map((f) => `${capital(say.words.label(f))}: ${say.figure(f)}.`)
         .join(' '),
@@ -37,7 +37,8 @@ export const view: View = {
       const [from, to] = [x(row.start.low), x(row.end.low)];
       const now = look.choice.stage !== undefined && look.stage?.step === row.step;
       const crew = row.crew === undefined ? '' : String(row.crew);
-      const label = `${row.number}. ${row.title}`;
+      const work = say.words.message(row.title);
+      const label = `${row.number}. ${work}`;
       return group(
         row.step,
         [
@@ -71,14 +72,14 @@ export const view: View = {
           ...(crew === ''
             ? []
             : [
-                text('crew', at(x(row.end.high) + 1.5, y + 3.3), `${crew} on it`, type.small, {
+                text('crew', at(x(row.end.high) + 1.5, y + 3.3), `crew of ${crew}`, type.small, {
                   tone: 'dimension',
                 }),
               ]),
         ],
         {
           ref: { element: row.step },
-          name: `step ${row.number}, ${row.title}, from ${say.duration(row.start)} to ${say.duration(row.end)}${crew === '' ? '' : `, crew of ${crew}`}${row.critical ? ', critical' : ''}`,
+          name: `step ${row.number}, ${work}, from ${say.duration(row.start)} to ${say.duration(row.end)}${crew === '' ? '' : `, crew of ${crew}`}${row.critical ? ', critical' : ''}`,
         },
       );
     });
@@ -91,7 +92,7 @@ export const view: View = {
         ...title.lines,
         ...timeline.rows.map(
           (r) =>
-            `${r.number}. ${r.title}, ${say.duration(r.start)} to ${say.duration(r.end)}${
+            `${r.number}. ${say.words.message(r.title)}, ${say.duration(r.start)} to ${say.duration(r.end)}${
               r.crew === undefined ? '' : `, crew of ${r.crew}`
             }${r.critical ? ', what follows waits for it' : ''}`,
         ),

@@ -14,7 +14,7 @@ const on = (element: string, change: Partial<Finding> = {}): Finding => ({
   ...change,
 });
 const head = (findings: readonly Finding[], change = {}) =>
-  drawn(trailerOnCar, { ...analysis, findings, ...change }, { view: 'plan' }).words('heading');
+  drawn(trailerOnCar, { ...analysis, findings, ...change }, { view: 'top' }).words('heading');
 
 it('names what is unsafe beside the title, and apart from it what was not checked', () => {
   const words = head([on('crib/A'), on('crib/A'), on('strut/S1'), on('crib/B', { couldNotRun: true })]);
@@ -45,6 +45,6 @@ it('says how many more there are where there is no room for all, and moves nothi
   const many = Array.from({ length: 60 }, (_, i) => on(`crib/NorthernmostCrib${i}`));
   expect(head(many).join(' ')).toMatch(/Unsafe: .* and \d+ more/);
   const place = (findings: readonly Finding[]) =>
-    boundsOf(drawn(trailerOnCar, { ...analysis, findings }, { view: 'plan' }).shape('heading', 'rule'));
+    boundsOf(drawn(trailerOnCar, { ...analysis, findings }, { view: 'top' }).shape('heading', 'rule'));
   expect(place(many)).toEqual(place([]));
 });

@@ -15,10 +15,10 @@ describe.each(Object.entries(samplePlans))('the words of %s', (_name, plan) => {
 });
 
 it('tells of a close-up the loads of what it shows alone', () => {
-  const words = (view: 'plan' | 'crib') =>
+  const words = (view: 'top' | 'crib') =>
     drawScene(trailerOnCar, analyze(trailerOnCar), { ...firstChoice, view, stage: 3, subject: 'crib/A' })
       .words;
-  expect(words('plan')).toContain('car axle 1, driver side:');
+  expect(words('top')).toContain('car axle 1, driver side:');
   expect(words('crib')).not.toContain('car axle 1, driver side:');
   expect(words('crib')).toContain('at this stage, as built');
 });
@@ -26,6 +26,6 @@ it('tells of a close-up the loads of what it shows alone', () => {
 it('puts what is wrong with a support after where it stands, in sentences', () => {
   const { words } = drawScene(tallCrib, analyze(tallCrib), firstChoice);
   expect(words).toMatch(
-    /crib A, 49 in high, .*? back from the front, driver side [\w. ]+\. Danger: Crib A stands/,
+    /crib A, 49 in high, .*? back from the front, driver side [\w. ]+\. Danger: Crib A is 49 in tall/,
   );
 });

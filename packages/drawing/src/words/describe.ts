@@ -44,8 +44,10 @@ function loads(look: Look): readonly string[] {
   return [
     look.lost === undefined
       ? `Loads ${look.choice.stage === undefined ? 'of the finished work' : 'at this stage'}, as built`
-      : `Loads if this goes: ${look.lost.title}`,
-    ...own.filter((r) => !idle.has(r.element)).map((r) => `${r.label}: ${look.say.force(r.load)}`),
+      : `Loads if this goes: ${look.say.words.message(look.lost.title)}`,
+    ...own
+      .filter((r) => !idle.has(r.element))
+      .map((r) => `${look.say.words.message(r.label)}: ${look.say.force(r.load)}`),
     idle.size === 0 ? '' : `Carrying nothing: ${[...idle].map((id) => shown.get(id) ?? id).join(', ')}`,
   ];
 }

@@ -1,4 +1,4 @@
-import type { Message, Phrase } from '@cribwright/messages';
+import type { List, Message, Phrase } from '@cribwright/messages';
 import type { Figure } from '../figure/figure.js';
 import type { Finding } from '../finding/finding.js';
 import type { Interval } from '../model/interval.js';
@@ -22,7 +22,7 @@ export interface Analysis {
   readonly findings: readonly Finding[];
   readonly expectations: readonly ExpectationResult[];
   /** What each model assumes, for the sheet. */
-  readonly assumptions: readonly Phrase[];
+  readonly assumptions: readonly Message[];
 }
 
 export interface BodyResult {
@@ -65,21 +65,21 @@ export interface ContactResult {
 export interface LoadCase {
   readonly id: string;
   /** `as built`, `car gives way` */
-  readonly title: string;
+  readonly title: Message;
   readonly lost: Ref | undefined;
   readonly rests: boolean;
-  /** `the front`, `the driver side` where it does not rest. */
-  readonly free: string | undefined;
+  /** `the front of the trailer` where it does not rest. */
+  readonly free: Message | undefined;
   readonly reactions: readonly Reaction[];
-  readonly notes: readonly string[];
-  /** Of the finished set-up as built, and when a vehicle beneath gives way: the sums, to be followed on paper. */
+  readonly notes: readonly Message[];
+  /** Of the finished system as built, and when a vehicle beneath gives way: the sums, to be followed on paper. */
   readonly paper?: readonly PaperTrail[];
 }
 
 /** One corner of the ranges worked out in steps. One for each group of bodies that hang together. */
 export interface PaperTrail {
-  /** `trailer heaviest, center farthest to its rear`. Empty where nothing is a range. */
-  readonly corner: string;
+  /** `trailer heaviest, center farthest to its rear`. `undefined` where nothing is a range. */
+  readonly corner: List | undefined;
   /** How each body settles: at its front, at its rear, and how much more at its passenger side. */
   readonly settling: readonly Figure[];
   /** By the id of the reaction. */
@@ -92,7 +92,7 @@ export interface Reaction {
   /** `crib/A#1`, `vehicle/trailer/axle 2/driver` */
   readonly id: string;
   readonly element: ElementId;
-  readonly label: string;
+  readonly label: Message;
   readonly at: { readonly x: number; readonly y: number };
   /** The body above, and what is below. */
   readonly upper: ElementId;
@@ -102,7 +102,7 @@ export interface Reaction {
 
 export interface StageResult {
   readonly id: string;
-  readonly title: string;
+  readonly title: Message;
   readonly step: ElementId | undefined;
   /** What stands once the step is done. */
   readonly standing: readonly ElementId[];
@@ -123,7 +123,7 @@ export interface PushResult {
     /** Largest push that an equilibrium exists for. */
     readonly holds: Figure;
     readonly share: Figure;
-    readonly givesFirst: { readonly ref: Ref; readonly how: Phrase } | undefined;
+    readonly givesFirst: { readonly ref: Ref; readonly how: Message } | undefined;
   }[];
   readonly least: Figure;
 }
@@ -141,7 +141,7 @@ export interface TimelineResult {
   readonly rows: readonly {
     readonly step: ElementId;
     readonly number: number;
-    readonly title: string;
+    readonly title: Message;
     readonly start: Interval;
     readonly end: Interval;
     readonly crew: number | undefined;

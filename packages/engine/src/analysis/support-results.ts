@@ -64,7 +64,7 @@ const bound = (id: ElementId, w: Workings): Figure | undefined => {
 function cribResult(c: CribWorking, w: Workings, pressure: Figure | undefined): Unjudged {
   // Before the loads are there, what hangs on them is left out.
   const uses = w.options.loads === false ? undefined : cribUse(c, w);
-  const base = c.base.value?.low ?? 0;
+  const { base, heightWithShims } = c.placed;
   return {
     id: c.crib.id,
     name: c.crib.name,
@@ -86,7 +86,7 @@ function cribResult(c: CribWorking, w: Workings, pressure: Figure | undefined): 
     ]),
     contacts: c.contacts.map((contact, i) => ({
       number: contact.number,
-      at: { x: contact.x, y: contact.y, z: base + (c.height.value?.high ?? 0) },
+      at: { x: contact.x, y: contact.y, z: (base?.low ?? 0) + heightWithShims },
       meets:
         contact.meets === undefined
           ? undefined

@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { buildingStages } from '../loss/building.js';
 import type { Plan } from '../model/plan.js';
 import { workingsOf } from '../workings/workings.js';
@@ -53,7 +54,7 @@ function bodiesOf(plan: Plan): Analysis['bodies'] {
 /** Nothing is known to rest. */
 const notWorkedOut: LoadCase = {
   id: 'as built',
-  title: 'as built',
+  title: term('figure.as-built'),
   lost: undefined,
   rests: false,
   free: undefined,

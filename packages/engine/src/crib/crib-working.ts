@@ -1,4 +1,4 @@
-import { term } from '@cribwright/messages';
+import { type Message, message, count as number, term } from '@cribwright/messages';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { times } from '../figure/interval-math.js';
@@ -6,18 +6,18 @@ import { count, force, length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { PolicyKey } from '../model/policy.js';
-import type { ElementId } from '../model/ref.js';
 import type { Crib } from '../model/support.js';
-import type { Vehicle } from '../model/vehicle.js';
+import type { Contact } from '../placed/contacts.js';
+import type { PlacedPlan } from '../placed/place.js';
+import type { PlacedCrib } from '../placed/place-crib.js';
 import { limitFigure } from '../policy/limit.js';
 import { crossingCapacity } from '../timber/crossing.js';
 import { sizeSource } from '../timber/size-source.js';
-import { type Contact, contactsOf } from './contacts.js';
 import { baseFigure, closesFigure, gapFigure } from './gap.js';
-import { narrowWidth, stackHeight } from './layout.js';
 
 /** A crib with all that follows from its text, its place and the policy. */
 export interface CribWorking {
+  readonly placed: PlacedCrib;
   readonly crib: Crib;
   readonly contacts: readonly Contact[];
   readonly loaded: number;
@@ -37,32 +37,29 @@ export interface CribWorking {
   readonly base: Figure;
 }
 
-type Vehicles = ReadonlyMap<ElementId, Vehicle>;
-
 /** All cribs of a plan. Those of the same timber and overhang share what a contact of theirs carries. */
-export function cribWorkings(plan: Plan, vehicles: Vehicles): readonly CribWorking[] {
+export function cribWorkings({ plan, cribs }: PlacedPlan): readonly CribWorking[] {
   const known: { readonly crib: Crib; readonly capacity: Figure }[] = [];
-  return plan.cribs.map((crib) => {
+  return cribs.all.map((placed) => {
+    const { crib } = placed;
     const like = known.find((k) => k.crib.timber === crib.timber && k.crib.overhang === crib.overhang);
     const capacity = like?.capacity ?? crossingCapacity(crib, plan.policy);
     if (like === undefined) known.push({ crib, capacity });
-    return cribWorking(crib, plan, vehicles, capacity);
+    return cribWorking(placed, plan, capacity);
   });
 }
 
 export function cribWorking(
-  crib: Crib,
+  placed: PlacedCrib,
   plan: Plan,
-  vehicles: Vehicles,
-  contactCapacity = crossingCapacity(crib, plan.policy),
+  contactCapacity = crossingCapacity(placed.crib, plan.policy),
 ): CribWorking {
   const { policy } = plan;
+  const { crib, contacts, loaded } = placed;
   const limit = (key: PolicyKey) => limitFigure(policy, key);
-  const contacts = contactsOf(crib, vehicles, limit('joist reach').value?.low ?? 0);
-  const loaded = contacts.filter((c) => c.loaded).length;
-  const height = heightFigure(crib);
-  const base = baseFigure(crib, plan);
-  const width = widthFigure(crib);
+  const height = heightFigure(placed);
+  const base = baseFigure(placed);
+  const width = widthFigure(placed);
   const ratio = limit(
     loaded === contacts.length && loaded > 0
       ? 'height ratio all contacts'
@@ -78,6 +75,7 @@ export function cribWorking(
     term('figure.contacts-that-meet-a-part'),
   );
   return {
+    placed,
     crib,
     contacts,
     loaded,
@@ -95,7 +93,7 @@ export function cribWorking(
       { contactsLoaded, contactCapacity },
     ),
     base,
-    gap: gapFigure(crib, contacts, height, base),
+    gap: gapFigure(placed, height, base),
     closes: closesFigure(crib),
     overhang: given(
       length('overhang', term('figure.overhang'), 'down', {
@@ -108,10 +106,12 @@ export function cribWorking(
 }
 
 /** `all 4 contacts loaded`, `2 of 4 contacts loaded`. */
-export const loadedWords = (loaded: number, all: number): string =>
-  loaded === all ? `all ${all} contacts loaded` : `${loaded} of ${all} contacts loaded`;
+const loadedWords = (loaded: number, all: number): Message =>
+  loaded === all
+    ? message('figure.all-contacts-loaded', { all: number(all) })
+    : message('figure.contacts-loaded-of', { loaded: number(loaded), all: number(all) });
 
-function heightFigure(crib: Crib): Figure {
+function heightFigure({ crib, height }: PlacedCrib): Figure {
   const courses = given(
     count('courses', term('figure.courses'), 'up', {
       ref: { element: crib.id, property: 'courses' },
@@ -130,13 +130,13 @@ function heightFigure(crib: Crib): Figure {
     length('height', term('figure.height'), 'up', {
       ref: { element: crib.id, property: 'courses' },
     }),
-    exactly(stackHeight(crib)),
+    exactly(height),
     '{courses} × {depth}',
     { courses, depth },
   );
 }
 
-function widthFigure(crib: Crib): Figure {
+function widthFigure({ crib, width }: PlacedCrib): Figure {
   const timber = given(
     length('timberLength', term('figure.timber-length'), 'down', {
       ref: { element: crib.id, property: 'timber' },
@@ -152,7 +152,6 @@ function widthFigure(crib: Crib): Figure {
     { kind: 'stated' },
   );
   const head = length('width', term('figure.width-outside-to-outside-of-contacts'), 'down');
-  const width = narrowWidth(crib);
   const single = Math.min(crib.layout.lengthwise, crib.layout.crosswise) <= 1;
   return single
     ? given(head, exactly(width), sizeSource(crib.timber))
@@ -162,7 +161,7 @@ function widthFigure(crib: Crib): Figure {
       });
 }
 
-const limitOn = (width: Figure, ratio: Figure, crib: Crib, governs: string | undefined) =>
+const limitOn = (width: Figure, ratio: Figure, crib: Crib, governs: Message | undefined) =>
   computed(
     length('heightLimit', term('figure.height-limit'), 'down', {
       ref: { element: crib.id },

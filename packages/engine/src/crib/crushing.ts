@@ -25,10 +25,10 @@ export function crushing(c: CribWorking, w: LoadWorkings): Figure | undefined {
       label: term('figure.stiffness-of-a-contact'),
       quantity: 'stiffness',
       rounding: 'down',
-      assumes: [term('figure.timber-squeezes-across-the-grain-alone-all')],
+      assumes: [term('figure.timber-squeezes-perpendicular-to-grain-alone-all')],
     },
     exactly(k),
-    term('figure.modulus-across-the-grain-crossing-height-of'),
+    term('figure.modulus-perpendicular-to-grain-crossing-height-of'),
   );
   return computed(
     length('crushing', term('figure.squeezes-down-by'), 'up', { governs: load.governs }),

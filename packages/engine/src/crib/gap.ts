@@ -1,47 +1,30 @@
 import { term } from '@cribwright/messages';
 import { computed, given } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
-import { minus, plus } from '../figure/interval-math.js';
 import { length } from '../figure/units-of.js';
-import { exactly, hull, type Interval } from '../model/interval.js';
-import type { Plan } from '../model/plan.js';
+import { exactly } from '../model/interval.js';
 import type { Crib } from '../model/support.js';
-import { underside } from '../vehicle/underside.js';
-import type { Contact } from './contacts.js';
+import type { PlacedCrib } from '../placed/place-crib.js';
 import { undersideOf } from './underside-of.js';
 
-/** What a crib or step chock stands on, above the ground; a pad said to be under it counts too. */
-export const baseHeight = ({ id, standsOn }: Pick<Crib, 'id' | 'standsOn'>, pads: Plan['pads']): Interval => {
-  switch (standsOn.kind) {
-    case 'ground':
-      return exactly(pads.find((p) => p.under === id)?.thickness ?? 0);
-    case 'vehicle':
-      return standsOn.height;
-    case 'pad':
-      return exactly(pads.find((p) => p.id === standsOn.pad)?.thickness ?? 0);
-  }
-};
-
-export const baseFigure = (crib: Crib, plan: Plan): Figure =>
+export const baseFigure = ({ crib, base }: PlacedCrib): Figure =>
   given(
     length('base', term('figure.what-it-stands-on'), 'nearest', {
       ref: { element: crib.id, property: 'stands on' },
     }),
-    baseHeight(crib, plan.pads),
-    { kind: 'stated' },
+    base,
+    base === undefined ? { kind: 'unknown' } : { kind: 'stated' },
   );
 
 /** From what the crib stands on, its courses and shims up to the captured part. */
-export function gapFigure(crib: Crib, contacts: readonly Contact[], height: Figure, base: Figure): Figure {
-  const met = contacts.flatMap((c) => (c.given[0] === undefined ? [] : [c.meets ?? c.given[0]]));
-  const heights = met.map((m) => underside(m.vehicle, m.part, m.place.at));
-  const first = met[0];
+export function gapFigure(placed: PlacedCrib, height: Figure, base: Figure): Figure {
+  const { crib, captures } = placed;
   const part = given(
-    length('partHeight', undersideOf(first?.part.name), 'nearest', {
-      ref: first?.part.ref,
+    length('partHeight', undersideOf(captures?.part.name), 'nearest', {
+      ref: captures?.part.ref,
     }),
-    heights.length > 0 ? heights.reduce(hull) : undefined,
-    first?.vehicle.source ?? { kind: 'unknown' },
+    placed.captured,
+    captures?.vehicle.source ?? { kind: 'unknown' },
   );
   const shims = given(
     length('shims', term('figure.shims'), 'down', {
@@ -54,7 +37,7 @@ export function gapFigure(crib: Crib, contacts: readonly Contact[], height: Figu
   const terms = Object.entries({ base, height, shims }).filter(([, f]) => f.value?.high !== 0);
   return computed(
     length('gap', term('figure.gap-to-close'), 'up', { ref: { element: crib.id, property: 'courses' } }),
-    minus(part.value, plus(plus(base.value, height.value), shims.value)),
+    placed.gap,
     ['{part}', ...terms.map(([name]) => `{${name}}`)].join(' − '),
     { part, ...Object.fromEntries(terms) },
   );

@@ -1,25 +1,19 @@
 import { term } from '@cribwright/messages';
+import { inch } from '@cribwright/units';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
-import { minus, plus } from '../figure/interval-math.js';
 import { force, length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
-import type { Plan } from '../model/plan.js';
-import type { ElementId } from '../model/ref.js';
 import type { StepChock } from '../model/support.js';
-import type { Part, Vehicle } from '../model/vehicle.js';
-import { limitValue } from '../policy/limit.js';
-import { type PartPlace, partNamed, placeAt } from '../vehicle/part-place.js';
-import { underside } from '../vehicle/underside.js';
-import { baseHeight } from './gap.js';
+import type { Met } from '../placed/contacts.js';
+import type { PlacedStepChock } from '../placed/place-step-chock.js';
 import { undersideOf } from './underside-of.js';
 
 /** A stepped block slid under a part until one of its steps meets it. */
 export interface StepChockWorking {
+  readonly placed: PlacedStepChock;
   readonly chock: StepChock;
-  readonly meets:
-    | { readonly vehicle: Vehicle; readonly part: Part; readonly place: PartPlace; readonly hit: boolean }
-    | undefined;
+  readonly meets: Met | undefined;
   /** Of the highest step that goes under the part. Unknown where none does. */
   readonly height: Figure;
   /** Left between that step and the part. */
@@ -27,47 +21,28 @@ export interface StepChockWorking {
   readonly capacity: Figure;
 }
 
-export function stepChockWorking(
-  chock: StepChock,
-  plan: Plan,
-  vehicles: ReadonlyMap<ElementId, Vehicle>,
-): StepChockWorking {
-  const { policy } = plan;
-  const reach = limitValue(policy, 'joist reach')?.low ?? 0;
-  const found = chock.captures.flatMap((capture) => {
-    const vehicle = vehicles.get(capture.vehicle);
-    const part = vehicle === undefined ? undefined : partNamed(vehicle, capture.part);
-    const place = vehicle === undefined || part === undefined ? undefined : placeAt(vehicle, part, chock.at);
-    return vehicle === undefined || part === undefined || place === undefined
-      ? []
-      : [{ vehicle, part, place, hit: Math.hypot(place.off.x, place.off.y) <= reach + 1e-9 }];
-  });
-  const meets = found.find((f) => f.hit) ?? found[0];
+export function stepChockWorking(placed: PlacedStepChock): StepChockWorking {
+  const { chock, captures: meets } = placed;
   const part = given(
     length('partHeight', undersideOf(meets?.part.name), 'nearest', {
       ref: meets?.part.ref,
     }),
-    meets === undefined ? undefined : underside(meets.vehicle, meets.part, meets.place.at),
+    placed.captured,
     meets?.vehicle.source ?? { kind: 'unknown' },
   );
-  const base = baseHeight(chock, plan.pads);
-  const room = minus(part.value, base);
-  const step =
-    room === undefined
-      ? undefined
-      : chock.heights.filter((h) => h <= room.low + 1e-9).sort((a, b) => b - a)[0];
   const height = measured(
     length('height', term('figure.height-of-the-step-that-meets-it'), 'down', { ref: { element: chock.id } }),
-    step === undefined ? undefined : exactly(step),
+    placed.height === undefined ? undefined : exactly(placed.height),
     term('figure.the-highest-step-that-goes-under'),
   );
   return {
+    placed,
     chock,
     meets,
     height,
     gap: computed(
       length('gap', term('figure.gap-left-above-the-step'), 'up', { ref: { element: chock.id } }),
-      minus(part.value, plus(base, height.value)),
+      placed.gap,
       '{part} − {height}',
       { part, height },
     ),
@@ -80,7 +55,7 @@ export function stepChockWorking(
 }
 
 /** More than this above the step is not snug, m. Common practice, no source. */
-export const snugGap = 0.0254;
+export const snugGap = inch;
 
 /** Whether a step chock carries: it stands under the part, and one of its steps is snug. */
 export const carries = ({ meets, gap }: StepChockWorking): boolean =>

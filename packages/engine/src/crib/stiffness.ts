@@ -1,7 +1,7 @@
 import type { Timber } from '../model/support.js';
 
 /**
- * Of one line of crossings from the ground up, N/m: each course squeezes across the grain over one crossing,
+ * Of one line of crossings from the ground up, N/m: each course squeezes perpendicular to grain over one crossing,
  * k = E⊥ A / d, and n courses lie in series.
  */
 export function crossingStiffness(timber: Timber, courses: number): number {

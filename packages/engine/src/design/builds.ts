@@ -1,9 +1,11 @@
 import { cribUse } from '../crib/crib-use.js';
 import { type CribWorking, cribWorking } from '../crib/crib-working.js';
-import { contactWidths, stackHeight, timberCount } from '../crib/layout.js';
 import type { Figure } from '../figure/figure.js';
 import type { Plan } from '../model/plan.js';
 import type { Crib, Timber } from '../model/support.js';
+import { dressed } from '../placed/dressed.js';
+import { type PlacedCrib, placeCrib } from '../placed/place-crib.js';
+import { contactWidths } from '../placed/stack.js';
 import type { Workings } from '../workings/workings.js';
 
 /** One way to build a crib at its place, with what it comes to. */
@@ -60,10 +62,11 @@ export function buildsFor(
   const limit = w.limit('use limit').value?.low ?? 1;
   return stock
     .flatMap(({ timber, count }) =>
-      candidates(c, timber, w).flatMap((crib) => {
-        const timbers = timberCount(crib);
+      candidates(c, dressed(timber, w.plan.policy), w).flatMap((crib) => {
+        const placed = placeCrib(crib, w.placed.around);
+        const { timbers } = placed;
         if (count !== undefined && timbers > count) return [];
-        const build = judged(crib, c, worst, w);
+        const build = judged(placed, c, worst, w);
         return build === undefined || build.use > limit + 1e-9 ? [] : [{ ...build, timbers }];
       }),
     )
@@ -83,7 +86,7 @@ function candidates(c: CribWorking, timber: Timber, w: Workings): readonly Crib[
   const closes = c.closes.value;
   if (room === undefined || closes === undefined || !(timber.depth > 0)) return [];
   // What stands between the base and the part, less the shims: courses and wedges fill it.
-  const open = { low: room.low + stackHeight(c.crib), high: room.high + stackHeight(c.crib) };
+  const open = { low: room.low + c.placed.height, high: room.high + c.placed.height };
   const courses = Math.floor((open.low - closes.low) / timber.depth + 1e-9);
   if (courses < 1 || open.high - courses * timber.depth > closes.high + 1e-6) return [];
   return sides.flatMap((lengthwise) =>
@@ -99,12 +102,12 @@ function candidates(c: CribWorking, timber: Timber, w: Workings): readonly Crib[
 }
 
 function judged(
-  crib: Crib,
+  placed: PlacedCrib,
   now: CribWorking,
   worst: number,
   w: Workings,
 ): Omit<Build, 'timbers'> | undefined {
-  const then = cribWorking(crib, w.plan, w.vehicles);
+  const then = cribWorking(placed, w.plan);
   const height = then.height.value?.high;
   const limit = then.heightLimit.value?.low;
   const capacity = then.contactCapacity.value?.low;
@@ -113,7 +116,7 @@ function judged(
   if (then.loaded === 0 || then.loaded < Math.min(now.loaded, then.contacts.length)) return undefined;
   if (height > limit + 1e-9) return undefined;
   return {
-    crib,
+    crib: placed.crib,
     height: then.height,
     heightLimit: then.heightLimit,
     capacity: then.capacity,

@@ -11,7 +11,6 @@ const corners = (a: Known, b: Known, f: (x: number, y: number) => number): Known
 
 /** Arithmetic on values that may be ranges and may be unknown. What is unknown stays unknown. */
 export const plus = (a: Known, b: Known): Known => corners(a, b, (x, y) => x + y);
-export const minus = (a: Known, b: Known): Known => corners(a, b, (x, y) => x - y);
 export const times = (a: Known, b: Known): Known => corners(a, b, (x, y) => x * y);
 /** Unknown where the divisor may be zero. */
 export const over = (a: Known, b: Known): Known =>

@@ -3,10 +3,10 @@
 
 a-sixth-of-the-width = a sixth of the width
 # $species (name)
-across-the-grain = { $species } perpendicular to grain
+perpendicular-to-grain = { $species } perpendicular to grain
 # $surface (name)
 allowable-bearing-of = allowable bearing of { $surface }
-allowable-stress-across-the-grain = allowable stress perpendicular to grain
+allowable-stress-perpendicular-to-grain = allowable stress perpendicular to grain
 # $load (phrase)
 along-the-strut = { $load } along the strut
 angle = angle
@@ -19,8 +19,8 @@ at-its-angle = at its angle
 back-from-its-front = back from its front
 bearing-length-factor = bearing length factor
 between-the-outer-faces-of-the-outer = between the outer faces of the outer timbers
-between-the-strap-and-the-way-the = between the strap and the way the foot would slide, less what its rise takes from friction
-between-the-strap-and-the-way-the-2 = between the strap and the way the foot would slide, seen from above
+between-the-strap-and-the-way-the = between the strap and the way the base would slide, less what its rise takes from friction
+between-the-strap-and-the-way-the-2 = between the strap and the way the base would slide, seen from above
 # $spread (figure) - first to last axle of the group
 # $axles (count)
 bridge-formula = 500 lb × (L × N ÷ (N − 1) + 12 × N + 36), L = { $spread } in whole feet, N = { $axles }
@@ -56,7 +56,7 @@ empty-vehicle-cargo-at-its-heaviest = empty vehicle + cargo, at its heaviest
 empty-vehicle-cargo-in-this-case = empty vehicle + cargo, in this case
 empty-weight = empty weight
 first-to-last-axle = first to last axle
-foot-to-head-over-level-ground = foot to head, over level ground
+foot-to-head-over-level-ground = base to head, over level ground
 friction-needed = friction needed
 # $surface (name)
 friction-of-body-on = friction of its body on { $surface }
@@ -65,10 +65,10 @@ friction-that-holds-it = friction that holds it
 from-the-balance-of-all-forces = from the balance of all forces
 from-the-chock-to-the-edge-of = from the chock to the edge of the part
 from-the-contact-to-the-edge-of = from the contact to the edge of the part
-from-the-foot-up-to-the-head = from the foot up to the head
+from-the-foot-up-to-the-head = from the base up to the head
 from-the-head-to-the-edge-of = from the head to the edge of the part
 from-the-line-round-its-supports-to = from the line around its supports to its center of gravity, square to the line
-from-under-the-head-to-the-foot = from under the head to the foot
+from-under-the-head-to-the-foot = from under the head to the base
 gap = gap
 gap-left-above-the-step = gap left above the step
 gap-that-the-wedges-close = gap that the wedges close
@@ -76,7 +76,7 @@ gap-to-close = gap to close
 grade = grade
 greatest-over-all-forces-that-only-push = greatest over all forces that only push and balance every vehicle
 greatest-push-that-forces-within-friction-and = greatest push that forces within friction and capacity can balance
-# $body (name)
+# $body (text)
 half-width-of = half width of { $body }
 height = height
 height-limit = height limit
@@ -93,7 +93,7 @@ least-modulus-wet-0-9 = least modulus, wet (× 0.9)
 least-push-held = least push held, { $toward }, as a share of the weight
 legal-limit = legal limit
 length = length
-# $body (name)
+# $body (text)
 length-of = length of { $body }
 load = load
 load-as-built = load as built
@@ -104,15 +104,15 @@ load-on-these-axles = load on these axles
 longest-of = longest { $strut }
 measured-in-the-plan = measured in the plan
 middle-of-all-weight-empty-vehicle-and = middle of all weight, empty vehicle and cargo, over the ground
-# $body (name)
+# $body (text)
 middle-of-loads-aside = middle of these loads, toward the passenger side: the center of gravity of { $body }
-# $body (name)
+# $body (text)
 middle-of-loads-back = middle of these loads, back: the center of gravity of { $body }
 middle-of-the-loaded-contacts-off-the = middle of the loaded contacts off the middle of the crib
 middle-of-what-its-axles-and-kingpin = middle of what its axles and kingpin carry
 middle-third-of-the-length-it-lies = middle third of the length it lies on
-modulus-across-the-grain = modulus perpendicular to grain
-modulus-across-the-grain-crossing-height-of = modulus perpendicular to grain × crossing ÷ height of the courses
+modulus-perpendicular-to-grain = modulus perpendicular to grain
+modulus-perpendicular-to-grain-crossing-height-of = modulus perpendicular to grain × crossing ÷ height of the courses
 most-it-could-carry-by-statics-alone = most it could carry, by statics alone
 most-people-at-work-at-one-time = peak crew
 needed-at-the-busiest = needed at peak
@@ -155,14 +155,14 @@ section = section
 seen-from-above = seen from above
 settled-when-it-was-placed = settled when it was placed
 settling = settling
-# $body (name)
+# $body (text)
 settling-front = settling of { $body } at its front
-# $body (name)
+# $body (text)
 settling-rear = settling of { $body } at its rear
-# $body (name)
+# $body (text)
 settling-side = settling of { $body }, more at its passenger side
 settling-since-it-was-placed = settling since it was placed
-# $body (name)
+# $body (text)
 settling-there = settling of { $body } there
 share-of-the-pull-along-the-thrust = share of the pull along the thrust
 share-of-the-weight = share of the weight
@@ -202,7 +202,7 @@ the-slimmest-of-wedges-both-ends-driven = the slimmest of wedges, both ends driv
 the-supports-share-the-load-in-the = the supports share the load in the way that is worst for this one, whatever their stiffness
 the-supports-share-the-loads-of-all = the supports share the loads of all that rests on them in the way that is worst for this one
 timber-length = timber length
-timber-squeezes-across-the-grain-alone-all = timber compresses perpendicular to grain only, all courses in series
+timber-squeezes-perpendicular-to-grain-alone-all = timber compresses perpendicular to grain only, all courses in series
 timbers-on-the-ground = timbers on the ground
 time-from-first-to-last = time from first to last
 toward-the-passenger-side = toward the passenger side
@@ -219,10 +219,10 @@ upward-part-of = { $load }, upward part
 use-of-capacity = utilization
 wedges-dry-and-without-grease-ice-or = wedges dry and without grease, ice or shaking, one face of the pair against metal; the slope is that of one wedge, sloped face to flat face
 weight = weight
-# $body (name)
+# $body (text)
 weight-as-carried = weight of { $body } as its supports carry it
 weight-as-written = weight as written
-# $body (name)
+# $body (text)
 weight-of = weight of { $body }
 wet-service-factor = wet service factor
 what-buckling-leaves-across-its-plies = column stability factor (Cp) across its plies
@@ -248,3 +248,13 @@ contact = contact { $contact }
 # $label (phrase)
 contact-figure = contact { $contact }: { $label }
 as-built = as built
+# $all (count)
+all-contacts-loaded = { $all ->
+        [one] 1 contact
+       *[other] all { $all } contacts
+    } loaded
+# $loaded (count)
+# $all (count)
+contacts-loaded-of = { $loaded } of { $all } contacts loaded
+empty-vehicle-weighs-the-same-on-both-sides = the empty vehicle weighs the same on both sides of its centerline
+cargo-center-in-the-middle-third = cargo fills its length and tapers evenly at most: its center lies in the middle third

@@ -1,9 +1,9 @@
 ### prefix: figure
 
 a-sixth-of-the-width = un sexto del ancho
-across-the-grain = { $species } perpendicular a la fibra
+perpendicular-to-grain = { $species } perpendicular a la fibra
 allowable-bearing-of = presión admisible de { $surface }
-allowable-stress-across-the-grain = esfuerzo admisible perpendicular a la fibra
+allowable-stress-perpendicular-to-grain = esfuerzo admisible perpendicular a la fibra
 along-the-strut = { $load } a lo largo del puntal
 angle = ángulo
 angle-as-written = ángulo escrito
@@ -95,8 +95,8 @@ middle-of-loads-back = centro de estas cargas, hacia atrás: el centro de graved
 middle-of-the-loaded-contacts-off-the = distancia del centro de los contactos cargados al centro del crib
 middle-of-what-its-axles-and-kingpin = centro de lo que llevan sus ejes y su kingpin
 middle-third-of-the-length-it-lies = tercio medio del largo en que descansa
-modulus-across-the-grain = módulo perpendicular a la fibra
-modulus-across-the-grain-crossing-height-of = módulo perpendicular a la fibra × cruce ÷ altura de las hiladas
+modulus-perpendicular-to-grain = módulo perpendicular a la fibra
+modulus-perpendicular-to-grain-crossing-height-of = módulo perpendicular a la fibra × cruce ÷ altura de las hiladas
 most-it-could-carry-by-statics-alone = lo más que podría llevar, solo por estática
 most-people-at-work-at-one-time = máximo de personas trabajando a la vez
 needed-at-the-busiest = hace falta en el momento de más trabajo
@@ -174,7 +174,7 @@ the-slimmest-of-wedges-both-ends-driven = las cuñas más delgadas, las dos punt
 the-supports-share-the-load-in-the = los apoyos se reparten la carga de la manera peor para este, sea cual sea su rigidez
 the-supports-share-the-loads-of-all = los apoyos se reparten las cargas de la manera peor para este
 timber-length = largo del madero
-timber-squeezes-across-the-grain-alone-all = la madera se aplasta solo perpendicular a la fibra, todas las hiladas en serie
+timber-squeezes-perpendicular-to-grain-alone-all = la madera se aplasta solo perpendicular a la fibra, todas las hiladas en serie
 timbers-on-the-ground = maderos en el suelo
 time-from-first-to-last = tiempo del primero al último
 toward-the-passenger-side = hacia el lado del acompañante
@@ -206,3 +206,10 @@ read-off-the-plan = leído de lo que hay en el plan
 contact = contacto { $contact }
 contact-figure = contacto { $contact }: { $label }
 as-built = tal como se construyó
+all-contacts-loaded = { $all ->
+        [one] 1 contacto cargado
+       *[other] los { $all } contactos cargados
+    }
+contacts-loaded-of = { $loaded } de { $all } contactos cargados
+empty-vehicle-weighs-the-same-on-both-sides = el vehículo vacío pesa lo mismo a ambos lados de su línea central
+cargo-center-in-the-middle-third = la carga llena su largo y como mucho disminuye de manera pareja: su centro está en el tercio medio

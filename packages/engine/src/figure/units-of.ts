@@ -29,4 +29,3 @@ export const duration = head('duration');
 export const share = head('share');
 export const ratio = head('ratio');
 export const count = head('count');
-export const stiffness = head('stiffness');

@@ -5,7 +5,7 @@ import type { Message } from './message.js';
 
 /**
  * - `danger`: someone may be hurt. Exit code 1.
- * - `warning`: look again before relying on it.
+ * - `warning`: check it again before relying on it.
  * - `note`: worth knowing.
  */
 export type Severity = 'danger' | 'warning' | 'note';

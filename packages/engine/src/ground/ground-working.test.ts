@@ -28,13 +28,13 @@ const under = (change: Partial<Strut> = {}, bearing = 4000 * psf) => {
         ...change,
       }),
     ],
-    policy: policyWith('friction strut foot', 2),
+    policy: policyWith('friction strut base', 2),
   });
   const w = workingsOf(plan);
   return { along: w.loads().get('strut/S1')?.load.value, ground: groundResults(w)[0] };
 };
 
-describe('the ground under the foot of a strut', () => {
+describe('the ground under the base of a strut', () => {
   it('takes the load along the strut times the sine of its steepest angle', () => {
     const { along, ground } = under();
     expect(along?.high).toBeGreaterThan(100 * lb);
@@ -55,7 +55,7 @@ describe('the ground under the foot of a strut', () => {
     }
   });
 
-  it('bears on the foot of a rated strut, and says that it does not know one that is not stated', () => {
+  it('bears on the base of a rated strut, and says that it does not know one that is not stated', () => {
     expect((under().ground?.area.value?.low ?? 0) / inch ** 2).toBeCloseTo(144, 9);
     const gear = strut('S1', 0, 0, 0).gear;
     if (gear.kind !== 'rated strut') throw new Error('the sample strut is rated');

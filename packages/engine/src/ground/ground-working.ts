@@ -2,7 +2,6 @@ import { message, name, term } from '@cribwright/messages';
 import type { GroundResult } from '../analysis/analysis.js';
 import { unknownLoad } from '../crib/crib-use.js';
 import type { CribWorking } from '../crib/crib-working.js';
-import { courseCounts } from '../crib/layout.js';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { over, times } from '../figure/interval-math.js';
@@ -14,7 +13,7 @@ import { sizeSource } from '../timber/size-source.js';
 import type { LoadWorkings } from '../workings/load-workings.js';
 
 /**
- * What the ground takes under each base and foot: pressure = load ÷ bearing area. An open base bears on its
+ * What the ground takes under each crib and strut base: pressure = load ÷ bearing area. An open base bears on its
  * timbers, a solid one on its outline, a pad on its own. Load spreads no wider than what lies on the ground.
  */
 export function groundResults(w: LoadWorkings): readonly GroundResult[] {
@@ -24,20 +23,16 @@ export function groundResults(w: LoadWorkings): readonly GroundResult[] {
   ];
 }
 
-const padUnder = (w: LoadWorkings, element: string): Pad | undefined =>
-  w.plan.pads.find((p) => p.under === element);
-
 function cribOnGround(c: CribWorking, w: LoadWorkings): GroundResult | undefined {
   const { crib } = c;
   if (crib.standsOn.kind === 'vehicle') return undefined;
-  const standsOn = crib.standsOn;
-  const pad = standsOn.kind === 'pad' ? w.plan.pads.find((p) => p.id === standsOn.pad) : padUnder(w, crib.id);
+  const { pad } = c.placed;
   const load = w.loads().get(crib.id)?.load ?? unknownLoad();
   return result(crib.id, load, pad === undefined ? baseArea(c) : padArea(pad), w);
 }
 
-function baseArea({ crib }: CribWorking): Figure {
-  const timbers = courseCounts(crib)[0]?.timbers ?? 0;
+function baseArea({ crib, placed }: CribWorking): Figure {
+  const timbers = placed.baseTimbers;
   const count = measured(
     { key: 'baseTimbers', label: term('figure.timbers-on-the-ground'), quantity: 'count', rounding: 'down' },
     exactly(timbers),
@@ -92,7 +87,7 @@ function footOnGround(s: StrutWorking, w: LoadWorkings): GroundResult {
     '{along} × {sine}',
     { along, sine },
   );
-  const pad = w.plan.pads.find((p) => p.id === s.strut.foot.pad) ?? padUnder(w, s.strut.id);
+  const { pad } = s.placed;
   const foot =
     pad !== undefined
       ? padArea(pad)
@@ -100,7 +95,7 @@ function footOnGround(s: StrutWorking, w: LoadWorkings): GroundResult {
   return result(s.strut.id, load, foot, w);
 }
 
-/** A post stands on its own section; a rated strut's foot is known only where its type says so. */
+/** A post stands on its own section; a rated strut's base is known only where its type says so. */
 const footArea = ({ strut: { gear } }: StrutWorking) =>
   gear.kind === 'timber post'
     ? exactly(gear.timber.width * gear.timber.depth * gear.plies)

@@ -1,4 +1,4 @@
-import { message, name, type Phrase, term } from '@cribwright/messages';
+import { message, type Phrase, term } from '@cribwright/messages';
 import { computed, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { force, span } from '../figure/units-of.js';
@@ -28,7 +28,7 @@ export function bodyChecks(
     .join('');
   const loads = Object.fromEntries(pressed.map(({ figure }, i) => [`f${i}`, figure]));
   const sum = computed(
-    force('sum', message('figure.weight-as-carried', { body: name(found.name) }), 'nearest'),
+    force('sum', message('figure.weight-as-carried', { body: found.name }), 'nearest'),
     exactly(
       pressed.reduce((s, { p, figure }) => s + (p.upper === body ? 1 : -1) * (figure.value?.high ?? 0), 0),
     ),
@@ -55,7 +55,7 @@ export function bodyChecks(
   };
   return [
     sum,
-    middle('x', message('figure.middle-of-loads-back', { body: name(found.name) })),
-    middle('y', message('figure.middle-of-loads-aside', { body: name(found.name) })),
+    middle('x', message('figure.middle-of-loads-back', { body: found.name })),
+    middle('y', message('figure.middle-of-loads-aside', { body: found.name })),
   ];
 }

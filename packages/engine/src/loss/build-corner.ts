@@ -28,7 +28,7 @@ export type Report = (
   through?: readonly Outcome[],
 ) => void;
 
-/** What weighs on the bodies: while things are put in, and while crews work in the finished set-up. Often the same. */
+/** What weighs on the bodies: while things are put in, and while crews work in the finished system. Often the same. */
 export interface CornerLoads {
   readonly building: Float64Array;
   readonly working: Float64Array;

@@ -1,19 +1,21 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { planOf, step, trailerOnCar, truckOnCar } from '../testing/sample-plans.js';
 import { buildingStages } from './building.js';
 
-const titles = (plan: Parameters<typeof buildingStages>[0]) => buildingStages(plan).map((s) => s.title);
+const titles = (plan: Parameters<typeof buildingStages>[0]) =>
+  buildingStages(plan).map((s) => english(s.title));
 
 describe('stages of building', () => {
   it('starts as found and makes one of each step that changes what stands', () => {
     expect(titles(trailerOnCar)).toEqual([
       'as found',
-      'step 2: chock trailer',
-      'step 3: capture car',
-      'step 4: build A, C',
-      'step 5: build B, D',
-      'step 6: set S1, S2, S3, S4',
-      'step 8: tension T1, T2',
+      'step 2: chock the trailer with wheel chock K1',
+      'step 3: capture the car with wheel chock K2, crib C1, crib C2',
+      'step 4: build crib A, crib C',
+      'step 5: build crib B, crib D',
+      'step 6: set strut S1, strut S2, strut S3, strut S4',
+      'step 8: tension strap T1, strap T2',
     ]);
     expect(buildingStages(trailerOnCar)[2]?.adding).toEqual(['chock/K2', 'crib/C1', 'crib/C2']);
   });
@@ -21,7 +23,7 @@ describe('stages of building', () => {
   it('puts what no step names at the end', () => {
     const plan = { ...truckOnCar, steps: [step(1, 'build', ['crib/A'])] };
     const last = buildingStages(plan).at(-1);
-    expect(last?.title).toBe('with what no step names');
+    expect(english(last?.title)).toBe('with supports that no step names');
     expect(last?.adding).toEqual([
       'crib/B',
       'crib/C',
@@ -39,13 +41,13 @@ describe('stages of building', () => {
     const late = step(1, 'build', ['crib/A'], { after: ['step/2'] });
     const early = step(2, 'build', ['crib/B']);
     expect(titles({ ...truckOnCar, steps: [late, early] }).slice(1, 3)).toEqual([
-      'step 2: build B',
-      'step 1: build A',
+      'step 2: build crib B',
+      'step 1: build crib A',
     ]);
     const ring = { ...early, after: [late.id] };
     expect(titles({ ...truckOnCar, steps: [late, ring] }).slice(1, 3)).toEqual([
-      'step 1: build A',
-      'step 2: build B',
+      'step 1: build crib A',
+      'step 2: build crib B',
     ]);
   });
 

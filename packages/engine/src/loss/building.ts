@@ -1,10 +1,12 @@
+import { count, type Message, message, term } from '@cribwright/messages';
 import type { Plan, Step } from '../model/plan.js';
 import type { ElementId } from '../model/ref.js';
+import { stepWords } from '../order/step-words.js';
 
 /** What stands after a step, before anything is worked out about it. */
 export interface BuildingStage {
   readonly id: string;
-  readonly title: string;
+  readonly title: Message;
   readonly step: ElementId | undefined;
   readonly standing: readonly ElementId[];
   readonly adding: readonly ElementId[];
@@ -18,7 +20,7 @@ export interface BuildingStage {
 export function buildingStages(plan: Plan): readonly BuildingStage[] {
   const supports = allSupports(plan);
   const stages: BuildingStage[] = [
-    { id: 'as found', title: 'as found', step: undefined, standing: [], adding: [], removing: [] },
+    { id: 'as found', title: term('loss.as-found'), step: undefined, standing: [], adding: [], removing: [] },
   ];
   let standing: readonly ElementId[] = [];
   for (const step of inOrder(plan.steps)) {
@@ -38,7 +40,7 @@ export function buildingStages(plan: Plan): readonly BuildingStage[] {
   if (left.length > 0)
     stages.push({
       id: 'not in any step',
-      title: plan.steps.length === 0 ? 'all in place' : 'with what no step names',
+      title: plan.steps.length === 0 ? term('loss.all-in-place') : term('loss.in-no-step'),
       step: undefined,
       standing: [...standing, ...left],
       adding: left,
@@ -61,14 +63,8 @@ const allSupports = (plan: Plan): ReadonlySet<ElementId> =>
 const chocksOf = (plan: Plan, step: Step): readonly ElementId[] =>
   step.action === 'chock' ? plan.chocks.filter((c) => step.targets.includes(c.vehicle)).map((c) => c.id) : [];
 
-const titleOf = (plan: Plan, step: Step): string => {
-  const names = new Map(
-    [plan.vehicles, plan.cribs, plan.stepChocks, plan.struts, plan.ties, plan.chocks, plan.pads].flatMap(
-      (kind) => kind.map((e): [ElementId, string] => [e.id, e.name]),
-    ),
-  );
-  return `step ${step.number}: ${step.action} ${step.targets.map((t) => names.get(t) ?? t).join(', ')}`;
-};
+const titleOf = (plan: Plan, step: Step): Message =>
+  message('step.numbered', { number: count(step.number), work: stepWords(step, plan) });
 
 /** By what each needs first; otherwise as written. A ring of needs is left as written: the order rules say so. */
 function inOrder(steps: readonly Step[]): readonly Step[] {

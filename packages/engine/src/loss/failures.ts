@@ -1,3 +1,4 @@
+import { type List, type Message, message, type Name, name, term } from '@cribwright/messages';
 import type { ElementId } from '../model/ref.js';
 import type { SupportWorkings } from '../workings/support-workings.js';
 import { type CaseRun, holds } from './case-run.js';
@@ -11,20 +12,26 @@ export interface Failure {
   readonly part: ComponentRun;
   /** The vehicle that goes. */
   readonly vehicle: ElementId;
-  readonly name: string;
+  readonly name: Message | Name;
   /** `the front`, `one side`. */
-  readonly end: string;
+  readonly end: Message;
   /** `falls`: nothing holds it. `balances`: on a line. `unsolved`: neither rest nor fall could be proven. */
   readonly kind: 'falls' | 'balances' | 'unsolved';
-  /** The corner of the ranges, in words; empty where nothing is a range. */
-  readonly corner: string;
+  /** The corner of the ranges; `undefined` where nothing is a range. */
+  readonly corner: List | undefined;
 }
 
 /** What fails in a case, or `undefined` where all rests. */
 export function failureOf(w: SupportWorkings, part: ComponentRun, run: CaseRun): Failure | undefined {
   if (holds(run)) return undefined;
   const [first] = part.component.bodies;
-  const plain = { run, part, vehicle: first?.vehicle ?? '', name: first?.name ?? '', end: 'one side' };
+  const plain = {
+    run,
+    part,
+    vehicle: first?.vehicle ?? '',
+    name: first?.name ?? name(''),
+    end: term('loss.one-side'),
+  };
   if (run.fall !== undefined) {
     const left = part.component.points.map(
       (p, i) => run.there[i] === true && run.loss?.points.includes(p.id) !== true,
@@ -32,7 +39,7 @@ export function failureOf(w: SupportWorkings, part: ComponentRun, run: CaseRun):
     const free = freeEnd(run.fall.motions, part.component, run.fall.corner, left, w.vehicles);
     const corner = cornerWords(part, run.fall.corner);
     return free === undefined
-      ? { ...plain, end: 'one end', kind: 'falls', corner }
+      ? { ...plain, end: term('loss.one-end'), kind: 'falls', corner }
       : {
           ...plain,
           vehicle: free.body.vehicle,
@@ -43,9 +50,10 @@ export function failureOf(w: SupportWorkings, part: ComponentRun, run: CaseRun):
         };
   }
   return run.balance === undefined
-    ? { ...plain, kind: 'unsolved', corner: '' }
+    ? { ...plain, kind: 'unsolved', corner: undefined }
     : { ...plain, kind: 'balances', corner: cornerWords(part, run.balance) };
 }
 
-/** ` with trailer heaviest`, or nothing. */
-export const withCorner = (corner: string): string => (corner === '' ? '' : ` with ${corner}`);
+/** ` with trailer heaviest`, with the blank before it; or nothing. */
+export const withCorner = (corner: List | undefined): Message | Name =>
+  corner === undefined ? name('') : message('loss.with', { corner });

@@ -5,7 +5,7 @@ import type { Push, PushSystem } from '../push/push-system.js';
 import type { RestingSystem } from '../resting/system.js';
 import { workingsOf } from '../workings/workings.js';
 
-/** The finished set-up of a plan as plain resting systems, at the heavy end: for measuring, and for other solvers. */
+/** The finished system of a plan as plain resting systems, at the heavy end: for measuring, and for other solvers. */
 export function restingSystems(plan: Plan): readonly RestingSystem[] {
   return workingsOf(plan)
     .resting()

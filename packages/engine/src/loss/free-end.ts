@@ -1,15 +1,16 @@
+import { type Message, term } from '@cribwright/messages';
 import type { Vehicle } from '../model/vehicle.js';
+import { toPlan } from '../placed/frame.js';
 import type { PlanBody } from '../resting/plan-bodies.js';
 import { insideBy, supportPolygon } from '../resting/support-polygon.js';
 import type { Motion } from '../resting/system.js';
-import { toPlan } from '../vehicle/frame.js';
 import type { Component, JointCorner } from './components.js';
 
 /** What falls: a body, and the end of it that nothing holds. */
 export interface FreeEnd {
   readonly body: PlanBody;
   /** `the front`, `the driver side`, `the rear corner on the driver side`. */
-  readonly end: string;
+  readonly end: Message;
 }
 
 /**
@@ -56,7 +57,7 @@ export function freeEnd(
 const sinkingAt = (m: Motion, p: { readonly x: number; readonly y: number }): number =>
   m.sinking + m.alongX * p.x + m.alongY * p.y;
 
-function endOf(vehicle: Vehicle, body: PlanBody, m: Motion): string {
+function endOf(vehicle: Vehicle, body: PlanBody, m: Motion): Message {
   const cab = body.id === vehicle.id ? undefined : vehicle.cab;
   const [from, to] = [cab?.from ?? 0, cab?.to ?? vehicle.length];
   const half = vehicle.width / 2;
@@ -64,10 +65,10 @@ function endOf(vehicle: Vehicle, body: PlanBody, m: Motion): string {
   const middle = sinks((from + to) / 2, 0);
   const lengthwise = sinks(to, 0) - middle;
   const crosswise = sinks((from + to) / 2, half) - middle;
-  const end = lengthwise < 0 ? 'the front' : 'the rear';
-  const side = crosswise < 0 ? 'driver side' : 'passenger side';
+  const end = lengthwise < 0 ? 'front' : 'rear';
+  const side = crosswise < 0 ? 'driver' : 'passenger';
   const [along, across] = [Math.abs(lengthwise), Math.abs(crosswise)];
-  if (Math.max(along, across) < 1e-6 * Math.abs(middle)) return 'the whole';
-  if (along > 2 * across) return end;
-  return across > 2 * along ? `the ${side}` : `${end} corner on the ${side}`;
+  if (Math.max(along, across) < 1e-6 * Math.abs(middle)) return term('loss.whole');
+  if (along > 2 * across) return term(`loss.${end}`);
+  return across > 2 * along ? term(`loss.${side}-side`) : term(`loss.${end}-corner-${side}`);
 }

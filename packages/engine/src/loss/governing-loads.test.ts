@@ -9,7 +9,7 @@ describe('governing loads', () => {
   it('names the case, and the corner of the ranges', () => {
     const load = loads(truckOnCar).get('crib/A#1')?.load;
     expect(english(load?.governs)).toBe(
-      'truck axle 1, driver side: tire lost, the cribs and struts 2 times as stiff, truck heaviest, center farthest to its front',
+      'truck axle 1, driver side: tire lost, cribs and struts 2 times as stiff, truck heaviest, center farthest to its front',
     );
     expect(calculationOf(load)?.names).toBe('stiffness × settling since it was placed');
   });

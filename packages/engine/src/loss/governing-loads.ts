@@ -1,4 +1,4 @@
-import { message, term } from '@cribwright/messages';
+import { type List, list, type Message, message, term } from '@cribwright/messages';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { angle as angleHead, force, length } from '../figure/units-of.js';
@@ -32,7 +32,7 @@ export function governingLoads(w: SupportWorkings, resting: LossWorking): Readon
       const axial = upwardShare(p, w);
       const bound = bounds.get(p.id);
       loads.set(p.id, {
-        load: axial(known && worst !== undefined ? pointLoad(p, worst, part) : unknownLoad('load', 'load')),
+        load: axial(known && worst !== undefined ? pointLoad(p, worst, part) : unknownLoad()),
         asBuilt: axial(asBuiltFigure(last, i)),
         ...(bound === undefined ? {} : { bound: axial(bound) }),
       });
@@ -51,7 +51,7 @@ export function governingLoads(w: SupportWorkings, resting: LossWorking): Readon
         load:
           known && worst !== undefined
             ? wholeLoad(points, worst, worst.run.whole.forces[e], part)
-            : unknownLoad('load', 'load'),
+            : unknownLoad(),
         asBuilt: byBalance(
           force('asBuilt', term('figure.load-as-built'), 'up'),
           known ? { low: at(last.whole.low, e), high: at(last.whole.high, e) } : undefined,
@@ -65,27 +65,27 @@ export function governingLoads(w: SupportWorkings, resting: LossWorking): Readon
 interface Case {
   readonly run: CaseRun;
   readonly places: readonly RangePlace[];
-  readonly words: readonly string[];
+  readonly words: readonly Message[];
 }
 
 interface Worst {
   readonly force: number;
   readonly place: RangePlace | undefined;
-  readonly words: readonly string[];
+  readonly words: readonly Message[];
   readonly run: CaseRun;
 }
 
 /**
- * Every case of the finished set-up, as far as the component rests in it: where in the ranges it does not has
- * findings of its own. Of stages before, those cases in which it rests wherever it may be: what a half-built set-up
+ * Every case of the finished system, as far as the component rests in it: where in the ranges it does not has
+ * findings of its own. Of stages before, those cases in which it rests wherever it may be: what a half-built system
  * does not hold yet, the rest of the work is for.
  */
 function casesOf(resting: LossWorking, part: ComponentRun): readonly Case[] {
   const last = part.stages.length - 1;
-  const named = (places: readonly RangePlace[], run: CaseRun, ...words: readonly string[]): Case => ({
+  const named = (places: readonly RangePlace[], run: CaseRun, ...words: readonly Message[]): Case => ({
     run,
     places,
-    words: [run.loss?.title ?? 'as built', ...words.filter((t) => t !== '')],
+    words: [run.loss?.title ?? term('figure.as-built'), ...words],
   });
   const staged = part.stages.map((stage, s) =>
     // Of stages that come to the same, the last one is named.
@@ -93,12 +93,12 @@ function casesOf(resting: LossWorking, part: ComponentRun): readonly Case[] {
       ? []
       : [stage.asBuilt, ...stage.losses]
           .filter((run) => s === last || holds(run))
-          .map((run) => named(part.places, run, s === last ? '' : `at ${resting.stages[s]?.title ?? ''}`)),
+          .map((run) => named(part.places, run, ...(s === last ? [] : atStage(resting, s)))),
   );
   const spread = part.spread.flatMap(({ words, places, last: stage }) =>
     [stage.asBuilt, ...stage.losses].map((run) => named(places, run, words)),
   );
-  // The finished set-up first, and as built before all losses: of equal loads the plainest case is named.
+  // The finished system first, and as built before all losses: of equal loads the plainest case is named.
   return [...staged.toReversed().flat(), ...spread];
 }
 
@@ -117,10 +117,15 @@ function worstOf(cases: readonly Case[], i: number, pick: (run: CaseRun) => Extr
   return { force: most, place: places[indexAt(pick(run).worst, i)], words, run };
 }
 
-const governs = (worst: Worst, part: ComponentRun): string =>
-  [...worst.words, worst.place === undefined ? '' : rangeWords(part, worst.place)]
-    .filter((t) => t !== '')
-    .join(', ');
+function atStage({ stages }: LossWorking, s: number): readonly Message[] {
+  const stage = stages[s]?.title;
+  return stage === undefined ? [] : [message('loss.at-stage', { stage })];
+}
+
+function governs(worst: Worst, part: ComponentRun): List {
+  const place = worst.place === undefined ? undefined : rangeWords(part, worst.place);
+  return list([...worst.words, ...(place === undefined ? [] : [place])], 'plain');
+}
 
 /** preload + stiffness × what the contact has closed since it was placed. */
 function pointLoad(p: SupportPoint, worst: Worst, part: ComponentRun): Figure {
@@ -178,8 +183,8 @@ const asBuiltFigure = (run: CaseRun | undefined, i: number): Figure =>
       : undefined,
   );
 
-const unknownLoad = (key: string, label: string): Figure =>
-  given(force(key, label, 'up'), undefined, { kind: 'unknown' });
+const unknownLoad = (): Figure =>
+  given(force('load', term('figure.load'), 'up'), undefined, { kind: 'unknown' });
 
 /** A strut's load is along it: its upward part ÷ sin of its angle. */
 function upwardShare(p: SupportPoint, w: SupportWorkings): (upward: Figure) => Figure {

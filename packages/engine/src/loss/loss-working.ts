@@ -1,3 +1,4 @@
+import { type Message, message, name } from '@cribwright/messages';
 import type { Vehicle } from '../model/vehicle.js';
 import { limitValue } from '../policy/limit.js';
 import { planBodies } from '../resting/plan-bodies.js';
@@ -35,7 +36,7 @@ export interface ComponentRun {
   readonly stages: readonly StageRun[];
   /** The last stage again with other stiffnesses, each with the places that it tried. */
   readonly spread: readonly {
-    readonly words: string;
+    readonly words: Message;
     readonly places: readonly RangePlace[];
     readonly last: StageRun;
   }[];
@@ -82,13 +83,15 @@ export function* lossWorkingSteps(w: SupportWorkings): Generator<void, LossWorki
 function variants({ points }: Component, factor: number) {
   if (!(factor > 1)) return [];
   const kinds = [
-    { words: 'the cribs and struts', is: (p: SupportPoint) => !p.original },
-    { words: 'the vehicle beneath', is: (p: SupportPoint) => p.kind === 'vehicle' },
-  ].filter(({ is }) => points.some(is) && !points.every(is));
-  return kinds.flatMap(({ words, is }) =>
+    { what: 'crew', is: (p: SupportPoint) => !p.original },
+    { what: 'beneath', is: (p: SupportPoint) => p.kind === 'vehicle' },
+  ] as const;
+  const these = kinds.filter(({ is }) => points.some(is) && !points.every(is));
+  const called = { factor: name(`${factor}`) };
+  return these.flatMap(({ what, is }) =>
     [
-      { words: `${words} ${factor} times as stiff`, by: factor },
-      { words: `${words} ${factor} times as soft`, by: 1 / factor },
+      { words: message(`loss.${what}-stiffer`, called), by: factor },
+      { words: message(`loss.${what}-softer`, called), by: 1 / factor },
     ].map(({ words: text, by }) => ({
       words: text,
       stiffness: (p: SupportPoint) => (is(p) ? p.stiffness * by : p.stiffness),

@@ -1,27 +1,28 @@
+import { type Message, message, name } from '@cribwright/messages';
 import type { Plan } from '../model/plan.js';
 import type { Ref } from '../model/ref.js';
 import { limitWord } from '../policy/limit.js';
-import { elementWords } from '../workings/element-words.js';
+import { axleWords, elementWords } from '../workings/element-words.js';
 import type { SupportPoint } from '../workings/support-points.js';
 
 /** Something that may give way: what was there before the crew, or the ground under what they put in. */
 export interface Loss {
   readonly id: string;
   /** `car gives way` */
-  readonly title: string;
+  readonly title: Message;
   readonly ref: Ref;
   /** Ids of the points that go with it. */
   readonly points: readonly string[];
 }
 
 /**
- * A part that is carried this high, m, sits on another vehicle and is coupled to it: a kingpin. A landing leg is
- * carried at its foot.
+ * A part that is carried this high, m, sits on another vehicle and is coupled to it: a kingpin. A landing gear leg is
+ * carried at its base.
  */
 const coupledAbove = 0.75;
 
 /**
- * Everything that may give way: each wheel end, the air springs of an axle or a cab, each landing leg, each
+ * Everything that may give way: each wheel end, the air springs of an axle or a cab, each landing gear leg, each
  * vehicle beneath (a coupling does not), each corner of a body that lies on the ground, the ground under each strut's
  * foot, and where the policy says so the ground under each crib and step chock.
  */
@@ -33,7 +34,7 @@ export function lossesOf(plan: Plan, points: readonly SupportPoint[]): readonly 
       .map(single),
     ...airSprungAxles(plan, points),
     ...airSprungCabs(plan, points),
-    ...points.filter((p) => p.kind === 'strut').map(footGround),
+    ...points.filter((p) => p.kind === 'strut').map((p) => footGround(plan, p)),
     ...(limitWord(plan.policy, 'ground under cribs') === 'may give way' ? cribGround(plan, points) : []),
   ];
 }
@@ -43,16 +44,26 @@ function vehicleBeneath(
   contact: Plan['contacts'][number],
   points: readonly SupportPoint[],
 ): readonly Loss[] {
-  const name = plan.vehicles.find((v) => v.id === contact.lower)?.name ?? contact.lower;
+  const what = name(plan.vehicles.find((v) => v.id === contact.lower)?.name ?? contact.lower);
   const group = idsOf(points, (p) => p.group === contact.id);
   return group.length === 0
     ? []
-    : [{ id: contact.id, title: `${name} gives way`, ref: { element: contact.lower }, points: group }];
+    : [
+        {
+          id: contact.id,
+          title: message('loss.gives-way', { what }),
+          ref: { element: contact.lower },
+          points: group,
+        },
+      ];
 }
 
 const single = (p: SupportPoint): Loss => ({
   id: p.id,
-  title: p.kind === 'tire' ? `${p.label}: tire lost` : `${p.label} gives way`,
+  title:
+    p.kind === 'tire'
+      ? message('loss.tire-lost', { tire: p.label })
+      : message('loss.gives-way', { what: p.label }),
   ref: p.ref,
   points: [p.id],
 });
@@ -63,7 +74,7 @@ const airSprungAxles = (plan: Plan, points: readonly SupportPoint[]): readonly L
       .filter((a) => a.suspension === 'air')
       .map((a) => ({
         id: `${v.id}/${a.id}`,
-        title: `${v.name} ${a.name}: air springs let down`,
+        title: message('loss.air-springs', { vehicle: name(v.name), axle: axleWords(a) }),
         ref: a.ref,
         points: idsOf(points, (p) => p.group === `${v.id}/${a.id}`),
       }))
@@ -76,16 +87,16 @@ const airSprungCabs = (plan: Plan, points: readonly SupportPoint[]): readonly Lo
       .filter((m) => m.spring === 'air')
       .map((m) => ({
         id: `${v.id}/cab/${m.name}`,
-        title: `${v.name} cab: ${m.name} let down`,
+        title: message('loss.cab-mount', { vehicle: name(v.name), mount: name(m.name) }),
         ref: v.cab?.ref ?? { element: v.id },
         points: idsOf(points, (p) => p.group === `${v.id}/cab/${m.name}`),
       })),
   );
 
-const footGround = (p: SupportPoint): Loss => ({
+const footGround = (plan: Plan, p: SupportPoint): Loss => ({
   id: `${p.id}/ground`,
-  title: `ground gives way under the foot of ${p.label.replace(', upward', '')}`,
-  ref: { element: p.element, property: 'foot' },
+  title: message('loss.ground-under-strut', { strut: elementWords(plan, p.element) }),
+  ref: { element: p.element, property: 'base' },
   points: [p.id],
 });
 
@@ -98,7 +109,7 @@ const cribGround = (plan: Plan, points: readonly SupportPoint[]): readonly Loss[
       : [
           {
             id: `${id}/ground`,
-            title: `ground gives way under ${elementWords(plan, id)}`,
+            title: message('loss.ground-under', { support: elementWords(plan, id) }),
             ref: { element: id, property: 'stands on' },
             points: own,
           },

@@ -1,14 +1,22 @@
-import { message, type Phrase, term, name as verbatim } from '@cribwright/messages';
+import {
+  type List,
+  type Message,
+  message,
+  type Name,
+  type Phrase,
+  term,
+  name as verbatim,
+} from '@cribwright/messages';
 import type { PaperTrail } from '../analysis/analysis.js';
 import { computed, given } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { force, length } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { ElementId } from '../model/ref.js';
+import { toPlan, toVehicle } from '../placed/frame.js';
 import { at } from '../resting/at.js';
 import type { ScaledSystem } from '../resting/scaled-system.js';
 import type { Rest } from '../resting/system.js';
-import { toPlan, toVehicle } from '../vehicle/frame.js';
 import type { SupportPoint } from '../workings/support-points.js';
 import type { SupportWorkings } from '../workings/support-workings.js';
 import { bodyChecks, feet } from './body-checks.js';
@@ -37,7 +45,7 @@ const settling = (key: string, label: Phrase, meters: number): Figure =>
  * body settles like a plank, so that three numbers give its settling at any place; each support pushes back with
  * stiffness × settling there; and the loads add up to the weight, at its center of gravity.
  */
-export function paperTrail(w: SupportWorkings, worked: Worked, words: string): PaperTrail {
+export function paperTrail(w: SupportWorkings, worked: Worked, corner: List | undefined): PaperTrail {
   const planks = new Map(
     worked.component.bodies.map((b, i): [ElementId, Plank] => [b.id, plankOf(w, worked, b.id, b.vehicle, i)]),
   );
@@ -49,7 +57,7 @@ export function paperTrail(w: SupportWorkings, worked: Worked, words: string): P
     return bodyChecks(worked, b.id, i, own);
   });
   return {
-    corner: words,
+    corner,
     settling: [...planks.values()].flatMap((p) => [p.front, p.rear, p.side]),
     loads: Object.fromEntries(loads.map(({ p, figure }) => [p.id, figure])),
     checks,
@@ -58,7 +66,7 @@ export function paperTrail(w: SupportWorkings, worked: Worked, words: string): P
 
 interface Plank {
   readonly vehicle: ElementId;
-  readonly name: string;
+  readonly name: Message | Name;
   readonly from: number;
   readonly front: Figure;
   readonly rear: Figure;
@@ -81,8 +89,8 @@ function plankOf(
     width: 1,
     cab: undefined,
   };
-  const name = component.bodies[b]?.name ?? body;
-  const called = { body: verbatim(name) };
+  const name = component.bodies[b]?.name ?? verbatim(body);
+  const called = { body: name };
   const cab = body === id ? undefined : vehicle.cab;
   const [from, to, half] = [cab?.from ?? 0, cab?.to ?? vehicle.length, vehicle.width / 2];
   const frame = scaled.frames[b] ?? { x: 0, y: 0, reach: 1 };
@@ -117,7 +125,7 @@ function settlesAt(w: SupportWorkings, plank: Plank, p: SupportPoint): Figure {
   const { front, rear, side, length: whole, half } = plank;
   const value = (f: Figure) => f.value?.high ?? Number.NaN;
   return computed(
-    length('settles', message('figure.settling-there', { body: verbatim(plank.name) }), 'nearest'),
+    length('settles', message('figure.settling-there', { body: plank.name }), 'nearest'),
     exactly(
       value(front) +
         ((value(rear) - value(front)) * value(back)) / value(whole) +

@@ -1,3 +1,4 @@
+import { type Message, message, quantity } from '@cribwright/messages';
 import type { BodyCorner, PlanBody } from '../resting/plan-bodies.js';
 import type { JointCorner } from './components.js';
 
@@ -19,7 +20,7 @@ export interface RangeAxis {
 
 export const axesOf = (bodies: readonly PlanBody[]): readonly RangeAxis[] =>
   [...new Set(bodies.map((b) => b.vehicle))].flatMap((vehicle) => {
-    // Working loads are off or on.
+    // Tool loads are off or on.
     const corners = bodies.find((b) => b.vehicle === vehicle)?.corners ?? [];
     const count = corners.filter((c) => c.working !== true).length;
     const axes: RangeAxis[] = [];
@@ -56,7 +57,7 @@ export const wayTo = (a: RangePlace, b: RangePlace): number =>
     ...a.map((shares, i) => shares.reduce((sum, s, c) => sum + Math.abs(s - (b[i]?.[c] ?? s)) / 2, 0)),
   );
 
-/** The same place with working loads off: a body's corners with them follow those without, in the same order. */
+/** The same place with tool loads off: a body's corners with them follow those without, in the same order. */
 export function beforeWork(place: RangePlace, bodies: readonly PlanBody[]): RangePlace {
   if (
     !bodies.some(({ corners }, b) => corners.some((c, i) => c.working === true && (place[b]?.[i] ?? 0) > 0))
@@ -88,18 +89,16 @@ export function bodyAt(
   return { weight, x: x / weight, y: y / weight };
 }
 
-/** `heaviest, 58 % of the way between center farthest to its front and center farthest to its rear` */
-export function placeWords({ corners }: PlanBody, shares: readonly number[] | undefined): string {
+/** `heaviest`, `58 % of the way between center farthest to its front and center farthest to its rear`. */
+export function placeWords({ corners }: PlanBody, shares: readonly number[] | undefined): readonly Message[] {
   const counted = corners.flatMap((corner, c) => {
     const share = shares?.[c] ?? 0;
-    return share > 0 ? [{ share, words: corner.words === '' ? [] : corner.words.split(', ') }] : [];
+    return share > 0 ? [{ share, words: corner.words }] : [];
   });
-  return (counted[0]?.words ?? [])
-    .map((first, i) => {
-      const other = counted.find(({ words }) => words[i] !== first)?.words[i];
-      if (other === undefined) return first;
-      const share = counted.reduce((sum, p) => sum + (p.words[i] === first ? 0 : p.share), 0);
-      return `${Math.round(1000 * share) / 10} % of the way between ${first} and ${other}`;
-    })
-    .join(', ');
+  return (counted[0]?.words ?? []).map((first, i) => {
+    const other = counted.find(({ words }) => words[i]?.id !== first.id)?.words[i];
+    if (other === undefined) return first;
+    const share = counted.reduce((sum, p) => sum + (p.words[i]?.id === first.id ? 0 : p.share), 0);
+    return message('range.between', { share: quantity('share', share, 'nearest'), first, other });
+  });
 }

@@ -23,7 +23,7 @@ describe('bounds by statics where vehicle rests on vehicle', () => {
     const [part] = workingsOf(truckOnCar).resting().parts;
     if (part === undefined) throw new Error('It rests on nothing.');
     const { bodies, points } = part.component;
-    const truck = bodies.find((b) => b.name === 'truck');
+    const truck = bodies.find((b) => b.vehicle === 'vehicle/truck');
     const own = points.filter((p) => p.upper === truck?.id);
     const bounds = stackedBounds(part.component);
     const heaviest = Math.max(...(truck?.corners.map((c) => c.weight) ?? []));

@@ -1,3 +1,4 @@
+import { list, type Message, message, name, term } from '@cribwright/messages';
 import type { LoadCase, Reaction, StageResult } from '../analysis/analysis.js';
 import { at } from '../resting/at.js';
 import type { SupportWorkings } from '../workings/support-workings.js';
@@ -39,7 +40,7 @@ function casesAt(w: SupportWorkings, resting: LossWorking, s: number): Cases {
   };
 }
 
-/** The sums of the finished set-up written out: as built, and when a vehicle beneath gives way. */
+/** The sums of the finished system written out: as built, and when a vehicle beneath gives way. */
 const onPaper = (w: SupportWorkings, resting: LossWorking, { asBuilt, losses }: Cases): Cases => ({
   asBuilt: { ...asBuilt, ...paperOf(w, resting, undefined) },
   losses: losses.map((one) => {
@@ -58,16 +59,14 @@ function loadCase(
 ): LoadCase {
   const failed = runs.filter(({ run }) => !holds(run));
   const notes = [
-    ...resting.unknown.map(
-      (v) => `The weight or the center of ${v.name} is not known, so what carries it is not known.`,
-    ),
+    ...resting.unknown.map((v) => message('loss.not-known', { vehicle: name(v.name) })),
     ...failed.flatMap(({ part, run }) => failureNote(w, part, run)),
-    ...(runs.some(({ run }) => run.smallSteps) ? ['Worked out by the slower method.'] : []),
+    ...(runs.some(({ run }) => run.smallSteps) ? [term('loss.slower')] : []),
   ];
   const first = failed[0];
   return {
     id: loss?.id ?? 'as built',
-    title: loss?.title ?? 'as built',
+    title: loss?.title ?? term('figure.as-built'),
     lost: loss?.ref,
     rests: failed.length === 0 && resting.unknown.length === 0,
     free: first === undefined ? undefined : freeOf(w, first.part, first.run),
@@ -76,28 +75,31 @@ function loadCase(
   };
 }
 
-/** What is not held: `the front of trailer`. */
-export function freeOf(w: SupportWorkings, part: ComponentRun, run: CaseRun): string | undefined {
+/** What is not held: `the front of the trailer`. */
+export function freeOf(w: SupportWorkings, part: ComponentRun, run: CaseRun): Message | undefined {
   if (run.fall !== undefined) {
     const left = part.component.points.map((p, i) => run.there[i] === true && !isLost(run, p.id));
     const free = freeEnd(run.fall.motions, part.component, run.fall.corner, left, w.vehicles);
-    return free === undefined ? 'one end' : `${free.end} of ${free.body.name}`;
+    return free === undefined
+      ? term('loss.one-end')
+      : message('loss.end-of', { end: free.end, body: free.body.name });
   }
-  if (run.balance !== undefined) return `one side of ${part.component.bodies[0]?.name ?? 'it'}`;
-  return undefined;
+  const [first] = part.component.bodies;
+  if (run.balance === undefined) return undefined;
+  const end = term('loss.one-side');
+  return first === undefined ? end : message('loss.end-of', { end, body: first.name });
 }
 
 const isLost = (run: CaseRun, point: string): boolean => run.loss?.points.includes(point) === true;
 
-function failureNote(w: SupportWorkings, part: ComponentRun, run: CaseRun): readonly string[] {
-  const names = part.component.bodies.map((b) => b.name).join(' and ');
-  if (run.unsolved) return [`How ${names} would rest could not be worked out. Treat it as not held.`];
-  const corner = run.fall?.corner ?? run.balance ?? [];
-  const where = cornerWords(part, corner);
-  const when = where === '' ? '' : ` with ${where}`;
+function failureNote(w: SupportWorkings, part: ComponentRun, run: CaseRun): readonly Message[] {
+  const bodies = list(part.component.bodies.map((b) => b.name));
+  if (run.unsolved) return [message('loss.not-solved', { bodies })];
+  const where = cornerWords(part, run.fall?.corner ?? run.balance ?? []);
+  const corner = where === undefined ? {} : { corner: message('loss.with', { corner: where }) };
   return run.fall !== undefined
-    ? [`Nothing holds ${freeOf(w, part, run)}${when}.`]
-    : [`${names} only balances${when}: nothing keeps it from going over.`];
+    ? [message('loss.falls', { what: freeOf(w, part, run) ?? term('loss.one-end'), ...corner })]
+    : [message('loss.balances', { bodies, ...corner })];
 }
 
 function reactions(part: ComponentRun, run: CaseRun): readonly Reaction[] {

@@ -108,7 +108,7 @@ function emptyRuns(plan: readonly StagePlan[], wholeCount: number): readonly Sta
 export const bodiesAt = ({ bodies }: Component, place: RangePlace) =>
   bodies.map((b, i) => ({ id: b.id, ...bodyAt(b.corners, place[i]) }));
 
-/** The loads at a place: working loads come on when all that is to hold them stands. */
+/** The loads at a place: tool loads come on when all that is to hold them stands. */
 export function loadsAt(scaled: ScaledSystem, component: Component, place: RangePlace): CornerLoads {
   const working = scaledLoad(scaled, bodiesAt(component, place));
   const off = beforeWork(place, component.bodies);

@@ -1,4 +1,4 @@
-import { message, name, type Phrase, term } from '@cribwright/messages';
+import { message, type Phrase, term } from '@cribwright/messages';
 import { computed, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { force, place } from '../figure/units-of.js';
@@ -20,7 +20,7 @@ export function staticBounds({ bodies, points }: Component): ReadonlyMap<string,
     if (carrying.has(body.id)) continue;
     const own = points.filter((p) => p.upper === body.id);
     const weight = measured(
-      force('weight', message('figure.weight-of', { body: name(body.name) }), 'up', {
+      force('weight', message('figure.weight-of', { body: body.name }), 'up', {
         governs: term('figure.the-heavy-end'),
       }),
       exactly(Math.max(...body.corners.map((c) => c.weight))),

@@ -20,7 +20,7 @@ export function stiffnessFigure(p: SupportPoint, w: SupportWorkings): Figure {
   if (crib === undefined || p.kind !== 'crib') return given(head, exactly(p.stiffness), sourceOf(p, w));
   const { timber } = crib;
   const modulus = given(
-    stress('modulus', term('figure.modulus-across-the-grain'), 'nearest', { ref: timber.ref }),
+    stress('modulus', term('figure.modulus-perpendicular-to-grain'), 'nearest', { ref: timber.ref }),
     exactly(timber.modulusAcross),
     timber.source,
   );

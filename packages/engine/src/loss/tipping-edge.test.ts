@@ -1,3 +1,4 @@
+import { name, term } from '@cribwright/messages';
 import { describe, expect, it } from 'vitest';
 import type { PlanBody } from '../resting/plan-bodies.js';
 import type { SupportPoint } from '../workings/support-points.js';
@@ -12,7 +13,7 @@ const wheels = [
   (at, i): SupportPoint => ({
     id: `wheel ${i}`,
     element: 'vehicle/body',
-    label: `wheel ${i}`,
+    label: term('element.driver-side'),
     kind: 'tire',
     original: true,
     group: `wheel ${i}`,
@@ -28,8 +29,8 @@ const wheels = [
 const body = (x: number, y: number): PlanBody => ({
   id: 'vehicle/body',
   vehicle: 'vehicle/body',
-  name: 'body',
-  corners: [{ weight: 1000, x, y, words: '' }],
+  name: name('body'),
+  corners: [{ weight: 1000, x, y, words: [] }],
   centerHeight: { low: 1, high: 1 },
 });
 

@@ -1,4 +1,4 @@
-import { term } from '@cribwright/messages';
+import { list, type Message, term } from '@cribwright/messages';
 import { computed, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { over } from '../figure/interval-math.js';
@@ -17,7 +17,7 @@ export interface TippingEdge {
   /** Push that tips it, as a share of its weight: edge ÷ height. Unknown where the height is. */
   readonly share: Figure;
   /** `toward the driver side`, plan axes. */
-  readonly toward: string;
+  readonly toward: Message;
 }
 
 /** m. A body that rests this near outside the line stands on it, but for the last digit of a sum: it holds no push. */
@@ -33,7 +33,7 @@ export function tippingEdge(body: PlanBody, points: readonly SupportPoint[]): Ti
   const inside = Math.max(0, worst.inside);
   const edge = measured(
     length('edge', term('figure.distance-of-the-center-of-gravity-inside'), 'down', {
-      governs: worst.c.words === '' ? undefined : worst.c.words,
+      governs: worst.c.words.length === 0 ? undefined : list(worst.c.words, 'plain'),
     }),
     exactly(inside),
     term('figure.from-the-line-round-its-supports-to'),
@@ -51,7 +51,7 @@ export function tippingEdge(body: PlanBody, points: readonly SupportPoint[]): Ti
     height,
     share: computed(
       share('tips', term('figure.push-that-tips-it-as-a-share'), 'down', {
-        governs: worst.c.words === '' ? undefined : worst.c.words,
+        governs: worst.c.words.length === 0 ? undefined : list(worst.c.words, 'plain'),
       }),
       over(edge.value, height.value),
       '{edge} ÷ {height}',
@@ -61,11 +61,11 @@ export function tippingEdge(body: PlanBody, points: readonly SupportPoint[]): Ti
   };
 }
 
-function side(polygon: readonly Point[], from: Point): string {
+function side(polygon: readonly Point[], from: Point): Message {
   const edge = nearestEdge(polygon, from);
-  if (edge === undefined) return '';
+  if (edge === undefined) return term('push.toward-driver');
   const out = { x: edge.b.y - edge.a.y, y: edge.a.x - edge.b.x };
   return Math.abs(out.y) >= Math.abs(out.x)
-    ? `toward the ${out.y < 0 ? 'driver' : 'passenger'} side`
-    : `toward the ${out.x < 0 ? 'front' : 'rear'}`;
+    ? term(`push.toward-${out.y < 0 ? 'driver' : 'passenger'}`)
+    : term(`push.toward-${out.x < 0 ? 'front' : 'rear'}`);
 }

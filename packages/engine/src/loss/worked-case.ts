@@ -9,7 +9,7 @@ import { paperTrail, type Worked } from './paper-trail.js';
 import { cornerPlace } from './range-place.js';
 import { loadsAt, scaledComponent, stagesOfPoints } from './stage-run.js';
 
-/** The sums of one case of the finished set-up, for each group of bodies that rests in it. */
+/** The sums of one case of the finished system, for each group of bodies that rests in it. */
 export function paperOf(
   w: SupportWorkings,
   resting: LossWorking,

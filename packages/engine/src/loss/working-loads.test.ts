@@ -15,7 +15,7 @@ const set = (z: number, force: number, x: number, y: number): WorkingLoad => ({
   direction: { x: 0, y: 0, z },
   ref: { element: 'load/generator' },
 });
-const plan = (workingLoads: readonly WorkingLoad[]) =>
+const plan = (toolLoads: readonly WorkingLoad[]) =>
   planOf({
     vehicles: [
       {
@@ -26,7 +26,7 @@ const plan = (workingLoads: readonly WorkingLoad[]) =>
       },
     ],
     cribs: [-1, 1].map((s) => crib(s < 0 ? 'A' : 'B', 27 * foot, s * 42.75 * inch)),
-    workingLoads,
+    toolLoads,
   });
 const last = (loads: readonly WorkingLoad[]) => workingsOf(plan(loads)).stages().at(-1);
 
@@ -49,7 +49,7 @@ describe('a weight set on while crews work', () => {
   it('is named where it makes a crib carry most', () => {
     const load = (loads: readonly WorkingLoad[]) => workingsOf(plan(loads)).loads().get('crib/B')?.load;
     expect(load([generator])?.value?.high).toBeGreaterThan((load([])?.value?.high ?? 0) * 1.01);
-    expect(english(load([generator])?.governs)).toContain('trailer with the working loads on');
+    expect(english(load([generator])?.governs)).toContain('trailer with tool loads on');
   });
 
   it('may tip the vehicle where it hangs outside its supports', () => {

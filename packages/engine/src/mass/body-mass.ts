@@ -1,10 +1,10 @@
-import { inWords, message, term, name as verbatim } from '@cribwright/messages';
+import { inWords, type Message, message, term, name as verbatim } from '@cribwright/messages';
 import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { force, place } from '../figure/units-of.js';
 import { add, exactly, type Interval } from '../model/interval.js';
 import type { Cargo, Vehicle } from '../model/vehicle.js';
-import { posedCenter } from '../vehicle/posed.js';
+import { posedCenter } from '../placed/posed.js';
 import { type Weighed, weightedMean } from './weighted-mean.js';
 
 /** Weight and center of gravity of a whole vehicle, cargo included; cab too. Vehicle axes. */
@@ -19,14 +19,14 @@ interface Share extends Weighed {
   readonly figure: Figure;
 }
 
-const alike = 'the empty vehicle weighs the same on both sides of its center line';
-const thirds = 'cargo fills its length and thins out evenly at most: its center lies in the middle third';
+const alike = term('figure.empty-vehicle-weighs-the-same-on-both-sides');
+const thirds = term('figure.cargo-center-in-the-middle-third');
 
 /** Where the center of a load lies along the vehicle: as stated, else within the middle third of its length. */
 export const cargoCenter = ({ center, from, to }: Cargo): Interval =>
   center ?? { low: from + (to - from) / 3, high: to - (to - from) / 3 };
 
-/** What carries the empty vehicle, with the load it carries: axles, a kingpin, landing legs. */
+/** What carries the empty vehicle, with the load it carries: axles, a kingpin, landing gear. */
 function emptyShares(vehicle: Vehicle): readonly Share[] {
   const figure = (key: string, load: Interval, ref: Vehicle['axles'][number]['ref']) =>
     given(
@@ -105,7 +105,7 @@ export function bodyMass(vehicle: Vehicle): BodyMass {
       (c) => c.height,
     ),
   };
-  return vehicle.posture.kind === 'upright' || vehicle.posture.kind === 'pitched'
+  return vehicle.position.kind === 'upright' || vehicle.position.kind === 'pitched'
     ? lying
     : turned(lying, vehicle);
 }
@@ -116,7 +116,7 @@ function turned(standing: BodyMass, vehicle: Vehicle): BodyMass {
   const how = message('figure.turned', {
     across: inWords(standing.y),
     up: inWords(standing.z),
-    lies: verbatim(vehicle.posture.kind),
+    lies: verbatim(vehicle.position.kind),
   });
   return {
     ...standing,
@@ -157,7 +157,7 @@ function centerFigure(
     const figure = cargo[i];
     if (figure === undefined) return;
     inputs[`w${i + 1}`] = figure;
-    const where = (assumes?: readonly string[]) =>
+    const where = (assumes?: readonly Message[]) =>
       place('place', message('figure.center-of', { cargo: verbatim(c.name) }), 'nearest', {
         ref: c.ref,
         assumes,

@@ -1,14 +1,14 @@
 import { message, name, type Phrase, quantity, term } from '@cribwright/messages';
+import { inch } from '@cribwright/units';
 import type { MaterialsResult } from '../analysis/analysis.js';
 import { computed, given, measured } from '../figure/compute.js';
 import { count } from '../figure/units-of.js';
 import { exactly } from '../model/interval.js';
 import type { Plan, StockItem } from '../model/plan.js';
 import { inUse, type Need } from './needs.js';
+import { pieceName } from './piece-name.js';
 
 type Row = MaterialsResult['rows'][number];
-
-const inch = 0.0254;
 
 /** Pieces that stand for each other: the same kind and name; timber and pads of the same length to half an inch. */
 const sameThing = (need: Need, stock: StockItem): boolean => {
@@ -37,7 +37,7 @@ const carriedBy = (unit: Plan['units'][number], need: Need): number => {
 
 const title = (need: Need): Phrase =>
   need.length === undefined || need.kind === 'pad'
-    ? name(need.item)
+    ? pieceName(need)
     : message('figure.item-long', {
         item: name(need.item),
         length: { ...quantity('length', need.length, 'nearest'), stated: true },

@@ -1,7 +1,7 @@
-import { courseCounts } from '../crib/layout.js';
 import type { Plan, StockItem } from '../model/plan.js';
 import type { ElementId, Ref } from '../model/ref.js';
 import { orderGraph, putIn } from '../order/order-graph.js';
+import { timberCount } from '../placed/stack.js';
 
 /** So many of one thing, as a cache would list it. */
 export interface Need {
@@ -25,7 +25,7 @@ export function needsOf(plan: Plan): readonly Need[] {
         kind: 'timber',
         item: c.timber.name,
         length: c.timber.length,
-        count: courseCounts(c).reduce((sum, k) => sum + k.timbers, 0),
+        count: timberCount(c),
         by: c.id,
         ref: c.ref,
       },

@@ -28,7 +28,7 @@ export interface Plan {
   readonly steps: readonly Step[];
   readonly crews: readonly Crew[];
   readonly units: readonly RespondingUnit[];
-  readonly workingLoads: readonly WorkingLoad[];
+  readonly toolLoads: readonly WorkingLoad[];
   readonly egress: readonly Egress[];
   readonly sizeUp: readonly SizeUpItem[];
   readonly expectations: readonly Expectation[];
@@ -120,7 +120,7 @@ export interface StockItem {
     | 'chock'
     | 'step chock'
     | 'shim';
-  /** The name that plans use: `Fir4x4`, `LongStrut`. */
+  /** The name that plans use: `Fir4x4`, `Strut4to8ft`. */
   readonly item: string;
   readonly length?: number;
   /** Of timber: what it is, so that design help can build with it. */

@@ -23,7 +23,7 @@ export interface PolicyLimit {
  * SI: lengths m, forces N, stresses Pa, angles rad, durations s; ratios and counts plain.
  */
 export type PolicyKey =
-  | 'crossing stress' //            across-the-grain stress of the flat rule, Pa
+  | 'crossing stress' //            perpendicular-to-grain stress of the flat rule, Pa
   | 'crossing basis' //             'flat rule' | 'species' | 'lesser'
   | 'crossing rounding' //          round a crossing's capacity down to a multiple of this, N
   | 'height ratio all contacts' //  crib height / width outside to outside of contacts
@@ -42,7 +42,7 @@ export type PolicyKey =
   | 'use limit' //                  load / capacity, at most
   | 'friction timber on timber'
   | 'friction timber on metal'
-  | 'friction strut foot'
+  | 'friction strut base'
   | 'grade needing chocks' //       ratio
   | 'dressed size of 8x8' //        'dry' | 'green'
   | 'axle limit single' //          N

@@ -14,15 +14,15 @@ export interface Timber {
   readonly depth: number;
   readonly length: number;
   readonly species: string;
-  /** Reference design value across the grain, Pa (NDS Supplement). */
-  readonly acrossGrain: number;
-  /** Modulus across the grain, Pa. */
+  /** Reference design value perpendicular to grain, Pa (NDS Supplement). */
+  readonly perpendicularToGrain: number;
+  /** Modulus perpendicular to grain, Pa. */
   readonly modulusAcross: number;
   readonly modulusAlong: number;
   /** Minimum modulus for columns, Pa. */
   readonly modulusMin: number;
-  /** Reference design value along the grain, Pa. */
-  readonly alongGrain: number;
+  /** Reference design value parallel to grain, Pa. */
+  readonly parallelToGrain: number;
   readonly wet: boolean;
   /** kg/m³ */
   readonly density: number;
@@ -77,7 +77,6 @@ export type StandsOn =
       readonly kind: 'vehicle';
       readonly vehicle: ElementId;
       readonly part: string;
-      readonly height: Interval;
     }
   | { readonly kind: 'pad'; readonly pad: ElementId };
 
@@ -111,9 +110,9 @@ export interface Strut {
     readonly ref: Ref;
   };
   readonly foot: { readonly x: number; readonly y: number; readonly pad?: ElementId; readonly ref: Ref };
-  /** What the author says the angle is. The real one follows from head and foot. */
+  /** What the author says the angle is. The real one follows from head and base. */
   readonly statedAngle: number | undefined;
-  readonly lock: 'pinned' | 'backed off' | 'pump only' | undefined;
+  readonly lock: 'pinned' | 'collar' | 'pump only' | undefined;
   readonly preload: number;
   readonly ref: Ref;
 }
@@ -140,7 +139,7 @@ export type StrutGear =
     };
 
 export type Anchor =
-  | { readonly kind: 'strut foot'; readonly strut: ElementId }
+  | { readonly kind: 'strut base'; readonly strut: ElementId }
   | { readonly kind: 'strut head'; readonly strut: ElementId }
   | {
       readonly kind: 'vehicle part';

@@ -18,7 +18,7 @@ export interface Vehicle {
   readonly at: { readonly x: number; readonly y: number };
   /** Turned about the vertical from the main vehicle's direction, rad; 0 same way, π facing it. */
   readonly heading: number;
-  readonly posture: Posture;
+  readonly position: VehiclePosition;
   /** Empty weight and center, where stated. Otherwise they follow from the axle loads. */
   readonly statedWeight?: Interval;
   readonly statedCenter?: { readonly x: Interval; readonly y: Interval; readonly z: Interval };
@@ -33,7 +33,7 @@ export interface Vehicle {
   readonly source: SourceNote;
 }
 
-export type Posture =
+export type VehiclePosition =
   | { readonly kind: 'upright' }
   /** Nose down is positive, rad. */
   | { readonly kind: 'pitched'; readonly angle: number }
@@ -66,7 +66,7 @@ export interface Axle {
 export interface Part {
   readonly id: string;
   readonly name: string;
-  readonly form: 'rails' | 'crossmembers' | 'patch' | 'points';
+  readonly form: 'rails' | 'joists' | 'patch' | 'points';
   readonly from: number;
   readonly to: number;
   readonly spacing?: number;
@@ -82,7 +82,7 @@ export interface Part {
   readonly moves: boolean;
   /** N, where the part has a rating. */
   readonly rating?: number;
-  /** Holds the vehicle up before the crew came: landing leg, kingpin on a fifth wheel. */
+  /** Holds the vehicle up before the crew came: landing gear leg, kingpin on a fifth wheel. */
   readonly carries?: {
     /** Of one point, N/m. */
     readonly stiffness: number;

@@ -1,24 +1,16 @@
-import { term } from '@cribwright/messages';
+import { list, message, name, term } from '@cribwright/messages';
 import type { TimelineResult } from '../analysis/analysis.js';
 import { measured } from '../figure/compute.js';
 import { count, duration } from '../figure/units-of.js';
 import { exactly, type Interval } from '../model/interval.js';
 import type { Plan, Step } from '../model/plan.js';
 import type { ElementId } from '../model/ref.js';
-import { elementWords } from '../workings/element-words.js';
 import { type OrderGraph, orderGraph } from './order-graph.js';
+import { stepWords } from './step-words.js';
 
 interface Span {
   readonly start: Interval;
   readonly end: Interval;
-}
-
-/** A step as people say it: `build crib A, crib C`. */
-export function stepTitle(step: Step, plan: Plan): string {
-  const list = (ids: readonly ElementId[]) => ids.map((t) => elementWords(plan, t)).join(', ');
-  const on = list(step.targets);
-  const using = step.with.length > 0 ? ` with ${list(step.with)}` : '';
-  return `${step.action}${on === '' ? '' : ` ${on}`}${using}`;
 }
 
 /**
@@ -41,7 +33,7 @@ export function timelineOf(plan: Plan): TimelineResult | undefined {
             {
               step: step.id,
               number: step.number,
-              title: stepTitle(step, plan),
+              title: stepWords(step, plan),
               ...span,
               crew: step.crew,
               critical: critical.has(step.id),
@@ -54,7 +46,14 @@ export function timelineOf(plan: Plan): TimelineResult | undefined {
         assumes:
           untimed.length === 0
             ? undefined
-            : [`steps without a time count as none: ${untimed.map((s) => s.number).join(', ')}`],
+            : [
+                message('step.untimed', {
+                  steps: list(
+                    untimed.map((s) => name(`${s.number}`)),
+                    'plain',
+                  ),
+                }),
+              ],
       }),
       {
         low: Math.max(0, ...ends.map((e) => e.low)),

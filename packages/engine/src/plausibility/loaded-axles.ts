@@ -1,3 +1,4 @@
+import { inch } from '@cribwright/units';
 /**
  * What each axle would carry on the road, from what the plan says of empty loads and cargo.
  *
@@ -11,7 +12,7 @@ import { add, exactly, type Interval } from '../model/interval.js';
 import type { Plan } from '../model/plan.js';
 import type { ElementId, Ref } from '../model/ref.js';
 import type { Part, Vehicle, VehicleContact } from '../model/vehicle.js';
-import { toVehicle } from '../vehicle/frame.js';
+import { toVehicle } from '../placed/frame.js';
 
 /** An axle, or a kingpin that hands its load to the vehicle in front. Vehicle axes, N. */
 export interface Carrier {
@@ -68,7 +69,7 @@ interface Burden {
 }
 
 /** Carriers closer than this belong to one group: a tandem, a tridem. 96 in, as in 23 CFR 658.17. */
-const GROUP = 96 * 0.0254;
+const GROUP = 96 * inch;
 
 /** A vehicle's carriers with cargo, and with what rests on its fifth wheel. `undefined` where they cannot be told. */
 function loadedCarriers(vehicle: Vehicle, extra: readonly Burden[] = []): readonly Carrier[] | undefined {

@@ -30,7 +30,7 @@ export const limitKinds: Readonly<
   'use limit': { kind: 'share', safer: 'lower' },
   'friction timber on timber': { kind: 'ratio', safer: 'lower' },
   'friction timber on metal': { kind: 'ratio', safer: 'lower' },
-  'friction strut foot': { kind: 'ratio', safer: 'lower' },
+  'friction strut base': { kind: 'ratio', safer: 'lower' },
   'grade needing chocks': { kind: 'share', safer: 'lower' },
   'dressed size of 8x8': { kind: 'word', safer: 'neither' },
   'axle limit single': { kind: 'force', safer: 'neither' },

@@ -1,4 +1,4 @@
-import { message, name } from '@cribwright/messages';
+import { message, name, term } from '@cribwright/messages';
 import { given } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { ratio } from '../figure/units-of.js';
@@ -6,8 +6,7 @@ import { exactly } from '../model/interval.js';
 import type { SupportWorkings } from '../workings/support-workings.js';
 
 /** Why a vehicle that lies on the ground cannot be pushed. */
-export const whyNoGrip =
-  'it lies on the ground, and how its metal grips there is not known: say the body friction of the surface';
+export const whyNoGrip = term('push.grip-not-known');
 
 /** Friction of a vehicle's own metal on the ground, at the low end of its range. No value where nobody knows it. */
 export function bodyFriction(w: SupportWorkings): Figure {

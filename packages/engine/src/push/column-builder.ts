@@ -72,7 +72,7 @@ export function putOnBody(to: ColumnBuilder, row: number, arm: Vector, f: Vector
   put(to, row + 5, sign * (arm.x * f.y - arm.y * f.x));
 }
 
-/** A force on the foot of a tied strut. */
+/** A force on the base of a tied strut. */
 export function putOnFoot(to: ColumnBuilder, row: number, f: Vector, sign = 1): void {
   if (row === ground) return;
   put(to, row, sign * f.x);

@@ -30,7 +30,7 @@ describe('frictionRays', () => {
     expect(Math.min(...kept.map((r) => r.x))).toBeGreaterThanOrEqual(-1e-12);
   });
 
-  it('leaves a wheel that is chocked both ways all of it', () => {
+  it('leaves a wheel that is chocked in both directions all of it', () => {
     expect(rolling(true, true)).toHaveLength(8);
   });
 

@@ -53,7 +53,7 @@ const strut = (id: string, side: 1 | -1, change: Partial<PushStrut> = {}): PushS
   capacity: 5000,
   ...change,
 });
-/** From a strut's foot back to the bottom of the block. */
+/** From a strut's base back to the bottom of the block. */
 const back = (of: string, side: 1 | -1, rating = 5000): PushTie => ({
   id: `tie of ${of}`,
   from: { kind: 'foot', strut: of },
@@ -103,7 +103,7 @@ describe('slip or tip', () => {
     expect(heldPush(block(low, {}, { gravity }), pushAt(0, way(0)))).toEqual({ kind: 'cannot stand' });
   });
 
-  it('counts a working load', () => {
+  it('counts a tool load', () => {
     const shoved = block(
       low,
       {},
@@ -131,14 +131,14 @@ describe('struts and ties', () => {
   const withStrut = (ties: readonly PushTie[], change: Partial<PushStrut> = {}) =>
     block(tall, { friction: 1 }, { struts: [strut('S', 1, change)], ties });
 
-  it('an untied strut whose foot slides adds nothing at all', () => {
+  it('an untied strut whose base slides adds nothing at all', () => {
     expect(bare).toBeCloseTo(1 / 3, 9);
     expect(held(withStrut([]), pushAt(3, toPassenger)).share).toBeCloseTo(bare, 9);
   });
 
   it('adds what the sum on paper says once it is tied', () => {
     const tied = held(withStrut([back('S', 1)]), pushAt(3, toPassenger));
-    // At 45° it pushes up u and in u at 2 m; its foot's friction is 0.3 u, the tie takes the rest. About the block's
+    // At 45° it pushes up u and in u at 2 m; its base's friction is 0.3 u, the tie takes the rest. About the block's
     // edge: 3 λ W = W + 2 u. Sideways: λ W = (W − u) + 0.3 u. So u = 2 W ÷ 4.1 and λ = 27 ÷ 41.
     expect(tied.share).toBeCloseTo(27 / 41, 9);
     expect(held(withStrut([back('S', 1)]), pushAt(3, way(-Math.PI / 2))).share).toBeCloseTo(bare, 9);
@@ -193,7 +193,7 @@ describe('struts and ties', () => {
   });
 
   // OpenStax College Physics, section 9.3, A-frame sign: 8.00 kg, base 1.10 m, height 1.30 m, tie 0.50 m below the
-  // hinge, no friction below: tie tension 21.6 N, 39.2 N a foot. It stands with a tie of 21.6 N, and not with 21.5 N.
+  // hinge, no friction below: tie tension 21.6 N, 39.2 N a base. It stands with a tie of 21.6 N, and not with 21.5 N.
   it.each([
     [21.6, 'holds'],
     [21.5, 'cannot stand'],

@@ -1,3 +1,4 @@
+import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../model/plan.js';
 import { crib, foot, inch, planOf, strap, strut, vanTrailer } from '../testing/sample-plans.js';
@@ -7,7 +8,7 @@ import { pushRose } from './push-rose.js';
 /** A trailer on its driver side, on ground of which the friction of its body is known. */
 const lying = (change: Partial<Plan>, grip = 0.2): Plan => {
   const plan = planOf({
-    vehicles: [{ ...vanTrailer, posture: { kind: 'on its side', side: 'driver' } }],
+    vehicles: [{ ...vanTrailer, position: { kind: 'on its side', side: 'driver' } }],
     ...change,
   });
   const surface = { ...plan.ground.surface, frictionBody: { low: grip, high: grip } };
@@ -42,7 +43,7 @@ describe('a vehicle that lies, pushed', () => {
 
   it('loses a corner of its body among the cases', () => {
     const { parts } = workingsOf(lying({})).resting();
-    const titles = parts.flatMap((p) => p.stages.at(-1)?.losses.map((l) => l.loss?.title) ?? []);
+    const titles = parts.flatMap((p) => p.stages.at(-1)?.losses.map((l) => english(l.loss?.title)) ?? []);
     expect(titles).toContain('trailer on the ground, front driver corner gives way');
     expect(titles).toHaveLength(4);
   });

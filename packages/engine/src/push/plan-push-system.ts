@@ -1,7 +1,7 @@
 import type { Component, JointCorner } from '../loss/components.js';
 import type { Anchor } from '../model/support.js';
+import type { Point3 } from '../placed/frame.js';
 import { limitValue } from '../policy/limit.js';
-import { anchorPlace } from '../strut/anchor-place.js';
 import { bodyOfPart, type SupportPoint } from '../workings/support-points.js';
 import type { SupportWorkings } from '../workings/support-workings.js';
 import { gravityOn } from './gravity.js';
@@ -9,10 +9,10 @@ import { gripUnder, pushContact, stacksOf } from './push-contacts.js';
 import type { PushStrut, PushSystem, PushTie, TieEnd } from './push-system.js';
 
 /**
- * A plan's set-up, as it stands at a stage, ready to be pushed. Of a capacity or a rating the share counts that the
+ * A plan's system, as it stands at a stage, ready to be pushed. Of a capacity or a rating the share counts that the
  * policy lets be used.
  *
- * @param working whether the declared working loads are on.
+ * @param working whether the declared tool loads are on.
  */
 export function planPushSystem(
   w: SupportWorkings,
@@ -56,7 +56,7 @@ export function planPushSystem(
       )
       .map((t) => ({ ...t, rating: t.rating * part })),
     loads: working
-      ? w.plan.workingLoads.flatMap((l) =>
+      ? w.plan.toolLoads.flatMap((l) =>
           known.has(l.on)
             ? [
                 {
@@ -78,14 +78,12 @@ export function planPushSystem(
 
 /** Struts that stand and are locked, at their capacity for their length. Unknown capacity holds nothing. */
 function strutsOf(w: SupportWorkings, standing: readonly string[]): readonly PushStrut[] {
-  const footFriction = limitValue(w.plan.policy, 'friction strut foot')?.low ?? 0;
-  return w.struts().flatMap(({ strut, capacity }): readonly PushStrut[] => {
+  const footFriction = limitValue(w.plan.policy, 'friction strut base')?.low ?? 0;
+  return w.struts().flatMap(({ strut, capacity, placed: { head, foot } }): readonly PushStrut[] => {
     const vehicle = w.vehicles.get(strut.head.vehicle);
     const part = vehicle?.parts.find((p) => p.id === strut.head.part);
-    const head = anchorPlace({ kind: 'strut head', strut: strut.id }, w.plan);
-    const foot = anchorPlace({ kind: 'strut foot', strut: strut.id }, w.plan);
-    const locked = strut.lock === 'pinned' || strut.lock === 'backed off';
-    if (vehicle === undefined || head === undefined || foot === undefined) return [];
+    const locked = strut.lock === 'pinned' || strut.lock === 'collar';
+    if (vehicle === undefined) return [];
     if (!locked || !standing.includes(strut.id)) return [];
     const body = part === undefined ? vehicle.id : bodyOfPart(vehicle, part);
     return [
@@ -102,20 +100,19 @@ function strutsOf(w: SupportWorkings, standing: readonly string[]): readonly Pus
 }
 
 function tiesOf(w: SupportWorkings, standing: readonly string[]): readonly PushTie[] {
-  return w.plan.ties.flatMap((tie): readonly PushTie[] => {
-    const from = endOf(tie.from, w);
-    const to = endOf(tie.to, w);
+  return w.placed.ties.all.flatMap(({ tie, ...ends }): readonly PushTie[] => {
+    const from = endOf(tie.from, ends.from, w);
+    const to = endOf(tie.to, ends.to, w);
     if (!standing.includes(tie.id) || from === undefined || to === undefined) return [];
     const anchors = [tie.from, tie.to].map((a) => (a.kind === 'ground anchor' ? (a.holds ?? 0) : Infinity));
     return [{ id: tie.id, from, to, rating: Math.min(tie.gear.rating ?? 0, ...anchors) }];
   });
 }
 
-function endOf(anchor: Anchor, w: SupportWorkings): TieEnd | undefined {
-  const at = anchorPlace(anchor, w.plan);
+function endOf(anchor: Anchor, at: Point3 | undefined, w: SupportWorkings): TieEnd | undefined {
   if (at === undefined) return undefined;
   switch (anchor.kind) {
-    case 'strut foot':
+    case 'strut base':
       return { kind: 'foot', strut: anchor.strut };
     case 'ground anchor':
       return { kind: 'ground', at };
@@ -128,12 +125,7 @@ function endOf(anchor: Anchor, w: SupportWorkings): TieEnd | undefined {
   }
 }
 
-function onBody(
-  vehicle: string,
-  part: string,
-  at: { readonly x: number; readonly y: number; readonly z: number },
-  w: SupportWorkings,
-): TieEnd {
+function onBody(vehicle: string, part: string, at: Point3, w: SupportWorkings): TieEnd {
   const found = w.vehicles.get(vehicle);
   const piece = found?.parts.find((p) => p.id === part);
   return {

@@ -23,7 +23,7 @@ export function withForces(p: Program, system: PushSystem, push: Push): Program 
   return fresh;
 }
 
-/** Puts what gravity and the working loads ask for on the right, and the push into the last column. */
+/** Puts what gravity and the tool loads ask for on the right, and the push into the last column. */
 export function fillForces(p: Program, system: PushSystem, push: Push): void {
   const { rows, values, right } = p.lp;
   right.fill(0, 0, p.rows);

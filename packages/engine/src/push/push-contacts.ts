@@ -1,21 +1,22 @@
-import type { Chock } from '../model/support.js';
-import type { Axle, Vehicle } from '../model/vehicle.js';
+import { type Message, term } from '@cribwright/messages';
+import type { Vehicle } from '../model/vehicle.js';
+import { stepToPlan } from '../placed/frame.js';
+import { chockedAxle } from '../placed/place-chock.js';
+import { lies } from '../placed/posed.js';
 import { limitValue } from '../policy/limit.js';
-import { stepToPlan } from '../vehicle/frame.js';
-import { lies } from '../vehicle/posed.js';
 import type { SupportPoint } from '../workings/support-points.js';
 import type { SupportWorkings } from '../workings/support-workings.js';
 import type { PushContact, Stack } from './push-system.js';
 
 /** What the push model leaves out, on the safe side, or takes for granted. */
-export const pushAssumptions: readonly string[] = [
-  'A way of sharing the forces that holds was found: the set-up can stand up to this push, not that it must.',
-  'A strut that would push the body the way it is being pushed counts as nothing.',
-  'Brakes are not counted; chocked axles are. A chock without an axle holds the last one.',
-  'No friction is counted between one vehicle and another.',
-  'A vehicle that lies on the ground rests on the corners of its outline, and they do not fold. What is set beside it grips no better than its own metal: no load can be counted on to move there.',
-  'A kingpin whose tractor is not in the plan is held sideways by the friction of tires under its own load, and not lengthwise.',
-  'Friction is at the low end of its range.',
+export const pushAssumptions: readonly Message[] = [
+  term('push.assume-found'),
+  term('push.assume-struts'),
+  term('push.assume-brakes'),
+  term('push.assume-between'),
+  term('push.assume-lying'),
+  term('push.assume-kingpin'),
+  term('push.assume-friction'),
 ];
 
 /** A place of support as it takes a push: its friction, what keeps a wheel from rolling, what it holds at most. */
@@ -93,7 +94,7 @@ function rolling(p: SupportPoint, standing: readonly string[], w: SupportWorking
   const axle = vehicle?.axles.find((a) => p.group === `${vehicle.id}/${a.id}`);
   if (vehicle === undefined || axle === undefined) return undefined;
   const chocks = w.plan.chocks.filter(
-    (c) => c.vehicle === vehicle.id && standing.includes(c.id) && isOn(c, axle, vehicle),
+    (c) => c.vehicle === vehicle.id && standing.includes(c.id) && chockedAxle(c, vehicle)?.id === axle.id,
   );
   return {
     along: forward(vehicle),
@@ -102,24 +103,19 @@ function rolling(p: SupportPoint, standing: readonly string[], w: SupportWorking
   };
 }
 
-const isOn = (chock: Chock, axle: Axle, vehicle: Vehicle): boolean =>
-  chock.axle === undefined
-    ? axle.id === vehicle.axles.at(-1)?.id
-    : chock.axle === axle.id || chock.axle === axle.name;
-
 /** Cribs as stacks that may lean over: their base reaches to the middle of the outer contacts. */
 export function stacksOf(points: readonly SupportPoint[], w: SupportWorkings): readonly Stack[] {
   return w.cribs().flatMap((c): readonly Stack[] => {
     const contacts = points.filter((p) => p.element === c.crib.id).map((p) => p.id);
-    const height = c.height.value?.high;
-    if (contacts.length === 0 || height === undefined) return [];
+    if (contacts.length === 0) return [];
     const xs = c.contacts.map((o) => o.x);
     const ys = c.contacts.map((o) => o.y);
     return [
       {
         id: c.crib.id,
         contacts,
-        height,
+        // Up to where the load comes in: shims raise it.
+        height: c.placed.heightWithShims,
         base: { x: [Math.min(...xs), Math.max(...xs)], y: [Math.min(...ys), Math.max(...ys)] },
       },
     ];

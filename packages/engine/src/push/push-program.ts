@@ -10,7 +10,7 @@ export interface Limit {
 }
 
 /**
- * The equations of a push, scaled to all weight and to the reach of the set-up: columns × amounts + λ × push = load.
+ * The equations of a push, scaled to all weight and to the reach of the system: columns × amounts + λ × push = load.
  * Six rows a body, three a tied foot; then one for each limit; then one that bounds λ.
  */
 export interface Program extends Frame {

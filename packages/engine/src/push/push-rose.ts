@@ -1,4 +1,4 @@
-import { message, name, term } from '@cribwright/messages';
+import { type List, list, type Message, message, term } from '@cribwright/messages';
 import type { PushResult } from '../analysis/analysis.js';
 import { given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
@@ -9,12 +9,12 @@ import type { ComponentRun, LossWorking } from '../loss/loss-working.js';
 import { exactly } from '../model/interval.js';
 import type { ElementId } from '../model/ref.js';
 import type { Vehicle } from '../model/vehicle.js';
+import { lies } from '../placed/posed.js';
 import { limitValue, limitWord } from '../policy/limit.js';
 import type { BodyCorner, PlanBody } from '../resting/plan-bodies.js';
 import { governingCorners } from '../standing/corner-order.js';
 import { lesserPush } from '../standing/lesser-push.js';
 import type { Standing } from '../standing/standing.js';
-import { lies } from '../vehicle/posed.js';
 import { inOneGo } from '../workings/stepwise.js';
 import type { SupportWorkings } from '../workings/support-workings.js';
 import { bodyFriction, whyNoGrip } from './body-friction.js';
@@ -33,8 +33,8 @@ export interface RestingWorkings extends SupportWorkings {
   readonly standing: () => Standing;
 }
 
-/** Why the push could not be worked out, in words; or the rose. */
-export type PushRose = { readonly why: string } | PushResult;
+/** Why the push could not be worked out; or the rose. */
+export type PushRose = { readonly why: Message } | PushResult;
 
 /** One vehicle of the plan and how hard a push it holds. */
 export interface VehicleRose {
@@ -44,9 +44,7 @@ export interface VehicleRose {
 
 /** How hard a push the finished plan holds on the main vehicle, by the linear program and the model in space. */
 export const pushRose = (w: RestingWorkings): PushRose =>
-  inOneGo(pushRosesSteps(w, w.plan.vehicles.slice(0, 1)))[0]?.rose ?? {
-    why: 'the plan has no vehicle',
-  };
+  inOneGo(pushRosesSteps(w, w.plan.vehicles.slice(0, 1)))[0]?.rose ?? { why: term('push.weight-not-known') };
 
 /**
  * How hard a push the finished plan holds on each vehicle, from 24 directions: the least over every corner of the
@@ -108,15 +106,14 @@ interface WorstPush {
   readonly of: Case | undefined;
 }
 
-function setUp(w: RestingWorkings, vehicle: Vehicle): SetUp | { readonly why: string } {
+function setUp(w: RestingWorkings, vehicle: Vehicle): SetUp | { readonly why: Message } {
   const resting = w.resting();
-  const part = resting.parts.find((p) => p.component.bodies.some((b) => b.id === vehicle?.id));
+  const part = resting.parts.find((p) => p.component.bodies.some((b) => b.id === vehicle.id));
   const body = part?.component.bodies.find((b) => b.id === vehicle.id);
-  if (part === undefined || body === undefined)
-    return { why: 'the weight or the center of gravity of the vehicle is not known' };
+  if (part === undefined || body === undefined) return { why: term('push.weight-not-known') };
   const height = pushHeight(w, body);
   if (height.value === undefined || body.centerHeight === undefined)
-    return { why: 'the height of its center of gravity is not known' };
+    return { why: term('push.height-not-known') };
   const grip = lies(vehicle) ? bodyFriction(w) : undefined;
   if (grip !== undefined && grip.value === undefined) return { why: whyNoGrip };
   const last = part.stages.at(-1)?.asBuilt;
@@ -129,7 +126,7 @@ function setUp(w: RestingWorkings, vehicle: Vehicle): SetUp | { readonly why: st
     const center = body.corners[corner[part.component.bodies.indexOf(body)] ?? 0];
     return center === undefined
       ? []
-      : (w.plan.workingLoads.length > 0 ? [false, true] : [false]).map((working) => ({
+      : (w.plan.toolLoads.length > 0 ? [false, true] : [false]).map((working) => ({
           corner,
           working,
           center,
@@ -170,17 +167,11 @@ function roseOf(
   { part, body, height, grip }: SetUp,
   worst: readonly WorstPush[],
 ): PushRose {
-  if (worst.some(({ held }) => held.kind === 'unsolved'))
-    return { why: 'no answer could be proven in one of the directions' };
+  if (worst.some(({ held }) => held.kind === 'unsolved')) return { why: term('push.not-solved') };
   const results = worst.map(({ angle, held, of }) => {
-    const governs = [
-      cornerWords(part, of?.corner ?? []),
-      of?.working === true ? 'with the working loads on' : '',
-    ]
-      .filter((t) => t !== '')
-      .join(', ');
+    const governs = governingCase(part, of);
     const weight = measured(
-      force('weight', message('figure.weight-of', { body: name(body.name) }), 'up'),
+      force('weight', message('figure.weight-of', { body: body.name }), 'up'),
       exactly(of?.center.weight ?? 0),
       term('figure.empty-vehicle-cargo-in-this-case'),
     );
@@ -199,7 +190,7 @@ function roseOf(
       givesFirst:
         held.kind === 'holds'
           ? givesWords(held.gives, w)
-          : { ref: { element: body.vehicle }, how: `nothing holds the ${body.name} on this side` },
+          : { ref: { element: body.vehicle }, how: message('push.nothing-holds', { vehicle: body.name }) },
     };
   });
   return {
@@ -209,6 +200,15 @@ function roseOf(
     directions: results,
     least: leastOf(results),
   };
+}
+
+function governingCase(part: ComponentRun, of: Case | undefined): List | undefined {
+  const corner = cornerWords(part, of?.corner ?? []);
+  const words = [
+    ...(corner === undefined ? [] : [corner]),
+    ...(of?.working === true ? [term('range.tool-loads')] : []),
+  ];
+  return words.length === 0 ? undefined : list(words, 'plain');
 }
 
 const shareOf = (held: HeldPush, { center }: Case): number =>
@@ -235,8 +235,8 @@ function pushHeight(w: SupportWorkings, body: PlanBody): Figure {
   if (word === 'cargo center')
     return given(head, body.centerHeight === undefined ? undefined : exactly(body.centerHeight.high), source);
   if (word === 'top of body') {
-    const height = w.vehicles.get(body.vehicle)?.height;
-    return given(head, height === undefined ? undefined : exactly(height), source);
+    const top = w.placed.vehicles.byId.get(body.vehicle)?.top;
+    return given(head, top && exactly(top.high), source);
   }
   return given(head, limitValue(w.plan.policy, 'push height'), source);
 }

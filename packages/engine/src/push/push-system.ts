@@ -2,7 +2,7 @@
  * Rigid bodies in three dimensions that stand by contact, friction, struts and ties.
  *
  * Assumes: bodies are rigid; contacts push and never pull, with friction inside its cone; struts only push, along
- * themselves; ties only pull. A way of sharing the forces that holds means that the set-up can stand, not that it
+ * themselves; ties only pull. A way of sharing the forces that holds means that the system can stand, not that it
  * must: dry friction gives no more than that. Plan axes, SI.
  */
 export interface PushSystem {
@@ -11,7 +11,7 @@ export interface PushSystem {
   readonly stacks: readonly Stack[];
   readonly struts: readonly PushStrut[];
   readonly ties: readonly PushTie[];
-  /** Always there: working loads. */
+  /** Always there: tool loads. */
   readonly loads: readonly { readonly body: string; readonly at: Vector; readonly force: Vector }[];
   /** Pull of gravity on each newton of weight: straight down, or leaning down the grade. Length 1. */
   readonly gravity: Vector;

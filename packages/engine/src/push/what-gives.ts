@@ -9,7 +9,7 @@ export interface Gives {
 }
 
 /**
- * Reads the motion of a collapse: a limit that is spent on the way comes first, then a foot that slides, then how
+ * Reads the motion of a collapse: a limit that is spent on the way comes first, then a base that slides, then how
  * the pushed body itself goes.
  */
 export function whatGives(

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../model/plan.js';
-import type { Posture } from '../model/vehicle.js';
+import type { VehiclePosition } from '../model/vehicle.js';
 import { asphalt, degree, foot, lb, planOf, sedan } from '../testing/sample-plans.js';
 import { workingsOf } from '../workings/workings.js';
 
@@ -13,8 +13,8 @@ const car = {
   emptyCenterHeight: { low: 2 * foot, high: 2 * foot },
   axles: sedan.axles.map((a) => ({ ...a, emptyLoad: { low: weight / 2, high: weight / 2 } })),
 };
-const loads = (change: Partial<Plan>, posture: Posture = { kind: 'upright' }) => {
-  const plan = planOf({ vehicles: [{ ...car, posture }], ...change });
+const loads = (change: Partial<Plan>, position: VehiclePosition = { kind: 'upright' }) => {
+  const plan = planOf({ vehicles: [{ ...car, position }], ...change });
   const reactions = workingsOf(plan).stages().at(-1)?.asBuilt.reactions ?? [];
   const of = (word: string) =>
     reactions.filter((r) => r.id.includes(word)).reduce((sum, r) => sum + r.load.high, 0);

@@ -1,17 +1,19 @@
+import { type Message, message, type Name, name, term } from '@cribwright/messages';
 import type { BodyMass } from '../mass/body-mass.js';
 import { add, exactly, type Interval, scale } from '../model/interval.js';
 import type { Ground, Plan } from '../model/plan.js';
 import type { ElementId } from '../model/ref.js';
 import type { Cab, Vehicle } from '../model/vehicle.js';
+import { type Point, toPlan, toVehicle } from '../placed/frame.js';
 import { gravityOn } from '../push/gravity.js';
-import { type Point, toPlan, toVehicle } from '../vehicle/frame.js';
 import { cabBody } from '../workings/support-points.js';
 
 /** A vehicle, or a cab on springs of its own, as one rigid body. */
 export interface PlanBody {
   readonly id: ElementId;
   readonly vehicle: ElementId;
-  readonly name: string;
+  /** `trailer`, `truck cab`. */
+  readonly name: Message | Name;
   /** Every corner of its ranges of weight and place, plan axes. */
   readonly corners: readonly BodyCorner[];
   /** Center of gravity above the ground. */
@@ -25,8 +27,8 @@ export interface BodyCorner {
   readonly y: number;
   /** The center of gravity itself, where the ground slopes. */
   readonly center?: { readonly x: number; readonly y: number };
-  /** `heaviest, center farthest back`. Empty where nothing is a range. */
-  readonly words: string;
+  /** `heaviest`, `center farthest to its front`. Empty where nothing is a range. */
+  readonly words: readonly Message[];
   /** With the upward and downward part of the plan's working loads in the weight. */
   readonly working?: true;
 }
@@ -51,7 +53,7 @@ export function planBodies(
       bodies.push({
         id: vehicle.id,
         vehicle: vehicle.id,
-        name: vehicle.name,
+        name: name(vehicle.name),
         corners: all.map((c) => inPlan(vehicle, c)),
         centerHeight: mass.z.value,
       });
@@ -73,7 +75,7 @@ const lifted = 0.01;
  * vehicle has as many corners, and its own weight in both. Sideways parts are for the push.
  */
 function withWorkingLoads(body: PlanBody, all: readonly PlanBody[], plan: Plan): PlanBody {
-  const loads = plan.workingLoads.filter((l) => l.direction.z !== 0);
+  const loads = plan.toolLoads.filter((l) => l.direction.z !== 0);
   if (!all.some((b) => b.vehicle === body.vehicle && loads.some((l) => l.on === b.id))) return body;
   const own = loads.filter((l) => l.on === body.id);
   const pull = gravityOn(plan.ground);
@@ -86,13 +88,11 @@ function withWorkingLoads(body: PlanBody, all: readonly PlanBody[], plan: Plan):
       y += down * (at.y - (at.z * pull.y) / pull.z);
     }
     weight = Math.max(weight, lifted * c.weight);
-    const words = [c.words, workingWords].filter((t) => t !== '').join(', ');
+    const words = [...c.words, term('range.tool-loads')];
     return { ...c, weight, x: x / weight, y: y / weight, words, working: true };
   });
   return { ...body, corners: [...body.corners, ...on] };
 }
-
-const workingWords = 'with the working loads on';
 
 /** How far a weight comes down off its place for each meter that it stands high, vehicle axes. */
 interface Lean {
@@ -107,7 +107,7 @@ function leanOf(vehicle: Vehicle, ground: Ground): Lean {
   const { heading } = vehicle;
   const downhill = { x: -pull.x / pull.z, y: -pull.y / pull.z };
   return {
-    pitch: vehicle.posture.kind === 'pitched' ? -Math.tan(vehicle.posture.angle) : 0,
+    pitch: vehicle.position.kind === 'pitched' ? -Math.tan(vehicle.position.angle) : 0,
     grade: toVehicle({ at: { x: 0, y: 0 }, heading }, downhill),
   };
 }
@@ -127,31 +127,31 @@ interface Leaning {
 function vehicleCorners(vehicle: Vehicle, mass: BodyMass, lean: Lean): readonly BodyCorner[] | undefined {
   const [weight, x, y] = [mass.weight.value, mass.x.value, mass.y.value];
   if (weight === undefined || x === undefined || y === undefined || !(weight.low > 0)) return undefined;
-  const sides = vehicle.cargo.some((c) => c.shifts) ? 'its load shifted ' : 'center farthest ';
+  const moves = vehicle.cargo.some((c) => c.shifts) ? 'load' : 'center';
   const height = mass.z.value ?? { low: 0, high: vehicle.height };
   const back = leaning(x, height, lean.pitch, lean.grade.x);
   const across = leaning(y, height, 0, lean.grade.y);
-  return ends(weight, 'lightest', 'heaviest').flatMap((w) =>
-    placeEnds(back, `${sides}to its front`, `${sides}to its rear`).flatMap((a) =>
-      placeEnds(across, 'to the driver side', 'to the passenger side').map(
+  return ends(weight, lightest, heaviest).flatMap((w) =>
+    placeEnds(back, term(`range.${moves}-front`), term(`range.${moves}-rear`)).flatMap((a) =>
+      placeEnds(across, term('range.driver-side'), term('range.passenger-side')).map(
         (b): BodyCorner => ({
           weight: w.value,
           x: a.down,
           y: b.down,
           center: { x: a.center, y: b.center },
-          words: [w.words, a.words, b.words].filter((t) => t !== '').join(', '),
+          words: [...w.words, ...a.words, ...b.words],
         }),
       ),
     ),
   );
 }
 
-const placeEnds = ({ center, down }: Leaning, lowWords: string, highWords: string) =>
+const placeEnds = ({ center, down }: Leaning, low: Message, high: Message) =>
   center.low === center.high && down.low === down.high
-    ? [{ center: center.low, down: down.low, words: '' }]
+    ? [{ center: center.low, down: down.low, words: [] }]
     : [
-        { center: center.low, down: down.low, words: lowWords },
-        { center: center.high, down: down.high, words: highWords },
+        { center: center.low, down: down.low, words: [low] },
+        { center: center.high, down: down.high, words: [high] },
       ];
 
 /** From vehicle axes to plan axes. Where weight comes down at its center, that is said once. */
@@ -162,12 +162,15 @@ function inPlan(vehicle: Vehicle, { weight, x, y, center, words }: BodyCorner): 
     : { ...down, center: toPlan(vehicle, center) };
 }
 
-const ends = ({ low, high }: Interval, lowWords: string, highWords: string) =>
+const lightest = term('range.lightest');
+const heaviest = term('range.heaviest');
+
+const ends = ({ low, high }: Interval, lowWords: Message, highWords: Message) =>
   low === high
-    ? [{ value: low, words: '' }]
+    ? [{ value: low, words: [] }]
     : [
-        { value: low, words: lowWords },
-        { value: high, words: highWords },
+        { value: low, words: [lowWords] },
+        { value: high, words: [highWords] },
       ];
 
 /**
@@ -183,11 +186,11 @@ function withCab(
 ): readonly PlanBody[] {
   const back = leaning(cab.center.x, cab.center.z, lean.pitch, lean.grade.x);
   const across = leaning(exactly(0), cab.center.z, 0, lean.grade.y);
-  const cabs = ends(cab.weight, 'lightest', 'heaviest').flatMap((w) =>
-    placeEnds(back, 'center farthest to its front', 'center farthest to its rear').map((a): BodyCorner => {
+  const cabs = ends(cab.weight, lightest, heaviest).flatMap((w) =>
+    placeEnds(back, term('range.center-front'), term('range.center-rear')).map((a): BodyCorner => {
       // Of the sideways lean of a cab the far end counts: it is a hand's breadth at most.
       const far = Math.abs(across.down.low) > Math.abs(across.down.high) ? across.down.low : across.down.high;
-      const words = [w.words, a.words].filter((t) => t !== '').join(', ');
+      const words = [...w.words, ...a.words];
       return { weight: w.value, x: a.down, y: far, center: { x: a.center, y: 0 }, words };
     }),
   );
@@ -206,11 +209,11 @@ function withCab(
   const id = cabBody(vehicle);
   const corners = (list: readonly BodyCorner[]) => list.map((c) => inPlan(vehicle, c));
   return [
-    { id: vehicle.id, vehicle: vehicle.id, name: vehicle.name, corners: corners(others), centerHeight },
+    { id: vehicle.id, vehicle: vehicle.id, name: name(vehicle.name), corners: corners(others), centerHeight },
     {
       id,
       vehicle: vehicle.id,
-      name: `${vehicle.name} cab`,
+      name: message('element.cab', { vehicle: name(vehicle.name) }),
       corners: corners(cabCorners),
       centerHeight: cab.center.z,
     },

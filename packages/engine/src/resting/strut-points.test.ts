@@ -16,7 +16,7 @@ const pointOf = (preload: number) => {
   const plan = planOf({
     vehicles: [vanTrailer],
     struts: [at345(preload)],
-    policy: policyWith('friction strut foot', 1),
+    policy: policyWith('friction strut base', 1),
   });
   return strutPoints(workingsOf(plan))[0];
 };
@@ -26,12 +26,12 @@ it('lifts with the upward part of its preload: 1000 lb along 3-4-5 is 800 lb upw
   expect(pointOf(0)?.preload).toBe(0);
 });
 
-it('is left out where neither a strap nor friction holds its foot', () => {
+it('is left out where neither a strap nor friction holds its base', () => {
   const plan = planOf({
     vehicles: [vanTrailer],
     struts: [at345(0)],
     // cot θ is 0.75: less than that slides.
-    policy: policyWith('friction strut foot', 0.74),
+    policy: policyWith('friction strut base', 0.74),
   });
   expect(strutPoints(workingsOf(plan))).toEqual([]);
 });

@@ -1,3 +1,4 @@
+import { message, name } from '@cribwright/messages';
 import type { ElementId } from '../model/ref.js';
 import type { Strut, Tie } from '../model/support.js';
 import { limitValue } from '../policy/limit.js';
@@ -8,7 +9,7 @@ import { axialStiffness, bodyOfPart, type SupportPoint } from '../workings/suppo
 import type { SupportWorkings } from '../workings/support-workings.js';
 
 /**
- * Struts as one-way springs by their upward part. A strut whose foot neither a tie nor friction holds at its
+ * Struts as one-way springs by their upward part. A strut whose base neither a tie nor friction holds at its
  * angle is left out: it would slide before it carried. So is one that is only held by its pump.
  */
 export const strutPoints = (w: SupportWorkings): readonly SupportPoint[] =>
@@ -22,17 +23,17 @@ function strutPoint(s: StrutWorking, w: SupportWorkings): SupportPoint | undefin
   const length = s.length.value?.high;
   if (vehicle === undefined || angle === undefined || length === undefined || !(angle > 0) || !(length > 0))
     return undefined;
-  if (strut.lock !== 'pinned' && strut.lock !== 'backed off') return undefined;
+  if (strut.lock !== 'pinned' && strut.lock !== 'collar') return undefined;
   if (holders(strut, w).length === 0 && !frictionHolds(angle, w)) return undefined;
   const upward = Math.sin(angle);
   return {
     id: strut.id,
     element: strut.id,
-    label: `strut ${strut.name}, upward`,
+    label: message('element.strut-upward', { name: name(strut.name) }),
     kind: 'strut',
     original: false,
     group: strut.id,
-    at: { x: strut.head.x, y: strut.head.y, z: strut.head.z.low },
+    at: s.placed.head,
     upper: part === undefined ? vehicle.id : bodyOfPart(vehicle, part),
     lower: 'ground',
     stiffness: axialStiffness(strut, length) * upward ** 2,
@@ -41,7 +42,7 @@ function strutPoint(s: StrutWorking, w: SupportWorkings): SupportPoint | undefin
   };
 }
 
-/** Whether a strut carries once these stand: it must, and so must a tie at its foot unless friction holds that. */
+/** Whether a strut carries once these stand: it must, and so must a tie at its base unless friction holds that. */
 export function strutStands(
   point: SupportPoint,
   standing: readonly ElementId[],
@@ -55,10 +56,10 @@ export function strutStands(
   );
 }
 
-/** The ties at its foot that pull against the way in which it would slide. */
+/** The ties at its base that pull against the way in which it would slide. */
 const holders = (strut: Strut, w: SupportWorkings): readonly Tie[] =>
   tiesAtFoot(strut.id, w.plan.ties).filter((t) => holdsFoot(t, strut, w.plan));
 
 /** Thrust ≤ friction × downward force, S cos θ ≤ μ S sin θ. */
 const frictionHolds = (angle: number, w: SupportWorkings): boolean =>
-  Math.cos(angle) <= (limitValue(w.plan.policy, 'friction strut foot')?.low ?? 0) * Math.sin(angle);
+  Math.cos(angle) <= (limitValue(w.plan.policy, 'friction strut base')?.low ?? 0) * Math.sin(angle);

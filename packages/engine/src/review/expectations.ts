@@ -1,26 +1,10 @@
-import { type Message, shown, shownAs } from '@cribwright/messages';
+import { count, list, type Message, message, name, shown, shownAs, term } from '@cribwright/messages';
 import { compare } from '@cribwright/units';
 import type { Analysis, ExpectationResult, SupportResult } from '../analysis/analysis.js';
 import type { Figure } from '../figure/figure.js';
 import type { Finding } from '../finding/finding.js';
-import { messages } from '../finding/message.js';
 import type { Expectation, Plan } from '../model/plan.js';
 import { elementWords } from '../workings/element-words.js';
-
-export const expectationWords = {
-  safe: 'nothing unsafe',
-  finding: '{rule} on {on}',
-  'finding-anywhere': '{rule}',
-  figure: '{figure} on {on} {value}',
-  held: 'held',
-  unsafe: '{count} unsafe: {rules}',
-  blind: '{count} checks could not run: {rules}',
-  'not-found': '{rule} found nothing there',
-  'no-figure': 'nothing gives the {figure} of {on}',
-  'figure-is': '{figure} is {value}',
-  partial: 'the plan was not read whole',
-} as const;
-const say = messages('expectation', expectationWords);
 
 /** Unsafe: a danger that nobody accepted, or a check that could not run. */
 export const unsafe = (findings: readonly Finding[]): readonly Finding[] =>
@@ -33,7 +17,7 @@ export const expectationResults = (plan: Plan, seen: Seen): readonly Expectation
   plan.expectations.map((e) => {
     const { text, why, held } = judge(e, plan, seen);
     return plan.partial
-      ? { ref: e.ref, text, held: false, why: say('partial', {}) }
+      ? { ref: e.ref, text, held: false, why: term('expectation.partial') }
       : { ref: e.ref, text, held, why };
   });
 
@@ -54,18 +38,22 @@ function judge(e: Expectation, plan: Plan, seen: Seen): Verdict {
   }
 }
 
-const held = say('held', {});
-const names = (list: readonly Finding[]) => [...new Set(list.map((f) => f.rule))].join(', ');
+const held = term('expectation.held');
+const names = (found: readonly Finding[]) =>
+  list(
+    [...new Set(found.map((f) => f.rule))].map((rule) => name(rule)),
+    'plain',
+  );
 
 function safe(findings: readonly Finding[]): Verdict {
-  const text = say('safe', {});
+  const text = term('expectation.safe');
   const bad = unsafe(findings);
   const blind = bad.filter((f) => f.couldNotRun === true);
   if (bad.length === 0) return { text, held: true, why: held };
   const why =
     blind.length === bad.length
-      ? say('blind', { count: `${blind.length}`, rules: names(blind) })
-      : say('unsafe', { count: `${bad.length}`, rules: names(bad) });
+      ? message('expectation.not-run', { count: count(blind.length), rules: names(blind) })
+      : message('expectation.unsafe', { count: count(bad.length), rules: names(bad) });
   return { text, held: false, why };
 }
 
@@ -74,11 +62,12 @@ function finding(
   plan: Plan,
   findings: readonly Finding[],
 ): Verdict {
-  const on = e.on;
+  const { on } = e;
+  const rule = name(e.rule);
   const text =
     on === undefined
-      ? say('finding-anywhere', { rule: e.rule })
-      : say('finding', { rule: e.rule, on: elementWords(plan, on) });
+      ? message('expectation.finding-anywhere', { rule })
+      : message('expectation.finding', { rule, on: elementWords(plan, on) });
   // What could not run has not found anything, so it does not count.
   const hit = findings.some(
     (f) =>
@@ -86,7 +75,7 @@ function finding(
       f.couldNotRun !== true &&
       (on === undefined || f.subject.element === on || f.at.element === on),
   );
-  return { text, held: hit, why: hit ? held : say('not-found', { rule: e.rule }) };
+  return { text, held: hit, why: hit ? held : message('expectation.not-found', { rule }) };
 }
 
 function figure(
@@ -94,13 +83,18 @@ function figure(
   plan: Plan,
   supports: readonly SupportResult[],
 ): Verdict {
-  const on = elementWords(plan, e.on) + (e.contact === undefined ? '' : ` contact ${e.contact}`);
+  const element = elementWords(plan, e.on);
+  const on =
+    e.contact === undefined
+      ? element
+      : message('expectation.contact-of', { element, contact: count(e.contact) });
+  const called = name(e.figure);
   const found = figureNamed(e, supports);
   if (found?.value === undefined)
     return {
-      text: say('figure', { figure: e.figure, on, value: '' }),
+      text: message('expectation.figure', { figure: called, on }),
       held: false,
-      why: say('no-figure', { figure: e.figure, on }),
+      why: message('expectation.no-figure', { figure: called, on }),
     };
   const { low, high } = found.value;
   const slack = (end: number) => e.within * Math.abs(end);
@@ -110,9 +104,9 @@ function figure(
   const value =
     e.value.low === e.value.high ? shownAs(found, e.value.low) : shown({ ...found, value: e.value });
   return {
-    text: say('figure', { figure: e.figure, on, value }),
+    text: message('expectation.figure', { figure: called, on, value }),
     held: fits,
-    why: fits ? held : say('figure-is', { figure: e.figure, value: shown(found) }),
+    why: fits ? held : message('expectation.figure-is', { figure: called, value: shown(found) }),
   };
 }
 

@@ -1,3 +1,4 @@
+import type { Phrase } from '@cribwright/messages';
 import type { Finding, Severity } from '../finding/finding.js';
 import type { SourceNote } from '../model/source-note.js';
 import type { Workings } from '../workings/workings.js';
@@ -5,7 +6,7 @@ import type { Workings } from '../workings/workings.js';
 export type Family =
   | 'timber and cribs'
   | 'struts and ties'
-  | 'whole set-up'
+  | 'whole system'
   | 'order and crew'
   | 'stock'
   | 'plausibility'
@@ -21,12 +22,12 @@ export type RuleFinding = Omit<Finding, 'rule' | 'severity' | 'figures' | 'relat
  */
 export interface Rule {
   readonly id: string;
-  readonly title: string;
+  readonly title: Phrase;
   readonly family: Family;
   /** Of its findings, unless a finding says otherwise. */
   readonly severity: Severity;
   /** What it protects against, in one sentence. */
-  readonly protects: string;
+  readonly protects: Phrase;
   readonly sources: readonly SourceNote[];
   /** The figures that it compares, by name, as on its page. */
   readonly compares: readonly string[];

@@ -9,7 +9,7 @@ import { runRules } from './run.js';
 const broken: Rule = {
   id: 'broken',
   title: 'A rule that breaks',
-  family: 'whole set-up',
+  family: 'whole system',
   severity: 'note',
   protects: 'Nothing.',
   sources: [],

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { type Outline, rectangle } from '../placed/outline.js';
 import { nearPairs } from './near-pairs.js';
-import { type Outline, overlap, rectangle } from './polygon.js';
+import { overlap } from './polygon.js';
 
 const place = fc.double({ min: -5, max: 5, noNaN: true });
 const outline = fc

@@ -1,4 +1,5 @@
-import { farthest, type Outline } from './polygon.js';
+import type { Outline } from '../placed/outline.js';
+import { farthest } from './polygon.js';
 
 /**
  * Which outlines may overlap: pairs of places in the list, the lesser first, in order. Those whose upright

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { band, overlap, rectangle } from './polygon.js';
+import { band, rectangle } from '../placed/outline.js';
+import { overlap } from './polygon.js';
 import { lengthInside } from './through-box.js';
 
 const square = (x: number, y = 0, angle = 0) => rectangle({ x, y }, 2, 2, angle);

@@ -1,31 +1,4 @@
-import type { Point } from '../vehicle/frame.js';
-
-/** A convex outline seen from above. */
-export type Outline = readonly Point[];
-
-/** A rectangle about a middle, its length along x turned by an angle. */
-export function rectangle(middle: Point, length: number, width: number, angle = 0): Outline {
-  const c = Math.cos(angle);
-  const s = Math.sin(angle);
-  return [
-    [-1, -1],
-    [1, -1],
-    [1, 1],
-    [-1, 1],
-  ].map(([a = 0, b = 0]) => ({
-    x: middle.x + (a * length * c) / 2 - (b * width * s) / 2,
-    y: middle.y + (a * length * s) / 2 + (b * width * c) / 2,
-  }));
-}
-
-/** A band of some width about a straight line. */
-export const band = (from: Point, to: Point, width: number): Outline =>
-  rectangle(
-    { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 },
-    Math.hypot(to.x - from.x, to.y - from.y),
-    width,
-    Math.atan2(to.y - from.y, to.x - from.x),
-  );
+import type { Outline } from '../placed/outline.js';
 
 /** Overlaps less than this are a touch, m. */
 const touch = 0.005;

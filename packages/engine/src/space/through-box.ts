@@ -1,11 +1,11 @@
-import type { Place } from '../strut/anchor-place.js';
-import type { Solid } from './solids.js';
+import type { Point3 } from '../placed/frame.js';
+import type { Extent } from '../placed/outline.js';
 
 /**
  * Length of a straight line that runs inside a solid, m. The line is cut down by each edge of the outline and by
  * the two heights (Cyrus and Beck's clipping).
  */
-export function lengthInside(from: Place, to: Place, solid: Solid): number {
+export function lengthInside(from: Point3, to: Point3, solid: Extent): number {
   let start = 0;
   let end = 1;
   const cut = (at: number, change: number) => {

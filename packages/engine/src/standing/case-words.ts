@@ -1,12 +1,15 @@
-import { list, type Message, message, type Phrase, term } from '@cribwright/messages';
+import { type List, list, type Message, message, term } from '@cribwright/messages';
 import { cornerWords } from '../loss/corner-words.js';
 import type { CaseOf } from './standing.js';
 import type { Group } from './standing-scene.js';
 
 /** The corner of the ranges, and whether tools push. Nothing where neither is there. */
-export function caseWords(group: Group, { corner, tools }: CaseOf): Phrase | undefined {
+export function caseWords(group: Group, { corner, tools }: CaseOf): List | undefined {
   const where = cornerWords({ component: group }, corner);
-  const parts: Phrase[] = [...(where === '' ? [] : [where]), ...(tools ? [term('standing.tools-on')] : [])];
+  const parts: (Message | List)[] = [
+    ...(where === undefined ? [] : [where]),
+    ...(tools ? [term('range.tool-loads')] : []),
+  ];
   return parts.length === 0 ? undefined : list(parts, 'plain');
 }
 

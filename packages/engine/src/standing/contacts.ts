@@ -1,9 +1,9 @@
 import type { CribWorking } from '../crib/crib-working.js';
 import type { ElementId } from '../model/ref.js';
 import type { Vehicle } from '../model/vehicle.js';
+import { stepToPlan } from '../placed/frame.js';
 import { gripUnder, pushContact } from '../push/push-contacts.js';
 import type { Body, Contact, Holder, Rolling, Vector } from '../statics/index.js';
-import { stepToPlan } from '../vehicle/frame.js';
 import type { SupportPoint } from '../workings/support-points.js';
 import type { SupportWorkings } from '../workings/support-workings.js';
 import { timberOnPart, underCrib } from './friction.js';
@@ -57,8 +57,8 @@ function rollingOf(
  * that slopes as much.
  */
 export function slopeUnder(vehicle: Vehicle): Vector {
-  if (vehicle.posture.kind !== 'pitched') return up;
-  const { angle } = vehicle.posture;
+  if (vehicle.position.kind !== 'pitched') return up;
+  const { angle } = vehicle.position;
   const front = stepToPlan(vehicle, { x: -1, y: 0 });
   return { x: front.x * Math.sin(angle), y: front.y * Math.sin(angle), z: Math.cos(angle) };
 }

@@ -1,4 +1,4 @@
-import { message, name, type Phrase, quantity } from '@cribwright/messages';
+import { type Message, message, name, quantity } from '@cribwright/messages';
 import type { Ref } from '../model/ref.js';
 import { elementWords } from '../workings/element-words.js';
 import { nameOf, type SupportWorkings } from '../workings/support-workings.js';
@@ -10,7 +10,7 @@ export function endsWords(
   w: SupportWorkings,
   { vehicle }: VehiclePush,
   { ends }: DirectionPush,
-): { readonly ref: Ref; readonly how: Phrase } {
+): { readonly ref: Ref; readonly how: Message } {
   const of = { ref: { element: vehicle } };
   const named = { vehicle: name(nameOf(w, vehicle)) };
   switch (ends?.kind) {

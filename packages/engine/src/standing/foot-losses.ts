@@ -1,11 +1,13 @@
+import { message } from '@cribwright/messages';
 import type { Loss } from '../loss/losses.js';
+import { elementWords } from '../workings/element-words.js';
 import type { SupportWorkings } from '../workings/support-workings.js';
 
 /** The ground under each strut's foot. */
 export const footLosses = (w: SupportWorkings): readonly Loss[] =>
   w.plan.struts.map((strut) => ({
     id: `${strut.id}/ground`,
-    title: `ground gives way under the foot of strut ${strut.name}`,
-    ref: { element: strut.id, property: 'foot' },
+    title: message('loss.ground-under-strut', { strut: elementWords(w.plan, strut.id) }),
+    ref: { element: strut.id, property: 'base' },
     points: [strut.id],
   }));

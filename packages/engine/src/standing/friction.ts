@@ -18,7 +18,7 @@ export const underCrib = (w: SupportWorkings, onVehicle: boolean): number =>
 export const underFoot = (w: SupportWorkings): number => {
   const { surface } = w.plan.ground;
   return Math.min(
-    low(w, 'friction strut foot'),
+    low(w, 'friction strut base'),
     surface.frictionTimber.low,
     surface.frictionBody?.low ?? Number.POSITIVE_INFINITY,
   );

@@ -1,4 +1,4 @@
-import { message, name, term } from '@cribwright/messages';
+import { type Message, message, name, term } from '@cribwright/messages';
 import type { PushResult } from '../analysis/analysis.js';
 import { measured } from '../figure/compute.js';
 import { force } from '../figure/units-of.js';
@@ -29,9 +29,8 @@ export function lesserPush(
   bound: PushResult,
   found: VehiclePush,
   group: Group,
-): PushResult | { readonly why: string } {
-  if (found.directions.some((d) => d.ends === undefined))
-    return { why: 'no answer could be proven in one of the directions' };
+): PushResult | { readonly why: Message } {
+  if (found.directions.some((d) => d.ends === undefined)) return { why: term('push.not-solved') };
   const vehicle = nameOf(w, found.vehicle);
   const directions: Directions = bound.directions.map((most, i) => {
     const d = found.directions[i];

@@ -12,7 +12,6 @@ moves = { $vehicle } moves more than { $limit }
 slides = { $vehicle } slides
 # $vehicle (name)
 tips = { $vehicle } tips over
-tools-on = with the tool loads on
 # $case (phrase)
 when = { " " }with { $case }
 balance-in-space = from the balance of all forces and moments in space, with friction

@@ -1,7 +1,7 @@
 import { buildingStages } from '../loss/building.js';
+import { lies } from '../placed/posed.js';
 import { limitValue, limitWord } from '../policy/limit.js';
 import type { PlanBody } from '../resting/plan-bodies.js';
-import { lies } from '../vehicle/posed.js';
 import type { SupportWorkings } from '../workings/support-workings.js';
 import { pushAt, readyToPush } from './pushes.js';
 import type { Finished } from './run-group.js';
@@ -27,7 +27,7 @@ export function* roseOf(
     vehicle !== undefined && lies(vehicle) && w.plan.ground.surface.frictionBody === undefined;
   if (height === undefined || unknownGrip) return undefined;
   const standing = buildingStages(w.plan).at(-1)?.standing ?? [];
-  const hasTools = w.plan.workingLoads.some((l) => group.bodies.some((b) => b.id === l.on));
+  const hasTools = w.plan.toolLoads.some((l) => group.bodies.some((b) => b.id === l.on));
   let worst: readonly DirectionPush[] = [];
   for (const finished of extremes(group, body, done))
     for (const tools of hasTools ? [false, true] : [false]) {
@@ -75,6 +75,6 @@ const isWorse = (a: DirectionPush, b: DirectionPush): boolean => shareOf(a) < sh
 function pushHeight(w: SupportWorkings, body: PlanBody): number | undefined {
   const word = limitWord(w.plan.policy, 'push height');
   if (word === 'cargo center') return body.centerHeight?.high;
-  if (word === 'top of body') return w.vehicles.get(body.vehicle)?.height;
+  if (word === 'top of body') return w.placed.vehicles.byId.get(body.vehicle)?.top?.high;
   return limitValue(w.plan.policy, 'push height')?.high;
 }

@@ -47,7 +47,7 @@ export function* runCorner(
   records: readonly StageRecord[],
 ): Generator<void, Finished> {
   const useLimit = limitValue(w.plan.policy, 'use limit')?.low ?? 1;
-  const tools = w.plan.workingLoads.some((l) => group.bodies.some((b) => b.id === l.on));
+  const tools = w.plan.toolLoads.some((l) => group.bodies.some((b) => b.id === l.on));
   let built: Built | undefined;
   let there: readonly string[] = [];
   const last = records.length - 1;

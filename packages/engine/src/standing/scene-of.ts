@@ -58,7 +58,7 @@ function vehicleBodies(w: SupportWorkings, { bodies }: Group, { corner }: SceneC
 
 /** Tools in whatever direction, at the high end of their ranges. */
 const toolLoads = (w: SupportWorkings, { bodies }: Group): readonly Load[] =>
-  w.plan.workingLoads
+  w.plan.toolLoads
     .filter((l) => bodies.some((b) => b.id === l.on))
     .map(({ on, at, direction, force }) => ({
       on: { kind: 'body', id: on },

@@ -1,7 +1,7 @@
 import type { Anchor } from '../model/support.js';
+import type { Point3 } from '../placed/frame.js';
 import { gripUnder } from '../push/push-contacts.js';
 import type { Contact, End, Foot, Strut, Tie } from '../statics/index.js';
-import { anchorPlace } from '../strut/anchor-place.js';
 import type { StrutWorking } from '../strut/strut-working.js';
 import { axialStiffness, bodyOfPart } from '../workings/support-points.js';
 import type { SupportWorkings } from '../workings/support-workings.js';
@@ -36,10 +36,9 @@ export function strutParts(
   const { strut } = s;
   const vehicle = w.vehicles.get(strut.head.vehicle);
   const part = vehicle?.parts.find((p) => p.id === strut.head.part);
-  const head = anchorPlace({ kind: 'strut head', strut: strut.id }, w.plan);
-  const at = anchorPlace({ kind: 'strut foot', strut: strut.id }, w.plan);
-  const locked = strut.lock === 'pinned' || strut.lock === 'backed off';
-  if (vehicle === undefined || head === undefined || at === undefined || !locked) return undefined;
+  const { head, foot: at } = s.placed;
+  const locked = strut.lock === 'pinned' || strut.lock === 'collar';
+  if (vehicle === undefined || !locked) return undefined;
   const body = part === undefined ? vehicle.id : bodyOfPart(vehicle, part);
   const length = Math.hypot(head.x - at.x, head.y - at.y, head.z - at.z);
   if (!(length > 0) || !group.bodies.some((b) => b.id === body)) return undefined;
@@ -75,8 +74,8 @@ export function tiesOf(
   { useLimit }: SceneChoice,
 ): readonly Tie[] {
   const bodies = new Set(group.bodies.map((b) => b.id));
-  return w.plan.ties.flatMap((tie): readonly Tie[] => {
-    const ends = [endOf(tie.from, w), endOf(tie.to, w)];
+  return w.placed.ties.all.flatMap(({ tie, ...places }): readonly Tie[] => {
+    const ends = [endOf(tie.from, places.from, w), endOf(tie.to, places.to, w)];
     const [from, to] = ends;
     if (from === undefined || to === undefined) return [];
     const isThere = ({ on }: End) =>
@@ -103,11 +102,10 @@ export function tiesOf(
   });
 }
 
-function endOf(anchor: Anchor, w: SupportWorkings): End | undefined {
-  const at = anchorPlace(anchor, w.plan);
+function endOf(anchor: Anchor, at: Point3 | undefined, w: SupportWorkings): End | undefined {
   if (at === undefined) return undefined;
   switch (anchor.kind) {
-    case 'strut foot':
+    case 'strut base':
       return { on: { kind: 'foot', id: footOf(anchor.strut) }, at };
     case 'ground anchor':
       return { on: { kind: 'ground' }, at };

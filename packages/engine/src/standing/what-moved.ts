@@ -12,9 +12,9 @@ export function whatMoved(
   { moved }: StandingFailure,
 ): { readonly element: ElementId; readonly words: Phrase } {
   const body = moved.flatMap((id) => group.bodies.filter((b) => b.id === id))[0];
-  if (body !== undefined) return { element: body.vehicle, words: name(body.name) };
+  if (body !== undefined) return { element: body.vehicle, words: body.name };
   const [crib] = moved;
   if (crib !== undefined) return { element: crib, words: elementWords(w.plan, crib) };
   const [first] = group.bodies;
-  return { element: first?.vehicle ?? w.plan.id, words: name(first?.name ?? w.plan.title) };
+  return { element: first?.vehicle ?? w.plan.id, words: first?.name ?? name(w.plan.title) };
 }

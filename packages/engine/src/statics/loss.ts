@@ -4,7 +4,7 @@ import type { State } from './state.js';
 /**
  * Takes things away, with all that goes with them: what acts on a lost body or foot; the foot of a lost strut that
  * holds no other; a foot under which the ground is lost. So the ties of a strut go with its foot. Let it settle
- * afterwards.
+ * afterward.
  */
 export function lose(scene: Scene, state: State, ids: Iterable<string>): State {
   const lost = new Set(ids);

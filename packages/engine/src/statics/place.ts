@@ -7,7 +7,7 @@ import { dot, minus } from './vector.js';
 
 /**
  * Puts bodies, feet and elements that wait where they belong, snug: an element carries nothing but its preload until
- * something moves. Let it settle afterwards. Ids that do not wait are left as they are.
+ * something moves. Let it settle afterward. Ids that do not wait are left as they are.
  */
 export function place(scene: Scene, state: State, ids: Iterable<string>): State {
   const named = new Set(ids);

@@ -82,7 +82,7 @@ export interface Rolling {
   readonly stopsBack: boolean;
 }
 
-/** One end of a strut or a tie. `at` is where it is made fast; for a foot, the place of the foot. */
+/** One end of a strut or a tie. `at` is where it is anchored; for a foot, the place of the foot. */
 export interface End {
   readonly on: Holder;
   readonly at: Vector;

@@ -2,11 +2,11 @@ import type { Plan } from '../model/plan.js';
 import type { ElementId } from '../model/ref.js';
 import type { Anchor, Strut, Tie } from '../model/support.js';
 import type { Vehicle } from '../model/vehicle.js';
-import { toVehicle } from '../vehicle/frame.js';
+import { toVehicle } from '../placed/frame.js';
 
 export type Side = 'driver' | 'passenger';
 
-/** Which side of its vehicle a strut leans on: the side its foot is out to. */
+/** Which side of its vehicle a strut leans on: the side its base is out to. */
 export function sideOf(strut: Strut, vehicles: ReadonlyMap<ElementId, Vehicle>): Side | undefined {
   const vehicle = vehicles.get(strut.head.vehicle);
   if (vehicle === undefined) return undefined;
@@ -15,9 +15,9 @@ export function sideOf(strut: Strut, vehicles: ReadonlyMap<ElementId, Vehicle>):
 }
 
 const footOf = (anchor: Anchor): ElementId | undefined =>
-  anchor.kind === 'strut foot' ? anchor.strut : undefined;
+  anchor.kind === 'strut base' ? anchor.strut : undefined;
 
-/** Ties made fast to a strut's foot. */
+/** Ties anchored to a strut's base. */
 export const tiesAtFoot = (strut: ElementId, ties: readonly Tie[]): readonly Tie[] =>
   ties.filter((t) => footOf(t.from) === strut || footOf(t.to) === strut);
 

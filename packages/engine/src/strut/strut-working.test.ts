@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { between } from '../model/interval.js';
 import type { Pad } from '../model/support.js';
-import { degree, inch, planOf, strut } from '../testing/sample-plans.js';
+import { placeStrut } from '../placed/place-strut.js';
+import { degree, inch, strut } from '../testing/sample-plans.js';
 import { strutWorking } from './strut-working.js';
 
 const pad = (change: Partial<Pad>): Pad => ({
@@ -20,11 +21,11 @@ const pad = (change: Partial<Pad>): Pad => ({
 const s1 = strut('S1', 0, 0, 32 * inch, {
   head: { ...strut('S1', 0, 0, 0).head, x: 0, y: 0, z: between(28 * inch, 64 * inch) },
 });
-const at = (pads: readonly Pad[]) => strutWorking(s1, planOf({ struts: [s1], pads }));
+const at = (pads: readonly Pad[]) => strutWorking(placeStrut(s1, pads));
 const inches = (of: { readonly value: { readonly low: number; readonly high: number } | undefined }) =>
   [of.value?.low, of.value?.high].map((v) => Math.round(((v ?? Number.NaN) / inch) * 1e6) / 1e6);
 
-describe('a strut whose foot stands on a pad', () => {
+describe('a strut whose base stands on a pad', () => {
   // Right triangles with whole sides: 24-32-40 with the head at its lowest, 60-32-68 at its highest.
   it('rises from the top of the pad to its head', () => {
     const { run, rise, length, angle } = at([pad({})]);

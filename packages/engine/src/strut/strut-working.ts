@@ -3,15 +3,15 @@ import { computed, given, measured } from '../figure/compute.js';
 import type { Figure } from '../figure/figure.js';
 import { angle, force, length } from '../figure/units-of.js';
 import { between, exactly, type Interval } from '../model/interval.js';
-import type { Plan } from '../model/plan.js';
 import type { Strut } from '../model/support.js';
+import type { PlacedStrut } from '../placed/place-strut.js';
 import { postFigures } from '../timber/post-capacity.js';
-import { footHeight } from './foot-height.js';
 
-/** A strut with what follows from where its head and foot are. */
+/** A strut with what follows from where its head and base are. */
 export interface StrutWorking {
+  readonly placed: PlacedStrut;
   readonly strut: Strut;
-  /** From under the head to the foot, along the ground. */
+  /** From under the head to the base, along the ground. */
   readonly run: Figure;
   readonly rise: Figure;
   readonly length: Figure;
@@ -23,30 +23,29 @@ export interface StrutWorking {
   readonly slenderness: Figure | undefined;
 }
 
-export function strutWorking(strut: Strut, plan: Plan): StrutWorking {
-  const foot = footHeight(strut, plan.pads);
-  const runValue = Math.hypot(strut.foot.x - strut.head.x, strut.foot.y - strut.head.y);
-  const riseValue = between(strut.head.z.low - foot, strut.head.z.high - foot);
+export function strutWorking(placed: PlacedStrut): StrutWorking {
+  const { strut } = placed;
   const run = measured(
     length('run', term('figure.run-along-the-ground'), 'nearest', {
       ref: strut.foot.ref,
     }),
-    exactly(runValue),
+    exactly(placed.run),
     term('figure.from-under-the-head-to-the-foot'),
   );
   const rise = measured(
     length('rise', term('figure.rise'), 'nearest', { ref: strut.head.ref }),
-    riseValue,
+    placed.rise,
     term('figure.from-the-foot-up-to-the-head'),
   );
   const reach = computed(
     length('length', term('figure.length'), 'nearest'),
-    between(Math.hypot(runValue, riseValue.low), Math.hypot(runValue, riseValue.high)),
+    placed.length,
     'sqrt({run}² + {rise}²)',
     { run, rise },
   );
   const post = strut.gear.kind === 'timber post' ? postFigures(strut.gear, reach) : undefined;
   return {
+    placed,
     strut,
     run,
     rise,
@@ -55,7 +54,7 @@ export function strutWorking(strut: Strut, plan: Plan): StrutWorking {
       angle('angle', term('figure.angle-to-the-ground'), 'nearest', {
         ref: strut.foot.ref,
       }),
-      between(Math.atan2(riseValue.low, runValue), Math.atan2(riseValue.high, runValue)),
+      placed.angle,
       'arctan({rise} ÷ {run})',
       { rise, run },
     ),

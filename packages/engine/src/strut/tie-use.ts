@@ -10,12 +10,12 @@ import type { StrutWorking } from './strut-working.js';
 import { gripOn, riseOf, type TieWorking } from './tie-working.js';
 
 /**
- * What a tie has to take from a strut: the thrust at the foot that friction does not hold, T = S (cos θ − μ sin θ),
+ * What a tie has to take from a strut: the thrust at the base that friction does not hold, T = S (cos θ − μ sin θ),
  * over the share of the tie's pull that acts against it.
  */
 export function footTension(s: StrutWorking, tie: Tie, w: LoadWorkings): Figure {
   const load = w.loads().get(s.strut.id)?.load ?? unknownLoad();
-  const friction = w.limit('friction strut foot');
+  const friction = w.limit('friction strut base');
   const grip = measured(
     ratio('grip', term('figure.share-of-the-pull-along-the-thrust'), 'down'),
     exactly(gripOn(tie, s.strut, w.plan)),
@@ -47,12 +47,12 @@ function tension(
 }
 
 /**
- * The greatest pull on a tie over the feet that it holds, and what the model in space puts on it, with its pretension,
+ * The greatest pull on a tie over the bases that it holds, and what the model in space puts on it, with its pretension,
  * beside its rating.
  */
 export function tieUse(t: TieWorking, w: LoadWorkings): { readonly load: Figure; readonly use: Figure } {
   const pulls = [t.tie.from, t.tie.to].flatMap((end) => {
-    const s = end.kind === 'strut foot' ? w.struts().find((k) => k.strut.id === end.strut) : undefined;
+    const s = end.kind === 'strut base' ? w.struts().find((k) => k.strut.id === end.strut) : undefined;
     return s === undefined ? [] : [footTension(s, t.tie, w)];
   });
   const held = w.loads().get(t.tie.id)?.load;
@@ -77,7 +77,7 @@ function total(pulls: readonly Figure[], tie: Tie): Figure {
   );
   const head = force('load', term('figure.pull'), 'up', { governs: worst?.governs });
   if (worst === undefined) return computed(head, pretension.value, '{pretension}', { pretension });
-  // The strap is either pulled up by hand or pulled by the foot: the larger of the two, not their sum.
+  // The strap is either pulled up by hand or pulled by the base: the larger of the two, not their sum.
   const value =
     worst.value === undefined
       ? undefined

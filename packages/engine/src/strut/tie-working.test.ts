@@ -1,12 +1,13 @@
 import { expect, it } from 'vitest';
 import { exactly } from '../model/interval.js';
-import type { Pad } from '../model/support.js';
+import type { Pad, Tie } from '../model/support.js';
+import { place } from '../placed/place.js';
 import { foot, planOf, policyWith, strap, strut, vanTrailer } from '../testing/sample-plans.js';
 import { gripOn, tieWorking } from './tie-working.js';
 
-// Statics of the foot, by hand: axial load 1 at 45°, friction 0.3, so 0.7071 − 0.3 × 0.7071 = 0.4950 is left over. A
+// Statics of the base, by hand: axial load 1 at 45°, friction 0.3, so 0.7071 − 0.3 × 0.7071 = 0.4950 is left over. A
 // strap that rises 3 in 5 pulls with 4/5 inward and lifts with 3/5, which takes 0.3 × 3/5 from the friction:
-// T = 0.4950 ÷ (0.8 − 0.18) = 0.7984. At the foot then 0.7071 − 0.8 T = 0.0684 = 0.3 × (0.7071 − 0.6 T).
+// T = 0.4950 ÷ (0.8 − 0.18) = 0.7984. At the base then 0.7071 − 0.8 T = 0.0684 = 0.3 × (0.7071 − 0.6 T).
 it('counts a rising strap for what it holds of the thrust and for what it lifts', () => {
   const s1 = strut('S1', 10 * foot, 4 * foot, 8 * foot, {
     head: { ...strut('S1', 0, 0, 0).head, x: 10 * foot, y: 4 * foot, z: exactly(4 * foot) },
@@ -14,7 +15,7 @@ it('counts a rising strap for what it holds of the thrust and for what it lifts'
   const plan = planOf({
     vehicles: [vanTrailer],
     struts: [s1],
-    policy: policyWith('friction strut foot', 0.3),
+    policy: policyWith('friction strut base', 0.3),
   });
   const to = { kind: 'vehicle part', vehicle: vanTrailer.id, part: 'rail' } as const;
   const level = { ...strap('T1', 'S1', 'S1'), to: { ...to, x: 10 * foot, y: 0, z: 0 } };
@@ -50,7 +51,7 @@ it('is as long as the straight line between its ends, in all three directions', 
     z: 13 * foot,
   } as const;
   const tie = { ...strap('T1', 'S1', 'S1'), to };
-  expect((tieWorking(tie, plan).length.value?.high ?? 0) / foot).toBeCloseTo(13, 9);
-  const turned = { ...tie, from: to, to: tie.from };
-  expect((tieWorking(turned, plan).length.value?.high ?? 0) / foot).toBeCloseTo(13, 9);
+  const long = (t: Tie) => place({ ...plan, ties: [t] }).ties.all.map(tieWorking)[0]?.length;
+  expect((long(tie)?.value?.high ?? 0) / foot).toBeCloseTo(13, 9);
+  expect((long({ ...tie, from: to, to: tie.from })?.value?.high ?? 0) / foot).toBeCloseTo(13, 9);
 });

@@ -1,8 +1,5 @@
 /** Factors to SI, for plans written as data. */
-export const inch = 0.0254;
-export const foot = 12 * inch;
-export const lb = 4.4482216152605;
-export const psi = lb / inch ** 2;
-export const psf = lb / foot ** 2;
+export { foot, inch, poundForce as lb, psf, psi } from '@cribwright/units';
+
 export const degree = Math.PI / 180;
 export const minute = 60;

@@ -59,7 +59,7 @@ const empty: Plan = {
   steps: [],
   crews: [],
   units: [],
-  workingLoads: [],
+  toolLoads: [],
   egress: [],
   sizeUp: [],
   expectations: [],

@@ -16,7 +16,7 @@ export * from './sample-vehicles.js';
 
 /** A loaded semi-trailer held by cribs and A-frame struts, a car crosswise beneath its driver-side rail. */
 export const trailerOnCar: Plan = planOf({
-  title: 'Car under the side rail of a loaded van trailer',
+  title: 'Car under the bottom rail of a loaded van trailer',
   vehicles: [vanTrailer, sedan],
   contacts: [bearsOn('car', 'trailer', 25 * foot, -49 * inch)],
   cribs: [
@@ -51,14 +51,14 @@ export const trailerOnCar: Plan = planOf({
   ],
   egress: [
     {
-      id: 'way out/W1',
+      id: 'egress/W1',
       name: 'W1',
       points: [
         { x: 25 * foot, y: -16 * foot },
         { x: 25 * foot, y: -30 * foot },
       ],
       width: 4 * foot,
-      ref: { element: 'way out/W1' },
+      ref: { element: 'egress/W1' },
     },
   ],
   sizeUp: sizedUp,
@@ -142,7 +142,6 @@ export const airSprungCab: Plan = planOf({
         kind: 'vehicle',
         vehicle: 'vehicle/tractor',
         part: 'frame',
-        height: exactly(40 * inch),
       },
       captures: [
         {

@@ -29,7 +29,7 @@ const values: Readonly<Record<PolicyKey, readonly [PolicyLimit['value'], SourceN
   'use limit': [1, practice],
   'friction timber on timber': [0.45, published('CTU Code', 'appendix 2')],
   'friction timber on metal': [0.3, published('CTU Code', 'appendix 2')],
-  'friction strut foot': [0.3, friction],
+  'friction strut base': [0.3, friction],
   'grade needing chocks': [0, practice],
   'dressed size of 8x8': ['dry', published('PS 20', 'timbers of 7 in and more: 3/4 in off, dry')],
   'axle limit single': [20000 * lb, published('23 CFR 658.17', '(c)')],

@@ -42,7 +42,7 @@ export const crib = (name: string, x: number, y: number, change: Partial<Crib> =
 
 export const longStrut: StrutGear = {
   kind: 'rated strut',
-  name: 'LongStrut',
+  name: 'Strut4to8ft',
   shortest: 4 * foot,
   longest: 8 * foot,
   footArea: (12 * inch) ** 2,
@@ -52,7 +52,7 @@ export const longStrut: StrutGear = {
     { length: 8 * foot, load: 7000 * lb },
   ],
   source: { kind: 'invented' },
-  ref: { element: 'strut type/LongStrut' },
+  ref: { element: 'strut type/Strut4to8ft' },
 };
 
 /** A strut with its head under the trailer's rail. */
@@ -77,7 +77,7 @@ export const strut = (
       z: exactly(40 * inch),
       ref: { element: id, property: 'head' },
     },
-    foot: { x, y: footY, ref: { element: id, property: 'foot' } },
+    foot: { x, y: footY, ref: { element: id, property: 'base' } },
     statedAngle: undefined,
     lock: 'pinned',
     preload: 0,
@@ -86,7 +86,7 @@ export const strut = (
   };
 };
 
-/** A 4 in ratchet strap between two strut feet. */
+/** A 4 in ratchet strap between two strut bases. */
 export const strap = (name: string, from: string, to: string, change: Partial<Tie> = {}): Tie => ({
   kind: 'tie',
   id: `tie/${name}`,
@@ -97,8 +97,8 @@ export const strap = (name: string, from: string, to: string, change: Partial<Ti
     rating: 4000 * lb,
     source: { kind: 'published', title: '49 CFR 393.108', locator: 'webbing table' },
   },
-  from: { kind: 'strut foot', strut: `strut/${from}` },
-  to: { kind: 'strut foot', strut: `strut/${to}` },
+  from: { kind: 'strut base', strut: `strut/${from}` },
+  to: { kind: 'strut base', strut: `strut/${to}` },
   pretension: 0,
   ref: { element: `tie/${name}` },
   ...change,

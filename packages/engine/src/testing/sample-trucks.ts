@@ -35,7 +35,7 @@ export const straightTruck: Vehicle = {
     part(
       'truck',
       'joists',
-      'crossmembers',
+      'joists',
       { from: 9 * foot, to: 30 * foot, offsets: [-45 * inch, 45 * inch], height: 40 * inch },
       { spacing: 12 * inch },
     ),

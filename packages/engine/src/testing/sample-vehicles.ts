@@ -17,7 +17,7 @@ export const vanTrailer: Vehicle = {
   height: 162 * inch,
   at: { x: 0, y: 0 },
   heading: 0,
-  posture: { kind: 'upright' },
+  position: { kind: 'upright' },
   emptyCenterHeight: between(60 * inch, 70 * inch),
   axles: [
     axle('trailer', 'axle 1', 46.5 * foot, 4300 * lb, { suspension: 'air' }),
@@ -33,7 +33,7 @@ export const vanTrailer: Vehicle = {
     part(
       'trailer',
       'joists',
-      'crossmembers',
+      'joists',
       { from: 4 * foot, to: 52 * foot, offsets: [-48 * inch, 48 * inch], height: 40 * inch },
       { spacing: 12 * inch },
     ),
@@ -50,7 +50,7 @@ export const vanTrailer: Vehicle = {
     ),
     part(
       'trailer',
-      'landing legs',
+      'landing gear',
       'points',
       { from: 9 * foot, to: 9 * foot, offsets: [-3 * foot, 3 * foot], height: 12 * inch },
       { carries: { stiffness: (20_000 * lb) / inch, down: false } },
@@ -84,7 +84,7 @@ export const sedan: Vehicle = {
   height: 57 * inch,
   at: { x: 25 * foot, y: 1 * foot },
   heading: -Math.PI / 2,
-  posture: { kind: 'upright' },
+  position: { kind: 'upright' },
   emptyCenterHeight: between(20 * inch, 23 * inch),
   axles: [
     axle('car', 'axle 1', 3 * foot, 2000 * lb, {

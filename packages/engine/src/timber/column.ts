@@ -22,14 +22,19 @@ export const bucklingStress = (modulusMin: number, slender: number): number =>
   (0.822 * modulusMin) / slender ** 2;
 
 /**
- * Column stability factor Cp, 0 to 1: what buckling leaves of the stress along the grain. NDS 3.7.1.5,
+ * Column stability factor Cp, 0 to 1: what buckling leaves of the stress parallel to grain. NDS 3.7.1.5,
  * equation 3.7-1.
  *
- * @param alongGrain Fc*: the value along the grain with every factor but Cp, Pa
+ * @param parallelToGrain Fc*: the value parallel to grain with every factor but Cp, Pa
  * @param factor Kf of a built-up post (NDS 15.3.2); 1 for a solid one
  */
-export function columnStability(alongGrain: number, modulusMin: number, slender: number, factor = 1): number {
-  const ratio = bucklingStress(modulusMin, slender) / alongGrain;
+export function columnStability(
+  parallelToGrain: number,
+  modulusMin: number,
+  slender: number,
+  factor = 1,
+): number {
+  const ratio = bucklingStress(modulusMin, slender) / parallelToGrain;
   // A post with no length cannot buckle; the formula would divide infinity by itself.
   if (!Number.isFinite(ratio)) return 1;
   const half = (1 + ratio) / (2 * SAWN);

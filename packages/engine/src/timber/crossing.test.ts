@@ -30,9 +30,9 @@ describe('capacity of a crossing', () => {
     expect(pounds(fir4x4, policyWith('crossing rounding', 6125 * lb))).toBeCloseTo(6125, 6));
 });
 
-describe('stress allowed across the grain', () => {
+describe('stress allowed perpendicular to grain', () => {
   // NDS Supplement 2018, Table 4A: Douglas fir-larch 625 psi, Hem-fir 405 psi; NDS 3.10.4: Cb of 3.5 in = 1.1071.
-  const hemFir = { ...fir4x4, species: 'Hem-fir', acrossGrain: 405 * psi };
+  const hemFir = { ...fir4x4, species: 'Hem-fir', perpendicularToGrain: 405 * psi };
   it('takes the flat rule where the species has more', () => expect(stress(fir4x4)).toBeCloseTo(500, 6));
   it('takes the species where it has less', () => expect(stress(hemFir)).toBeCloseTo(405 * (3.875 / 3.5), 6));
   it('takes the flat rule alone if the policy says so', () =>
@@ -41,7 +41,7 @@ describe('stress allowed across the grain', () => {
     expect(stress(fir4x4, species)).toBeCloseTo(625 * 1.107143, 3));
   it('grants no bearing length nearer than 3 in to the end', () =>
     expect(stress(fir4x4, species, 2.9 * inch)).toBeCloseTo(625, 6));
-  // NDS Supplement 2018, Table 4A: wet service factor 0.67 across the grain: 625 × 0.67 = 418.75 psi.
+  // NDS Supplement 2018, Table 4A: wet service factor 0.67 perpendicular to grain: 625 × 0.67 = 418.75 psi.
   it('takes wet timber down', () =>
     expect(stress({ ...fir4x4, wet: true }, species, 0)).toBeCloseTo(418.75, 6));
 });

@@ -11,18 +11,18 @@ import { bearingLengthFactor, wetServiceFactor } from './bearing-factors.js';
 import { sizeSource } from './size-source.js';
 
 /**
- * Stress allowed across the grain at a crossing. The policy says which: the flat rule, the species' own value
+ * Stress allowed perpendicular to grain at a crossing. The policy says which: the flat rule, the species' own value
  * (NDS: Fc⊥ × wet service × bearing length), or the lesser of the two.
  */
 export function crossingStress(timber: Timber, overhang: number, policy: Policy): Figure {
   const flat = limitFigure(policy, 'crossing stress');
   const basis = limitWord(policy, 'crossing basis') ?? 'lesser';
   if (basis === 'flat rule')
-    return renamed(flat, { key: 'stress', label: term('figure.allowable-stress-across-the-grain') });
+    return renamed(flat, { key: 'stress', label: term('figure.allowable-stress-perpendicular-to-grain') });
   const species = speciesStress(timber, overhang);
   if (basis === 'species') return renamed(species, { key: 'stress' });
   return computed(
-    stress('stress', term('figure.allowable-stress-across-the-grain'), 'down', { ref: timber.ref }),
+    stress('stress', term('figure.allowable-stress-perpendicular-to-grain'), 'down', { ref: timber.ref }),
     lesser(flat.value, species.value),
     'min({flat}, {species})',
     { flat, species },
@@ -32,10 +32,15 @@ export function crossingStress(timber: Timber, overhang: number, policy: Policy)
 /** NDS 2018, section 3.10.2 and 3.10.4: Fc⊥′ = Fc⊥ × CM × Cb. Load duration does not apply to it. */
 export function speciesStress(timber: Timber, overhang: number): Figure {
   const reference = given(
-    stress('acrossGrain', message('figure.across-the-grain', { species: name(timber.species) }), 'down', {
-      ref: timber.ref,
-    }),
-    exactly(timber.acrossGrain),
+    stress(
+      'perpendicularToGrain',
+      message('figure.perpendicular-to-grain', { species: name(timber.species) }),
+      'down',
+      {
+        ref: timber.ref,
+      },
+    ),
+    exactly(timber.perpendicularToGrain),
     timber.source,
   );
   const wet = given(

@@ -22,7 +22,7 @@ export interface PostFigures {
 
 /** Kf of nailed plies that bend across the nails. NDS 15.3.2. Bolted ones may count 0.75. */
 const NAILED = 0.6;
-/** Wet service factors: along the grain, and on the modulus. NDS Supplement Table 4A, from memory. */
+/** Wet service factors: parallel to grain, and on the modulus. NDS Supplement Table 4A, from memory. */
 const WET_ALONG = 0.8;
 const WET_MODULUS = 0.9;
 
@@ -44,7 +44,7 @@ function bendings({ timber, plies }: Post): readonly [across: Bending, along: Be
   ];
 }
 
-/** Slenderness and capacity of a post at the length that its head and foot give. */
+/** Slenderness and capacity of a post at the length that its head and base give. */
 export function postFigures(post: Post, reach: Figure): PostFigures {
   const { timber, plies, ref } = post;
   const [acrossPlies, alongThem] = bendings(post);
@@ -69,11 +69,11 @@ export function postFigures(post: Post, reach: Figure): PostFigures {
     nds('3.7.1.3'),
   );
   const wet = timber.wet;
-  const strength = timber.alongGrain * (wet ? WET_ALONG : 1);
+  const strength = timber.parallelToGrain * (wet ? WET_ALONG : 1);
   const leastModulus = timber.modulusMin * (wet ? WET_MODULUS : 1);
   const along = given(
     stress(
-      'alongGrain',
+      'parallelToGrain',
       wet ? term('figure.stress-along-the-grain-wet-0-8') : term('figure.stress-along-the-grain'),
       'down',
       {

@@ -1,6 +1,6 @@
 import { type Rounding, show } from '@cribwright/units';
 import type { Plan } from '../model/plan.js';
-import type { Point } from './frame.js';
+import type { Point } from '../placed/frame.js';
 
 type Units = Plan['display'];
 

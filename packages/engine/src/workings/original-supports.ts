@@ -1,59 +1,68 @@
+import { message, name, term } from '@cribwright/messages';
+import { inch, poundForce } from '@cribwright/units';
 import type { Plan } from '../model/plan.js';
 import type { Part, Vehicle } from '../model/vehicle.js';
-import { toPlan } from '../vehicle/frame.js';
-import { lies } from '../vehicle/posed.js';
-import { underside } from '../vehicle/underside.js';
+import { toPlan } from '../placed/frame.js';
+import type { Outline } from '../placed/outline.js';
+import { place } from '../placed/place.js';
+import type { PlacedVehicle } from '../placed/place-vehicle.js';
+import { lies } from '../placed/posed.js';
+import { underside } from '../placed/underside.js';
+import { axleWords } from './element-words.js';
 import { bodyOfPart, cabBody, type SupportPoint } from './support-points.js';
 
-const sides = ['driver', 'passenger'] as const;
+const sideWords = {
+  driver: term('element.driver-side'),
+  passenger: term('element.passenger-side'),
+} as const;
 
 /** What held the vehicles up before the crew came. */
 export function originalSupports(plan: Plan): readonly SupportPoint[] {
   return [
-    ...plan.vehicles.flatMap((v) => ownSupports(v, plan)),
+    ...place(plan).vehicles.all.flatMap((v) => ownSupports(v, plan)),
     ...plan.contacts.flatMap((c) => vehicleContacts(c, plan)),
   ];
 }
 
-function ownSupports(vehicle: Vehicle, plan: Plan): readonly SupportPoint[] {
+function ownSupports({ vehicle, wheels, extent }: PlacedVehicle, plan: Plan): readonly SupportPoint[] {
   // A part that rests on another vehicle of the plan is held there, and not a second time by the ground.
   const onVehicle = (part: Part) =>
     plan.contacts.some((c) => c.upper === vehicle.id && c.upperPart === part.id);
   const tires = lies(vehicle)
     ? []
-    : vehicle.axles.flatMap((axle) =>
-        sides
-          .filter((side) => !axle.missing.includes(side))
-          .map((side): SupportPoint => {
-            const at = toPlan(vehicle, {
-              x: axle.x,
-              y: (side === 'driver' ? -1 : 1) * (axle.track / 2),
-            });
-            return {
-              id: `${vehicle.id}/${axle.id}/${side}`,
-              element: vehicle.id,
-              label: `${vehicle.name} ${axle.name}, ${side} side`,
-              kind: 'tire',
-              original: true,
-              group: `${vehicle.id}/${axle.id}`,
-              at: { ...at, z: 0 },
-              upper: vehicle.id,
-              lower: 'ground',
-              stiffness: axle.stiffness,
-              preload: 0,
-              ref: axle.ref,
-            };
+    : wheels.map(
+        ({ axle, side, at }): SupportPoint => ({
+          id: `${vehicle.id}/${axle.id}/${side}`,
+          element: vehicle.id,
+          label: message('element.wheel-end', {
+            vehicle: name(vehicle.name),
+            axle: axleWords(axle),
+            side: sideWords[side],
           }),
+          kind: 'tire',
+          original: true,
+          group: `${vehicle.id}/${axle.id}`,
+          at: { ...at, z: 0 },
+          upper: vehicle.id,
+          lower: 'ground',
+          stiffness: axle.stiffness,
+          preload: 0,
+          ref: axle.ref,
+        }),
       );
   const parts = vehicle.parts.flatMap((part) =>
     part.carries?.down === true && !onVehicle(part) && !lies(vehicle)
       ? part.offsets.map((y, i): SupportPoint => {
           const at = toPlan(vehicle, { x: part.from, y });
-          const side = part.offsets.length < 2 ? '' : y < 0 ? 'driver' : 'passenger';
+          const side = part.offsets.length < 2 ? undefined : y < 0 ? 'driver' : 'passenger';
+          const names = { vehicle: name(vehicle.name), part: name(part.name) };
           return {
-            id: [vehicle.id, part.id, side || `${i + 1}`].join('/'),
+            id: [vehicle.id, part.id, side ?? `${i + 1}`].join('/'),
             element: vehicle.id,
-            label: [vehicle.name, part.name, side && `${side} side`].filter(Boolean).join(' '),
+            label:
+              side === undefined
+                ? message('element.part', names)
+                : message('element.part-side', { ...names, side: sideWords[side] }),
             kind: 'part',
             original: true,
             group: `${vehicle.id}/${part.id}`,
@@ -77,7 +86,11 @@ function ownSupports(vehicle: Vehicle, plan: Plan): readonly SupportPoint[] {
       return {
         id: `${cabBody(vehicle)}/${mount.name}/${side}`,
         element: vehicle.id,
-        label: `${vehicle.name} cab ${mount.name}, ${side} side`,
+        label: message('element.cab-mount', {
+          vehicle: name(vehicle.name),
+          mount: name(mount.name),
+          side: sideWords[side],
+        }),
         kind: 'cab mount',
         original: true,
         group: `${cabBody(vehicle)}/${mount.name}`,
@@ -90,36 +103,45 @@ function ownSupports(vehicle: Vehicle, plan: Plan): readonly SupportPoint[] {
       };
     }),
   );
-  return [...tires, ...parts, ...mounts, ...bodyOnGround(vehicle)];
+  return [...tires, ...parts, ...mounts, ...bodyOnGround(vehicle, extent.outline)];
 }
 
 /** What a body that lies on the ground gives: a setting, from memory, of 50,000 lb an inch at each corner. */
-const bodyStiffness = (50_000 * 4.4482216152605) / 0.0254;
+const bodyStiffness = (50_000 * poundForce) / inch;
 
 /** A vehicle on its side or roof rests on the corners of what is down. */
-function bodyOnGround(vehicle: Vehicle): readonly SupportPoint[] {
+function bodyOnGround(vehicle: Vehicle, outline: Outline): readonly SupportPoint[] {
   if (!lies(vehicle)) return [];
-  const half = (vehicle.posture.kind === 'on its roof' ? vehicle.width : vehicle.height) / 2;
-  return [0, vehicle.length].flatMap((x, i) =>
-    [-half, half].map((y, j): SupportPoint => {
-      const end = `${i === 0 ? 'front' : 'rear'} ${j === 0 ? 'driver' : 'passenger'} corner`;
-      return {
-        id: `${vehicle.id}/${end}`,
-        element: vehicle.id,
-        label: `${vehicle.name} on the ground, ${end}`,
-        kind: 'body',
-        original: true,
-        group: `${vehicle.id}/${end}`,
-        at: { ...toPlan(vehicle, { x, y }), z: 0 },
-        upper: vehicle.id,
-        lower: 'ground',
-        stiffness: bodyStiffness,
-        preload: 0,
-        ref: { element: vehicle.id, property: 'posture' },
-      };
-    }),
-  );
+  return corners.flatMap(({ corner, words, index }): readonly SupportPoint[] => {
+    const at = outline[index];
+    return at === undefined
+      ? []
+      : [
+          {
+            id: `${vehicle.id}/${corner}`,
+            element: vehicle.id,
+            label: message('element.lying-corner', { vehicle: name(vehicle.name), corner: words }),
+            kind: 'body',
+            original: true,
+            group: `${vehicle.id}/${corner}`,
+            at: { ...at, z: 0 },
+            upper: vehicle.id,
+            lower: 'ground',
+            stiffness: bodyStiffness,
+            preload: 0,
+            ref: { element: vehicle.id, property: 'position' },
+          },
+        ];
+  });
 }
+
+/** The corners of a body's outline, by their place in it. */
+const corners = [
+  { corner: 'front driver corner', words: term('element.front-driver-corner'), index: 0 },
+  { corner: 'front passenger corner', words: term('element.front-passenger-corner'), index: 3 },
+  { corner: 'rear driver corner', words: term('element.rear-driver-corner'), index: 1 },
+  { corner: 'rear passenger corner', words: term('element.rear-passenger-corner'), index: 2 },
+] as const;
 
 function vehicleContacts(contact: Plan['contacts'][number], plan: Plan): readonly SupportPoint[] {
   const upper = plan.vehicles.find((v) => v.id === contact.upper);
@@ -129,11 +151,14 @@ function vehicleContacts(contact: Plan['contacts'][number], plan: Plan): readonl
   return contact.points.map((at, i) => ({
     id: `${contact.id}#${i + 1}`,
     element: contact.lower,
-    label: `${lower?.name ?? contact.lower} under ${upper?.name ?? contact.upper}`,
+    label: message('element.vehicle-under', {
+      lower: name(lower?.name ?? contact.lower),
+      upper: name(upper?.name ?? contact.upper),
+    }),
     kind: 'vehicle',
     original: true,
     group: contact.id,
-    at: { ...at, z: part?.height.low ?? 0 },
+    at: { ...at, z: upper === undefined || part === undefined ? 0 : underside(upper, part, at).low },
     upper: upper !== undefined && part !== undefined ? bodyOfPart(upper, part) : contact.upper,
     lower: lower !== undefined && under !== undefined ? bodyOfPart(lower, under) : contact.lower,
     stiffness: contact.stiffness,

@@ -1,3 +1,5 @@
+import { count, message, name } from '@cribwright/messages';
+import { inch, poundForce } from '@cribwright/units';
 import type { CribWorking } from '../crib/crib-working.js';
 import { carries, type StepChockWorking } from '../crib/step-chock-working.js';
 import { crossingStiffness } from '../crib/stiffness.js';
@@ -20,7 +22,7 @@ export function placedSupports(w: SupportWorkings): readonly SupportPoint[] {
 }
 
 /** What a step chock gives is not published in general: a setting, from memory, of 30,000 lb an inch. */
-const stepChockStiffness = (30_000 * 4.4482216152605) / 0.0254;
+const stepChockStiffness = (30_000 * poundForce) / inch;
 
 const stepChockPoint = (c: StepChockWorking, w: SupportWorkings): readonly SupportPoint[] => {
   const { chock, meets } = c;
@@ -29,11 +31,11 @@ const stepChockPoint = (c: StepChockWorking, w: SupportWorkings): readonly Suppo
     {
       id: chock.id,
       element: chock.id,
-      label: `step chock ${chock.name}`,
+      label: message('element.step-chock', { name: name(chock.name) }),
       kind: 'step chock',
       original: false,
       group: chock.id,
-      at: { ...chock.at, z: c.height.value?.low ?? 0 },
+      at: { ...chock.at, z: (c.placed.base?.low ?? 0) + (c.height.value?.low ?? 0) },
       upper: bodyOfPart(meets.vehicle, meets.part),
       lower: standsOnBody(chock, w),
       stiffness: stepChockStiffness,
@@ -59,7 +61,7 @@ function standsOnBody(
 const cribPoints = (c: CribWorking, w: SupportWorkings): readonly SupportPoint[] => {
   const { crib } = c;
   const lower = standsOnBody(crib, w);
-  const z = c.height.value?.high ?? 0;
+  const { base, heightWithShims } = c.placed;
   return c.contacts.flatMap((contact) =>
     contact.meets === undefined
       ? []
@@ -67,14 +69,14 @@ const cribPoints = (c: CribWorking, w: SupportWorkings): readonly SupportPoint[]
           {
             id: `${crib.id}#${contact.number}`,
             element: crib.id,
-            label: `crib ${crib.name} contact ${contact.number}`,
+            label: message('element.contact', { crib: name(crib.name), contact: count(contact.number) }),
             kind: 'crib' as const,
             original: false,
             group: crib.id,
             at: {
               x: contact.x,
               y: contact.y,
-              z: z + (crib.standsOn.kind === 'vehicle' ? crib.standsOn.height.low : 0),
+              z: (base?.low ?? 0) + heightWithShims,
             },
             upper: bodyOfPart(contact.meets.vehicle, contact.meets.part),
             lower,

@@ -1,3 +1,5 @@
+import type { Message } from '@cribwright/messages';
+import { inch, poundForce } from '@cribwright/units';
 import type { ElementId, Ref } from '../model/ref.js';
 import type { Strut } from '../model/support.js';
 import type { Part, Vehicle } from '../model/vehicle.js';
@@ -8,7 +10,7 @@ export interface SupportPoint {
   readonly id: string;
   /** The element that it belongs to, and that is lost when it gives way. */
   readonly element: ElementId;
-  readonly label: string;
+  readonly label: Message;
   readonly kind: 'tire' | 'part' | 'body' | 'vehicle' | 'cab mount' | 'crib' | 'step chock' | 'strut';
   /** There before the crew. */
   readonly original: boolean;
@@ -47,4 +49,4 @@ export const axialStiffness = (strut: Strut, length: number): number =>
         strut.gear.timber.depth *
         strut.gear.plies) /
       length
-    : (20_000 * 4.4482216152605) / 0.0254;
+    : (20_000 * poundForce) / inch;

@@ -6,13 +6,14 @@ import type { Plan } from '../model/plan.js';
 import type { PolicyKey } from '../model/policy.js';
 import type { ElementId } from '../model/ref.js';
 import type { Vehicle } from '../model/vehicle.js';
+import type { PlacedPlan } from '../placed/place.js';
 import type { StrutWorking } from '../strut/strut-working.js';
 import type { TieWorking } from '../strut/tie-working.js';
 
 export interface AnalyzeOptions {
   /** ISO date of the reader's day, for acceptances that run out. The engine has no clock. */
   readonly today?: string;
-  /** Also work out how hard a push the set-up holds: the one heavy model. */
+  /** Also work out how hard a push the system holds: the one heavy model. */
   readonly push?: boolean;
   /** Also write out the sums of the load cases, to be followed on paper. */
   readonly paper?: boolean;
@@ -24,8 +25,10 @@ export interface AnalyzeOptions {
 
 /** Each body and each support of a plan by itself, before any load is known. */
 export interface SupportWorkings {
-  /** Vehicles as they lie: parts where they then are. */
+  /** The plan as it stands: vehicles as they lie, timbers as the policy has them dressed. */
   readonly plan: Plan;
+  /** All that follows from its geometry alone. */
+  readonly placed: PlacedPlan;
   readonly options: AnalyzeOptions;
   readonly limit: (key: PolicyKey) => Figure;
   readonly vehicles: ReadonlyMap<ElementId, Vehicle>;

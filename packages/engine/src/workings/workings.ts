@@ -9,6 +9,7 @@ import { bodyMass } from '../mass/body-mass.js';
 import { materialsOf } from '../materials/materials.js';
 import type { Plan } from '../model/plan.js';
 import { timelineOf } from '../order/timeline.js';
+import { place } from '../placed/place.js';
 import { limitFigure } from '../policy/limit.js';
 import { pushRosesSteps, type VehicleRose } from '../push/push-rose.js';
 import { standingSteps } from '../standing/run-standing.js';
@@ -16,8 +17,6 @@ import type { Standing } from '../standing/standing.js';
 import { withStandingLoads } from '../standing/standing-loads.js';
 import { strutWorking } from '../strut/strut-working.js';
 import { tieWorking } from '../strut/tie-working.js';
-import { dressed } from '../timber/dressed.js';
-import { posedPlan } from '../vehicle/posed.js';
 import type { LoadWorkings } from './load-workings.js';
 import { LoadsLater } from './loads-later.js';
 import { type Stepwise, stepwise } from './stepwise.js';
@@ -40,12 +39,6 @@ export interface Workings extends LoadWorkings {
   readonly pushes: Stepwise<readonly VehicleRose[]>;
 }
 
-/** Cribs built of timber as the policy has it dressed. */
-const dressedPlan = (plan: Plan): Plan =>
-  plan.cribs.some((c) => dressed(c.timber, plan.policy) !== c.timber)
-    ? { ...plan, cribs: plan.cribs.map((c) => ({ ...c, timber: dressed(c.timber, plan.policy) })) }
-    : plan;
-
 /** Runs `make` at most once. */
 export function once<T>(make: () => T): () => T {
   let made: { readonly value: T } | undefined;
@@ -56,8 +49,9 @@ export function once<T>(make: () => T): () => T {
 }
 
 export function workingsOf(given: Plan, options: AnalyzeOptions = {}): Workings {
-  const plan = dressedPlan(posedPlan(given));
-  const vehicles = new Map(plan.vehicles.map((v) => [v.id, v]));
+  const placed = place(given);
+  const { plan } = placed;
+  const { vehicles } = placed.around;
   const resting = stepwise(() => {
     if (options.loads === false) throw new LoadsLater();
     return lossWorkingSteps(w);
@@ -65,14 +59,15 @@ export function workingsOf(given: Plan, options: AnalyzeOptions = {}): Workings 
   const standing = stepwise(() => standingSteps(w));
   const w: Workings = {
     plan,
+    placed,
     options,
     vehicles,
     limit: (key) => limitFigure(plan.policy, key),
     masses: once(() => new Map(plan.vehicles.map((v) => [v.id, bodyMass(v)]))),
-    cribs: once(() => cribWorkings(plan, vehicles)),
-    stepChocks: once(() => plan.stepChocks.map((s) => stepChockWorking(s, plan, vehicles))),
-    struts: once(() => plan.struts.map((s) => strutWorking(s, plan))),
-    ties: once(() => plan.ties.map((t) => tieWorking(t, plan))),
+    cribs: once(() => cribWorkings(placed)),
+    stepChocks: once(() => placed.stepChocks.all.map(stepChockWorking)),
+    struts: once(() => placed.struts.all.map(strutWorking)),
+    ties: once(() => placed.ties.all.map(tieWorking)),
     ground: once(() => groundResults(w)),
     timeline: once(() => timelineOf(plan)),
     materials: once(() => materialsOf(plan)),

@@ -1,3 +1,4 @@
+import { wordsIn } from '@cribwright/messages';
 import { dueOf } from '../phrase/dimension-words.js';
 import { kindWords } from '../phrase/kind-words.js';
 import type { Shape } from '../phrase/shape.js';
@@ -79,15 +80,18 @@ function trackOf(p: Shape): Track {
   }
 }
 
+/** The page of the syntax is written in English. */
+const english = wordsIn('en', 'us');
+
 /** What is to be filled in, in words. */
 function label(p: Shape): string {
   switch (p.kind) {
     case 'quantity':
       return p.rule.dimensions.length === 0
         ? 'value'
-        : `${dueOf(p.rule.dimensions)}${p.rule.range ? ' or a range' : ''}`;
+        : `${english.message(dueOf(p.rule.dimensions))}${p.rule.range ? ' or a range' : ''}`;
     case 'reference':
-      return kindWords(p.kinds);
+      return english.message(kindWords(p.kinds));
     case 'part':
       return 'part';
     case 'name':

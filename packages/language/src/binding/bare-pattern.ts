@@ -1,8 +1,9 @@
+import { name as nameHole } from '@cribwright/messages';
 import { argumentExample } from '../phrase/argument-example.js';
 import type { NameScope } from '../phrase/scope.js';
 import { unknownName } from '../phrase/unknown-name.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
-import { say } from '../problems/words.js';
+import { problemMessage } from '../problems/problem-message.js';
 import { patternUse } from '../schema/pattern-block.js';
 import type { DraftLine } from './draft.js';
 
@@ -24,9 +25,9 @@ export function barePattern(line: DraftLine, scope: NameScope): LanguageProblem 
   return problem(
     'arguments-missing',
     name,
-    { pattern: name.text, example },
+    { pattern: nameHole(name.text), example: nameHole(example) },
     {
-      fixes: [replace(say('argument-missing.fix', { names: given }), name, example)],
+      fixes: [replace(problemMessage('argument-missing--fix', { names: nameHole(given) }), name, example)],
     },
   );
 }

@@ -1,8 +1,8 @@
-import { group } from '@cribwright/units';
+import { count, name } from '@cribwright/messages';
 import { matchLine } from '../phrase/matcher.js';
 import { unknownName } from '../phrase/unknown-name.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
-import { say } from '../problems/words.js';
+import { problemMessage } from '../problems/problem-message.js';
 import { barePattern } from './bare-pattern.js';
 import type { BoundBlock, BoundFile, Declaration, Reference } from './bound-file.js';
 import type { DraftBlock, DraftLine, FileShape } from './draft.js';
@@ -10,9 +10,9 @@ import { BlockScope, type Surroundings, typeChain, typeOf } from './file-scope.j
 import { expressionProblems } from './let-problems.js';
 import { LetVectors } from './let-vectors.js';
 import { missingLines } from './missing-lines.js';
-import { subjectOf } from './place-words.js';
+import { inBlock } from './place-words.js';
 import { type Earlier, nothingEarlier } from './rebind.js';
-import { stopProblem } from './stop-problem.js';
+import { renamedAfter, stopProblem } from './stop-problem.js';
 import { unusedProblems } from './unused.js';
 
 /**
@@ -106,7 +106,7 @@ class Binder {
     const last = chain.at(-1);
     if (type.extends && last && typeOf(last, this.around) === bound) {
       const path = [...chain, bound].map((b) => b.name ?? '').join(' → ');
-      this.problems.push(problem('type-cycle', term, { text: block.name ?? '', path }));
+      this.problems.push(problem('type-cycle', term, { text: name(block.name ?? ''), path: name(path) }));
     }
   }
 
@@ -124,10 +124,12 @@ class Binder {
         problem(
           'line-twice',
           line.keySpan,
-          { what: line.schema.key, where: `in ${inSentence(subjectOf(block as BoundBlock))}` },
+          { what: name(line.schema.key), where: inBlock(block as BoundBlock) },
           {
-            related: [{ uri: this.shape.uri, span: before.span, message: say('line-twice.first', {}) }],
-            fixes: [replace(say('line-twice.fix', {}), line.span, '')],
+            related: [
+              { uri: this.shape.uri, span: before.span, message: problemMessage('line-twice--first', {}) },
+            ],
+            fixes: [replace(problemMessage('line-twice--fix', {}), line.span, '')],
           },
         ),
       );
@@ -143,7 +145,7 @@ class Binder {
     }
     // A calculation is held to its own length.
     if (line.terms.length > mostWords && line.schema.key !== 'let') {
-      this.problems.push(problem('line-too-long', line.keySpan, { most: group(mostWords) }));
+      this.problems.push(problem('line-too-long', line.keySpan, { most: count(mostWords) }));
       return;
     }
     const bare = barePattern(line, scope);
@@ -161,7 +163,7 @@ class Binder {
     line.match = match;
     if (match) {
       this.shape.references.push(...match.references);
-      this.problems.push(...match.problems);
+      this.problems.push(...match.problems.map((p) => renamedAfter(line, p) ?? p));
       this.letProblems(line, scope);
     } else this.problems.push(...[stopProblem(line, stop, scope, this.shape.text) ?? []].flat());
   }
@@ -180,12 +182,12 @@ class Binder {
       if (!first || ring.some((d) => told.has(d))) continue;
       for (const d of ring) told.add(d);
       const path = [...ring, ring[0]].map((d) => d?.name ?? '').join(' → ');
-      this.problems.push(problem('value-cycle', first.nameSpan, { text: first.name, path }));
+      this.problems.push(
+        problem('value-cycle', first.nameSpan, { text: name(first.name), path: name(path) }),
+      );
     }
   }
 }
-
-const inSentence = (subject: string): string => subject.replace(/^This /, 'this ');
 
 const letLineOf = (d: Declaration, around: Surroundings): { line: DraftLine; text: string } | undefined => {
   const shape = around.shapeOf(d.uri);

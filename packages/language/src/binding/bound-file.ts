@@ -87,7 +87,7 @@ export interface Match {
   readonly problems: readonly LanguageProblem[];
 }
 
-/** One understood stretch of a line, for colouring, hover and completion. */
+/** One understood stretch of a line, for coloring, hover and completion. */
 export interface Piece {
   readonly span: Span;
   readonly kind:

@@ -30,7 +30,7 @@ export type Kind =
   | 'pad'
   | 'anchor'
   | 'load'
-  | 'way out'
+  | 'egress'
   | 'step'
   | 'dock'
   | 'exercise';

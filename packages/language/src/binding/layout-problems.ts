@@ -1,10 +1,11 @@
+import { count, name } from '@cribwright/messages';
 import { deepest, type LayoutIssue } from '../grammar/layout.js';
 import type { Parsed } from '../grammar/parse.js';
 import type { SyntaxStatement, Term } from '../grammar/syntax.js';
 import { unitOfMark } from '../phrase/marks.js';
 import { unseenSigns } from '../phrase/unquoted.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
-import { say } from '../problems/words.js';
+import { problemMessage } from '../problems/problem-message.js';
 
 /** What is wrong with braces, quotes, comments and characters. A formatter leaves such a file alone. */
 export function layoutProblems(parsed: Parsed, text: string): readonly LanguageProblem[] {
@@ -36,21 +37,30 @@ function issueProblem(issue: LayoutIssue, text: string): LanguageProblem {
         span,
         {},
         {
-          fixes: [{ title: say('brace-not-closed.fix', {}), edits, safe: false }],
+          fixes: [{ title: problemMessage('brace-not-closed--fix', {}), edits, safe: false }],
         },
       );
     }
     case 'not opened': {
       const at = endOf(text, issue.end);
       const fixes = [
-        { title: say('brace-not-opened.fix', {}), edits: [{ span: at, text: ' {' }], safe: false },
+        {
+          title: problemMessage('brace-not-opened--fix', {}),
+          edits: [{ span: at, text: ' {' }],
+          safe: false,
+        },
       ];
       return problem('brace-not-opened', { start: issue.start, end: at.end }, {}, { fixes });
     }
     case 'stray close':
-      return problem('brace-stray', span, {}, { fixes: [replace(say('brace-stray.fix', {}), span, '')] });
+      return problem(
+        'brace-stray',
+        span,
+        {},
+        { fixes: [replace(problemMessage('brace-stray--fix', {}), span, '')] },
+      );
     case 'too deep':
-      return problem('braces-too-deep', span, { most: String(deepest) });
+      return problem('braces-too-deep', span, { most: count(deepest) });
     case 'too long':
       return problem('file-too-long', span, {});
   }
@@ -67,13 +77,13 @@ const unseenIn = (term: Term): LanguageProblem[] =>
   [...term.text.matchAll(unseenSigns)].slice(0, 1).map(({ 0: sign, index }) => {
     const character = `\\u{${(sign.codePointAt(0) ?? 0).toString(16)}}`;
     const fix = replace(
-      say('strange-character.hiddenFix', {}),
+      problemMessage('strange-character--hidden-fix', {}),
       term,
       term.text.replace(unseenSigns, ''),
       true,
     );
     const at = { start: term.start + index, end: term.start + index + sign.length };
-    return problem('strange-character.hidden', at, { character }, { fixes: [fix] });
+    return problem('strange-character--hidden', at, { character: name(character) }, { fixes: [fix] });
   });
 
 function termProblems(
@@ -87,7 +97,12 @@ function termProblems(
     if (before?.kind === 'number' && before.end === term.start) return [];
     const at = { start: term.end, end: term.end };
     return [
-      problem('text-not-closed', term, {}, { fixes: [replace(say('text-not-closed.fix', {}), at, '"')] }),
+      problem(
+        'text-not-closed',
+        term,
+        {},
+        { fixes: [replace(problemMessage('text-not-closed--fix', {}), at, '"')] },
+      ),
     ];
   }
   if (term.kind === 'text') return unseenIn(term);
@@ -99,8 +114,8 @@ function termProblems(
     const near = `${before.text} ${unit}`;
     const span = { start: before.start, end: term.end };
     const glued = after && after.start === term.end && after.kind !== 'symbol' ? ' ' : '';
-    const fixes = [replace(say('feet-mark.fix', { near }), term, ` ${unit}${glued}`)];
-    return [problem('feet-mark', span, { near }, { fixes })];
+    const fixes = [replace(problemMessage('feet-mark--fix', { near: name(near) }), term, ` ${unit}${glued}`)];
+    return [problem('feet-mark', span, { near: name(near) }, { fixes })];
   }
   if (/[–—]/.test(term.text) && before?.kind === 'number' && after?.kind === 'number') {
     const near = `${before.text} to ${after.text}`;
@@ -109,22 +124,22 @@ function termProblems(
       problem(
         'strange-character',
         term,
-        { character: term.text },
-        { fixes: [replace(say('number-malformed.fix', { near }), span, near)] },
+        { character: name(term.text) },
+        { fixes: [replace(problemMessage('number-malformed--fix', { near: name(near) }), span, near)] },
       ),
     ];
   }
   if (/[“”„«»]/.test(term.text)) {
     return [
       problem(
-        'strange-character.quote',
+        'strange-character--quote',
         term,
         {},
-        { fixes: [replace(say('strange-character.fix', {}), term, '"', true)] },
+        { fixes: [replace(problemMessage('strange-character--fix', {}), term, '"', true)] },
       ),
     ];
   }
-  return [problem('strange-character', term, { character: term.text })];
+  return [problem('strange-character', term, { character: name(term.text) })];
 }
 
 /** A comment that starts and never ends takes the rest of the file with it. Lines break as in the grammar. */

@@ -1,7 +1,7 @@
 import type { Message } from '@cribwright/engine';
-import { sentence } from '../phrase/dimension-words.js';
+import { list, name } from '@cribwright/messages';
 import { type LanguageProblem, problem, type TextFix } from '../problems/problem.js';
-import { say } from '../problems/words.js';
+import { problemMessage } from '../problems/problem-message.js';
 import type { BoundBlock } from './bound-file.js';
 import type { DraftBlock } from './draft.js';
 import type { Surroundings } from './file-scope.js';
@@ -31,24 +31,29 @@ export function missingLines(
     edits: [{ span: at, text: insertion(text, block, lines) }],
     safe: false,
   });
-  const subject = sentence(subjectOf(bound));
+  const subject = subjectOf(bound);
   // After a comma the line goes on: what is added would become part of it.
   const goesOn = text.slice(0, at.start).trimEnd().endsWith(',');
   if (missing.length === 1) {
     const { key, example } = first;
-    const fixes = goesOn ? [] : [add(say('line-missing.fix', { key }), [example])];
-    return [problem('line-missing', block.headSpan, { subject, key, example }, { fixes })];
+    const fixes = goesOn ? [] : [add(problemMessage('line-missing--fix', { key: name(key) }), [example])];
+    return [
+      problem('line-missing', block.headSpan, { subject, key: name(key), example: name(example) }, { fixes }),
+    ];
   }
-  const keys = missing.map((p) => p.key).join(', ');
+  const keys = list(
+    missing.map((p) => name(p.key)),
+    'plain',
+  );
   const fixes = goesOn
     ? []
     : [
         add(
-          say('line-missing.allFix', {}),
+          problemMessage('line-missing--all-fix', {}),
           missing.map((p) => p.example),
         ),
       ];
-  return [problem('line-missing.several', block.headSpan, { subject, keys }, { fixes })];
+  return [problem('line-missing--several', block.headSpan, { subject, keys }, { fixes })];
 }
 
 /** New last lines for a block, in the block's own indentation. */

@@ -1,19 +1,38 @@
-import { article } from '../phrase/kind-words.js';
+import { type List, list, type Message, message, type Name, name, term } from '@cribwright/messages';
 import type { BlockSchema } from '../schema/block-schema.js';
 import type { Sayable } from '../schema/schema.js';
 import type { BoundBlock } from './bound-file.js';
 import type { DraftBlock } from './draft.js';
 
-/** A block by its kind and name: `crib A`. */
-export const subjectOf = (b: Pick<BoundBlock, 'schema' | 'name'>): string =>
-  b.name === undefined ? `This ${b.schema.keyword}` : `${b.schema.keyword} ${b.name}`;
+/** A block by its kind and name, to start a sentence: `Crib A`. */
+export const subjectOf = ({ schema, name: own }: Pick<BoundBlock, 'schema' | 'name'>): Message | Name =>
+  own === undefined
+    ? message('place.this-block', { keyword: name(schema.keyword) })
+    : capitalized(`${schema.keyword} ${own}`);
 
-export const where = (block: DraftBlock | undefined): string =>
-  block ? `in ${article(block.schema.keyword)}` : 'at the top of a file';
+/** A word of the plan language with its first letter large, to start a sentence. */
+export const capitalized = (words: string): Name => name(words.charAt(0).toUpperCase() + words.slice(1));
 
-export const rightPlace = (b: BlockSchema): string =>
-  b.within.map((w) => (w === 'file' ? 'at the top of a file' : `in ${article(w)}`)).join(' or ');
+/** `in a crib` */
+export const inKind = (keyword: string): Message =>
+  message(/^[aeiou]/.test(keyword) ? 'place.in-an' : 'place.in-a', { keyword: name(keyword) });
 
+/** `in crib A` */
+export const inBlock = ({ schema, name: own }: Pick<BoundBlock, 'schema' | 'name'>): Message =>
+  own === undefined
+    ? message('place.in-this', { keyword: name(schema.keyword) })
+    : message('place.in-named', { block: name(`${schema.keyword} ${own}`) });
+
+export const where = (block: DraftBlock | undefined): Message =>
+  block ? inKind(block.schema.keyword) : term('place.top');
+
+export const rightPlace = (b: BlockSchema): List =>
+  list(
+    b.within.map((w) => (w === 'file' ? term('place.top') : inKind(w))),
+    'or',
+  );
+
+/** The words that lines here start with, as many as help. */
 export const choices = (sayable: Sayable): string => {
   const keys = [...sayable.blocks.keys(), ...sayable.properties.keys()];
   return keys.length <= 14 ? keys.join(', ') : `${keys.slice(0, 14).join(', ')} …`;

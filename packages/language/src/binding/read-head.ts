@@ -1,12 +1,13 @@
+import { list, name as nameHole } from '@cribwright/messages';
 import { closest, findUnit } from '@cribwright/units';
 import type { Span, Term } from '../grammar/syntax.js';
-import { sentence } from '../phrase/dimension-words.js';
-import { article, kindWords } from '../phrase/kind-words.js';
+import { kindWords } from '../phrase/kind-words.js';
 import { unquoted } from '../phrase/unquoted.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
-import { say } from '../problems/words.js';
+import { problemMessage } from '../problems/problem-message.js';
 import type { BlockSchema } from '../schema/block-schema.js';
 import { parameterTypes } from '../schema/pattern-block.js';
+import { subjectOf } from './place-words.js';
 
 export interface Head {
   readonly name: Term | undefined;
@@ -23,7 +24,7 @@ export interface Head {
 /** Reads what stands between a block's keyword and its brace: name, type, title, parameters. */
 export function readHead(schema: BlockSchema, terms: readonly Term[], keyword: Span): Head {
   const problems: LanguageProblem[] = [];
-  const subject = sentence(article(schema.keyword));
+  const keyed = { keyword: nameHole(schema.keyword) };
   const example = schema.example.split('\n')[0]?.replace(/ \{.*$/, '') ?? schema.keyword;
   let name: Term | undefined;
   let title: Head['title'];
@@ -51,11 +52,7 @@ export function readHead(schema: BlockSchema, terms: readonly Term[], keyword: S
       if (type.length === 0) problems.push(typeMissing(schema, name ?? term, example));
     } else if (term.text === ':' && !schema.head.type) {
       problems.push(
-        problem(
-          'type-unexpected',
-          { start: term.start, end: terms.at(-1)?.end ?? term.end },
-          { kind: subject },
-        ),
+        problem('type-unexpected', { start: term.start, end: terms.at(-1)?.end ?? term.end }, keyed),
       );
       i = terms.length;
     } else if (term.text === '(' && schema.head.parameters) {
@@ -70,7 +67,7 @@ export function readHead(schema: BlockSchema, terms: readonly Term[], keyword: S
         problems.push(
           !name && schema.head.name !== 'none'
             ? nameMalformed(whole)
-            : problem('head-unexpected', whole, { text: whole.text, example }),
+            : problem('head-unexpected', whole, { text: nameHole(whole.text), example: nameHole(example) }),
         );
       }
       i += whole.length - 1;
@@ -79,7 +76,7 @@ export function readHead(schema: BlockSchema, terms: readonly Term[], keyword: S
   }
   const nameFailed = problems.some((p) => p.code === 'name-malformed');
   if (schema.head.name === 'required' && !name && !nameFailed) {
-    problems.push(problem('name-missing', keyword, { kind: subject, example }));
+    problems.push(problem('name-missing', keyword, { ...keyed, example: nameHole(example) }));
   }
   if (schema.head.title === 'required' && !title) {
     const rest = terms.filter((t) => t.kind !== 'other');
@@ -88,7 +85,7 @@ export function readHead(schema: BlockSchema, terms: readonly Term[], keyword: S
       first && last
         ? [
             {
-              title: say('title-missing.fix', {}),
+              title: problemMessage('title-missing--fix', {}),
               edits: [
                 { span: { start: first.start, end: first.start }, text: '"' },
                 { span: { start: last.end, end: last.end }, text: '"' },
@@ -100,10 +97,10 @@ export function readHead(schema: BlockSchema, terms: readonly Term[], keyword: S
     // What stands in the place of the title is meant as one: that is all there is to say of it.
     const others = problems.filter((p) => p.code !== 'head-unexpected');
     problems.splice(0, problems.length, ...others);
-    problems.push(problem('title-missing', keyword, { kind: subject, example }, { fixes }));
+    problems.push(problem('title-missing', keyword, { ...keyed, example: nameHole(example) }, { fixes }));
   }
   if (name && findUnit(name.text) && /^[a-z]/.test(name.text)) {
-    problems.push(problem('name-is-unit', name, { text: name.text }));
+    problems.push(problem('name-is-unit', name, { text: nameHole(name.text) }));
   }
   const typeAsked = problems.some((p) => p.code === 'type-missing');
   if (schema.head.type?.required && type.length === 0 && !typeAsked) {
@@ -119,8 +116,10 @@ export function readHead(schema: BlockSchema, terms: readonly Term[], keyword: S
 /** `crib "A"`: a name without its quotes is right. */
 function nameMalformed(whole: Span & { readonly text: string }): LanguageProblem {
   const near = unquoted(whole.text);
-  const fixes = /^[A-Za-z]\w*$/.test(near) ? [replace(say('name-malformed.fix', { near }), whole, near)] : [];
-  return problem('name-malformed', whole, { text: whole.text }, { fixes });
+  const fixes = /^[A-Za-z]\w*$/.test(near)
+    ? [replace(problemMessage('name-malformed--fix', { near: nameHole(near) }), whole, near)]
+    : [];
+  return problem('name-malformed', whole, { text: nameHole(whole.text) }, { fixes });
 }
 
 /** `1A` is read as two terms that touch. */
@@ -139,16 +138,15 @@ const typeMissing = (schema: BlockSchema, at: Span & { text?: string }, example:
     'type-missing',
     at,
     {
-      subject:
-        at.text && at.text !== ':' ? sentence(`${schema.keyword} ${at.text}`) : `This ${schema.keyword}`,
+      subject: subjectOf({ schema, name: at.text === ':' || at.text === '' ? undefined : at.text }),
       kind: kindWords(schema.head.type?.kinds ?? []),
-      example,
+      example: nameHole(example),
     },
     {
       fixes: colon
         ? [
             replace(
-              say('type-missing.fix', { near: colon.text }),
+              problemMessage('type-missing--fix', { near: nameHole(colon.text) }),
               { start: colon.start, end: colon.start },
               ': ',
             ),
@@ -164,7 +162,8 @@ function readParameters(terms: readonly Term[], from: number) {
   while (i < terms.length && terms[i]?.text !== ')') {
     const name = terms[i];
     if (name?.kind !== 'word') {
-      if (name && name.text !== ',') problems.push(problem('name-malformed', name, { text: name.text }));
+      if (name && name.text !== ',')
+        problems.push(problem('name-malformed', name, { text: nameHole(name.text) }));
       i++;
       continue;
     }
@@ -188,9 +187,18 @@ function readParameters(terms: readonly Term[], from: number) {
         problem(
           'parameter-type',
           span,
-          { text: type, choices: parameterTypes.join(', ') },
           {
-            fixes: near === undefined ? [] : [replace(say('word-unexpected.fix', { near }), span, near)],
+            text: nameHole(type),
+            choices: list(
+              parameterTypes.map((t) => nameHole(t)),
+              'plain',
+            ),
+          },
+          {
+            fixes:
+              near === undefined
+                ? []
+                : [replace(problemMessage('word-unexpected--fix', { near: nameHole(near) }), span, near)],
           },
         ),
       );

@@ -1,9 +1,9 @@
+import { name as nameHole } from '@cribwright/messages';
 import type { Parsed } from '../grammar/parse.js';
 import type { SyntaxStatement } from '../grammar/syntax.js';
-import { sentence } from '../phrase/dimension-words.js';
 import { unquoted } from '../phrase/unquoted.js';
 import { problem, replace } from '../problems/problem.js';
-import { say } from '../problems/words.js';
+import { problemMessage } from '../problems/problem-message.js';
 import type { BlockSchema, PropertySchema } from '../schema/block-schema.js';
 import { letLine, patternUse } from '../schema/pattern-block.js';
 import { type Sayable, sayableIn } from '../schema/schema.js';
@@ -43,7 +43,15 @@ function unquotedPath(s: SyntaxStatement) {
   const near = `"${path.map((t) => t.text).join('')}"`;
   const whole = /^"[\w./-]+\.crib"$/.test(near) && !s.body;
   return first && last && whole
-    ? { fixes: [replace(say('number-malformed.fix', { near }), { start: first.start, end: last.end }, near)] }
+    ? {
+        fixes: [
+          replace(
+            problemMessage('number-malformed--fix', { near: nameHole(near) }),
+            { start: first.start, end: last.end },
+            near,
+          ),
+        ],
+      }
     : {};
 }
 
@@ -61,9 +69,9 @@ class Shaper {
       if (s.body) {
         this.shape.problems.push(
           problem(
-            'unknown-line.choices',
+            'unknown-line--choices',
             { start: s.body.start, end: s.body.start + 1 },
-            { what: '{', where: where(block), choices: choices(sayable) },
+            { what: nameHole('{'), where: where(block), choices: nameHole(choices(sayable)) },
           ),
         );
       }
@@ -122,7 +130,11 @@ class Shaper {
     if (!first || !last) return;
     if (s.body) {
       this.shape.problems.push(
-        problem('body-unexpected', { start: s.body.start, end: s.body.start + 1 }, { what: property.key }),
+        problem(
+          'body-unexpected',
+          { start: s.body.start, end: s.body.start + 1 },
+          { what: nameHole(property.key) },
+        ),
       );
     }
     const line: DraftLine = {
@@ -199,9 +211,7 @@ class Shaper {
     }
     if (s.body) this.statements(s.body.statements, block);
     else if (!kind.bodyOptional) {
-      this.shape.problems.push(
-        problem('body-missing', block.headSpan, { subject: sentence(subjectOf(block)) }),
-      );
+      this.shape.problems.push(problem('body-missing', block.headSpan, { subject: subjectOf(block) }));
     }
   }
 
@@ -249,12 +259,18 @@ class Shaper {
       problem(
         'name-twice',
         second.nameSpan,
-        { text: second.name },
+        { text: nameHole(second.name) },
         {
           related: [
-            { uri: first.uri, span: first.nameSpan, message: say('name-twice.first', { text: first.name }) },
+            {
+              uri: first.uri,
+              span: first.nameSpan,
+              message: problemMessage('name-twice--first', { text: nameHole(first.name) }),
+            },
           ],
-          fixes: [replace(say('name-twice.fix', { near }), second.nameSpan, near)],
+          fixes: [
+            replace(problemMessage('name-twice--fix', { near: nameHole(near) }), second.nameSpan, near),
+          ],
         },
       ),
     );
@@ -273,7 +289,7 @@ class Shaper {
       const span = { start: s.terms[0]?.start ?? s.start, end: s.terms[length - 1]?.end ?? s.end };
       this.shape.problems.push(
         problem('wrong-place', span, {
-          what: elsewhere.keyword,
+          what: nameHole(elsewhere.keyword),
           where: where(block),
           rightPlace: rightPlace(elsewhere),
         }),

@@ -1,13 +1,16 @@
+import { term as fixed, type List, list, type Message, message, type Name, name } from '@cribwright/messages';
 import { closest, findUnit } from '@cribwright/units';
 import type { Term } from '../grammar/syntax.js';
 import { dueOf, exampleOf } from '../phrase/dimension-words.js';
-import { article, kindWords } from '../phrase/kind-words.js';
+import { aKind } from '../phrase/kind-words.js';
+import { nameLabels, textLabels } from '../phrase/label-words.js';
 import type { Expected } from '../phrase/match.js';
 import type { Stop } from '../phrase/matcher.js';
 import type { NameScope } from '../phrase/scope.js';
 import type { Shape } from '../phrase/shape.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
-import { say } from '../problems/words.js';
+import { problemMessage } from '../problems/problem-message.js';
+import { renamedAt } from '../schema/renamed-words.js';
 import type { DraftLine } from './draft.js';
 
 /** What to say of a line that could be read only up to a place. */
@@ -21,85 +24,100 @@ export function stopProblem(
   // A strange character has its own message.
   if (term?.kind === 'other') return undefined;
   const example = line.schema.example;
-  const choices = [...new Set(stop.expected.filter((e) => e.kind !== 'end').map((e) => inWords(e, scope)))];
-  const list = choices.slice(0, 6).join(', ');
+  const choices = choicesAt(stop, scope);
   if (!term) {
-    if (stop.at <= line.from) return problem('line-empty', line.keySpan, { key: line.schema.key, example });
-    return problem('line-unfinished', line.span, { choices: list, example });
+    if (stop.at <= line.from)
+      return problem('line-empty', line.keySpan, { key: name(line.schema.key), example: name(example) });
+    return problem('line-unfinished', line.span, { choices, example: name(example) });
   }
   const span = { start: term.start, end: term.end };
   const rest = { start: term.start, end: line.span.end };
   if (isRange(line, stop.at)) {
     const { whole, ends } = rangeAt(line, stop.at, text);
     return problem(
-      'range-unexpected.example',
+      'range-unexpected--example',
       { start: term.start, end: whole.end },
-      { example: ends.join(' or ') },
-      { fixes: ends.map((near) => replace(say('range-unexpected.fix', { near }), whole, near)) },
+      {
+        example: list(
+          ends.map((end) => name(end)),
+          'or',
+        ),
+      },
+      {
+        fixes: ends.map((near) =>
+          replace(problemMessage('range-unexpected--fix', { near: name(near) }), whole, near),
+        ),
+      },
     );
   }
   const words = stop.expected.flatMap((e) => (e.kind === 'word' ? [e.word] : []));
   const near = term.kind === 'word' ? nearWord(line.terms, stop.at, words) : undefined;
   if (near) {
     return problem(
-      'word-unexpected.near',
+      'word-unexpected--near',
       near.span,
-      { text: near.text, near: near.word },
+      { text: name(near.text), near: name(near.word) },
       {
-        fixes: [replace(say('word-unexpected.fix', { near: near.word }), near.span, near.word)],
+        fixes: [
+          replace(problemMessage('word-unexpected--fix', { near: name(near.word) }), near.span, near.word),
+        ],
       },
     );
   }
   if (stop.at === line.from && (term.text === '=' || term.text === ':')) {
     const drop = { start: previousEnd(line, stop.at), end: term.end };
     return problem(
-      'word-unexpected.sign',
+      'word-unexpected--sign',
       span,
-      { text: term.text, example },
-      { fixes: [replace(say('word-unexpected.drop', { text: term.text }), drop, '')] },
+      { text: name(term.text), example: name(example) },
+      { fixes: [replace(problemMessage('word-unexpected--drop', { text: name(term.text) }), drop, '')] },
     );
   }
   const and = line.terms.slice(line.from, stop.at + 1).find((t) => t.kind === 'word' && t.text === 'and');
   if (and && isList(line.schema.phrase)) {
     const gap = { start: line.terms[line.terms.indexOf(and) - 1]?.end ?? and.start, end: and.end };
     return problem(
-      'word-unexpected.and',
+      'word-unexpected--and',
       { start: and.start, end: and.end },
-      { text: and.text, example },
-      { fixes: [replace(say('word-unexpected.comma', {}), gap, ',')] },
+      { text: name(and.text), example: name(example) },
+      { fixes: [replace(problemMessage('word-unexpected--comma', {}), gap, ',')] },
     );
   }
   if (term.kind === 'size' && words.length === 0 && stop.expected.some((e) => e.kind === 'quantity')) {
     const near = term.text.replace('x', ' by ');
     return problem(
-      'word-unexpected.near',
+      'word-unexpected--near',
       span,
-      { text: term.text, near },
-      { fixes: [replace(say('word-unexpected.fix', { near }), span, near)] },
+      { text: name(term.text), near: name(near) },
+      { fixes: [replace(problemMessage('word-unexpected--fix', { near: name(near) }), span, near)] },
     );
   }
   if (term.text === 'x' && words.includes('by')) {
     return problem(
-      'word-unexpected.near',
+      'word-unexpected--near',
       span,
-      { text: term.text, near: 'by' },
-      { fixes: [replace(say('word-unexpected.fix', { near: 'by' }), span, 'by')] },
+      { text: name(term.text), near: name('by') },
+      { fixes: [replace(problemMessage('word-unexpected--fix', { near: name('by') }), span, 'by')] },
     );
   }
   const complete = stop.expected.some((e) => e.kind === 'end');
   if (complete && words.length > 0 && term.kind === 'word')
-    return problem('word-unexpected.choices', span, { text: term.text, choices: list, example });
+    return problem('word-unexpected--choices', span, {
+      text: name(term.text),
+      choices,
+      example: name(example),
+    });
   if (complete) {
     const written = text.slice(rest.start, rest.end);
     return problem(
-      'word-unexpected.end',
+      'word-unexpected--end',
       span,
-      { text: term.text, example },
+      { text: name(term.text), example: name(example) },
       {
         fixes: droppable(line.terms.slice(stop.at))
           ? [
               replace(
-                say('word-unexpected.drop', { text: term.text === ',' ? ',' : written }),
+                problemMessage('word-unexpected--drop', { text: name(term.text === ',' ? ',' : written) }),
                 { start: previousEnd(line, stop.at), end: term.text === ',' ? span.end : rest.end },
                 '',
               ),
@@ -108,9 +126,32 @@ export function stopProblem(
       },
     );
   }
-  return list === ''
-    ? problem('word-unexpected', span, { text: term.text })
-    : problem('word-unexpected.choices', span, { text: term.text, choices: list, example });
+  return choices.items.length === 0
+    ? problem('word-unexpected', span, { text: name(term.text) })
+    : problem('word-unexpected--choices', span, { text: name(term.text), choices, example: name(example) });
+}
+
+/** A name was taken for another kind because an earlier word follows it: `S1 base`, where `S1 base` is meant. */
+export function renamedAfter(line: DraftLine, { code, span }: LanguageProblem): LanguageProblem | undefined {
+  if (code !== 'wrong-kind') return undefined;
+  const next = line.terms.findIndex((t) => t.start >= span.end);
+  const renamed = renamedAt(line.terms, next, 'words', () => true);
+  return next < 0 || !renamed
+    ? undefined
+    : problem(
+        'word-unexpected--near',
+        renamed.span,
+        { text: name(renamed.text), near: name(renamed.now) },
+        {
+          fixes: [
+            replace(
+              problemMessage('word-unexpected--fix', { near: name(renamed.now) }),
+              renamed.span,
+              renamed.now,
+            ),
+          ],
+        },
+      );
 }
 
 /** Nothing that says how much or how far is ever offered to be taken out; of a comma, the comma alone. */
@@ -157,6 +198,8 @@ const numberStart = (line: DraftLine, at: number): number => {
 
 /** The word, or words in a row, that was most likely meant. */
 function nearWord(terms: readonly Term[], at: number, words: readonly string[]) {
+  const renamed = renamedAt(terms, at, 'words', (now) => words.includes(now));
+  if (renamed) return { word: renamed.now, text: renamed.text, span: renamed.span };
   for (const length of [2, 1, 3]) {
     const run = terms.slice(at, at + length);
     const [first, last] = [run[0], run.at(-1)];
@@ -171,42 +214,54 @@ function nearWord(terms: readonly Term[], at: number, words: readonly string[]) 
   return undefined;
 }
 
+/** As many choices as help. */
+const mostChoices = 6;
+
+function choicesAt({ expected }: Stop, scope: NameScope): List {
+  const words = expected.filter((e) => e.kind !== 'end').map((e) => inWords(e, scope));
+  const distinct = new Map(words.map((w) => [JSON.stringify(w), w]));
+  return list([...distinct.values()].slice(0, mostChoices), 'plain');
+}
+
 /** What may stand at a place, in words. */
-export function inWords(e: Expected, scope: Pick<NameScope, 'names'>): string {
+export function inWords(e: Expected, scope: Pick<NameScope, 'names'>): Message | Name {
   switch (e.kind) {
     case 'word':
-      return e.word;
+      return name(e.word);
     case 'symbol':
-      return e.symbol === ',' ? 'a comma' : e.symbol;
+      return e.symbol === ',' ? fixed('expected.comma') : name(e.symbol);
     case 'quantity':
       return e.dimensions.length === 0
-        ? 'a calculation'
-        : `${dueOf(e.dimensions)} such as ${exampleOf(e.dimensions)}`;
+        ? fixed('expected.calculation')
+        : message('expected.such-as', {
+            due: dueOf(e.dimensions),
+            example: name(exampleOf(e.dimensions)),
+          });
     case 'unit':
-      return 'a unit';
+      return fixed('expected.unit');
     case 'reference': {
       const some = scope
         .names(e.kinds)
         .slice(0, 3)
-        .map((d) => d.name);
-      const kind = article(kindWords(e.kinds));
-      return some.length > 0 ? `${kind} (${some.join(', ')})` : kind;
+        .map((d) => name(d.name));
+      const kind = aKind(e.kinds);
+      return some.length > 0 ? message('expected.one-of', { kind, names: list(some, 'plain') }) : kind;
     }
     case 'part':
-      return 'a part of the vehicle';
+      return fixed('expected.part');
     case 'name':
-      return `a name for the ${e.label}`;
+      return message('expected.name-for', { what: fixed(nameLabels[e.label]) });
     case 'text':
-      return `${/^(?:what|who|why|where) |^why|^where$/.test(e.label) ? e.label : article(e.label)}, in quotes`;
+      return message('expected.in-quotes', { what: fixed(textLabels[e.label]) });
     case 'date':
-      return 'a date such as 2027-03-01';
+      return fixed('expected.date');
     case 'size':
-      return 'a size such as 4x4';
+      return fixed('expected.size');
     case 'rule':
-      return 'the name of a check such as crib-height';
+      return fixed('expected.rule');
     case 'figure':
-      return 'height, width or length';
+      return fixed('expected.figure');
     case 'end':
-      return 'the end of the line';
+      return fixed('expected.end');
   }
 }

@@ -1,15 +1,16 @@
+import { list, type Message, name } from '@cribwright/messages';
 import { closest } from '@cribwright/units';
 import type { SyntaxStatement } from '../grammar/syntax.js';
-import { article } from '../phrase/kind-words.js';
 import { literalWords } from '../phrase/literal-words.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
-import { say } from '../problems/words.js';
+import { problemMessage } from '../problems/problem-message.js';
+import { renamedAt } from '../schema/renamed-words.js';
 import type { Sayable } from '../schema/schema.js';
 import type { DraftBlock } from './draft.js';
-import { choices, where } from './place-words.js';
+import { choices, inKind, where } from './place-words.js';
 import { ownerOf, wordsAt } from './statement-key.js';
 
-/** `chock trailer both ways` in the steps: the number in front was left out. */
+/** `chock trailer both directions` in the steps: the number in front was left out. */
 export function stepWithoutNumber(
   s: SyntaxStatement,
   block: DraftBlock | undefined,
@@ -23,8 +24,30 @@ export function stepWithoutNumber(
   return problem(
     'step-number-missing',
     first,
-    { example: numbered.example },
-    { fixes: [replace(say('step-number-missing.fix', { near }), at, `${number} `)] },
+    { example: name(numbered.example) },
+    { fixes: [replace(problemMessage('step-number-missing--fix', { near: name(near) }), at, `${number} `)] },
+  );
+}
+
+/** What to say of a line that starts as it did before the language changed. */
+export function renamedLine(
+  terms: SyntaxStatement['terms'],
+  keys: readonly string[],
+  place: Message,
+): LanguageProblem | undefined {
+  const found = renamedAt(terms, 0, 'line', (now) => keys.some((k) => `${now} `.startsWith(`${k} `)));
+  return (
+    found &&
+    problem(
+      'unknown-line--near',
+      found.span,
+      { what: name(found.text), where: place, near: name(found.now) },
+      {
+        fixes: [
+          replace(problemMessage('unknown-line--fix', { near: name(found.now) }), found.span, found.now),
+        ],
+      },
+    )
   );
 }
 
@@ -37,9 +60,11 @@ export function unknownLine(
   const first = s.terms[0];
   if (!first || first.kind === 'other') return undefined;
   if (block?.schema.keyword === 'crib' && closest(first.text, ['height', 'high', 'tall']) !== undefined) {
-    return problem('unknown-line.height', first, {});
+    return problem('unknown-line--height', first, {});
   }
   const keys = [...sayable.properties.keys(), ...sayable.blocks.keys()];
+  const renamed = renamedLine(s.terms, keys, where(block));
+  if (renamed) return renamed;
   const typed = [2, 1, 3].flatMap((n) => {
     const words = wordsAt(s.terms, n);
     const near =
@@ -52,24 +77,30 @@ export function unknownLine(
   })[0];
   if (typed) {
     return problem(
-      'unknown-line.near',
+      'unknown-line--near',
       typed.span,
-      { what: typed.text, where: where(block), near: typed.near },
+      { what: name(typed.text), where: where(block), near: name(typed.near) },
       {
-        fixes: [replace(say('unknown-line.fix', { near: typed.near }), typed.span, typed.near)],
+        fixes: [
+          replace(problemMessage('unknown-line--fix', { near: name(typed.near) }), typed.span, typed.near),
+        ],
       },
     );
   }
   const owner = ownerOf(s.terms);
   if (owner) {
     return problem('wrong-place', first, {
-      what: owner.key,
+      what: name(owner.key),
       where: where(block),
-      rightPlace: `in ${article(owner.block.keyword)}`,
+      rightPlace: list([inKind(owner.block.keyword)], 'or'),
     });
   }
-  const list = choices(sayable);
-  return list === ''
-    ? problem('unknown-line', first, { what: first.text, where: where(block) })
-    : problem('unknown-line.choices', first, { what: first.text, where: where(block), choices: list });
+  const starts = choices(sayable);
+  return starts === ''
+    ? problem('unknown-line', first, { what: name(first.text), where: where(block) })
+    : problem('unknown-line--choices', first, {
+        what: name(first.text),
+        where: where(block),
+        choices: name(starts),
+      });
 }

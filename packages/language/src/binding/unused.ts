@@ -1,5 +1,6 @@
+import { name } from '@cribwright/messages';
 import { type LanguageProblem, problem } from '../problems/problem.js';
-import { say } from '../problems/words.js';
+import { problemMessage } from '../problems/problem-message.js';
 import type { BoundFile } from './bound-file.js';
 import type { Surroundings } from './file-scope.js';
 
@@ -15,7 +16,7 @@ export function unusedProblems(file: BoundFile, around: Surroundings): readonly 
     problem(
       'unused-name',
       d.nameSpan,
-      { text: d.name },
+      { text: name(d.name) },
       {
         severity: 'unused',
         fixes:
@@ -23,7 +24,7 @@ export function unusedProblems(file: BoundFile, around: Surroundings): readonly 
             ? []
             : [
                 {
-                  title: say('unused-name.fix', { text: d.name }),
+                  title: problemMessage('unused-name--fix', { text: name(d.name) }),
                   edits: [{ span: wholeLines(file.text, d.span), text: '' }],
                   safe: false,
                 },
@@ -38,12 +39,12 @@ export function unusedProblems(file: BoundFile, around: Surroundings): readonly 
       problem(
         'unused-use',
         u.span,
-        { file: u.path },
+        { file: name(u.path) },
         {
           severity: 'unused',
           fixes: [
             {
-              title: say('unused-use.fix', {}),
+              title: problemMessage('unused-use--fix', {}),
               edits: [{ span: wholeLines(file.text, u.span), text: '' }],
               safe: true,
             },

@@ -33,7 +33,7 @@ const everything: readonly Kind[] = [
   'pad',
   'anchor',
   'load',
-  'way out',
+  'egress',
   'dock',
   'exercise',
 ];

@@ -1,9 +1,9 @@
+import { message, name as nameHole } from '@cribwright/messages';
 import type { BoundBlock, BoundFile, BoundProperty } from '../binding/bound-file.js';
 import type { WrittenQuantity } from '../phrase/pattern.js';
 import type { MoveParams, PlanReply } from '../protocol/requests.js';
 import { lengthChange, type Moved, placeChanges } from './place-changes.js';
 import { type Changes, elementIn, whyNotHere } from './plan-edit-changes.js';
-import { refuse } from './words.js';
 
 export type Move = Pick<MoveParams, 'element' | 'moves' | 'to'>;
 
@@ -29,19 +29,19 @@ function changesFor(
   const key = keys[moves];
   const line = block.properties.find((p) => p.schema.key === key);
   const name = block.name ?? element;
-  if (!line) return { refused: refuse('no place', { element: name }) };
-  if (moves === 'foot') return footChanges(file, line, reply, element, to);
+  if (!line) return { refused: message('edit.no-place', { element: nameHole(name) }) };
+  if (moves === 'base') return footChanges(file, line, reply, element, to);
   return placeChanges(file.text, line, planar(to));
 }
 
 const keys: Readonly<Record<Move['moves'], string>> = {
   center: 'at',
   vehicle: 'at',
-  foot: 'foot',
+  base: 'base',
   head: 'head',
 };
 
-/** `foot 4 ft out` counts from the head; `foot at 24 ft, …` is a place. */
+/** `base 4 ft out` counts from the head; `base at 24 ft, …` is a place. */
 function footChanges(
   file: BoundFile,
   line: BoundProperty,
@@ -52,7 +52,8 @@ function footChanges(
   const out = line.match?.values.out as WrittenQuantity | undefined;
   if (!out) return placeChanges(file.text, line, planar(to));
   const head = reply?.plan.struts.find((s) => s.id === element)?.head;
-  if (!head) return { refused: refuse('unreadable', { element: line.block?.name ?? element }) };
+  if (!head)
+    return { refused: message('edit.unreadable', { element: nameHole(line.block?.name ?? element) }) };
   return lengthChange(file.text, out, Math.abs((to.y ?? head.y) - head.y));
 }
 

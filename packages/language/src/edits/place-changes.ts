@@ -1,10 +1,10 @@
 import type { Message } from '@cribwright/engine';
+import { message, name } from '@cribwright/messages';
 import type { BoundProperty, Piece } from '../binding/bound-file.js';
 import type { Span } from '../grammar/syntax.js';
 import type { Expression } from '../phrase/expression.js';
 import type { WrittenQuantity } from '../phrase/pattern.js';
 import type { TextChange } from '../problems/problem.js';
-import { refuse } from './words.js';
 import { writeLength } from './write-length.js';
 
 export type Moved = { readonly changes: readonly TextChange[] } | { readonly refused: Message };
@@ -21,14 +21,15 @@ export function placeChanges(
   const values = line.match?.values;
   const back = values?.back as WrittenQuantity | undefined;
   if (!line.match || !values)
-    return { refused: refuse('unreadable', { element: line.block?.name ?? line.key }) };
+    return { refused: message('edit.unreadable', { element: name(line.block?.name ?? line.key) }) };
   if (!back) {
     const place = text.slice(line.keySpan.end, line.span.end).trim();
-    return { refused: refuse('by part', { place }) };
+    return { refused: message('edit.by-part', { place: name(place) }) };
   }
   const changes: TextChange[] = [];
   if (to.x !== undefined) {
-    if (to.x < 0) return { refused: refuse('cannot move', { element: line.block?.name ?? line.key }) };
+    if (to.x < 0)
+      return { refused: message('edit.cannot-move', { element: name(line.block?.name ?? line.key) }) };
     const change = lengthChange(text, back, to.x);
     if ('refused' in change) return change;
     changes.push(...change.changes);
@@ -46,7 +47,7 @@ export function lengthChange(text: string, { expression, span }: WrittenQuantity
   const put = writeLength(meters, unwrapped(expression));
   if (put !== undefined) return { changes: put === was ? [] : [{ span, text: put }] };
   const range = expression.kind === 'range' || expression.kind === 'tolerance';
-  return { refused: refuse(range ? 'range' : 'worked out', { value: was }) };
+  return { refused: message(range ? 'edit.range' : 'edit.calculated', { value: name(was) }) };
 }
 
 const unwrapped = (e: Expression): Expression => (e.kind === 'group' ? unwrapped(e.of) : e);

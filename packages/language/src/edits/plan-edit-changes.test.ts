@@ -14,12 +14,12 @@ const text = `plan "x" {
     courses   14                 // too many
   }
 
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 
   PairUnder North(reach = 24 in)
 
   steps {
-    1  chock  trailer both ways  crew 1  takes 1 min
+    1  chock  trailer both directions  crew 1  takes 1 min
     2  build  A                  crew 2  after 1
   }
 }
@@ -50,7 +50,7 @@ describe('set', () => {
   });
   it('keeps a block of one line on its line', () => {
     expect(after({ kind: 'set', at: at('tie/T1', 'tension'), text: '200 lb' })).toBe(
-      text.replace('{ from S1 foot to S2 foot }', '{ from S1 foot to S2 foot; tension 200 lb }'),
+      text.replace('{ from S1 base to S2 base }', '{ from S1 base to S2 base; tension 200 lb }'),
     );
   });
   it('puts a clause of a step in place of its own, or at the end', () => {
@@ -87,7 +87,7 @@ describe('remove', () => {
   });
   it('takes a block out', () => {
     expect(after({ kind: 'remove', at: at('tie/T1') })).toBe(
-      text.replace('  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }\n', ''),
+      text.replace('  strap T1 : RatchetStrap2in { from S1 base to S2 base }\n', ''),
     );
   });
 });

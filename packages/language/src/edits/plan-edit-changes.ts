@@ -1,8 +1,8 @@
 import type { Message, PlanEdit } from '@cribwright/engine';
+import { message, name as nameHole } from '@cribwright/messages';
 import type { BoundBlock, BoundProperty } from '../binding/bound-file.js';
 import type { TextChange } from '../problems/problem.js';
 import { insertInto } from './insert-line.js';
-import { refuse } from './words.js';
 
 /** Changes of text by file, or why there are none. */
 export type Changes =
@@ -41,7 +41,7 @@ function change(plan: WrittenPlan, edit: PlanEdit): Change {
     case 'insert':
       return (
         insertInto(plan.text, found.block, edit.text) ?? {
-          refused: refuse('no body', { element: ref.element }),
+          refused: message('edit.no-body', { element: nameHole(ref.element) }),
         }
       );
     case 'remove':
@@ -70,7 +70,9 @@ export function elementIn(
 export function whyNotHere(plan: BoundBlock, element: string): Message {
   const [, name = ''] = element.split('/');
   const group = name.includes('.') || plan.properties.some((p) => p.schema.key === 'pattern use');
-  return refuse(group ? 'from pattern' : 'not here', { element: name === '' ? element : name });
+  return message(group ? 'edit.from-pattern' : 'edit.not-here', {
+    element: nameHole(name === '' ? element : name),
+  });
 }
 
 /** `courses`, or a path into a block inside: `axle 2/empty`. */
@@ -99,7 +101,11 @@ function set(plan: WrittenPlan, block: BoundBlock, property: string | undefined,
   const key = property?.slice(property.lastIndexOf('/') + 1);
   if (line) return { changes: [{ span: valueSpan(plan.text, line), text }] };
   const inserted = home && key !== undefined ? insertInto(plan.text, home, `${key} ${text}`) : undefined;
-  return inserted ?? { refused: refuse('no body', { element: block.name ?? block.schema.keyword }) };
+  return (
+    inserted ?? {
+      refused: message('edit.no-body', { element: nameHole(block.name ?? block.schema.keyword) }),
+    }
+  );
 }
 
 /** From the value to the end of the line; a source or a reason behind it stays. */

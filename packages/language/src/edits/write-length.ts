@@ -1,4 +1,4 @@
-import { group, show } from '@cribwright/units';
+import { group, inch, show } from '@cribwright/units';
 import type { Expression } from '../phrase/expression.js';
 
 /**
@@ -20,8 +20,6 @@ export function writeLength(meters: number, like: Expression): string | undefine
 
 /** How finely a place is written in each unit. */
 const steps: Readonly<Record<string, number>> = { in: 1, m: 0.01, cm: 1, mm: 10 };
-
-const inch = 0.0254;
 
 /** `22 ft 4 in`; `22 ft` where it comes out even, and `4 in` below a foot. */
 function feetAndInches(meters: number, feet = 'ft'): string {

@@ -1,5 +1,6 @@
 import type { Cab } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
+import { problemMessage } from '../problems/problem-message.js';
 import { cabProperties } from '../schema/cab.js';
 import { outermost as at0 } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
@@ -22,7 +23,7 @@ export function cabOf(w: Writing, vehicle: string, chain: readonly BoundBlock[])
   const z = w.interval(center?.values.high, at0, center?.block.uri ?? own.uri, 'length');
   const home = blocks.find((b) => w.all(b, cabProperties.mount).length > 0);
   if (!extent || !weight || !x || !z || !home) {
-    w.tell(notInPlan(own.headSpan, 'the cab'), own.uri);
+    w.tell(notInPlan(own.headSpan, problemMessage('not-in-plan--cab', {})), own.uri);
     return undefined;
   }
   const mounts = w.all(home, cabProperties.mount).flatMap(({ values, block }) => {

@@ -9,7 +9,7 @@ import type { Writing } from './writing.js';
 
 /** The units that a plan says respond, with what their caches list. */
 export function unitsOf(w: Writing, block: BoundBlock): readonly RespondingUnit[] {
-  const lines = [...w.all(block, planProperties.respond), ...w.all(block, planProperties.responds)];
+  const lines = w.all(block, planProperties.responding);
   return lines.flatMap(({ values }) =>
     values.caches.flatMap(({ cache }): readonly RespondingUnit[] => {
       const from = w.resolve(cache, at0)?.target.block;
@@ -21,7 +21,7 @@ export function unitsOf(w: Writing, block: BoundBlock): readonly RespondingUnit[
         {
           id,
           name: from.title ?? from.name,
-          people: w.number(w.said(from, cacheProperties.people)?.values.people, at0, from.uri),
+          people: w.number(w.said(from, cacheProperties.staffing)?.values.people, at0, from.uri),
           carries: w.all(from, stockLine).flatMap((said, index) => {
             const item = stockOf(w, said.values, Number(said.line.key.replaceAll(',', '')), from.uri);
             if (!item) return [];

@@ -1,4 +1,5 @@
 import type { Capture } from '@cribwright/engine';
+import { name, term } from '@cribwright/messages';
 import type { Yields } from '../phrase/shape.js';
 import { problem } from '../problems/problem.js';
 import type { cribProperties } from '../schema/crib.js';
@@ -20,9 +21,9 @@ export function capturesOf(
     if (!placed) {
       if (p.part.target || within !== outermost) {
         w.tell(
-          problem('unknown-part.none', p.part.span, {
-            text: p.part.text,
-            vehicle: p.vehicle?.text ?? 'the vehicle',
+          problem('unknown-part--none', p.part.span, {
+            text: name(p.part.text),
+            vehicle: p.vehicle ? name(p.vehicle.text) : term('place.the-vehicle'),
           }),
           uri,
           within,

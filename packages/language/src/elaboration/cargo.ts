@@ -1,6 +1,7 @@
 import type { Cargo, Interval } from '@cribwright/engine';
 import { STANDARD_GRAVITY } from '@cribwright/units';
 import type { BoundBlock } from '../binding/bound-file.js';
+import { problemMessage } from '../problems/problem-message.js';
 import { cargoTypeProperties } from '../schema/timber.js';
 import { cargoLine } from '../schema/vehicle.js';
 import { outermost as at0 } from './expansion.js';
@@ -24,7 +25,7 @@ export function cargoOf(w: Writing, vehicle: string, chain: readonly BoundBlock[
     const from = w.number(values.from, at0, uri, 'length');
     const to = w.number(values.to, at0, uri, 'length');
     if (!weight || from === undefined || to === undefined) {
-      w.tell(notInPlan(line.span, 'the cargo'), uri);
+      w.tell(notInPlan(line.span, problemMessage('not-in-plan--cargo', {})), uri);
       return [];
     }
     const center = w.interval(values.center, at0, uri, 'length');

@@ -1,4 +1,13 @@
-import { type Interval, type Part, posed, toPlan, type Vehicle } from '@cribwright/engine';
+import {
+  crossmemberPlaces,
+  type Interval,
+  type Part,
+  type PlacedVehicle,
+  placeVehicle,
+  toPlan,
+  undersideAlong,
+  type Vehicle,
+} from '@cribwright/engine';
 import { vectorOf } from '@cribwright/units';
 import type { Reference } from '../binding/bound-file.js';
 import type { Amount } from '../phrase/evaluate.js';
@@ -15,10 +24,12 @@ export interface PlacedPart {
 /** The vehicles of a plan, for whatever asks where their parts are. */
 export class Cast {
   readonly vehicles: readonly Vehicle[];
+  private readonly placed: readonly PlacedVehicle[];
 
   /** Parts are looked for where they are as the vehicle lies. */
   constructor(vehicles: readonly Vehicle[]) {
-    this.vehicles = vehicles.map(posed);
+    this.placed = vehicles.map(placeVehicle);
+    this.vehicles = this.placed.map((p) => p.vehicle);
   }
 
   get main(): Vehicle | undefined {
@@ -27,6 +38,11 @@ export class Cast {
 
   vehicle(id: string | undefined): Vehicle | undefined {
     return this.vehicles.find((v) => v.id === id);
+  }
+
+  /** The highest point of a vehicle as it lies. */
+  top(vehicle: Vehicle): Interval | undefined {
+    return this.placed.find((p) => p.vehicle === vehicle)?.top;
   }
 
   /** The part that words mean: of the vehicle said, or of the main one, or of the only other one that has it. */
@@ -66,9 +82,8 @@ export function acrossOf({ vehicle, part }: PlacedPart, side: string | undefined
 
 /** The place along the vehicle of the numbered crossmember, counted from 1 at its front. */
 export const memberAt = ({ vehicle, part }: PlacedPart, number: number): number | undefined => {
-  if (!part.spacing) return undefined;
-  const x = part.from + (number - 1) * part.spacing;
-  return x <= part.to + 1e-9 ? toPlan(vehicle, { x, y: 0 }).x : undefined;
+  const x = part.spacing ? crossmemberPlaces(part)[number - 1] : undefined;
+  return x === undefined ? undefined : toPlan(vehicle, { x, y: 0 }).x;
 };
 
 const length = (i: Interval): Amount => ({ ...i, vector: vectorOf('length') });
@@ -85,11 +100,13 @@ export function figureOf(
   if (e.part) {
     const found = cast.part(w, e.subject, e.part, outermost)?.part;
     if (!found) return undefined;
-    if (e.figure === 'height') return length(found.height);
+    if (e.figure === 'height') return length(undersideAlong(vehicle, found));
     if (e.figure === 'width' || e.figure === 'depth' || e.figure === 'from' || e.figure === 'to')
       return one(found[e.figure]);
     return e.figure === 'length' ? one(found.to - found.from) : undefined;
   }
-  if (e.figure === 'length' || e.figure === 'width' || e.figure === 'height') return one(vehicle[e.figure]);
+  if (e.figure === 'length' || e.figure === 'width') return one(vehicle[e.figure]);
+  const top = e.figure === 'height' ? cast.top(vehicle) : undefined;
+  if (top) return length(top);
   return undefined;
 }

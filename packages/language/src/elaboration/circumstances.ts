@@ -1,7 +1,8 @@
 import type { Egress, SizeUpItem, WorkingLoad } from '@cribwright/engine';
+import { name } from '@cribwright/messages';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { problem } from '../problems/problem.js';
-import { loadProperties, sizeUpProperties, wayOutProperties } from '../schema/plan.js';
+import { egressProperties, loadProperties, sizeUpProperties } from '../schema/plan.js';
 import { outermost as at0 } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
 import { sideways } from './sideways.js';
@@ -33,7 +34,10 @@ export function loadOf(w: Writing, block: BoundBlock): WorkingLoad | undefined {
   if (horizontal && at?.high === undefined) {
     // At the ground it would tip nothing: the least that it can do, and nobody said so.
     const line = w.said(block, p.at)?.line.span ?? block.headSpan;
-    w.tell(problem('load-height', line, { load: block.name, example: loadProperties.at.example }), block.uri);
+    w.tell(
+      problem('load-height', line, { load: name(block.name), example: name(loadProperties.at.example) }),
+      block.uri,
+    );
     w.partial = true;
     return undefined;
   }
@@ -50,10 +54,10 @@ export function loadOf(w: Writing, block: BoundBlock): WorkingLoad | undefined {
   };
 }
 
-export function wayOutOf(w: Writing, block: BoundBlock, usual: unknown): Egress | undefined {
-  const id = `way out/${block.name ?? ''}`;
+export function egressOf(w: Writing, block: BoundBlock, usual: unknown): Egress | undefined {
+  const id = `egress/${block.name ?? ''}`;
   w.placeBlock(id, block);
-  const p = wayOutProperties;
+  const p = egressProperties;
   const spots = [...w.all(block, p.from).slice(0, 1), ...w.all(block, p.to)];
   const points = spots.flatMap(({ values }) => {
     const x = w.number(values.back, at0, block.uri, 'length');
@@ -61,7 +65,7 @@ export function wayOutOf(w: Writing, block: BoundBlock, usual: unknown): Egress 
     return x === undefined ? [] : [{ x, y: sideways(values.side?.text, offset) }];
   });
   if (!block.name || points.length < 2) {
-    w.tell(notInPlan(block.headSpan, `way out ${block.name ?? ''}`), block.uri);
+    w.tell(notInPlan(block.headSpan, `egress ${block.name ?? ''}`), block.uri);
     return undefined;
   }
   const width = w.number(w.said(block, p.width)?.values.width, at0, block.uri, 'length');

@@ -1,6 +1,9 @@
 import { toPlan, toVehicle, type Vehicle, type VehicleContact } from '@cribwright/engine';
+import { name } from '@cribwright/messages';
+import { inch, poundForce } from '@cribwright/units';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { problem } from '../problems/problem.js';
+import { problemMessage } from '../problems/problem-message.js';
 import { vehicleProperties } from '../schema/vehicle.js';
 import type { Cast, PlacedPart } from './cast.js';
 import { outermost } from './expansion.js';
@@ -9,7 +12,7 @@ import { sideways } from './sideways.js';
 import type { Writing } from './writing.js';
 
 /** Of one point where a vehicle rests on a car body: from memory, a round figure; N/m. */
-const bodyStiffness = (1000 * 4.4482216152605) / 0.0254;
+const bodyStiffness = (1000 * poundForce) / inch;
 
 /** Where vehicles rest on vehicles: `bears trailer at rail`, `coupled to tractor`. */
 export function contactsOf(w: Writing, cast: Cast, blocks: readonly BoundBlock[]): readonly VehicleContact[] {
@@ -24,7 +27,10 @@ function bears(w: Writing, cast: Cast, block: BoundBlock, lower: Vehicle): reado
     const upper = cast.vehicle(w.idOf(values.upper, outermost));
     const placed = upper && cast.part(w, values.upper, values.part, outermost);
     if (!upper || !placed) {
-      w.tell(notInPlan(line.span, `what rests on ${lower.name}`), block.uri);
+      w.tell(
+        notInPlan(line.span, problemMessage('not-in-plan--rests-on', { lower: name(lower.name) })),
+        block.uri,
+      );
       return [];
     }
     const roof = topOf(lower);
@@ -37,10 +43,10 @@ function bears(w: Writing, cast: Cast, block: BoundBlock, lower: Vehicle): reado
     if (points.length === 0) {
       w.tell(
         problem('contact-none', line.span, {
-          part: placed.part.name,
-          upper: upper.name,
-          lower: lower.name,
-          example: `bears ${upper.name} at ${placed.part.id} near 26 ft, driver side 4 ft`,
+          part: name(placed.part.name),
+          upper: name(upper.name),
+          lower: name(lower.name),
+          example: name(`bears ${upper.name} at ${placed.part.id} near 26 ft, driver side 4 ft`),
         }),
         block.uri,
       );
@@ -139,7 +145,7 @@ function couplings(w: Writing, cast: Cast, block: BoundBlock, upper: Vehicle): r
     upper.parts.find((p) => p.id === 'kingpin') ??
     upper.parts.find((p) => p.form === 'points' && p.carries?.down);
   if (!said || !lower || !pin) {
-    if (said) w.tell(notInPlan(said.line.span, 'the coupling'), block.uri);
+    if (said) w.tell(notInPlan(said.line.span, problemMessage('not-in-plan--coupling', {})), block.uri);
     return [];
   }
   return [

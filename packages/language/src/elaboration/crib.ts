@@ -1,13 +1,15 @@
-import type { Crib } from '@cribwright/engine';
+import type { Crib, Policy } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import type { Yields } from '../phrase/shape.js';
 import { cribProperties } from '../schema/crib.js';
 import { bare, capturesOf } from './captures.js';
+import type { Expansion } from './expansion.js';
 import type { Making } from './making.js';
 import { timberOf } from './material.js';
 import { notInPlan } from './not-in-plan.js';
 import { standsOn } from './stands-on.js';
 import { supportPlace } from './support-place.js';
+import type { Writing } from './writing.js';
 
 export function cribOf(m: Making, block: BoundBlock): Crib | undefined {
   const { w, within, policy } = m;
@@ -29,7 +31,6 @@ export function cribOf(m: Making, block: BoundBlock): Crib | undefined {
     w.tell(notInPlan(block.headSpan, `crib ${name}`), uri, within);
     return undefined;
   }
-  const least = policy.limits['least overhang'].value;
   const wedges = w.said(block, p.wedges);
   return {
     kind: 'crib',
@@ -40,9 +41,7 @@ export function cribOf(m: Making, block: BoundBlock): Crib | undefined {
     base: w.said(block, p.base)?.values.base.text ?? 'open',
     top: w.said(block, p.top)?.values.top.text ?? 'lengthwise',
     courses,
-    overhang:
-      w.number(w.said(block, p.overhang)?.values.overhang, within, uri, 'length') ??
-      (typeof least === 'number' ? least : 0),
+    overhang: overhangOf(w, policy, block, within),
     wedges: wedges && wedgesOf(m, wedges.values, uri),
     shims: w.number(w.said(block, p.shims)?.values.thickness, within, uri, 'length') ?? 0,
     standsOn: standsOn(m, block, w.said(block, p.standsOn)),
@@ -51,6 +50,13 @@ export function cribOf(m: Making, block: BoundBlock): Crib | undefined {
     slidIn: w.said(block, p.slidIn) !== undefined,
     ref: { element: id },
   };
+}
+
+/** What its text says, else the least that the policy asks for. */
+export function overhangOf(w: Writing, policy: Policy, block: BoundBlock, within: Expansion): number {
+  const least = policy.limits['least overhang'].value;
+  const said = w.said(block, cribProperties.overhang)?.values.overhang;
+  return w.number(said, within, block.uri, 'length') ?? (typeof least === 'number' ? least : 0);
 }
 
 type WedgeValues = Yields<typeof cribProperties.wedges>;

@@ -57,7 +57,7 @@ describe('a vehicle', () => {
   });
 
   it.each([
-    ['facing', Math.PI],
+    ['opposite', Math.PI],
     ['across to driver side', Math.PI / 2],
     ['across to passenger side', -Math.PI / 2],
     ['30 deg', Math.PI / 6],
@@ -73,10 +73,10 @@ describe('a vehicle', () => {
     ['pitched 10 deg nose up', { kind: 'pitched', angle: near(-Math.PI / 18) }],
     ['on its passenger side', { kind: 'on its side', side: 'passenger' }],
     ['on its roof', { kind: 'on its roof' }],
-  ])('lies as said: %s', (said, posture) => {
+  ])('lies as said: %s', (said, position) => {
     expect(
-      planWith(`  vehicle car : Sedan { at 60 ft, center; posture ${said} }`).vehicles[1]?.posture,
-    ).toEqual(posture);
+      planWith(`  vehicle car : Sedan { at 60 ft, center; position ${said} }`).vehicles[1]?.position,
+    ).toEqual(position);
   });
 
   it('is higher with all axles on a dock, and tilts with some', () => {
@@ -84,11 +84,11 @@ describe('a vehicle', () => {
       planWith(`  vehicle car : Sedan { at 60 ft, center; rests on dock 48 in ${stretch} }`).vehicles[1];
     const plain = planWith('  vehicle car : Sedan { at 60 ft, center }').vehicles[1];
     const all = on('from 0 ft to 16 ft');
-    expect(all?.posture).toEqual({ kind: 'upright' });
+    expect(all?.position).toEqual({ kind: 'upright' });
     expect((all?.parts[0]?.height.low ?? 0) - (plain?.parts[0]?.height.low ?? 0)).toBeCloseTo(48 * inch, 9);
     const tilt = (stretch: string) => {
-      const posture = on(stretch)?.posture;
-      return posture?.kind === 'pitched' ? posture.angle : 0;
+      const position = on(stretch)?.position;
+      return position?.kind === 'pitched' ? position.angle : 0;
     };
     expect(tilt('from 0 ft to 6 ft')).toBeLessThan(0);
     expect(tilt('from 8 ft to 16 ft')).toBeGreaterThan(0);
@@ -204,9 +204,9 @@ describe('a crib', () => {
   });
 });
 
-const strut = (foot: string, side = 'passenger side') => `  strut S1 : LongStrut {
+const strut = (foot: string, side = 'passenger side') => `  strut S1 : Strut4to8ft {
     head trailer rail near 26 ft, ${side}
-    foot ${foot}
+    base ${foot}
     angle 45 deg
     lock pinned
   }`;
@@ -223,7 +223,7 @@ describe('a strut', () => {
     expect(s?.statedAngle).toBeCloseTo(Math.PI / 4, 12);
   });
 
-  it('has its foot where it is said', () => {
+  it('has its base where it is said', () => {
     expect(planWith(strut('at 27 ft, passenger side 9 ft')).struts[0]?.foot).toMatchObject({
       x: near(27 * foot),
       y: near(9 * foot),
@@ -232,7 +232,7 @@ describe('a strut', () => {
 
   it('may be a timber post', () => {
     const [s] = planWith(
-      strut('4 ft out').replace('LongStrut', 'Post'),
+      strut('4 ft out').replace('Strut4to8ft', 'Post'),
       'strut type Post { post Fir4x4 2 side by side }',
     ).struts;
     expect(s?.gear).toMatchObject({ kind: 'timber post', plies: 2 });
@@ -242,12 +242,12 @@ describe('a strut', () => {
 it('makes ties fast to feet, parts and anchors', () => {
   const plan = planWith(`${strut('4 ft out')}
   anchor Pickets { at 26 ft, driver side 14 ft; holds unknown }
-  strap T1 : RatchetStrap2in { from S1 foot to Pickets }
+  strap T1 : RatchetStrap2in { from S1 base to Pickets }
   strap T2 : RatchetStrap2in { from S1 head; to trailer rail near 30 ft, driver side }`);
   expect(plan.ties[0]).toMatchObject({
     id: 'tie/T1',
     gear: { kind: 'strap', rating: near(2000 * lb) },
-    from: { kind: 'strut foot', strut: 'strut/S1' },
+    from: { kind: 'strut base', strut: 'strut/S1' },
     to: { kind: 'ground anchor', name: 'Pickets', holds: undefined, y: near(-14 * foot) },
   });
   expect(plan.ties[1]?.to).toMatchObject({ kind: 'vehicle part', part: 'rail', y: near(-49 * inch) });
@@ -255,7 +255,7 @@ it('makes ties fast to feet, parts and anchors', () => {
 
 describe('steps', () => {
   it('chock a vehicle without a block for the chocks', () => {
-    const plan = planWith('  steps { 1 chock trailer both ways crew 1 takes 1 to 2 min }');
+    const plan = planWith('  steps { 1 chock trailer both directions crew 1 takes 1 to 2 min }');
     expect(plan.chocks).toMatchObject([{ id: 'chock/step 1', vehicle: 'vehicle/trailer', ways: 'both' }]);
     expect(plan.steps[0]).toMatchObject({
       action: 'chock',
@@ -267,7 +267,7 @@ describe('steps', () => {
 
   it('use the chocks that have a block', () => {
     const plan = planWith(
-      '  chock K1 { under trailer axle 2; ways rearward }\n  steps { 1 chock trailer both ways }',
+      '  chock K1 { under trailer axle 2; holds rearward }\n  steps { 1 chock trailer both directions }',
     );
     expect(plan.chocks).toMatchObject([{ id: 'chock/K1', axle: 'axle 2', ways: 'rearward' }]);
     expect(plan.steps[0]?.with).toEqual(['chock/K1']);
@@ -311,6 +311,18 @@ describe('a policy', () => {
     expect(limit.reason).toBe('reason of ours');
     expect(limit.replaces?.ref).toEqual({ element: 'policy/Shipped', property: key });
   });
+});
+
+it.each([
+  ['3 ft', true],
+  ['6 ft', false],
+])('knows that a push is harder to hold the higher it acts: %s after 4 ft', (height, loosened) => {
+  const { policy } = planWith(
+    '  policy Ours',
+    `policy County : Shipped { push height 4 ft because "usual here" }
+policy Ours : County { push height ${height} because "reason of ours" }`,
+  );
+  expect(policy.limits['push height'].loosened).toBe(loosened);
 });
 
 describe('calculated values', () => {
@@ -384,14 +396,14 @@ describe('a pattern', () => {
 
 it('counts what responding units carry', () => {
   const plan = planWith(
-    '  units respond R12',
-    'cache R12 "Rescue 12" { people 4; 48 Fir4x4 24 in long; 12 wedge pairs; 4 LongStrut; 2 RatchetStrap2in; 6 wheel chocks; 2 pads 2 ft by 2 ft; 10 shims }',
+    '  responding R12',
+    'cache R12 "Rescue 12" { staffing 4; 48 Fir4x4 24 in long; 12 wedge pairs; 4 Strut4to8ft; 2 RatchetStrap2in; 6 wheel chocks; 2 pads 2 ft by 2 ft; 10 shims }',
   );
   expect(plan.units[0]).toMatchObject({ name: 'Rescue 12', people: 4 });
   expect(plan.units[0]?.carries.map((c) => [c.count, c.kind, c.item])).toEqual([
     [48, 'timber', 'Fir4x4'],
     [12, 'wedge pair', 'wedge pair'],
-    [4, 'strut', 'LongStrut'],
+    [4, 'strut', 'Strut4to8ft'],
     [2, 'strap', 'RatchetStrap2in'],
     [6, 'chock', 'wheel chock'],
     [2, 'pad', 'pad'],
@@ -399,21 +411,21 @@ it('counts what responding units carry', () => {
   ]);
 });
 
-it('takes working loads, ways out, size-up, expectations and acceptances', () => {
+it('takes tool loads, egress, size-up, expectations and acceptances', () => {
   const plan = planWith(`${crib('')}
   crew 6 people
   lift intended
   units si
   size up { fuel "no leak"; brakes "spring brakes on" }
   load spreader { on trailer; at 24 ft, driver side 2 ft, 3 ft high; force 2,000 lb; toward passenger side }
-  way out Back { from 24 ft, driver side 5 ft; to 24 ft, driver side 20 ft }
+  egress Back { from 24 ft, driver side 5 ft; to 24 ft, driver side 20 ft }
   expect safe
   expect load on A contact 1 about 5,400 lb
   expect height limit of A 48 in within 1 %
   accept crib-reach on A because "measured" by "Capt. Reyes" until 2027-03-01`);
   expect(plan).toMatchObject({ lifts: true, display: 'si', crews: [{ people: 6 }] });
   expect(plan.sizeUp.map((s) => s.item)).toEqual(['fuel', 'brakes']);
-  expect(plan.workingLoads[0]).toMatchObject({ direction: { x: 0, y: 1, z: 0 }, at: { z: near(3 * foot) } });
+  expect(plan.toolLoads[0]).toMatchObject({ direction: { x: 0, y: 1, z: 0 }, at: { z: near(3 * foot) } });
   expect(plan.egress[0]).toMatchObject({
     width: near(3 * foot),
     points: [{ y: near(-5 * foot) }, { y: near(-20 * foot) }],
@@ -439,15 +451,15 @@ describe('one thing that cannot be read', () => {
     ['crib', 'crib Bad { courses x }'],
     ['step chock', 'step chock Bad : Nothing { at 20 ft, center }'],
     ['pad', 'pad Bad { size 2 ft }'],
-    ['strut', 'strut Bad : LongStrut { head nowhere }'],
+    ['strut', 'strut Bad : Strut4to8ft { head nowhere }'],
     ['strap', 'strap Bad : RatchetStrap2in { from nowhere }'],
     ['chock', 'chock Bad { under nobody }'],
     ['anchor', 'anchor Bad { at here }'],
     ['steps', 'steps { 1 fly A }'],
     ['load', 'load Bad { on nobody }'],
-    ['way out', 'way out Bad { from here }'],
+    ['egress', 'egress Bad { from here }'],
     ['policy', 'policy Nowhere'],
-    ['responding unit', 'units respond Nobody'],
+    ['responding unit', 'responding Nobody'],
     ['expectation', 'expect nothing on A'],
     ['acceptance', 'accept nothing on A'],
     ['value', 'let bad = 4 in + 2 lb'],

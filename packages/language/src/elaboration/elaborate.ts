@@ -1,5 +1,5 @@
 import type { Figure } from '@cribwright/engine';
-import { group } from '@cribwright/units';
+import { count } from '@cribwright/messages';
 import type { BoundBlock, BoundFile, Declaration } from '../binding/bound-file.js';
 import type { Surroundings } from '../binding/file-scope.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
@@ -19,15 +19,11 @@ export interface ElaboratedFile {
 const mostPlans = 1000;
 
 /** Every plan of a file, those inside sites and lessons too. */
-export function elaborate(
-  file: BoundFile,
-  around: Surroundings,
-  display: 'us' | 'si' | undefined,
-): ElaboratedFile {
+export function elaborate(file: BoundFile, around: Surroundings): ElaboratedFile {
   const blocks = planBlocks(file.blocks);
-  const made = blocks.slice(0, mostPlans).map((block) => elaboratePlan(block, around, display));
+  const made = blocks.slice(0, mostPlans).map((block) => elaboratePlan(block, around));
   const beyond = blocks[mostPlans];
-  const tooMany = beyond ? [problem('too-many-plans', beyond.headSpan, { most: group(mostPlans) })] : [];
+  const tooMany = beyond ? [problem('too-many-plans', beyond.headSpan, { most: count(mostPlans) })] : [];
   const plans = made.flatMap((m) => m.made ?? []);
   const valuesAt = (nameStart: number) => {
     const d = file.declarations.find(

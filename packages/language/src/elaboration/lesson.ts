@@ -1,4 +1,5 @@
 import type { Analysis } from '@cribwright/engine';
+import { count as countHole, name as nameHole } from '@cribwright/messages';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import { planOfExercise, type Surroundings } from '../binding/file-scope.js';
 import { read } from '../phrase/match.js';
@@ -37,7 +38,7 @@ function exerciseProblems(
   const about = shape && planOfExercise(exercise, shape, around);
   if (!about) {
     const said = exercise.properties.some((p) => p.schema === exerciseProperties.plan);
-    return said ? [] : [problem('exercise-plan', exercise.headSpan, { count: String(count) })];
+    return said ? [] : [problem('exercise-plan', exercise.headSpan, { count: countHole(count) })];
   }
   const analysis = plans.find((p) => p.block === about)?.analysis;
   if (!analysis) return [];
@@ -61,7 +62,9 @@ function figureProblems(exercise: BoundBlock, analysis: Analysis): readonly Lang
     const there =
       on?.figures[figureKey(values.figure.text)] ?? (values.contact ? on?.contacts.length : undefined);
     if (!on || there) return [];
-    return [problem('exercise-figure', line.span, { on: on.name, figure: values.figure.text })];
+    return [
+      problem('exercise-figure', line.span, { on: nameHole(on.name), figure: nameHole(values.figure.text) }),
+    ];
   });
 }
 
@@ -83,6 +86,6 @@ function finishProblems(exercise: BoundBlock, analysis: Analysis): readonly Lang
   return lines(exercise, exerciseProperties.finish).flatMap(({ line, values }) =>
     values.leaveOut || faultsOn(analysis, values.on.text).length > 0
       ? []
-      : [problem('exercise-finish', line.span, { on: values.on.text })],
+      : [problem('exercise-finish', line.span, { on: nameHole(values.on.text) })],
   );
 }

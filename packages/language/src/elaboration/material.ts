@@ -34,12 +34,12 @@ function newTimber(w: Writing, block: BoundBlock, length: number): Timber | unde
   const species = w.resolve(w.said(block, timberProperties.species)?.values.species, at0)?.target.block;
   const width = w.number(dressed?.values.width, at0, block.uri, 'length');
   const depth = w.number(dressed?.values.depth, at0, block.uri, 'length');
-  const value = (p: (typeof speciesProperties)['acrossGrain']) => {
+  const value = (p: (typeof speciesProperties)['perpendicularToGrain']) => {
     const said = species && w.said(species, p);
     return said && w.number(said.values.value, at0, species.uri, 'pressure');
   };
-  const acrossGrain = value(speciesProperties.acrossGrain);
-  const alongGrain = value(speciesProperties.alongGrain);
+  const perpendicularToGrain = value(speciesProperties.perpendicularToGrain);
+  const parallelToGrain = value(speciesProperties.parallelToGrain);
   const modulusAcross = value(speciesProperties.modulusAcross);
   const modulusAlong = value(speciesProperties.modulusAlong);
   const modulusMin = value(speciesProperties.modulusMin);
@@ -50,8 +50,8 @@ function newTimber(w: Writing, block: BoundBlock, length: number): Timber | unde
     !species ||
     width === undefined ||
     depth === undefined ||
-    acrossGrain === undefined ||
-    alongGrain === undefined ||
+    perpendicularToGrain === undefined ||
+    parallelToGrain === undefined ||
     modulusAcross === undefined ||
     modulusAlong === undefined ||
     modulusMin === undefined ||
@@ -60,7 +60,7 @@ function newTimber(w: Writing, block: BoundBlock, length: number): Timber | unde
     w.tell(notInPlan(w.plan.headSpan, `timber ${name}`), w.plan.uri);
     return undefined;
   }
-  const strength = w.said(species, speciesProperties.acrossGrain);
+  const strength = w.said(species, speciesProperties.perpendicularToGrain);
   return {
     name,
     nominal: size.values.size.text,
@@ -68,11 +68,11 @@ function newTimber(w: Writing, block: BoundBlock, length: number): Timber | unde
     depth,
     length,
     species: species.title ?? species.name ?? '',
-    acrossGrain,
+    perpendicularToGrain,
     modulusAcross,
     modulusAlong,
     modulusMin,
-    alongGrain,
+    parallelToGrain,
     wet: w.said(block, timberProperties.wet) !== undefined,
     density,
     source: strength ? w.source(strength.values, [species]) : { kind: 'unknown' },
@@ -159,7 +159,7 @@ export function strutGearOf(
     return load === undefined || at === undefined ? [] : [{ load, length: at }];
   });
   const first = lines[0];
-  const plate = w.said(block, strutTypeProperties.footPlate);
+  const plate = w.said(block, strutTypeProperties.basePlate);
   const long = w.number(plate?.values.length, at0, block.uri, 'length');
   const wide = w.number(plate?.values.width, at0, block.uri, 'length');
   return {

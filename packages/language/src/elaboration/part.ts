@@ -1,5 +1,5 @@
 import type { Part } from '@cribwright/engine';
-import { group } from '@cribwright/units';
+import { count, name as nameHole } from '@cribwright/messages';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { problem } from '../problems/problem.js';
 import { partForms, partProperties } from '../schema/part.js';
@@ -36,19 +36,20 @@ export function partOf(
   const every = w.number(spacing?.values.spacing, at0, uriOf(spacing), 'length');
   const from = keyword === 'points' ? back : extent?.low;
   const to = keyword === 'points' ? back : extent?.high;
-  if (
-    from === undefined ||
-    to === undefined ||
-    !height ||
-    (keyword === 'crossmembers' && !(every && every > 0))
-  ) {
+  if (from === undefined || to === undefined || !height || (keyword === 'joists' && !(every && every > 0))) {
     w.tell(notInPlan(own.headSpan, `part ${name}`), own.uri);
     return undefined;
   }
-  const members = keyword === 'crossmembers' && every ? Math.floor((to - from) / every) + 1 : 0;
+  const members = keyword === 'joists' && every ? Math.floor((to - from) / every) + 1 : 0;
   if (members > mostMembers) {
-    const count = group(members);
-    w.tell(problem('part-too-many', own.headSpan, { part: name, count, most: String(mostMembers) }), own.uri);
+    w.tell(
+      problem('part-too-many', own.headSpan, {
+        part: nameHole(name),
+        count: count(members),
+        most: count(mostMembers),
+      }),
+      own.uri,
+    );
     return undefined;
   }
   const bear = w.said(blocks, partProperties.bear);
@@ -76,7 +77,7 @@ export function partOf(
     form: partForms[keyword],
     from,
     to,
-    ...(keyword === 'crossmembers' && every !== undefined ? { spacing: every } : {}),
+    ...(keyword === 'joists' && every !== undefined ? { spacing: every } : {}),
     offsets,
     height,
     width,

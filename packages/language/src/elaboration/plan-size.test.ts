@@ -41,9 +41,11 @@ describe.each(cases)('too many %s', (what, lines, already) => {
   it('are refused with their count and with how many there may be', () => {
     const { checked, problems } = read(lines(most + 1 - already));
     const told = problems.filter((p) => p.code === code);
-    expect(told.map((p) => [p.severity, p.message.id])).toEqual([['danger', `language.${code}.${what}`]]);
+    expect(told.map((p) => [p.severity, p.message.id])).toEqual([['danger', `language.${code}--${what}`]]);
     expect(english(told[0]?.message)).toMatch(
-      new RegExp(`has ${most + 1} ${what}(, patterns included)?\\. At most ${most} can be checked`),
+      new RegExp(
+        `has ${most + 1} ${what}(, patterns included)?\\. The limit is ${most}, so the plan is NOT checked`,
+      ),
     );
     expect(english(told[0]?.message)).toContain('NOT checked');
     expect(checked.plans).toEqual([]);
@@ -67,7 +69,7 @@ it('counts what patterns put in', () => {
     pattern,
   );
   expect(problems.filter((p) => p.code === 'plan-too-large').map((p) => p.message.id)).toEqual([
-    'language.plan-too-large.supports',
+    'language.plan-too-large--supports',
   ]);
 });
 
@@ -76,17 +78,17 @@ it('counts the axles and parts of a vehicle, those of its types too', () => {
   const { checked, problems } = read('  vehicle other : Long { at 0 ft, passenger side 20 ft }', type);
   const told = problems.filter((p) => p.code === 'plan-too-large');
   expect(english(told[0]?.message)).toMatch(
-    /^Vehicle other has 1\d\d axles and parts. At most 100 can be checked/,
+    /^Too many axles and parts: 1\d\d in other\. The limit is 100, so the plan is NOT checked\./,
   );
   expect(checked.plans).toEqual([]);
 });
 
 it('refuses a part of more crossmembers than any vehicle has', () => {
   const { checked, problems } = read(
-    '  vehicle other : VanTrailer53 { at 0 ft, passenger side 20 ft; crossmembers joists { runs 1 ft to 3,000 ft; spacing 1 in } }',
+    '  vehicle other : VanTrailer53 { at 0 ft, passenger side 20 ft; joists joists { runs 1 ft to 3,000 ft; spacing 1 in } }',
   );
   const told = problems.filter((p) => p.code === 'part-too-many');
-  expect(english(told[0]?.message)).toContain('comes to 35,989 crossmembers. At most 300');
+  expect(english(told[0]?.message)).toContain('has 35,989 joists. The limit is 300.');
   expect(told[0]?.severity).toBe('danger');
   expect(checked.plans[0]?.partial).toBe(true);
 });
@@ -95,6 +97,6 @@ it.each(['99999999 min', '25 h', '2 to 99999999 min'])('refuses a step that take
   const { problems, plan } = read(`${crib('A')}\nsteps { 1 build A takes ${takes} }`);
   const told = problems.filter((p) => p.code === 'too-large');
   expect(told).toHaveLength(1);
-  expect(english(told[0]?.message)).toMatch(/at most (1,440 min|24 h)/);
+  expect(english(told[0]?.message)).toMatch(/The maximum here is (1,440 min|24 h)\./);
   expect(plan?.steps[0]?.takes).toBeUndefined();
 });

@@ -1,3 +1,4 @@
+import { count as countHole, name, term } from '@cribwright/messages';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
 import { stepLine } from '../schema/steps.js';
@@ -57,9 +58,9 @@ export function sizeProblems(
       counts[what] <= planSize[what]
         ? []
         : [
-            problem(`plan-too-large.${what}`, plan.headSpan, {
-              count: String(counts[what]),
-              most: String(planSize[what]),
+            problem(`plan-too-large--${what}`, plan.headSpan, {
+              count: countHole(counts[what]),
+              most: countHole(planSize[what]),
             }),
           ],
     ),
@@ -67,10 +68,10 @@ export function sizeProblems(
       count <= most
         ? []
         : [
-            problem('plan-too-large.parts', block.headSpan, {
-              count: String(count),
-              most: String(most),
-              vehicle: block.name ?? 'this one',
+            problem('plan-too-large--parts', block.headSpan, {
+              count: countHole(count),
+              most: countHole(most),
+              vehicle: block.name === undefined ? term('place.the-vehicle') : name(block.name),
             }),
           ],
     ),

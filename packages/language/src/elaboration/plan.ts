@@ -1,15 +1,16 @@
 import type { Crew, Figure, Plan } from '@cribwright/engine';
+import { name as nameHole } from '@cribwright/messages';
 import type { BoundBlock, Declaration } from '../binding/bound-file.js';
 import { findAtTop, type Surroundings, typeChain } from '../binding/file-scope.js';
 import type { Kind } from '../binding/kind.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
-import { say } from '../problems/words.js';
+import { problemMessage } from '../problems/problem-message.js';
 import { patternUse } from '../schema/pattern-block.js';
 import { compassPoints, groundProperties, planProperties } from '../schema/plan.js';
 import { unitsOf } from './cache.js';
 import { calculatedValue } from './calculated-value.js';
 import { Cast, figureOf } from './cast.js';
-import { loadOf, sizeUpOf, wayOutOf } from './circumstances.js';
+import { egressOf, loadOf, sizeUpOf } from './circumstances.js';
 import { contactsOf } from './contacts.js';
 import { cribOf } from './crib.js';
 import { cribFigure } from './crib-figure.js';
@@ -46,11 +47,7 @@ function notMade(w: Writing, block: BoundBlock, why: readonly LanguageProblem[])
   return { made: undefined, problems: [...w.problems], valuesOf };
 }
 
-export function elaboratePlan(
-  block: BoundBlock,
-  around: Surroundings,
-  display: 'us' | 'si' | undefined,
-): ElaboratedPlan {
+export function elaboratePlan(block: BoundBlock, around: Surroundings): ElaboratedPlan {
   const w = new Writing(around, block);
   const title = block.title ?? 'plan';
   w.place({ element: 'plan' }, block.uri, block.headSpan, { block });
@@ -92,7 +89,7 @@ export function elaboratePlan(
   const vehicles = vehicleBlocks.flatMap((b) => vehicleOf(w, b) ?? []);
   if (vehicleBlocks.length === 0) {
     w.tell(
-      problem('vehicle-missing', block.headSpan, { example: 'vehicle trailer : VanTrailer53' }),
+      problem('vehicle-missing', block.headSpan, { example: nameHole('vehicle trailer : VanTrailer53') }),
       block.uri,
     );
   }
@@ -100,11 +97,13 @@ export function elaboratePlan(
   // Places are said from the main vehicle: without it, nothing stands where the plan says.
   const mainThere = vehicles[0]?.name === vehicleBlocks[0]?.name;
   if (!policy || !surface || vehicles.length === 0 || !mainThere) {
-    const plan = block.title ? `The plan “${block.title}”` : 'This plan';
-    return notMade(w, block, [problem('plan-unchecked', block.headSpan, { plan })]);
+    const unchecked = block.title
+      ? problem('plan-unchecked--titled', block.headSpan, { title: nameHole(block.title) })
+      : problem('plan-unchecked', block.headSpan, {});
+    return notMade(w, block, [unchecked]);
   }
   const cast = new Cast(vehicles);
-  w.figures = (e) => figureOf(w, cast, e) ?? cribFigure(w, e);
+  w.figures = (e) => figureOf(w, cast, e) ?? cribFigure(w, policy, e);
   if (groundBlock) w.placeBlock('ground', groundBlock);
 
   const own: Making = { w, cast, policy, within: at0 };
@@ -138,7 +137,7 @@ export function elaboratePlan(
   const plan: Plan = {
     id: 'plan',
     title,
-    display: display ?? w.said(block, planProperties.units)?.values.system.text ?? 'us',
+    display: w.said(block, planProperties.units)?.values.system.text ?? 'us',
     policy,
     ground: {
       surface,
@@ -159,8 +158,8 @@ export function elaboratePlan(
     steps: stepped.steps,
     crews,
     units,
-    workingLoads: blocks('load').flatMap((b) => loadOf(w, b) ?? []),
-    egress: blocks('way out').flatMap((b) => wayOutOf(w, b, policy.limits['egress width'].value) ?? []),
+    toolLoads: blocks('load').flatMap((b) => loadOf(w, b) ?? []),
+    egress: blocks('egress').flatMap((b) => egressOf(w, b, policy.limits['egress width'].value) ?? []),
     sizeUp: blocks('size up').flatMap((b) => sizeUpOf(w, b)),
     expectations: expectationsOf(w, block),
     acceptances: acceptancesOf(w, block),
@@ -202,7 +201,7 @@ const groundMissing = (block: BoundBlock, ground: BoundBlock | undefined): Langu
     block.headSpan,
     {},
     {
-      fixes: block.bodySpan ? [{ title: say('ground-missing.fix', {}), edits, safe: false }] : [],
+      fixes: block.bodySpan ? [{ title: problemMessage('ground-missing--fix', {}), edits, safe: false }] : [],
     },
   );
 };

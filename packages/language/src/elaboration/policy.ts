@@ -1,4 +1,4 @@
-import type { Interval, Policy, PolicyKey, PolicyLimit } from '@cribwright/engine';
+import { type Interval, limitKinds, type Policy, type PolicyKey, type PolicyLimit } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { typeChain } from '../binding/file-scope.js';
 import { authority, type LimitKind, limitLines, limits, policyKeys } from '../schema/policy.js';
@@ -50,7 +50,7 @@ function limitOf(w: Writing, chain: readonly BoundBlock[], key: PolicyKey): Poli
     source,
     ref: use.ref,
     ...(replaced ? { replaces: { value: replaced.value, ref: replaced.ref } } : {}),
-    loosened: replaced !== undefined && looser(use.value, replaced.value, limits[key]),
+    loosened: replaced !== undefined && looser(use.value, replaced.value, key),
     ...(reason === undefined ? {} : { reason }),
   };
 }
@@ -82,15 +82,15 @@ const same = (a: PolicyLimit['value'], b: PolicyLimit['value']): boolean =>
 const highEnd = (v: number | Interval): number => (typeof v === 'number' ? v : v.high);
 
 /** Whether a limit is less safe than the one it replaces. A choice of words has its own order. */
-function looser(now: PolicyLimit['value'], before: PolicyLimit['value'], kind: LimitKind): boolean {
+function looser(now: PolicyLimit['value'], before: PolicyLimit['value'], key: PolicyKey): boolean {
+  const kind = limits[key];
   if (typeof now === 'string' || typeof before === 'string')
     return kind.words !== undefined && now !== kind.safest;
-  switch (kind.looser) {
+  switch (limitKinds[key].safer) {
     case 'higher':
-      return highEnd(now) > highEnd(before);
-    case 'lower':
       return highEnd(now) < highEnd(before);
-    case 'other':
+    case 'lower':
+    case 'neither':
       return highEnd(now) > highEnd(before);
   }
 }

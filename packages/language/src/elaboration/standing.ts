@@ -1,4 +1,4 @@
-import { add, exactly, type Interval, type Posture, type Vehicle } from '@cribwright/engine';
+import { add, exactly, type Interval, type Vehicle, type VehiclePosition } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { vehicleProperties } from '../schema/vehicle.js';
 import { outermost as at0 } from './expansion.js';
@@ -8,8 +8,8 @@ import type { Writing } from './writing.js';
 export function headingOf(w: Writing, block: BoundBlock): number {
   const said = w.said(block, vehicleProperties.heading);
   if (!said) return 0;
-  const { facing, acrossDriver, acrossPassenger, angle } = said.values;
-  if (facing) return Math.PI;
+  const { opposite, acrossDriver, acrossPassenger, angle } = said.values;
+  if (opposite) return Math.PI;
   // Its front toward the driver side: its own length runs back toward the passenger side.
   if (acrossDriver) return Math.PI / 2;
   if (acrossPassenger) return -Math.PI / 2;
@@ -17,8 +17,8 @@ export function headingOf(w: Writing, block: BoundBlock): number {
 }
 
 /** How it lies. */
-export function postureOf(w: Writing, block: BoundBlock): Posture {
-  const said = w.said(block, vehicleProperties.posture);
+export function positionOf(w: Writing, block: BoundBlock): VehiclePosition {
+  const said = w.said(block, vehicleProperties.position);
   if (!said) return { kind: 'upright' };
   const { angle, nose, side, roof } = said.values;
   if (roof) return { kind: 'on its roof' };
@@ -37,7 +37,7 @@ export function onDock(w: Writing, block: BoundBlock, vehicle: Vehicle): Vehicle
   const height = w.number(said?.values.dockHeight, at0, block.uri, 'length');
   const from = w.number(said?.values.from, at0, block.uri, 'length');
   const to = w.number(said?.values.to, at0, block.uri, 'length');
-  if (height === undefined || from === undefined || to === undefined || vehicle.posture.kind !== 'upright')
+  if (height === undefined || from === undefined || to === undefined || vehicle.position.kind !== 'upright')
     return vehicle;
   const places = [
     ...vehicle.axles.map((a) => a.x),
@@ -50,8 +50,8 @@ export function onDock(w: Writing, block: BoundBlock, vehicle: Vehicle): Vehicle
   if (down.length === 0) return raised(vehicle, height);
   const angle = Math.asin(Math.min(1, height / Math.max(last - first, height)));
   const rearUp = up.includes(last);
-  const posture: Posture = { kind: 'pitched', angle: rearUp ? angle : -angle };
-  return { ...(rearUp ? raised(vehicle, height) : vehicle), posture };
+  const position: VehiclePosition = { kind: 'pitched', angle: rearUp ? angle : -angle };
+  return { ...(rearUp ? raised(vehicle, height) : vehicle), position };
 }
 
 const raised = (v: Vehicle, by: number): Vehicle => {

@@ -1,6 +1,7 @@
 import type { StandsOn } from '@cribwright/engine';
 import type { BoundBlock } from '../binding/bound-file.js';
 import type { Yields } from '../phrase/shape.js';
+import { problemMessage } from '../problems/problem-message.js';
 import type { cribProperties } from '../schema/crib.js';
 import type { Making } from './making.js';
 import { notInPlan } from './not-in-plan.js';
@@ -18,10 +19,8 @@ export function standsOn(m: Making, block: BoundBlock, said: Said<FootingValues>
   }
   const placed = cast.part(w, said.values.vehicle, said.values.part, within);
   if (!placed) {
-    w.tell(notInPlan(said.line.span, 'what it stands on'), block.uri, within);
+    w.tell(notInPlan(said.line.span, problemMessage('not-in-plan--stands-on', {})), block.uri, within);
     return { kind: 'ground' };
   }
-  const { part, vehicle } = placed;
-  const height = { low: part.height.low + part.depth, high: part.height.high + part.depth };
-  return { kind: 'vehicle', vehicle: vehicle.id, part: part.id, height };
+  return { kind: 'vehicle', vehicle: placed.vehicle.id, part: placed.part.id };
 }

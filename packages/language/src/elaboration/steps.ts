@@ -1,8 +1,9 @@
 import type { Chock, Step, StepAction } from '@cribwright/engine';
+import { name as nameHole } from '@cribwright/messages';
 import type { BoundBlock, Reference } from '../binding/bound-file.js';
 import type { Yields } from '../phrase/shape.js';
 import { problem, replace } from '../problems/problem.js';
-import { say } from '../problems/words.js';
+import { problemMessage } from '../problems/problem-message.js';
 import { stepLine } from '../schema/steps.js';
 import { outermost } from './expansion.js';
 import type { Said, Writing } from './writing.js';
@@ -22,11 +23,11 @@ export function stepsOf(
     return w.all(block, stepLine).flatMap((said) => {
       const number = Number(said.line.key.replaceAll(',', ''));
       if (!Number.isInteger(number)) {
-        w.tell(problem('not-whole', said.line.keySpan, { text: 'the number of a step' }), block.uri);
+        w.tell(problem('not-whole--step', said.line.keySpan, {}), block.uri);
         return [];
       }
       if (numbers.has(number)) {
-        w.tell(problem('step-twice', said.line.keySpan, { number: String(number) }), block.uri);
+        w.tell(problem('step-twice', said.line.keySpan, { number: nameHole(String(number)) }), block.uri);
         return [];
       }
       numbers.set(number, said);
@@ -39,7 +40,7 @@ export function stepsOf(
     for (const { step } of said.values.after ?? []) {
       const other = w.number(step, outermost, said.block.uri);
       if (other === undefined || numbers.has(other)) continue;
-      w.tell(problem('step-unknown', step.span, { number: String(other) }), said.block.uri);
+      w.tell(problem('step-unknown', step.span, { number: nameHole(String(other)) }), said.block.uri);
     }
   }
   return { steps, chocks: made };
@@ -68,7 +69,7 @@ function stepOf(w: Writing, said: Said<StepValues>, number: number, chocks: read
         // Which way it holds is not known, and so it is not counted.
         const span = (v.chock.axle ?? v.chock.vehicle)?.span ?? said.line.span;
         const after = { start: span.end, end: span.end };
-        const fixes = [replace(say('chock-ways.fix', {}), after, ' both ways')];
+        const fixes = [replace(problemMessage('chock-ways--fix', {}), after, ' both directions')];
         w.tell(problem('chock-ways', said.line.span, {}, { fixes }), uri);
         w.partial = true;
       } else {

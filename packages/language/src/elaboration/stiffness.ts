@@ -1,7 +1,8 @@
 import type { SourceNote } from '@cribwright/engine';
+import { inch, poundForce } from '@cribwright/units';
 
 /** lb/in as N/m. */
-const poundPerInch = 4.4482216152605 / 0.0254;
+const poundPerInch = poundForce / inch;
 
 /**
  * One end of an axle, tire and suspension together, where a plan says nothing: round figures from memory. The

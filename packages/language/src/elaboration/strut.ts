@@ -1,5 +1,16 @@
-import { type Anchor, type Chock, type Strut, type Tie, toVehicle, underside } from '@cribwright/engine';
+import {
+  type Anchor,
+  type Chock,
+  type Strut,
+  stepToPlan,
+  type Tie,
+  toPlan,
+  toVehicle,
+  underside,
+} from '@cribwright/engine';
+import { name as nameHole } from '@cribwright/messages';
 import type { BoundBlock } from '../binding/bound-file.js';
+import { capitalized } from '../binding/place-words.js';
 import type { Yields } from '../phrase/shape.js';
 import { problem } from '../problems/problem.js';
 import { anchorProperties, chockProperties, strutProperties, tieProperties } from '../schema/strut.js';
@@ -83,19 +94,14 @@ function footOf(
   const { w, cast, within } = m;
   const v = said.values;
   const pad = v.pad && w.idOf(v.pad, within);
-  const rest = { ...(pad ? { pad } : {}), ref: { element: id, property: 'foot' } };
+  const rest = { ...(pad ? { pad } : {}), ref: { element: id, property: 'base' } };
   const out = w.number(v.out, within, uri, 'length');
   if (out !== undefined) {
     const vehicle = cast.vehicle(head.vehicle);
     const own = vehicle && toVehicle(vehicle, head);
-    const heading = vehicle?.heading ?? 0;
-    const side = own && own.y < 0 ? -1 : 1;
-    // The vehicle's own sideways direction in the plan.
-    return {
-      x: head.x - Math.sin(heading) * side * out,
-      y: head.y + Math.cos(heading) * side * out,
-      ...rest,
-    };
+    const aside = { x: 0, y: own && own.y < 0 ? -out : out };
+    const step = vehicle ? stepToPlan(vehicle, aside) : aside;
+    return { x: head.x + step.x, y: head.y + step.y, ...rest };
   }
   const x = w.number(v.back, within, uri, 'length');
   if (x === undefined) return undefined;
@@ -120,8 +126,8 @@ export function tieOf(m: Making, block: BoundBlock): Tie | undefined {
     if (first && !end)
       w.tell(
         problem('tie-end-missing', first.line.span, {
-          what: `${block.schema.keyword} ${name}`,
-          example: tieProperties.from.example,
+          what: capitalized(`${block.schema.keyword} ${name}`),
+          example: nameHole(tieProperties.from.example),
         }),
         uri,
         within,
@@ -146,7 +152,7 @@ function anchorOf({ w, cast, within }: Making, v: AnchorValues, uri: string): An
     const strut = w.idOf(v.strut, within);
     return strut === undefined
       ? undefined
-      : { kind: v.end?.text === 'head' ? 'strut head' : 'strut foot', strut };
+      : { kind: v.end?.text === 'head' ? 'strut head' : 'strut base', strut };
   }
   if (v.anchor) {
     const found = w.resolve(v.anchor, within);
@@ -185,7 +191,7 @@ function anchorOf({ w, cast, within }: Making, v: AnchorValues, uri: string): An
 }
 
 const middle = ({ vehicle, part }: PlacedPart): number =>
-  vehicle.at.x + Math.cos(vehicle.heading) * ((part.from + part.to) / 2);
+  toPlan(vehicle, { x: (part.from + part.to) / 2, y: 0 }).x;
 
 export function chockOf({ w, within }: Making, block: BoundBlock): Chock | undefined {
   const name = `${within.prefix}${block.name ?? ''}`;
@@ -204,7 +210,11 @@ export function chockOf({ w, within }: Making, block: BoundBlock): Chock | undef
     name,
     vehicle,
     axle: axle === undefined ? undefined : `axle ${axle}`,
-    ways: w.said(block, chockProperties.ways)?.values.ways.text ?? 'both',
+    ways: oneWay(w.said(block, chockProperties.holds)?.values.ways.text),
     ref: { element: id },
   };
 }
+
+/** One way in which wheels are kept from rolling, or both. */
+const oneWay = (text: string | undefined): Chock['ways'] =>
+  text === 'forward' || text === 'rearward' ? text : 'both';

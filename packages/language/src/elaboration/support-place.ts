@@ -1,3 +1,4 @@
+import { name } from '@cribwright/messages';
 import type { Yields } from '../phrase/shape.js';
 import { problem } from '../problems/problem.js';
 import type { cribProperties } from '../schema/crib.js';
@@ -29,7 +30,7 @@ export function supportPlace(
     const x = part && number !== undefined ? memberAt(part, number) : undefined;
     if (x === undefined) {
       const text = `${v.member.text} ${number ?? ''}`.trim();
-      w.tell(problem('value-unknown', said.line.span, { text, why: 'there is no such one' }), uri, within);
+      w.tell(problem('value-unknown--member', said.line.span, { text: name(text) }), uri, within);
       return undefined;
     }
     return { x, y: across(captured ?? part) };

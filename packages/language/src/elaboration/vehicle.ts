@@ -1,4 +1,5 @@
 import type { Vehicle } from '@cribwright/engine';
+import { list, name as nameHole } from '@cribwright/messages';
 import type { BoundBlock } from '../binding/bound-file.js';
 import { typeChain } from '../binding/file-scope.js';
 import { problem } from '../problems/problem.js';
@@ -11,7 +12,7 @@ import { outermost as at0 } from './expansion.js';
 import { notInPlan } from './not-in-plan.js';
 import { partOf } from './part.js';
 import { sideways } from './sideways.js';
-import { headingOf, onDock, postureOf } from './standing.js';
+import { headingOf, onDock, positionOf } from './standing.js';
 import type { Writing } from './writing.js';
 
 /** A vehicle of the plan with everything that its types say, the plan's own words first. */
@@ -45,9 +46,12 @@ export function vehicleOf(w: Writing, block: BoundBlock): Vehicle | undefined {
       typeGone
         ? notInPlan(block.headSpan, `vehicle ${name}`)
         : problem('vehicle-size', block.headSpan, {
-            vehicle: name,
-            what: missing.join(' and no '),
-            example: examples,
+            vehicle: nameHole(name),
+            what: list(
+              missing.map((key) => nameHole(key)),
+              'and',
+            ),
+            example: nameHole(examples),
           }),
       uri,
     );
@@ -67,7 +71,7 @@ export function vehicleOf(w: Writing, block: BoundBlock): Vehicle | undefined {
   const center = centerOf(w, chain);
   const carriers = parts.some((p) => p.carries?.emptyLoad);
   if (axles.length === 0 && !statedWeight && !carriers) {
-    w.tell(problem('vehicle-weight', block.headSpan, { vehicle: name }), uri);
+    w.tell(problem('vehicle-weight', block.headSpan, { vehicle: nameHole(name) }), uri);
     return undefined;
   }
   const place = w.said(block, vehicleProperties.at);
@@ -86,7 +90,7 @@ export function vehicleOf(w: Writing, block: BoundBlock): Vehicle | undefined {
       y: sideways(place?.values.side?.text, w.number(place?.values.offset, at0, uri) ?? 0),
     },
     heading: headingOf(w, block),
-    posture: postureOf(w, block),
+    position: positionOf(w, block),
     ...(statedWeight ? { statedWeight } : {}),
     ...(center?.x
       ? { statedCenter: { x: center.x, y: center.y, z: center.z ?? { low: 0, high: height } } }

@@ -1,4 +1,5 @@
 import type { Interval, Ref, SourceNote, Timber } from '@cribwright/engine';
+import { name } from '@cribwright/messages';
 import { type Dimension, sameVector, vectorOf, weightOf } from '@cribwright/units';
 import type { BoundBlock, BoundProperty, Declaration, Reference } from '../binding/bound-file.js';
 import type { Surroundings } from '../binding/file-scope.js';
@@ -156,8 +157,7 @@ export class Writing {
     const text = this.around.shapeOf(uri)?.text.slice(q.span.start, q.span.end) ?? '';
     this.tell(
       problem('value-unknown', q.span, {
-        text,
-        why: 'a number in it cannot be read, a name in it is not known, its pieces do not fit each other, or it divides by zero',
+        text: name(text),
       }),
       uri,
       within,

@@ -2,6 +2,7 @@ import { type AnalysisParams, type AnalysisReply, AnalysisRequest } from '../pro
 import { sameUri } from '../server/open-documents.js';
 import type { Feature } from './feature.js';
 import { forDrawing } from './for-drawing.js';
+import { inUnitsOf } from './units-for.js';
 
 /** `cribwright/analysis`: everything known of the plans in a file, for the drawing. */
 export const analysis: Feature = {
@@ -17,7 +18,7 @@ export const analysis: Feature = {
               version: checked.version,
               state: checked.state,
               pending: checked.pending !== undefined,
-              plans: checked.plans.map(forDrawing),
+              plans: checked.plans.map((reply) => forDrawing(inUnitsOf(session, reply))),
             }
           : { uri, version: 0, state: 'no plan', pending: false, plans: [] };
       },

@@ -43,7 +43,7 @@ describe('a fix that is worked out', () => {
     );
     expect(actions.map((a) => a.title)).toEqual([
       'Capture all 4 contacts: rail, joists',
-      'Use 6 courses. Then unsafe: crib-reach on crib A',
+      'Use 6 courses. New unsafe findings: crib-reach on crib A',
     ]);
     expect(actions.some((a) => a.isPreferred)).toBe(false);
   });
@@ -73,7 +73,7 @@ describe('a fix that is worked out', () => {
     const start = tall.indexOf('courses   11');
     const range = rangeOf(file, { start, end: start + 1 });
     const titles = (checked ? await quickFixes(desk, file, checked, range) : []).map((a) => a.title);
-    expect(titles).toContain('Usar 6 hiladas. Entonces inseguro: crib-reach en crib A');
+    expect(titles).toContain('Usar 6 hiladas. Nuevos hallazgos inseguros: crib-reach en crib A');
   });
 
   it('is not tried out, nor preferred, at a step of the cursor', async () => {

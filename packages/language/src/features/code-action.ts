@@ -1,3 +1,4 @@
+import { list, type Message, message, term } from '@cribwright/messages';
 import {
   type CancellationToken,
   type CodeAction,
@@ -19,7 +20,6 @@ import { otherBuildKind, otherBuilds } from './other-builds.js';
 import { offsetAt, spanOf } from './positions.js';
 import { diagnosticOf } from './publish-diagnostics.js';
 import { unitsOfProblem } from './units-for.js';
-import { say } from './words.js';
 import { workspaceEdit } from './workspace-edit.js';
 
 export const fixAllKind = `${CodeActionKind.SourceFixAll}.cribwright`;
@@ -92,7 +92,7 @@ function fixesOf(
   return [...tried]
     .sort((a, b) => Number(holds(b.proof)) - Number(holds(a.proof)))
     .map((one) => ({
-      title: titleOf(desk, translate(one.fix.title, desk.locale, unitsOfProblem(desk, problem)), one.proof),
+      title: translate(titleOf(one.fix.title, one.proof), desk.locale, unitsOfProblem(desk, problem)),
       kind: CodeActionKind.QuickFix,
       diagnostics,
       edit: workspaceEdit(desk, one.fix.edits),
@@ -100,11 +100,11 @@ function fixesOf(
     }));
 }
 
-function titleOf(desk: Desk, fix: string, proof: FixProof | undefined): string {
+function titleOf(fix: Message, proof: FixProof | undefined): Message {
   if (proof === undefined) return fix;
   const { raises, remains } = proof;
-  if (raises.length > 0) return translate(say('fixRaises', { fix, what: raises.join(', ') }), desk.locale);
-  return remains ? translate(say('fixRemains', { fix }), desk.locale) : fix;
+  if (raises.length > 0) return message('editor.fix-raises', { fix, what: list(raises, 'plain') });
+  return remains ? message('editor.fix-remains', { fix }) : fix;
 }
 
 /** The first safe fix of each problem, as far as they do not touch one another. */
@@ -120,7 +120,7 @@ export function fixAll(desk: Desk, file: BoundFile, checked: Checked): CodeActio
   if (changes.length === 0) return [];
   return [
     {
-      title: translate(say('fixAll', {}), desk.locale),
+      title: translate(term('editor.fix-all'), desk.locale),
       kind: fixAllKind,
       edit: workspaceEdit(desk, { [file.uri]: changes }),
     },

@@ -1,4 +1,5 @@
-import type { Finding, SupportResult } from '@cribwright/engine';
+import { type SupportResult, tally } from '@cribwright/engine';
+import { count as countHole, message, term } from '@cribwright/messages';
 import type { System } from '@cribwright/units';
 import type { CodeLens, Range } from 'vscode-languageserver';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
@@ -11,7 +12,6 @@ import type { Feature } from './feature.js';
 import { replyOf } from './plan-around.js';
 import { rangeOf } from './positions.js';
 import { type UnitsChoice, unitsFor } from './units-for.js';
-import { say } from './words.js';
 
 /** The client's command that opens the drawing. Arguments: the file, the element. */
 const openDrawing = 'cribwright.openPreview';
@@ -50,23 +50,22 @@ export function lensesOf(
 }
 
 function planTitle(desk: Pick<Desk, 'locale'>, { analysis, partial }: PlanReply, checked: Checked): string {
-  const open = analysis.findings.filter((f) => !f.accepted);
-  const count = (fits: (f: Finding) => boolean): number => open.filter(fits).length;
-  const danger = count((f) => f.severity === 'danger' && !f.couldNotRun);
-  const warning = count((f) => f.severity === 'warning' && !f.couldNotRun);
-  const notRun = count((f) => f.couldNotRun === true) + (checked.state === 'errors' ? 1 : 0);
+  const { danger, warning, notRun: couldNotRun } = tally(analysis.findings);
+  const notRun = couldNotRun + (checked.state === 'errors' ? 1 : 0);
   const held = analysis.expectations.filter((e) => e.held).length;
   const all = analysis.expectations.length;
   const parts = [
-    ...(partial ? [say('notWhole', {})] : []),
-    ...(danger > 0 ? [say('dangers', { count: String(danger) })] : []),
-    ...(warning > 0 ? [say('warnings', { count: String(warning) })] : []),
+    ...(partial ? [term('editor.not-whole')] : []),
+    ...(danger > 0 ? [message('editor.dangers', { count: countHole(danger) })] : []),
+    ...(warning > 0 ? [message('editor.warnings', { count: countHole(warning) })] : []),
     // Said only when every check ran: silence is no clean bill.
-    ...(notRun > 0 ? [say('notRun', { count: String(notRun) })] : []),
-    ...(checked.pending ? [say(checked.pending === 'loads' ? 'loadsPending' : 'pending', {})] : []),
-    ...(notRun + danger + warning === 0 && !partial && !checked.pending ? [say('safe', {})] : []),
-    ...(all > 0 ? [say('heldExpectations', { held: String(held), all: String(all) })] : []),
-    say('seeDrawing', {}),
+    ...(notRun > 0 ? [message('editor.not-run', { count: countHole(notRun) })] : []),
+    ...(checked.pending
+      ? [term(checked.pending === 'loads' ? 'editor.loads-pending' : 'editor.pending')]
+      : []),
+    ...(notRun + danger + warning === 0 && !partial && !checked.pending ? [term('editor.safe')] : []),
+    ...(all > 0 ? [message('editor.held-expectations', { held: countHole(held), all: countHole(all) })] : []),
+    term('editor.see-drawing'),
   ];
   return parts.map((m) => translate(m, desk.locale)).join(' · ');
 }

@@ -10,7 +10,7 @@ it('shows blocks as they nest, and steps as they are written', async () => {
   expect(plan?.children?.map((c) => c.name)).toEqual(['ground', 'vehicle trailer', 'crib A', 'steps']);
   expect(plan?.children?.[1]?.detail).toBe('CountyTrailer');
   expect(plan?.children?.[3]?.children?.map((c) => c.name)).toEqual([
-    '1 chock trailer both ways crew 1 takes 1 min',
+    '1 chock trailer both directions crew 1 takes 1 min',
     '2 build A crew 2 takes 5 min',
   ]);
 });

@@ -1,10 +1,10 @@
+import { term } from '@cribwright/messages';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import { type Changes, elementIn, planEditChanges } from '../edits/plan-edit-changes.js';
 import { say as translate } from '../l10n/say.js';
 import { type EditParams, type EditReply, EditRequest } from '../protocol/requests.js';
 import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';
-import { say } from './words.js';
 import { workspaceEdit } from './workspace-edit.js';
 
 /** `cribwright/edit`: turns changes of the plan into changes of its text, in the text's own units and style. */
@@ -40,14 +40,14 @@ export async function editReply(
     refused: translate(why, desk.locale),
   });
   const file = await desk.file(uri);
-  if (!file) return refused(say('noFile', {}));
-  if (file.version !== version) return refused(say('movedOn', {}));
+  if (!file) return refused(term('editor.no-file'));
+  if (file.version !== version) return refused(term('editor.moved-on'));
   const plans = plansIn(file.blocks);
   const block =
     plan === undefined
       ? (plans.find((p) => element !== undefined && elementIn(p, element)) ?? plans[0])
       : plans[plan];
-  if (!block) return refused(say('noPlan', {}));
+  if (!block) return refused(term('editor.no-plan'));
   const changes = change(file, block);
   return 'refused' in changes ? refused(changes.refused) : { edit: workspaceEdit(desk, changes.changes) };
 }

@@ -1,8 +1,10 @@
-import { type Locale, wordsIn } from '@cribwright/messages';
+import { wordsIn } from '@cribwright/messages';
 import type { AnalysisParams, ExpectationsReply } from '../protocol/requests.js';
 import { ExpectationsRequest } from '../protocol/requests.js';
 import type { Checked } from '../workspace/workspace.js';
+import type { Desk } from './desk.js';
 import type { Feature } from './feature.js';
+import { type UnitsChoice, unitsFor } from './units-for.js';
 
 /** `cribwright/expectations`: whether each `expect` of a file holds, for the Testing view. */
 export const expectations: Feature = {
@@ -11,7 +13,7 @@ export const expectations: Feature = {
       ExpectationsRequest,
       async ({ uri }: AnalysisParams): Promise<ExpectationsReply> => {
         const checked = await session.whole(uri, 'push');
-        return { items: checked ? itemsOf(uri, checked, session.locale) : [] };
+        return { items: checked ? itemsOf(session, uri, checked) : [] };
       },
     );
   },
@@ -20,17 +22,22 @@ export const expectations: Feature = {
 const nowhere = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
 
 /** A plan that could not be read whole holds nothing: what it says of itself is not known. */
-export const itemsOf = (uri: string, checked: Checked, locale: Locale = 'en'): ExpectationsReply['items'] =>
-  checked.plans.flatMap(({ plan, analysis, places, partial }, p) =>
-    analysis.expectations.map(({ ref, text, held, why }, i) => ({
+export const itemsOf = (
+  desk: Pick<Desk, 'locale'> & UnitsChoice,
+  uri: string,
+  checked: Checked,
+): ExpectationsReply['items'] =>
+  checked.plans.flatMap(({ plan, analysis, places, partial }, p) => {
+    const words = wordsIn(desk.locale, unitsFor(desk, { plan }));
+    return analysis.expectations.map(({ ref, text, held, why }, i) => ({
       id: `${uri}#${p}/${i}`,
-      label: wordsIn(locale, plan.display).message(text),
+      label: words.message(text),
       plan: plan.title,
       range: places[placeKey(ref)]?.range ?? places[ref.element]?.range ?? nowhere,
       held: held && !partial,
-      why: wordsIn(locale, plan.display).message(why),
-    })),
-  );
+      why: words.message(why),
+    }));
+  });
 
 const placeKey = ({ element, property }: { element: string; property?: string }): string =>
   property === undefined ? element : `${element}#${property}`;

@@ -1,18 +1,17 @@
 import { elementWords } from '@cribwright/engine';
+import { type Message, message as messageOf, type Name, name } from '@cribwright/messages';
 import type { CancellationToken } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
-import { say as translate } from '../l10n/say.js';
 import type { Checked, Problem } from '../workspace/workspace.js';
 import type { Desk } from './desk.js';
 import { applied } from './rename-proof.js';
-import { say } from './words.js';
 
 /** What a fix comes to when the plan is checked again with it. */
 export interface FixProof {
   /** What it is to put right is found still. */
   readonly remains: boolean;
   /** What was not unsafe before, and then is: `crib-reach on crib A`. */
-  readonly raises: readonly string[];
+  readonly raises: readonly (Message | Name)[];
 }
 
 /** More fixes than this are not tried out for one question. */
@@ -37,27 +36,27 @@ export async function fixProofs(
     .flatMap((problem) => problem.fixes.map((fix) => ({ problem, fix })))
     .slice(0, most);
   if (wanted.length === 0) return proofs;
-  const cancelled = (): boolean => token?.isCancellationRequested === true;
+  const canceled = (): boolean => token?.isCancellationRequested === true;
   const copy = desk.copyWith(new Map());
   let version = 0;
   const put = (uri: string, text: string): void => copy.put(uri, text, ++version);
   await copy.load(file.uri);
   for (const { problem, fix } of wanted) {
-    if (cancelled()) break;
+    if (canceled()) break;
     const touched = Object.entries(fix.edits);
     for (const [uri, changes] of touched) put(uri, applied(desk.workspace.bound(uri)?.text ?? '', changes));
     await copy.load(file.uri);
     for (const _step of copy.complete(file.uri, 'loads')) {
       await desk.pause();
-      if (cancelled()) return proofs;
+      if (canceled()) return proofs;
     }
-    proofs.set(fix, compared(desk, problem, before, copy.check(file.uri)));
+    proofs.set(fix, compared(problem, before, copy.check(file.uri)));
     for (const [uri] of touched) put(uri, desk.workspace.bound(uri)?.text ?? '');
   }
   return proofs;
 }
 
-function compared(desk: Desk, problem: Problem, before: Checked, after: Checked): FixProof {
+function compared(problem: Problem, before: Checked, after: Checked): FixProof {
   const had = counts(before.problems.filter(isUnsafe));
   const has = counts(after.problems.filter(isUnsafe));
   const fresh = after.problems.filter(
@@ -67,9 +66,13 @@ function compared(desk: Desk, problem: Problem, before: Checked, after: Checked)
     problems.filter((p) => nameOf(p) === nameOf(problem) && p.severity === problem.severity).length;
   return {
     remains: like(after) >= like(before),
-    raises: [...new Set(fresh.map((p) => wordsOf(desk, p, after)))],
+    raises: distinct(fresh.map((p) => wordsOf(p, after))),
   };
 }
+
+const distinct = <T>(all: readonly T[]): readonly T[] => [
+  ...new Map(all.map((one) => [JSON.stringify(one), one])).values(),
+];
 
 /** How often each thing is said. */
 function counts(problems: readonly Problem[]): ReadonlyMap<string, number> {
@@ -86,9 +89,9 @@ const isUnsafe = ({ severity, finding }: Problem): boolean =>
 const nameOf = ({ code, finding, plan, message }: Problem): string =>
   JSON.stringify([code, plan, finding?.subject.element ?? message]);
 
-function wordsOf(desk: Desk, { code, finding, plan }: Problem, { plans }: Checked): string {
+function wordsOf({ code, finding, plan }: Problem, { plans }: Checked): Message | Name {
   const home = plans.find((p) => p.plan.title === plan)?.plan;
   return home === undefined || finding === undefined
-    ? code
-    : translate(say('ruleOn', { rule: code, on: elementWords(home, finding.subject.element) }), desk.locale);
+    ? name(code)
+    : messageOf('editor.rule-on', { rule: name(code), on: elementWords(home, finding.subject.element) });
 }

@@ -13,15 +13,23 @@ async function opened(text = trailerPlan, locale: 'en' | 'es' = 'en') {
 const lineOf = (words: string): number => trailerPlan.split('\n').findIndex((l) => l.includes(words));
 
 it('shows a crib\u2019s height at the end of its first line', async () => {
-  const { file, checked } = await opened();
-  const hints = hintsOf(file, checked, { start: 0, end: file.text.length }, 'en');
+  const { desk, file, checked } = await opened();
+  const hints = hintsOf(desk, file, checked, { start: 0, end: file.text.length });
   expect(hints.map((h) => h.position.line)).toEqual([lineOf('crib A')]);
   expect(hints[0]?.label).toContain('49 in');
 });
 
+it('shows hints in the units that the reader set, whatever the plan asks for', async () => {
+  const { desk, file, checked } = await opened();
+  const metric = { ...desk, settings: { ...desk.settings, units: 'si' as const } };
+  const [hint] = hintsOf(metric, file, checked, { start: 0, end: file.text.length });
+  expect(hint?.label).toContain('1,245 mm');
+  expect(hint?.label).not.toContain(' in');
+});
+
 it('shows hints of the lines asked for only', async () => {
-  const { file, checked } = await opened();
-  expect(hintsOf(file, checked, { start: 0, end: 10 }, 'en')).toEqual([]);
+  const { desk, file, checked } = await opened();
+  expect(hintsOf(desk, file, checked, { start: 0, end: 10 })).toEqual([]);
 });
 
 it('tells above a plan what is unsafe, and above a crib its figures', async () => {

@@ -1,13 +1,15 @@
+import { term } from '@cribwright/messages';
 import { type InlayHint, InlayHintKind } from 'vscode-languageserver';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import type { Span } from '../grammar/syntax.js';
-import { figureWords, type Locale, say as translate } from '../l10n/say.js';
+import { figureWords, say as translate } from '../l10n/say.js';
 import type { Checked } from '../workspace/workspace.js';
+import type { Desk } from './desk.js';
 import { plansIn } from './edit.js';
 import type { Feature } from './feature.js';
 import { replyOf } from './plan-around.js';
 import { documentOf, spanOf } from './positions.js';
-import { say } from './words.js';
+import { type UnitsChoice, unitsFor } from './units-for.js';
 
 /** Figures shown at the end of a support's first line, and of which line: the rest are a hover away. */
 const shown = ['height', 'load', 'use'] as const;
@@ -20,12 +22,17 @@ export const inlayHint: Feature = {
       if (!session.settings.inlayHints) return null;
       const file = await session.file(textDocument.uri);
       const checked = file && (await session.checked(textDocument.uri, token));
-      return file && checked ? hintsOf(file, checked, spanOf(file, range), session.locale) : null;
+      return file && checked ? hintsOf(session, file, checked, spanOf(file, range)) : null;
     });
   },
 };
 
-export function hintsOf(file: BoundFile, checked: Checked, within: Span, locale: Locale): InlayHint[] {
+export function hintsOf(
+  desk: Pick<Desk, 'locale'> & UnitsChoice,
+  file: BoundFile,
+  checked: Checked,
+  within: Span,
+): InlayHint[] {
   return plansIn(file.blocks).flatMap((plan) => {
     const reply = replyOf(file, checked, plan);
     if (!reply) return [];
@@ -35,10 +42,15 @@ export function hintsOf(file: BoundFile, checked: Checked, within: Span, locale:
       const at = block.headSpan.end;
       if (!support || at < within.start || at > within.end) return [];
       const figures = shown.flatMap((key) => support.figures[key] ?? []);
-      const late = analysis.pending ? [translate(say('loadsPending', {}), locale)] : [];
+      const late = analysis.pending ? [translate(term('editor.loads-pending'), desk.locale)] : [];
       return figures.length === 0
         ? []
-        : [hint(file, at, [...figures.map((f) => figureWords(f, locale, reply.plan.display)), ...late])];
+        : [
+            hint(file, at, [
+              ...figures.map((f) => figureWords(f, desk.locale, unitsFor(desk, reply))),
+              ...late,
+            ]),
+          ];
     });
   });
 }

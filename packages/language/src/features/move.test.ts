@@ -9,7 +9,7 @@ import { fleet, trailerPlan } from './testing/plans.js';
 const ft = 0.3048;
 const withStrut = `use "library/gear.crib"\n${trailerPlan}`.replace(
   '\n  steps',
-  '\n  strut S1 : LongStrut {\n    head  trailer rail near 26 ft, passenger side\n    foot  4 ft out\n    lock  pinned\n  }\n\n  steps',
+  '\n  strut S1 : Strut4to8ft {\n    head  trailer rail near 26 ft, passenger side\n    base  4 ft out\n    lock  pinned\n  }\n\n  steps',
 );
 
 /** The plan's lines that differ after the move, or why it was refused. */
@@ -60,11 +60,13 @@ describe('a crib', () => {
     );
   });
   it('stays where it is worked out, and says why', async () => {
-    expect(await moved([place, '20 ft + 1 ft, driver side 3 ft'], crib({ x: 7 }))).toContain('worked out');
+    expect(await moved([place, '20 ft + 1 ft, driver side 3 ft'], crib({ x: 7 }))).toContain(
+      'calculated from other values',
+    );
   });
   it('stays where its place is said by a part', async () => {
     expect(await moved([place, 'near joists 14, driver side 3 ft'], crib({ x: 7 }))).toContain(
-      'said by a part',
+      'given by a part',
     );
   });
   it('never goes in front of the vehicle by a negative length', async () => {
@@ -80,7 +82,7 @@ describe('a strut', () => {
     const head = (await desk.checked(file.uri))?.plans[0]?.plan.struts[0]?.head;
     expect(head).toBeDefined();
     const to = { y: (head?.y ?? 0) + 5 * ft };
-    expect(await moved(same, { element: 'strut/S1', moves: 'foot', to })).toBe('foot  5 ft out');
+    expect(await moved(same, { element: 'strut/S1', moves: 'base', to })).toBe('base  5 ft out');
   });
   it('slides its head along the rail', async () => {
     expect(await moved(same, { element: 'strut/S1', moves: 'head', to: { x: 28 * ft } })).toBe(

@@ -1,4 +1,5 @@
 import { type Build, buildsFor, type PlanEdit, workingsOf } from '@cribwright/engine';
+import { count, message, name, quantity } from '@cribwright/messages';
 import { show } from '@cribwright/units';
 import type { CancellationToken, CodeAction } from 'vscode-languageserver';
 import { blockAt } from '../binding/at.js';
@@ -8,7 +9,6 @@ import { say as translate } from '../l10n/say.js';
 import type { Checked } from '../workspace/workspace.js';
 import type { Desk } from './desk.js';
 import { planAround } from './plan-around.js';
-import { say } from './words.js';
 import { workspaceEdit } from './workspace-edit.js';
 
 export const otherBuildKind = 'refactor.rewrite.cribwright';
@@ -74,14 +74,14 @@ function editsFor({ crib }: Build, system: 'us' | 'si'): readonly PlanEdit[] {
 
 const titleOf = (desk: Desk, { crib, timbers, use }: Build): string =>
   translate(
-    say('otherBuild', {
-      crib: crib.name,
-      layout: layoutOf(crib),
-      timber: crib.timber.name,
-      courses: String(crib.courses),
-      timbers: String(timbers),
+    message('editor.other-build', {
+      crib: name(crib.name),
+      layout: name(layoutOf(crib)),
+      timber: name(crib.timber.name),
+      courses: count(crib.courses),
+      timbers: count(timbers),
       // Toward the unsafe side a use is never shown smaller than it is.
-      use: `${Math.ceil(use * 100 - 1e-9)} %`,
+      use: quantity('share', Math.ceil(use * 100 - 1e-9) / 100, 'up'),
     }),
     desk.locale,
   );

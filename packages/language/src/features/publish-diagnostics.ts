@@ -1,3 +1,4 @@
+import { count, message as messageOf, term } from '@cribwright/messages';
 import { type Diagnostic, DiagnosticSeverity, DiagnosticTag } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
 import { say as translate } from '../l10n/say.js';
@@ -5,7 +6,6 @@ import type { Checked, Problem } from '../workspace/workspace.js';
 import type { Desk } from './desk.js';
 import { rangeOf } from './positions.js';
 import { unitsOfProblem } from './units-for.js';
-import { say } from './words.js';
 
 /** `textDocument/publishDiagnostics`: what is wrong with a file, where, and by which rule. */
 export function diagnosticsOf(desk: Desk, file: BoundFile, checked: Checked): Diagnostic[] {
@@ -20,7 +20,7 @@ export function diagnosticsOf(desk: Desk, file: BoundFile, checked: Checked): Di
       severity: DiagnosticSeverity.Error,
       source: 'cribwright',
       code: 'more-problems',
-      message: translate(say('more', { count: String(problems.length - most) }), desk.locale),
+      message: translate(messageOf('editor.more', { count: count(problems.length - most) }), desk.locale),
     },
   ];
 }
@@ -44,7 +44,7 @@ export function diagnosticOf(desk: Desk, file: BoundFile, problem: Problem): Dia
     code: problem.code,
     codeDescription: { href: rulePage(problem.code) },
     source: 'cribwright',
-    message: loud ? `${message} ${translate(say('couldNotRun', {}), desk.locale)}` : message,
+    message: loud ? `${message} ${translate(term('editor.could-not-run'), desk.locale)}` : message,
     ...(problem.severity === 'unused' ? { tags: [DiagnosticTag.Unnecessary] } : {}),
     ...(related.length > 0 ? { relatedInformation: related } : {}),
   };

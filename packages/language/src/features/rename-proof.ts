@@ -1,10 +1,10 @@
 import type { Message } from '@cribwright/engine';
+import { message, name as nameHole } from '@cribwright/messages';
 import type { BoundFile, Declaration } from '../binding/bound-file.js';
 import type { TextChange } from '../problems/problem.js';
 import type { Workspace } from '../workspace/workspace.js';
 import { sameDeclaration } from './at-cursor.js';
 import type { Desk } from './desk.js';
-import { say } from './words.js';
 
 /**
  * Tries changes out on a copy: every file must be read as before, with each name standing for the same thing.
@@ -54,7 +54,7 @@ function differs(before: Workspace, after: Workspace, uri: string, name: string)
     a.references.length === b.references.length &&
     a.declarations.length === b.declarations.length &&
     a.references.every(({ target }, i) => place(before, target) === place(after, b.references[i]?.target));
-  return same ? undefined : say('nameTaken', { name });
+  return same ? undefined : message('editor.name-taken', { name: nameHole(name) });
 }
 
 /** Which declaration of its file: the same before and after, whatever it is called. */

@@ -1,3 +1,4 @@
+import { message, name as nameHole, term } from '@cribwright/messages';
 import { ErrorCodes, type Range, ResponseError, type WorkspaceEdit } from 'vscode-languageserver';
 import type { BoundFile, Declaration } from '../binding/bound-file.js';
 import { say as translate } from '../l10n/say.js';
@@ -8,7 +9,6 @@ import type { Feature } from './feature.js';
 import { offsetAt, rangeOf } from './positions.js';
 import { filesThatMayUse } from './references.js';
 import { whatWouldChange } from './rename-proof.js';
-import { say } from './words.js';
 import { workspaceEdit } from './workspace-edit.js';
 
 /** `textDocument/rename` and `prepareRename`: one name, in every file that uses it. Refuses what would break a plan. */
@@ -43,7 +43,8 @@ export async function renameAt(
 ): Promise<WorkspaceEdit> {
   const { target } = nameToChange(desk, file, offset);
   const name = newName.trim();
-  if (!isName.test(name)) throw refusal(translate(say('notAName', { name }), desk.locale));
+  if (!isName.test(name))
+    throw refusal(translate(message('editor.not-a-name', { name: nameHole(name) }), desk.locale));
   const edits: Record<string, TextChange[]> = {};
   const add = (uri: string, change: TextChange): void => {
     const list = edits[uri] ?? [];
@@ -56,7 +57,7 @@ export async function renameAt(
   const problem = await whatWouldChange(desk, name, edits);
   if (problem)
     throw refusal(
-      translate(say('nameChanges', { name, what: translate(problem, desk.locale) }), desk.locale),
+      translate(message('editor.name-changes', { name: nameHole(name), what: problem }), desk.locale),
     );
   return workspaceEdit(desk, edits);
 }
@@ -67,9 +68,11 @@ const refusal = (why: string): ResponseError<void> => new ResponseError(ErrorCod
 
 function nameToChange(desk: Desk, file: BoundFile, offset: number) {
   const name = nameAt(file, offset);
-  if (!name) throw refusal(translate(say('noName', {}), desk.locale));
+  if (!name) throw refusal(translate(term('editor.no-name'), desk.locale));
   if (fromLibrary(name.target))
-    throw refusal(translate(say('libraryName', { name: name.target.name }), desk.locale));
+    throw refusal(
+      translate(message('editor.library-name', { name: nameHole(name.target.name) }), desk.locale),
+    );
   return name;
 }
 

@@ -131,7 +131,7 @@ cargo type MixedFreight "mixed freight" {
 // copy one of these into your fleet's file and write in what the maker's table says, line by line. Between two lines
 // the lower one counts.
 
-strut type ShortStrut "invented short strut" {
+strut type Strut3to5ft "invented strut, 3 ft to 5 ft" {
   source  invented
   length  3 ft to 5 ft
   rating  14,000 lb at 3 ft
@@ -139,7 +139,7 @@ strut type ShortStrut "invented short strut" {
   rating  10,000 lb at 5 ft
 }
 
-strut type LongStrut "invented long strut" {
+strut type Strut4to8ft "invented strut, 4 ft to 8 ft" {
   source  invented
   length  4 ft to 8 ft
   rating  12,000 lb at 4 ft
@@ -147,7 +147,7 @@ strut type LongStrut "invented long strut" {
   rating  7,000 lb at 8 ft
 }
 
-strut type TallStrut "invented tall strut" {
+strut type Strut7to12ft "invented strut, 7 ft to 12 ft" {
   source  invented
   length  7 ft to 12 ft
   rating  8,000 lb at 7 ft
@@ -191,7 +191,7 @@ step chock type RatedStepChock "invented rated stepped block" {
 // Where published sources disagree, the safer one stands here and the other is named beside it.
 
 policy Shipped {
-  // Timber across the grain. 500 psi on the dressed area of a 4x4 gives 6,125 lb a crossing, 24,500 lb on four,
+  // Timber perpendicular to grain. 500 psi on the dressed area of a 4x4 gives 6,125 lb a crossing, 24,500 lb on four,
   // printed as 24,000 lb. Douglas fir-larch and southern pine stand above 500 psi dry; hem-fir and
   // spruce-pine-fir do not (NDS Supplement 2018, Table 4A). So the lesser of the two rules.
   crossing stress    500 psi   source published "Rescue Systems 1, California State Fire Training, December 2000" "chapter 30: 24,000 lb on a 2 by 2 of 4x4"
@@ -228,7 +228,7 @@ policy Shipped {
   // Table 6.1). Planed wood on smooth metal sheet: 0.2; sawn: 0.3.
   friction timber on timber  0.45  source published "CTU Code (IMO, ILO, UNECE)" "appendix 2, sawn timber on plywood"
   friction timber on metal   0.3   source published "CTU Code (IMO, ILO, UNECE)" "appendix 2, sawn timber on stainless sheet"
-  friction strut foot        0.3   source published "OpenStax University Physics, volume 1" "Table 6.1, metal on wood, moving"
+  friction strut base        0.3   source published "OpenStax University Physics, volume 1" "Table 6.1, metal on wood, moving"
   grade needing chocks       0 %   source common practice
 
   // An 8x8 is dressed to 7.25 in dry (PS 20) and to 7.5 in green (PS 20; the NDS section table). 6.6 % in area.
@@ -249,86 +249,86 @@ policy Shipped {
 }
 `,
   'species.crib': `// Timber species. Design values are those for No. 2 dimension lumber, dry, of the National Design Specification
-// (American Wood Council). Across the grain they hold for 0.04 in of crushing and are not raised for short loads.
+// (American Wood Council). Perpendicular to grain they hold for 0.04 in of crushing and are not raised for short loads.
 //
-// Across the grain and density were read from published tables. The values along the grain and the moduli of
+// Perpendicular to grain and density were read from published tables. The values parallel to grain and the moduli of
 // elasticity are from memory unless they name a table: they matter for posts and for how a load is shared, not for
-// the capacity of a crib. Timbers of 5 in and more have values of their own (Table 4D). The modulus across the grain
+// the capacity of a crib. Timbers of 5 in and more have values of their own (Table 4D). The modulus perpendicular to grain
 // is a twentieth of that along it (from memory).
 
 species DouglasFir "Douglas fir-larch" {
-  across grain    625 psi        source published "NDS Supplement 2018" "Table 4A"
-  along grain     1,350 psi      source from memory "NDS Supplement, Table 4A, No. 2"
-  modulus along   1,600,000 psi  source from memory "NDS Supplement, Table 4A, No. 2"
-  modulus least   580,000 psi    source from memory "NDS Supplement, Table 4A, No. 2"
-  modulus across  80,000 psi     source from memory "Wood Handbook, Table 5-1: 0.05 of the modulus along the grain"
-  density         33.6 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
+  perpendicular to grain  625 psi        source published "NDS Supplement 2018" "Table 4A"
+  parallel to grain       1,350 psi      source from memory "NDS Supplement, Table 4A, No. 2"
+  modulus parallel        1,600,000 psi  source from memory "NDS Supplement, Table 4A, No. 2"
+  modulus least           580,000 psi    source from memory "NDS Supplement, Table 4A, No. 2"
+  modulus perpendicular   80,000 psi     source from memory "Wood Handbook, Table 5-1: 0.05 of the modulus parallel to grain"
+  density                 33.6 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
 }
 
-// 5 in and larger is graded as posts and timbers, and carries far less along the grain.
+// 5 in and larger is graded as posts and timbers, and carries far less parallel to grain.
 species DouglasFirTimbers "Douglas fir-larch, 5 in and larger" {
-  across grain    625 psi        source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
-  along grain     700 psi        source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
-  modulus along   1,300,000 psi  source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
-  modulus least   470,000 psi    source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
-  modulus across  65,000 psi     source from memory "a twentieth of the modulus along the grain"
-  density         33.6 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
+  perpendicular to grain  625 psi        source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
+  parallel to grain       700 psi        source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
+  modulus parallel        1,300,000 psi  source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
+  modulus least           470,000 psi    source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
+  modulus perpendicular   65,000 psi     source from memory "a twentieth of the modulus parallel to grain"
+  density                 33.6 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
 }
 
 species SouthernPine "southern pine" {
-  across grain    565 psi        source published "NDS Supplement" "Table 4A (4B in older editions)"
-  along grain     1,450 psi      source from memory "NDS Supplement, Table 4B, No. 2, 4 in wide"
-  modulus along   1,400,000 psi  source from memory "NDS Supplement, Table 4B, No. 2"
-  modulus least   510,000 psi    source from memory "NDS Supplement, Table 4B, No. 2"
-  modulus across  70,000 psi     source from memory "a twentieth of the modulus along the grain"
-  density         36.7 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
+  perpendicular to grain  565 psi        source published "NDS Supplement" "Table 4A (4B in older editions)"
+  parallel to grain       1,450 psi      source from memory "NDS Supplement, Table 4B, No. 2, 4 in wide"
+  modulus parallel        1,400,000 psi  source from memory "NDS Supplement, Table 4B, No. 2"
+  modulus least           510,000 psi    source from memory "NDS Supplement, Table 4B, No. 2"
+  modulus perpendicular   70,000 psi     source from memory "a twentieth of the modulus parallel to grain"
+  density                 36.7 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
 }
 
-// 5 in and larger, southern pine is graded wet and its value across the grain is far lower.
+// 5 in and larger, southern pine is graded wet and its value perpendicular to grain is far lower.
 species SouthernPineTimbers "southern pine, 5 in and larger" {
-  across grain    375 psi        source from memory "NDS Supplement, Table 4D"
-  along grain     525 psi        source from memory "NDS Supplement, Table 4D, No. 2"
-  modulus along   1,200,000 psi  source from memory "NDS Supplement, Table 4D, No. 2"
-  modulus least   440,000 psi    source from memory "NDS Supplement, Table 4D, No. 2"
-  modulus across  60,000 psi     source from memory "a twentieth of the modulus along the grain"
-  density         36.7 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
+  perpendicular to grain  375 psi        source from memory "NDS Supplement, Table 4D"
+  parallel to grain       525 psi        source from memory "NDS Supplement, Table 4D, No. 2"
+  modulus parallel        1,200,000 psi  source from memory "NDS Supplement, Table 4D, No. 2"
+  modulus least           440,000 psi    source from memory "NDS Supplement, Table 4D, No. 2"
+  modulus perpendicular   60,000 psi     source from memory "a twentieth of the modulus parallel to grain"
+  density                 36.7 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
 }
 
 species HemFir "hem-fir" {
-  across grain    405 psi        source published "NDS Supplement" "Table 4A"
-  along grain     1,300 psi      source from memory "NDS Supplement, Table 4A, No. 2"
-  modulus along   1,300,000 psi  source from memory "NDS Supplement, Table 4A, No. 2"
-  modulus least   470,000 psi    source from memory "NDS Supplement, Table 4A, No. 2"
-  modulus across  65,000 psi     source from memory "a twentieth of the modulus along the grain"
-  density         29.2 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
+  perpendicular to grain  405 psi        source published "NDS Supplement" "Table 4A"
+  parallel to grain       1,300 psi      source from memory "NDS Supplement, Table 4A, No. 2"
+  modulus parallel        1,300,000 psi  source from memory "NDS Supplement, Table 4A, No. 2"
+  modulus least           470,000 psi    source from memory "NDS Supplement, Table 4A, No. 2"
+  modulus perpendicular   65,000 psi     source from memory "a twentieth of the modulus parallel to grain"
+  density                 29.2 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
 }
 
 species SprucePineFir "spruce-pine-fir" {
-  across grain    425 psi        source published "NDS Supplement 2018" "Table 4A"
-  along grain     1,150 psi      source published "HUD Residential Structural Design Guide, 2nd edition" "Example 5.6, No. 2"
-  modulus along   1,400,000 psi  source from memory "NDS Supplement, Table 4A, No. 2"
-  modulus least   510,000 psi    source published "HUD Residential Structural Design Guide, 2nd edition" "Example 5.6, No. 2"
-  modulus across  70,000 psi     source from memory "a twentieth of the modulus along the grain"
-  density         28.5 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
+  perpendicular to grain  425 psi        source published "NDS Supplement 2018" "Table 4A"
+  parallel to grain       1,150 psi      source published "HUD Residential Structural Design Guide, 2nd edition" "Example 5.6, No. 2"
+  modulus parallel        1,400,000 psi  source from memory "NDS Supplement, Table 4A, No. 2"
+  modulus least           510,000 psi    source published "HUD Residential Structural Design Guide, 2nd edition" "Example 5.6, No. 2"
+  modulus perpendicular   70,000 psi     source from memory "a twentieth of the modulus parallel to grain"
+  density                 28.5 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
 }
 
 species SprucePineFirTimbers "spruce-pine-fir, 5 in and larger" {
-  across grain    425 psi        source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
-  along grain     500 psi        source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
-  modulus along   1,000,000 psi  source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
-  modulus least   370,000 psi    source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
-  modulus across  50,000 psi     source from memory "a twentieth of the modulus along the grain"
-  density         28.5 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
+  perpendicular to grain  425 psi        source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
+  parallel to grain       500 psi        source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
+  modulus parallel        1,000,000 psi  source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
+  modulus least           370,000 psi    source from memory "NDS Supplement, Table 4D, No. 2 posts and timbers"
+  modulus perpendicular   50,000 psi     source from memory "a twentieth of the modulus parallel to grain"
+  density                 28.5 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
 }
 
 // Oak carries more and warns less: hardwood can fail without the slow, noisy crushing of softwood.
 species MixedOak "mixed oak" {
-  across grain    800 psi        source from memory "NDS Supplement, Table 4A"
-  along grain     825 psi        source from memory "NDS Supplement, Table 4A, No. 2"
-  modulus along   1,100,000 psi  source from memory "NDS Supplement, Table 4A, No. 2"
-  modulus least   400,000 psi    source from memory "NDS Supplement, Table 4A, No. 2"
-  modulus across  55,000 psi     source from memory "a twentieth of the modulus along the grain"
-  density         44.7 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
+  perpendicular to grain  800 psi        source from memory "NDS Supplement, Table 4A"
+  parallel to grain       825 psi        source from memory "NDS Supplement, Table 4A, No. 2"
+  modulus parallel        1,100,000 psi  source from memory "NDS Supplement, Table 4A, No. 2"
+  modulus least           400,000 psi    source from memory "NDS Supplement, Table 4A, No. 2"
+  modulus perpendicular   55,000 psi     source from memory "a twentieth of the modulus parallel to grain"
+  density                 44.7 pcf       source published "AF&PA Wood Structural Design Data" "1992 revisions, species table"
 }
 `,
   'surfaces.crib': `// Ground. What it can carry is the least certain number in a plan, and published sources disagree by a factor of two
@@ -612,7 +612,7 @@ strap type UnmarkedStrap {
 // dry and 7.5 in green, 6.6 % apart in area. The smaller one stands here, and the policy says which one counts.
 //
 // Give the length where a timber is used: \`timber Fir4x4 24 in long\`. Crews of heavy rescue mostly carry 24 in.
-// Wet timber carries a third less across the grain: write a timber of your own with the line \`wet\`.
+// Wet timber carries a third less perpendicular to grain: write a timber of your own with the line \`wet\`.
 
 timber Fir4x4 "4x4 Douglas fir" {
   size     4x4
@@ -706,7 +706,7 @@ vehicle type SemiTrailer "semi-trailer" {
   height  13 ft 6 in        source published "AASHTO Green Book 2018" "Table 2-4a, WB vehicles"
   center  45 to 60 in high  source from memory "height of the empty trailer's center"
 
-  rails rail "side rail" {
+  rails rail "bottom rail" {
     runs      0 ft to 53 ft
     offset    49 in  source from memory "102 in wide, less the rail"
     height    40 in  source from memory "floor at 48 in (dock height), less floor and rail"
@@ -715,7 +715,7 @@ vehicle type SemiTrailer "semi-trailer" {
     may bear  "Clear bolts, lights, mud flaps and hoses first. Rivets show where the joists are."
   }
 
-  crossmembers joists "floor joists" {
+  joists joists "floor joists" {
     runs      1 ft to 52 ft
     spacing   12 in    source common practice
     offset    47 in    source from memory
@@ -755,11 +755,11 @@ vehicle type VanTrailer53 : SemiTrailer "53 ft van trailer" {
     carries       5,000 to 6,400 lb empty stiffness 20,000 lb per in  source from memory
   }
 
-  points legs "landing legs" {
+  points legs "landing gear" {
     at            9 ft                               source from memory
     offset        3 ft                               source from memory
     height        12 in                              source from memory "raised"
-    may not bear  "They hold the trailer up only when they are down and pinned."
+    may not bear  "It holds the trailer up only when it is down and pinned."
     carries       stiffness 20,000 lb per in raised  source from memory
   }
 }
@@ -770,7 +770,7 @@ vehicle type VanTrailer48 : SemiTrailer "48 ft van trailer" {
   rails rail {
     runs 0 ft to 48 ft
   }
-  crossmembers joists {
+  joists joists {
     runs 1 ft to 47 ft
   }
   axle 1 {
@@ -796,11 +796,11 @@ vehicle type VanTrailer48 : SemiTrailer "48 ft van trailer" {
     may not bear  "It sits in the fifth wheel."
     carries       4,600 to 5,800 lb empty stiffness 20,000 lb per in  source from memory
   }
-  points legs "landing legs" {
+  points legs "landing gear" {
     at            8 ft 6 in                          source from memory
     offset        3 ft                               source from memory
     height        12 in                              source from memory "raised"
-    may not bear  "They hold the trailer up only when they are down and pinned."
+    may not bear  "It holds the trailer up only when it is down and pinned."
     carries       stiffness 20,000 lb per in raised  source from memory
   }
 }
@@ -948,7 +948,7 @@ vehicle type StraightTruck "two-axle straight truck with a box" {
     depth     10 in  source from memory
     may bear  "Clear brackets, air lines and the fuel tank's straps."
   }
-  rails rail "body side rail" {
+  rails rail "body bottom rail" {
     runs      9 ft to 30 ft
     offset    46 in  source from memory
     height    40 in  source from memory
@@ -956,7 +956,7 @@ vehicle type StraightTruck "two-axle straight truck with a box" {
     depth     5 in   source from memory
     may bear  "Clear lights and mud flaps first."
   }
-  crossmembers joists "body joists" {
+  joists joists "body joists" {
     runs      10 ft to 29 ft
     spacing   12 in    source common practice
     offset    45 in    source from memory

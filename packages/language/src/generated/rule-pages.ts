@@ -1,17 +1,17 @@
 // Written by build/embed.mjs. Do not edit.
 /** Every rule's page: rule id to Markdown. */
 export const rulePages: Readonly<Record<string, string>> = {
-  'acceptance-expired': `# acceptance-expired: acceptance that has run out
+  'acceptance-expired': `# acceptance-expired: acceptance expired
 
 ## What it protects against
 
-What was accepted for a time is not accepted for ever.
+An acceptance with an end date is not valid after that date.
 
-## The sum
+## Calculation
 
-today ≤ the date in the line
+    today ≤ date in the line
 
-Without a date of today nobody knows whether an acceptance stands: it does not count then, and the check says that it could not run.
+If today's date is not known, the acceptance does not count. The check then reports that it could not run.
 
 ## Sources
 
@@ -28,13 +28,13 @@ plan "Accepted long ago" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to trailer rail 14 ft, passenger side }
-  accept strut-one-sided on trailer because "wall on the other side" by "Captain Vale" until 2020-01-31 // acceptance-expired
+  strap T1 : RatchetStrap2in { from S1 base to trailer rail 14 ft, passenger side }
+  accept strut-one-sided on trailer because "wall on the other side" by "training captain" until 2020-01-31 // acceptance-expired
 }
 \`\`\`
 
@@ -49,13 +49,13 @@ plan "Accepted for now" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to trailer rail 14 ft, passenger side }
-  accept strut-one-sided on trailer because "wall on the other side" by "Captain Vale" until 2099-01-31
+  strap T1 : RatchetStrap2in { from S1 base to trailer rail 14 ft, passenger side }
+  accept strut-one-sided on trailer because "wall on the other side" by "training captain" until 2099-01-31
 }
 \`\`\`
 `,
@@ -63,17 +63,17 @@ plan "Accepted for now" {
 
 ## What it protects against
 
-A sleeper cab sits on rubber mounts in front and on air springs behind. It sways while tools work, and drops when a line is cut or the air leaks out.
+A sleeper cab sits on rubber mounts in front and on air springs in the rear. It sways while tools work, and drops when an air line is cut or the air leaks out.
 
-## The sum
+## Calculation
 
-The cab is a body of its own. At least one crib or strut of the finished set-up must reach it and hold it. A crib that stands short of the cab does not count.
+The cab is analyzed as a separate body. At least one crib or strut of the finished plan must reach the cab and support it. A crib that stops short of the cab does not count.
 
-Crib between cab and frame, on both sides, or set side struts under the cab. Those struts carry the cab only, not the tractor.
+Build cribs between the cab and the frame, on both sides, or set side struts under the cab. Those struts carry the cab only, not the tractor.
 
 ## Sources
 
-- That a cab on air is unsteady, and how it is held: common practice, no source.
+- Movement of a cab on air springs, and how to support it: common practice, no source.
 
 ## Unsafe
 
@@ -117,17 +117,17 @@ plan "Cab on timber" {
 }
 \`\`\`
 `,
-  'axle-overweight': `# axle-overweight: axles heavier than the law allows
+  'axle-overweight': `# axle-overweight: axle load over the legal limit
 
 ## What it protects against
 
-A weight or a place that was typed wrong makes every other figure wrong. A truck that would break the law on the road is more often a slip of the pen than a heavy truck. If the weights are right, the truck is overweight, and you want to know that too.
+A wrong weight or position in the plan makes every other figure wrong. An axle load over the legal limit is more often a typing error than an overweight truck. If the weights are right, the truck is overweight, and you need to know that too.
 
-It is not a check of safety. It is one of what was written.
+This rule checks the data in the plan, not the stabilization.
 
-## The sum
+## Calculation
 
-Cargo bears on two groups of axles by the lever rule, or on a kingpin and one group. Then every run of neighboring axles is held against its limit, the ones inside as well:
+The lever rule divides the cargo between two groups of axles, or between a kingpin and one group. Every group of consecutive axles is then compared with its limit, including groups inside larger groups:
 
     one axle, or axles within 40 in       20,000 lb
     axles within 96 in                    34,000 lb
@@ -150,7 +150,7 @@ A department's policy may set other limits for a single axle, a tandem and the w
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "A nought too many" {
+plan "One zero too many" {
   vehicle truck : StraightTruck {
     cargo "pallets" 90,000 lb from 9 ft to 29 ft // axle-overweight
   }
@@ -169,18 +169,18 @@ plan "A full truck" {
 }
 \`\`\`
 `,
-  'cache-short': `# cache-short: more needed than the units carry
+  'cache-short': `# cache-short: more needed than units carry
 
 ## What it protects against
 
-A crib that is four timbers short is built lower, or out of what lies about.
+A crib that is short four timbers is built lower, or with whatever is at hand.
 
-## The sum
+## Calculation
 
-timbers = sum over the courses 11 courses of 2 = 22
-short = needed at the busiest − carried
+    timbers = courses × timbers in a course      11 × 2 = 22
+    short   = needed at peak − carried
 
-A support that a step takes out again gives its pieces back.
+The peak is the moment in the plan when the most pieces are in use. When a step removes a support, its pieces can be used again.
 
 ## Sources
 
@@ -192,7 +192,7 @@ A support that a step takes out again gives its pieces back.
 use "library/vehicles.crib"
 
 cache Pine2 "Pine 2" {
-  people 4
+  staffing 4
   12 Fir4x4 24 in long
   8 wedge pairs
 }
@@ -201,7 +201,7 @@ plan "Ten timbers short" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  units respond Pine2
+  responding Pine2
   crib A { // cache-short
     timber    Fir4x4 24 in long
     layout    2 by 2
@@ -220,7 +220,7 @@ plan "Ten timbers short" {
 use "library/vehicles.crib"
 
 cache Pine2 "Pine 2" {
-  people 4
+  staffing 4
   40 Fir4x4 24 in long
   8 wedge pairs
 }
@@ -229,7 +229,7 @@ plan "Enough" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  units respond Pine2
+  responding Pine2
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2
@@ -242,15 +242,15 @@ plan "Enough" {
 }
 \`\`\`
 `,
-  'cache-unknown': `# cache-unknown: cache that nobody knows
+  'cache-unknown': `# cache-unknown: cache not known
 
 ## What it protects against
 
-A plan that nobody can supply is found out on scene.
+A plan that no unit can supply fails on scene.
 
-## The sum
+## Calculation
 
-There is no sum. A plan names the units that respond, and each of their caches lists something.
+None. The plan must name the responding units, and each unit's cache must list its equipment.
 
 ## Sources
 
@@ -261,7 +261,7 @@ There is no sum. A plan names the units that respond, and each of their caches l
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Who comes?" { // cache-unknown
+plan "Units not stated" { // cache-unknown
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -283,16 +283,16 @@ plan "Who comes?" { // cache-unknown
 use "library/vehicles.crib"
 
 cache Pine2 "Pine 2" {
-  people 4
+  staffing 4
   40 Fir4x4 24 in long
   8 wedge pairs
 }
 
-plan "Pine 2 comes" {
+plan "Pine 2 responds" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  units respond Pine2
+  responding Pine2
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2
@@ -305,17 +305,15 @@ plan "Pine 2 comes" {
 }
 \`\`\`
 `,
-  'cases-left-out': `# cases-left-out
-`,
   'count-mismatch': `# count-mismatch: counts that contradict each other
 
 ## What it protects against
 
-Timber that is counted twice is there once.
+A timber that is counted twice is there only once.
 
-## The sum
+## Calculation
 
-There is no sum. A thing stands once in a cache, and is put in by one step.
+None. A cache lists each item once, and only one step builds each support.
 
 ## Sources
 
@@ -371,17 +369,60 @@ plan "Built once" {
 }
 \`\`\`
 `,
-  'coupling-missing': `# coupling-missing
-`,
-  'crew-short': `# crew-short: more people at work than come
+  'coupling-missing': `# coupling-missing: coupling without its other half
 
 ## What it protects against
 
-A plan for more hands than there are is built in haste, or half.
+A trailer that is not coupled rests on nothing at its kingpin.
 
-## The sum
+## Calculation
 
-people = sum of the crews of the steps under way at one time people ≤ those who come
+A kingpin carries load only where the plan has the vehicle that it is coupled to. Else the front of the trailer must rest on cribs, struts or landing gear that the plan names. Where it does not, nothing holds it, and the checks for sliding, rolling, tipping and loss of supports do not run.
+
+## Sources
+
+- A coupling has two halves: common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "No tractor" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 { // coupling-missing
+    cargo "freight" 20,000 lb from 4 ft to 48 ft height 6 ft
+  }
+  chock K1 { under trailer; holds both directions }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Coupled" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft height 6 ft
+    coupled to tractor
+  }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
+  chock K1 { under trailer; holds both directions }
+}
+\`\`\`
+`,
+  'crew-short': `# crew-short: not enough personnel
+
+## What it protects against
+
+A plan that needs more personnel than are on scene is built in a hurry, or only in part.
+
+## Calculation
+
+    peak   = people on the steps that run at the same time, added
+    peak ≤ staffing
 
 ## Sources
 
@@ -443,10 +484,10 @@ plan "Three for four" {
 
 A load that does not go straight down bends the timbers and pushes the crib over.
 
-## The sum
+## Calculation
 
-contact off the part beneath it ≤ contact alignment (1 in)
-slope of the captured part ≤ steepest capture (10 deg)
+    distance from a contact to the part below it ≤ contact alignment (1 in)
+    slope of the captured part                   ≤ steepest capture (10 deg)
 
 ## Sources
 
@@ -493,15 +534,15 @@ plan "On the ground" {
 }
 \`\`\`
 `,
-  'crib-base': `# crib-base: base that sinks or hangs over
+  'crib-base': `# crib-base: base that sinks or overhangs its pad
 
 ## What it protects against
 
 On soft ground two base timbers sink unevenly and tip the crib.
 
-## The sum
+## Calculation
 
-There is no sum of its own: on ground that is not paved a crib stands on a solid base or on a pad that is at least as long as its timbers.
+None. On ground that is not paved, a crib needs a solid base, or a pad at least as long as its timbers.
 
 ## Sources
 
@@ -561,11 +602,11 @@ plan "Solid base on sand" {
 
 ## What it protects against
 
-What cannot be built as planned is built otherwise, and nobody has checked that.
+A support that cannot be built as planned is built another way, and that way is not checked.
 
-## The sum
+## Calculation
 
-Seen from above, and between their heights, two cribs, a crib and a body, a crib and a wheel, or a strut and a crib must not run into each other. A crib takes the full length of its timbers both ways.
+These pairs must not overlap, seen from above and over their heights: two cribs, a crib and a vehicle body, a crib and a wheel, a strut and a crib. A crib takes up the full length of its timbers in both directions.
 
 ## Sources
 
@@ -635,15 +676,15 @@ plan "Well apart" {
 
 ## What it protects against
 
-A crib loaded off its middle leans to that side, and only the loaded contacts carry.
+A crib loaded off center leans to that side, and only the loaded contacts carry.
 
-## The sum
+## Calculation
 
-middle of the loaded contacts off the middle of the crib ≤ width ÷ 6
+    distance from the center of the crib to the center of the loaded contacts ≤ width ÷ 6
 
 ## Sources
 
-- Within a sixth of the width off the middle a base stays closed: from memory, the middle-third rule.
+- Middle-third rule (no side of the base lifts while the load is within width ÷ 6 of the center): from memory.
 
 ## Unsafe
 
@@ -687,20 +728,20 @@ plan "Rail and joists" {
 }
 \`\`\`
 `,
-  'crib-height': `# crib-height: crib too high for its width
+  'crib-height': `# crib-height: crib too tall for its width
 
 ## What it protects against
 
-A crib that is tall and narrow sways under load and goes over without warning. It sways sooner when the load rests on one side of it only.
+A crib that is tall and narrow sways under load and tips over without warning. It sways sooner when only one side is loaded.
 
-## The sum
+## Calculation
 
-The width counts from outside to outside of the contacts, not over the full timber:
+The width is measured from outside to outside of the contacts, not over the full timber:
 
     width = timber length − 2 × overhang            24 in − 2 × 4 in = 16 in
     limit = ratio × width
 
-The ratio is the policy's: 3 with all contacts loaded, 1.5 with some, 1 with one. The height is courses × dressed depth. Wedges and shims are not counted.
+The policy sets the ratio: 3 with all contacts loaded, 1.5 with some, 1 with one. The height is courses × dressed depth. Wedges and shims do not count.
 
 ## Sources
 
@@ -714,7 +755,7 @@ A department's policy may set other ratios, with its own source.
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Too high on two contacts" {
+plan "Too tall on two contacts" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -755,17 +796,17 @@ plan "All four contacts captured" {
 }
 \`\`\`
 `,
-  'crib-layout': `# crib-layout: courses that cannot be laid so
+  'crib-layout': `# crib-layout: courses that cannot be built
 
 ## What it protects against
 
-A crib with a single timber in a course rolls over. One with more timbers than fit cannot be built as drawn.
+A crib with one timber in a course rolls over. A crib with more timbers than fit cannot be built as drawn.
 
-## The sum
+## Calculation
 
-timbers × dressed width ≤ width outside to outside of the contacts 4 × 3.5 in ≤ 16 in
+    timbers × dressed width ≤ width outside to outside of the contacts      4 × 3.5 in ≤ 16 in
 
-At least 2 timbers in every course.
+The minimum is 2 timbers in every course.
 
 ## Sources
 
@@ -821,15 +862,25 @@ plan "Two by two" {
 
 ## What it protects against
 
-Timber loaded beyond what it bears across the grain crushes. The load leans over, and goes.
+Timber loaded beyond its capacity perpendicular to grain crushes. The load leans and falls.
 
-## The sum
+## Calculation
 
-contact = stress across the grain × crossing, rounded down 500 psi × 3.5 in × 3.5 in → 6,000 lb
-crib = loaded contacts × contact 4 × 6,000 lb = 24,000 lb
-use = load ÷ capacity
+    contact     = stress perpendicular to grain × crossing, rounded down      500 psi × 3.5 in × 3.5 in → 6,000 lb
+    crib        = loaded contacts × contact                                   4 × 6,000 lb = 24,000 lb
+    utilization = load ÷ capacity
 
-The load is the worst one over every stage of the building, every support that was there before the crew giving way, and the whole range of weight and place. The finding names that case. The worst may lie between the ends of a range: where other contacts come to push on the way, places between are tried too, and what lies between two of them may be a little higher. On a grade, and in a vehicle that pitches, the weight comes down height × grade off its center of gravity, toward what is low; a height that nobody said may be anything from the ground to the roof. What \`load\` lines set on or lift off counts once all stands. The stress is the flat rule, the species' own value, or the lesser of both, as the policy says.
+The load is the worst case over:
+
+- every step of the plan
+- the loss of each support that was there before the crew
+- the full range of weights and positions
+
+The finding names the worst case. The worst case can lie inside a range, where other contacts begin to carry. The rule also checks positions inside the range. The load between two checked positions can be slightly higher.
+
+On a grade, and in a vehicle that is pitched, the line of the weight moves height × grade toward the low side of the center of gravity. A height that is not stated may be anything from the ground to the roof.
+
+The loads of \`load\` lines count once everything is in place. The policy selects the stress: the flat rule, the value of the species, or the lesser of the two.
 
 ## Sources
 
@@ -882,11 +933,11 @@ plan "A light trailer on the same crib" {
 
 ## What it protects against
 
-The stiffer crib takes the load that the softer one was to share.
+The stiffer crib takes load that the softer crib should share.
 
-## The sum
+## Calculation
 
-stiffness = modulus across the grain × crossing ÷ height
+    stiffness = modulus perpendicular to grain × crossing ÷ height
 
 ## Sources
 
@@ -956,17 +1007,17 @@ plan "Fir and fir" {
 
 ## What it protects against
 
-Short ends split off and let the timber walk out. Long ones narrow the base that the height counts on.
+Short ends split off and let the timbers walk out. Long ends narrow the base and lower the height limit.
 
-## The sum
+## Calculation
 
-least overhang ≤ overhang ≤ most overhang
+    least overhang ≤ overhang ≤ most overhang
 
-Both are the policy's: at least 4 in, at most 6 in.
+The policy sets both: at least 4 in, at most 6 in.
 
 ## Sources
 
-- 4 in on a 4×4: common practice, no source. Rescue Systems 1 (California State Fire Training), chapter 30, has about the timber's own dimension.
+- 4 in on a 4×4: common practice, no source. Rescue Systems 1 (California State Fire Training), chapter 30, asks for about the size of the timber.
 - 6 in: common practice, no source.
 
 ## Unsafe
@@ -999,7 +1050,7 @@ plan "Ends too short" {
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Ends as they should be" {
+plan "Ends long enough" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -1019,13 +1070,13 @@ plan "Ends as they should be" {
 
 ## What it protects against
 
-A crib that stops short of the load carries nothing until the load drops onto it. One that is too tall cannot be built.
+A crib that stops short of the load carries nothing until the load drops onto it. A crib that is too tall cannot be built.
 
-## The sum
+## Calculation
 
-gap = underside of the part − what the crib stands on − courses × dressed depth − shims
+    gap = underside of the part − top of what the crib stands on − courses × dressed depth − shims
 
-The wedges must close it: not more than they can, and not less than they need to go in. Where the part's height is a range, both ends must hold.
+The gap must be no more than the wedges can close, and no less than the wedges need to fit. If the height of the part is a range, both ends of the range must pass.
 
 ## Sources
 
@@ -1077,25 +1128,25 @@ plan "Wedged up to the rail" {
 }
 \`\`\`
 `,
-  'crib-wedge': `# crib-wedge: contact without wedges, or wedges stretched too far
+  'crib-wedge': `# crib-wedge: contact without wedges, or wedges opened too far
 
 ## What it protects against
 
-A contact that is not tight carries nothing until the load has moved.
+A contact that is not snug carries nothing until the load has moved.
 
-## The sum
+## Calculation
 
-pairs of wedges ≥ contacts loaded
-what they close ≤ wedge travel (2 in)
+    pairs of wedges          ≥ loaded contacts
+    gap that each pair closes ≤ wedge travel (2 in)
 
 ## Driven wedges
 
-A crib whose wedges state a preload shows two more figures.
+If the wedges of a crib have a stated preload, the crib shows two more figures.
 
-steepest wedge that stays by itself = arctan(friction between the wedges) + arctan(the least friction on their outer faces)
-push on each end of a pair, at the least = preload ÷ pairs × (friction between the wedges + the least friction on their outer faces)
+    steepest wedge that stays by itself       = arctan(friction between the wedges) + arctan(least friction on their outer faces)
+    least push on each end of a pair of wedges = preload ÷ pairs × (friction between the wedges + least friction on their outer faces)
 
-With grip of 0.45 between timbers and 0.3 against metal the first is 40 degrees. A wedge cut 4 in high over 18 in rises 12 degrees, and stays. Ice, grease, or traffic that shakes it takes that away: nail or block driven wedges. How steep yours are cut is not in a plan, so nothing compares it.
+With a friction of 0.45 between timbers and 0.3 against metal, the first is 40 degrees. A wedge cut 4 in high over 18 in rises 12 degrees, and stays. Ice, grease or vibration from traffic can make a driven wedge slip. Nail or block driven wedges. A plan does not state how steep the wedges are cut, so no check compares it.
 
 ## Sources
 
@@ -1148,15 +1199,15 @@ plan "A pair for each" {
 }
 \`\`\`
 `,
-  'egress-blocked': `# egress-blocked: way out blocked, narrow or missing
+  'egress-blocked': `# egress-blocked: egress blocked, narrow or missing
 
 ## What it protects against
 
-Whoever kneels there must be able to leave at once, without looking where to step.
+A rescuer who kneels at the vehicle must be able to leave at once, without looking where to step.
 
-## The sum
+## Calculation
 
-The way out is a band of its width. Nothing higher than 6 in and lower than 6 ft may stand in it, and no strap may cross it.
+The egress is a path of the stated width. It must be clear of everything that is higher than 6 in and lower than 6 ft, and no strap may cross it.
 
     width ≥ egress width (3 ft)
 
@@ -1169,7 +1220,7 @@ The way out is a band of its width. Nothing higher than 6 in and lower than 6 ft
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Past the crib" {
+plan "Through the crib" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -1182,7 +1233,7 @@ plan "Past the crib" {
     at        19 ft 6 in, driver side 3 ft 6.75 in
     captures  rail, joists
   }
-  way out Back { // egress-blocked
+  egress Back { // egress-blocked
     from 19 ft 6 in, driver side 3 ft
     to   19 ft 6 in, driver side 20 ft
   }
@@ -1207,26 +1258,26 @@ plan "Beside the crib" {
     at        19 ft 6 in, driver side 3 ft 6.75 in
     captures  rail, joists
   }
-  way out Back {
+  egress Back {
     from 25 ft, driver side 6 ft
     to   25 ft, driver side 20 ft
   }
 }
 \`\`\`
 `,
-  'expectation-unmet': `# expectation-unmet: plan that does not come to what it expects
+  'expectation-unmet': `# expectation-unmet: plan does not meet its expectations
 
 ## What it protects against
 
-A plan that was right when it was written, and no longer is.
+A plan that was right when it was written may no longer be right.
 
-## The sum
+## Calculation
 
-What the plan expects is held against what came out:
+The rule compares each expectation with the results:
 
     expect safe                                no danger, and no check that could not run
-    expect crib-height on A                    that rule speaks of A
-    expect height on A 38.5 in                 that figure, within the share given after \`within\`
+    expect crib-height on A                    that rule reports a finding on A
+    expect height on A 38.5 in                 that figure is 38.5 in, within the percentage after \`within\`
 
 ## Sources
 
@@ -1276,15 +1327,15 @@ plan "As tall as expected" {
 }
 \`\`\`
 `,
-  'geometry-impossible': `# geometry-impossible: sizes and places that cannot be
+  'geometry-impossible': `# geometry-impossible: impossible sizes or positions
 
 ## What it protects against
 
-A number typed wrong makes every figure after it wrong.
+A wrong number in the plan makes every later figure wrong.
 
-## The sum
+## Calculation
 
-There is no sum. Parts, axles and cargo lie within their vehicle. A vehicle that rests on another touches it where it is said to.
+None. Parts, axles and cargo must be inside their vehicle. A vehicle that rests on another must touch it at the stated place.
 
 ## Sources
 
@@ -1318,23 +1369,23 @@ plan "Within the trailer" {
 
 ## What it protects against
 
-On a grade the weight pulls downhill. Chocks on too few wheels slide with it.
+On a grade the weight pulls downhill. Chocks on too few wheels slide with the vehicle.
 
-## The sum
+## Calculation
 
     pull downhill = weight × sin(grade)             40,000 lb × sin(atan 3 %) = 1,199 lb
-    what holds    = friction × load on the wheels that cannot roll downhill
+    hold          = friction × load on the wheels that cannot roll downhill
 
-The weight is taken at its heavy end. The load on the chocked wheels is the least that the ranges allow, as the set-up stands. Snug cribs carry nothing yet and are not counted. Brakes are not counted. A chock without an axle holds the last one.
+The weight is the heavy end of its range. The load on the chocked wheels is the lowest that the ranges allow, in the finished plan. Cribs that are only snug carry nothing yet and do not count. Brakes do not count. A chock with no axle stated holds the last axle.
 
-Where no wheel is chocked at all, wheels-unchocked says so.
+If no wheel is chocked, the rule wheels-unchocked reports it.
 
-A grade that nobody says is not a level one. The rule then says that it could not run, and names what was taken instead: level ground, or a fall toward the rear.
+A grade that is not stated is not treated as level. The rule then reports that it could not run, and states what the other checks assume: level ground, or a slope down toward the rear.
 
 ## Sources
 
 - The incline: OpenStax University Physics, volume 1, section 6.2.
-- Friction of tires: the surface's line.
+- Friction of tires: the source given with the surface.
 
 ## Unsafe
 
@@ -1349,7 +1400,7 @@ plan "Chocked on the wrong side" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  chock K1 { under trailer; ways forward }
+  chock K1 { under trailer; holds forward }
 }
 \`\`\`
 
@@ -1358,7 +1409,7 @@ plan "Chocked on the wrong side" {
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Chocked both ways" {
+plan "Chocked in both directions" {
   ground {
     surface asphalt
     grade   4 % toward rear
@@ -1366,27 +1417,28 @@ plan "Chocked both ways" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  chock K1 { under trailer; ways both }
+  chock K1 { under trailer; holds both directions }
 }
 \`\`\`
 `,
-  'ground-bearing': `# ground-bearing: ground pressed harder than it bears
+  'ground-bearing': `# ground-bearing: ground bearing exceeded
 
 ## What it protects against
 
-A base that sinks on one side tips what stands on it.
+A base that sinks on one side tips the load that it holds.
 
-## The sum
+## Calculation
 
-pressure = load ÷ area on the ground pressure ≤ what the surface bears
-pad = load ÷ what the surface bears
+    pressure = load ÷ area on the ground
+    pressure ≤ allowable bearing of the surface
+    pad      = load ÷ allowable bearing of the surface
 
-An open base bears on its timbers, a solid base on its outline, a pad on its own.
+An open base bears on its timbers, a solid base on its outline, a pad on its own area.
 
 ## Sources
 
-- International Building Code 2012, Table 1806.2; 24 CFR 3285.202. The two differ for gravel: the policy or the surface says which counts.
-- What bears how much under a strut or a crib for an hour is common practice, no source.
+- International Building Code 2012, Table 1806.2; 24 CFR 3285.202. The two differ for gravel: the policy or the surface states which one applies.
+- Allowable bearing under a strut or a crib for about an hour: common practice, no source.
 
 ## Unsafe
 
@@ -1400,7 +1452,7 @@ plan "Soft ground, open base" {
   }
   chock K1 {
     under trailer
-    ways  both
+    holds  both directions
   }
   crib A { // ground-bearing
     timber    Fir4x4 24 in long
@@ -1437,15 +1489,15 @@ plan "Asphalt" {
 }
 \`\`\`
 `,
-  'joist-miss': `# joist-miss: contact beside the part it should meet
+  'joist-miss': `# joist-miss: contact not under its part
 
 ## What it protects against
 
-A contact between two joists meets only sheet metal or flooring. It carries nothing.
+A contact between two joists meets only sheet metal or flooring. It carries no load.
 
-## The sum
+## Calculation
 
-The part must lie over the top timber, and along the timber at most this far from the contact:
+The part must lie over the top timber. Along the timber, the distance from the contact to the part has a limit:
 
     distance from the contact to the edge of the joist ≤ joist reach (2 in)
 
@@ -1495,18 +1547,18 @@ plan "Under the joists" {
 }
 \`\`\`
 `,
-  'lifting-intent': `# lifting-intent: lift that nobody meant
+  'lifting-intent': `# lifting-intent: lift not stated
 
 ## What it protects against
 
-Stabilizing is not lifting: what is lifted shifts its load and may slide off what held it.
+Stabilizing is not lifting. A lifted vehicle shifts its load and can slide off its supports.
 
-## The sum
+## Calculation
 
-upward in all = sum of the preloads, struts by their upward part
-share = upward in all ÷ weight
+    upward in all = sum of the preloads; of a strut, its upward part
+    share         = upward in all ÷ weight
 
-More than 5 per cent of the weight is a lift. The plan says so, or the supports are set snug.
+More than 5 percent of the weight is a lift. State the lift in the plan, or set the supports snug.
 
 ## Sources
 
@@ -1554,37 +1606,97 @@ plan "Snug" {
 }
 \`\`\`
 `,
-  'loss-moves': `# loss-moves
-`,
-  'loss-of-support': `# loss-of-support: not held if a support gives way
+  'loss-moves': `# loss-moves: moves if a support gives way
 
 ## What it protects against
 
-What held the vehicle before the crew came may give way while they work: a tire, an air spring, a landing leg, the car beneath. What the crew put in must then hold.
+When a tire, a vehicle beneath or the ground under a strut gives way, thrust, straps and friction must still be in balance.
 
-## The sum
+## Calculation
 
-The finished set-up is worked out again with one support taken away at a time:
+Each support that was there before the crew, and the ground under each strut base, is taken away in turn. A strap that is tied to a lost base goes with it. Then all forces and moments must balance again:
 
-- each vehicle beneath that is not coupled;
-- the wheels at each end of each axle;
-- the air springs of an axle, or of a cab;
-- each landing leg that is down;
-- each corner of a vehicle that lies on its side or its roof;
-- the ground under the foot of each strut;
-- with the policy \`ground under cribs may give way\`: the ground under each crib and each step chock.
+    at a strut base   load × cos(angle) ≤ strap + friction × load × sin(angle)
 
-After each loss every vehicle must still rest, at every end of the ranges of weight and place. What each crib then carries is checked by crib-load.
-
-A lost tire lets the vehicle down onto its rim, air springs onto their stops, and a corner that folds onto the body beside it: a warning. Where a car, a leg or an axle's springs hold the vehicle up, it falls: a danger.
-
-A coupling does not count as something that gives way.
-
-The ground under cribs is not among the losses until the policy says so. What is lost in turn is what held before the crew came, one at a time. A crib is the crew's own: it stands on a broad base on ground that they looked at, ground-bearing compares its pressure with what the ground bears, and they look at it again while they work. A strut stands on one small foot that is pushed outward as well, so the ground under it is lost in turn always. On ground that may thaw, wash out or cave in (a trench, a bank, a filled lot), set \`ground under cribs may give way\`: then no single crib may be the one that all hangs on.
+What carries nothing is not missed. Where vertical forces alone already show that nothing holds the vehicle, loss-of-support says so.
 
 ## Sources
 
-- Which losses to look at, and that the ground under cribs is judged by its pressure: common practice, no source.
+- Thrust at a strut base, and supports that go together: common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "A strap that ends at the other base" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle truck : StraightTruck { // loss-moves
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+    no tire at  axle 2, driver side
+  }
+  chock K1 { under truck axle 1; holds both directions }
+  strut S1 : Strut4to8ft {
+    head  truck rail near 22 ft, driver side
+    base  3 ft out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  truck rail near 22 ft, passenger side
+    base  3 ft out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap4in { from S1 base; to S2 base }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "On all of its wheels" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle truck : StraightTruck {
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+  }
+  chock K1 { under truck; holds both directions }
+}
+\`\`\`
+`,
+  'loss-of-support': `# loss-of-support: not held if a support fails
+
+## What it protects against
+
+A support that held the vehicle before the crew came can fail while they work: a tire, an air spring, a landing gear leg, the car below. The supports that the crew set must then hold.
+
+## Calculation
+
+The complete stabilization system is calculated again with one support removed at a time:
+
+- each vehicle below that is not coupled;
+- the wheels at each end of each axle;
+- the air springs of an axle, or of a cab;
+- each landing gear leg that is down;
+- each corner of a vehicle that lies on its side or its roof;
+- the ground under the base of each strut;
+- with the policy \`ground under cribs may give way\`: the ground under each crib and each step chock.
+
+After each loss every vehicle must still rest, at every end of the ranges of weight and place. The load that each crib then carries is checked by crib-load.
+
+Some losses are a warning: a lost tire lets the vehicle down onto its rim, air springs let it down onto their stops, and a corner that folds lets it down onto the body beside it. If a car, a landing gear leg or an axle's springs fail, the vehicle falls: a danger.
+
+Couplings are not removed.
+
+The ground under cribs is not removed unless the policy says so. A crib stands on a broad base on ground that the crew inspected. The rule ground-bearing compares its pressure with the allowable bearing of that ground, and the crew inspects it again while they work. A strut stands on one small base that is also pushed outward, so the ground under it is always removed in turn. On ground that can thaw, wash out or cave in (a trench, a bank, a filled lot), set \`ground under cribs may give way\`: then the plan may not depend on any single crib.
+
+## Sources
+
+- Which losses to check, and that the ground under cribs is judged by its pressure: common practice, no source.
 
 ## Unsafe
 
@@ -1645,15 +1757,15 @@ plan "On all its wheels" {
 }
 \`\`\`
 `,
-  'order-ground-up': `# order-ground-up: upper vehicle held before the one beneath it
+  'order-ground-up': `# order-ground-up: upper vehicle stabilized before the lower one
 
 ## What it protects against
 
-What is built on something loose moves with it. The lower vehicle comes first, the pad before what stands on it.
+A support built on something loose moves with it. Stabilize the lower vehicle first, and place a pad before the support that stands on it.
 
-## The sum
+## Calculation
 
-There is no sum. Every step that holds the upper vehicle must wait, by its line or by \`after\`, for a step that holds the lower one.
+No calculation. Every step that stabilizes the upper vehicle must wait, by its place in the list or by \`after\`, for a step that stabilizes the lower one.
 
 ## Sources
 
@@ -1737,15 +1849,21 @@ plan "The car first" {
 }
 \`\`\`
 `,
-  'order-missing': `# order-missing: steps that leave something out or come in the wrong order
+  'order-missing': `# order-missing: steps missing or out of order
 
 ## What it protects against
 
-What no step puts in is not there when it is needed. What comes too early stands on nothing.
+A support that no step puts in is not there when it is needed. A support put in too early has nothing to rest on.
 
-## The sum
+## Calculation
 
-There is no sum. Every support is put in by a step; chocks come before cribs and struts; a strap is tightened when both of its ends stand; a strut is locked before it is checked; steps do not wait for each other in a circle.
+No calculation. The check requires that:
+
+- a step puts in every support;
+- chocks come before cribs and struts;
+- a strap is tightened when both of its ends are in place;
+- a strut is locked before it is checked;
+- steps do not wait for each other in a circle.
 
 ## Sources
 
@@ -1818,15 +1936,15 @@ plan "Both are built" {
 }
 \`\`\`
 `,
-  'part-cannot-bear': `# part-cannot-bear: support under a part that may not bear
+  'part-cannot-bear': `# part-cannot-bear: support under a part that cannot bear
 
 ## What it protects against
 
 Sheet metal, tanks, moving parts and brackets fold or turn under a load that the frame would carry.
 
-## The sum
+## Calculation
 
-There is no sum. The vehicle says of each part whether it may bear, and why not.
+No calculation. The vehicle states for each part whether it can bear, and if not, why.
 
 ## Sources
 
@@ -1878,11 +1996,11 @@ plan "Under rail and joists" {
 
 ## What it protects against
 
-A limit that was loosened quietly is taken for the usual one by those who rely on the plan.
+People who rely on the plan expect the usual limit and do not see that it was loosened.
 
-## The sum
+## Calculation
 
-There is no sum. Each limit of a policy is held against the one that it replaces. Tightening is silent. Loosening needs a reason, and shows on every sheet.
+No calculation. Each limit of a policy is compared with the limit that it replaces. A tighter limit is not reported. A looser limit needs a reason, and it shows on every sheet.
 
 ## Sources
 
@@ -1926,14 +2044,14 @@ plan "Tighter than shipped" {
 
 ## What it protects against
 
-A long thin post bows sideways and snaps long before the wood is crushed. It gives little warning.
+A long, thin post buckles long before the wood crushes. It gives little warning.
 
-## The sum
+## Calculation
 
     slenderness = length ÷ least depth          180 in ÷ 3.5 in = 51.43
     limit       = 50
 
-The length is the one from head to foot. Plies nailed together count with their whole depth; what nails lose is taken off in the post's capacity.
+The length is measured from base to head. Plies nailed together count with their full depth. The loss at the nails is taken off in the capacity of the post.
 
 ## Sources
 
@@ -1962,7 +2080,7 @@ plan "A two by four on edge" {
   }
   strut S1 : ThinPost {
     head  trailer rail near 14 ft, driver side
-    foot  6 ft out // post-slender, strut-angle
+    base  6 ft out // post-slender, strut-angle
     lock  pinned
   }
 }
@@ -1981,52 +2099,52 @@ plan "Two four by fours, tied" {
   }
   strut S1 : Post4x4 {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
   strut S2 : Post4x4 {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
-  'push-margin': `# push-margin: holds too small a push
+  'push-margin': `# push-margin: holds too small a side push
 
 ## What it protects against
 
-A tool, a shifting load or a second vehicle shoves the set-up sideways, and it slides or goes over.
+A tool, a shifting load or a second vehicle pushes the vehicle sideways, and it slides or tips over.
 
-## The sum
+## Calculation
 
-The finished set-up is pushed at the height that the policy sets, from 24 directions. In each, the check looks for the largest push for which the forces can still balance:
+The complete stabilization system is pushed at the height that the policy sets, from 24 directions. In each direction the check finds the largest push for which the forces can still balance:
 
 - a contact pushes and never pulls; its friction is at most friction × load;
-- a crib contact carries at most its capacity, and a crib leans over when the force on its top points outside its base;
-- a strut only pushes, up to its rated load; its foot slides unless friction or a tie holds it;
-- a tie only pulls, up to its rating;
-- a wheel resists rolling only where its axle is chocked. Brakes are not counted;
-- a vehicle that lies on its side or its roof grips with the body friction of the ground, at the corners of its outline. What is set beside it grips no better: no load can be counted on to move there. Where that friction is unknown, the check says that it could not run;
-- grade and working loads are there all the time.
+- a crib contact carries at most its capacity, and a crib tips over when the force on its top points outside its base;
+- a strut only pushes, up to its rated load; its base slides unless friction or a strap holds it;
+- a strap or chain only pulls, up to its rating;
+- a wheel resists rolling only if its axle is chocked. Brakes are not counted;
+- a vehicle that lies on its side or its roof is held by the body friction of the ground, at the corners of its outline. Supports set beside it hold no better, because no load is certain to move to them. If that friction is not known, the check reports that it could not run;
+- grade and tool loads act all the time.
 
-By hand, for a block with nothing else: it slides at friction × weight, or tips at weight × half its width ÷ height of the push, whichever comes first.
+By hand, for a block with no other support: it slides at friction × weight, or tips at weight × half its width ÷ height of the push, whichever comes first.
 
     friction 0.6, half width 3 ft, pushed at 7 ft 6 in: 60 % to slide, 3 ft ÷ 7 ft 6 in = 40 % to tip
 
-Two things to know:
+Two limits of the method:
 
-1. No borrowed preload. A strut that would push the vehicle the way it is being pushed counts as nothing. Two of them could otherwise squeeze each other, in the sum, for friction that nobody put in.
-2. It holds _up to_ that push: a way to share the forces was found. Dry friction gives no promise that they will be shared so. The policy's margin is there for this.
+1. The method adds no preload. A strut that would push the vehicle in the direction of the push counts as nothing. Otherwise two struts could squeeze each other in the calculation, for friction that nobody applied.
+2. The result is the push that the system _can_ hold: one way to share the forces was found. Dry friction does not guarantee that they are shared in that way. The margin in the policy covers this.
 
-A strut without a tie whose foot slides adds nothing at all, until it is tied.
+A strut without a strap whose base slides adds nothing until its base is strapped.
 
 ## Sources
 
 - 10 % of the vertical load, sideways: FEMA Rescue Specialist course, Module 1A.
-- A distribution that balances and breaks no limit is a lower bound: from memory, limit analysis.
-- Friction: the surface's and the policy's lines. Under a vehicle that lies: the surface's \`body friction\`, at its low end.
+- A distribution that balances and exceeds no limit is a lower bound: from memory, limit analysis.
+- Friction: the lines of the surface and the policy. Under a vehicle that lies on its side or roof: the \`body friction\` of the surface, at its low end.
 
 ## Unsafe
 
@@ -2052,7 +2170,7 @@ use "library/vehicles.crib"
 plan "On its side, pulled by the grade" {
   ground { surface concrete; grade 4 % toward front }
   vehicle truck : StraightTruck { // push-margin
-    posture on its driver side
+    position on its driver side
     cargo   "freight" 8,000 lb from 10 ft to 28 ft height 60 in
   }
 }
@@ -2068,19 +2186,19 @@ plan "Chocked, and low" {
   vehicle trailer : VanTrailer53 {
     cargo "steel plate" 20,000 lb from 4 ft to 48 ft height 5 ft
   }
-  chock K1 { under trailer; ways both }
+  chock K1 { under trailer; holds both directions }
 }
 \`\`\`
 `,
-  'size-up-missing': `# size-up-missing: size-up that leaves something out
+  'size-up-missing': `# size-up-missing: size-up incomplete
 
 ## What it protects against
 
-Fuel, batteries, cargo and the energy in brakes hurt those who did not look for them.
+Fuel, batteries, cargo and the energy stored in brakes injure crews who did not check for them.
 
-## The sum
+## Calculation
 
-There is no sum. A plan says of fuel, battery, cargo and brakes what was found.
+No calculation. The plan states what was found for fuel, battery, cargo and brakes.
 
 ## Sources
 
@@ -2117,26 +2235,84 @@ plan "All four said" {
 }
 \`\`\`
 `,
-  'stage-moves': `# stage-moves
-`,
-  'stage-unsafe': `# stage-unsafe: unsafe while half built
+  'stage-moves': `# stage-moves: rolls, slides or tips at a stage
 
 ## What it protects against
 
-A set-up that stands when finished may fall while it is being built or taken down.
+A vehicle may roll, slide or tip while supports and chocks are put in or taken out.
 
-## The sum
+## Calculation
 
-Each step that puts something in or takes something out makes a stage. At each stage, every vehicle must rest; and whatever a stage would have survived, the next one must survive too.
+Each step that puts something in or takes something out makes a stage. At each stage all forces and moments on every vehicle, every crib and every strut base must balance, with friction no greater than the load that is there allows:
 
-    step 1 builds cribs A and B: the trailer's front holds
-    step 2 takes crib B away: the front corner on that side no longer does
+    pull downhill = weight × sin(grade)
+    what holds    = friction × load on the wheels that cannot roll, plus cribs, struts and straps that carry load
 
-What carried the load before a support was placed goes on carrying it. A support starts at nothing, or at what its wedges put on it, and shares only what changes afterward.
+A wheel rolls unless a chock stops it that way, or the plan states that the brakes are set. An axle in the front third of a vehicle has no parking brake. A new support starts at zero load, or at its preload. A vehicle that is stated as pitched stands on ground that slopes as much.
+
+The ranges are tried all lightest, all heaviest, and at each end of each vehicle with the others at their heaviest. Bodies are rigid. The forces are exact where statics decides them; how cribs share load follows their stiffness, which is known roughly. What is lost at a stage that is not the last is checked with vertical forces alone (stage-unsafe).
 
 ## Sources
 
-- Each stage is a set-up of its own: common practice, no source.
+- The incline: OpenStax University Physics, volume 1, section 6.2.
+- Brakes by axle, and each stage as a system of its own: common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Chocks taken out on a grade" {
+  ground { surface asphalt; grade 8 % toward rear }
+  vehicle truck : StraightTruck {
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+  }
+  chock K1 { under truck; holds both directions }
+  steps {
+    1 chock truck
+    2 remove K1 // stage-moves
+    3 chock K1
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Chocks left in" {
+  ground { surface asphalt; grade 8 % toward rear }
+  vehicle truck : StraightTruck {
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+  }
+  chock K1 { under truck; holds both directions }
+  steps {
+    1 chock K1
+  }
+}
+\`\`\`
+`,
+  'stage-unsafe': `# stage-unsafe: unsafe while partly built
+
+## What it protects against
+
+A stabilization system that holds when complete can fail while it is built or taken down.
+
+## Calculation
+
+Each step that puts something in or takes something out makes a stage. Every vehicle must rest at each stage. If one stage survives the loss of a support, the next stage must survive it too.
+
+    step 1 builds cribs A and B: the front of the trailer is held
+    step 2 takes crib B away: the front corner on that side is no longer held
+
+A support that carried the load before a new one was placed keeps carrying it. A new support starts at zero load, or at the preload of its wedges, and shares only later changes.
+
+## Sources
+
+- Each stage is checked as a system of its own: common practice, no source.
 
 ## Unsafe
 
@@ -2221,22 +2397,22 @@ plan "Only built up" {
 }
 \`\`\`
 `,
-  'strut-angle': `# strut-angle: strut too flat, too steep, or not as written
+  'strut-angle': `# strut-angle: strut too flat, too steep, or not at its written angle
 
 ## What it protects against
 
-A flat strut pushes its foot out more than it pushes up. A steep one holds nothing sideways.
+A flat strut pushes its base out more than it pushes up. A steep strut holds nothing sideways.
 
-## The sum
+## Calculation
 
-angle = atan(rise ÷ run) rise from foot to head, run along the ground
+    angle = arctan(rise ÷ run)
 
-It follows from head and foot, never only from what is typed. The policy's limits: not flatter than 45 deg, not steeper than 75 deg.
+The rise is from base to head, the run is along the ground. The angle is always calculated from head and base, never taken from the written angle alone. Limits of the shipped policy: at least 45 deg, at most 75 deg.
 
 ## Sources
 
 - About 45 deg and not flatter: common practice, no source.
-- 45 deg usual, 60 deg most for rakers: from memory, US Army Corps of Engineers Shoring Operations Guide, section 2.
+- 45 deg usual, 60 deg maximum for rakers: from memory, US Army Corps of Engineers Shoring Operations Guide, section 2.
 
 ## Unsafe
 
@@ -2249,22 +2425,22 @@ plan "Feet too far out" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  6 ft out // strut-angle
+    base  6 ft out // strut-angle
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 
 \`\`\`crib fixed
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
 \`\`\`
 
 ## Safe
@@ -2278,29 +2454,29 @@ plan "At 45 degrees" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
-  'strut-head': `# strut-head: strut head on a part that moves or may not bear
+  'strut-head': `# strut-head: strut head on a part that moves or cannot bear
 
 ## What it protects against
 
-A head on a door, a hood, a sprung cab or sheet metal slips or tears out when the load comes on.
+A strut head on a door, a hood, a sprung cab or sheet metal slips or tears out under load.
 
-## The sum
+## Calculation
 
-There is no sum but one: the head must lie under the part.
+The head must lie under the part:
 
     distance from the head to the edge of the part ≤ joist reach (2 in)
 
@@ -2319,17 +2495,17 @@ plan "Head on the raised legs" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer legs near 9 ft, driver side // strut-head
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 
@@ -2344,29 +2520,30 @@ plan "Heads under the rails" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
-  'strut-length': `# strut-length: strut too short or too long for its place
+  'strut-length': `# strut-length: strut too short or too long
 
 ## What it protects against
 
-A strut that does not reach is stretched past its last hole, or stood on something loose.
+A strut that does not reach is extended past its last hole or set on something loose.
 
-## The sum
+## Calculation
 
-length = √(run² + rise²) shortest ≤ length ≤ longest
+    length = √(run² + rise²)
+    shortest ≤ length ≤ longest
 
 ## Sources
 
@@ -2383,17 +2560,17 @@ plan "Eight feet do not reach" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  9 ft out // strut-length
+    base  9 ft out // strut-length
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 
@@ -2408,17 +2585,17 @@ plan "Within its range" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2426,17 +2603,18 @@ plan "Within its range" {
 
 ## What it protects against
 
-A strut loaded beyond its rating bends and folds without warning, sooner the longer it is.
+A strut loaded beyond its rating buckles without warning. The longer the strut, the lower its rating.
 
-## The sum
+## Calculation
 
-load along the strut = upward part ÷ sin(angle) load ≤ rating at that length
+    load along the strut = upward part ÷ sin(angle)
+    load ≤ rating at that length
 
-The rating is the row of the maker's table for that length, or the next longer one. Between two rows the lower counts; beyond the table nothing does. A timber post is worked out by the NDS column formula.
+The rating is the row of the manufacturer's table for that length, or the next longer row. Between two rows the lower rating counts. Beyond the table there is no rating. A timber post is calculated by the NDS column formula.
 
 ## Sources
 
-- Ratings: the strut's own type, with its source.
+- Ratings: the type of the strut, with its source.
 - Timber posts: NDS 2018, 3.7.1.
 
 ## Unsafe
@@ -2452,15 +2630,15 @@ plan "A strut that nobody rated" {
   }
   strut S1 : UnratedStrut { // strut-load
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
   strut S2 : UnratedStrut { // strut-load
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 
@@ -2475,17 +2653,17 @@ plan "Rated struts" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2493,11 +2671,11 @@ plan "Rated struts" {
 
 ## What it protects against
 
-A strut that stands on oil or air alone comes down when a seal or a hose lets go.
+A strut held only by oil or air comes down when a seal or a hose fails.
 
-## The sum
+## Calculation
 
-There is no sum. A strut is pinned, or backed off onto its lock, before anyone relies on it.
+No calculation. Pin the strut or set its lock collar before anyone relies on it.
 
 ## Sources
 
@@ -2514,17 +2692,17 @@ plan "On its pump" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pump only // strut-lock
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 
@@ -2543,17 +2721,17 @@ plan "Pinned" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2561,11 +2739,11 @@ plan "Pinned" {
 
 ## What it protects against
 
-Struts on one side push a vehicle over to the other.
+Struts on one side push a vehicle over to the other side.
 
-## The sum
+## Calculation
 
-There is no sum. What is done on one side is answered on the other.
+No calculation. A vehicle with struts on one side needs struts on the other side too.
 
 ## Sources
 
@@ -2582,9 +2760,9 @@ plan "Driver side only" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut { // strut-one-sided
+  strut S1 : Strut4to8ft { // strut-one-sided
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
 }
@@ -2601,36 +2779,36 @@ plan "Both sides" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
-  'strut-slip': `# strut-slip: strut foot that slides
+  'strut-slip': `# strut-slip: strut base slides
 
 ## What it protects against
 
-A foot that slides takes the strut away the moment the load comes on. Untied, such a strut adds nothing at all.
+A base that slides takes the strut away as soon as the load comes on. Without a strap such a strut holds nothing.
 
-## The sum
+## Calculation
 
-friction needed = 1 ÷ tan(angle) at 45 deg: 1
+    friction needed = 1 ÷ tan(angle)          at 45 deg: 1
 
-Friction alone holds a foot only where cos(angle) ≤ friction × sin(angle). Otherwise a tie must pull back against the thrust.
+Friction alone holds a base only if cos(angle) ≤ friction × sin(angle). Otherwise a strap must pull back against the thrust.
 
 ## Sources
 
 - The incline: OpenStax University Physics, volume 1, section 6.2.
-- 0.3 under a foot: OpenStax University Physics, volume 1, Table 6.1, metal on wood, moving.
+- 0.3 under a base: OpenStax University Physics, volume 1, Table 6.1, metal on wood, moving.
 
 ## Unsafe
 
@@ -2643,14 +2821,14 @@ plan "Untied" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out // strut-slip
+    base  3 ft 4 in out // strut-slip
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out // strut-slip
+    base  3 ft 4 in out // strut-slip
     lock  pinned
   }
 }
@@ -2663,35 +2841,35 @@ use "library/vehicles.crib"
 use "library/gear.crib"
 use "library/ties.crib"
 
-plan "Tied foot to foot" {
+plan "Tied base to base" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
-  'tie-anchor': `# tie-anchor: strap or chain made fast to something that may not hold
+  'tie-anchor': `# tie-anchor: strap or chain on an anchor that may not hold
 
 ## What it protects against
 
-A strap is as good as what it is made fast to.
+A strap holds no more than its anchor.
 
-## The sum
+## Calculation
 
-pull ≤ what the anchor holds
+    pull ≤ capacity of the anchor
 
-What an anchor in the ground holds must be stated. Unknown is never taken as enough.
+State the capacity of an anchor in the ground. An unknown capacity never counts as enough.
 
 ## Sources
 
@@ -2708,23 +2886,23 @@ plan "Nobody knows what the tree holds" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
   anchor Tree {
     at    14 ft, driver side 30 ft
     holds unknown
   }
   strap T2 : RatchetStrap2in {
-    from S1 foot
+    from S1 base
     to   Tree // tie-anchor
   }
 }
@@ -2737,21 +2915,21 @@ use "library/vehicles.crib"
 use "library/gear.crib"
 use "library/ties.crib"
 
-plan "Foot to foot" {
+plan "Base to base" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2759,17 +2937,16 @@ plan "Foot to foot" {
 
 ## What it protects against
 
-A strap that parts lets both feet go at once.
+A strap that breaks lets both strut bases go at once.
 
-## The sum
+## Calculation
 
-pull = load along the strut × (cos(angle) − friction × sin(angle)) ÷ share of the pull along the thrust
-pull ≤ working load limit
+    pull = load along the strut × (cos(angle) − friction × sin(angle)) ÷ share of the pull along the thrust
+    pull ≤ working load limit
 
-The share is what the pull has along the way in which the foot would slide; where the strap rises, less friction ×
-its rise ÷ its length, because it lifts the foot.
+The share is the part of the pull in the direction in which the base would slide. If the strap rises, friction × its rise ÷ its length is taken off, because the strap lifts the base.
 
-The strap is pulled up by hand, or pulled by the foot: the larger of the two counts.
+The pull is the larger of the pretension set by hand and the pull from the base.
 
 ## Sources
 
@@ -2790,17 +2967,17 @@ plan "A strap that nobody rated" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 40,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : NoTag { from S1 foot to S2 foot } // tie-load
+  strap T1 : NoTag { from S1 base to S2 base } // tie-load
 }
 \`\`\`
 
@@ -2815,31 +2992,31 @@ plan "A chain" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  chain T1 : Chain70_3_8in { from S1 foot to S2 foot }
+  chain T1 : Chain70_3_8in { from S1 base to S2 base }
 }
 \`\`\`
 `,
-  'tie-missing': `# tie-missing: strut foot not tied
+  'tie-missing': `# tie-missing: strut base not strapped
 
 ## What it protects against
 
-A leaning strut pushes its own foot out. Untied, the foot slides away and the load comes down.
+A leaning strut pushes its own base out. Without a strap the base slides away and the load comes down.
 
-## The sum
+## Calculation
 
-thrust at the foot = force along the strut × cos(angle)
+    thrust at the base = force along the strut × cos(angle)
 
-Friction alone is not counted on. A strap joins the feet of the two struts across from each other, or a strap runs from the foot to an anchor.
+Do not rely on friction alone. Run a strap between the bases of two opposite struts, or from the base to an anchor.
 
 ## Sources
 
@@ -2856,14 +3033,14 @@ plan "No strap" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut { // tie-missing
+  strut S1 : Strut4to8ft { // tie-missing
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut { // tie-missing
+  strut S2 : Strut4to8ft { // tie-missing
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
 }
@@ -2876,21 +3053,21 @@ use "library/vehicles.crib"
 use "library/gear.crib"
 use "library/ties.crib"
 
-plan "Strapped foot to foot" {
+plan "Strapped base to base" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
-  strut S1 : LongStrut {
+  strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strut S2 : LongStrut {
+  strut S2 : Strut4to8ft {
     head  trailer rail near 14 ft, passenger side
-    foot  3 ft 4 in out
+    base  3 ft 4 in out
     lock  pinned
   }
-  strap T1 : RatchetStrap2in { from S1 foot to S2 foot }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
 }
 \`\`\`
 `,
@@ -2898,24 +3075,24 @@ plan "Strapped foot to foot" {
 
 ## What it protects against
 
-A high center of gravity near the line of the supports goes over at a shove, or as the load shifts.
+A vehicle with a high center of gravity near the edge of its supports tips over under a push or when its load shifts.
 
-## The sum
+## Calculation
 
-Moments about the line it would tip over, with a push at the height of the center of gravity:
+Moments about the line over which it would tip, with a push at the height of the center of gravity:
 
     push × height = weight × distance of the center inside that line
     push ÷ weight = distance ÷ height              36 in ÷ 90 in = 40 %
 
-Distance: to the nearest line between places that hold the vehicle up; on a grade from where the weight comes down, height × grade downhill of its center. Height: the high end of its range. The worst end of the ranges counts.
+The distance is to the nearest line between the places that hold the vehicle up. On a grade it is measured from where the weight acts, height × grade downhill of the center of gravity. The height is the high end of its range. The worst end of all ranges counts.
 
-The policy sets how much it must hold. The check is for vehicles that stand free. Where struts stand, the push from all sides is the check: see push-margin.
+The policy sets the push that the vehicle must hold. The check is for vehicles without struts. With struts, the push from all sides is the check: see push-margin.
 
 ## Sources
 
 - Slip or tip: Baker & Haynes, Engineering Statics, chapter 9.
-- Half the track over the height of the center: NHTSA rollover rulemaking, chapter V.
-- How much it must hold: the policy's line.
+- Half the track over the height of the center of gravity: NHTSA rollover rulemaking, chapter V.
+- The push that it must hold: the line of the policy.
 
 ## Unsafe
 
@@ -2952,29 +3129,29 @@ plan "Stacked low" {
 }
 \`\`\`
 `,
-  'unsupported-end': `# unsupported-end: an end that nothing holds
+  'unsupported-end': `# unsupported-end: end not supported
 
 ## What it protects against
 
-A vehicle whose supports do not reach round its center of gravity falls toward the open side. It may stand for a while on rust, friction or luck.
+A vehicle whose supports do not surround its center of gravity falls toward the open side. Rust or friction can hold it for a while.
 
-## The sum
+## Calculation
 
-Draw a line round all places that hold the vehicle up. It rests only if the center of gravity stands inside that line, at every end of the ranges of weight and place.
+Draw a line around all places that hold the vehicle up. The vehicle rests only if its center of gravity is inside that line, at every end of the ranges of weight and place.
 
-    trailer with no tractor and its legs up: only the tandem holds it
+    trailer with no tractor and its landing gear up: only the tandem holds it
     tandem at 46 ft 6 in and 50 ft 6 in; center of gravity at about 27 ft
     27 ft is in front of 46 ft 6 in: the front falls
 
-Where several vehicles hang together and most of what they weigh is a range, every mix of the ends is tried, up to 256 of them. Of more than that not every mix is, and the check says that it has not passed.
+If several vehicles rest on each other and most of their weights are ranges, every combination of the ends is tried, up to 256. If there are more, not every combination is tried, and the check reports that it has not passed.
 
 A vehicle on two supports in line only balances. That counts as not held.
 
-The check works out how every vehicle rests, vehicle on vehicle included. It says that one falls only when it has the proof: a motion in which the weight sinks and no support is pressed. Where neither rest nor fall can be proven, it says so, and the plan has not passed.
+The check calculates how every vehicle rests, also when one rests on another. It reports a fall only with proof: a motion in which the weight sinks and no support is pressed. If neither rest nor fall can be proven, it says so, and the plan has not passed.
 
 ## Sources
 
-- A body rests where its center of gravity stands over its supports: from memory, any text on statics.
+- A body rests if its center of gravity is over its supports: from memory, any text on statics.
 - What counts as a support: common practice, no source.
 
 ## Unsafe
@@ -3009,15 +3186,15 @@ plan "On its kingpin and its tandem" {
 }
 \`\`\`
 `,
-  'upper-on-unstable-lower': `# upper-on-unstable-lower: vehicle resting on one that nothing holds
+  'upper-on-unstable-lower': `# upper-on-unstable-lower: lower vehicle not stabilized
 
 ## What it protects against
 
 A car on its own springs and tires rocks and sinks under the truck that rests on it.
 
-## The sum
+## Calculation
 
-There is no sum. A vehicle that another one rests on is held by cribs or step chocks of its own.
+No calculation. A vehicle with another vehicle resting on it needs cribs or step chocks of its own.
 
 ## Sources
 
@@ -3084,21 +3261,21 @@ plan "The car is held" {
 }
 \`\`\`
 `,
-  'weight-sum': `# weight-sum: weights that do not add up
+  'weight-sum': `# weight-sum: weights do not add up
 
 ## What it protects against
 
-A weight that was typed wrong makes every load in the plan wrong.
+A wrong weight makes every load in the plan wrong.
 
-## The sum
+## Calculation
 
-    weight as written  =  sum of what the axles and the kingpin carry empty
+    weight as written = sum of the empty loads on the axles and the kingpin
 
-Two per cent either way is let pass: scales and makers' sheets differ by that much. Where the load on the kingpin is not written, the axles alone must not carry more than the whole weighs.
+A difference of 2 percent either way is accepted: scales and manufacturers' sheets differ by that much. If the load on the kingpin is not stated, the axles alone must not carry more than the whole weight.
 
 ## Sources
 
-- The sum: statics. The two per cent: common practice, no source.
+- The addition: statics. The 2 percent: common practice, no source.
 
 ## Unsafe
 
@@ -3124,15 +3301,15 @@ plan "One weight" {
 }
 \`\`\`
 `,
-  'wheels-unchocked': `# wheels-unchocked: wheels free to roll
+  'wheels-unchocked': `# wheels-unchocked: wheels not chocked
 
 ## What it protects against
 
-A vehicle that rolls an inch takes every crib and strut out of line.
+A vehicle that rolls an inch moves every crib and strut out of line.
 
-## The sum
+## Calculation
 
-There is no sum on level ground: every vehicle on its wheels is chocked both ways. On a grade steeper than the policy's limit it is a danger, not only a warning.
+No calculation. Every vehicle on its wheels is chocked in both directions. On a grade steeper than the limit of the policy, missing chocks are a danger instead of a warning.
 
 ## Sources
 
@@ -3155,13 +3332,13 @@ plan "Nothing under the wheels" {
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Chocked both ways" {
+plan "Chocked in both directions" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
   chock K1 {
     under trailer
-    ways  both
+    holds  both directions
   }
 }
 \`\`\`

@@ -55,7 +55,7 @@ describe('statements', () => {
   });
 
   it('may stand in a block on one line', () => {
-    expect(read('strap T { from S1 foot  to S2 foot }\nchock K')).toEqual([
+    expect(read('strap T { from S1 base  to S2 base }\nchock K')).toEqual([
       'word:strap word:T {',
       '  word:from word:S1 word:foot word:to word:S2 word:foot',
       'word:chock word:K',

@@ -1,5 +1,5 @@
 import type { Analysis, Figure, Finding } from '@cribwright/engine';
-import { wordsIn } from '@cribwright/messages';
+import { type Message, message, type Name, name as nameHole, term } from '@cribwright/messages';
 import type { BoundBlock } from '../binding/bound-file.js';
 import type { PlanReply } from '../protocol/requests.js';
 import { exerciseProperties } from '../schema/lesson.js';
@@ -15,9 +15,9 @@ export function answerTo(block: BoundBlock, plans: readonly BoundBlock[], from: 
   const named = lineOf(block, exerciseProperties.plan)?.plan.text;
   const plan =
     named === undefined ? (plans.length === 1 ? plans[0] : undefined) : plans.find((p) => p.name === named);
-  if (plan === undefined) return none('Say which plan it is about: plan NAME.');
+  if (plan === undefined) return none(term('lesson.plan-not-stated'));
   const reply = from.all.find((p) => p.plan.title === plan.title);
-  if (reply === undefined || reply.partial) return none('The plan that it is about could not be read whole.');
+  if (reply === undefined || reply.partial) return none(term('lesson.plan-not-whole'));
   const work = lineOf(block, exerciseProperties.workOut);
   if (work)
     return figureAnswer(reply.analysis, work.on.text, work.figure.text, contactOf(work.contact?.expression));
@@ -25,10 +25,10 @@ export function answerTo(block: BoundBlock, plans: readonly BoundBlock[], from: 
   if (find) return faultAnswer(reply.analysis, find.on?.text);
   const finish = lineOf(block, exerciseProperties.finish);
   if (finish) return finishAnswer(plan, reply, finish.on.text, finish.leaveOut?.text, from.text);
-  return none('It says nothing to work out, find or finish.');
+  return none(term('lesson.asks-nothing'));
 }
 
-const none = (why: string): Answer => ({ kind: 'none', why });
+const none = (why: Message): Answer => ({ kind: 'none', why });
 
 const contactOf = (expression: { readonly kind: string } | undefined): number | undefined =>
   expression !== undefined && 'value' in expression && typeof expression.value === 'number'
@@ -40,14 +40,16 @@ const keyOf = (words: string): string => words.replace(/ (\w)/g, (_, letter: str
 
 function figureAnswer(analysis: Analysis, name: string, words: string, contact: number | undefined): Answer {
   const support = analysis.supports.find((s) => s.name === name);
-  if (support === undefined) return none(`The plan has no support ${name}.`);
+  if (support === undefined) return none(message('lesson.no-support', { on: nameHole(name) }));
   const at = support.contacts.find((c) => c.number === contact);
   const key = keyOf(words);
   const ofContact =
     key === 'load' ? at?.load : key === 'capacity' ? at?.capacity : key === 'use' ? at?.use : undefined;
   const figure = contact === undefined ? support.figures[key] : ofContact;
-  if (figure === undefined) return none(`There is no ${words} to work out for ${name}.`);
-  if (figure.value === undefined) return none(`The ${words} of ${name} is not known.`);
+  if (figure === undefined)
+    return none(message('lesson.no-figure', { figure: nameHole(words), on: nameHole(name) }));
+  if (figure.value === undefined)
+    return none(message('lesson.not-known', { figure: nameHole(words), on: nameHole(name) }));
   return { kind: 'figure', figure };
 }
 
@@ -56,13 +58,13 @@ function faultAnswer(analysis: Analysis, on: string | undefined): Answer {
     (f) => !f.couldNotRun && f.severity !== 'note' && f.rule !== 'expectation-unmet',
   );
   const findings = faults.filter((f) => on === undefined || f.subject.element.split('/').at(-1) === on);
-  return findings.length === 0 ? none('No check finds a fault there.') : { kind: 'faults', findings };
+  return findings.length === 0 ? none(term('lesson.no-fault')) : { kind: 'faults', findings };
 }
 
 /** The fix that the checks work out, else the line as it is written. */
 function finishAnswer(
   plan: BoundBlock,
-  { analysis, plan: { display } }: PlanReply,
+  { analysis }: PlanReply,
   name: string,
   leaveOut: string | undefined,
   text: string,
@@ -72,11 +74,12 @@ function finishAnswer(
     .filter((f) => f.subject.element === subject?.elementId)
     .flatMap((f) => f.fixes)
     .filter((fix) => fix.edits.some((e) => e.kind === 'set' && e.at.property === leaveOut));
-  const fixed = fixes[0] && wordsIn('en', display).message(fixes[0].title);
+  const fixed = fixes[0]?.title;
   const written = subject?.properties.find((p) => p.key === leaveOut);
-  const key = fixed ?? (written === undefined ? undefined : text.slice(written.span.start, written.span.end));
+  const key =
+    fixed ?? (written === undefined ? undefined : nameHole(text.slice(written.span.start, written.span.end)));
   return key === undefined
-    ? none(`${name} has no line “${leaveOut ?? ''}” to leave out.`)
+    ? none(message('lesson.no-line', { on: nameHole(name), line: nameHole(leaveOut ?? '') }))
     : { kind: 'finish', subject: name, leaveOut, key };
 }
 
@@ -88,7 +91,7 @@ export type Answer =
       readonly kind: 'finish';
       readonly subject: string;
       readonly leaveOut: string | undefined;
-      readonly key: string;
+      readonly key: Message | Name;
     }
   /** The key could not be worked out. Says why; never left blank. */
-  | { readonly kind: 'none'; readonly why: string };
+  | { readonly kind: 'none'; readonly why: Message };

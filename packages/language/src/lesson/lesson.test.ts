@@ -1,4 +1,4 @@
-import { value } from '@cribwright/messages/testing';
+import { english, value } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import { openWorkspace } from '../workspace/open-workspace.js';
 import { lessonsIn } from './lesson.js';
@@ -35,7 +35,8 @@ async function lessonWith(exercise: string) {
 it('works a figure out of the plan', async () => {
   const { lesson, first, answer } = await lessonWith('work out height limit of B\nhint "Count."\npoints 2');
   expect(lesson).toMatchObject({ title: 'Height', paragraphs: ['One.', 'Two.'] });
-  expect(first).toMatchObject({ hints: ['Count.'], points: 2, ask: 'Work out the height limit of B.' });
+  expect(first).toMatchObject({ hints: ['Count.'], points: 2 });
+  expect(english(first?.ask)).toBe('Calculate the height limit of B.');
   expect(answer?.kind === 'figure' && value(answer.figure)).toBe('24 in');
 });
 
@@ -46,18 +47,17 @@ it('takes what the checks find for the key of a fault', async () => {
 
 it('takes the fix that the checks work out for the key of what is to be finished', async () => {
   const { answer } = await lessonWith('finish B leave out "courses"');
-  expect(answer).toMatchObject({ kind: 'finish', subject: 'B', leaveOut: 'courses', key: 'Use 6 courses' });
+  expect(answer).toMatchObject({ kind: 'finish', subject: 'B', leaveOut: 'courses' });
+  expect(answer?.kind === 'finish' && english(answer.key)).toBe('Use 6 courses');
 });
 
 it('takes the line as written where it holds', async () => {
   const { answer } = await lessonWith('finish B leave out "layout"');
-  expect(answer).toMatchObject({ kind: 'finish', key: 'layout 2 by 2' });
+  expect(answer?.kind === 'finish' && english(answer.key)).toBe('layout 2 by 2');
 });
 
 it('says why there is no key, and never leaves one blank', async () => {
   expect((await lessonWith('ask "What?"')).answer).toMatchObject({ kind: 'none' });
-  expect((await lessonWith('work out pressure of B contact 3')).answer).toEqual({
-    kind: 'none',
-    why: 'There is no pressure to work out for B.',
-  });
+  const { answer } = await lessonWith('work out pressure of B contact 3');
+  expect(answer?.kind === 'none' && english(answer.why)).toBe('There is no pressure to calculate for B.');
 });

@@ -1,3 +1,4 @@
+import { type Message, message, type Name, name } from '@cribwright/messages';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import type { PlanReply } from '../protocol/requests.js';
 import { lessonProperties } from '../schema/lesson.js';
@@ -17,8 +18,8 @@ export interface Lesson {
 }
 
 export interface Exercise {
-  readonly name: string;
-  readonly ask: string;
+  readonly name: Message | Name;
+  readonly ask: Message | Name;
   readonly hints: readonly string[];
   readonly points: number | undefined;
   readonly answer: Answer;
@@ -48,8 +49,9 @@ function exercise(
   plans: readonly BoundBlock[],
   from: { readonly text: string; readonly all: readonly PlanReply[] },
 ): Exercise {
+  const own = block.title ?? block.name;
   return {
-    name: block.title ?? block.name ?? `Exercise ${index + 1}`,
+    name: own === undefined ? message('lesson.exercise', { number: name(String(index + 1)) }) : name(own),
     ...exerciseText(block),
     answer: answerTo(block, plans, from),
   };

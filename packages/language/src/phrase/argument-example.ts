@@ -7,7 +7,7 @@ const examples: Readonly<Record<string, string>> = {
   part: 'rail',
   vehicle: 'trailer',
   timber: 'Fir4x4',
-  'strut type': 'LongStrut',
+  'strut type': 'Strut4to8ft',
   'strap type': 'RatchetStrap2in',
 };
 

@@ -1,7 +1,8 @@
-import { describeVector, findUnit, plain, sameVector, show, unitsOf, type Vector } from '@cribwright/units';
+import { type List, list, name } from '@cribwright/messages';
+import { findUnit, plain, sameVector, show, unitsOf, type Vector } from '@cribwright/units';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
-import { say } from '../problems/words.js';
-import { dueOf, exampleOf, sentence } from './dimension-words.js';
+import { problemMessage } from '../problems/problem-message.js';
+import { dueOf, exampleOf, measureOf } from './dimension-words.js';
 import { type Amount, asForce, evaluate, type Values } from './evaluate.js';
 import type { Expression } from './expression.js';
 import { fits, vectorOfExpression } from './measure.js';
@@ -52,24 +53,35 @@ function wrongDimension(
     return problem(
       'unit-missing',
       e.span,
-      { text: written, due: sentence(due), example: options(written, units, example) },
+      { text: name(written), due, example: options(written, units, example) },
       {
         fixes: units.map((u) => {
           const near = `${text(bare)} ${u}`;
-          return replace(say('unit-missing.fix', { near }), bare.span, near);
+          return replace(problemMessage('unit-missing--fix', { near: name(near) }), bare.span, near);
         }),
       },
     );
   }
-  const is = describeVector(vector);
+  const is = measureOf(vector);
   const unit = e.kind === 'number' ? e.unit : undefined;
   const near = likelyUnits(rule, 0)[0];
-  const fixes = unit && near ? [replace(say('wrong-dimension.fix', { near }), unit.span, near)] : [];
-  return problem('wrong-dimension', e.span, { due, example, text: written, is }, { fixes });
+  const fixes =
+    unit && near
+      ? [replace(problemMessage('wrong-dimension--fix', { near: name(near) }), unit.span, near)]
+      : [];
+  return problem(
+    'wrong-dimension',
+    e.span,
+    { due, example: name(example), text: name(written), is },
+    { fixes },
+  );
 }
 
-const options = (written: string, units: readonly string[], example: string): string =>
-  units.length === 0 ? example : units.map((u) => `${written} ${u}`).join(' or ');
+const options = (written: string, units: readonly string[], example: string): List =>
+  list(
+    (units.length === 0 ? [example] : units.map((u) => `${written} ${u}`)).map((text) => name(text)),
+    'or',
+  );
 
 /** The units a crew would mean: the usual ones of the first dimension. */
 const likelyUnits = (rule: QuantityRule, size: number): readonly string[] => {
@@ -124,9 +136,9 @@ function percentMissing(e: Expression, text: (e: Expression) => string): Languag
   return problem(
     'percent-missing',
     e.span,
-    { text: written, percent, example: near },
+    { text: name(written), percent: name(percent), example: name(near) },
     {
-      fixes: [replace(say('unit-missing.fix', { near }), e.span, near)],
+      fixes: [replace(problemMessage('unit-missing--fix', { near: name(near) }), e.span, near)],
     },
   );
 }
@@ -154,10 +166,15 @@ export function outOfBounds(
   const problems: LanguageProblem[] = [];
   const dimension = rule.dimensions.find((d) => fits(amount.vector, d)) ?? 'ratio';
   if (dimension === 'count' && !Number.isInteger(amount.low)) {
-    problems.push(problem('not-whole', e.span, { text: text(e) }));
+    problems.push(problem('not-whole', e.span, { text: name(text(e)) }));
   }
   if (amount.low < 0 && (positive.includes(dimension) || dimension === 'count' || rule.atLeast === 0)) {
-    problems.push(problem('below-zero', e.span, { due: sentence(dueOf(rule.dimensions)) }));
+    problems.push(
+      problem('below-zero', e.span, {
+        text: name(text(e)),
+        due: dueOf(rule.dimensions),
+      }),
+    );
     return problems;
   }
   const unit = unitOf(e) ?? '';
@@ -167,9 +184,13 @@ export function outOfBounds(
       : show(value, dimension, findUnit(unit)?.id ?? 'us', { rounding: way });
   const { low, high } = rule.dimensions.includes('force') ? asForce(amount) : amount;
   if (rule.atLeast !== undefined && low < rule.atLeast) {
-    problems.push(problem('too-small', e.span, { text: text(e), least: shown(rule.atLeast, 'up') }));
+    problems.push(
+      problem('too-small', e.span, { text: name(text(e)), least: name(shown(rule.atLeast, 'up')) }),
+    );
   } else if (rule.atMost !== undefined && high > rule.atMost) {
-    problems.push(problem('too-large', e.span, { text: text(e), most: shown(rule.atMost, 'down') }));
+    problems.push(
+      problem('too-large', e.span, { text: name(text(e)), most: name(shown(rule.atMost, 'down')) }),
+    );
   }
   return problems;
 }
@@ -190,9 +211,9 @@ function orderOfEnds(e: Expression, text: (e: Expression) => string, problems: L
     problem(
       'range-order',
       e.span,
-      { low: text(e.low), high: text(e.high) },
+      { low: name(text(e.low)), high: name(text(e.high)) },
       {
-        fixes: [replace(say('range-order.fix', {}), e.span, `${highText} to ${lowText}`)],
+        fixes: [replace(problemMessage('range-order--fix', {}), e.span, `${highText} to ${lowText}`)],
       },
     ),
   );

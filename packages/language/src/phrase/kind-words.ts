@@ -1,22 +1,37 @@
+import {
+  type List,
+  list,
+  type Message,
+  message,
+  type Name,
+  name,
+  type TermId,
+  term,
+} from '@cribwright/messages';
 import type { Kind } from '../binding/kind.js';
 
-/** A kind of thing in the reader's words, where its own name is not that already. */
-const named: Partial<Record<Kind, string>> = {
-  value: 'value',
-  parameter: 'value',
-  tie: 'strap or chain',
-  'pattern use': 'group',
-  cache: 'cache (a unit that responds)',
+/** Kinds of things that have no word of the plan language, or another one. */
+const named: Partial<Record<Kind, TermId>> = {
+  value: 'expected.kind-value',
+  parameter: 'expected.kind-value',
+  tie: 'expected.kind-tie',
+  'pattern use': 'expected.kind-group',
+  cache: 'expected.kind-cache',
 };
 
-export const kindWord = (kind: Kind): string => named[kind] ?? kind;
+const kindWord = (kind: Kind): Message | Name => {
+  const id = named[kind];
+  return id === undefined ? name(kind) : term(id);
+};
 
-/** `a crib`, `an anchor` */
-export const article = (words: string): string => `${/^[aeiou]/.test(words) ? 'an' : 'a'} ${words}`;
+const withArticle = (first: string, what: Message | Name | List): Message =>
+  message(/^[aeiou]/.test(first) ? 'expected.an' : 'expected.a', { what });
 
 /** `crib, strut or step chock` */
-export const kindWords = (kinds: readonly Kind[]): string => {
-  const all = [...new Set(kinds.map(kindWord))];
-  const last = all.pop() ?? 'thing';
-  return all.length === 0 ? last : `${all.join(', ')} or ${last}`;
+export const kindWords = (kinds: readonly Kind[]): List => {
+  const words = new Map(kinds.map((kind) => [named[kind] ?? kind, kindWord(kind)]));
+  return list(words.size === 0 ? [term('expected.kind-thing')] : [...words.values()], 'or');
 };
+
+/** `a crib, strut or step chock` */
+export const aKind = (kinds: readonly Kind[]): Message => withArticle(kinds[0] ?? 'thing', kindWords(kinds));

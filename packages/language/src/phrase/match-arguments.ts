@@ -1,12 +1,13 @@
+import { type List, list, type Message, name as nameHole, term as termOf } from '@cribwright/messages';
 import type { Piece, Reference } from '../binding/bound-file.js';
 import type { Kind } from '../binding/kind.js';
 import type { Term } from '../grammar/syntax.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
-import { say } from '../problems/words.js';
+import { problemMessage } from '../problems/problem-message.js';
 import { argumentExample } from './argument-example.js';
 import { checkQuantity } from './check-quantity.js';
 import { dueOf } from './dimension-words.js';
-import { kindWords } from './kind-words.js';
+import { aKind } from './kind-words.js';
 import { parseExpression } from './parse-expression.js';
 import type { Argument, ArgumentValue } from './pattern.js';
 import type { NameScope } from './scope.js';
@@ -76,14 +77,17 @@ export function matchArguments(
     if (pattern && !parameter) {
       problems.push(
         problem('argument-unknown', nameTerm, {
-          pattern: pattern.name,
-          text: nameTerm.text,
-          names: parameters.map((p) => p.name).join(', '),
+          pattern: nameHole(pattern.name),
+          text: nameHole(nameTerm.text),
+          names: list(
+            parameters.map((p) => nameHole(p.name)),
+            'and',
+          ),
         }),
       );
     }
     if (given.some((g) => g.name.text === nameTerm.text))
-      problems.push(problem('argument-twice', nameTerm, { text: nameTerm.text }));
+      problems.push(problem('argument-twice', nameTerm, { text: nameHole(nameTerm.text) }));
     const kind = parameterKinds[parameter?.typeWord ?? ''] ?? { kind: 'part' };
     const read = value(terms, i + 2, kind, scope, text);
     problems.push(...read.problems);
@@ -93,8 +97,11 @@ export function matchArguments(
         from && read.next > i + 2
           ? { start: from.start, end: terms[read.next - 1]?.end ?? from.end }
           : nameTerm;
-      const due = `${dueWord(kind)}, such as ${argumentExample(parameter?.typeWord ?? '')}`;
-      if (parameter || !pattern) problems.push(problem('argument-wrong', span, { text: nameTerm.text, due }));
+      const example = nameHole(argumentExample(parameter?.typeWord ?? ''));
+      if (parameter || !pattern)
+        problems.push(
+          problem('argument-wrong', span, { text: nameHole(nameTerm.text), due: dueWord(kind), example }),
+        );
     }
     pieces.push(...read.pieces);
     references.push(...read.references);
@@ -108,7 +115,10 @@ export function matchArguments(
   if (!close) return undefined;
   const missing = parameters.filter((p) => !given.some((g) => g.name.text === p.name));
   if (pattern && missing.length > 0) {
-    const names = missing.map((p) => p.name).join(', ');
+    const names = list(
+      missing.map((p) => nameHole(p.name)),
+      'and',
+    );
     const added = missing.map((p) => `${p.name} = ${argumentExample(p.typeWord)}`).join(', ');
     const before = { start: close.start, end: close.start };
     const text = given.length > 0 ? `, ${added}` : added;
@@ -116,9 +126,9 @@ export function matchArguments(
       problem(
         'argument-missing',
         { start: terms[at]?.start ?? 0, end: close.end },
-        { pattern: pattern.name, names },
+        { pattern: nameHole(pattern.name), names },
         {
-          fixes: [replace(say('argument-missing.fix', { names: added }), before, text)],
+          fixes: [replace(problemMessage('argument-missing--fix', { names: nameHole(added) }), before, text)],
         },
       ),
     );
@@ -172,12 +182,12 @@ function value(terms: readonly Term[], at: number, kind: ParameterKind, scope: N
   return done(at + 1, { kind: 'reference', reference: part, part: undefined });
 }
 
-const dueWord = (kind: ParameterKind): string =>
+const dueWord = (kind: ParameterKind): Message | List =>
   kind.kind === 'quantity'
     ? dueOf(kind.rule.dimensions)
     : kind.kind === 'part'
-      ? 'a part of a vehicle'
-      : `a ${kindWords(kind.kinds)}`;
+      ? termOf('expected.part-of-a-vehicle')
+      : aKind(kind.kinds);
 
 const skip = (terms: readonly Term[], at: number): number => {
   let i = at;

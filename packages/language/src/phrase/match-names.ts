@@ -1,8 +1,9 @@
+import { name } from '@cribwright/messages';
 import { closest } from '@cribwright/units';
 import type { Declaration, Piece, Reference } from '../binding/bound-file.js';
 import type { Term } from '../grammar/syntax.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
-import { say } from '../problems/words.js';
+import { problemMessage } from '../problems/problem-message.js';
 import { parameterKinds } from './match-arguments.js';
 import type { Matching, Next, State } from './matching.js';
 import type { Written } from './pattern.js';
@@ -121,13 +122,13 @@ function referred(reference: Reference, slot: string, problems: readonly Languag
 function unknownRule(term: Term, scope: NameScope): LanguageProblem {
   const near = closest(term.text, [...scope.rules]);
   return near === undefined
-    ? problem('unknown-rule', term, { text: term.text })
+    ? problem('unknown-rule', term, { text: name(term.text) })
     : problem(
-        'unknown-rule.near',
+        'unknown-rule--near',
         term,
-        { text: term.text, near },
+        { text: name(term.text), near: name(near) },
         {
-          fixes: [replace(say('unknown-name.fix', { near }), term, near)],
+          fixes: [replace(problemMessage('unknown-name--fix', { near: name(near) }), term, near)],
         },
       );
 }

@@ -1,3 +1,4 @@
+import { name } from '@cribwright/messages';
 import type { Piece } from '../binding/bound-file.js';
 import type { Term } from '../grammar/syntax.js';
 import { problem } from '../problems/problem.js';
@@ -70,7 +71,7 @@ export function date(m: Matching, slot: string, s: State, next: Next): State | u
     return m.miss(s.at, { kind: 'date' });
   const good = term.kind === 'date' && isDate(term.text);
   if (!good && m.strict) return undefined;
-  const problems = good ? [] : [problem('date-malformed', term, { text: term.text })];
+  const problems = good ? [] : [problem('date-malformed', term, { text: name(term.text) })];
   return next(
     m.took(
       s,

@@ -2,6 +2,7 @@ import type { Dimension } from '@cribwright/units';
 import type { Match, Reference } from '../binding/bound-file.js';
 import type { Kind } from '../binding/kind.js';
 import type { PropertySchema } from '../schema/block-schema.js';
+import type { NameLabel, TextLabel } from './label-words.js';
 
 /** What may stand at a place in the text. */
 export type Expected =
@@ -17,8 +18,8 @@ export type Expected =
   | { readonly kind: 'reference'; readonly kinds: readonly Kind[] }
   /** Parts of this vehicle, or of the main one. */
   | { readonly kind: 'part'; readonly vehicle: Reference | undefined }
-  | { readonly kind: 'name'; readonly label: string }
-  | { readonly kind: 'text'; readonly label: string }
+  | { readonly kind: 'name'; readonly label: NameLabel }
+  | { readonly kind: 'text'; readonly label: TextLabel }
   | { readonly kind: 'date' }
   | { readonly kind: 'size' }
   | { readonly kind: 'rule' }

@@ -1,6 +1,6 @@
+import { message, name, term } from '@cribwright/messages';
 import {
   type Dimension,
-  describeVector,
   dimensionOf,
   divide,
   multiply,
@@ -10,8 +10,9 @@ import {
   vectorOf,
 } from '@cribwright/units';
 import type { Declaration } from '../binding/bound-file.js';
-import { type LanguageProblem, problem, replace } from '../problems/problem.js';
-import { say } from '../problems/words.js';
+import { type LanguageProblem, problem, replace, type TextFix } from '../problems/problem.js';
+import { problemMessage } from '../problems/problem-message.js';
+import { measureOf } from './dimension-words.js';
 import { isBare } from './evaluate.js';
 import type { Expression } from './expression.js';
 import { unitOf } from './unit-of.js';
@@ -51,13 +52,13 @@ export function vectorOfExpression(
       const top = of(high);
       // `36,000 to 42,000 lb`: the first number takes the unit of the second.
       if (isBare(low) && unitOf(high)) return top;
-      return agree(of(low), top, () => clash(low, high, 'put in one range', names, text, problems));
+      return agree(of(low), top, () => clash(low, high, 'range', names, text, problems));
     }
     case 'tolerance': {
       const by = of(e.by);
       const middle = of(e.middle);
       if (!by || !middle || sameVector(by, plain)) return middle;
-      return agree(middle, by, () => clash(e.middle, e.by, 'put in one range', names, text, problems));
+      return agree(middle, by, () => clash(e.middle, e.by, 'range', names, text, problems));
     }
     case 'binary': {
       const [left, right] = [of(e.left), of(e.right)];
@@ -80,10 +81,13 @@ const agree = (a: Vector | undefined, b: Vector | undefined, otherwise: () => vo
   return undefined;
 };
 
+/** What is done with two things that do not fit. */
+type Clash = 'added' | 'subtracted' | 'range';
+
 function clash(
   left: Expression,
   right: Expression,
-  done: string,
+  done: Clash,
   names: Vectors,
   text: (e: Expression) => string,
   problems: LanguageProblem[],
@@ -91,21 +95,35 @@ function clash(
   const quiet: LanguageProblem[] = [];
   const is = (e: Expression) => {
     const v = vectorOfExpression(e, names, text, quiet);
-    return v ? describeVector(v) : 'not known';
+    return v ? measureOf(v) : term('word.not-known');
   };
-  const holes = { left: text(left), leftIs: is(left), right: text(right), rightIs: is(right), done };
+  const found = (fixes: readonly TextFix[], near?: string): LanguageProblem =>
+    problem(
+      `dimension-clash--${done}`,
+      span,
+      {
+        left: name(text(left)),
+        leftIs: is(left),
+        right: name(text(right)),
+        rightIs: is(right),
+        ...(near === undefined
+          ? {}
+          : { advice: message('language.dimension-clash--near', { near: name(near) }) }),
+      },
+      { fixes },
+    );
   const span = { start: left.span.start, end: right.span.end };
   // `36,000-42,000 lb` is meant as a range.
   if (done === 'subtracted' && isBare(left) && left.kind === 'number' && unitOf(right) !== undefined) {
     const near = `${text(left)} to ${text(right)}`;
-    const fixes = [replace(say('dimension-clash.fix', { near }), span, near)];
+    const fixes = [replace(problemMessage('dimension-clash--fix', { near: name(near) }), span, near)];
     if (
       right.kind === 'number' &&
       left.value !== undefined &&
       right.value !== undefined &&
       left.value < right.value
     ) {
-      problems.push(problem('dimension-clash.near', span, { ...holes, near }, { fixes }));
+      problems.push(found(fixes, near));
       return;
     }
   }
@@ -115,19 +133,12 @@ function clash(
     unitOf(bare === right ? left : right) ??
     (bare ? usual(bare === right ? left : right, names, text) : undefined);
   if (!bare || unit === undefined) {
-    problems.push(problem('dimension-clash', span, holes));
+    problems.push(found([]));
     return;
   }
   const near = `${text(bare)} ${unit}`;
   problems.push(
-    problem(
-      'dimension-clash.near',
-      span,
-      { ...holes, near },
-      {
-        fixes: [replace(say('dimension-clash.fix', { near }), bare.span, near)],
-      },
-    ),
+    found([replace(problemMessage('dimension-clash--fix', { near: name(near) }), bare.span, near)], near),
   );
 }
 

@@ -1,11 +1,12 @@
 import { parseNumber } from '@cribwright/units';
 import type { Span, Term } from '../grammar/syntax.js';
+import type { WrittenNumberFault } from './number-problem.js';
 
 /** A number at a place in a line, as people write one: `36,000`, `3 1/2`, `1/2`, `3½`. */
 export interface ReadNumber {
   readonly value: number | undefined;
-  /** Why not, where it is malformed. */
-  readonly why: string | undefined;
+  /** What is wrong, where it is malformed. */
+  readonly fault: WrittenNumberFault | undefined;
   readonly fix: string | undefined;
   readonly span: Span;
   readonly text: string;
@@ -27,7 +28,7 @@ export function readNumber(terms: readonly Term[], at: number): ReadNumber | und
   const read = parseNumber(text);
   return {
     value: read.ok ? read.value : undefined,
-    why: read.ok ? undefined : read.problem.text,
+    fault: read.ok ? undefined : (read.problem.number ?? 'not a number'),
     fix: read.ok ? undefined : read.problem.fix,
     span: { start: first.start, end: last.end },
     text,
@@ -52,7 +53,7 @@ function dashedFrom(terms: readonly Term[], at: number): ReadNumber | undefined 
   const read = parseNumber(length === 1 ? `${whole.text}${part}` : fix);
   return {
     value: read.ok ? read.value : undefined,
-    why: `In “${text}” the dash would be a minus; write ${fix}`,
+    fault: 'dash',
     fix: length === 1 ? `${whole.text}${part}` : fix,
     span: { start: whole.start, end: last.end },
     text,

@@ -1,10 +1,10 @@
-import { compound, mayFollow } from '@cribwright/units';
+import { count, name } from '@cribwright/messages';
+import { compound, mayFollow, quote } from '@cribwright/units';
 import type { Piece, Reference } from '../binding/bound-file.js';
 import type { Kind } from '../binding/kind.js';
 import type { Span, Term } from '../grammar/syntax.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
-import { say } from '../problems/words.js';
-import { sentence } from './dimension-words.js';
+import { problemMessage } from '../problems/problem-message.js';
 import {
   type Expression,
   type FigureWord,
@@ -13,6 +13,7 @@ import {
   type WrittenUnit,
 } from './expression.js';
 import type { ExpressionRequest } from './expression-request.js';
+import { numberProblem, orderProblem } from './number-problem.js';
 import { readNumber } from './number-term.js';
 import { readUnit } from './read-unit.js';
 import { unknownName } from './unknown-name.js';
@@ -94,7 +95,7 @@ class ExpressionReader {
       if (this.operators >= mostPieces) {
         // Read to its end all the same, but not built up: so there is one message, at the place.
         if (this.operators === mostPieces)
-          this.problems.push(problem('calculation-too-long', right.span, { most: String(mostPieces) }));
+          this.problems.push(problem('calculation-too-long', right.span, { most: count(mostPieces) }));
         continue;
       }
       const operator = sign.text as '+' | '-' | '*' | '/';
@@ -164,7 +165,8 @@ class ExpressionReader {
     );
     // What is malformed was told where it stands.
     const whole = parts.length === pieces.length ? compound(parts) : undefined;
-    if (whole && !whole.ok) this.problems.push(problem('unit-order', span, { why: whole.problem.text }));
+    if (whole && !whole.ok && whole.problem.order)
+      this.problems.push(orderProblem(whole.problem.order, span));
     return { kind: 'compound', pieces, span };
   }
 
@@ -173,12 +175,12 @@ class ExpressionReader {
     if (!read) return undefined;
     this.at = read.next;
     this.pieces.push({ span: read.span, kind: 'number', slot: undefined });
-    if (read.why !== undefined) {
+    if (read.fault !== undefined) {
       const fixes =
         read.fix === undefined
           ? []
-          : [replace(say('number-malformed.fix', { near: read.fix }), read.span, read.fix)];
-      this.problems.push(problem('number-malformed', read.span, { why: sentence(read.why) }, { fixes }));
+          : [replace(problemMessage('number-malformed--fix', { near: name(read.fix) }), read.span, read.fix)];
+      this.problems.push(numberProblem(read.fault, read.span, read.text, read.fix, fixes));
     }
     const taken = readUnit(this.request, this.at, read.span);
     this.at += taken.length;
@@ -301,11 +303,21 @@ function pointOfThousands(text: string, span: Span, { unit, text: written }: Wri
   if (!heavy.includes(unit.id) || !/^[1-9]\d{0,2}\.\d{3}$/.test(text)) return [];
   const thousands = text.replace('.', ',');
   const plain = `${Number(text)}`;
-  const why = `In “${text} ${written}” the point is unclear; write ${thousands} ${written}, or ${plain} ${written}`;
   const fixes = [thousands, plain].map((near) =>
-    replace(say('number-malformed.fix', { near: `${near} ${written}` }), span, near),
+    replace(problemMessage('number-malformed--fix', { near: name(`${near} ${written}`) }), span, near),
   );
-  return [problem('number-malformed', span, { why }, { fixes })];
+  return [
+    problem(
+      'number-malformed--point',
+      span,
+      {
+        text: name(quote(`${text} ${written}`)),
+        thousands: name(`${thousands} ${written}`),
+        plain: name(`${plain} ${written}`),
+      },
+      { fixes },
+    ),
+  ];
 }
 
 const isFigure = (t: Term | undefined): t is Term =>

@@ -1,8 +1,10 @@
 import type { Dimension } from '@cribwright/units';
+import { inch } from '@cribwright/units';
 import type { Reference } from '../binding/bound-file.js';
 import type { Kind } from '../binding/kind.js';
 import type { Span } from '../grammar/syntax.js';
 import type { Expression } from './expression.js';
+import type { NameLabel, TextLabel } from './label-words.js';
 import type { Of, Pattern, QuantityRule } from './shape.js';
 
 /** A word or text with its place. */
@@ -83,7 +85,7 @@ export const quantity = <N extends string>(
 const farthest = 1000;
 /** How long, wide or thick a thing is. Nothing that is there is thinner than a sixteenth of an inch. */
 export const extent = <N extends string>(slot: N, rule: Partial<Omit<QuantityRule, 'dimensions'>> = {}) =>
-  quantity(slot, 'length', { atLeast: 0.0254 / 16, ...rule });
+  quantity(slot, 'length', { atLeast: inch / 16, ...rule });
 /** A whole number. */
 export const count = <N extends string>(slot: N, rule: { atLeast?: number; atMost?: number } = {}) =>
   quantity(slot, 'count', { atLeast: 0, ...rule });
@@ -104,12 +106,12 @@ export const part = <N extends string>(slot: N, of?: string): Pattern<Slot<N, Re
   slot,
   of,
 });
-export const name = <N extends string>(slot: N, label: string): Pattern<Slot<N, Written>> => ({
+export const name = <N extends string>(slot: N, label: NameLabel): Pattern<Slot<N, Written>> => ({
   kind: 'name',
   slot,
   label,
 });
-export const text = <N extends string>(slot: N, label: string): Pattern<Slot<N, Written>> => ({
+export const text = <N extends string>(slot: N, label: TextLabel): Pattern<Slot<N, Written>> => ({
   kind: 'text',
   slot,
   label,

@@ -135,9 +135,9 @@ describe('a phrase', () => {
         'items',
         sequence(optional(choice('side', 'driver side', 'passenger side')), reference('on', 'crib')),
       ),
-      optional(flag('both', 'both ways')),
+      optional(flag('both', 'both directions')),
     );
-    expect(values(p, 'A, driver side A both ways')).toMatchObject({
+    expect(values(p, 'A, driver side A both directions')).toMatchObject({
       both: true,
       items: [{ on: { text: 'A' } }, { side: { text: 'driver side' }, on: { text: 'A' } }],
     });
@@ -154,11 +154,11 @@ describe('a phrase', () => {
   });
 
   it('keeps a group under one name', () => {
-    const end = sequence(reference('crib', 'crib'), choice('end', 'foot', 'head'));
+    const end = sequence(reference('crib', 'crib'), choice('end', 'base', 'head'));
     expect(
-      values(sequence(group('from', end), word('to'), group('to', end)), 'A foot to A head'),
+      values(sequence(group('from', end), word('to'), group('to', end)), 'A base to A head'),
     ).toMatchObject({
-      from: { end: { text: 'foot' } },
+      from: { end: { text: 'base' } },
       to: { end: { text: 'head' } },
     });
   });

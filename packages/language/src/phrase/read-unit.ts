@@ -1,9 +1,10 @@
-import { findUnit, suggestUnit, type Unit } from '@cribwright/units';
+import { name } from '@cribwright/messages';
+import { findUnit, quote, suggestUnit, type Unit } from '@cribwright/units';
 import type { Piece } from '../binding/bound-file.js';
 import type { Span, Term } from '../grammar/syntax.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
-import { say } from '../problems/words.js';
-import { dueOf, exampleOf, sentence } from './dimension-words.js';
+import { problemMessage } from '../problems/problem-message.js';
+import { dueOf, exampleOf } from './dimension-words.js';
 import { figureWords, type WrittenUnit } from './expression.js';
 import type { ExpressionRequest } from './expression-request.js';
 import { unitOfMark } from './marks.js';
@@ -78,9 +79,17 @@ function thousandsOf(request: ExpressionRequest, at: number, after: Span): ReadU
   const written = textOf(request, after);
   const near = `${/^\d{1,3}$/.test(written) ? `${written},000` : `${written} × 1,000`} ${word.text}`;
   const span = { start: after.start, end: word.end };
-  const fixes = near.includes('×') ? [] : [replace(say('number-malformed.fix', { near }), span, near)];
-  const why = `In “${written}k ${word.text}” the k is not read; write ${near}`;
-  return took(unit, word.text, word, 2, [problem('number-malformed', span, { why }, { fixes })]);
+  const fixes = near.includes('×')
+    ? []
+    : [replace(problemMessage('number-malformed--fix', { near: name(near) }), span, near)];
+  return took(unit, word.text, word, 2, [
+    problem(
+      'number-malformed--thousand',
+      span,
+      { text: name(quote(`${written}k ${word.text}`)), near: name(near) },
+      { fixes },
+    ),
+  ]);
 }
 
 function feetMark(request: ExpressionRequest, mark: Term, next: Term | undefined, after: Span): ReadUnit {
@@ -89,8 +98,10 @@ function feetMark(request: ExpressionRequest, mark: Term, next: Term | undefined
   const near = `${textOf(request, after)} ft`;
   const span = { start: after.start, end: mark.end };
   const glued = next?.start === mark.end && next.kind !== 'symbol';
-  const fixes = [replace(say('feet-mark.fix', { near }), mark, glued ? ' ft ' : ' ft')];
-  return took(feet, mark.text, mark, 1, [problem('feet-mark', span, { near }, { fixes })]);
+  const fixes = [
+    replace(problemMessage('feet-mark--fix', { near: name(near) }), mark, glued ? ' ft ' : ' ft'),
+  ];
+  return took(feet, mark.text, mark, 1, [problem('feet-mark', span, { near: name(near) }, { fixes })]);
 }
 
 /** An inch mark starts a text in quotes, so it swallows what follows: only its own fix can give that back. */
@@ -99,8 +110,10 @@ function inchMark(request: ExpressionRequest, text: Term, after: Span): ReadUnit
   if (!inch) return none;
   const near = `${textOf(request, after)} in`;
   const span = { start: after.start, end: text.start + 1 };
-  const fixes = [replace(say('feet-mark.fix', { near }), text, ` in${text.text.slice(1)}`)];
-  return took(inch, '"', text, 1, [problem('feet-mark', span, { near }, { fixes })]);
+  const fixes = [
+    replace(problemMessage('feet-mark--fix', { near: name(near) }), text, ` in${text.text.slice(1)}`),
+  ];
+  return took(inch, '"', text, 1, [problem('feet-mark', span, { near: name(near) }, { fixes })]);
 }
 
 function unknownUnit({ rule, reserved, scope }: ExpressionRequest, term: Term): ReadUnit {
@@ -114,15 +127,15 @@ function unknownUnit({ rule, reserved, scope }: ExpressionRequest, term: Term): 
   const found =
     near === undefined
       ? problem('unit-unknown', term, {
-          text,
-          due: sentence(dueOf(rule.dimensions)),
-          example: exampleOf(rule.dimensions),
+          text: name(text),
+          due: dueOf(rule.dimensions),
+          example: name(exampleOf(rule.dimensions)),
         })
       : problem(
-          'unit-unknown.near',
+          'unit-unknown--near',
           term,
-          { text, near },
-          { fixes: [replace(say('unit-unknown.fix', { near }), term, near)] },
+          { text: name(text), near: name(near) },
+          { fixes: [replace(problemMessage('unit-unknown--fix', { near: name(near) }), term, near)] },
         );
   return {
     unit: unit && { unit, text, span: term },

@@ -1,5 +1,6 @@
 import type { Dimension } from '@cribwright/units';
 import type { Kind } from '../binding/kind.js';
+import type { NameLabel, TextLabel } from './label-words.js';
 
 export interface QuantityRule {
   /** More than one where either is right: `45 deg` or `12 %`. */
@@ -31,8 +32,8 @@ export type Shape =
   /** A part of a vehicle. Of the one named just before it in the same phrase, or of the main vehicle. */
   | { readonly kind: 'part'; readonly slot: string; readonly of: string | undefined }
   /** A new name. */
-  | { readonly kind: 'name'; readonly slot: string; readonly label: string }
-  | { readonly kind: 'text'; readonly slot: string; readonly label: string }
+  | { readonly kind: 'name'; readonly slot: string; readonly label: NameLabel }
+  | { readonly kind: 'text'; readonly slot: string; readonly label: TextLabel }
   | { readonly kind: 'date'; readonly slot: string }
   | { readonly kind: 'size'; readonly slot: string }
   /** The id of a rule. */

@@ -1,8 +1,10 @@
+import { type List, list, type Message, type Name, name, term } from '@cribwright/messages';
 import { closest } from '@cribwright/units';
 import type { Declaration, Reference } from '../binding/bound-file.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
-import { say } from '../problems/words.js';
-import { article, kindWords } from './kind-words.js';
+import { problemMessage } from '../problems/problem-message.js';
+import { renamedName } from '../schema/renamed-words.js';
+import { aKind, kindWords } from './kind-words.js';
 import type { NameScope } from './scope.js';
 
 /** More names than these are no help: completion lists them. */
@@ -19,40 +21,47 @@ export function unknownName(
   if (kinds.includes('axle')) return unknownAxle(reference, scope, vehicle);
   const kind = kindWords(kinds);
   const names = scope.names(kinds).map((d) => d.name);
-  const near = closest(text, names);
+  const renamed = renamedName(text);
+  const near = names.find((name) => name === renamed) ?? closest(text, names);
   const other = scope.findAny(text);
   if (other) {
-    const related = [{ uri: other.uri, span: other.nameSpan, message: say('wrong-kind.declared', { text }) }];
+    const related = [
+      {
+        uri: other.uri,
+        span: other.nameSpan,
+        message: problemMessage('wrong-kind--declared', { text: name(text) }),
+      },
+    ];
     if (kinds.includes('anchor') && other.kind === 'strut') {
-      const near = `${text} foot`;
-      const fixes = [replace(say('unknown-name.fix', { near }), span, near)];
-      return problem('wrong-kind.foot', span, { text, near }, { related, fixes });
+      const near = `${text} base`;
+      const fixes = [replace(problemMessage('unknown-name--fix', { near: name(near) }), span, near)];
+      return problem('wrong-kind--foot', span, { text: name(text), near: name(near) }, { related, fixes });
     }
-    const is = article(kindWords([other.kind]));
-    const due = article(kind);
+    const is = aKind([other.kind]);
+    const due = aKind(kinds);
     const offer = near ?? (names.length <= 3 ? names[0] : undefined);
     return offer === undefined
-      ? problem('wrong-kind', span, { text, is, kind: due }, { related })
+      ? problem('wrong-kind', span, { text: name(text), is, kind: due }, { related })
       : problem(
-          'wrong-kind.near',
+          'wrong-kind--near',
           span,
-          { text, is, kind: due, near: offer },
+          { text: name(text), is, kind: due, near: name(offer) },
           {
             related,
-            fixes: [replace(say('unknown-name.fix', { near: offer }), span, offer)],
+            fixes: [replace(problemMessage('unknown-name--fix', { near: name(offer) }), span, offer)],
           },
         );
   }
   const file = scope.elsewhere(text, kinds);
   if (file !== undefined) {
     return problem(
-      'unknown-name.use',
+      'unknown-name--use',
       span,
-      { kind, text, file },
+      { kind, text: name(text), file: name(file) },
       {
         fixes: [
           {
-            title: say('unknown-name.useFix', { file }),
+            title: problemMessage('unknown-name--use-fix', { file: name(file) }),
             edits: [{ span: { start: 0, end: 0 }, text: `use "${file}"\n` }],
             safe: true,
           },
@@ -62,44 +71,51 @@ export function unknownName(
   }
   const few = [...new Set(names)].slice(0, most);
   if (near === undefined && names.length <= most && few.length > 0)
-    return problem('unknown-name.choices', span, { kind, text, choices: few.join(', ') });
+    return problem('unknown-name--choices', span, { kind, text: name(text), choices: nameList(few) });
   return near === undefined
-    ? problem('unknown-name', span, { kind, text })
+    ? problem('unknown-name', span, { kind, text: name(text) })
     : problem(
-        'unknown-name.near',
+        'unknown-name--near',
         span,
-        { kind, text, near },
+        { kind, text: name(text), near: name(near) },
         {
-          fixes: [replace(say('unknown-name.fix', { near }), span, near)],
+          fixes: [replace(problemMessage('unknown-name--fix', { near: name(near) }), span, near)],
         },
       );
 }
 
-/** At the start of a sentence; a name stays as it is written. */
-const starting = (vehicle: string): string => (vehicle === 'the vehicle' ? 'The vehicle' : vehicle);
+const nameList = (all: readonly string[]): List =>
+  list(
+    all.map((one) => name(one)),
+    'plain',
+  );
+
+/** The vehicle that is meant, by its name where it has one. */
+const vehicleOf = (d: Declaration | undefined): Message | Name =>
+  d ? name(d.name) : term('place.the-vehicle');
 
 function unknownPart(
   { text, span }: Reference,
   scope: NameScope,
   said: Declaration | undefined,
 ): LanguageProblem {
-  const vehicle = (said ?? scope.vehicle)?.name ?? 'the vehicle';
+  const vehicle = vehicleOf(said ?? scope.vehicle);
   const parts = scope.parts(said).map((d) => d.name);
   const near = closest(text, parts);
-  if (parts.length === 0) return problem('unknown-part.none', span, { vehicle, text });
+  if (parts.length === 0) return problem('unknown-part--none', span, { vehicle, text: name(text) });
   if (near === undefined) {
-    return problem('unknown-part.choices', span, {
-      vehicle: starting(vehicle),
-      text,
-      choices: parts.join(', '),
+    return problem('unknown-part--choices', span, {
+      vehicle,
+      text: name(text),
+      choices: nameList(parts),
     });
   }
   return problem(
-    'unknown-part.near',
+    'unknown-part--near',
     span,
-    { vehicle: starting(vehicle), text, near },
+    { vehicle, text: name(text), near: name(near) },
     {
-      fixes: [replace(say('unknown-name.fix', { near }), span, near)],
+      fixes: [replace(problemMessage('unknown-name--fix', { near: name(near) }), span, near)],
     },
   );
 }
@@ -109,9 +125,9 @@ function unknownAxle(
   scope: NameScope,
   said: Declaration | undefined,
 ): LanguageProblem {
-  const vehicle = (said ?? scope.vehicle)?.name ?? 'the vehicle';
+  const vehicle = vehicleOf(said ?? scope.vehicle);
   const axles = scope.axles(said).map((d) => d.name);
   return axles.length === 0
-    ? problem('unknown-axle', span, { vehicle: starting(vehicle), text })
-    : problem('unknown-axle.choices', span, { vehicle: starting(vehicle), text, choices: axles.join(', ') });
+    ? problem('unknown-axle', span, { vehicle, text: name(text) })
+    : problem('unknown-axle--choices', span, { vehicle, text: name(text), choices: nameList(axles) });
 }

@@ -1,6 +1,6 @@
-import type { HolesOf, Message } from '@cribwright/engine';
+import type { Message } from '@cribwright/messages';
 import type { Span } from '../grammar/syntax.js';
-import { codeOf, say, type words } from './words.js';
+import { codeOf, type ProblemHoles, type ProblemKey, problemMessage } from './problem-message.js';
 
 /** Something wrong with the text itself. The engine's findings speak of the plan; these speak of the writing. */
 export interface LanguageProblem {
@@ -27,18 +27,16 @@ export interface TextChange {
   readonly text: string;
 }
 
-export type WordKey = keyof typeof words;
-
-/** A problem in the words of `words.ts`. An error unless said otherwise. */
-export const problem = <K extends WordKey>(
+/** A problem in the words of `messages.*.ftl`. An error unless said otherwise. */
+export const problem = <K extends ProblemKey>(
   key: K,
   span: Span,
-  holes: Readonly<Record<HolesOf<(typeof words)[K]>, string>>,
+  holes: ProblemHoles<K>,
   rest: Partial<Pick<LanguageProblem, 'severity' | 'fixes' | 'related'>> = {},
 ): LanguageProblem => ({
   code: codeOf(key),
   severity: rest.severity ?? 'error',
-  message: say(key, holes),
+  message: problemMessage(key, holes),
   span: plain(span),
   fixes: rest.fixes ?? [],
   related: rest.related ?? [],

@@ -82,7 +82,7 @@ export interface MoveParams {
   readonly uri: string;
   readonly version: number;
   readonly element: string;
-  readonly moves: 'center' | 'foot' | 'head' | 'vehicle';
+  readonly moves: 'center' | 'base' | 'head' | 'vehicle';
   readonly to: { readonly x?: number; readonly y?: number; readonly z?: number };
   /** Which plan of the file, from 0. Without it, the first that has the element. */
   readonly plan?: number;

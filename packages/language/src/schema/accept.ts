@@ -7,7 +7,7 @@ export const accept = property(
   sequence(
     rule('rule'),
     word('on'),
-    reference('on', ...supportKinds, 'vehicle', 'step', 'way out'),
+    reference('on', ...supportKinds, 'vehicle', 'step', 'egress'),
     word('because'),
     text('reason', 'reason'),
     word('by'),

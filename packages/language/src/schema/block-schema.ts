@@ -6,7 +6,7 @@ export type Container = 'file' | (string & {});
 
 /** What one kind of block is called, where it may stand, and what may be said in it. */
 export interface BlockSchema {
-  /** As written: `crib`, `vehicle type`, `way out`. */
+  /** As written: `crib`, `vehicle type`, `egress`. */
   readonly keyword: string;
   readonly within: readonly Container[];
   /** A sentence or two for a reader who has never seen one. */

@@ -34,9 +34,9 @@ export const stockLine = property(
 );
 
 export const cacheProperties = {
-  people: property('people', count('people', { atLeast: 0 }), {
-    doc: 'How many people ride on it.',
-    example: 'people 4',
+  staffing: property('staffing', count('people', { atLeast: 0 }), {
+    doc: 'Number of people who ride on it.',
+    example: 'staffing 4',
   }),
 };
 
@@ -44,7 +44,7 @@ export const cache: BlockSchema = {
   keyword: 'cache',
   within: ['file'],
   doc: 'What a unit carries, by kind, size and count.',
-  example: 'cache Rescue12 "Rescue 12" {\n  people 4\n  48 Fir4x4 24 in long\n  24 wedge pairs\n}',
+  example: 'cache Rescue12 "Rescue 12" {\n  staffing 4\n  48 Fir4x4 24 in long\n  24 wedge pairs\n}',
   head: { name: 'required', title: 'optional' },
   declares: 'cache',
   element: 'cache',

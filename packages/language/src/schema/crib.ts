@@ -1,3 +1,4 @@
+import { inch } from '@cribwright/units';
 import {
   choice,
   count,
@@ -18,7 +19,7 @@ export const cribProperties = {
     'timber',
     sequence(
       reference('timber', 'timber'),
-      quantity('length', 'length', { atLeast: 0.0254, atMost: 15 }),
+      quantity('length', 'length', { atLeast: inch, atMost: 15 }),
       optional(word('long')),
     ),
     {
@@ -147,7 +148,7 @@ export const padProperties = {
 export const pad: BlockSchema = {
   keyword: 'pad',
   within: ['plan', 'pattern'],
-  doc: 'A plate or mat that spreads the load of a base or foot over the ground.',
+  doc: 'A plate or mat that spreads the load of a base or base over the ground.',
   example: 'pad P1 {\n  size 3 ft by 3 ft\n  thickness 3.5 in\n  under A\n}',
   head: { name: 'required' },
   declares: 'pad',

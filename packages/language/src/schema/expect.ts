@@ -43,7 +43,7 @@ export const expectation = property(
     ),
     sequence(
       rule('rule'),
-      optional(sequence(word('on'), reference('on', ...supportKinds, 'vehicle', 'step', 'load', 'way out'))),
+      optional(sequence(word('on'), reference('on', ...supportKinds, 'vehicle', 'step', 'load', 'egress'))),
     ),
   ),
   {

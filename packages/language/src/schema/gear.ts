@@ -45,9 +45,9 @@ export const strutTypeProperties = {
       repeatable: true,
     },
   ),
-  footPlate: property('foot plate', sequence(extent('length'), word('by'), extent('width'), source), {
-    doc: 'The size of its foot: what presses on the ground.',
-    example: 'foot plate 10 in by 10 in',
+  basePlate: property('base plate', sequence(extent('length'), word('by'), extent('width'), source), {
+    doc: 'The size of its base: what presses on the ground.',
+    example: 'base plate 10 in by 10 in',
   }),
   post: property(
     'post',

@@ -1,3 +1,4 @@
+import { inch } from '@cribwright/units';
 import {
   anyOrder,
   choice,
@@ -69,7 +70,7 @@ const shared = {
       source,
     ),
     {
-      doc: 'It holds the vehicle up before the crew comes: landing legs, a kingpin on a fifth wheel. The load is of all its points together, empty.',
+      doc: 'It holds the vehicle up before the crew comes: landing gear, a kingpin on a fifth wheel. The load is of all its points together, empty.',
       example: 'carries 5,000 lb empty stiffness 40,000 lb per in',
     },
   ),
@@ -81,7 +82,7 @@ const runs = property('runs', sequence(quantity('extent', 'length', { range: tru
   example: 'runs 0 ft to 53 ft',
   required: true,
 });
-const spacing = property('spacing', sequence(quantity('spacing', 'length', { atLeast: 0.0254 }), source), {
+const spacing = property('spacing', sequence(quantity('spacing', 'length', { atLeast: inch }), source), {
   doc: 'From the middle of one to the middle of the next.',
   example: 'spacing 12 in',
   required: true,
@@ -112,14 +113,14 @@ export const partProperties = { ...shared, runs, spacing, at };
 
 export const rails = block(
   'rails',
-  'Pieces that run lengthwise: frame rails, side rails.',
-  'rails rail "side rail" {\n  runs 0 ft to 53 ft\n  offset 4 ft\n  height 42 to 46 in\n  width 3 in\n  may bear\n}',
+  'Members that run lengthwise: frame rails, bottom rails.',
+  'rails rail "bottom rail" {\n  runs 0 ft to 53 ft\n  offset 4 ft\n  height 42 to 46 in\n  width 3 in\n  may bear\n}',
   [runs],
 );
-export const crossmembers = block(
-  'crossmembers',
-  'Pieces that run crosswise between the rails: joists, floor crossmembers.',
-  'crossmembers joists {\n  runs 1 ft to 52 ft\n  spacing 12 in\n  offset 4 ft\n  height 42 to 46 in\n  width 2 in\n  may bear\n}',
+export const joists = block(
+  'joists',
+  'The crossmembers of a floor. They run crosswise between the rails.',
+  'joists joists {\n  runs 1 ft to 52 ft\n  spacing 12 in\n  offset 4 ft\n  height 42 to 46 in\n  width 2 in\n  may bear\n}',
   [runs, spacing],
 );
 export const area = block(
@@ -130,15 +131,15 @@ export const area = block(
 );
 export const points = block(
   'points',
-  'Single places: landing legs, cab mounts, kingpin.',
-  'points legs "landing legs" {\n  at 9 ft\n  offset 2 ft\n  height 0 in\n  carries 5,000 lb empty stiffness 40,000 lb per in\n}',
+  'Single places: landing gear, cab mounts, kingpin.',
+  'points legs "landing gear" {\n  at 9 ft\n  offset 2 ft\n  height 0 in\n  carries 5,000 lb empty stiffness 40,000 lb per in\n}',
   [at],
 );
 
 export const partForms = {
   rails: 'rails',
-  crossmembers: 'crossmembers',
+  joists: 'joists',
   area: 'patch',
   points: 'points',
 } as const;
-export const partBlocks: readonly BlockSchema[] = [rails, crossmembers, area, points];
+export const partBlocks: readonly BlockSchema[] = [rails, joists, area, points];

@@ -67,9 +67,9 @@ export const center = either(
   sequence(quantity('high', 'length', { range: true }), word('high')),
 );
 
-/** Where a strap or chain is made fast. */
+/** Where a strap or chain is anchored. */
 export const anchor = either(
-  sequence(reference('strut', 'strut'), choice('end', 'foot', 'head')),
+  sequence(reference('strut', 'strut'), choice('end', 'base', 'head')),
   sequence(reference('vehicle', 'vehicle'), part('part', 'vehicle'), optional(place)),
   reference('anchor', 'anchor'),
 );

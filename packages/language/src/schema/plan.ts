@@ -25,14 +25,9 @@ export const planProperties = {
     doc: 'The units that figures are shown in. Anything may be written in any unit.',
     example: 'units us',
   }),
-  respond: property('units respond', list('caches', reference('cache', 'cache')), {
-    doc: 'The units that come, by their caches. What the plan needs is compared with what they carry.',
-    example: 'units respond Rescue12, Engine4',
-    repeatable: true,
-  }),
-  responds: property('responds', list('caches', reference('cache', 'cache')), {
-    doc: 'A unit that comes, by its cache.',
-    example: 'responds Rescue12',
+  responding: property('responding', list('caches', reference('cache', 'cache')), {
+    doc: 'The units that respond, by their caches. What the plan needs is compared with what they carry.',
+    example: 'responding Rescue12, Engine4',
     repeatable: true,
   }),
   crew: property(
@@ -95,7 +90,7 @@ export const groundProperties = {
       optional(sequence(word('toward'), choice('toward', 'front', 'rear', 'driver side', 'passenger side'))),
     ),
     {
-      doc: 'How steeply the ground falls, and which way it falls. Grade is rise over run.',
+      doc: 'How steeply the ground slopes, and toward which end or side it slopes down. Grade is rise over run.',
       example: 'grade 1.5 % toward rear',
     },
   ),
@@ -201,14 +196,14 @@ const spot = sequence(
   ),
 );
 
-export const wayOutProperties = {
+export const egressProperties = {
   from: property('from', spot, {
     doc: 'Where the rescuer kneels.',
     example: 'from 24 ft, driver side 5 ft',
     required: true,
   }),
   to: property('to', spot, {
-    doc: 'The next corner of the way, up to where it is safe.',
+    doc: 'The next corner of the path, up to where it is safe.',
     example: 'to 24 ft, driver side 20 ft',
     required: true,
     repeatable: true,
@@ -219,16 +214,16 @@ export const wayOutProperties = {
   }),
 };
 
-export const wayOut: BlockSchema = {
-  keyword: 'way out',
+export const egress: BlockSchema = {
+  keyword: 'egress',
   within: ['plan'],
-  doc: 'The way a rescuer leaves by. It is kept clear of supports and tools.',
-  example: 'way out Back {\n  from 24 ft, driver side 5 ft\n  to 24 ft, driver side 20 ft\n}',
+  doc: 'The path by which a rescuer leaves. It is kept clear of supports and tools.',
+  example: 'egress Back {\n  from 24 ft, driver side 5 ft\n  to 24 ft, driver side 20 ft\n}',
   head: { name: 'required' },
-  declares: 'way out',
-  element: 'way out',
+  declares: 'egress',
+  element: 'egress',
   bodyOptional: false,
-  properties: Object.values(wayOutProperties),
+  properties: Object.values(egressProperties),
 };
 
-export const planParts: readonly BlockSchema[] = [ground, sizeUp, load, wayOut];
+export const planParts: readonly BlockSchema[] = [ground, sizeUp, load, egress];

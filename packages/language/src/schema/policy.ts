@@ -4,7 +4,7 @@ import { anyOrder, choice, either, quantity, sequence, text, word } from '../phr
 import { type BlockSchema, property } from './block-schema.js';
 import { sourcePhrase } from './phrases.js';
 
-/** What kind of value a limit takes, and on which side of the shipped value it is less safe. */
+/** What kind of value a limit takes. Which way is the safe one is the engine's to say: `limitKinds`. */
 export interface LimitKind {
   readonly dimensions: readonly Dimension[];
   readonly range?: true;
@@ -12,8 +12,6 @@ export interface LimitKind {
   readonly words?: readonly string[];
   /** The word that is stricter than all others; without it, any change of words may be less safe. */
   readonly safest?: string;
-  /** Less safe when it grows, when it shrinks, or not to be told by size alone. */
-  readonly looser: 'higher' | 'lower' | 'other';
   /** SI or plain, 0 where nothing is said. */
   readonly atLeast?: number;
   readonly doc: string;
@@ -29,15 +27,13 @@ const angle = ['angle'] as const;
 export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
   'crossing stress': {
     dimensions: stress,
-    looser: 'higher',
-    doc: 'Stress across the grain that the flat rule allows at a crossing.',
+    doc: 'Stress perpendicular to grain that the flat rule allows at a crossing.',
     example: '500 psi',
   },
   'crossing basis': {
     dimensions: [],
     words: ['flat rule', 'species', 'lesser'],
     safest: 'lesser',
-    looser: 'other',
     doc: 'What a crossing may carry: the flat rule, the value of the species, or the lesser of the two.',
     example: 'lesser',
   },
@@ -45,120 +41,101 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
     dimensions: weight,
     // A pound: nothing can be rounded to a multiple of none.
     atLeast: 4.448,
-    looser: 'lower',
     doc: 'A crossing’s capacity is rounded down to a multiple of this.',
     example: '500 lb',
   },
   'height ratio all contacts': {
     dimensions: ratio,
-    looser: 'higher',
     doc: 'Height over width, outside to outside of the contacts, when all contacts are loaded.',
     example: '3',
   },
   'height ratio some contacts': {
     dimensions: ratio,
-    looser: 'higher',
     doc: 'The same when only some contacts are loaded.',
     example: '1.5',
   },
   'height ratio one contact': {
     dimensions: ratio,
-    looser: 'higher',
     doc: 'The same when a single contact is loaded.',
     example: '1',
   },
   'least overhang': {
     dimensions: length,
-    looser: 'lower',
     doc: 'How far a timber runs past its contact, at least.',
     example: '4 in',
   },
   'most overhang': {
     dimensions: length,
-    looser: 'higher',
     doc: 'How far a timber may run past its contact.',
     example: '6 in',
   },
   'wedge travel': {
     dimensions: length,
     range: true,
-    looser: 'higher',
     doc: 'The gap that one pair of wedges closes.',
     example: '0.5 in to 2 in',
   },
   'joist reach': {
     dimensions: length,
-    looser: 'higher',
     doc: 'How far off a joist a contact may stand and still count.',
     example: '1.5 in',
   },
   'contact alignment': {
     dimensions: length,
-    looser: 'higher',
     doc: 'How far a contact may stand off the one below it.',
     example: '1 in',
   },
   'steepest capture': {
     dimensions: angle,
-    looser: 'higher',
     doc: 'The steepest slope of a captured part.',
     example: '5 deg',
   },
   'least strut angle': {
     dimensions: angle,
-    looser: 'lower',
     doc: 'The flattest that a strut may stand, to the ground.',
     example: '45 deg',
   },
   'most strut angle': {
     dimensions: angle,
-    looser: 'higher',
     doc: 'The steepest that a strut may stand.',
     example: '75 deg',
   },
   'push margin': {
     percent: true,
     dimensions: ratio,
-    looser: 'lower',
     doc: 'The sideways push that must be held, as a share of the weight.',
     example: '10 %',
   },
   'push height': {
     dimensions: length,
     words: ['cargo center', 'top of body'],
-    looser: 'other',
     doc: 'How high the push is taken to act.',
     example: 'cargo center',
   },
   'use limit': {
     percent: true,
     dimensions: ratio,
-    looser: 'higher',
     doc: 'The share of its capacity that anything may carry.',
     example: '100 %',
   },
   'friction timber on timber': {
     dimensions: ratio,
-    looser: 'higher',
     doc: 'Grip of timber on timber.',
     example: '0.4',
   },
   'friction timber on metal': {
     dimensions: ratio,
-    looser: 'higher',
     doc: 'Grip of timber on metal.',
     example: '0.3',
   },
-  'friction strut foot': {
+  'friction strut base': {
     dimensions: ratio,
-    looser: 'higher',
     doc: 'Grip of a strut’s foot on the ground.',
     example: '0.4',
   },
   'grade needing chocks': {
     percent: true,
     dimensions: ['ratio', 'angle'],
-    looser: 'higher',
     doc: 'The grade from which chocks are asked for. 0 % asks always.',
     example: '0 %',
   },
@@ -166,44 +143,37 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
     dimensions: [],
     words: ['dry', 'green'],
     safest: 'dry',
-    looser: 'other',
     doc: 'Which of the two published dressed sizes of an 8x8 counts.',
     example: 'dry',
   },
   'axle limit single': {
     dimensions: weight,
-    looser: 'other',
     doc: 'Legal weight on a single axle: above it, look again at what was typed.',
     example: '20,000 lb',
   },
   'axle limit tandem': {
     dimensions: weight,
-    looser: 'other',
     doc: 'Legal weight on a tandem.',
     example: '34,000 lb',
   },
   'gross limit': {
     dimensions: weight,
-    looser: 'other',
     doc: 'Legal weight of the whole.',
     example: '80,000 lb',
   },
   'egress width': {
     dimensions: length,
-    looser: 'lower',
-    doc: 'How wide the way out is kept.',
+    doc: 'How wide the egress is kept.',
     example: '3 ft',
   },
   'post slenderness': {
     dimensions: ratio,
-    looser: 'higher',
     doc: 'Length over least side of a timber post, at most.',
     example: '50',
   },
   'stiffness spread': {
     dimensions: ratio,
     atLeast: 1,
-    looser: 'lower',
     doc: 'By how much stiffnesses are varied to see what that changes.',
     example: '2',
   },
@@ -211,7 +181,6 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
     dimensions: [],
     words: ['by pressure', 'may give way'],
     safest: 'may give way',
-    looser: 'other',
     doc: 'Whether the ground under a crib is judged by its pressure alone, or is also lost in turn like a support.',
     example: 'may give way',
   },

@@ -1,7 +1,8 @@
+import type { TextLabel } from '../phrase/label-words.js';
 import { list, optional, quantity, reference, sequence, symbol, text, word } from '../phrase/pattern.js';
 import { type BlockSchema, property } from './block-schema.js';
 
-const words = (key: string, label: string, doc: string, example: string) =>
+const words = (key: string, label: TextLabel, doc: string, example: string) =>
   property(key, text(label, label), { doc, example, repeatable: true });
 
 export const siteProperties = {
@@ -27,9 +28,9 @@ export const siteProperties = {
     example: 'uses plan TrailerOnCar',
     repeatable: true,
   }),
-  responds: property('responds', list('caches', reference('cache', 'cache')), {
+  responding: property('responding', list('caches', reference('cache', 'cache')), {
     doc: 'The units that are sent there first.',
-    example: 'responds Rescue12',
+    example: 'responding Rescue12',
     repeatable: true,
   }),
 };

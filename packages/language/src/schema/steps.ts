@@ -32,7 +32,7 @@ export const stepLine = property(
             sequence(
               reference('vehicle', 'vehicle'),
               optional(reference('axle', 'axle')),
-              optional(choice('ways', 'both ways', 'forward', 'rearward')),
+              optional(choice('ways', 'both directions', 'forward', 'rearward')),
             ),
             list('chocks', reference('support', 'chock')),
           ),
@@ -59,7 +59,7 @@ export const stepLine = property(
   ),
   {
     doc: 'One step: what is done to what, by how many, and how long it takes. Steps run in the order of their lines; with `after` a step waits only for those it names.',
-    example: '1 chock trailer both ways crew 1 takes 1 min',
+    example: '1 chock trailer both directions crew 1 takes 1 min',
     repeatable: true,
   },
 );
@@ -68,7 +68,8 @@ export const steps: BlockSchema = {
   keyword: 'steps',
   within: ['plan'],
   doc: 'The order of the work, from the ground up. Each half-built stage is checked too.',
-  example: 'steps {\n  1 chock trailer both ways  crew 1  takes 1 min\n  2 build A  crew 2  takes 5 min\n}',
+  example:
+    'steps {\n  1 chock trailer both directions  crew 1  takes 1 min\n  2 build A  crew 2  takes 5 min\n}',
   head: { name: 'none' },
   declares: undefined,
   element: 'steps',

@@ -31,22 +31,22 @@ export const strutProperties = {
     },
   ),
   foot: property(
-    'foot',
+    'base',
     sequence(
       either(sequence(quantity('out', 'length'), word('out')), sequence(word('at'), place)),
       andThen(sequence(word('on pad'), reference('pad', 'pad'))),
     ),
     {
-      doc: 'Where the foot stands: how far out from the head, or its own place.',
-      example: 'foot 4 ft out',
+      doc: 'Where the base stands: how far out from the head, or its own place.',
+      example: 'base 4 ft out',
       required: true,
     },
   ),
   angle: property('angle', quantity('angle', 'angle'), {
-    doc: 'What the angle to the ground is meant to be. The real one is worked out from head and foot and compared.',
+    doc: 'What the angle to the ground is meant to be. The real one is worked out from head and base and compared.',
     example: 'angle 45 deg',
   }),
-  lock: property('lock', choice('lock', 'pinned', 'backed off', 'pump only'), {
+  lock: property('lock', choice('lock', 'pinned', 'collar', 'pump only'), {
     doc: 'How it is held once set. A pump alone is no lock.',
     example: 'lock pinned',
   }),
@@ -61,7 +61,7 @@ export const strut: BlockSchema = {
   within: ['plan', 'pattern'],
   doc: 'A strut from the ground to a part of the vehicle: it pushes, it never pulls.',
   example:
-    'strut S1 : LongStrut {\n  head  trailer joist near 26 ft, passenger side\n  foot  4 ft out\n  angle 45 deg\n  lock  pinned\n}',
+    'strut S1 : Strut4to8ft {\n  head  trailer joist near 26 ft, passenger side\n  base  4 ft out\n  angle 45 deg\n  lock  pinned\n}',
   head: { name: 'required', type: { kinds: ['strut type'], required: true, extends: false } },
   declares: 'strut',
   element: 'strut',
@@ -74,14 +74,14 @@ export const tieProperties = {
     'from',
     sequence(group('from', anchor), optional(sequence(word('to'), group('to', anchor)))),
     {
-      doc: 'What it is made fast to at one end and, after `to`, at the other: the foot or head of a strut, a part of a vehicle, or an anchor.',
-      example: 'from S1 foot to S2 foot',
+      doc: 'What it is anchored to at one end and, after `to`, at the other: the base or head of a strut, a part of a vehicle, or an anchor.',
+      example: 'from S1 base to S2 base',
       required: true,
     },
   ),
   to: property('to', group('to', anchor), {
-    doc: 'What it is made fast to at the other end, on a line of its own.',
-    example: 'to S2 foot',
+    doc: 'What it is anchored to at the other end, on a line of its own.',
+    example: 'to S2 base',
   }),
   tension: property('tension', quantity('tension', ['force', 'mass']), {
     doc: 'How hard it is pulled up. Hand-tight where nothing is said.',
@@ -93,7 +93,7 @@ const tie = (keyword: string, type: Kind, doc: string, gear: string): BlockSchem
   keyword,
   within: ['plan', 'pattern'],
   doc,
-  example: `${keyword} T1 : ${gear} { from S1 foot to S2 foot }`,
+  example: `${keyword} T1 : ${gear} { from S1 base to S2 base }`,
   head: { name: 'required', type: { kinds: [type], required: true, extends: false } },
   declares: 'tie',
   element: 'tie',
@@ -125,7 +125,7 @@ export const anchorProperties = {
 export const groundAnchor: BlockSchema = {
   keyword: 'anchor',
   within: ['plan', 'pattern'],
-  doc: 'Something in the ground that a strap or chain is made fast to: pickets, a tree, a guard rail.',
+  doc: 'Something in the ground that a strap or chain is anchored to: pickets, a tree, a guardrail.',
   example: 'anchor Pickets {\n  at 26 ft, driver side 14 ft\n  holds 4,000 lb\n}',
   head: { name: 'required' },
   declares: 'anchor',
@@ -140,9 +140,9 @@ export const chockProperties = {
     example: 'under trailer axle 2',
     required: true,
   }),
-  ways: property('ways', choice('ways', 'both', 'forward', 'rearward'), {
-    doc: 'Which way it keeps the wheels from rolling.',
-    example: 'ways both',
+  holds: property('holds', choice('ways', 'both directions', 'forward', 'rearward'), {
+    doc: 'The direction in which it keeps the wheels from rolling.',
+    example: 'holds both directions',
     required: true,
   }),
 };
@@ -151,7 +151,7 @@ export const chock: BlockSchema = {
   keyword: 'chock',
   within: ['plan', 'pattern'],
   doc: 'Wheel chocks.',
-  example: 'chock K1 {\n  under trailer axle 2\n  ways both\n}',
+  example: 'chock K1 {\n  under trailer axle 2\n  holds both directions\n}',
   head: { name: 'required' },
   declares: 'chock',
   element: 'chock',

@@ -30,7 +30,7 @@ export const timberProperties = {
     required: true,
   }),
   wet: property('wet', nothing, {
-    doc: 'Wet in use: softer across the grain.',
+    doc: 'Wet in use: softer perpendicular to grain.',
     example: 'wet',
   }),
   source: sourceLine,
@@ -56,29 +56,29 @@ const value = <N extends 'pressure' | 'density'>(
 ) => property(key, sequence(quantity('value', dimension), source), { doc, example, required: true });
 
 export const speciesProperties = {
-  acrossGrain: value(
-    'across grain',
+  perpendicularToGrain: value(
+    'perpendicular to grain',
     'pressure',
-    'Reference design value across the grain.',
-    'across grain 625 psi',
+    'Reference design value perpendicular to grain.',
+    'perpendicular to grain 625 psi',
   ),
-  alongGrain: value(
-    'along grain',
+  parallelToGrain: value(
+    'parallel to grain',
     'pressure',
-    'Reference design value along the grain.',
-    'along grain 1,000 psi',
+    'Reference design value parallel to grain.',
+    'parallel to grain 1,000 psi',
   ),
   modulusAcross: value(
-    'modulus across',
+    'modulus perpendicular',
     'pressure',
-    'How stiff it is across the grain.',
-    'modulus across 65 ksi',
+    'How stiff it is perpendicular to grain.',
+    'modulus perpendicular 65 ksi',
   ),
   modulusAlong: value(
-    'modulus along',
+    'modulus parallel',
     'pressure',
-    'How stiff it is along the grain.',
-    'modulus along 1,600 ksi',
+    'How stiff it is parallel to grain.',
+    'modulus parallel 1,600 ksi',
   ),
   modulusMin: value(
     'modulus least',
@@ -94,7 +94,7 @@ export const species: BlockSchema = {
   keyword: 'species',
   within: ['file'],
   doc: 'A wood, with its design values.',
-  example: 'species DouglasFir {\n  across grain 625 psi source published "…" "…"\n}',
+  example: 'species DouglasFir {\n  perpendicular to grain 625 psi source published "…" "…"\n}',
   head: { name: 'required', title: 'optional' },
   declares: 'species',
   element: 'species',

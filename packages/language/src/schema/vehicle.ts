@@ -99,25 +99,25 @@ export const vehicleProperties = {
     'heading',
     either(
       flag('same', 'same way'),
-      flag('facing', 'facing'),
+      flag('opposite', 'opposite'),
       flag('acrossDriver', 'across to driver side'),
       flag('acrossPassenger', 'across to passenger side'),
       quantity('angle', 'angle'),
     ),
     {
       doc: 'Which way it points, against the main vehicle. An angle turns its front toward the driver side of the main vehicle.',
-      example: 'heading facing',
+      example: 'heading opposite',
     },
   ),
-  posture: property(
-    'posture',
+  position: property(
+    'position',
     either(
       flag('upright', 'upright'),
       sequence(word('pitched'), quantity('angle', 'angle'), choice('nose', 'nose down', 'nose up')),
       sequence(word('on its'), choice('side', ...sides)),
       flag('roof', 'on its roof'),
     ),
-    { doc: 'How it lies.', example: 'posture on its driver side' },
+    { doc: 'How it lies.', example: 'position on its driver side' },
   ),
   rests: property(
     'rests on',

@@ -1,8 +1,10 @@
+import { tally } from '@cribwright/engine';
+import { message, name } from '@cribwright/messages';
 import type { Diagnostic } from 'vscode-languageserver';
 import { DiagnosticSeverity } from 'vscode-languageserver';
 import type { Session } from '../features/feature.js';
 import { diagnosticsOf } from '../features/publish-diagnostics.js';
-import { say } from '../features/words.js';
+import { inUnitsOf } from '../features/units-for.js';
 import { say as translate } from '../l10n/say.js';
 import { AnalysisChanged, type AnalysisChangedParams, LayoutDrawn } from '../protocol/requests.js';
 import type { Checked } from '../workspace/workspace.js';
@@ -45,7 +47,8 @@ export function publisher(session: Session, open: OpenDocuments) {
       const checked = session.workspace.check(file.uri);
       const diagnostics = diagnosticsOf(session, file, checked);
       const drawn = checked.plans.map(({ analysis }) => numberOf(analysis));
-      const key = JSON.stringify([diagnostics, drawn]);
+      // A drawing shows its numbers in the reader's language and units.
+      const key = JSON.stringify([diagnostics, drawn, session.locale, session.settings.units]);
       const tally = tallyOf(checked);
       return { uri: document.uri, version, content: { diagnostics, tally }, key, open: tally.pending };
     } catch (error) {
@@ -69,7 +72,10 @@ export function publisher(session: Session, open: OpenDocuments) {
       await session.file(uri);
       const found = session.workspace.layout(uri);
       // What follows is long work: the whole of it must be out before, or its end would wait for that.
-      if (found) await connection.sendNotification(LayoutDrawn, { ...found, uri: document.uri });
+      if (found) {
+        const plans = found.plans.map((reply) => inUnitsOf(session, reply));
+        await connection.sendNotification(LayoutDrawn, { ...found, plans, uri: document.uri });
+      }
       return found !== undefined;
     } catch {
       // The check that follows stops at the same thing, and says so.
@@ -100,14 +106,13 @@ export function publisher(session: Session, open: OpenDocuments) {
 }
 
 function tallyOf({ problems, state, pending }: Checked): Shown['tally'] {
-  const open = problems.filter((p) => !p.finding?.accepted);
-  const count = (severity: string): number =>
-    open.filter((p) => p.severity === severity && !p.finding?.couldNotRun).length;
-  const notRun = open.filter((p) => p.finding?.couldNotRun).length;
+  const { danger, warning, note, notRun } = tally(
+    problems.map(({ severity, finding }) => ({ ...finding, severity })),
+  );
   return {
-    danger: count('danger'),
-    warning: count('warning'),
-    note: count('note'),
+    danger,
+    warning,
+    note,
     // Text that cannot be read holds checks that could not run.
     notRun: notRun + (state === 'errors' && notRun === 0 ? 1 : 0),
     pending: pending !== undefined,
@@ -123,7 +128,7 @@ const stopped = (why: string, { locale }: Session): Shown => ({
       severity: DiagnosticSeverity.Error,
       source: 'cribwright',
       code: 'checks-stopped',
-      message: translate(say('broke', { why }), locale),
+      message: translate(message('editor.broke', { why: name(why) }), locale),
     },
   ],
   tally: { danger: 0, warning: 0, note: 0, notRun: 1, pending: false },

@@ -3,14 +3,14 @@ import { LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { BoundFile } from '../binding/bound-file.js';
 import type { Session } from '../features/feature.js';
 import { openWorkspace } from '../workspace/open-workspace.js';
+import { today } from '../workspace/today.js';
 import type { Checked, Pending } from '../workspace/workspace.js';
 import { diagnosing } from './diagnosing.js';
 import { openDocuments, sameUri } from './open-documents.js';
 import type { Platform } from './platform.js';
 import { publisher } from './publisher.js';
 import { quiet } from './quiet.js';
-import { defaultSettings, localeOf, longestCheck, readSettings, type Settings } from './settings.js';
-import { today } from './today.js';
+import { localeOf, longestCheck, readSettings, type Settings } from './settings.js';
 import { watchPlanFiles } from './watch-plan-files.js';
 
 /** Plans in the opened folders beyond this many are not looked through by what goes across files. */
@@ -31,7 +31,7 @@ export function startSession(
 ): Session {
   const open = openDocuments();
   let folders = foldersOf(params);
-  let settings: Settings = defaultSettings;
+  let settings: Settings = readSettings(params.initializationOptions?.settings);
   let known: Promise<readonly string[]> | undefined;
   const workspace = openWorkspace({
     files,
@@ -174,14 +174,10 @@ export function startSession(
     due.stir();
   });
 
-  function set(to: Settings): void {
-    settings = to;
-    workspace.show(to.units === 'plan' ? undefined : to.units);
-  }
   async function pullSettings(pushed: unknown): Promise<void> {
     const canPull = params.capabilities.workspace?.configuration === true;
     const pull = () => connection.workspace.getConfiguration('cribwright').catch(() => pushed);
-    set(readSettings(canPull ? await pull() : pushed));
+    settings = readSettings(canPull ? await pull() : pushed);
     everything();
   }
   connection.onDidChangeConfiguration(({ settings: pushed }) =>
@@ -204,7 +200,6 @@ export function startSession(
       });
     if (params.capabilities.workspace?.configuration) await pullSettings(undefined);
   });
-  set(readSettings(params.initializationOptions?.settings));
   return session;
 }
 

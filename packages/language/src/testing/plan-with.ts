@@ -33,7 +33,4 @@ ${lines}
   return plan;
 }
 
-export const inch = 0.0254;
-export const foot = 0.3048;
-/** Newtons, exact (NIST SP 811). */
-export const lb = 4.4482216152605;
+export { foot, inch, poundForce as lb } from '@cribwright/units';

@@ -7,7 +7,6 @@ import type { Elaborated } from '../elaboration/elaborated.js';
 import { lessonProblems } from '../elaboration/lesson.js';
 import type { Span } from '../grammar/syntax.js';
 import type { LanguageProblem } from '../problems/problem.js';
-import { say } from '../problems/words.js';
 import type { PlanReply } from '../protocol/requests.js';
 import type { Known } from './analyses.js';
 import type { Checked, Problem } from './checked.js';
@@ -77,7 +76,13 @@ function findings(uri: string, made: Elaborated, reply: PlanReply): readonly Pro
     const far =
       cause.uri === uri
         ? []
-        : [{ uri: cause.uri, span: cause.span, message: say('finding', { text: finding.message }) }];
+        : [
+            {
+              uri: cause.uri,
+              span: cause.span,
+              message: finding.message,
+            },
+          ];
     const related = finding.related.map(({ at, message }) => ({ ...pick(made.placeOf(at)), message }));
     return {
       code: finding.rule,

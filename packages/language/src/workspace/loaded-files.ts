@@ -32,7 +32,6 @@ export class LoadedFiles implements Workspace {
   private readonly checks = new Map<string, Checked>();
   /** As each file was bound last, and all that it saw then. */
   private readonly last = new Map<string, { readonly shape: FileShape; readonly seen: readonly unknown[] }>();
-  private display: 'us' | 'si' | undefined;
 
   constructor(private readonly options: WorkspaceOptions) {
     this.texts = new Texts(options.files, (uri) => this.forget(uri));
@@ -179,13 +178,6 @@ export class LoadedFiles implements Workspace {
     return this.texts.uris();
   }
 
-  show(display: 'us' | 'si' | undefined): void {
-    if (display === this.display) return;
-    this.display = display;
-    this.made.clear();
-    this.checks.clear();
-  }
-
   surroundings(uri: string): Surroundings {
     const seen = new Map<string, readonly FileShape[]>();
     const seenBy = (other: string): readonly FileShape[] => {
@@ -208,7 +200,7 @@ export class LoadedFiles implements Workspace {
     // What other files say is read through their bound lines, so they must be bound too.
     if (file.lets.length > 0 || planBlocks(file.blocks).length > 0)
       for (const other of [...this.uses.closure(file.uri), ...prelude.map(libraryUri)]) this.bound(other);
-    const made = withUnread(file, elaborate(file, this.surroundings(file.uri), this.display), {
+    const made = withUnread(file, elaborate(file, this.surroundings(file.uri)), {
       bound: (uri) => this.bound(uri),
       targets: (uri) => this.uses.targets(uri),
       always: prelude.map(libraryUri),

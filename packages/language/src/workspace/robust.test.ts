@@ -115,7 +115,7 @@ describe('a text made to hurt', () => {
   });
 
   it('of one name declared ten thousand times says so, and in time', () => {
-    const text = Array.from({ length: 10_000 }, () => 'cache A { people 4 }').join('\n');
+    const text = Array.from({ length: 10_000 }, () => 'cache A { staffing 4 }').join('\n');
     expect(read(text).problems.filter((p) => p.code === 'name-twice')).toHaveLength(9_999);
   });
 
@@ -142,7 +142,7 @@ describe('a text made to hurt', () => {
   });
 
   it('of a list without end gives a message, not a crash', () => {
-    const { problems } = read(plan(`vehicle v : V {}\nunits respond ${'A, '.repeat(20_000)}A`));
+    const { problems } = read(plan(`vehicle v : V {}\nresponding ${'A, '.repeat(20_000)}A`));
     expect(problems.map((p) => p.code)).toContain('line-too-long');
   });
 
@@ -178,9 +178,9 @@ describe('a text made to hurt', () => {
 describe('files that use each other', () => {
   it('in a ring are read, and the ring is told', async () => {
     const others = new Map([
-      ['file:///alder-ridge/a.crib', 'use "b.crib"\ncache A { people 1 }'],
-      ['file:///alder-ridge/b.crib', 'use "c.crib"\ncache B { people 1 }'],
-      ['file:///alder-ridge/c.crib', 'use "a.crib"\ncache C { people 1 }'],
+      ['file:///alder-ridge/a.crib', 'use "b.crib"\ncache A { staffing 1 }'],
+      ['file:///alder-ridge/b.crib', 'use "c.crib"\ncache B { staffing 1 }'],
+      ['file:///alder-ridge/c.crib', 'use "a.crib"\ncache C { staffing 1 }'],
     ]);
     const workspace = openWorkspace({
       files: { read: async (u) => others.get(u) },
@@ -302,7 +302,7 @@ describe('files that use each other', () => {
     const words = {
       outside: 'leads outside this folder',
       'not a file': 'is not a file',
-      'not text': 'is not text in UTF-8',
+      'not text': 'is not UTF-8 text',
       'too large': 'is larger than 4 MB',
       'looping link': 'leads back to itself',
       'not permitted': 'no permission',
@@ -313,7 +313,7 @@ describe('files that use each other', () => {
         read: async (u: string) =>
           u.endsWith('/plans/x.crib')
             ? { unreadable: unreadable as keyof typeof words }
-            : 'cache A { people 1 }',
+            : 'cache A { staffing 1 }',
       };
       const workspace = openWorkspace({ files, folders: ['file:///alder-ridge'] });
       workspace.put('file:///alder-ridge/plans/p.crib', 'use "x.crib"', 1);

@@ -103,7 +103,9 @@ describe('what a plan could not read', () => {
       'plan.crib': plan(),
       'fleet.crib': 'let usual = 70,0000 lb\n',
     });
-    expect(itemsOf(bound.uri, seen)).toMatchObject([{ held: false, why: 'the plan was not read whole' }]);
+    expect(itemsOf(desk, bound.uri, seen)).toMatchObject([
+      { held: false, why: 'the plan was not read whole' },
+    ]);
     const [lens] = lensesOf(desk, bound, { ...seen, pending: undefined });
     expect(lens?.command?.title).toMatch(/^NOT READ WHOLE/);
     expect(lens?.command?.title).not.toContain('nothing unsafe');

@@ -1,3 +1,4 @@
+import { count, name } from '@cribwright/messages';
 import type { BoundBlock, BoundFile } from '../binding/bound-file.js';
 import { type ElaboratedFile, planBlocks } from '../elaboration/elaborate.js';
 import type { Elaborated } from '../elaboration/elaborated.js';
@@ -116,10 +117,10 @@ function useNotWhole(path: string, span: Span, faults: readonly Fault[]): Langua
     'use-not-whole',
     span,
     {
-      path,
-      count: String(faults.length),
-      file: first?.file ?? path,
-      line: String((first?.range.start.line ?? 0) + 1),
+      path: name(path),
+      count: count(faults.length),
+      file: name(first?.file ?? path),
+      line: name(String((first?.range.start.line ?? 0) + 1)),
     },
     { related: places.map(({ file, problem: p }) => ({ uri: file.uri, span: p.span, message: p.message })) },
   );

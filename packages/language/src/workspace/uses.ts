@@ -1,9 +1,10 @@
+import { count, name } from '@cribwright/messages';
 import { closest } from '@cribwright/units';
 import type { FileShape } from '../binding/draft.js';
 import { library } from '../generated/library.js';
 import type { Span } from '../grammar/syntax.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
-import { say } from '../problems/words.js';
+import { problemMessage } from '../problems/problem-message.js';
 import { fileName, resolveUse, type Unreadable } from './files.js';
 
 /** How deep files may use each other, how many one file may draw in, and how many use lines all of them may have. */
@@ -39,11 +40,11 @@ export class Uses {
     for (const use of shape.uses.slice(0, mostFiles)) {
       const resolved = resolveUse(shape.uri, use.path, this.source.folders);
       if (resolved.kind === 'outside')
-        problems.push(problem('use-outside', use.pathSpan, { path: use.path }, forwards(use)));
+        problems.push(problem('use-outside', use.pathSpan, { path: name(use.path) }, forwards(use)));
       else if (resolved.kind === 'half a character')
-        problems.push(problem('use-unreadable.half', use.pathSpan, {}));
+        problems.push(problem('use-unreadable--half', use.pathSpan, {}));
       else if (resolved.kind === 'not crib')
-        problems.push(problem('use-not-crib', use.pathSpan, { path: use.path }, withEnding(use)));
+        problems.push(problem('use-not-crib', use.pathSpan, { path: name(use.path) }, withEnding(use)));
       else {
         for (const candidate of resolved.uris) {
           on.add(candidate);
@@ -54,7 +55,9 @@ export class Uses {
         }
         if (use.target === shape.uri) problems.push(problem('use-itself', use.pathSpan, {}));
         else if (use.target !== undefined && used.has(use.target)) {
-          problems.push(problem('use-twice', use.pathSpan, { path: use.path }, { severity: 'warning' }));
+          problems.push(
+            problem('use-twice', use.pathSpan, { path: name(use.path) }, { severity: 'warning' }),
+          );
         }
         if (use.target !== undefined) used.add(use.target);
       }
@@ -99,7 +102,7 @@ export class Uses {
       if (path) {
         rings++;
         const names = [uri, ...path].map(fileName).join(' → ');
-        problems.push(problem('use-cycle', use.pathSpan, { path: names }, { severity: 'warning' }));
+        problems.push(problem('use-cycle', use.pathSpan, { path: name(names) }, { severity: 'warning' }));
       }
       if (crowded || (deepest > deepestUse && this.depth(use.target, uri) > deepestUse))
         problems.push(tooMany(use.pathSpan));
@@ -138,19 +141,19 @@ export class Uses {
   private notFound(path: string, span: Span, candidates: readonly string[]): LanguageProblem {
     for (const candidate of candidates) {
       const why = this.source.unreadable(candidate);
-      if (why !== undefined) return problem(unreadable[why], span, { path });
+      if (why !== undefined) return problem(unreadable[why], span, { path: name(path) });
     }
     const names = Object.keys(library).map((n) => `library/${n}`);
     const loaded = this.source.uris().slice(0, 200).map(fileName);
     const near = closest(path, names) ?? closest(path, loaded);
     return near === undefined
-      ? problem('use-not-found', span, { path })
+      ? problem('use-not-found', span, { path: name(path) })
       : problem(
-          'use-not-found.near',
+          'use-not-found--near',
           span,
-          { path, near },
+          { path: name(path), near: name(near) },
           {
-            fixes: [replace(say('use-not-found.fix', { near }), span, near)],
+            fixes: [replace(problemMessage('use-not-found--fix', { near: name(near) }), span, near)],
           },
         );
   }
@@ -187,13 +190,13 @@ export class Uses {
 }
 
 const unreadable = {
-  outside: 'use-unreadable.outside',
-  'not a file': 'use-unreadable.noFile',
-  'not text': 'use-unreadable.noText',
-  'too large': 'use-unreadable.large',
-  'looping link': 'use-unreadable.loop',
-  'not permitted': 'use-unreadable.permission',
-  failed: 'use-unreadable.failed',
+  outside: 'use-unreadable--outside',
+  'not a file': 'use-unreadable--no-file',
+  'not text': 'use-unreadable--no-text',
+  'too large': 'use-unreadable--large',
+  'looping link': 'use-unreadable--loop',
+  'not permitted': 'use-unreadable--permission',
+  failed: 'use-unreadable--failed',
 } as const satisfies Record<Unreadable['unreadable'], string>;
 
 type Path = { readonly path: string; readonly pathSpan: Span };
@@ -205,7 +208,9 @@ const withEnding = ({ path, pathSpan }: Path) =>
   changedPath(pathSpan, path, /\.\w*$/.test(path) || path === '' ? path : `${path}.crib`);
 
 const changedPath = (span: Span, path: string, near: string) =>
-  near === path ? {} : { fixes: [replace(say('use-not-found.fix', { near }), span, near)] };
+  near === path
+    ? {}
+    : { fixes: [replace(problemMessage('use-not-found--fix', { near: name(near) }), span, near)] };
 
 const tooMany = (span: Span): LanguageProblem =>
-  problem('use-too-many', span, { most: String(deepestUse), files: String(mostFiles) });
+  problem('use-too-many', span, { most: count(deepestUse), files: count(mostFiles) });

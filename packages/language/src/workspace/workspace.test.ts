@@ -7,7 +7,7 @@ const plan = (inner: string) => `use "library/vehicles.crib"
 use "../caches/a.crib"
 plan "P" {
   ground { surface asphalt }
-  units respond A
+  responding A
   vehicle trailer : VanTrailer53 { cargo 20,000 lb from 4 ft to 48 ft }
 ${inner}
 }
@@ -28,12 +28,12 @@ const text = (w: Awaited<ReturnType<typeof opened>>) =>
 
 describe('a workspace', () => {
   it('reads what a file uses, beside it or in a folder above', async () => {
-    const w = await opened({ 'plans/p.crib': plan(''), 'caches/a.crib': 'cache A { people 4 }' });
+    const w = await opened({ 'plans/p.crib': plan(''), 'caches/a.crib': 'cache A { staffing 4 }' });
     expect(text(w)).toEqual([]);
     const above = await opened(
       {
         'plans/deep/p.crib': plan('').replace('../caches', 'caches'),
-        'caches/a.crib': 'cache A { people 4 }',
+        'caches/a.crib': 'cache A { staffing 4 }',
       },
       `${folder}/plans/deep/p.crib`,
     );
@@ -41,22 +41,22 @@ describe('a workspace', () => {
   });
 
   it('lets an open text win over the file, and follows its edits into the files that use it', async () => {
-    const w = await opened({ 'plans/p.crib': plan(''), 'caches/a.crib': 'cache A { people 4 }' });
+    const w = await opened({ 'plans/p.crib': plan(''), 'caches/a.crib': 'cache A { staffing 4 }' });
     w.workspace.check(w.uri);
-    w.workspace.put(`${folder}/caches/a.crib`, 'cache B { people 4 }', 2);
+    w.workspace.put(`${folder}/caches/a.crib`, 'cache B { staffing 4 }', 2);
     expect(w.workspace.dependents(`${folder}/caches/a.crib`)).toEqual([w.uri]);
     expect(text(w)).toContain('unknown-name');
-    w.workspace.put(`${folder}/caches/a.crib`, 'cache A { people 4 }', 3);
+    w.workspace.put(`${folder}/caches/a.crib`, 'cache A { staffing 4 }', 3);
     expect(text(w)).toEqual([]);
   });
 
   it('forgets a dropped file and reads it again', async () => {
-    const w = await opened({ 'plans/p.crib': plan(''), 'caches/a.crib': 'cache A { people 4 }' });
+    const w = await opened({ 'plans/p.crib': plan(''), 'caches/a.crib': 'cache A { staffing 4 }' });
     w.texts.delete(`${folder}/caches/a.crib`);
     w.workspace.drop(`${folder}/caches/a.crib`);
     await w.workspace.load(w.uri);
     expect(text(w)).toContain('use-not-found');
-    w.texts.set(`${folder}/caches/a.crib`, 'cache A { people 4 }');
+    w.texts.set(`${folder}/caches/a.crib`, 'cache A { staffing 4 }');
     w.workspace.drop(`${folder}/caches/a.crib`);
     await w.workspace.load(w.uri);
     expect(text(w)).toEqual([]);
@@ -64,15 +64,15 @@ describe('a workspace', () => {
 
   it('gives the version of the text that it speaks of, also where only the version changed', async () => {
     const w = await opened({});
-    w.workspace.put(w.uri, 'cache A { people 4 }', 7);
+    w.workspace.put(w.uri, 'cache A { staffing 4 }', 7);
     expect(w.workspace.check(w.uri).version).toBe(7);
-    w.workspace.put(w.uri, 'cache A { people 4 }', 8);
+    w.workspace.put(w.uri, 'cache A { staffing 4 }', 8);
     expect(w.workspace.check(w.uri).version).toBe(8);
     expect(w.workspace.bound(w.uri)?.version).toBe(8);
   });
 
   it('works nothing out anew for an edit in a comment', async () => {
-    const w = await opened({ 'plans/p.crib': plan(''), 'caches/a.crib': 'cache A { people 4 }' });
+    const w = await opened({ 'plans/p.crib': plan(''), 'caches/a.crib': 'cache A { staffing 4 }' });
     const before = w.workspace.check(w.uri).plans[0]?.analysis;
     w.workspace.put(w.uri, `// a note\n${plan('')}`, 2);
     const after = w.workspace.check(w.uri);
@@ -89,7 +89,7 @@ describe('a workspace', () => {
   it('marks a plan as partial, and its state as errors, where a line could not be read', async () => {
     const w = await opened({
       'plans/p.crib': plan('  chock K1 { under trailr }'),
-      'caches/a.crib': 'cache A { people 4 }',
+      'caches/a.crib': 'cache A { staffing 4 }',
     });
     const checked = w.workspace.check(w.uri);
     expect(checked.state).toBe('errors');
@@ -106,7 +106,7 @@ describe('a workspace', () => {
     at 19 ft 6 in, driver side 3 ft 6.75 in
     captures rail
   }`),
-      'caches/a.crib': 'cache A { people 4 }',
+      'caches/a.crib': 'cache A { staffing 4 }',
     });
     const finding = w.workspace.check(w.uri).problems.find((p) => p.code === 'crib-height');
     const source = w.workspace.bound(w.uri)?.text ?? '';
@@ -114,13 +114,5 @@ describe('a workspace', () => {
     expect(english(finding?.message)).toContain('49 in');
     expect(english(finding?.message)).toContain('24 in');
     expect(finding?.fixes[0]?.edits[w.uri]?.map((e) => e.text)).toEqual(['6']);
-  });
-
-  it('shows figures in the units that a reader sets', async () => {
-    const w = await opened({ 'plans/p.crib': plan(''), 'caches/a.crib': 'cache A { people 4 }' });
-    w.workspace.show('si');
-    expect(w.workspace.check(w.uri).plans[0]?.plan.display).toBe('si');
-    w.workspace.show(undefined);
-    expect(w.workspace.check(w.uri).plans[0]?.plan.display).toBe('us');
   });
 });

@@ -40,8 +40,6 @@ export interface Workspace {
   dependents(uri: string): readonly string[];
   /** Loaded files, without the library. */
   uris(): readonly string[];
-  /** Shows figures in these units whatever the plan says. */
-  show(display: 'us' | 'si' | undefined): void;
   /** What a file sees. For features that offer names. */
   surroundings(uri: string): Surroundings;
 }

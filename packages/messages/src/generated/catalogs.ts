@@ -3,10 +3,15 @@ import type { HoleKinds as H, NoHoles } from '../hole-kinds.js';
 
 /** Every message with its holes and their kinds. */
 export interface MessageHoles {
+  readonly 'analysis.rigid-bodies': NoHoles;
+  readonly 'analysis.tight-contacts': NoHoles;
+  readonly 'analysis.slow-loads': NoHoles;
+  readonly 'analysis.crib-height': NoHoles;
+  readonly 'analysis.sound-timber': NoHoles;
   readonly 'figure.a-sixth-of-the-width': NoHoles;
-  readonly 'figure.across-the-grain': { readonly species: H['name'] };
+  readonly 'figure.perpendicular-to-grain': { readonly species: H['name'] };
   readonly 'figure.allowable-bearing-of': { readonly surface: H['name'] };
-  readonly 'figure.allowable-stress-across-the-grain': NoHoles;
+  readonly 'figure.allowable-stress-perpendicular-to-grain': NoHoles;
   readonly 'figure.along-the-strut': { readonly load: H['phrase'] };
   readonly 'figure.angle': NoHoles;
   readonly 'figure.angle-as-written': NoHoles;
@@ -70,7 +75,7 @@ export interface MessageHoles {
   readonly 'figure.grade': NoHoles;
   readonly 'figure.greatest-over-all-forces-that-only-push': NoHoles;
   readonly 'figure.greatest-push-that-forces-within-friction-and': NoHoles;
-  readonly 'figure.half-width-of': { readonly body: H['name'] };
+  readonly 'figure.half-width-of': { readonly body: H['text'] };
   readonly 'figure.height': NoHoles;
   readonly 'figure.height-limit': NoHoles;
   readonly 'figure.height-of-the-center-of-gravity': NoHoles;
@@ -85,7 +90,7 @@ export interface MessageHoles {
   readonly 'figure.least-push-held': { readonly toward: H['phrase'] };
   readonly 'figure.legal-limit': NoHoles;
   readonly 'figure.length': NoHoles;
-  readonly 'figure.length-of': { readonly body: H['name'] };
+  readonly 'figure.length-of': { readonly body: H['text'] };
   readonly 'figure.load': NoHoles;
   readonly 'figure.load-as-built': NoHoles;
   readonly 'figure.load-on': { readonly place: H['phrase'] };
@@ -93,13 +98,13 @@ export interface MessageHoles {
   readonly 'figure.longest-of': { readonly strut: H['name'] };
   readonly 'figure.measured-in-the-plan': NoHoles;
   readonly 'figure.middle-of-all-weight-empty-vehicle-and': NoHoles;
-  readonly 'figure.middle-of-loads-aside': { readonly body: H['name'] };
-  readonly 'figure.middle-of-loads-back': { readonly body: H['name'] };
+  readonly 'figure.middle-of-loads-aside': { readonly body: H['text'] };
+  readonly 'figure.middle-of-loads-back': { readonly body: H['text'] };
   readonly 'figure.middle-of-the-loaded-contacts-off-the': NoHoles;
   readonly 'figure.middle-of-what-its-axles-and-kingpin': NoHoles;
   readonly 'figure.middle-third-of-the-length-it-lies': NoHoles;
-  readonly 'figure.modulus-across-the-grain': NoHoles;
-  readonly 'figure.modulus-across-the-grain-crossing-height-of': NoHoles;
+  readonly 'figure.modulus-perpendicular-to-grain': NoHoles;
+  readonly 'figure.modulus-perpendicular-to-grain-crossing-height-of': NoHoles;
   readonly 'figure.most-it-could-carry-by-statics-alone': NoHoles;
   readonly 'figure.most-people-at-work-at-one-time': NoHoles;
   readonly 'figure.needed-at-the-busiest': NoHoles;
@@ -137,11 +142,11 @@ export interface MessageHoles {
   readonly 'figure.seen-from-above': NoHoles;
   readonly 'figure.settled-when-it-was-placed': NoHoles;
   readonly 'figure.settling': NoHoles;
-  readonly 'figure.settling-front': { readonly body: H['name'] };
-  readonly 'figure.settling-rear': { readonly body: H['name'] };
-  readonly 'figure.settling-side': { readonly body: H['name'] };
+  readonly 'figure.settling-front': { readonly body: H['text'] };
+  readonly 'figure.settling-rear': { readonly body: H['text'] };
+  readonly 'figure.settling-side': { readonly body: H['text'] };
   readonly 'figure.settling-since-it-was-placed': NoHoles;
-  readonly 'figure.settling-there': { readonly body: H['name'] };
+  readonly 'figure.settling-there': { readonly body: H['text'] };
   readonly 'figure.share-of-the-pull-along-the-thrust': NoHoles;
   readonly 'figure.share-of-the-weight': NoHoles;
   readonly 'figure.shims': NoHoles;
@@ -177,7 +182,7 @@ export interface MessageHoles {
   readonly 'figure.the-supports-share-the-load-in-the': NoHoles;
   readonly 'figure.the-supports-share-the-loads-of-all': NoHoles;
   readonly 'figure.timber-length': NoHoles;
-  readonly 'figure.timber-squeezes-across-the-grain-alone-all': NoHoles;
+  readonly 'figure.timber-squeezes-perpendicular-to-grain-alone-all': NoHoles;
   readonly 'figure.timbers-on-the-ground': NoHoles;
   readonly 'figure.time-from-first-to-last': NoHoles;
   readonly 'figure.toward-the-passenger-side': NoHoles;
@@ -189,9 +194,9 @@ export interface MessageHoles {
   readonly 'figure.use-of-capacity': NoHoles;
   readonly 'figure.wedges-dry-and-without-grease-ice-or': NoHoles;
   readonly 'figure.weight': NoHoles;
-  readonly 'figure.weight-as-carried': { readonly body: H['name'] };
+  readonly 'figure.weight-as-carried': { readonly body: H['text'] };
   readonly 'figure.weight-as-written': NoHoles;
-  readonly 'figure.weight-of': { readonly body: H['name'] };
+  readonly 'figure.weight-of': { readonly body: H['text'] };
   readonly 'figure.wet-service-factor': NoHoles;
   readonly 'figure.what-buckling-leaves-across-its-plies': NoHoles;
   readonly 'figure.what-buckling-leaves-along-its-plies': NoHoles;
@@ -209,6 +214,61 @@ export interface MessageHoles {
   readonly 'figure.contact': { readonly contact: H['name'] };
   readonly 'figure.contact-figure': { readonly contact: H['name']; readonly label: H['phrase'] };
   readonly 'figure.as-built': NoHoles;
+  readonly 'figure.all-contacts-loaded': { readonly all: H['count'] };
+  readonly 'figure.contacts-loaded-of': { readonly loaded: H['count']; readonly all: H['count'] };
+  readonly 'figure.empty-vehicle-weighs-the-same-on-both-sides': NoHoles;
+  readonly 'figure.cargo-center-in-the-middle-third': NoHoles;
+  readonly 'loss.gives-way': { readonly what: H['text'] };
+  readonly 'loss.tire-lost': { readonly tire: H['message'] };
+  readonly 'loss.air-springs': { readonly vehicle: H['name']; readonly axle: H['text'] };
+  readonly 'loss.cab-mount': { readonly vehicle: H['name']; readonly mount: H['name'] };
+  readonly 'loss.ground-under-strut': { readonly strut: H['text'] };
+  readonly 'loss.ground-under': { readonly support: H['text'] };
+  readonly 'loss.front': NoHoles;
+  readonly 'loss.rear': NoHoles;
+  readonly 'loss.driver-side': NoHoles;
+  readonly 'loss.passenger-side': NoHoles;
+  readonly 'loss.front-corner-driver': NoHoles;
+  readonly 'loss.front-corner-passenger': NoHoles;
+  readonly 'loss.rear-corner-driver': NoHoles;
+  readonly 'loss.rear-corner-passenger': NoHoles;
+  readonly 'loss.whole': NoHoles;
+  readonly 'loss.one-side': NoHoles;
+  readonly 'loss.one-end': NoHoles;
+  readonly 'loss.end-of': { readonly end: H['message']; readonly body: H['text'] };
+  readonly 'loss.with': { readonly corner: H['list'] };
+  readonly 'loss.not-known': { readonly vehicle: H['name'] };
+  readonly 'loss.not-solved': { readonly bodies: H['list'] };
+  readonly 'loss.falls': { readonly what: H['message']; readonly corner?: H['message'] };
+  readonly 'loss.balances': { readonly bodies: H['list']; readonly corner?: H['message'] };
+  readonly 'loss.slower': NoHoles;
+  readonly 'loss.as-found': NoHoles;
+  readonly 'loss.all-in-place': NoHoles;
+  readonly 'loss.in-no-step': NoHoles;
+  readonly 'loss.at-stage': { readonly stage: H['message'] };
+  readonly 'loss.crew-stiffer': { readonly factor: H['name'] };
+  readonly 'loss.crew-softer': { readonly factor: H['name'] };
+  readonly 'loss.beneath-stiffer': { readonly factor: H['name'] };
+  readonly 'loss.beneath-softer': { readonly factor: H['name'] };
+  readonly 'materials.wedge-pairs': NoHoles;
+  readonly 'materials.wheel-chocks': NoHoles;
+  readonly 'materials.step-chocks': NoHoles;
+  readonly 'materials.pads': NoHoles;
+  readonly 'materials.shims': NoHoles;
+  readonly 'step.size-up': NoHoles;
+  readonly 'step.chock': NoHoles;
+  readonly 'step.capture': NoHoles;
+  readonly 'step.build': NoHoles;
+  readonly 'step.slide': NoHoles;
+  readonly 'step.set': NoHoles;
+  readonly 'step.lock': NoHoles;
+  readonly 'step.tension': NoHoles;
+  readonly 'step.check': NoHoles;
+  readonly 'step.remove': NoHoles;
+  readonly 'step.work': { readonly action: H['message']; readonly targets: H['list'] };
+  readonly 'step.work-with': { readonly action: H['message']; readonly targets: H['list']; readonly with: H['list'] };
+  readonly 'step.numbered': { readonly number: H['count']; readonly work: H['message'] };
+  readonly 'step.untimed': { readonly steps: H['list'] };
   readonly 'limit.crossing-stress': NoHoles;
   readonly 'limit.crossing-basis': NoHoles;
   readonly 'limit.crossing-rounding': NoHoles;
@@ -228,7 +288,7 @@ export interface MessageHoles {
   readonly 'limit.use-limit': NoHoles;
   readonly 'limit.friction-timber-on-timber': NoHoles;
   readonly 'limit.friction-timber-on-metal': NoHoles;
-  readonly 'limit.friction-strut-foot': NoHoles;
+  readonly 'limit.friction-strut-base': NoHoles;
   readonly 'limit.grade-needing-chocks': NoHoles;
   readonly 'limit.dressed-size-of-8x8': NoHoles;
   readonly 'limit.axle-limit-single': NoHoles;
@@ -238,8 +298,119 @@ export interface MessageHoles {
   readonly 'limit.post-slenderness': NoHoles;
   readonly 'limit.stiffness-spread': NoHoles;
   readonly 'limit.ground-under-cribs': NoHoles;
-  readonly 'cases-left-out.left-out': { readonly vehicles: H['list']; readonly done: H['count']; readonly of: H['count'] };
+  readonly 'push.toward-front': NoHoles;
+  readonly 'push.toward-rear': NoHoles;
+  readonly 'push.toward-driver': NoHoles;
+  readonly 'push.toward-passenger': NoHoles;
+  readonly 'push.toward-front-and-driver': NoHoles;
+  readonly 'push.toward-front-and-passenger': NoHoles;
+  readonly 'push.toward-rear-and-driver': NoHoles;
+  readonly 'push.toward-rear-and-passenger': NoHoles;
+  readonly 'push.strut-at-rating': { readonly strut: H['name'] };
+  readonly 'push.tie-at-rating': { readonly tie: H['text'] };
+  readonly 'push.contact-at-capacity': { readonly crib: H['name']; readonly contact: H['name'] };
+  readonly 'push.crib-leans': { readonly crib: H['name'] };
+  readonly 'push.base-slides': { readonly strut: H['name'] };
+  readonly 'push.tips': { readonly vehicle: H['text'] };
+  readonly 'push.slides': { readonly vehicle: H['text'] };
+  readonly 'push.nothing-holds': { readonly vehicle: H['text'] };
+  readonly 'push.weight-not-known': NoHoles;
+  readonly 'push.height-not-known': NoHoles;
+  readonly 'push.grip-not-known': NoHoles;
+  readonly 'push.not-solved': NoHoles;
+  readonly 'push.assume-found': NoHoles;
+  readonly 'push.assume-struts': NoHoles;
+  readonly 'push.assume-brakes': NoHoles;
+  readonly 'push.assume-between': NoHoles;
+  readonly 'push.assume-lying': NoHoles;
+  readonly 'push.assume-kingpin': NoHoles;
+  readonly 'push.assume-friction': NoHoles;
+  readonly 'range.lightest': NoHoles;
+  readonly 'range.heaviest': NoHoles;
+  readonly 'range.center-front': NoHoles;
+  readonly 'range.center-rear': NoHoles;
+  readonly 'range.load-front': NoHoles;
+  readonly 'range.load-rear': NoHoles;
+  readonly 'range.driver-side': NoHoles;
+  readonly 'range.passenger-side': NoHoles;
+  readonly 'range.tool-loads': NoHoles;
+  readonly 'range.between': { readonly share: H['quantity']; readonly first: H['phrase']; readonly other: H['phrase'] };
+  readonly 'range.body': { readonly body: H['text']; readonly ends: H['list'] };
+  readonly 'expectation.safe': NoHoles;
+  readonly 'expectation.finding': { readonly rule: H['name']; readonly on: H['text'] };
+  readonly 'expectation.finding-anywhere': { readonly rule: H['name'] };
+  readonly 'expectation.figure': { readonly figure: H['name']; readonly on: H['text']; readonly value?: H['quantity'] };
+  readonly 'expectation.contact-of': { readonly element: H['text']; readonly contact: H['count'] };
+  readonly 'expectation.held': NoHoles;
+  readonly 'expectation.unsafe': { readonly count: H['count']; readonly rules: H['list'] };
+  readonly 'expectation.not-run': { readonly count: H['count']; readonly rules: H['list'] };
+  readonly 'expectation.not-found': { readonly rule: H['name'] };
+  readonly 'expectation.no-figure': { readonly figure: H['name']; readonly on: H['text'] };
+  readonly 'expectation.figure-is': { readonly figure: H['name']; readonly value: H['quantity'] };
+  readonly 'expectation.partial': NoHoles;
+  readonly 'acceptance-expired.title': NoHoles;
+  readonly 'acceptance-expired.protects': NoHoles;
+  readonly 'acceptance-expired.expired': { readonly by: H['name']; readonly rule: H['name']; readonly on: H['phrase']; readonly until: H['name'] };
+  readonly 'acceptance-expired.no-day': { readonly by: H['name']; readonly rule: H['name']; readonly on: H['phrase']; readonly until: H['name'] };
+  readonly 'acceptance-expired.bad-date': { readonly until: H['name'] };
+  readonly 'acceptance-expired.no-finding': { readonly by: H['name']; readonly rule: H['name']; readonly on: H['phrase'] };
+  readonly 'air-spring-free.title': NoHoles;
+  readonly 'air-spring-free.protects': NoHoles;
+  readonly 'air-spring-free.on-air': { readonly vehicle: H['name']; readonly mounts: H['list'] };
+  readonly 'axle-overweight.title': NoHoles;
+  readonly 'axle-overweight.protects': NoHoles;
+  readonly 'axle-overweight.over': { readonly first: H['name']; readonly last: H['name']; readonly load: H['quantity']; readonly limit: H['quantity']; readonly by: H['message'] };
+  readonly 'axle-overweight.one-over': { readonly axle: H['name']; readonly load: H['quantity']; readonly limit: H['quantity']; readonly by: H['message'] };
+  readonly 'axle-overweight.unknown': { readonly vehicle: H['name'] };
+  readonly 'axle-overweight.limit-set-here': { readonly limit: H['quantity'] };
+  readonly 'axle-overweight.by-single': NoHoles;
+  readonly 'axle-overweight.by-tandem': NoHoles;
+  readonly 'axle-overweight.by-bridge-formula': NoHoles;
+  readonly 'axle-overweight.by-two-tandems': NoHoles;
+  readonly 'axle-overweight.by-gross': NoHoles;
+  readonly 'cache-short.title': NoHoles;
+  readonly 'cache-short.protects': NoHoles;
+  readonly 'cache-short.short': { readonly item: H['phrase']; readonly needed: H['quantity']; readonly carried: H['quantity']; readonly short: H['quantity']; readonly advice: H['message'] };
+  readonly 'cache-short.stand-in': { readonly items: H['list'] };
+  readonly 'cache-short.call-more': NoHoles;
+  readonly 'cache-unknown.title': NoHoles;
+  readonly 'cache-unknown.protects': NoHoles;
+  readonly 'cache-unknown.no-unit': NoHoles;
+  readonly 'cache-unknown.empty-unit': { readonly unit: H['name'] };
+  readonly 'count-mismatch.title': NoHoles;
+  readonly 'count-mismatch.protects': NoHoles;
+  readonly 'count-mismatch.listed-twice': { readonly unit: H['name']; readonly item: H['phrase']; readonly first: H['count']; readonly second: H['count'] };
+  readonly 'count-mismatch.built-twice': { readonly support: H['phrase']; readonly first: H['count']; readonly second: H['count'] };
+  readonly 'count-mismatch.first-here': NoHoles;
   readonly 'coupling-missing.not-held': { readonly vehicle: H['name'] };
+  readonly 'crew-short.title': NoHoles;
+  readonly 'crew-short.protects': NoHoles;
+  readonly 'crew-short.short': { readonly needed: H['count']; readonly steps: H['list']; readonly have: H['count'] };
+  readonly 'crew-short.one-step': { readonly step: H['count']; readonly needed: H['count']; readonly have: H['count'] };
+  readonly 'crew-short.unknown': { readonly needed: H['count'] };
+  readonly 'crib-alignment.title': NoHoles;
+  readonly 'crib-alignment.protects': NoHoles;
+  readonly 'crib-alignment.off-line': { readonly crib: H['name']; readonly contact: H['count']; readonly off: H['quantity']; readonly part: H['name']; readonly vehicle: H['name']; readonly most: H['quantity'] };
+  readonly 'crib-alignment.no-part-below': { readonly crib: H['name']; readonly part: H['name']; readonly vehicle: H['name'] };
+  readonly 'crib-alignment.sloped': { readonly crib: H['name']; readonly part: H['name']; readonly vehicle: H['name']; readonly slope: H['quantity']; readonly most: H['quantity'] };
+  readonly 'crib-base.title': NoHoles;
+  readonly 'crib-base.protects': NoHoles;
+  readonly 'crib-base.open-on-soft': { readonly crib: H['name']; readonly surface: H['name']; readonly pressure: H['quantity'] };
+  readonly 'crib-base.short-pad': { readonly crib: H['name']; readonly pad: H['name']; readonly size: H['quantity']; readonly length: H['quantity'] };
+  readonly 'crib-base.no-pad': { readonly crib: H['name'] };
+  readonly 'crib-base.fix-solid': NoHoles;
+  readonly 'crib-clash.title': NoHoles;
+  readonly 'crib-clash.protects': NoHoles;
+  readonly 'crib-clash.two-supports': { readonly first: H['phrase']; readonly second: H['phrase']; readonly depth: H['quantity'] };
+  readonly 'crib-clash.body': { readonly first: H['phrase']; readonly second: H['phrase']; readonly depth: H['quantity'] };
+  readonly 'crib-clash.wheels': { readonly first: H['phrase']; readonly second: H['phrase']; readonly depth: H['quantity'] };
+  readonly 'crib-clash.strut-through': { readonly first: H['phrase']; readonly second: H['phrase'] };
+  readonly 'crib-clash.other-here': NoHoles;
+  readonly 'crib-eccentric.title': NoHoles;
+  readonly 'crib-eccentric.protects': NoHoles;
+  readonly 'crib-eccentric.one-side': { readonly crib: H['name']; readonly off: H['quantity']; readonly loaded: H['count']; readonly contacts: H['list']; readonly kern: H['quantity']; readonly sum: H['calculation'] };
+  readonly 'crib-height.title': NoHoles;
+  readonly 'crib-height.protects': NoHoles;
   readonly 'crib-height.too-high': { readonly crib: H['name']; readonly height: H['quantity']; readonly loaded: H['message']; readonly limit: H['quantity']; readonly sum: H['calculation']; readonly advice: H['message'] };
   readonly 'crib-height.all-loaded': { readonly contacts: H['count'] };
   readonly 'crib-height.some-loaded': { readonly loaded: H['count']; readonly contacts: H['count'] };
@@ -251,6 +422,16 @@ export interface MessageHoles {
   readonly 'crib-height.captured-here': { readonly loaded: H['message'] };
   readonly 'crib-height.fix-courses': { readonly courses: H['count'] };
   readonly 'crib-height.fix-capture': { readonly contacts: H['count']; readonly parts: H['name'] };
+  readonly 'crib-layout.title': NoHoles;
+  readonly 'crib-layout.protects': NoHoles;
+  readonly 'crib-layout.one-timber': { readonly crib: H['name']; readonly timbers: H['count'] };
+  readonly 'crib-layout.no-room': { readonly crib: H['name']; readonly timbers: H['count']; readonly width: H['quantity']; readonly room: H['quantity']; readonly most: H['count'] };
+  readonly 'crib-layout.no-width': { readonly crib: H['name']; readonly length: H['quantity']; readonly overhang: H['quantity'] };
+  readonly 'crib-layout.no-courses': { readonly crib: H['name']; readonly courses: H['count'] };
+  readonly 'crib-layout.part-course': { readonly crib: H['name']; readonly courses: H['count']; readonly whole: H['count'] };
+  readonly 'crib-layout.fix-layout': { readonly layout: H['name'] };
+  readonly 'crib-load.title': NoHoles;
+  readonly 'crib-load.protects': NoHoles;
   readonly 'crib-load.over-contact': { readonly crib: H['name']; readonly contact: H['count']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly capacity: H['quantity']; readonly sum: H['calculation'] };
   readonly 'crib-load.over-whole': { readonly crib: H['name']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly contacts: H['count']; readonly capacity: H['quantity']; readonly sum: H['calculation'] };
   readonly 'crib-load.over-limit': { readonly crib: H['name']; readonly contact: H['count']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly use: H['quantity']; readonly capacity: H['quantity']; readonly limit: H['quantity'] };
@@ -260,30 +441,602 @@ export interface MessageHoles {
   readonly 'crib-load.step-unknown': { readonly chock: H['name']; readonly why: H['message'] };
   readonly 'crib-load.weigh-it': NoHoles;
   readonly 'crib-load.fix-build': { readonly layout: H['name']; readonly timber: H['name']; readonly courses: H['count']; readonly use: H['quantity'] };
+  readonly 'crib-mixed-timber.title': NoHoles;
+  readonly 'crib-mixed-timber.protects': NoHoles;
+  readonly 'crib-mixed-timber.mixed': { readonly first: H['name']; readonly second: H['name']; readonly vehicle: H['name']; readonly one: H['message']; readonly other: H['message']; readonly times: H['quantity'] };
+  readonly 'crib-mixed-timber.timber': { readonly size: H['name']; readonly species: H['name'] };
+  readonly 'crib-mixed-timber.timber-wet': { readonly size: H['name']; readonly species: H['name'] };
+  readonly 'crib-mixed-timber.other-here': NoHoles;
+  readonly 'crib-overhang.title': NoHoles;
+  readonly 'crib-overhang.protects': NoHoles;
+  readonly 'crib-overhang.too-short': { readonly crib: H['name']; readonly overhang: H['quantity']; readonly least: H['quantity'] };
+  readonly 'crib-overhang.too-long': { readonly crib: H['name']; readonly overhang: H['quantity']; readonly most: H['quantity']; readonly width: H['quantity'] };
+  readonly 'crib-overhang.set-here': { readonly limit: H['quantity'] };
+  readonly 'crib-overhang.fix-overhang': { readonly overhang: H['name'] };
+  readonly 'crib-reach.title': NoHoles;
+  readonly 'crib-reach.protects': NoHoles;
+  readonly 'crib-reach.short': { readonly crib: H['name']; readonly vehicle: H['name']; readonly part: H['name']; readonly gap: H['quantity']; readonly sum: H['calculation']; readonly wedges: H['message']; readonly advice: H['message'] };
+  readonly 'crib-reach.wedges-close': { readonly closes: H['quantity'] };
+  readonly 'crib-reach.wedges-close-nothing': NoHoles;
+  readonly 'crib-reach.tall': { readonly crib: H['name']; readonly vehicle: H['name']; readonly part: H['name']; readonly over: H['quantity']; readonly sum: H['calculation']; readonly advice: H['message'] };
+  readonly 'crib-reach.loose': { readonly crib: H['name']; readonly closes: H['quantity']; readonly gap: H['quantity']; readonly sum: H['calculation']; readonly advice: H['message'] };
+  readonly 'crib-reach.step-none': { readonly chock: H['name']; readonly vehicle: H['name']; readonly part: H['name'] };
+  readonly 'crib-reach.step-gap': { readonly chock: H['name']; readonly vehicle: H['name']; readonly part: H['name']; readonly gap: H['quantity']; readonly sum: H['calculation'] };
+  readonly 'crib-reach.step-beside': { readonly chock: H['name']; readonly vehicle: H['name']; readonly part: H['name']; readonly off: H['quantity'] };
+  readonly 'crib-reach.use-courses': { readonly courses: H['count']; readonly gap: H['quantity'] };
+  readonly 'crib-reach.use-shims': { readonly shims: H['name'] };
+  readonly 'crib-reach.measure-first': NoHoles;
+  readonly 'crib-reach.fix-courses': { readonly courses: H['count'] };
+  readonly 'crib-reach.fix-shims': { readonly shims: H['name'] };
+  readonly 'crib-wedge.title': NoHoles;
+  readonly 'crib-wedge.protects': NoHoles;
+  readonly 'crib-wedge.few': { readonly crib: H['name']; readonly pairs: H['count']; readonly loaded: H['count'] };
+  readonly 'crib-wedge.none': { readonly crib: H['name']; readonly loaded: H['count'] };
+  readonly 'crib-wedge.travel': { readonly crib: H['name']; readonly travel: H['quantity']; readonly most: H['quantity'] };
+  readonly 'crib-wedge.fix-pairs': { readonly pairs: H['count'] };
+  readonly 'egress-blocked.title': NoHoles;
+  readonly 'egress-blocked.protects': NoHoles;
+  readonly 'egress-blocked.blocked': { readonly way: H['name']; readonly what: H['phrase'] };
+  readonly 'egress-blocked.across': { readonly way: H['name']; readonly what: H['phrase'] };
+  readonly 'egress-blocked.narrow': { readonly way: H['name']; readonly width: H['quantity']; readonly least: H['quantity'] };
+  readonly 'egress-blocked.none': NoHoles;
+  readonly 'egress-blocked.in-the-way': NoHoles;
+  readonly 'expectation-unmet.title': NoHoles;
+  readonly 'expectation-unmet.protects': NoHoles;
+  readonly 'expectation-unmet.unmet': { readonly text: H['phrase']; readonly why: H['phrase'] };
+  readonly 'expectation-unmet.partial': NoHoles;
+  readonly 'geometry-impossible.title': NoHoles;
+  readonly 'geometry-impossible.protects': NoHoles;
+  readonly 'geometry-impossible.no-size': { readonly vehicle: H['name'] };
+  readonly 'geometry-impossible.part-outside': { readonly part: H['name']; readonly vehicle: H['name']; readonly from: H['quantity']; readonly to: H['quantity']; readonly length: H['quantity'] };
+  readonly 'geometry-impossible.axle-outside': { readonly axle: H['name']; readonly vehicle: H['name']; readonly at: H['quantity']; readonly length: H['quantity'] };
+  readonly 'geometry-impossible.cargo-outside': { readonly cargo: H['name']; readonly vehicle: H['name']; readonly from: H['quantity']; readonly to: H['quantity']; readonly length: H['quantity'] };
+  readonly 'geometry-impossible.height-backwards': { readonly part: H['name']; readonly vehicle: H['name'] };
+  readonly 'geometry-impossible.rests-beside': { readonly upper: H['name']; readonly lower: H['name']; readonly at: H['quantity']; readonly off: H['quantity'] };
+  readonly 'geometry-impossible.rests-not-part': { readonly upper: H['name']; readonly part: H['name']; readonly off: H['quantity'] };
+  readonly 'geometry-impossible.rests-gap': { readonly upper: H['name']; readonly lower: H['name']; readonly part: H['name']; readonly under: H['name']; readonly high: H['quantity']; readonly low: H['quantity']; readonly gap: H['quantity'] };
+  readonly 'geometry-impossible.no-weight': { readonly vehicle: H['name'] };
+  readonly 'grade-slide.title': NoHoles;
+  readonly 'grade-slide.protects': NoHoles;
+  readonly 'grade-slide.slides': { readonly grade: H['quantity']; readonly vehicle: H['text']; readonly demand: H['quantity']; readonly sum: H['calculation']; readonly capacity: H['quantity']; readonly hold: H['calculation'] };
+  readonly 'grade-slide.grade-here': { readonly grade: H['quantity'] };
+  readonly 'grade-slide.grade-unsaid': NoHoles;
+  readonly 'grade-slide.direction-unsaid': { readonly grade: H['quantity'] };
+  readonly 'ground-bearing.title': NoHoles;
+  readonly 'ground-bearing.protects': NoHoles;
+  readonly 'ground-bearing.too-much': { readonly support: H['phrase']; readonly pressure: H['quantity']; readonly sum: H['calculation']; readonly surface: H['name']; readonly allowable: H['quantity']; readonly advice?: H['message'] };
+  readonly 'ground-bearing.surface-unknown': { readonly support: H['phrase']; readonly surface: H['name'] };
+  readonly 'ground-bearing.foot-unknown': { readonly support: H['phrase']; readonly surface: H['name']; readonly advice: H['message'] };
+  readonly 'ground-bearing.use-pad': { readonly pad: H['quantity'] };
+  readonly 'ground-bearing.state-size': NoHoles;
+  readonly 'ground-bearing.state-size-or-use-pad': { readonly pad: H['quantity'] };
+  readonly 'ground-bearing.fix-pad': { readonly size: H['name'] };
+  readonly 'ground-bearing.surface-here': NoHoles;
+  readonly 'joist-miss.title': NoHoles;
+  readonly 'joist-miss.protects': NoHoles;
+  readonly 'joist-miss.misses': { readonly crib: H['name']; readonly contact: H['count']; readonly part: H['name']; readonly off: H['quantity']; readonly reach: H['quantity']; readonly advice: H['message'] };
+  readonly 'joist-miss.nothing': { readonly crib: H['name'] };
+  readonly 'joist-miss.to-meet': { readonly part: H['name'] };
+  readonly 'joist-miss.move-it': { readonly place: H['name'] };
+  readonly 'joist-miss.look-again': NoHoles;
+  readonly 'joist-miss.fix-move': { readonly place: H['name'] };
+  readonly 'lifting-intent.title': NoHoles;
+  readonly 'lifting-intent.protects': NoHoles;
+  readonly 'lifting-intent.lifts': { readonly vehicle: H['name']; readonly upward: H['quantity']; readonly sum: H['calculation']; readonly share: H['quantity']; readonly limit: H['quantity'] };
+  readonly 'lifting-intent.follow': { readonly vehicle: H['name'] };
   readonly 'loss-moves.rolls': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
   readonly 'loss-moves.slides': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
   readonly 'loss-moves.falls': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
   readonly 'loss-moves.moves': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
   readonly 'loss-moves.unsolved': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
   readonly 'loss-moves.lost-here': NoHoles;
+  readonly 'loss-of-support.title': NoHoles;
+  readonly 'loss-of-support.protects': NoHoles;
+  readonly 'loss-of-support.falls': { readonly loss: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
+  readonly 'loss-of-support.balances': { readonly loss: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
+  readonly 'loss-of-support.unsolved': { readonly loss: H['phrase']; readonly vehicle: H['text'] };
+  readonly 'loss-of-support.lost-here': NoHoles;
+  readonly 'order-ground-up.title': NoHoles;
+  readonly 'order-ground-up.protects': NoHoles;
+  readonly 'order-ground-up.lower-first': { readonly step: H['count']; readonly upper: H['name']; readonly lower: H['name']; readonly advice: H['message'] };
+  readonly 'order-ground-up.lower-never': { readonly lower: H['name'] };
+  readonly 'order-ground-up.move-after': { readonly first: H['count'] };
+  readonly 'order-ground-up.base-first': { readonly step: H['count']; readonly support: H['phrase']; readonly pad: H['name'] };
+  readonly 'order-ground-up.held-here': { readonly lower: H['name'] };
+  readonly 'order-ground-up.fix-after': { readonly step: H['count']; readonly first: H['count'] };
+  readonly 'order-missing.title': NoHoles;
+  readonly 'order-missing.protects': NoHoles;
+  readonly 'order-missing.no-steps': NoHoles;
+  readonly 'order-missing.no-step': { readonly support: H['phrase'] };
+  readonly 'order-missing.never-locked': { readonly support: H['phrase'] };
+  readonly 'order-missing.chocks-first': { readonly step: H['count']; readonly vehicle: H['phrase']; readonly first: H['count'] };
+  readonly 'order-missing.ends-first': { readonly step: H['count']; readonly tie: H['phrase']; readonly support: H['phrase'] };
+  readonly 'order-missing.lock-late': { readonly step: H['count']; readonly support: H['phrase']; readonly first: H['count'] };
+  readonly 'order-missing.circle': { readonly steps: H['list'] };
+  readonly 'order-missing.remove-early': { readonly step: H['count']; readonly support: H['phrase'] };
+  readonly 'part-cannot-bear.title': NoHoles;
+  readonly 'part-cannot-bear.protects': NoHoles;
+  readonly 'part-cannot-bear.may-not-bear': { readonly part: H['name']; readonly vehicle: H['name']; readonly support: H['phrase']; readonly advice: H['message']; readonly remark?: H['name'] };
+  readonly 'part-cannot-bear.no-part': { readonly part: H['name']; readonly vehicle: H['name']; readonly support: H['phrase']; readonly advice: H['message'] };
+  readonly 'part-cannot-bear.no-vehicle': { readonly vehicle: H['name']; readonly support: H['phrase'] };
+  readonly 'part-cannot-bear.use-instead': { readonly parts: H['list'] };
+  readonly 'part-cannot-bear.none-bears': NoHoles;
+  readonly 'part-cannot-bear.fix-part': { readonly part: H['name'] };
+  readonly 'policy-loosened.title': NoHoles;
+  readonly 'policy-loosened.protects': NoHoles;
+  readonly 'policy-loosened.with-reason': { readonly policy: H['name']; readonly limit: H['phrase']; readonly value: H['text']; readonly shipped: H['text']; readonly reason: H['name'] };
+  readonly 'policy-loosened.no-reason': { readonly policy: H['name']; readonly limit: H['phrase']; readonly value: H['text']; readonly shipped: H['text'] };
+  readonly 'policy-loosened.number': { readonly value: H['quantity'] };
+  readonly 'policy-loosened.shipped-value': NoHoles;
+  readonly 'policy-loosened.replaced-here': NoHoles;
+  readonly 'post-slender.title': NoHoles;
+  readonly 'post-slender.protects': NoHoles;
+  readonly 'post-slender.too-slender': { readonly strut: H['name']; readonly post: H['name']; readonly length: H['quantity']; readonly slenderness: H['quantity']; readonly sum: H['calculation']; readonly limit: H['quantity']; readonly advice: H['message'] };
+  readonly 'post-slender.use-shorter': { readonly most: H['quantity'] };
+  readonly 'post-slender.use-thicker': NoHoles;
+  readonly 'post-slender.limit-set-here': { readonly limit: H['quantity'] };
+  readonly 'push-margin.title': NoHoles;
+  readonly 'push-margin.protects': NoHoles;
   readonly 'push-margin.too-little': { readonly toward: H['phrase']; readonly height: H['quantity']; readonly vehicle: H['name']; readonly share: H['quantity']; readonly sum: H['calculation']; readonly limit: H['quantity']; readonly first?: H['message'] };
   readonly 'push-margin.first': { readonly how: H['phrase'] };
   readonly 'push-margin.unknown': { readonly why: H['phrase'] };
   readonly 'push-margin.set-here': { readonly limit: H['quantity'] };
+  readonly 'size-up-missing.title': NoHoles;
+  readonly 'size-up-missing.protects': NoHoles;
+  readonly 'size-up-missing.fuel': NoHoles;
+  readonly 'size-up-missing.battery': NoHoles;
+  readonly 'size-up-missing.cargo': NoHoles;
+  readonly 'size-up-missing.brakes': NoHoles;
+  readonly 'size-up-missing.fix-add': NoHoles;
   readonly 'stage-moves.rolls': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly grade: H['quantity']; readonly when?: H['message'] };
   readonly 'stage-moves.slides': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly grade: H['quantity']; readonly when?: H['message'] };
   readonly 'stage-moves.falls': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
   readonly 'stage-moves.moves': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
   readonly 'stage-moves.unsolved': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'stage-moves.left-out': { readonly vehicles: H['list']; readonly done: H['count']; readonly of: H['count'] };
+  readonly 'stage-unsafe.title': NoHoles;
+  readonly 'stage-unsafe.protects': NoHoles;
+  readonly 'stage-unsafe.falls': { readonly stage: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
+  readonly 'stage-unsafe.worse': { readonly stage: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase']; readonly loss: H['phrase'] };
+  readonly 'strut-angle.title': NoHoles;
+  readonly 'strut-angle.protects': NoHoles;
+  readonly 'strut-angle.too-flat': { readonly strut: H['name']; readonly angle: H['quantity']; readonly sum: H['calculation']; readonly least: H['quantity']; readonly advice?: H['message'] };
+  readonly 'strut-angle.too-steep': { readonly strut: H['name']; readonly angle: H['quantity']; readonly sum: H['calculation']; readonly most: H['quantity']; readonly advice?: H['message'] };
+  readonly 'strut-angle.upside': { readonly strut: H['name'] };
+  readonly 'strut-angle.not-as-typed': { readonly strut: H['name']; readonly typed: H['quantity']; readonly angle: H['quantity']; readonly sum: H['calculation'] };
+  readonly 'strut-angle.set-foot': { readonly out: H['name'] };
+  readonly 'strut-angle.set-here': { readonly limit: H['quantity'] };
+  readonly 'strut-angle.fix-foot': { readonly out: H['name'] };
+  readonly 'strut-angle.fix-typed': { readonly angle: H['name'] };
+  readonly 'strut-head.title': NoHoles;
+  readonly 'strut-head.protects': NoHoles;
+  readonly 'strut-head.moves': { readonly strut: H['name']; readonly part: H['name']; readonly vehicle: H['name']; readonly remark?: H['name'] };
+  readonly 'strut-head.may-not-bear': { readonly strut: H['name']; readonly part: H['name']; readonly vehicle: H['name']; readonly remark?: H['name'] };
+  readonly 'strut-head.no-part': { readonly strut: H['name']; readonly part: H['name']; readonly vehicle: H['name']; readonly advice: H['message'] };
+  readonly 'strut-head.use-instead': { readonly parts: H['list'] };
+  readonly 'strut-head.none-bears': NoHoles;
+  readonly 'strut-head.no-vehicle': { readonly strut: H['name']; readonly vehicle: H['name'] };
+  readonly 'strut-head.beside': { readonly strut: H['name']; readonly part: H['name']; readonly vehicle: H['name']; readonly off: H['quantity']; readonly reach: H['quantity'] };
+  readonly 'strut-length.title': NoHoles;
+  readonly 'strut-length.protects': NoHoles;
+  readonly 'strut-length.too-long': { readonly strut: H['name']; readonly length: H['quantity']; readonly sum: H['calculation']; readonly gear: H['name']; readonly longest: H['quantity'] };
+  readonly 'strut-length.too-short': { readonly strut: H['name']; readonly length: H['quantity']; readonly sum: H['calculation']; readonly gear: H['name']; readonly shortest: H['quantity'] };
+  readonly 'strut-load.title': NoHoles;
+  readonly 'strut-load.protects': NoHoles;
+  readonly 'strut-load.over': { readonly strut: H['name']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly capacity: H['quantity']; readonly length: H['quantity'] };
+  readonly 'strut-load.over-limit': { readonly strut: H['name']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly use: H['quantity']; readonly capacity: H['quantity']; readonly length: H['quantity']; readonly limit: H['quantity'] };
+  readonly 'strut-load.no-rating': { readonly strut: H['name']; readonly load: H['quantity']; readonly length: H['quantity'] };
+  readonly 'strut-lock.title': NoHoles;
+  readonly 'strut-lock.protects': NoHoles;
+  readonly 'strut-lock.no-lock': { readonly strut: H['name'] };
+  readonly 'strut-lock.pump-only': { readonly strut: H['name'] };
+  readonly 'strut-lock.fix-pin': NoHoles;
+  readonly 'strut-one-sided.title': NoHoles;
+  readonly 'strut-one-sided.protects': NoHoles;
+  readonly 'strut-one-sided.driver-only': { readonly vehicle: H['name']; readonly struts: H['list'] };
+  readonly 'strut-one-sided.passenger-only': { readonly vehicle: H['name']; readonly struts: H['list'] };
+  readonly 'strut-slip.title': NoHoles;
+  readonly 'strut-slip.protects': NoHoles;
+  readonly 'strut-slip.slides': { readonly strut: H['name']; readonly angle: H['quantity']; readonly needed: H['quantity']; readonly sum: H['calculation']; readonly friction: H['quantity'] };
+  readonly 'strut-slip.tied-aside': { readonly strut: H['name']; readonly tie: H['phrase'] };
+  readonly 'tie-anchor.title': NoHoles;
+  readonly 'tie-anchor.protects': NoHoles;
+  readonly 'tie-anchor.holds-unknown': { readonly tie: H['phrase']; readonly anchor: H['name'] };
+  readonly 'tie-anchor.holds-less': { readonly tie: H['phrase']; readonly anchor: H['name']; readonly load: H['quantity']; readonly holds: H['quantity'] };
+  readonly 'tie-anchor.moves': { readonly tie: H['phrase']; readonly part: H['name']; readonly vehicle: H['name'] };
+  readonly 'tie-anchor.no-part': { readonly tie: H['phrase']; readonly part: H['name']; readonly vehicle: H['name'] };
+  readonly 'tie-anchor.not-there': { readonly tie: H['phrase'] };
+  readonly 'tie-anchor.same-end': { readonly tie: H['phrase'] };
+  readonly 'tie-load.title': NoHoles;
+  readonly 'tie-load.protects': NoHoles;
+  readonly 'tie-load.over': { readonly tie: H['phrase']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly sum: H['calculation']; readonly capacity: H['quantity'] };
+  readonly 'tie-load.over-limit': { readonly tie: H['phrase']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly use: H['quantity']; readonly capacity: H['quantity']; readonly limit: H['quantity'] };
+  readonly 'tie-load.no-rating': { readonly tie: H['phrase']; readonly load: H['quantity'] };
+  readonly 'tie-missing.title': NoHoles;
+  readonly 'tie-missing.protects': NoHoles;
+  readonly 'tie-missing.untied': { readonly strut: H['name']; readonly angle: H['quantity']; readonly advice: H['message'] };
+  readonly 'tie-missing.tie-across': { readonly other: H['name'] };
+  readonly 'tie-missing.tie-somewhere': NoHoles;
+  readonly 'tie-missing.fix-tie': { readonly strut: H['name']; readonly other: H['name'] };
+  readonly 'tipping.title': NoHoles;
+  readonly 'tipping.protects': NoHoles;
+  readonly 'tipping.tips': { readonly vehicle: H['text']; readonly toward: H['phrase']; readonly share: H['quantity']; readonly sum: H['calculation']; readonly limit: H['quantity'] };
+  readonly 'tipping.unknown': { readonly vehicle: H['text'] };
+  readonly 'tipping.set-here': { readonly limit: H['quantity'] };
+  readonly 'unsupported-end.title': NoHoles;
+  readonly 'unsupported-end.protects': NoHoles;
+  readonly 'unsupported-end.falls': { readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
+  readonly 'unsupported-end.balances': { readonly vehicle: H['text']; readonly when: H['phrase'] };
+  readonly 'unsupported-end.unsolved': { readonly vehicle: H['text'] };
+  readonly 'unsupported-end.unknown': { readonly vehicle: H['text'] };
+  readonly 'unsupported-end.mixes': { readonly vehicles: H['list'] };
+  readonly 'unsupported-end.as-found': { readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
+  readonly 'upper-on-unstable-lower.title': NoHoles;
+  readonly 'upper-on-unstable-lower.protects': NoHoles;
+  readonly 'upper-on-unstable-lower.not-held': { readonly upper: H['name']; readonly lower: H['name'] };
+  readonly 'upper-on-unstable-lower.rests-here': { readonly upper: H['name'] };
+  readonly 'weight-sum.title': NoHoles;
+  readonly 'weight-sum.protects': NoHoles;
+  readonly 'weight-sum.differ': { readonly vehicle: H['name']; readonly stated: H['quantity']; readonly sum: H['quantity']; readonly parts: H['calculation'] };
+  readonly 'weight-sum.less-than-axles': { readonly vehicle: H['name']; readonly stated: H['quantity']; readonly sum: H['quantity']; readonly parts: H['calculation'] };
+  readonly 'weight-sum.fix-leave-out': { readonly vehicle: H['name'] };
+  readonly 'weight-sum.carried-here': { readonly load: H['quantity'] };
+  readonly 'wheels-unchocked.title': NoHoles;
+  readonly 'wheels-unchocked.protects': NoHoles;
+  readonly 'wheels-unchocked.none': { readonly vehicle: H['name'] };
+  readonly 'wheels-unchocked.one-way': { readonly vehicle: H['name']; readonly direction: H['message'] };
+  readonly 'wheels-unchocked.on-a-grade': { readonly vehicle: H['name']; readonly grade: H['quantity']; readonly direction: H['message'] };
+  readonly 'wheels-unchocked.forward': NoHoles;
+  readonly 'wheels-unchocked.rearward': NoHoles;
+  readonly 'wheels-unchocked.either-way': NoHoles;
+  readonly 'wheels-unchocked.fix-chock': { readonly vehicle: H['name'] };
   readonly 'standing.nothing-holds': { readonly vehicle: H['name'] };
   readonly 'standing.reaches-its-rating': { readonly element: H['phrase'] };
   readonly 'standing.moves': { readonly vehicle: H['name']; readonly limit: H['quantity'] };
   readonly 'standing.slides': { readonly vehicle: H['name'] };
   readonly 'standing.tips': { readonly vehicle: H['name'] };
-  readonly 'standing.tools-on': NoHoles;
   readonly 'standing.when': { readonly case: H['phrase'] };
   readonly 'standing.balance-in-space': NoHoles;
   readonly 'standing.pushed-in-space': NoHoles;
+  readonly 'element.crib': { readonly name: H['name'] };
+  readonly 'element.step-chock': { readonly name: H['name'] };
+  readonly 'element.strut': { readonly name: H['name'] };
+  readonly 'element.chock': { readonly name: H['name'] };
+  readonly 'element.chocks-of-step': { readonly step: H['name'] };
+  readonly 'element.pad': { readonly name: H['name'] };
+  readonly 'element.strap': { readonly name: H['name'] };
+  readonly 'element.chain': { readonly name: H['name'] };
+  readonly 'element.wire-rope': { readonly name: H['name'] };
+  readonly 'element.step': { readonly number: H['count'] };
+  readonly 'element.vehicle': { readonly name: H['name'] };
+  readonly 'element.egress': { readonly name: H['name'] };
+  readonly 'element.contact': { readonly crib: H['name']; readonly contact: H['count'] };
+  readonly 'element.strut-upward': { readonly name: H['name'] };
+  readonly 'element.axle': { readonly number: H['name'] };
+  readonly 'element.cab': { readonly vehicle: H['name'] };
+  readonly 'element.driver-side': NoHoles;
+  readonly 'element.passenger-side': NoHoles;
+  readonly 'element.wheel-end': { readonly vehicle: H['name']; readonly axle: H['text']; readonly side: H['message'] };
+  readonly 'element.part-side': { readonly vehicle: H['name']; readonly part: H['name']; readonly side: H['message'] };
+  readonly 'element.part': { readonly vehicle: H['name']; readonly part: H['name'] };
+  readonly 'element.cab-mount': { readonly vehicle: H['name']; readonly mount: H['name']; readonly side: H['message'] };
+  readonly 'element.front-driver-corner': NoHoles;
+  readonly 'element.front-passenger-corner': NoHoles;
+  readonly 'element.rear-driver-corner': NoHoles;
+  readonly 'element.rear-passenger-corner': NoHoles;
+  readonly 'element.lying-corner': { readonly vehicle: H['name']; readonly corner: H['message'] };
+  readonly 'element.vehicle-under': { readonly lower: H['name']; readonly upper: H['name'] };
+  readonly 'place.in-a': { readonly keyword: H['name'] };
+  readonly 'place.in-an': { readonly keyword: H['name'] };
+  readonly 'place.in-this': { readonly keyword: H['name'] };
+  readonly 'place.in-named': { readonly block: H['name'] };
+  readonly 'place.top': NoHoles;
+  readonly 'place.this-block': { readonly keyword: H['name'] };
+  readonly 'place.the-vehicle': NoHoles;
+  readonly 'edit.not-here': { readonly element: H['name'] };
+  readonly 'edit.no-body': { readonly element: H['name'] };
+  readonly 'edit.from-pattern': { readonly element: H['name'] };
+  readonly 'edit.calculated': { readonly value: H['name'] };
+  readonly 'edit.by-part': { readonly place: H['name'] };
+  readonly 'edit.range': { readonly value: H['name'] };
+  readonly 'edit.no-place': { readonly element: H['name'] };
+  readonly 'edit.unreadable': { readonly element: H['name'] };
+  readonly 'edit.cannot-move': { readonly element: H['name'] };
+  readonly 'editor.source': { readonly source: H['name'] };
+  readonly 'editor.governs': { readonly governs: H['phrase'] };
+  readonly 'editor.about': { readonly text: H['name']; readonly other: H['name'] };
+  readonly 'editor.declared-in': { readonly where: H['name'] };
+  readonly 'editor.fix-all': NoHoles;
+  readonly 'editor.could-not-run': NoHoles;
+  readonly 'editor.broke': { readonly why: H['name'] };
+  readonly 'editor.more': { readonly count: H['count'] };
+  readonly 'editor.about-syntax': NoHoles;
+  readonly 'editor.messages': NoHoles;
+  readonly 'editor.fixes': NoHoles;
+  readonly 'editor.library-name': { readonly name: H['name'] };
+  readonly 'editor.no-name': NoHoles;
+  readonly 'editor.not-a-name': { readonly name: H['name'] };
+  readonly 'editor.name-taken': { readonly name: H['name'] };
+  readonly 'editor.name-changes': { readonly name: H['name']; readonly what: H['message'] };
+  readonly 'editor.moved-on': NoHoles;
+  readonly 'editor.no-file': NoHoles;
+  readonly 'editor.no-plan': NoHoles;
+  readonly 'editor.safe': NoHoles;
+  readonly 'editor.not-whole': NoHoles;
+  readonly 'editor.dangers': { readonly count: H['count'] };
+  readonly 'editor.warnings': { readonly count: H['count'] };
+  readonly 'editor.not-run': { readonly count: H['count'] };
+  readonly 'editor.other-build': { readonly crib: H['name']; readonly layout: H['name']; readonly timber: H['name']; readonly courses: H['count']; readonly timbers: H['count']; readonly use: H['quantity'] };
+  readonly 'editor.rule-on': { readonly rule: H['name']; readonly on: H['phrase'] };
+  readonly 'editor.fix-raises': { readonly fix: H['message']; readonly what: H['list'] };
+  readonly 'editor.fix-remains': { readonly fix: H['message'] };
+  readonly 'editor.pending': NoHoles;
+  readonly 'editor.loads-pending': NoHoles;
+  readonly 'editor.see-drawing': NoHoles;
+  readonly 'editor.held-expectations': { readonly held: H['count']; readonly all: H['count'] };
+  readonly 'lesson.exercise': { readonly number: H['name'] };
+  readonly 'lesson.work-out': { readonly figure: H['name']; readonly on: H['name'] };
+  readonly 'lesson.find-all': NoHoles;
+  readonly 'lesson.find-on': { readonly on: H['name'] };
+  readonly 'lesson.finish': { readonly on: H['name'] };
+  readonly 'lesson.asks-nothing': NoHoles;
+  readonly 'lesson.plan-not-stated': NoHoles;
+  readonly 'lesson.plan-not-whole': NoHoles;
+  readonly 'lesson.no-support': { readonly on: H['name'] };
+  readonly 'lesson.no-figure': { readonly figure: H['name']; readonly on: H['name'] };
+  readonly 'lesson.not-known': { readonly figure: H['name']; readonly on: H['name'] };
+  readonly 'lesson.no-fault': NoHoles;
+  readonly 'lesson.no-line': { readonly on: H['name']; readonly line: H['name'] };
+  readonly 'expected.a': { readonly what: H['phrase'] };
+  readonly 'expected.an': { readonly what: H['phrase'] };
+  readonly 'expected.kind-value': NoHoles;
+  readonly 'expected.kind-tie': NoHoles;
+  readonly 'expected.kind-group': NoHoles;
+  readonly 'expected.kind-cache': NoHoles;
+  readonly 'expected.kind-thing': NoHoles;
+  readonly 'expected.length': NoHoles;
+  readonly 'expected.force': NoHoles;
+  readonly 'expected.mass': NoHoles;
+  readonly 'expected.angle': NoHoles;
+  readonly 'expected.ratio': NoHoles;
+  readonly 'expected.count': NoHoles;
+  readonly 'expected.pressure': NoHoles;
+  readonly 'expected.area': NoHoles;
+  readonly 'expected.volume': NoHoles;
+  readonly 'expected.duration': NoHoles;
+  readonly 'expected.density': NoHoles;
+  readonly 'expected.unit-weight': NoHoles;
+  readonly 'expected.stiffness': NoHoles;
+  readonly 'expected.moment': NoHoles;
+  readonly 'expected.weight-times': { readonly other: H['message'] };
+  readonly 'expected.length-power': { readonly power: H['name'] };
+  readonly 'expected.mixed': NoHoles;
+  readonly 'expected.comma': NoHoles;
+  readonly 'expected.calculation': NoHoles;
+  readonly 'expected.unit': NoHoles;
+  readonly 'expected.part': NoHoles;
+  readonly 'expected.part-of-a-vehicle': NoHoles;
+  readonly 'expected.date': NoHoles;
+  readonly 'expected.year-month-day': NoHoles;
+  readonly 'expected.size': NoHoles;
+  readonly 'expected.rule': NoHoles;
+  readonly 'expected.figure': NoHoles;
+  readonly 'expected.end': NoHoles;
+  readonly 'expected.such-as': { readonly due: H['list']; readonly example: H['name'] };
+  readonly 'expected.one-of': { readonly kind: H['message']; readonly names: H['list'] };
+  readonly 'expected.in-quotes': { readonly what: H['message'] };
+  readonly 'expected.name-for': { readonly what: H['message'] };
+  readonly 'expected.name-value': NoHoles;
+  readonly 'expected.name-group': NoHoles;
+  readonly 'expected.name-mount': NoHoles;
+  readonly 'expected.text-title': NoHoles;
+  readonly 'expected.text-table-or-section': NoHoles;
+  readonly 'expected.text-what-is-remembered': NoHoles;
+  readonly 'expected.text-address': NoHoles;
+  readonly 'expected.text-contact': NoHoles;
+  readonly 'expected.text-access': NoHoles;
+  readonly 'expected.text-hazard': NoHoles;
+  readonly 'expected.text-where': NoHoles;
+  readonly 'expected.text-doors': NoHoles;
+  readonly 'expected.text-reason': NoHoles;
+  readonly 'expected.text-who-sets-it': NoHoles;
+  readonly 'expected.text-what-to-mind': NoHoles;
+  readonly 'expected.text-what-it-is': NoHoles;
+  readonly 'expected.text-name': NoHoles;
+  readonly 'expected.text-question': NoHoles;
+  readonly 'expected.text-line-left-out': NoHoles;
+  readonly 'expected.text-hint': NoHoles;
+  readonly 'expected.text-what-it-teaches': NoHoles;
+  readonly 'expected.text-paragraph': NoHoles;
+  readonly 'expected.text-crew': NoHoles;
+  readonly 'expected.text-what-was-found': NoHoles;
+  readonly 'expected.text-why-not': NoHoles;
+  readonly 'language.brace-not-closed': NoHoles;
+  readonly 'language.brace-not-closed--fix': NoHoles;
+  readonly 'language.brace-stray': NoHoles;
+  readonly 'language.brace-stray--fix': NoHoles;
+  readonly 'language.brace-not-opened': NoHoles;
+  readonly 'language.brace-not-opened--fix': NoHoles;
+  readonly 'language.braces-too-deep': { readonly most: H['count'] };
+  readonly 'language.file-too-long': NoHoles;
+  readonly 'language.too-many-plans': { readonly most: H['count'] };
+  readonly 'language.plan-too-large--vehicles': { readonly count: H['count']; readonly most: H['count'] };
+  readonly 'language.plan-too-large--supports': { readonly count: H['count']; readonly most: H['count'] };
+  readonly 'language.plan-too-large--steps': { readonly count: H['count']; readonly most: H['count'] };
+  readonly 'language.plan-too-large--loads': { readonly count: H['count']; readonly most: H['count'] };
+  readonly 'language.plan-too-large--parts': { readonly count: H['count']; readonly vehicle: H['text']; readonly most: H['count'] };
+  readonly 'language.part-too-many': { readonly part: H['name']; readonly count: H['count']; readonly most: H['count'] };
+  readonly 'language.text-not-closed': NoHoles;
+  readonly 'language.text-not-closed--fix': NoHoles;
+  readonly 'language.comment-not-closed': NoHoles;
+  readonly 'language.strange-character--quote': NoHoles;
+  readonly 'language.strange-character--fix': NoHoles;
+  readonly 'language.strange-character--hidden': { readonly character: H['name'] };
+  readonly 'language.strange-character--hidden-fix': NoHoles;
+  readonly 'language.strange-character': { readonly character: H['name'] };
+  readonly 'language.unknown-line': { readonly what: H['name']; readonly where: H['message'] };
+  readonly 'language.unknown-line--near': { readonly what: H['name']; readonly where: H['message']; readonly near: H['name'] };
+  readonly 'language.unknown-line--choices': { readonly what: H['name']; readonly where: H['message']; readonly choices: H['name'] };
+  readonly 'language.unknown-line--height': NoHoles;
+  readonly 'language.unknown-line--fix': { readonly near: H['name'] };
+  readonly 'language.wrong-place': { readonly what: H['name']; readonly where: H['message']; readonly rightPlace: H['list'] };
+  readonly 'language.line-twice': { readonly what: H['name']; readonly where: H['message'] };
+  readonly 'language.line-twice--first': NoHoles;
+  readonly 'language.line-twice--fix': NoHoles;
+  readonly 'language.line-missing': { readonly subject: H['text']; readonly key: H['name']; readonly example: H['name'] };
+  readonly 'language.line-missing--fix': { readonly key: H['name'] };
+  readonly 'language.line-missing--several': { readonly subject: H['text']; readonly keys: H['list'] };
+  readonly 'language.line-missing--all-fix': NoHoles;
+  readonly 'language.line-too-long': { readonly most: H['count'] };
+  readonly 'language.line-empty': { readonly key: H['name']; readonly example: H['name'] };
+  readonly 'language.body-missing': { readonly subject: H['text'] };
+  readonly 'language.body-unexpected': { readonly what: H['name'] };
+  readonly 'language.name-missing': { readonly keyword: H['name']; readonly example: H['name'] };
+  readonly 'language.name-malformed': { readonly text: H['name'] };
+  readonly 'language.name-malformed--fix': { readonly near: H['name'] };
+  readonly 'language.name-is-unit': { readonly text: H['name'] };
+  readonly 'language.title-missing': { readonly keyword: H['name']; readonly example: H['name'] };
+  readonly 'language.title-missing--fix': NoHoles;
+  readonly 'language.type-missing': { readonly subject: H['text']; readonly kind: H['list']; readonly example: H['name'] };
+  readonly 'language.type-missing--fix': { readonly near: H['name'] };
+  readonly 'language.type-unexpected': { readonly keyword: H['name'] };
+  readonly 'language.head-unexpected': { readonly text: H['name']; readonly example: H['name'] };
+  readonly 'language.word-unexpected': { readonly text: H['name'] };
+  readonly 'language.word-unexpected--choices': { readonly text: H['name']; readonly choices: H['list']; readonly example: H['name'] };
+  readonly 'language.word-unexpected--sign': { readonly text: H['name']; readonly example: H['name'] };
+  readonly 'language.word-unexpected--and': { readonly text: H['name']; readonly example: H['name'] };
+  readonly 'language.word-unexpected--comma': NoHoles;
+  readonly 'language.word-unexpected--near': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.word-unexpected--end': { readonly text: H['name']; readonly example: H['name'] };
+  readonly 'language.word-unexpected--fix': { readonly near: H['name'] };
+  readonly 'language.word-unexpected--drop': { readonly text: H['name'] };
+  readonly 'language.line-unfinished': { readonly choices: H['list']; readonly example: H['name'] };
+  readonly 'language.unknown-name': { readonly kind: H['list']; readonly text: H['name'] };
+  readonly 'language.unknown-name--near': { readonly kind: H['list']; readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.unknown-name--choices': { readonly kind: H['list']; readonly text: H['name']; readonly choices: H['list'] };
+  readonly 'language.unknown-name--use': { readonly kind: H['list']; readonly text: H['name']; readonly file: H['name'] };
+  readonly 'language.unknown-name--fix': { readonly near: H['name'] };
+  readonly 'language.unknown-name--use-fix': { readonly file: H['name'] };
+  readonly 'language.wrong-kind': { readonly text: H['name']; readonly is: H['message']; readonly kind: H['message'] };
+  readonly 'language.wrong-kind--near': { readonly text: H['name']; readonly is: H['message']; readonly kind: H['message']; readonly near: H['name'] };
+  readonly 'language.wrong-kind--foot': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.wrong-kind--declared': { readonly text: H['name'] };
+  readonly 'language.unknown-part': { readonly text: H['name']; readonly vehicle: H['text'] };
+  readonly 'language.unknown-part--near': { readonly text: H['name']; readonly vehicle: H['text']; readonly near: H['name'] };
+  readonly 'language.unknown-part--choices': { readonly text: H['name']; readonly vehicle: H['text']; readonly choices: H['list'] };
+  readonly 'language.unknown-part--none': { readonly text: H['name']; readonly vehicle: H['text'] };
+  readonly 'language.unknown-axle': { readonly text: H['name']; readonly vehicle: H['text'] };
+  readonly 'language.unknown-axle--choices': { readonly text: H['name']; readonly vehicle: H['text']; readonly choices: H['list'] };
+  readonly 'language.unknown-rule': { readonly text: H['name'] };
+  readonly 'language.unknown-rule--near': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.name-twice': { readonly text: H['name'] };
+  readonly 'language.name-twice--first': { readonly text: H['name'] };
+  readonly 'language.name-twice--fix': { readonly near: H['name'] };
+  readonly 'language.type-cycle': { readonly text: H['name']; readonly path: H['name'] };
+  readonly 'language.value-cycle': { readonly text: H['name']; readonly path: H['name'] };
+  readonly 'language.unused-name': { readonly text: H['name'] };
+  readonly 'language.unused-name--fix': { readonly text: H['name'] };
+  readonly 'language.unused-use': { readonly file: H['name'] };
+  readonly 'language.unused-use--fix': NoHoles;
+  readonly 'language.number-malformed--not-a-number': { readonly text: H['name'] };
+  readonly 'language.number-malformed--comma': { readonly text: H['name'] };
+  readonly 'language.number-malformed--decimal-comma': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.number-malformed--decimal-fraction': { readonly text: H['name'] };
+  readonly 'language.number-malformed--zero': { readonly text: H['name'] };
+  readonly 'language.number-malformed--two-fractions': { readonly text: H['name'] };
+  readonly 'language.number-malformed--too-large': { readonly text: H['name'] };
+  readonly 'language.number-malformed--dash': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.number-malformed--thousand': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.number-malformed--point': { readonly text: H['name']; readonly thousands: H['name']; readonly plain: H['name'] };
+  readonly 'language.number-malformed--fix': { readonly near: H['name'] };
+  readonly 'language.unit-missing': { readonly text: H['name']; readonly due: H['list']; readonly example: H['list'] };
+  readonly 'language.unit-missing--fix': { readonly near: H['name'] };
+  readonly 'language.percent-missing': { readonly text: H['name']; readonly percent: H['name']; readonly example: H['name'] };
+  readonly 'language.unit-unknown': { readonly text: H['name']; readonly due: H['list']; readonly example: H['name'] };
+  readonly 'language.unit-unknown--near': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.unit-unknown--fix': { readonly near: H['name'] };
+  readonly 'language.unit-order': { readonly unit: H['name']; readonly before: H['name'] };
+  readonly 'language.unit-order--whole': { readonly before: H['name']; readonly unit: H['name'] };
+  readonly 'language.unit-order--below-zero': { readonly unit: H['name']; readonly before: H['name'] };
+  readonly 'language.unit-order--too-many': { readonly most: H['name']; readonly unit: H['name']; readonly before: H['name'] };
+  readonly 'language.feet-mark': { readonly near: H['name'] };
+  readonly 'language.feet-mark--fix': { readonly near: H['name'] };
+  readonly 'language.wrong-dimension': { readonly text: H['name']; readonly is: H['message']; readonly due: H['list']; readonly example: H['name'] };
+  readonly 'language.wrong-dimension--fix': { readonly near: H['name'] };
+  readonly 'language.dimension-clash--added': { readonly left: H['name']; readonly leftIs: H['message']; readonly right: H['name']; readonly rightIs: H['message']; readonly advice?: H['message'] };
+  readonly 'language.dimension-clash--subtracted': { readonly left: H['name']; readonly leftIs: H['message']; readonly right: H['name']; readonly rightIs: H['message']; readonly advice?: H['message'] };
+  readonly 'language.dimension-clash--range': { readonly left: H['name']; readonly leftIs: H['message']; readonly right: H['name']; readonly rightIs: H['message']; readonly advice?: H['message'] };
+  readonly 'language.dimension-clash--near': { readonly near: H['name'] };
+  readonly 'language.dimension-clash--fix': { readonly near: H['name'] };
+  readonly 'language.range-unexpected': NoHoles;
+  readonly 'language.range-unexpected--example': { readonly example: H['list'] };
+  readonly 'language.range-unexpected--fix': { readonly near: H['name'] };
+  readonly 'language.range-order': { readonly low: H['name']; readonly high: H['name'] };
+  readonly 'language.range-order--fix': NoHoles;
+  readonly 'language.not-whole': { readonly text: H['name'] };
+  readonly 'language.not-whole--step': NoHoles;
+  readonly 'language.too-small': { readonly text: H['name']; readonly least: H['name'] };
+  readonly 'language.too-large': { readonly text: H['name']; readonly most: H['name'] };
+  readonly 'language.below-zero': { readonly text: H['name']; readonly due: H['list'] };
+  readonly 'language.calculation-too-long': { readonly most: H['count'] };
+  readonly 'language.divided-by-zero': NoHoles;
+  readonly 'language.date-malformed': { readonly text: H['name'] };
+  readonly 'language.use-misplaced': NoHoles;
+  readonly 'language.use-malformed': NoHoles;
+  readonly 'language.use-not-found': { readonly path: H['name'] };
+  readonly 'language.use-not-found--near': { readonly path: H['name']; readonly near: H['name'] };
+  readonly 'language.use-not-found--fix': { readonly near: H['name'] };
+  readonly 'language.use-outside': { readonly path: H['name'] };
+  readonly 'language.use-unreadable--outside': { readonly path: H['name'] };
+  readonly 'language.use-unreadable--no-file': { readonly path: H['name'] };
+  readonly 'language.use-unreadable--no-text': { readonly path: H['name'] };
+  readonly 'language.use-unreadable--large': { readonly path: H['name'] };
+  readonly 'language.use-unreadable--loop': { readonly path: H['name'] };
+  readonly 'language.use-unreadable--permission': { readonly path: H['name'] };
+  readonly 'language.use-unreadable--failed': { readonly path: H['name'] };
+  readonly 'language.use-unreadable--half': NoHoles;
+  readonly 'language.use-not-crib': { readonly path: H['name'] };
+  readonly 'language.use-cycle': { readonly path: H['name'] };
+  readonly 'language.use-itself': NoHoles;
+  readonly 'language.use-too-many': { readonly most: H['count']; readonly files: H['count'] };
+  readonly 'language.use-twice': { readonly path: H['name'] };
+  readonly 'language.use-not-whole': { readonly path: H['name']; readonly count: H['count']; readonly file: H['name']; readonly line: H['name'] };
+  readonly 'language.argument-missing': { readonly pattern: H['name']; readonly names: H['list'] };
+  readonly 'language.argument-missing--fix': { readonly names: H['name'] };
+  readonly 'language.argument-unknown': { readonly pattern: H['name']; readonly text: H['name']; readonly names: H['list'] };
+  readonly 'language.argument-twice': { readonly text: H['name'] };
+  readonly 'language.argument-wrong': { readonly text: H['name']; readonly due: H['phrase']; readonly example: H['name'] };
+  readonly 'language.arguments-missing': { readonly pattern: H['name']; readonly example: H['name'] };
+  readonly 'language.parameter-type': { readonly text: H['name']; readonly choices: H['list'] };
+  readonly 'language.vehicle-missing': { readonly example: H['name'] };
+  readonly 'language.step-twice': { readonly number: H['name'] };
+  readonly 'language.step-number-missing': { readonly example: H['name'] };
+  readonly 'language.step-number-missing--fix': { readonly near: H['name'] };
+  readonly 'language.step-unknown': { readonly number: H['name'] };
+  readonly 'language.tie-end-missing': { readonly what: H['name']; readonly example: H['name'] };
+  readonly 'language.contact-none': { readonly part: H['name']; readonly upper: H['name']; readonly lower: H['name']; readonly example: H['name'] };
+  readonly 'language.ground-missing': NoHoles;
+  readonly 'language.ground-missing--fix': NoHoles;
+  readonly 'language.plan-unchecked': NoHoles;
+  readonly 'language.plan-unchecked--titled': { readonly title: H['name'] };
+  readonly 'language.vehicle-size': { readonly vehicle: H['name']; readonly what: H['list']; readonly example: H['name'] };
+  readonly 'language.vehicle-weight': { readonly vehicle: H['name'] };
+  readonly 'language.value-unknown': { readonly text: H['name'] };
+  readonly 'language.value-unknown--member': { readonly text: H['name'] };
+  readonly 'language.not-in-plan': { readonly what: H['text'] };
+  readonly 'language.not-in-plan--cargo': NoHoles;
+  readonly 'language.not-in-plan--cab': NoHoles;
+  readonly 'language.not-in-plan--coupling': NoHoles;
+  readonly 'language.not-in-plan--stands-on': NoHoles;
+  readonly 'language.not-in-plan--rests-on': { readonly lower: H['name'] };
+  readonly 'language.plan-not-whole': NoHoles;
+  readonly 'language.chock-ways': NoHoles;
+  readonly 'language.chock-ways--fix': NoHoles;
+  readonly 'language.load-height': { readonly load: H['name']; readonly example: H['name'] };
+  readonly 'language.exercise-plan': { readonly count: H['count'] };
+  readonly 'language.exercise-figure': { readonly on: H['name']; readonly figure: H['name'] };
+  readonly 'language.exercise-fault': NoHoles;
+  readonly 'language.exercise-finish': { readonly on: H['name'] };
   readonly 'source.common-practice': NoHoles;
   readonly 'source.from-memory': NoHoles;
   readonly 'source.from-memory-of': { readonly title: H['name'] };
@@ -303,24 +1056,41 @@ export interface MessageHoles {
 
 /** Holes that may be left out: nothing stands in their place. */
 export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
+  'loss.falls': ['corner'],
+  'loss.balances': ['corner'],
+  'expectation.figure': ['value'],
+  'ground-bearing.too-much': ['advice'],
   'loss-moves.rolls': ['when'],
   'loss-moves.slides': ['when'],
   'loss-moves.falls': ['when'],
   'loss-moves.moves': ['when'],
   'loss-moves.unsolved': ['when'],
+  'part-cannot-bear.may-not-bear': ['remark'],
   'push-margin.too-little': ['first'],
   'stage-moves.rolls': ['when'],
   'stage-moves.slides': ['when'],
   'stage-moves.falls': ['when'],
   'stage-moves.moves': ['when'],
   'stage-moves.unsolved': ['when'],
+  'strut-angle.too-flat': ['advice'],
+  'strut-angle.too-steep': ['advice'],
+  'strut-head.moves': ['remark'],
+  'strut-head.may-not-bear': ['remark'],
+  'language.dimension-clash--added': ['advice'],
+  'language.dimension-clash--subtracted': ['advice'],
+  'language.dimension-clash--range': ['advice'],
 };
 
 export const catalogs = {
-  en: `figure--a-sixth-of-the-width = a sixth of the width
-figure--across-the-grain = { $species } perpendicular to grain
+  en: `analysis--rigid-bodies = Vehicles are rigid bodies. Frames and bodies do not bend.
+analysis--tight-contacts = Every counted contact is wedged tight and square to the load.
+analysis--slow-loads = Loads come on slowly. Nothing drops, shakes or swings.
+analysis--crib-height = A crib is as tall as its courses. Wedges and shims are not counted in the height limit.
+analysis--sound-timber = Timber is sound, straight and dry unless the plan says that it is wet.
+figure--a-sixth-of-the-width = a sixth of the width
+figure--perpendicular-to-grain = { $species } perpendicular to grain
 figure--allowable-bearing-of = allowable bearing of { $surface }
-figure--allowable-stress-across-the-grain = allowable stress perpendicular to grain
+figure--allowable-stress-perpendicular-to-grain = allowable stress perpendicular to grain
 figure--along-the-strut = { $load } along the strut
 figure--angle = angle
 figure--angle-as-written = angle as written
@@ -332,8 +1102,8 @@ figure--at-its-angle = at its angle
 figure--back-from-its-front = back from its front
 figure--bearing-length-factor = bearing length factor
 figure--between-the-outer-faces-of-the-outer = between the outer faces of the outer timbers
-figure--between-the-strap-and-the-way-the = between the strap and the way the foot would slide, less what its rise takes from friction
-figure--between-the-strap-and-the-way-the-2 = between the strap and the way the foot would slide, seen from above
+figure--between-the-strap-and-the-way-the = between the strap and the way the base would slide, less what its rise takes from friction
+figure--between-the-strap-and-the-way-the-2 = between the strap and the way the base would slide, seen from above
 figure--bridge-formula = 500 lb × (L × N ÷ (N − 1) + 12 × N + 36), L = { $spread } in whole feet, N = { $axles }
 figure--capacity = capacity
 figure--capacity-along-the-post = capacity along the post
@@ -365,7 +1135,7 @@ figure--empty-vehicle-cargo-at-its-heaviest = empty vehicle + cargo, at its heav
 figure--empty-vehicle-cargo-in-this-case = empty vehicle + cargo, in this case
 figure--empty-weight = empty weight
 figure--first-to-last-axle = first to last axle
-figure--foot-to-head-over-level-ground = foot to head, over level ground
+figure--foot-to-head-over-level-ground = base to head, over level ground
 figure--friction-needed = friction needed
 figure--friction-of-body-on = friction of its body on { $surface }
 figure--friction-of-its-tires = friction of its tires
@@ -373,10 +1143,10 @@ figure--friction-that-holds-it = friction that holds it
 figure--from-the-balance-of-all-forces = from the balance of all forces
 figure--from-the-chock-to-the-edge-of = from the chock to the edge of the part
 figure--from-the-contact-to-the-edge-of = from the contact to the edge of the part
-figure--from-the-foot-up-to-the-head = from the foot up to the head
+figure--from-the-foot-up-to-the-head = from the base up to the head
 figure--from-the-head-to-the-edge-of = from the head to the edge of the part
 figure--from-the-line-round-its-supports-to = from the line around its supports to its center of gravity, square to the line
-figure--from-under-the-head-to-the-foot = from under the head to the foot
+figure--from-under-the-head-to-the-foot = from under the head to the base
 figure--gap = gap
 figure--gap-left-above-the-step = gap left above the step
 figure--gap-that-the-wedges-close = gap that the wedges close
@@ -412,8 +1182,8 @@ figure--middle-of-loads-back = middle of these loads, back: the center of gravit
 figure--middle-of-the-loaded-contacts-off-the = middle of the loaded contacts off the middle of the crib
 figure--middle-of-what-its-axles-and-kingpin = middle of what its axles and kingpin carry
 figure--middle-third-of-the-length-it-lies = middle third of the length it lies on
-figure--modulus-across-the-grain = modulus perpendicular to grain
-figure--modulus-across-the-grain-crossing-height-of = modulus perpendicular to grain × crossing ÷ height of the courses
+figure--modulus-perpendicular-to-grain = modulus perpendicular to grain
+figure--modulus-perpendicular-to-grain-crossing-height-of = modulus perpendicular to grain × crossing ÷ height of the courses
 figure--most-it-could-carry-by-statics-alone = most it could carry, by statics alone
 figure--most-people-at-work-at-one-time = peak crew
 figure--needed-at-the-busiest = needed at peak
@@ -491,7 +1261,7 @@ figure--the-slimmest-of-wedges-both-ends-driven = the slimmest of wedges, both e
 figure--the-supports-share-the-load-in-the = the supports share the load in the way that is worst for this one, whatever their stiffness
 figure--the-supports-share-the-loads-of-all = the supports share the loads of all that rests on them in the way that is worst for this one
 figure--timber-length = timber length
-figure--timber-squeezes-across-the-grain-alone-all = timber compresses perpendicular to grain only, all courses in series
+figure--timber-squeezes-perpendicular-to-grain-alone-all = timber compresses perpendicular to grain only, all courses in series
 figure--timbers-on-the-ground = timbers on the ground
 figure--time-from-first-to-last = time from first to last
 figure--toward-the-passenger-side = toward the passenger side
@@ -523,6 +1293,65 @@ figure--read-off-the-plan = read off what stands in the plan
 figure--contact = contact { $contact }
 figure--contact-figure = contact { $contact }: { $label }
 figure--as-built = as built
+figure--all-contacts-loaded =
+    { $all ->
+        [one] 1 contact
+       *[other] all { $all } contacts
+    } loaded
+figure--contacts-loaded-of = { $loaded } of { $all } contacts loaded
+figure--empty-vehicle-weighs-the-same-on-both-sides = the empty vehicle weighs the same on both sides of its centerline
+figure--cargo-center-in-the-middle-third = cargo fills its length and tapers evenly at most: its center lies in the middle third
+loss--gives-way = { $what } gives way
+loss--tire-lost = { $tire }: tire lost
+loss--air-springs = { $vehicle } { $axle }: air springs deflated
+loss--cab-mount = { $vehicle } cab: { $mount } deflated
+loss--ground-under-strut = ground gives way under the base of { $strut }
+loss--ground-under = ground gives way under { $support }
+loss--front = the front
+loss--rear = the rear
+loss--driver-side = the driver side
+loss--passenger-side = the passenger side
+loss--front-corner-driver = the front corner on the driver side
+loss--front-corner-passenger = the front corner on the passenger side
+loss--rear-corner-driver = the rear corner on the driver side
+loss--rear-corner-passenger = the rear corner on the passenger side
+loss--whole = the whole
+loss--one-side = one side
+loss--one-end = one end
+loss--end-of = { $end } of the { $body }
+loss--with = { " " }with { $corner }
+loss--not-known = Weight or center of gravity of the { $vehicle } not known. The loads on its supports are not known.
+loss--not-solved = How { $bodies } would rest could not be calculated. Treat as not supported.
+loss--falls = Nothing holds { $what }{ $corner }.
+loss--balances = { $bodies } only balances{ $corner }. Nothing keeps it from tipping.
+loss--slower = Calculated by the slower method.
+loss--as-found = as found
+loss--all-in-place = all in place
+loss--in-no-step = with supports that no step names
+loss--at-stage = at { $stage }
+loss--crew-stiffer = cribs and struts { $factor } times as stiff
+loss--crew-softer = cribs and struts { $factor } times as soft
+loss--beneath-stiffer = the vehicle beneath { $factor } times as stiff
+loss--beneath-softer = the vehicle beneath { $factor } times as soft
+materials--wedge-pairs = wedge pairs
+materials--wheel-chocks = wheel chocks
+materials--step-chocks = step chocks
+materials--pads = pads
+materials--shims = shims
+step--size-up = size up
+step--chock = chock
+step--capture = capture
+step--build = build
+step--slide = slide
+step--set = set
+step--lock = lock
+step--tension = tension
+step--check = check
+step--remove = remove
+step--work = { $action } { $targets }
+step--work-with = { $action } { $targets } with { $with }
+step--numbered = step { $number }: { $work }
+step--untimed = steps without a time count as none: { $steps }
 limit--crossing-stress = crossing stress
 limit--crossing-basis = crossing basis
 limit--crossing-rounding = crossing rounding
@@ -542,7 +1371,7 @@ limit--push-height = push height
 limit--use-limit = use limit
 limit--friction-timber-on-timber = friction timber on timber
 limit--friction-timber-on-metal = friction timber on metal
-limit--friction-strut-foot = friction strut foot
+limit--friction-strut-base = friction strut base
 limit--grade-needing-chocks = grade needing chocks
 limit--dressed-size-of-8x8 = dressed size of 8x8
 limit--axle-limit-single = axle limit single
@@ -552,8 +1381,135 @@ limit--egress-width = egress width
 limit--post-slenderness = post slenderness
 limit--stiffness-spread = stiffness spread
 limit--ground-under-cribs = ground under cribs
-cases-left-out--left-out = { $vehicles }: loss of supports, sliding, tipping and side pushes were checked at { $done } of { $of } ends of the ranges. A worse one may exist. Weigh or measure what can be, or check fewer vehicles at a time. This check has not passed.
+push--toward-front = toward the front
+push--toward-rear = toward the rear
+push--toward-driver = toward the driver side
+push--toward-passenger = toward the passenger side
+push--toward-front-and-driver = toward the front and the driver side
+push--toward-front-and-passenger = toward the front and the passenger side
+push--toward-rear-and-driver = toward the rear and the driver side
+push--toward-rear-and-passenger = toward the rear and the passenger side
+push--strut-at-rating = strut { $strut } reaches its rated load
+push--tie-at-rating = { $tie } reaches its rating
+push--contact-at-capacity = crib { $crib } contact { $contact } reaches its capacity
+push--crib-leans = crib { $crib } leans over
+push--base-slides = the base of strut { $strut } slides
+push--tips = the { $vehicle } tips over
+push--slides = the { $vehicle } slides
+push--nothing-holds = nothing holds the { $vehicle } on this side
+push--weight-not-known = weight or center of gravity of the vehicle not known
+push--height-not-known = height of the center of gravity not known
+push--grip-not-known = the vehicle lies on the ground and the friction of its body there is not known; give the body friction of the surface
+push--not-solved = no answer could be proven in one direction
+push--assume-found = A way of sharing the forces that holds was found: the supports can hold this push. It is not proven that they must.
+push--assume-struts = A strut that would push the body in the direction of the push counts as nothing.
+push--assume-brakes = Brakes are not counted. Chocked axles are. A chock without an axle holds the last one.
+push--assume-between = No friction is counted between one vehicle and another.
+push--assume-lying = A vehicle that lies on the ground rests on the corners of its outline, and they do not fold. Supports beside it grip no better than its own metal: no load can be counted on to move there.
+push--assume-kingpin = A kingpin whose tractor is not in the plan is held sideways by tire friction under its own load, and not lengthwise.
+push--assume-friction = Friction is at the low end of its range.
+range--lightest = lightest
+range--heaviest = heaviest
+range--center-front = center farthest to its front
+range--center-rear = center farthest to its rear
+range--load-front = its load shifted to its front
+range--load-rear = its load shifted to its rear
+range--driver-side = to the driver side
+range--passenger-side = to the passenger side
+range--tool-loads = with tool loads on
+range--between = { $share } of the way between { $first } and { $other }
+range--body = { $body } { $ends }
+expectation--safe = nothing unsafe
+expectation--finding = { $rule } on { $on }
+expectation--finding-anywhere = { $rule }
+expectation--figure = { $figure } on { $on } { $value }
+expectation--contact-of = { $element } contact { $contact }
+expectation--held = held
+expectation--unsafe = { $count } unsafe: { $rules }
+expectation--not-run =
+    { $count ->
+        [one] 1 check
+       *[other] { $count } checks
+    } could not run: { $rules }
+expectation--not-found = { $rule } found nothing there
+expectation--no-figure = { $on } has no { $figure }
+expectation--figure-is = { $figure } is { $value }
+expectation--partial = the plan was not read whole
+acceptance-expired--title = Acceptance expired
+acceptance-expired--protects = An acceptance with an end date is not valid after that date.
+acceptance-expired--expired = { $by } accepted { $rule } on { $on } until { $until }. That date has passed. Fix the problem, or accept it again.
+acceptance-expired--no-day = Today's date is not known, so the acceptance of { $rule } on { $on } by { $by } until { $until } does not count. This check has not passed.
+acceptance-expired--bad-date = The date { $until } cannot be read. Write it as year-month-day: 2027-03-01.
+acceptance-expired--no-finding = { $by } accepted { $rule } on { $on }, but { $rule } reports nothing there. Delete this line.
+air-spring-free--title = Cab left on its air springs
+air-spring-free--protects = A cab on air springs sways while tools work and drops when an air line is cut.
+air-spring-free--on-air = The cab of the { $vehicle } still rides on its { $mounts }. It moves while tools work and drops if the air leaks out. Build a crib between the cab and the frame, or set struts under the cab.
+axle-overweight--title = Axle load over the legal limit
+axle-overweight--protects = A wrong weight or position in the plan makes every other figure wrong.
+axle-overweight--over = { $first } to { $last } carry { $load }. The legal limit is { $limit } ({ $by }). Check the weights and positions in the plan. If they are right, the truck is overweight.
+axle-overweight--one-over = { $axle } carries { $load }. The legal limit is { $limit } ({ $by }). Check the weight in the plan. If it is right, the truck is overweight.
+axle-overweight--unknown = Axle loads of the { $vehicle } with its cargo not known, so they were not compared with the legal limits. They can be calculated for a vehicle on two groups of axles, or on a kingpin and one group. This check has not passed.
+axle-overweight--limit-set-here = The limit is set here: { $limit }.
+axle-overweight--by-single = single axle
+axle-overweight--by-tandem = tandem, axles up to 96 in apart
+axle-overweight--by-bridge-formula = bridge formula
+axle-overweight--by-two-tandems = two tandems at least 36 ft apart
+axle-overweight--by-gross = whole truck
+cache-short--title = More needed than units carry
+cache-short--protects = A crib that is short four timbers is built lower, or with whatever is at hand.
+cache-short--short = Needed at peak: { $needed } { $item }. Units carry { $carried }, { $short } short. { $advice }
+cache-short--stand-in = Possible substitutes: { $items }. Recalculate the plan with them.
+cache-short--call-more = Request another unit, or build with less.
+cache-unknown--title = Cache not known
+cache-unknown--protects = A plan that no unit can supply fails on scene.
+cache-unknown--no-unit = Responding units not stated. What they carry is not known. Name them after \`responding\`.
+cache-unknown--empty-unit = { $unit } responds, and its cache is empty. What it carries is not known.
+count-mismatch--title = Counts that contradict each other
+count-mismatch--protects = A timber that is counted twice is there only once.
+count-mismatch--listed-twice = { $unit } lists { $item } twice, with { $first } and with { $second }. The smaller number is used. Correct the list.
+count-mismatch--built-twice = Steps { $first } and { $second } both build { $support }. Build it in one step only.
+count-mismatch--first-here = First listed here.
 coupling-missing--not-held = No vehicle in the plan carries the kingpin of { $vehicle }, and nothing else holds its front. Sliding, rolling, tipping and loss of supports were not checked. Add the tractor and write “coupled to” it, or set supports under the front.
+crew-short--title = Not enough personnel
+crew-short--protects = A plan that needs more personnel than are on scene is built in a hurry, or only in part.
+crew-short--short = Steps { $steps } run at the same time and take { $needed } people. Staffing is { $have }. Let some of these steps wait, or request more personnel.
+crew-short--one-step =
+    Step { $step } takes { $needed ->
+        [one] 1 person
+       *[other] { $needed } people
+    }. Staffing is { $have }. Request more personnel.
+crew-short--unknown =
+    Staffing not stated. The steps take { $needed ->
+        [one] 1 person
+       *[other] { $needed } people
+    } at peak.
+crib-alignment--title = Contacts out of line, or a sloped capture
+crib-alignment--protects = A load that does not go straight down bends the timbers and pushes the crib over.
+crib-alignment--off-line = Crib { $crib }, contact { $contact }: { $off } off the { $part } of the { $vehicle } below it. The limit is { $most }. Move the crib in line.
+crib-alignment--no-part-below = Crib { $crib } stands on the { $part } of the { $vehicle }, but the { $vehicle } has no such part.
+crib-alignment--sloped = Crib { $crib }: the { $part } of the { $vehicle } slopes { $slope }. The limit is { $most }. A steeper part slides off a flat crib. Fill the angle with wedges or a sloped top, and strap the crib in place.
+crib-base--title = Base that sinks or overhangs its pad
+crib-base--protects = On soft ground two base timbers sink unevenly and tip the crib.
+crib-base--open-on-soft = Crib { $crib } has an open base on { $surface }, which is not paved. Its base timbers sink unevenly. Pressure on the ground: { $pressure }. Use a solid base or a pad.
+crib-base--short-pad = Crib { $crib } stands on pad { $pad }, which is { $size } on its short side. The base timbers are { $length } long and overhang it. Use a pad at least as long as the timbers.
+crib-base--no-pad = Crib { $crib } stands on a pad that is not in this plan.
+crib-base--fix-solid = Use a solid base
+crib-clash--title = Two things in the same place
+crib-clash--protects = A support that cannot be built as planned is built another way, and that way is not checked.
+crib-clash--two-supports = Same place: { $first } and { $second } overlap by { $depth }. Move one of them.
+crib-clash--body = Same place: { $first } overlaps { $second } by { $depth }. Move the crib.
+crib-clash--wheels = Same place: { $first } overlaps a wheel of { $second } by { $depth }. Move the crib.
+crib-clash--strut-through = Same place: { $first } passes through { $second }. Move one of them.
+crib-clash--other-here = This is in the way.
+crib-eccentric--title = Crib loaded on one side
+crib-eccentric--protects = A crib loaded off center leans to that side. Only the loaded contacts carry.
+crib-eccentric--one-side =
+    Crib { $crib }: load { $off } off center ({ $loaded ->
+        [one] contact { $contacts }
+       *[other] contacts { $contacts }
+    } loaded). The limit is { $kern } ({ $sum }). Beyond it the far side lifts and the near side carries all the load. Capture the other side too.
+crib-height--title = Crib too tall for its width
+crib-height--protects = A crib that is tall and narrow, or loaded on one side only, sways and tips over.
 crib-height--too-high = Crib { $crib } is { $height } tall. The limit is { $limit } with { $loaded } ({ $sum }). { $advice }
 crib-height--all-loaded =
     { $contacts ->
@@ -589,6 +1545,20 @@ crib-height--fix-courses =
        *[other] Use { $courses } courses
     }
 crib-height--fix-capture = Capture all { $contacts } contacts: { $parts }
+crib-layout--title = Courses that cannot be built
+crib-layout--protects = A crib with one timber in a course rolls over. A crib with more timbers than fit cannot be built as drawn.
+crib-layout--one-timber =
+    Crib { $crib } has { $timbers ->
+        [one] 1 timber
+       *[other] { $timbers } timbers
+    } in a course. The minimum is 2 in every course. Use a layout of 2 by 2.
+crib-layout--no-room = Crib { $crib }: { $timbers } timbers of { $width } do not fit side by side in { $room }. The limit is { $most }.
+crib-layout--no-width = Crib { $crib }: timbers { $length } long with an overhang of { $overhang } leave no width between the contacts. Use longer timbers or less overhang.
+crib-layout--no-courses = Crib { $crib } has { $courses } courses. The minimum is 1.
+crib-layout--part-course = Crib { $crib } has { $courses } courses. The number of courses must be whole. Use { $whole }.
+crib-layout--fix-layout = Use a layout of { $layout }
+crib-load--title = Crib or contact overloaded
+crib-load--protects = Timber loaded beyond its capacity perpendicular to grain crushes, and the load leans and falls.
 crib-load--over-contact = Crib { $crib }, contact { $contact }: load up to { $load } ({ $governs }). Capacity { $capacity } ({ $sum }). Spread the load over more contacts or use larger timbers.
 crib-load--over-whole =
     Crib { $crib }: load up to { $load } ({ $governs }). Capacity { $capacity } with { $contacts ->
@@ -606,30 +1576,634 @@ crib-load--fix-build =
         [one] 1 course
        *[other] { $courses } courses
     } ({ $use } of its capacity)
+crib-mixed-timber--title = Cribs of different timber under one vehicle
+crib-mixed-timber--protects = The stiffer crib takes load that the softer crib should share.
+crib-mixed-timber--mixed = Cribs { $first } and { $second } support the { $vehicle } with different timber: { $one } and { $other }. The stiffer crib takes { $times } times the load for the same settlement. Build both of the same timber, or check their loads.
+crib-mixed-timber--timber = { $size } { $species }
+crib-mixed-timber--timber-wet = wet { $size } { $species }
+crib-mixed-timber--other-here = The other crib is here.
+crib-overhang--title = Timber ends too short or too long past the contacts
+crib-overhang--protects = Short timber ends split off and let the timbers walk out under load. Long ends narrow the base and lower the height limit.
+crib-overhang--too-short = Crib { $crib }: the timbers overhang the contacts by { $overhang }. The minimum is { $least }. Shorter ends split off and let the timbers walk out.
+crib-overhang--too-long = Crib { $crib }: the timbers overhang the contacts by { $overhang }. The limit is { $most }. More overhang narrows the base, which is now { $width } wide.
+crib-overhang--set-here = The limit is set here: { $limit }.
+crib-overhang--fix-overhang = Use an overhang of { $overhang }
+crib-reach--title = Crib does not reach, or does not fit under, what it captures
+crib-reach--protects = A crib that stops short of the load carries nothing until the load drops onto it.
+crib-reach--short = Crib { $crib } does not reach the { $part } of the { $vehicle }. The gap is { $gap } ({ $sum }). { $wedges } { $advice }
+crib-reach--wedges-close = Its wedges close { $closes }.
+crib-reach--wedges-close-nothing = Its wedges close nothing.
+crib-reach--tall = Crib { $crib } is { $over } too tall for the { $part } of the { $vehicle } ({ $sum }). { $advice }
+crib-reach--loose = Crib { $crib }: the wedges do not fit. They need a gap of at least { $closes }. The gap is { $gap } ({ $sum }). { $advice }
+crib-reach--step-none = Step chock { $chock } is too tall for the { $part } of the { $vehicle } at every step. Use a lower one.
+crib-reach--step-gap = Step chock { $chock }: the gap between its step and the { $part } of the { $vehicle } is { $gap } ({ $sum }). Slide it to another step, or fill the gap with a wedge.
+crib-reach--step-beside = Step chock { $chock } is { $off } away from the { $part } of the { $vehicle }. Slide it under.
+crib-reach--use-courses =
+    Use { $courses ->
+        [one] 1 course
+       *[other] { $courses } courses
+    }. That leaves a gap of { $gap } for the wedges.
+crib-reach--use-shims = Use { $shims } of shims under the load.
+crib-reach--measure-first = Measure the gap, then choose courses and shims to fit.
+crib-reach--fix-courses =
+    { $courses ->
+        [one] Use 1 course
+       *[other] Use { $courses } courses
+    }
+crib-reach--fix-shims = Use { $shims } of shims
+crib-wedge--title = Contact without wedges, or wedges opened too far
+crib-wedge--protects = A contact that is not snug carries nothing until the load has moved.
+crib-wedge--few =
+    Crib { $crib } has { $pairs ->
+        [one] 1 pair
+       *[other] { $pairs } pairs
+    } of wedges for { $loaded } loaded contacts. A contact without wedges may not be snug. Use { $loaded } pairs.
+crib-wedge--none =
+    Crib { $crib } has no wedges. Use { $loaded ->
+        [one] 1 pair of wedges to make its loaded contact snug.
+       *[other] { $loaded } pairs of wedges to make its { $loaded } loaded contacts snug.
+    }
+crib-wedge--travel = Crib { $crib }: each pair of wedges must close { $travel }. The limit is { $most }. Past that, the wedges bear on their tips. Use shims or another course.
+crib-wedge--fix-pairs =
+    { $pairs ->
+        [one] Use 1 pair of wedges
+       *[other] Use { $pairs } pairs of wedges
+    }
+egress-blocked--title = Egress blocked, narrow or missing
+egress-blocked--protects = A rescuer who kneels at the vehicle must be able to leave at once, without looking where to step.
+egress-blocked--blocked = Egress { $way } is blocked by { $what }. Move it, or plan another egress.
+egress-blocked--across = Egress { $way }: { $what } crosses it near the ground and is a trip hazard. Move it out of the egress.
+egress-blocked--narrow = Egress { $way } is { $width } wide. The minimum is { $least }.
+egress-blocked--none = Egress not stated. State where the rescuer kneels and which way the rescuer leaves.
+egress-blocked--in-the-way = This is in the way.
+expectation-unmet--title = Plan does not meet its expectations
+expectation-unmet--protects = A plan that was right when it was written may no longer be right.
+expectation-unmet--unmet = The plan expects { $text }. Not met: { $why }.
+expectation-unmet--partial = The plan was not read completely, so its expectations were not checked. This check has not passed.
+geometry-impossible--title = Impossible sizes or positions
+geometry-impossible--protects = A wrong number in the plan makes every later figure wrong.
+geometry-impossible--no-size = The { $vehicle } has no length, width or height. State its size.
+geometry-impossible--part-outside = The { $part } of the { $vehicle } runs from { $from } to { $to }. The vehicle is { $length } long.
+geometry-impossible--axle-outside = On the { $vehicle }, { $axle } is at { $at }. The vehicle is { $length } long.
+geometry-impossible--cargo-outside = On the { $vehicle }, { $cargo } runs from { $from } to { $to }. The vehicle is { $length } long.
+geometry-impossible--height-backwards = The { $part } of the { $vehicle } is higher than the vehicle. Correct one of the heights.
+geometry-impossible--rests-beside = The { $upper } rests on the { $lower } at { $at }, but the { $lower } is not there. Its nearest point is { $off } away.
+geometry-impossible--rests-not-part = The { $upper } rests on its { $part }, but the { $part } is { $off } away from that place.
+geometry-impossible--rests-gap = The { $upper } rests on the { $lower }, but there is a gap of { $gap } between the { $part } ({ $high }) and the { $under } ({ $low }). One of the heights is wrong.
+geometry-impossible--no-weight = The { $vehicle } has no weight. Its axles carry nothing, and its weight is not stated.
+grade-slide--title = Slides down the grade
+grade-slide--protects = On a grade the weight pulls downhill. Chocks on too few wheels slide with the vehicle.
+grade-slide--slides = On a grade of { $grade }, the { $vehicle } pulls { $demand } downhill ({ $sum }). Its chocked wheels hold { $capacity } ({ $hold }). Chock more axles, or rig a line uphill.
+grade-slide--grade-here = The grade is set here: { $grade }.
+grade-slide--grade-unsaid = Grade not stated. Slide check not run, and all other checks assume level ground. Measure the grade and state it: \`grade 0 %\` or \`grade 2 % toward rear\`. This check has not passed.
+grade-slide--direction-unsaid = Direction of the { $grade } grade not stated. All checks assume that it slopes down toward the rear. The other directions are not checked. State it: \`grade { $grade } toward rear\`. This check has not passed.
+ground-bearing--title = Ground bearing exceeded
+ground-bearing--protects = A base that sinks on one side tips the load that it holds.
+ground-bearing--too-much = Ground under { $support }: pressure { $pressure } ({ $sum }). Allowable bearing of { $surface } is { $allowable }. { $advice }
+ground-bearing--surface-unknown = Ground under { $support }: allowable bearing of { $surface } not known. State the bearing of the surface, or use a pad and watch it for settling. This check has not passed.
+ground-bearing--foot-unknown = Ground under { $support }: base plate size not known, pressure on { $surface } not checked. { $advice } This check has not passed.
+ground-bearing--use-pad = Use a pad of at least { $pad }.
+ground-bearing--state-size = State the size of the base plate.
+ground-bearing--state-size-or-use-pad = State the size of the base plate, or use a pad of at least { $pad }.
+ground-bearing--fix-pad = Use a pad of { $size }
+ground-bearing--surface-here = The allowable bearing is set here.
+joist-miss--title = Contact not under its part
+joist-miss--protects = A contact between two joists meets only sheet metal or flooring and carries no load.
+joist-miss--misses = Crib { $crib }: contact { $contact } misses the { $part } by { $off }. The limit is { $reach }. { $advice }
+joist-miss--nothing = Crib { $crib } captures no part. State the part that its top meets.
+joist-miss--to-meet = Part to capture: { $part }.
+joist-miss--move-it = Move the crib to { $place }.
+joist-miss--look-again = No place nearby puts every contact under its part. Try another layout.
+joist-miss--fix-move = Move the crib to { $place }
+lifting-intent--title = Lift not stated
+lifting-intent--protects = Stabilizing is not lifting. A lifted vehicle shifts its load and can slide off its supports.
+lifting-intent--lifts = Supports under the { $vehicle } push up with { $upward } in total ({ $sum }), { $share } of its weight. The limit without a lift is { $limit }. Set the supports snug, or write \`lift intended\`.
+lifting-intent--follow = Lift intended, but no crib captures the { $vehicle }. Lift an inch, crib an inch.
 loss-moves--rolls = If this support is lost ({ $loss }), { $what } rolls{ $when }. Chock more axles in both directions.
 loss-moves--slides = If this support is lost ({ $loss }), { $what } slides{ $when }. The friction that is left does not hold it. Tie the strut bases together, or chock more axles.
 loss-moves--falls = If this support is lost ({ $loss }), nothing holds { $what }{ $when }. Add a support that stands by itself.
 loss-moves--moves = If this support is lost ({ $loss }), { $what } moves more than the checks allow before its supports hold it{ $when }. Treat it as not held.
 loss-moves--unsolved = How { $what } stands if this support is lost ({ $loss }) could not be calculated{ $when }. Treat it as not held. This check has not passed.
 loss-moves--lost-here = This is the support that is lost.
+loss-of-support--title = Not held if a support fails
+loss-of-support--protects = A tire, an air spring, the landing gear or the vehicle below can fail while crews work. The supports that the crews set must then hold.
+loss-of-support--falls = Support lost: { $loss }. Nothing holds { $end } of the { $vehicle }{ $when }. Put a support under it.
+loss-of-support--balances = Support lost: { $loss }. The { $vehicle } only balances{ $when }. Put supports on both sides of its center of gravity.
+loss-of-support--unsolved = Support lost: { $loss }. No result for the { $vehicle }. Treat it as not held. This check has not passed.
+loss-of-support--lost-here = This support is lost.
+order-ground-up--title = Upper vehicle stabilized before the lower one
+order-ground-up--protects = A support built on something loose moves with it. Stabilize the lower vehicle first.
+order-ground-up--lower-first = Step { $step } stabilizes the { $upper } before the { $lower } below it. Build from the ground up. { $advice }
+order-ground-up--lower-never = No step stabilizes the { $lower }. Stabilize it in an earlier step.
+order-ground-up--move-after = Do step { $first } first.
+order-ground-up--base-first = Step { $step } builds { $support } before pad { $pad } below it is in place. Place the pad first.
+order-ground-up--held-here = The { $lower } is stabilized here.
+order-ground-up--fix-after = Make step { $step } wait for step { $first }
+order-missing--title = Steps missing or out of order
+order-missing--protects = A support that no step puts in is not there when it is needed. A support put in too early has nothing to rest on.
+order-missing--no-steps = Build order not stated. Write the steps.
+order-missing--no-step = No step puts in { $support }.
+order-missing--never-locked = No step locks { $support }. Lock it before anyone works in the path of the load.
+order-missing--chocks-first = Step { $step } works at { $vehicle } before its wheels are chocked (step { $first }). Chock first.
+order-missing--ends-first = Step { $step } tightens { $tie } before { $support } is set. Tighten a strap or chain when both of its ends are in place.
+order-missing--lock-late = Step { $step } checks { $support } before it is locked (step { $first }). Lock first.
+order-missing--circle = Steps { $steps } wait for each other, so none of them can start. Remove one \`after\`.
+order-missing--remove-early = Step { $step } removes { $support }, but no earlier step puts it in.
+part-cannot-bear--title = Support under a part that cannot bear
+part-cannot-bear--protects = Sheet metal, tanks, moving parts and brackets fold or turn under a load that the frame would carry.
+part-cannot-bear--may-not-bear = The { $part } of the { $vehicle } cannot bear, and { $support } captures it. { $advice } { $remark }
+part-cannot-bear--no-part = The { $vehicle } has no { $part }, and { $support } captures it. { $advice }
+part-cannot-bear--no-vehicle = Vehicle { $vehicle } is not in this plan, and { $support } captures it.
+part-cannot-bear--use-instead = Parts that can bear: { $parts }.
+part-cannot-bear--none-bears = No part of it is known to bear.
+part-cannot-bear--fix-part = Capture the { $part } instead
+policy-loosened--title = Limit made less safe
+policy-loosened--protects = People who rely on the plan expect the usual limit and do not see that it was loosened.
+policy-loosened--with-reason = Policy { $policy } sets { $limit } to { $value }, less safe than { $shipped }. Reason: { $reason }
+policy-loosened--no-reason = Policy { $policy } sets { $limit } to { $value }, less safe than { $shipped }. Reason not stated. Write it after \`because\`.
+policy-loosened--number = { $value }
+policy-loosened--shipped-value = the value that it replaces
+policy-loosened--replaced-here = This limit is replaced.
+post-slender--title = Post too slender
+post-slender--protects = A long, thin post buckles long before the wood crushes.
+post-slender--too-slender = Strut { $strut } ({ $post }) is { $length } long. Its slenderness is { $slenderness } ({ $sum }). The limit is { $limit }. { $advice }
+post-slender--use-shorter = Use a thicker post, or a post of at most { $most }.
+post-slender--use-thicker = Use a thicker or a shorter post.
+post-slender--limit-set-here = The limit is set here: { $limit }.
+push-margin--title = Holds too small a side push
+push-margin--protects = A tool, a shifting load or a second vehicle pushes the vehicle sideways, and it slides or tips over.
 push-margin--too-little = A side push { $toward } at { $height }: { $vehicle } and its supports hold { $share } of its weight ({ $sum }). The policy requires { $limit }. { $first }
 push-margin--first = Fails first: { $how }.
 push-margin--unknown = Side push not calculated: { $why }. This check has not passed.
 push-margin--set-here = The push margin is set here: { $limit }.
+size-up-missing--title = Size-up incomplete
+size-up-missing--protects = Fuel, batteries, cargo and the energy stored in brakes injure crews who did not check for them.
+size-up-missing--fuel = Size-up: fuel not stated. Check for leaks and write what was found.
+size-up-missing--battery = Size-up: batteries not stated. Check for high voltage and write what was found.
+size-up-missing--cargo = Size-up: cargo not stated. Find out what it is and whether it can shift.
+size-up-missing--brakes = Size-up: brakes not stated. Air brakes and spring brakes store energy. Write how they are set.
+size-up-missing--fix-add = Add the line to the size-up
 stage-moves--rolls = After { $stage }, { $what } rolls on the grade of { $grade }{ $when }. Chock its wheels in both directions before this step.
 stage-moves--slides = After { $stage }, { $what } slides{ $when }. The grade is { $grade }. The friction of its supports does not hold it. Chock more axles, or anchor it uphill, before this step.
 stage-moves--falls = After { $stage }, nothing holds { $what } against tipping or dropping{ $when }. Set the supports that hold it before this step.
 stage-moves--moves = After { $stage }, { $what } moves more than the checks allow before its supports hold it{ $when }. Treat it as not held.
 stage-moves--unsolved = How { $what } stands after { $stage } could not be calculated{ $when }. Treat it as not held. This check has not passed.
+stage-moves--left-out = { $vehicles }: loss of supports, sliding, tipping and side pushes were checked at { $done } of { $of } ends of the ranges. A worse one may exist. Weigh or measure what can be, or check fewer vehicles at a time. This check has not passed.
+stage-unsafe--title = Unsafe while partly built
+stage-unsafe--protects = A stabilization system that holds when complete can fail while it is built or taken down.
+stage-unsafe--falls = After this step ({ $stage }), nothing holds { $end } of the { $vehicle }{ $when }. Put in a support for it before this step.
+stage-unsafe--worse = After this step ({ $stage }), nothing holds { $end } of the { $vehicle }{ $when } if this support is lost: { $loss }. It was held before this step.
+strut-angle--title = Strut too flat, too steep, or not at its written angle
+strut-angle--protects = A flat strut pushes its base out. A steep strut holds nothing sideways.
+strut-angle--too-flat = Strut { $strut } is at { $angle } to the ground ({ $sum }). The minimum is { $least }. A flatter strut pushes out more than up. { $advice }
+strut-angle--too-steep = Strut { $strut } is at { $angle } to the ground ({ $sum }). The maximum is { $most }. A steeper strut holds nothing sideways. { $advice }
+strut-angle--upside = Strut { $strut }: the head is not above the base. A strut pushes up from the ground.
+strut-angle--not-as-typed = Strut { $strut }: the written angle is { $typed }. The angle from base to head is { $angle } ({ $sum }).
+strut-angle--set-foot = Set the base { $out } out.
+strut-angle--set-here = The limit is set here: { $limit }.
+strut-angle--fix-foot = Set the base { $out } out
+strut-angle--fix-typed = Write { $angle }
+strut-head--title = Strut head on a part that moves or cannot bear
+strut-head--protects = A strut head on a door, a hood, a sprung cab or sheet metal slips or tears out under load.
+strut-head--moves = Strut { $strut }: its head is on the { $part } of the { $vehicle }, which moves. Put it on a frame rail or a joist. { $remark }
+strut-head--may-not-bear = Strut { $strut }: its head is on the { $part } of the { $vehicle }, which cannot bear. Put it on a frame rail or a joist. { $remark }
+strut-head--no-part = Strut { $strut }: its head is on the { $part }, but the { $vehicle } has no such part. { $advice }
+strut-head--use-instead = Parts that can bear: { $parts }.
+strut-head--none-bears = No part of this vehicle is known to bear.
+strut-head--no-vehicle = Strut { $strut }: its head is on { $vehicle }, which is not in this plan.
+strut-head--beside = Strut { $strut }: its head misses the { $part } of the { $vehicle } by { $off }. The limit is { $reach }.
+strut-length--title = Strut too short or too long
+strut-length--protects = A strut that does not reach is extended past its last hole or set on something loose.
+strut-length--too-long = Strut { $strut } needs { $length } from base to head ({ $sum }). The longest reach of { $gear } is { $longest }. Use a longer strut, or set the base closer.
+strut-length--too-short = Strut { $strut } has { $length } from base to head ({ $sum }). The shortest length of { $gear } is { $shortest }. Use a shorter strut, or set the base farther out.
+strut-load--title = Strut overloaded
+strut-load--protects = A strut loaded beyond its rating buckles without warning. The longer the strut, the lower its rating.
+strut-load--over = Strut { $strut }: load up to { $load } ({ $governs }). Capacity { $capacity } at { $length }. Use a stronger or shorter strut, or add struts.
+strut-load--over-limit = Strut { $strut }: load up to { $load } ({ $governs }), { $use } of its capacity of { $capacity } at { $length }. The policy allows { $limit }.
+strut-load--no-rating = Strut { $strut }: capacity at { $length } not known, load up to { $load }. Take the rating from its manufacturer. This check has not passed.
+strut-lock--title = Strut without a mechanical lock
+strut-lock--protects = A strut held only by oil or air comes down when a seal or a hose fails.
+strut-lock--no-lock = Strut { $strut }: lock not stated. Pin it, or set its lock collar, before anyone relies on it.
+strut-lock--pump-only = Strut { $strut } is held by its pump alone. A leak lets it down. Pin it, or set its lock collar.
+strut-lock--fix-pin = Pin the strut
+strut-one-sided--title = Struts on one side only
+strut-one-sided--protects = Struts on one side push a vehicle over to the other side.
+strut-one-sided--driver-only = The { $vehicle } has struts on the driver side ({ $struts }) and none on the passenger side. Set struts on the passenger side too.
+strut-one-sided--passenger-only = The { $vehicle } has struts on the passenger side ({ $struts }) and none on the driver side. Set struts on the driver side too.
+strut-slip--title = Strut base slides
+strut-slip--protects = A base that slides takes the strut away as soon as the load comes on.
+strut-slip--slides = Strut { $strut }: its base slides under any load. At { $angle } it needs friction of { $needed } ({ $sum }). The friction that counts is { $friction }. Without a strap the strut holds nothing. Strap its base.
+strut-slip--tied-aside = Strut { $strut }: { $tie } pulls across the direction in which the base slides and does not hold it. Run it back toward the vehicle, to the base on the other side.
+tie-anchor--title = Strap or chain on an anchor that may not hold
+tie-anchor--protects = A strap holds no more than its anchor.
+tie-anchor--holds-unknown = Anchor { $anchor } of { $tie }: capacity not known. Write its capacity after \`holds\`, or strap base to base. This check has not passed.
+tie-anchor--holds-less = Anchor { $anchor } of { $tie }: pull up to { $load }. Capacity { $holds }. Use a stronger anchor.
+tie-anchor--moves = Anchor of { $tie }: the { $part } of the { $vehicle } moves. Anchor it to the frame.
+tie-anchor--no-part = Anchor of { $tie }: the { $vehicle } has no { $part }.
+tie-anchor--not-there = Anchor of { $tie }: not in this plan.
+tie-anchor--same-end = Both ends of { $tie } are at the same place. It holds nothing.
+tie-load--title = Strap or chain overloaded
+tie-load--protects = A strap that breaks lets both strut bases go at once.
+tie-load--over = Pull on { $tie }: up to { $load } ({ $governs }; { $sum }). Its working load limit is { $capacity }. Use a stronger one, use two, or set the struts steeper.
+tie-load--over-limit = Pull on { $tie }: up to { $load } ({ $governs }), { $use } of its working load limit of { $capacity }. The policy allows { $limit }.
+tie-load--no-rating = Pull on { $tie }: up to { $load }, working load limit not known. Read its tag. This check has not passed.
+tie-missing--title = Strut base not strapped
+tie-missing--protects = A leaning strut pushes its own base out. Without a strap the base slides away and the load comes down.
+tie-missing--untied = Strut { $strut }: base not strapped. At { $angle } the load pushes the base out. { $advice }
+tie-missing--tie-across = Run a strap from its base to the base of { $other }.
+tie-missing--tie-somewhere = Run a strap from its base to the base of a strut on the other side, or to an anchor.
+tie-missing--fix-tie = Strap the bases of { $strut } and { $other } together
+tipping--title = Tips over under a small push
+tipping--protects = A vehicle with a high center of gravity near the edge of its supports tips over under a push or when its load shifts.
+tipping--tips = The { $vehicle } tips over { $toward } under a side push of { $share } of its weight ({ $sum }). The policy requires { $limit }. Set struts on both sides, or set supports farther out.
+tipping--unknown = The { $vehicle }: height of the center of gravity not known, tipping check not run. State the height. This check has not passed.
+tipping--set-here = The push margin is set here: { $limit }.
+unsupported-end--title = End not supported
+unsupported-end--protects = A vehicle whose supports do not surround its center of gravity falls toward the open side.
+unsupported-end--falls = Nothing holds { $end } of the { $vehicle }{ $when }. Put a support under it.
+unsupported-end--balances = The { $vehicle } only balances{ $when }. Put supports on both sides of its center of gravity.
+unsupported-end--unsolved = No result for how the { $vehicle } rests. Treat it as not held. This check has not passed.
+unsupported-end--unknown = The { $vehicle }: weight or center of gravity not known, support check not run. State its axle loads, or its weight and center of gravity. This check has not passed.
+unsupported-end--mixes = Too many weights and places are ranges ({ $vehicles }). Not every combination was tried, and a worse one may exist. Weigh or measure what you can, or plan fewer vehicles at a time. This check has not passed.
+unsupported-end--as-found = As found, nothing in the plan holds { $end } of the { $vehicle }{ $when }. It may fall at any time. State what holds it now, and keep clear until a support is in.
+upper-on-unstable-lower--title = Lower vehicle not stabilized
+upper-on-unstable-lower--protects = A car on its own springs and tires rocks and sinks under the truck that rests on it.
+upper-on-unstable-lower--not-held = The { $upper } rests on the { $lower }, and nothing holds the { $lower }. Put cribs or step chocks under the { $lower } before anyone touches the { $upper }.
+upper-on-unstable-lower--rests-here = The { $upper } rests on it here.
+weight-sum--title = Weights do not add up
+weight-sum--protects = A wrong weight makes every load in the plan wrong.
+weight-sum--differ = The written empty weight of the { $vehicle } is { $stated }. Its axles and other supports carry { $sum } empty ({ $parts }). One of them is wrong. The plan uses the written weight.
+weight-sum--less-than-axles = The written empty weight of the { $vehicle } is { $stated }. Its axles alone carry { $sum } empty ({ $parts }). One of them is wrong. The plan uses the written weight.
+weight-sum--fix-leave-out = Remove the weight and use the loads on the axles and other supports of the { $vehicle }
+weight-sum--carried-here = This carries { $load } empty.
+wheels-unchocked--title = Wheels not chocked
+wheels-unchocked--protects = A vehicle that rolls an inch moves every crib and strut out of line.
+wheels-unchocked--none = The { $vehicle } is on its wheels and they are not chocked. Chock it in both directions.
+wheels-unchocked--one-way = The { $vehicle } is chocked only against rolling { $direction }. Chock it in both directions.
+wheels-unchocked--on-a-grade = The { $vehicle } is on a grade of { $grade } and its wheels are not chocked against rolling { $direction }. Chock it in both directions.
+wheels-unchocked--forward = forward
+wheels-unchocked--rearward = rearward
+wheels-unchocked--either-way = in either direction
+wheels-unchocked--fix-chock = Chock the { $vehicle } in both directions
 standing--nothing-holds = nothing holds { $vehicle } on this side
 standing--reaches-its-rating = { $element } reaches its rated load
 standing--moves = { $vehicle } moves more than { $limit }
 standing--slides = { $vehicle } slides
 standing--tips = { $vehicle } tips over
-standing--tools-on = with the tool loads on
 standing--when = { " " }with { $case }
 standing--balance-in-space = from the balance of all forces and moments in space, with friction
 standing--pushed-in-space = greatest push that it held when pushed slowly, with the friction of the load that is there
+element--crib = crib { $name }
+element--step-chock = step chock { $name }
+element--strut = strut { $name }
+element--chock = wheel chock { $name }
+element--chocks-of-step = wheel chocks ({ $step })
+element--pad = pad { $name }
+element--strap = strap { $name }
+element--chain = chain { $name }
+element--wire-rope = wire rope { $name }
+element--step = step { $number }
+element--vehicle = the { $name }
+element--egress = egress { $name }
+element--contact = crib { $crib } contact { $contact }
+element--strut-upward = strut { $name }, upward
+element--axle = axle { $number }
+element--cab = { $vehicle } cab
+element--driver-side = driver side
+element--passenger-side = passenger side
+element--wheel-end = { $vehicle } { $axle }, { $side }
+element--part-side = { $vehicle } { $part } { $side }
+element--part = { $vehicle } { $part }
+element--cab-mount = { $vehicle } cab { $mount }, { $side }
+element--front-driver-corner = front driver corner
+element--front-passenger-corner = front passenger corner
+element--rear-driver-corner = rear driver corner
+element--rear-passenger-corner = rear passenger corner
+element--lying-corner = { $vehicle } on the ground, { $corner }
+element--vehicle-under = { $lower } under { $upper }
+place--in-a = in a { $keyword }
+place--in-an = in an { $keyword }
+place--in-this = in this { $keyword }
+place--in-named = in { $block }
+place--top = at the top of a file
+place--this-block = This { $keyword }
+place--the-vehicle = the vehicle
+edit--not-here = { $element } is not in this plan's own text. Change it where it is written.
+edit--no-body = { $element } has no lines of its own to change.
+edit--from-pattern = { $element } comes from a pattern. Change the pattern, or write the support out in the plan.
+edit--calculated = { $value } is calculated from other values, so it cannot be dragged. Change it in the text.
+edit--by-part = Its position is given by a part ({ $place }). Write a distance instead to drag it.
+edit--range = { $value } is a range, so it cannot be dragged. Change it in the text.
+edit--no-place = { $element } has no line that gives its position. Write one to drag it.
+edit--unreadable = The line that gives the position of { $element } cannot be read. Fix it first.
+edit--cannot-move = { $element } cannot be dragged that way.
+editor--source = Source: { $source }
+editor--governs = Governs: { $governs }
+editor--about = { $text } is { $other }
+editor--declared-in = in { $where }
+editor--fix-all = Fix everything that has one safe answer
+editor--could-not-run = This check did not run, so nothing here shows that the plan is safe.
+editor--broke = The checks of this file stopped: { $why }. Do not rely on what is shown. Please report it.
+editor--more =
+    { $count ->
+        [one] 1 more message is
+       *[other] { $count } more messages are
+    } not shown. Fix these first.
+editor--about-syntax = This message is about the text of a plan. The line could not be read. The rest of the plan is still checked, and each check that needs this line says so.
+editor--messages = Messages
+editor--fixes = Fixes offered
+editor--library-name = { $name } comes with the tool and cannot be renamed. Copy it into a file of your own and rename the copy.
+editor--no-name = There is no name here to change.
+editor--not-a-name = "{ $name }" cannot be a name. A name is one word: letters, digits and _, not starting with a digit.
+editor--name-taken = The name { $name } is already in use here.
+editor--name-changes = With the name { $name } the plan would read differently. { $what } Choose another name.
+editor--moved-on = The text changed after the drawing was made. Try again.
+editor--no-file = The file is no longer there.
+editor--no-plan = There is no plan in this file.
+editor--safe = nothing unsafe found
+editor--not-whole = NOT READ WHOLE
+editor--dangers = { $count } unsafe
+editor--warnings =
+    { $count ->
+        [one] 1 warning
+       *[other] { $count } warnings
+    }
+editor--not-run = { $count } not checked
+editor--other-build = Build { $crib } { $layout } of { $timber }, { $courses } courses: { $timbers } timbers, { $use } of capacity used
+editor--rule-on = { $rule } on { $on }
+editor--fix-raises = { $fix }. New unsafe findings: { $what }
+editor--fix-remains = { $fix }. Not enough by itself
+editor--pending = side push and worst loads not calculated yet
+editor--loads-pending = loads not calculated yet
+editor--see-drawing = See drawing
+editor--held-expectations = { $held } of { $all } expectations met
+lesson--exercise = Exercise { $number }
+lesson--work-out = Calculate the { $figure } of { $on }.
+lesson--find-all = Find every fault.
+lesson--find-on = What is wrong with { $on }?
+lesson--finish = Finish { $on }.
+lesson--asks-nothing = The exercise asks nothing. Add a line: work out, find or finish.
+lesson--plan-not-stated = Plan not stated. Add the line: plan NAME.
+lesson--plan-not-whole = Its plan could not be read whole.
+lesson--no-support = The plan has no support { $on }.
+lesson--no-figure = There is no { $figure } to calculate for { $on }.
+lesson--not-known = The { $figure } of { $on } is not known.
+lesson--no-fault = No check finds a fault there.
+lesson--no-line = { $on } has no line “{ $line }” to leave out.
+expected--a = a { $what }
+expected--an = an { $what }
+expected--kind-value = value
+expected--kind-tie = strap, chain or wire rope
+expected--kind-group = group
+expected--kind-cache = cache (a unit that responds)
+expected--kind-thing = thing
+expected--length = a length
+expected--force = a weight
+expected--mass = a mass
+expected--angle = an angle
+expected--ratio = a plain number
+expected--count = a count
+expected--pressure = a pressure
+expected--area = an area
+expected--volume = a volume
+expected--duration = a time
+expected--density = a mass per volume
+expected--unit-weight = a weight per volume
+expected--stiffness = a weight per length
+expected--moment = a moment
+expected--weight-times = a weight times { $other }
+expected--length-power = a length to the power { $power }
+expected--mixed = a mix of units
+expected--comma = a comma
+expected--calculation = a calculation
+expected--unit = a unit
+expected--part = a part of the vehicle
+expected--part-of-a-vehicle = a part of a vehicle
+expected--date = a date such as 2027-03-01
+expected--year-month-day = year-month-day
+expected--size = a size such as 4x4
+expected--rule = the name of a check such as crib-height
+expected--figure = height, width or length
+expected--end = end of the line
+expected--such-as = { $due } such as { $example }
+expected--one-of = { $kind } ({ $names })
+expected--in-quotes = { $what }, in quotes
+expected--name-for = a name for the { $what }
+expected--name-value = value
+expected--name-group = group
+expected--name-mount = mount
+expected--text-title = a title
+expected--text-table-or-section = a table or section
+expected--text-what-is-remembered = what is remembered
+expected--text-address = an address
+expected--text-contact = a contact
+expected--text-access = an access route
+expected--text-hazard = a hazard
+expected--text-where = where
+expected--text-doors = doors
+expected--text-reason = a reason
+expected--text-who-sets-it = who sets it
+expected--text-what-to-mind = what to watch for
+expected--text-what-it-is = what it is
+expected--text-name = a name
+expected--text-question = a question
+expected--text-line-left-out = the line left out
+expected--text-hint = a hint
+expected--text-what-it-teaches = what it teaches
+expected--text-paragraph = a paragraph
+expected--text-crew = a crew
+expected--text-what-was-found = what was found
+expected--text-why-not = why not
+language--brace-not-closed = This block is never closed. Add a closing brace on its own line where the block ends.
+language--brace-not-closed--fix = Add the closing brace here
+language--brace-stray = This brace closes nothing. Remove it, or open the block that it belongs to.
+language--brace-stray--fix = Remove the brace
+language--brace-not-opened = The opening brace is missing at the end of this line. The lines indented below are read as part of it.
+language--brace-not-opened--fix = Add the opening brace here
+language--braces-too-deep = Blocks are nested more than { $most } deep here. Anything deeper is not read.
+language--file-too-long = The file is too long. Nothing after this point is read. Split the file and join the parts with use.
+language--too-many-plans = The file has more than { $most } plans. The plans from here on are NOT checked. Move them to other files.
+language--plan-too-large--vehicles = This plan has { $count } vehicles. The limit is { $most }, so the plan is NOT checked. Split it into plans of vehicles that touch.
+language--plan-too-large--supports = This plan has { $count } supports, patterns included. The limit is { $most }, so the plan is NOT checked. Split it into several plans.
+language--plan-too-large--steps = This plan has { $count } steps. The limit is { $most }, so the plan is NOT checked. Put several supports into one step, or split the plan.
+language--plan-too-large--loads = This plan has { $count } loads. The limit is { $most }, so the plan is NOT checked. Split it into several plans.
+language--plan-too-large--parts = Too many axles and parts: { $count } in { $vehicle }. The limit is { $most }, so the plan is NOT checked. Remove parts that nothing touches.
+language--part-too-many = Part { $part } has { $count } joists. The limit is { $most }. Check where the part runs and its spacing.
+language--text-not-closed = The closing quote is missing on this line. Text in quotes stays on one line.
+language--text-not-closed--fix = Add the closing quote
+language--comment-not-closed = This comment has no */ at its end. The rest of the file is not read.
+language--strange-character--quote = Text goes between straight quotes, like "this".
+language--strange-character--fix = Change to a straight quote
+language--strange-character--hidden = This text has a hidden character: { $character }. Remove it.
+language--strange-character--hidden-fix = Remove the hidden characters
+language--strange-character = { $character } has no meaning here. Plans use letters, numbers, braces and , : = + - * / % ( ).
+language--unknown-line = { $what } cannot start a line { $where }.
+language--unknown-line--near = { $what } cannot start a line { $where }. Did you mean { $near }?
+language--unknown-line--choices = { $what } cannot start a line { $where }. Lines here start with { $choices }.
+language--unknown-line--height = A crib has no height line. Its height is calculated from its courses. Write courses instead.
+language--unknown-line--fix = Change to { $near }
+language--wrong-place = { $what } does not belong { $where }. It belongs { $rightPlace }.
+language--line-twice = { $what } is given twice { $where }. Only the first line counts.
+language--line-twice--first = first line
+language--line-twice--fix = Remove this line
+language--line-missing = { $subject } needs the line { $key }, such as: { $example }
+language--line-missing--fix = Add { $key }
+language--line-missing--several = { $subject } still needs these lines: { $keys }.
+language--line-missing--all-fix = Add the missing lines to fill in
+language--line-too-long = This line is NOT read: it has more than { $most } words. Split it into several lines.
+language--line-empty = { $key } needs a value: { $example }
+language--body-missing = { $subject } needs its lines, between braces.
+language--body-unexpected = { $what } is a single line and takes no braces.
+language--name-missing = Name missing after { $keyword }. Write: { $example }
+language--name-malformed = { $text } cannot be a name. A name starts with a letter and has only letters, digits and _.
+language--name-malformed--fix = Write { $near }
+language--name-is-unit = { $text } is a unit, so it cannot be a name.
+language--title-missing = Title missing after { $keyword }. Write it in quotes: { $example }
+language--title-missing--fix = Put it in quotes
+language--type-missing = { $subject } needs a type ({ $kind }) after a colon: { $example }
+language--type-missing--fix = Put a colon before { $near }
+language--type-unexpected = { $keyword } takes no type after a colon.
+language--head-unexpected = { $text } cannot be read here. The line starts as: { $example }
+language--word-unexpected = { $text } cannot be read here.
+language--word-unexpected--choices = { $text } cannot be read here. Expected: { $choices }. Example: { $example }
+language--word-unexpected--sign = No { $text } goes between a word and its value. Example: { $example }
+language--word-unexpected--and = Separate the items of a list with a comma, not { $text }. Example: { $example }
+language--word-unexpected--comma = Change to a comma
+language--word-unexpected--near = { $text } cannot be read here. Did you mean { $near }?
+language--word-unexpected--end = { $text } is not needed: the line was complete before it. Example: { $example }
+language--word-unexpected--fix = Change to { $near }
+language--word-unexpected--drop = Remove { $text }
+language--line-unfinished = The line is not complete. Expected next: { $choices }. Example: { $example }
+language--unknown-name = There is no { $kind } named { $text }.
+language--unknown-name--near = There is no { $kind } named { $text }. Did you mean { $near }?
+language--unknown-name--choices = There is no { $kind } named { $text }. The names are: { $choices }.
+language--unknown-name--use = There is no { $kind } named { $text } here. It is in { $file }. Add a use line.
+language--unknown-name--fix = Change to { $near }
+language--unknown-name--use-fix = Add use "{ $file }"
+language--wrong-kind = { $text } is { $is }. Expected here: { $kind }.
+language--wrong-kind--near = { $text } is { $is }. Expected here: { $kind }, such as { $near }.
+language--wrong-kind--foot = { $text } is a strut. A strap or chain is anchored to its base plate: write { $near }.
+language--wrong-kind--declared = { $text } is named here
+language--unknown-part = Part { $text } not found in { $vehicle }.
+language--unknown-part--near = Part { $text } not found in { $vehicle }. Did you mean { $near }?
+language--unknown-part--choices = Part { $text } not found in { $vehicle }. Its parts: { $choices }.
+language--unknown-part--none = Part { $text } not found: no parts are described for { $vehicle }.
+language--unknown-axle = Axle { $text } not found in { $vehicle }.
+language--unknown-axle--choices = Axle { $text } not found in { $vehicle }. Its axles: { $choices }.
+language--unknown-rule = There is no check named { $text }.
+language--unknown-rule--near = There is no check named { $text }. Did you mean { $near }?
+language--name-twice = The name { $text } is already in use. Two things in one plan cannot share a name.
+language--name-twice--first = the first { $text }
+language--name-twice--fix = Rename to { $near }
+language--type-cycle = { $text } extends itself: { $path }.
+language--value-cycle = { $text } is calculated from itself: { $path }.
+language--unused-name = { $text } is never used.
+language--unused-name--fix = Remove { $text }
+language--unused-use = Nothing from { $file } is used here.
+language--unused-use--fix = Remove this line
+language--number-malformed--not-a-number = { $text } is not a number. Write digits, such as 38.5 or 3 1/2.
+language--number-malformed--comma = In { $text }, a comma must separate each group of three digits, as in 36,000.
+language--number-malformed--decimal-comma = In { $text }, the comma is not clear. Write { $near }, or three digits after the comma.
+language--number-malformed--decimal-fraction = { $text } has a decimal point and a fraction. Write only one of them.
+language--number-malformed--zero = { $text } divides by zero.
+language--number-malformed--two-fractions = { $text } has two fractions. Write only one of them.
+language--number-malformed--too-large = { $text } is too large to be a real value.
+language--number-malformed--dash = In { $text }, the dash would be a minus sign. Write { $near }.
+language--number-malformed--thousand = In { $text }, the k is not read. Write { $near }.
+language--number-malformed--point = In { $text }, the point is not clear. Write { $thousands } or { $plain }.
+language--number-malformed--fix = Write { $near }
+language--unit-missing = { $text } has no unit. Write { $due }, such as { $example }.
+language--unit-missing--fix = Write { $near }
+language--percent-missing = { $text } without a percent sign means { $percent }. Write { $example }.
+language--unit-unknown = { $text } is not a unit. Write { $due }, such as { $example }.
+language--unit-unknown--near = { $text } is not a unit. Did you mean { $near }?
+language--unit-unknown--fix = Change to { $near }
+language--unit-order = { $unit } cannot follow { $before }. A length in two units reads 3 ft 4 in.
+language--unit-order--whole = Write a whole number of { $before } before { $unit }.
+language--unit-order--below-zero = { $unit } after { $before } cannot be below zero.
+language--unit-order--too-many = { $most } { $unit } make one { $before }. Write less than { $most } { $unit }.
+language--feet-mark = Write { $near }. The marks for feet and inches are not read.
+language--feet-mark--fix = Write { $near }
+language--wrong-dimension = { $text } is { $is }. Expected here: { $due }, such as { $example }.
+language--wrong-dimension--fix = Change the unit to { $near }
+language--dimension-clash--added = { $left } is { $leftIs } and { $right } is { $rightIs }. They cannot be added. { $advice }
+language--dimension-clash--subtracted = { $left } is { $leftIs } and { $right } is { $rightIs }. They cannot be subtracted. { $advice }
+language--dimension-clash--range = { $left } is { $leftIs } and { $right } is { $rightIs }. They cannot form one range. { $advice }
+language--dimension-clash--near = Did you mean { $near }?
+language--dimension-clash--fix = Change to { $near }
+language--range-unexpected = Write one value here, not a range.
+language--range-unexpected--example = Write one value here, not a range: { $example }.
+language--range-unexpected--fix = Keep { $near }
+language--range-order = The range runs from { $low } down to { $high }. Write the smaller value first.
+language--range-order--fix = Swap the two ends
+language--not-whole = { $text } must be a whole number.
+language--not-whole--step = A step number must be a whole number.
+language--too-small = { $text } is too small. The minimum here is { $least }.
+language--too-large = { $text } is too large. The maximum here is { $most }.
+language--below-zero = { $text } is below zero. Write { $due } of zero or more.
+language--calculation-too-long = This calculation has more than { $most } parts. Split it: name parts of it with let.
+language--divided-by-zero = This divides by zero.
+language--date-malformed = { $text } is not a date. Write year-month-day, such as 2027-03-01.
+language--use-misplaced = A use line belongs at the top of the file, not in a block.
+language--use-malformed = After use comes a file in quotes: use "caches/rescue-12.crib"
+language--use-not-found = There is no file { $path }.
+language--use-not-found--near = There is no file { $path }. Did you mean { $near }?
+language--use-not-found--fix = Change to { $near }
+language--use-outside = { $path } is outside this folder. Only files in this folder and the library can be used.
+language--use-unreadable--outside = { $path } is a link that leads outside this folder, so it is not read. Copy the file into the folder.
+language--use-unreadable--no-file = { $path } is not a file, so it is not read.
+language--use-unreadable--no-text = { $path } is not UTF-8 text, so it is not read. Save it as UTF-8 text, or name the correct file.
+language--use-unreadable--large = { $path } is larger than 4 MB, so it is not a plan file and is not read.
+language--use-unreadable--loop = { $path } is a link that leads back to itself, so it cannot be read.
+language--use-unreadable--permission = { $path } cannot be read: you have no permission to open it.
+language--use-unreadable--failed = { $path } exists but cannot be read.
+language--use-unreadable--half = This path has half of a character in it, so no file can have that name. Type the file name again.
+language--use-not-crib = { $path } is not a plan file. Files used here end in .crib.
+language--use-cycle = These files use each other in a loop: { $path }.
+language--use-itself = The file uses itself.
+language--use-too-many = Files use each other more than { $most } deep, or more than { $files } files are used. Anything beyond that is not read.
+language--use-twice = { $path } is used twice.
+language--use-not-whole =
+    The plans here are NOT READ WHOLE. The files read through { $path } have { $count ->
+        [one] 1 error
+       *[other] { $count } errors
+    }, the first in { $file }, line { $line }. Fix them there. Until then nothing here counts as safe.
+language--argument-missing = { $pattern } also needs { $names }.
+language--argument-missing--fix = Add { $names }
+language--argument-unknown = { $pattern } has no { $text }. It takes { $names }.
+language--argument-twice = { $text } is given twice.
+language--argument-wrong = { $text } must be { $due }, such as { $example }.
+language--arguments-missing = { $pattern } needs its values in parentheses: { $example }
+language--parameter-type = { $text } cannot be the type of a parameter. The types are: { $choices }.
+language--vehicle-missing = The plan has no vehicle. It needs at least one: { $example }
+language--step-twice = There are two steps { $number }. Each step needs its own number.
+language--step-number-missing = A step starts with its number: { $example }
+language--step-number-missing--fix = Write { $near }
+language--step-unknown = There is no step { $number }.
+language--tie-end-missing = { $what } is anchored at one end only. Add the other end: { $example }
+language--contact-none = { $part } of { $upper } does not pass over { $lower } in this position. Check where { $lower } is, or state where they touch: { $example }
+language--ground-missing = Ground not stated. The checks take it as unknown ground: lowest friction, and its allowable bearing is not known.
+language--ground-missing--fix = Add the ground to fill in
+language--plan-unchecked = This plan could not be read well enough to check it. NOTHING in it was checked.
+language--plan-unchecked--titled = The plan “{ $title }” could not be read well enough to check it. NOTHING in it was checked.
+language--vehicle-size = Size of { $vehicle } not stated, so it cannot be checked. Add { $what }, such as: { $example }
+language--vehicle-weight = { $vehicle } has no axles and no weight, so it cannot be checked. Use a type that has axles, or state its weight and center.
+language--value-unknown = { $text } cannot be calculated: a number in it cannot be read, a name in it is not known, its units do not match, or it divides by zero.
+language--value-unknown--member = { $text } does not exist.
+language--not-in-plan = Not read, so the checks leave it out: { $what }. The plan is NOT fully checked.
+language--not-in-plan--cargo = the cargo
+language--not-in-plan--cab = the cab
+language--not-in-plan--coupling = the coupling
+language--not-in-plan--stands-on = the surface that it stands on
+language--not-in-plan--rests-on = the load that rests on { $lower }
+language--plan-not-whole = This plan is NOT READ WHOLE: part of it could not be read and is not checked. Nothing here counts as safe.
+language--chock-ways = Direction of the chocks not stated in this step, so no chock is counted. Add both directions, forward or rearward.
+language--chock-ways--fix = Chock both directions
+language--load-height = Height of sideways load { $load } not stated, so the checks leave it out. The plan is NOT fully checked. Add it, such as: { $example }
+language--exercise-plan = This lesson has { $count } plans. State which plan this exercise is about.
+language--exercise-figure = { $on } has no { $figure }, so this exercise has no answer.
+language--exercise-fault = No check finds a fault here, so this exercise has no answer.
+language--exercise-finish = The plan needs a fault on { $on } for this exercise, or a line to leave out.
 source--common-practice = common practice, no source
 source--from-memory = from memory
 source--from-memory-of = from memory: { $title }
@@ -646,10 +2220,15 @@ word--lesser = lesser of { $a } and { $b }
 word--larger = larger of { $a } and { $b }
 word--floor-to = { $value }, rounded down to a multiple of { $step }
 `,
-  es: `figure--a-sixth-of-the-width = un sexto del ancho
-figure--across-the-grain = { $species } perpendicular a la fibra
+  es: `analysis--rigid-bodies = Los vehículos son cuerpos rígidos. Bastidores y carrocerías no se doblan.
+analysis--tight-contacts = Cada contacto contado está bien acuñado y a escuadra con la carga.
+analysis--slow-loads = Las cargas llegan despacio. Nada cae, se sacude ni se balancea.
+analysis--crib-height = Un crib es tan alto como sus hiladas. Cuñas y calzas no cuentan en el límite de altura.
+analysis--sound-timber = La madera está sana, recta y seca, salvo que el plan diga que está húmeda.
+figure--a-sixth-of-the-width = un sexto del ancho
+figure--perpendicular-to-grain = { $species } perpendicular a la fibra
 figure--allowable-bearing-of = presión admisible de { $surface }
-figure--allowable-stress-across-the-grain = esfuerzo admisible perpendicular a la fibra
+figure--allowable-stress-perpendicular-to-grain = esfuerzo admisible perpendicular a la fibra
 figure--along-the-strut = { $load } a lo largo del puntal
 figure--angle = ángulo
 figure--angle-as-written = ángulo escrito
@@ -741,8 +2320,8 @@ figure--middle-of-loads-back = centro de estas cargas, hacia atrás: el centro d
 figure--middle-of-the-loaded-contacts-off-the = distancia del centro de los contactos cargados al centro del crib
 figure--middle-of-what-its-axles-and-kingpin = centro de lo que llevan sus ejes y su kingpin
 figure--middle-third-of-the-length-it-lies = tercio medio del largo en que descansa
-figure--modulus-across-the-grain = módulo perpendicular a la fibra
-figure--modulus-across-the-grain-crossing-height-of = módulo perpendicular a la fibra × cruce ÷ altura de las hiladas
+figure--modulus-perpendicular-to-grain = módulo perpendicular a la fibra
+figure--modulus-perpendicular-to-grain-crossing-height-of = módulo perpendicular a la fibra × cruce ÷ altura de las hiladas
 figure--most-it-could-carry-by-statics-alone = lo más que podría llevar, solo por estática
 figure--most-people-at-work-at-one-time = máximo de personas trabajando a la vez
 figure--needed-at-the-busiest = hace falta en el momento de más trabajo
@@ -820,7 +2399,7 @@ figure--the-slimmest-of-wedges-both-ends-driven = las cuñas más delgadas, las 
 figure--the-supports-share-the-load-in-the = los apoyos se reparten la carga de la manera peor para este, sea cual sea su rigidez
 figure--the-supports-share-the-loads-of-all = los apoyos se reparten las cargas de la manera peor para este
 figure--timber-length = largo del madero
-figure--timber-squeezes-across-the-grain-alone-all = la madera se aplasta solo perpendicular a la fibra, todas las hiladas en serie
+figure--timber-squeezes-perpendicular-to-grain-alone-all = la madera se aplasta solo perpendicular a la fibra, todas las hiladas en serie
 figure--timbers-on-the-ground = maderos en el suelo
 figure--time-from-first-to-last = tiempo del primero al último
 figure--toward-the-passenger-side = hacia el lado del acompañante
@@ -852,6 +2431,65 @@ figure--read-off-the-plan = leído de lo que hay en el plan
 figure--contact = contacto { $contact }
 figure--contact-figure = contacto { $contact }: { $label }
 figure--as-built = tal como se construyó
+figure--all-contacts-loaded =
+    { $all ->
+        [one] 1 contacto cargado
+       *[other] los { $all } contactos cargados
+    }
+figure--contacts-loaded-of = { $loaded } de { $all } contactos cargados
+figure--empty-vehicle-weighs-the-same-on-both-sides = el vehículo vacío pesa lo mismo a ambos lados de su línea central
+figure--cargo-center-in-the-middle-third = la carga llena su largo y como mucho disminuye de manera pareja: su centro está en el tercio medio
+loss--gives-way = { $what } cede
+loss--tire-lost = { $tire }: neumático perdido
+loss--air-springs = { $vehicle }, { $axle }: resortes neumáticos sin aire
+loss--cab-mount = cabina de { $vehicle }: { $mount } sin aire
+loss--ground-under-strut = el suelo cede bajo la base de { $strut }
+loss--ground-under = el suelo cede bajo { $support }
+loss--front = el frente
+loss--rear = la parte trasera
+loss--driver-side = el lado del conductor
+loss--passenger-side = el lado del acompañante
+loss--front-corner-driver = la esquina delantera del lado del conductor
+loss--front-corner-passenger = la esquina delantera del lado del acompañante
+loss--rear-corner-driver = la esquina trasera del lado del conductor
+loss--rear-corner-passenger = la esquina trasera del lado del acompañante
+loss--whole = todo
+loss--one-side = un lado
+loss--one-end = un extremo
+loss--end-of = { $end } de { $body }
+loss--with = { " " }con { $corner }
+loss--not-known = No se conoce el peso o el centro de gravedad de { $vehicle }. No se conocen las cargas en sus apoyos.
+loss--not-solved = No se pudo calcular cómo quedaría { $bodies }. Trátelo como no sujeto.
+loss--falls = Nada sujeta { $what }{ $corner }.
+loss--balances = { $bodies } queda solo en equilibrio{ $corner }. Nada impide que vuelque.
+loss--slower = Calculado con el método más lento.
+loss--as-found = tal como se encontró
+loss--all-in-place = todo en su lugar
+loss--in-no-step = con los apoyos que ningún paso nombra
+loss--at-stage = en: { $stage }
+loss--crew-stiffer = los cribs y puntales con { $factor } veces su rigidez
+loss--crew-softer = los cribs y puntales con su rigidez dividida por { $factor }
+loss--beneath-stiffer = el vehículo de debajo con { $factor } veces su rigidez
+loss--beneath-softer = el vehículo de debajo con su rigidez dividida por { $factor }
+materials--wedge-pairs = pares de cuñas
+materials--wheel-chocks = calzas de rueda
+materials--step-chocks = calzas escalonadas
+materials--pads = placas
+materials--shims = calzas finas
+step--size-up = evaluar
+step--chock = calzar
+step--capture = capturar
+step--build = armar
+step--slide = deslizar
+step--set = colocar
+step--lock = bloquear
+step--tension = tensar
+step--check = revisar
+step--remove = quitar
+step--work = { $action } { $targets }
+step--work-with = { $action } { $targets } con { $with }
+step--numbered = paso { $number }: { $work }
+step--untimed = los pasos sin tiempo cuentan como nada: { $steps }
 limit--crossing-stress = esfuerzo en el cruce
 limit--crossing-basis = base del cruce
 limit--crossing-rounding = redondeo del cruce
@@ -871,7 +2509,7 @@ limit--push-height = altura de empuje
 limit--use-limit = límite de uso
 limit--friction-timber-on-timber = rozamiento de madera con madera
 limit--friction-timber-on-metal = rozamiento de madera con metal
-limit--friction-strut-foot = rozamiento del pie del puntal
+limit--friction-strut-base = rozamiento del pie del puntal
 limit--grade-needing-chocks = pendiente que pide calzas
 limit--dressed-size-of-8x8 = medida cepillada de 8x8
 limit--axle-limit-single = límite de un eje
@@ -881,8 +2519,139 @@ limit--egress-width = ancho de salida
 limit--post-slenderness = esbeltez del poste
 limit--stiffness-spread = margen de rigidez
 limit--ground-under-cribs = suelo bajo los cribs
-cases-left-out--left-out = { $vehicles }: la pérdida de apoyos, el deslizamiento, el vuelco y los empujes laterales se comprobaron en { $done } de { $of } extremos de los rangos. Puede haber uno peor. Pese o mida lo que se pueda, o compruebe menos vehículos a la vez. Esta comprobación no se da por buena.
+push--toward-front = hacia el frente
+push--toward-rear = hacia atrás
+push--toward-driver = hacia el lado del conductor
+push--toward-passenger = hacia el lado del acompañante
+push--toward-front-and-driver = hacia el frente y el lado del conductor
+push--toward-front-and-passenger = hacia el frente y el lado del acompañante
+push--toward-rear-and-driver = hacia atrás y el lado del conductor
+push--toward-rear-and-passenger = hacia atrás y el lado del acompañante
+push--strut-at-rating = el puntal { $strut } llega a su carga nominal
+push--tie-at-rating = { $tie } llega a su valor nominal
+push--contact-at-capacity = el contacto { $contact } del crib { $crib } llega a su capacidad
+push--crib-leans = el crib { $crib } se inclina
+push--base-slides = resbala la base del puntal { $strut }
+push--tips = { $vehicle } vuelca
+push--slides = { $vehicle } resbala
+push--nothing-holds = nada sujeta { $vehicle } de este lado
+push--weight-not-known = no se conoce el peso o el centro de gravedad del vehículo
+push--height-not-known = no se conoce la altura del centro de gravedad
+push--grip-not-known = el vehículo está echado en el suelo y no se conoce el rozamiento de su carrocería ahí; escriba «body friction» de la superficie
+push--not-solved = en una dirección no se pudo demostrar ninguna respuesta
+push--assume-found = Se halló una manera de repartir las fuerzas que aguanta: los apoyos pueden aguantar este empuje. No está demostrado que tengan que hacerlo.
+push--assume-struts = Un puntal que empujaría la carrocería en el sentido del empuje no cuenta.
+push--assume-brakes = Los frenos no se cuentan. Los ejes calzados, sí. Una calza sin eje sujeta el último.
+push--assume-between = No se cuenta rozamiento entre un vehículo y otro.
+push--assume-lying = Un vehículo echado en el suelo descansa en las esquinas de su contorno, que no se doblan. Los apoyos a su lado no agarran mejor que su propio metal: no se puede contar con que la carga pase a ellos.
+push--assume-kingpin = Un kingpin cuyo tractor no está en el plan queda sujeto de lado por el rozamiento de los neumáticos bajo su propia carga, y a lo largo no.
+push--assume-friction = El rozamiento está en el extremo bajo de su intervalo.
+range--lightest = con su menor peso
+range--heaviest = con su mayor peso
+range--center-front = el centro lo más hacia el frente
+range--center-rear = el centro lo más hacia atrás
+range--load-front = su carga corrida hacia el frente
+range--load-rear = su carga corrida hacia atrás
+range--driver-side = hacia el lado del conductor
+range--passenger-side = hacia el lado del acompañante
+range--tool-loads = con las cargas de las herramientas puestas
+range--between = al { $share } del camino entre { $first } y { $other }
+range--body = { $body } { $ends }
+expectation--safe = nada inseguro
+expectation--finding = { $rule } en { $on }
+expectation--finding-anywhere = { $rule }
+expectation--figure = { $figure } en { $on } { $value }
+expectation--contact-of = { $element }, contacto { $contact }
+expectation--held = se cumple
+expectation--unsafe =
+    { $count ->
+        [one] 1 inseguro
+       *[other] { $count } inseguros
+    }: { $rules }
+expectation--not-run =
+    { $count ->
+        [one] 1 comprobación no pudo hacerse
+       *[other] { $count } comprobaciones no pudieron hacerse
+    }: { $rules }
+expectation--not-found = { $rule } no encontró nada ahí
+expectation--no-figure = { $on } no tiene { $figure }
+expectation--figure-is = { $figure } es { $value }
+expectation--partial = el plan no se leyó entero
+acceptance-expired--title = Aceptación vencida
+acceptance-expired--protects = Una aceptación con fecha de fin no vale después de esa fecha.
+acceptance-expired--expired = { $by } aceptó { $rule } en { $on } hasta { $until }. Esa fecha ya pasó. Corrija el problema o acéptelo otra vez.
+acceptance-expired--no-day = No se sabe la fecha de hoy, así que la aceptación de { $rule } en { $on } por { $by } hasta { $until } no cuenta. Esta comprobación no se da por buena.
+acceptance-expired--bad-date = La fecha { $until } no se puede leer. Escríbala como año-mes-día: 2027-03-01.
+acceptance-expired--no-finding = { $by } aceptó { $rule } en { $on }, pero { $rule } no señala nada ahí. Quite esta línea.
+air-spring-free--title = Cabina dejada sobre sus resortes neumáticos
+air-spring-free--protects = Una cabina sobre resortes neumáticos se mueve con las herramientas y cae cuando se corta una manguera.
+air-spring-free--on-air = La cabina de { $vehicle } todavía descansa sobre { $mounts }. Se mueve mientras trabajan las herramientas y cae si se escapa el aire. Arme un crib entre la cabina y el bastidor, o ponga puntales bajo la cabina.
+axle-overweight--title = Carga por eje sobre el límite legal
+axle-overweight--protects = Un peso o una posición equivocados en el plan hacen falsas todas las demás cifras.
+axle-overweight--over = { $first } a { $last } llevan { $load }. El límite legal es { $limit } ({ $by }). Revise los pesos y las posiciones del plan. Si son correctos, el camión lleva exceso de peso.
+axle-overweight--one-over = { $axle } lleva { $load }. El límite legal es { $limit } ({ $by }). Revise el peso del plan. Si es correcto, el camión lleva exceso de peso.
+axle-overweight--unknown = Cargas por eje de { $vehicle } con su carga desconocidas, así que no se compararon con los límites legales. Se pueden calcular para un vehículo con dos grupos de ejes, o con un kingpin y un grupo. Esta comprobación no se da por buena.
+axle-overweight--limit-set-here = El límite se fija aquí: { $limit }.
+axle-overweight--by-single = eje simple
+axle-overweight--by-tandem = tándem, ejes separados hasta 96 in
+axle-overweight--by-bridge-formula = fórmula de puentes
+axle-overweight--by-two-tandems = dos tándems separados al menos 36 ft
+axle-overweight--by-gross = camión entero
+cache-short--title = Hace falta más de lo que llevan las unidades
+cache-short--protects = Un crib al que le faltan cuatro maderos se arma más bajo, o con lo que haya a mano.
+cache-short--short = Hacen falta { $needed } { $item } en el momento de más uso. Las unidades llevan { $carried }, faltan { $short }. { $advice }
+cache-short--stand-in = Posibles sustitutos: { $items }. Calcule otra vez el plan con ellos.
+cache-short--call-more = Pida otra unidad, o arme con menos.
+cache-unknown--title = Material desconocido
+cache-unknown--protects = Un plan para el que ninguna unidad trae material fracasa en el lugar.
+cache-unknown--no-unit = Unidades que responden no indicadas. No se sabe qué llevan. Nómbrelas después de \`responding\`.
+cache-unknown--empty-unit = { $unit } responde, y su lista de material está vacía. No se sabe qué lleva.
+count-mismatch--title = Cuentas que se contradicen
+count-mismatch--protects = Un madero que se cuenta dos veces está una sola vez.
+count-mismatch--listed-twice = { $unit } anota { $item } dos veces, con { $first } y con { $second }. Se usa el número menor. Corrija la lista.
+count-mismatch--built-twice = Los pasos { $first } y { $second } arman { $support }. Ármelo en un solo paso.
+count-mismatch--first-here = Anotado primero aquí.
 coupling-missing--not-held = Ningún vehículo del plan lleva el perno rey de { $vehicle }, y nada más sujeta su frente. No se comprobó si desliza, rueda, vuelca o pierde apoyos. Añada el tractor y escriba “coupled to”, o ponga apoyos bajo el frente.
+crew-short--title = Personal insuficiente
+crew-short--protects = Un plan que necesita más personal del que hay en el lugar se arma con prisa, o a medias.
+crew-short--short = Los pasos { $steps } van al mismo tiempo y necesitan { $needed } personas. El personal es de { $have }. Deje esperar algunos de estos pasos, o pida más personal.
+crew-short--one-step =
+    El paso { $step } necesita { $needed ->
+        [one] 1 persona
+       *[other] { $needed } personas
+    }. El personal es de { $have }. Pida más personal.
+crew-short--unknown =
+    No se indica el personal. Los pasos necesitan { $needed ->
+        [one] 1 persona
+       *[other] { $needed } personas
+    } en el momento de más trabajo.
+crib-alignment--title = Contactos fuera de línea, o captura inclinada
+crib-alignment--protects = Una carga que no baja derecha dobla los maderos y empuja el crib hasta volcarlo.
+crib-alignment--off-line = Crib { $crib }, contacto { $contact }: a { $off } de { $part } de { $vehicle } que tiene debajo. El límite es { $most }. Ponga el crib en línea.
+crib-alignment--no-part-below = El crib { $crib } se apoya en { $part } de { $vehicle }, pero { $vehicle } no tiene esa parte.
+crib-alignment--sloped = Crib { $crib }: { $part } de { $vehicle } tiene una inclinación de { $slope }. El límite es { $most }. Una parte más inclinada resbala de un crib plano. Llene el ángulo con cuñas o con una tapa inclinada, y amarre el crib.
+crib-base--title = Base que se hunde o sobresale de su placa
+crib-base--protects = En suelo blando dos maderos de base se hunden de forma desigual y el crib se ladea.
+crib-base--open-on-soft = El crib { $crib } tiene base abierta sobre { $surface }, que no está pavimentado. Los maderos de su base se hunden de forma desigual. Presión sobre el suelo: { $pressure }. Use una base sólida o una placa.
+crib-base--short-pad = El crib { $crib } está sobre la placa { $pad }, que mide { $size } por el lado corto. Los maderos de su base miden { $length } y sobresalen. Use una placa al menos igual de larga que los maderos.
+crib-base--no-pad = El crib { $crib } está sobre una placa que no está en este plan.
+crib-base--fix-solid = Usar una base sólida
+crib-clash--title = Dos cosas en el mismo lugar
+crib-clash--protects = Un apoyo que no se puede armar como se planeó se arma de otra manera, y esa no está comprobada.
+crib-clash--two-supports = Mismo lugar: { $first } y { $second } se traslapan { $depth }. Mueva uno de los dos.
+crib-clash--body = Mismo lugar: { $first } se traslapa { $depth } con { $second }. Mueva el crib.
+crib-clash--wheels = Mismo lugar: { $first } se traslapa { $depth } con una rueda de { $second }. Mueva el crib.
+crib-clash--strut-through = Mismo lugar: { $first } atraviesa { $second }. Mueva uno de los dos.
+crib-clash--other-here = Esto estorba.
+crib-eccentric--title = Crib cargado de un lado
+crib-eccentric--protects = Un crib cargado fuera de su centro se inclina hacia ese lado. Solo llevan los contactos cargados.
+crib-eccentric--one-side =
+    Crib { $crib }: carga a { $off } del centro ({ $loaded ->
+        [one] contacto { $contacts } cargado
+       *[other] contactos { $contacts } cargados
+    }). El límite es { $kern } ({ $sum }). Más allá el lado lejano se levanta y el cercano lleva toda la carga. Capture también el otro lado.
+crib-height--title = Crib demasiado alto para su ancho
+crib-height--protects = Un crib alto y estrecho, o cargado de un solo lado, se balancea y vuelca.
 crib-height--too-high = El crib { $crib } mide { $height } de alto. El límite es { $limit } con { $loaded } ({ $sum }). { $advice }
 crib-height--all-loaded =
     { $contacts ->
@@ -918,6 +2687,20 @@ crib-height--fix-courses =
        *[other] Usar { $courses } hiladas
     }
 crib-height--fix-capture = Capturar los { $contacts } contactos: { $parts }
+crib-layout--title = Hiladas que no se pueden armar
+crib-layout--protects = Un crib con un solo madero en una hilada rueda. Uno con más maderos de los que caben no se puede armar como está dibujado.
+crib-layout--one-timber =
+    El crib { $crib } tiene { $timbers ->
+        [one] 1 madero
+       *[other] { $timbers } maderos
+    } en una hilada. El mínimo es 2 en cada hilada. Use un arreglo de 2 por 2.
+crib-layout--no-room = Crib { $crib }: { $timbers } maderos de { $width } no caben lado a lado en { $room }. El límite es { $most }.
+crib-layout--no-width = Crib { $crib }: maderos de { $length } con un saliente de { $overhang } no dejan ancho entre los contactos. Use maderos más largos o menos saliente.
+crib-layout--no-courses = El crib { $crib } tiene { $courses } hiladas. El mínimo es 1.
+crib-layout--part-course = El crib { $crib } tiene { $courses } hiladas. El número de hiladas debe ser entero. Use { $whole }.
+crib-layout--fix-layout = Usar un arreglo de { $layout }
+crib-load--title = Crib o contacto sobrecargado
+crib-load--protects = La madera cargada más de lo que aguanta perpendicular a la fibra se aplasta, y la carga se inclina y cae.
 crib-load--over-contact = Crib { $crib }, contacto { $contact }: carga de hasta { $load } ({ $governs }). Capacidad { $capacity } ({ $sum }). Reparta la carga en más contactos o use maderos más grandes.
 crib-load--over-whole =
     Crib { $crib }: carga de hasta { $load } ({ $governs }). Capacidad { $capacity } con { $contacts ->
@@ -935,30 +2718,638 @@ crib-load--fix-build =
         [one] 1 hilada
        *[other] { $courses } hiladas
     } ({ $use } de su capacidad)
+crib-mixed-timber--title = Cribs de distinta madera bajo un vehículo
+crib-mixed-timber--protects = El crib más rígido toma carga que debía compartir el más blando.
+crib-mixed-timber--mixed = Los cribs { $first } y { $second } sostienen { $vehicle } con madera distinta: { $one } y { $other }. Con el mismo asiento, el más rígido toma { $times } veces la carga. Arme los dos de la misma madera, o revise sus cargas.
+crib-mixed-timber--timber = { $size } { $species }
+crib-mixed-timber--timber-wet = { $size } { $species } húmedo
+crib-mixed-timber--other-here = El otro crib está aquí.
+crib-overhang--title = Puntas de madero demasiado cortas o largas más allá de los contactos
+crib-overhang--protects = Las puntas cortas se rajan y dejan que los maderos se salgan bajo carga. Las largas estrechan la base y bajan el límite de altura.
+crib-overhang--too-short = Crib { $crib }: los maderos sobresalen { $overhang } de los contactos. El mínimo es { $least }. Las puntas más cortas se rajan y dejan que los maderos se salgan.
+crib-overhang--too-long = Crib { $crib }: los maderos sobresalen { $overhang } de los contactos. El límite es { $most }. Un saliente mayor estrecha la base, que ahora mide { $width }.
+crib-overhang--set-here = El límite se fija aquí: { $limit }.
+crib-overhang--fix-overhang = Usar un saliente de { $overhang }
+crib-reach--title = Crib que no llega, o no cabe, bajo lo que captura
+crib-reach--protects = Un crib que no alcanza la carga no lleva nada hasta que la carga le cae encima.
+crib-reach--short = El crib { $crib } no llega a { $part } de { $vehicle }. El espacio es de { $gap } ({ $sum }). { $wedges } { $advice }
+crib-reach--wedges-close = Sus cuñas cierran { $closes }.
+crib-reach--wedges-close-nothing = Sus cuñas no cierran nada.
+crib-reach--tall = El crib { $crib } es { $over } demasiado alto para { $part } de { $vehicle } ({ $sum }). { $advice }
+crib-reach--loose = Crib { $crib }: las cuñas no entran. Necesitan un espacio de al menos { $closes }. El espacio es de { $gap } ({ $sum }). { $advice }
+crib-reach--step-none = La calza escalonada { $chock } es demasiado alta para { $part } de { $vehicle } en todos sus escalones. Use una más baja.
+crib-reach--step-gap = Calza escalonada { $chock }: el espacio entre su escalón y { $part } de { $vehicle } es de { $gap } ({ $sum }). Métala hasta otro escalón o llene el espacio con una cuña.
+crib-reach--step-beside = La calza escalonada { $chock } está a { $off } de { $part } de { $vehicle }. Métala debajo.
+crib-reach--use-courses =
+    Use { $courses ->
+        [one] 1 hilada
+       *[other] { $courses } hiladas
+    }. Así queda un espacio de { $gap } para las cuñas.
+crib-reach--use-shims = Use { $shims } de calzas finas bajo la carga.
+crib-reach--measure-first = Mida el espacio y después elija hiladas y calzas finas que ajusten.
+crib-reach--fix-courses =
+    { $courses ->
+        [one] Usar 1 hilada
+       *[other] Usar { $courses } hiladas
+    }
+crib-reach--fix-shims = Usar { $shims } de calzas finas
+crib-wedge--title = Contacto sin cuñas, o cuñas abiertas demasiado
+crib-wedge--protects = Un contacto que no está apretado no lleva nada hasta que la carga se ha movido.
+crib-wedge--few =
+    El crib { $crib } tiene { $pairs ->
+        [one] 1 par
+       *[other] { $pairs } pares
+    } de cuñas para { $loaded } contactos cargados. Un contacto sin cuñas puede no quedar apretado. Use { $loaded } pares.
+crib-wedge--none =
+    El crib { $crib } no tiene cuñas. Use { $loaded ->
+        [one] 1 par de cuñas para apretar su contacto cargado.
+       *[other] { $loaded } pares de cuñas para apretar sus { $loaded } contactos cargados.
+    }
+crib-wedge--travel = Crib { $crib }: cada par de cuñas debe cerrar { $travel }. El límite es { $most }. Más allá, las cuñas se apoyan en la punta. Use calzas finas u otra hilada.
+crib-wedge--fix-pairs =
+    { $pairs ->
+        [one] Usar 1 par de cuñas
+       *[other] Usar { $pairs } pares de cuñas
+    }
+egress-blocked--title = Salida bloqueada, estrecha o ausente
+egress-blocked--protects = Un rescatista de rodillas junto al vehículo debe poder salir enseguida, sin mirar dónde pisa.
+egress-blocked--blocked = La salida { $way } está bloqueada por { $what }. Muévalo, o prevea otra salida.
+egress-blocked--across = Salida { $way }: { $what } la cruza cerca del suelo y puede hacer tropezar. Sáquelo de la salida.
+egress-blocked--narrow = La salida { $way } mide { $width } de ancho. El mínimo es { $least }.
+egress-blocked--none = Salida no indicada. Diga dónde se arrodilla el rescatista y por dónde sale.
+egress-blocked--in-the-way = Esto estorba.
+expectation-unmet--title = Plan que no cumple lo que espera
+expectation-unmet--protects = Un plan que era correcto cuando se escribió puede ya no serlo.
+expectation-unmet--unmet = El plan espera { $text }. No se cumple: { $why }.
+expectation-unmet--partial = El plan no se leyó completo, así que lo que espera no se comprobó. Esta comprobación no se da por buena.
+geometry-impossible--title = Medidas o posiciones imposibles
+geometry-impossible--protects = Un número equivocado en el plan hace falsas todas las cifras que vienen después.
+geometry-impossible--no-size = { $vehicle } no tiene largo, ancho o alto. Indique su tamaño.
+geometry-impossible--part-outside = { $part } de { $vehicle } va de { $from } a { $to }. El vehículo mide { $length } de largo.
+geometry-impossible--axle-outside = En { $vehicle }, { $axle } está en { $at }. El vehículo mide { $length } de largo.
+geometry-impossible--cargo-outside = En { $vehicle }, { $cargo } va de { $from } a { $to }. El vehículo mide { $length } de largo.
+geometry-impossible--height-backwards = { $part } de { $vehicle } está más alto que el vehículo. Corrija una de las alturas.
+geometry-impossible--rests-beside = { $upper } descansa sobre { $lower } en { $at }, pero { $lower } no está ahí. Su punto más cercano queda a { $off }.
+geometry-impossible--rests-not-part = { $upper } descansa en su { $part }, pero { $part } queda a { $off } de ese lugar.
+geometry-impossible--rests-gap = { $upper } descansa sobre { $lower }, pero hay un espacio de { $gap } entre { $part } ({ $high }) y { $under } ({ $low }). Una de las alturas está mal.
+geometry-impossible--no-weight = { $vehicle } no tiene peso. Sus ejes no llevan nada, y su peso no se indica.
+grade-slide--title = Resbala cuesta abajo
+grade-slide--protects = En una pendiente el peso tira cuesta abajo. Las calzas en muy pocas ruedas resbalan con el vehículo.
+grade-slide--slides = En una pendiente de { $grade }, { $vehicle } tira { $demand } cuesta abajo ({ $sum }). Sus ruedas calzadas aguantan { $capacity } ({ $hold }). Calce más ejes, o tienda un cable cuesta arriba.
+grade-slide--grade-here = La pendiente se fija aquí: { $grade }.
+grade-slide--grade-unsaid = Pendiente no indicada. No se comprobó si algo resbala, y todo lo demás se calculó como si el terreno fuera llano. Mida la pendiente y escríbala: \`grade 0 %\` o \`grade 2 % toward rear\`. Esta comprobación no se da por buena.
+grade-slide--direction-unsaid = No se indica hacia dónde baja la pendiente de { $grade }. Todo se calculó como si bajara hacia atrás. Las otras direcciones no se comprobaron. Escríbalo: \`grade { $grade } toward rear\`. Esta comprobación no se da por buena.
+ground-bearing--title = Capacidad portante del suelo excedida
+ground-bearing--protects = Una base que se hunde de un lado inclina la carga que sostiene.
+ground-bearing--too-much = Suelo bajo { $support }: presión { $pressure } ({ $sum }). La capacidad admisible de { $surface } es { $allowable }. { $advice }
+ground-bearing--surface-unknown = Suelo bajo { $support }: capacidad admisible de { $surface } desconocida. Escriba la capacidad del suelo, o use una placa y vigile si se hunde. Esta comprobación no se da por buena.
+ground-bearing--foot-unknown = Suelo bajo { $support }: tamaño de la placa base desconocido, presión sobre { $surface } sin comprobar. { $advice } Esta comprobación no se da por buena.
+ground-bearing--use-pad = Use una placa de al menos { $pad }.
+ground-bearing--state-size = Escriba el tamaño de la placa base.
+ground-bearing--state-size-or-use-pad = Escriba el tamaño de la placa base, o use una placa de al menos { $pad }.
+ground-bearing--fix-pad = Usar una placa de { $size }
+ground-bearing--surface-here = La capacidad admisible se fija aquí.
+joist-miss--title = Contacto fuera de su parte
+joist-miss--protects = Un contacto entre dos viguetas toca solo chapa o piso y no lleva carga.
+joist-miss--misses = Crib { $crib }: el contacto { $contact } queda a { $off } de { $part }. El límite es { $reach }. { $advice }
+joist-miss--nothing = El crib { $crib } no captura ninguna parte. Escriba qué parte toca arriba.
+joist-miss--to-meet = Parte por capturar: { $part }.
+joist-miss--move-it = Mueva el crib a { $place }.
+joist-miss--look-again = Ningún lugar cercano pone todos los contactos bajo su parte. Pruebe otro arreglo.
+joist-miss--fix-move = Mover el crib a { $place }
+lifting-intent--title = Levantamiento no declarado
+lifting-intent--protects = Estabilizar no es levantar. Un vehículo levantado mueve su carga y puede resbalar de sus apoyos.
+lifting-intent--lifts = Los apoyos bajo { $vehicle } empujan hacia arriba con { $upward } en total ({ $sum }), { $share } de su peso. El límite sin levantamiento es { $limit }. Ponga los apoyos ajustados, o escriba \`lift intended\`.
+lifting-intent--follow = Levantamiento previsto, pero ningún crib captura { $vehicle }. Levante una pulgada, arme crib una pulgada.
 loss-moves--rolls = Si se pierde este apoyo ({ $loss }), { $what } rueda{ $when }. Calce más ejes en ambos sentidos.
 loss-moves--slides = Si se pierde este apoyo ({ $loss }), { $what } desliza{ $when }. La fricción que queda no lo sujeta. Una entre sí las bases de los puntales, o calce más ejes.
 loss-moves--falls = Si se pierde este apoyo ({ $loss }), nada sujeta { $what }{ $when }. Añada un apoyo que se sostenga por sí solo.
 loss-moves--moves = Si se pierde este apoyo ({ $loss }), { $what } se mueve más de lo que las comprobaciones permiten antes de que sus apoyos lo sujeten{ $when }. Considérelo no sujeto.
 loss-moves--unsolved = No se pudo calcular cómo queda { $what } si se pierde este apoyo ({ $loss }){ $when }. Considérelo no sujeto. Esta comprobación no se da por buena.
 loss-moves--lost-here = Este es el apoyo que se pierde.
+loss-of-support--title = No se sostiene si falla un apoyo
+loss-of-support--protects = Un neumático, un resorte neumático, una pata de apoyo o el vehículo de abajo pueden fallar mientras se trabaja. Los apoyos que pusieron los equipos deben aguantar entonces.
+loss-of-support--falls = Apoyo perdido: { $loss }. Nada sostiene { $end } de { $vehicle }{ $when }. Ponga un apoyo debajo.
+loss-of-support--balances = Apoyo perdido: { $loss }. { $vehicle } solo queda en equilibrio{ $when }. Ponga apoyos a ambos lados de su centro de gravedad.
+loss-of-support--unsolved = Apoyo perdido: { $loss }. Sin resultado para { $vehicle }. Trátelo como no sostenido. Esta comprobación no se da por buena.
+loss-of-support--lost-here = Este apoyo se pierde.
+order-ground-up--title = Vehículo de arriba estabilizado antes que el de abajo
+order-ground-up--protects = Un apoyo armado sobre algo suelto se mueve con ello. Estabilice primero el vehículo de abajo.
+order-ground-up--lower-first = El paso { $step } estabiliza { $upper } antes que { $lower }, que está debajo. Construya desde el suelo. { $advice }
+order-ground-up--lower-never = Ningún paso estabiliza { $lower }. Estabilícelo en un paso anterior.
+order-ground-up--move-after = Haga primero el paso { $first }.
+order-ground-up--base-first = El paso { $step } construye { $support } antes de que esté la placa { $pad } que va debajo. Ponga primero la placa.
+order-ground-up--held-here = Aquí se estabiliza { $lower }.
+order-ground-up--fix-after = Hacer que el paso { $step } espere al paso { $first }
+order-missing--title = Pasos que faltan o están en mal orden
+order-missing--protects = Un apoyo que ningún paso pone no está cuando hace falta. Un apoyo puesto demasiado pronto no tiene sobre qué descansar.
+order-missing--no-steps = Orden de construcción sin escribir. Escriba los pasos.
+order-missing--no-step = Ningún paso pone { $support }.
+order-missing--never-locked = Ningún paso asegura { $support }. Asegúrelo antes de que alguien trabaje en el camino de la carga.
+order-missing--chocks-first = El paso { $step } trabaja en { $vehicle } antes de calzar sus ruedas (paso { $first }). Calce primero.
+order-missing--ends-first = El paso { $step } tensa { $tie } antes de colocar { $support }. Tense una correa o cadena cuando estén puestos sus dos extremos.
+order-missing--lock-late = El paso { $step } revisa { $support } antes de asegurarlo (paso { $first }). Asegure primero.
+order-missing--circle = Los pasos { $steps } se esperan unos a otros, así que ninguno puede empezar. Quite un \`after\`.
+order-missing--remove-early = El paso { $step } quita { $support }, pero ningún paso anterior lo pone.
+part-cannot-bear--title = Apoyo bajo una parte que no puede llevar carga
+part-cannot-bear--protects = Chapa, tanques, partes móviles y soportes se doblan o giran con una carga que el bastidor llevaría.
+part-cannot-bear--may-not-bear = { $part } de { $vehicle } no puede llevar carga, y { $support } lo captura. { $advice } { $remark }
+part-cannot-bear--no-part = { $vehicle } no tiene { $part }, y { $support } lo captura. { $advice }
+part-cannot-bear--no-vehicle = El vehículo { $vehicle } no está en este plan, y { $support } lo captura.
+part-cannot-bear--use-instead = Partes que pueden llevar carga: { $parts }.
+part-cannot-bear--none-bears = De ninguna parte se sabe que pueda llevar carga.
+part-cannot-bear--fix-part = Capturar { $part } en su lugar
+policy-loosened--title = Límite hecho menos seguro
+policy-loosened--protects = Quienes confían en el plan esperan el límite de siempre y no ven que se aflojó.
+policy-loosened--with-reason = La norma { $policy } fija { $limit } en { $value }, menos seguro que { $shipped }. Razón: { $reason }
+policy-loosened--no-reason = La norma { $policy } fija { $limit } en { $value }, menos seguro que { $shipped }. Razón sin escribir. Escríbala después de \`because\`.
+policy-loosened--number = { $value }
+policy-loosened--shipped-value = el valor que reemplaza
+policy-loosened--replaced-here = Este límite se reemplaza.
+post-slender--title = Poste demasiado esbelto
+post-slender--protects = Un poste largo y delgado se pandea mucho antes de que la madera se aplaste.
+post-slender--too-slender = El puntal { $strut } ({ $post }) mide { $length }. Su esbeltez es { $slenderness } ({ $sum }). El límite es { $limit }. { $advice }
+post-slender--use-shorter = Use un poste más grueso, o uno de { $most } como mucho.
+post-slender--use-thicker = Use un poste más grueso o más corto.
+post-slender--limit-set-here = El límite se fija aquí: { $limit }.
+push-margin--title = Aguanta un empuje lateral demasiado pequeño
+push-margin--protects = Una herramienta, una carga que se mueve o un segundo vehículo empujan el vehículo de lado, y resbala o vuelca.
 push-margin--too-little = Empuje lateral { $toward } a { $height }: { $vehicle } y sus apoyos aguantan { $share } de su peso ({ $sum }). La norma exige { $limit }. { $first }
 push-margin--first = Falla primero: { $how }.
 push-margin--unknown = Empuje lateral sin calcular: { $why }. Esta comprobación no se da por buena.
 push-margin--set-here = El margen de empuje se fija aquí: { $limit }.
+size-up-missing--title = Evaluación incompleta
+size-up-missing--protects = El combustible, las baterías, la carga y la energía guardada en los frenos hieren a quien no los revisó.
+size-up-missing--fuel = Evaluación: combustible sin anotar. Busque fugas y escriba lo que encontró.
+size-up-missing--battery = Evaluación: baterías sin anotar. Busque alto voltaje y escriba lo que encontró.
+size-up-missing--cargo = Evaluación: carga sin anotar. Averigüe qué es y si puede moverse.
+size-up-missing--brakes = Evaluación: frenos sin anotar. Los frenos de aire y de resorte guardan energía. Escriba cómo están.
+size-up-missing--fix-add = Añadir la línea a la evaluación
 stage-moves--rolls = Después de { $stage }, { $what } rueda en la pendiente de { $grade }{ $when }. Calce sus ruedas en ambos sentidos antes de este paso.
 stage-moves--slides = Después de { $stage }, { $what } desliza{ $when }. La pendiente es { $grade }. La fricción de sus apoyos no lo sujeta. Calce más ejes, o ánclelo cuesta arriba, antes de este paso.
 stage-moves--falls = Después de { $stage }, nada sujeta { $what } para que no vuelque ni caiga{ $when }. Ponga antes de este paso los apoyos que lo sujetan.
 stage-moves--moves = Después de { $stage }, { $what } se mueve más de lo que las comprobaciones permiten antes de que sus apoyos lo sujeten{ $when }. Considérelo no sujeto.
 stage-moves--unsolved = No se pudo calcular cómo queda { $what } después de { $stage }{ $when }. Considérelo no sujeto. Esta comprobación no se da por buena.
+stage-moves--left-out = { $vehicles }: la pérdida de apoyos, el deslizamiento, el vuelco y los empujes laterales se comprobaron en { $done } de { $of } extremos de los rangos. Puede haber uno peor. Pese o mida lo que se pueda, o compruebe menos vehículos a la vez. Esta comprobación no se da por buena.
+stage-unsafe--title = Inseguro a medio construir
+stage-unsafe--protects = Un sistema de estabilización que aguanta completo puede fallar mientras se arma o se desmonta.
+stage-unsafe--falls = Después de este paso ({ $stage }), nada sostiene { $end } de { $vehicle }{ $when }. Ponga antes de este paso un apoyo que lo sostenga.
+stage-unsafe--worse = Después de este paso ({ $stage }), nada sostiene { $end } de { $vehicle }{ $when } si se pierde este apoyo: { $loss }. Antes de este paso sí estaba sostenido.
+strut-angle--title = Puntal demasiado tendido, demasiado empinado o distinto de su ángulo escrito
+strut-angle--protects = Un puntal tendido empuja su base hacia afuera. Un puntal empinado no sostiene nada de lado.
+strut-angle--too-flat = El puntal { $strut } está a { $angle } del suelo ({ $sum }). El mínimo es { $least }. Un puntal más tendido empuja más hacia afuera que hacia arriba. { $advice }
+strut-angle--too-steep = El puntal { $strut } está a { $angle } del suelo ({ $sum }). El máximo es { $most }. Un puntal más empinado no sostiene nada de lado. { $advice }
+strut-angle--upside = Puntal { $strut }: la cabeza no está por encima de la base. Un puntal empuja hacia arriba desde el suelo.
+strut-angle--not-as-typed = Puntal { $strut }: el ángulo escrito es { $typed }. De la base a la cabeza es { $angle } ({ $sum }).
+strut-angle--set-foot = Ponga la base a { $out } hacia afuera.
+strut-angle--set-here = El límite se fija aquí: { $limit }.
+strut-angle--fix-foot = Poner la base a { $out } hacia afuera
+strut-angle--fix-typed = Escribir { $angle }
+strut-head--title = Cabeza de puntal en una parte que se mueve o no puede llevar carga
+strut-head--protects = Una cabeza de puntal en una puerta, un capó, una cabina con resortes o chapa resbala o se desgarra con la carga.
+strut-head--moves = Puntal { $strut }: su cabeza está en { $part } de { $vehicle }, que se mueve. Póngala en un larguero o en una vigueta. { $remark }
+strut-head--may-not-bear = Puntal { $strut }: su cabeza está en { $part } de { $vehicle }, que no puede llevar carga. Póngala en un larguero o en una vigueta. { $remark }
+strut-head--no-part = Puntal { $strut }: su cabeza está en { $part }, pero { $vehicle } no tiene esa parte. { $advice }
+strut-head--use-instead = Partes que pueden llevar carga: { $parts }.
+strut-head--none-bears = De ninguna parte de este vehículo se sabe que pueda llevar carga.
+strut-head--no-vehicle = Puntal { $strut }: su cabeza está en { $vehicle }, que no está en este plan.
+strut-head--beside = Puntal { $strut }: su cabeza queda a { $off } de { $part } de { $vehicle }. El límite es { $reach }.
+strut-length--title = Puntal demasiado corto o demasiado largo
+strut-length--protects = Un puntal que no llega se extiende más allá de su último agujero o se pone sobre algo suelto.
+strut-length--too-long = El puntal { $strut } necesita { $length } de la base a la cabeza ({ $sum }). El largo máximo de { $gear } es { $longest }. Use un puntal más largo, o acerque la base.
+strut-length--too-short = El puntal { $strut } tiene { $length } de la base a la cabeza ({ $sum }). El largo mínimo de { $gear } es { $shortest }. Use un puntal más corto, o aleje la base.
+strut-load--title = Puntal sobrecargado
+strut-load--protects = Un puntal cargado más allá de su valor se pandea sin aviso. Cuanto más largo, menos aguanta.
+strut-load--over = Puntal { $strut }: carga de hasta { $load } ({ $governs }). Capacidad { $capacity } con { $length }. Use un puntal más fuerte o más corto, o añada puntales.
+strut-load--over-limit = Puntal { $strut }: carga de hasta { $load } ({ $governs }), { $use } de su capacidad de { $capacity } con { $length }. La norma permite { $limit }.
+strut-load--no-rating = Puntal { $strut }: capacidad con { $length } desconocida, carga de hasta { $load }. Tome el valor de su fabricante. Esta comprobación no se da por buena.
+strut-lock--title = Puntal sin seguro mecánico
+strut-lock--protects = Un puntal sostenido solo por aceite o aire baja cuando falla un sello o una manguera.
+strut-lock--no-lock = Puntal { $strut }: seguro sin anotar. Póngale el pasador, o apriete su collar de seguro, antes de que alguien confíe en él.
+strut-lock--pump-only = Al puntal { $strut } lo sostiene solo su bomba. Una fuga lo baja. Póngale el pasador, o apriete su collar de seguro.
+strut-lock--fix-pin = Poner el pasador al puntal
+strut-one-sided--title = Puntales de un solo lado
+strut-one-sided--protects = Los puntales de un lado empujan el vehículo hacia el otro.
+strut-one-sided--driver-only = { $vehicle } tiene puntales en el lado del conductor ({ $struts }) y ninguno en el lado del acompañante. Ponga puntales también en el lado del acompañante.
+strut-one-sided--passenger-only = { $vehicle } tiene puntales en el lado del acompañante ({ $struts }) y ninguno en el lado del conductor. Ponga puntales también en el lado del conductor.
+strut-slip--title = La base del puntal resbala
+strut-slip--protects = Una base que resbala se lleva el puntal en cuanto llega la carga.
+strut-slip--slides = Puntal { $strut }: su base resbala con cualquier carga. A { $angle } necesita un roce de { $needed } ({ $sum }). El roce que cuenta es { $friction }. Sin correa el puntal no sostiene nada. Amarre su base.
+strut-slip--tied-aside = Puntal { $strut }: { $tie } tira de través a la dirección en que resbala la base y no la sujeta. Llévelo de vuelta hacia el vehículo, a la base del otro lado.
+tie-anchor--title = Correa o cadena en un anclaje que quizá no aguante
+tie-anchor--protects = Una correa no aguanta más que su anclaje.
+tie-anchor--holds-unknown = Anclaje { $anchor } de { $tie }: capacidad desconocida. Escriba su capacidad después de \`holds\`, o amarre base con base. Esta comprobación no se da por buena.
+tie-anchor--holds-less = Anclaje { $anchor } de { $tie }: tiro de hasta { $load }. Capacidad { $holds }. Use un anclaje más fuerte.
+tie-anchor--moves = Anclaje de { $tie }: { $part } de { $vehicle } se mueve. Sujételo al bastidor.
+tie-anchor--no-part = Anclaje de { $tie }: { $vehicle } no tiene { $part }.
+tie-anchor--not-there = Anclaje de { $tie }: no está en este plan.
+tie-anchor--same-end = Los dos extremos de { $tie } están en el mismo lugar. No sujeta nada.
+tie-load--title = Correa o cadena sobrecargada
+tie-load--protects = Una correa que se corta suelta las dos bases de puntal a la vez.
+tie-load--over = Tiro en { $tie }: hasta { $load } ({ $governs }; { $sum }). Su carga límite de trabajo es { $capacity }. Use una más fuerte, use dos, o ponga los puntales más empinados.
+tie-load--over-limit = Tiro en { $tie }: hasta { $load } ({ $governs }), { $use } de su carga límite de trabajo de { $capacity }. La norma permite { $limit }.
+tie-load--no-rating = Tiro en { $tie }: hasta { $load }, carga límite de trabajo desconocida. Lea su etiqueta. Esta comprobación no se da por buena.
+tie-missing--title = Base de puntal sin amarrar
+tie-missing--protects = Un puntal inclinado empuja su propia base hacia afuera. Sin correa la base resbala y la carga baja.
+tie-missing--untied = Puntal { $strut }: base sin amarrar. A { $angle } la carga empuja la base hacia afuera. { $advice }
+tie-missing--tie-across = Tienda una correa de su base a la base de { $other }.
+tie-missing--tie-somewhere = Tienda una correa de su base a la base de un puntal del otro lado, o a un anclaje.
+tie-missing--fix-tie = Amarrar entre sí las bases de { $strut } y { $other }
+tipping--title = Vuelca con un empuje pequeño
+tipping--protects = Un vehículo con un centro de gravedad alto y cerca del borde de sus apoyos vuelca con un empujón, o cuando su carga se mueve.
+tipping--tips = { $vehicle } vuelca { $toward } con un empuje lateral de { $share } de su peso ({ $sum }). La norma exige { $limit }. Ponga puntales en ambos lados, o apoyos más afuera.
+tipping--unknown = { $vehicle }: altura del centro de gravedad desconocida, vuelco sin comprobar. Escriba la altura. Esta comprobación no se da por buena.
+tipping--set-here = El margen de empuje se fija aquí: { $limit }.
+unsupported-end--title = Extremo sin apoyo
+unsupported-end--protects = Un vehículo cuyos apoyos no rodean su centro de gravedad cae hacia el lado abierto.
+unsupported-end--falls = Nada sostiene { $end } de { $vehicle }{ $when }. Ponga un apoyo debajo.
+unsupported-end--balances = { $vehicle } solo está en equilibrio{ $when }. Ponga apoyos a ambos lados de su centro de gravedad.
+unsupported-end--unsolved = Sin resultado de cómo descansa { $vehicle }. Trátelo como no sostenido. Esta comprobación no se da por buena.
+unsupported-end--unknown = { $vehicle }: peso o centro de gravedad desconocido, apoyo sin comprobar. Escriba sus cargas por eje, o su peso y su centro de gravedad. Esta comprobación no se da por buena.
+unsupported-end--mixes = Demasiados pesos y lugares son intervalos ({ $vehicles }). No se probaron todas las combinaciones, y puede haber una peor. Pese o mida lo que se pueda, o planee menos vehículos a la vez. Esta comprobación no se da por buena.
+unsupported-end--as-found = Tal como se encontró, nada en el plan sostiene { $end } de { $vehicle }{ $when }. Puede caer en cualquier momento. Escriba qué lo sostiene ahora, y no se acerque hasta que haya un apoyo.
+upper-on-unstable-lower--title = Vehículo de abajo sin estabilizar
+upper-on-unstable-lower--protects = Un auto sobre sus propios resortes y neumáticos se mece y se hunde bajo el camión que descansa sobre él.
+upper-on-unstable-lower--not-held = { $upper } descansa sobre { $lower }, y nada sostiene { $lower }. Ponga cribs o calzas escalonadas bajo { $lower } antes de que alguien toque { $upper }.
+upper-on-unstable-lower--rests-here = { $upper } descansa aquí sobre él.
+weight-sum--title = Pesos que no suman
+weight-sum--protects = Un peso equivocado hace falsas todas las cargas del plan.
+weight-sum--differ = El peso vacío escrito de { $vehicle } es { $stated }. Sus ejes y demás apoyos llevan { $sum } vacío ({ $parts }). Uno de los dos está mal. El plan usa el peso escrito.
+weight-sum--less-than-axles = El peso vacío escrito de { $vehicle } es { $stated }. Solo sus ejes llevan { $sum } vacío ({ $parts }). Uno de los dos está mal. El plan usa el peso escrito.
+weight-sum--fix-leave-out = Quitar el peso y usar las cargas en los ejes y demás apoyos de { $vehicle }
+weight-sum--carried-here = Esto lleva { $load } vacío.
+wheels-unchocked--title = Ruedas sin calzar
+wheels-unchocked--protects = Un vehículo que rueda una pulgada saca de línea todos los cribs y puntales.
+wheels-unchocked--none = { $vehicle } está sobre sus ruedas y no están calzadas. Cálcelo en ambos sentidos.
+wheels-unchocked--one-way = { $vehicle } está calzado solo contra rodar { $direction }. Cálcelo en ambos sentidos.
+wheels-unchocked--on-a-grade = { $vehicle } está en una pendiente de { $grade } y sus ruedas no están calzadas contra rodar { $direction }. Cálcelo en ambos sentidos.
+wheels-unchocked--forward = hacia adelante
+wheels-unchocked--rearward = hacia atrás
+wheels-unchocked--either-way = en cualquier sentido
+wheels-unchocked--fix-chock = Calzar { $vehicle } en ambos sentidos
 standing--nothing-holds = nada sujeta { $vehicle } de este lado
 standing--reaches-its-rating = { $element } llega a su carga nominal
 standing--moves = { $vehicle } se mueve más de { $limit }
 standing--slides = { $vehicle } desliza
 standing--tips = { $vehicle } vuelca
-standing--tools-on = con las cargas de las herramientas
 standing--when = { " " }con { $case }
 standing--balance-in-space = del equilibrio de todas las fuerzas y momentos en el espacio, con fricción
 standing--pushed-in-space = el mayor empuje que aguantó al empujar despacio, con la fricción de la carga que hay
+element--crib = crib { $name }
+element--step-chock = calza escalonada { $name }
+element--strut = puntal { $name }
+element--chock = calza de rueda { $name }
+element--chocks-of-step = calzas de rueda ({ $step })
+element--pad = placa { $name }
+element--strap = correa { $name }
+element--chain = cadena { $name }
+element--wire-rope = cable { $name }
+element--step = paso { $number }
+element--vehicle = { $name }
+element--egress = salida { $name }
+element--contact = crib { $crib }, contacto { $contact }
+element--strut-upward = puntal { $name }, hacia arriba
+element--axle = eje { $number }
+element--cab = cabina de { $vehicle }
+element--driver-side = lado del conductor
+element--passenger-side = lado del acompañante
+element--wheel-end = { $vehicle }, { $axle }, { $side }
+element--part-side = { $vehicle } { $part } { $side }
+element--part = { $vehicle } { $part }
+element--cab-mount = cabina de { $vehicle }, { $mount }, { $side }
+element--front-driver-corner = esquina delantera del conductor
+element--front-passenger-corner = esquina delantera del acompañante
+element--rear-driver-corner = esquina trasera del conductor
+element--rear-passenger-corner = esquina trasera del acompañante
+element--lying-corner = { $vehicle } en el suelo, { $corner }
+element--vehicle-under = { $lower } debajo de { $upper }
+place--in-a = en un bloque { $keyword }
+place--in-an = en un bloque { $keyword }
+place--in-this = en este bloque { $keyword }
+place--in-named = en { $block }
+place--top = al principio de un archivo
+place--this-block = Este bloque { $keyword }
+place--the-vehicle = el vehículo
+edit--not-here = { $element } no está en el texto de este plan. Cámbielo donde está escrito.
+edit--no-body = { $element } no tiene líneas propias que cambiar.
+edit--from-pattern = { $element } viene de un patrón. Cambie el patrón, o escriba el apoyo en el plan.
+edit--calculated = { $value } se calcula a partir de otros valores, así que no se puede arrastrar. Cámbielo en el texto.
+edit--by-part = Su lugar se da por una pieza ({ $place }). Escriba una distancia para arrastrarlo.
+edit--range = { $value } es un intervalo, así que no se puede arrastrar. Cámbielo en el texto.
+edit--no-place = { $element } no tiene una línea que diga dónde está. Escríbala para arrastrarlo.
+edit--unreadable = No se puede leer la línea que dice dónde está { $element }. Corríjala primero.
+edit--cannot-move = { $element } no se puede arrastrar así.
+editor--source = Fuente: { $source }
+editor--governs = Determina: { $governs }
+editor--about = { $text } son { $other }
+editor--declared-in = en { $where }
+editor--fix-all = Corregir todo lo que tiene una sola respuesta segura
+editor--could-not-run = Esta comprobación no se hizo: nada aquí indica que el plan sea seguro.
+editor--broke = Las comprobaciones de este archivo se detuvieron: { $why }. No confíe en lo que se muestra. Por favor, avise.
+editor--more =
+    { $count ->
+        [one] 1 mensaje más no se muestra.
+       *[other] { $count } mensajes más no se muestran.
+    } Corrija primero estos.
+editor--about-syntax = Este mensaje trata del texto de un plan. La línea no se pudo leer. El resto del plan se comprueba igualmente, y cada comprobación que necesita esta línea lo avisa.
+editor--messages = Mensajes
+editor--fixes = Correcciones que ofrece
+editor--library-name = { $name } viene con la herramienta y no se puede renombrar. Cópielo en un archivo propio y cambie el nombre de la copia.
+editor--no-name = Aquí no hay ningún nombre que cambiar.
+editor--not-a-name = "{ $name }" no puede ser un nombre. Un nombre es una sola palabra: letras, cifras y _, sin empezar por una cifra.
+editor--name-taken = El nombre { $name } ya está en uso aquí.
+editor--name-changes = Con el nombre { $name } el plan se leería de otra manera. { $what } Elija otro nombre.
+editor--moved-on = El texto cambió después de hacerse el dibujo. Inténtelo de nuevo.
+editor--no-file = El archivo ya no está.
+editor--no-plan = No hay ningún plan en este archivo.
+editor--safe = no se encontró nada inseguro
+editor--not-whole = NO SE LEYÓ COMPLETO
+editor--dangers =
+    { $count ->
+        [one] 1 inseguro
+       *[other] { $count } inseguros
+    }
+editor--warnings =
+    { $count ->
+        [one] 1 advertencia
+       *[other] { $count } advertencias
+    }
+editor--not-run = { $count } sin comprobar
+editor--other-build = Armar { $crib } { $layout } de { $timber }, { $courses } hiladas: { $timbers } maderos, { $use } de su capacidad en uso
+editor--rule-on = { $rule } en { $on }
+editor--fix-raises = { $fix }. Nuevos hallazgos inseguros: { $what }
+editor--fix-remains = { $fix }. No basta por sí solo
+editor--pending = empuje lateral y cargas peores aún sin calcular
+editor--loads-pending = cargas aún sin calcular
+editor--see-drawing = Ver el dibujo
+editor--held-expectations = { $held } de { $all } expectativas cumplidas
+lesson--exercise = Ejercicio { $number }
+lesson--work-out = Calcule { $figure } de { $on }.
+lesson--find-all = Encuentre todas las faltas.
+lesson--find-on = ¿Qué está mal en { $on }?
+lesson--finish = Complete { $on }.
+lesson--asks-nothing = El ejercicio no pregunta nada. Añada una línea: work out, find o finish.
+lesson--plan-not-stated = No se ha dicho el plan. Añada la línea: plan NOMBRE.
+lesson--plan-not-whole = Su plan no se pudo leer completo.
+lesson--no-support = El plan no tiene ningún apoyo { $on }.
+lesson--no-figure = No hay { $figure } que calcular en { $on }.
+lesson--not-known = No se conoce { $figure } de { $on }.
+lesson--no-fault = Ninguna comprobación encuentra ahí una falta.
+lesson--no-line = { $on } no tiene una línea “{ $line }” que dejar en blanco.
+expected--a = un { $what }
+expected--an = un { $what }
+expected--kind-value = valor
+expected--kind-tie = correa, cadena o cable
+expected--kind-group = grupo
+expected--kind-cache = cache (una unidad que acude)
+expected--kind-thing = objeto
+expected--length = una longitud
+expected--force = un peso
+expected--mass = una masa
+expected--angle = un ángulo
+expected--ratio = un número sin unidad
+expected--count = una cantidad
+expected--pressure = una presión
+expected--area = un área
+expected--volume = un volumen
+expected--duration = un tiempo
+expected--density = una masa por volumen
+expected--unit-weight = un peso por volumen
+expected--stiffness = un peso por longitud
+expected--moment = un momento
+expected--weight-times = un peso por { $other }
+expected--length-power = una longitud a la potencia { $power }
+expected--mixed = una mezcla de unidades
+expected--comma = una coma
+expected--calculation = un cálculo
+expected--unit = una unidad
+expected--part = una parte del vehículo
+expected--part-of-a-vehicle = una parte de un vehículo
+expected--date = una fecha como 2027-03-01
+expected--year-month-day = año-mes-día
+expected--size = un tamaño como 4x4
+expected--rule = el nombre de una comprobación, como crib-height
+expected--figure = height, width o length (alto, ancho o largo)
+expected--end = fin de la línea
+expected--such-as = { $due }, por ejemplo { $example }
+expected--one-of = { $kind } ({ $names })
+expected--in-quotes = { $what }, entre comillas
+expected--name-for = un nombre para: { $what }
+expected--name-value = valor
+expected--name-group = grupo
+expected--name-mount = soporte
+expected--text-title = un título
+expected--text-table-or-section = una tabla o sección
+expected--text-what-is-remembered = lo que se recuerda
+expected--text-address = una dirección
+expected--text-contact = un contacto
+expected--text-access = un acceso
+expected--text-hazard = un peligro
+expected--text-where = dónde
+expected--text-doors = puertas
+expected--text-reason = un motivo
+expected--text-who-sets-it = quién lo fija
+expected--text-what-to-mind = a qué prestar atención
+expected--text-what-it-is = qué es
+expected--text-name = un nombre
+expected--text-question = una pregunta
+expected--text-line-left-out = la línea que falta
+expected--text-hint = una pista
+expected--text-what-it-teaches = qué enseña
+expected--text-paragraph = un párrafo
+expected--text-crew = una cuadrilla
+expected--text-what-was-found = lo que se encontró
+expected--text-why-not = por qué no
+language--brace-not-closed = El bloque que se abre aquí nunca se cierra. Ponga una llave de cierre en una línea propia donde termina.
+language--brace-not-closed--fix = Cerrarlo aquí
+language--brace-stray = Esta llave no cierra nada. Quítela, o abra el bloque al que pertenece.
+language--brace-stray--fix = Quitar la llave
+language--brace-not-opened = Falta la llave que abre al final de esta línea. Lo que está más adentro debajo se lee como suyo.
+language--brace-not-opened--fix = Abrir el bloque aquí
+language--braces-too-deep = Aquí hay más de { $most } bloques uno dentro de otro. Lo que está más adentro no se lee.
+language--file-too-long = El archivo es demasiado largo. Nada después de este lugar se lee: divídalo y una las partes con use.
+language--too-many-plans = El archivo tiene más de { $most } planes. Desde aquí NO se revisan: páselos a otros archivos.
+language--plan-too-large--vehicles = Este plan tiene { $count } vehículos. El límite es { $most }, así que el plan NO se revisa. Divídalo en planes de los vehículos que se tocan.
+language--plan-too-large--supports = Este plan tiene { $count } apoyos, contando los de los patrones. El límite es { $most }, así que el plan NO se revisa. Divídalo en varios planes.
+language--plan-too-large--steps = Este plan tiene { $count } pasos. El límite es { $most }, así que el plan NO se revisa. Ponga varios apoyos en un paso, o divida el plan.
+language--plan-too-large--loads = Este plan tiene { $count } cargas. El límite es { $most }, así que el plan NO se revisa. Divídalo en varios planes.
+language--plan-too-large--parts = Demasiados ejes y partes: { $count } en { $vehicle }. El límite es { $most }, así que el plan NO se revisa. Quite las partes que nada toca.
+language--part-too-many = La parte { $part } resulta en { $count } travesaños. El límite es { $most }. Revise por dónde va y su separación.
+language--text-not-closed = A este texto le falta la comilla de cierre en su línea. Un texto entre comillas queda en una sola línea.
+language--text-not-closed--fix = Cerrar la comilla
+language--comment-not-closed = A este comentario le falta */ al final: el resto del archivo no se lee.
+language--strange-character--quote = Un texto va entre comillas rectas, "así".
+language--strange-character--fix = Cambiar por una comilla recta
+language--strange-character--hidden = Este texto tiene un carácter que no se ve: { $character }. Quítelo.
+language--strange-character--hidden-fix = Quitar los caracteres que no se ven
+language--strange-character = { $character } no significa nada aquí. Los planes se escriben con letras, números, llaves y , : = + - * / % ( ).
+language--unknown-line = { $what } no puede empezar una línea { $where }.
+language--unknown-line--near = { $what } no puede empezar una línea { $where }. ¿Quiso decir { $near }?
+language--unknown-line--choices = { $what } no puede empezar una línea { $where }. Las líneas de aquí empiezan con { $choices }.
+language--unknown-line--height = Un crib no tiene una línea para su altura: se calcula a partir de sus hiladas. Escriba courses.
+language--unknown-line--fix = Cambiar por { $near }
+language--wrong-place = { $what } no va { $where }. Va { $rightPlace }.
+language--line-twice = { $what } se da dos veces { $where }. Solo cuenta la primera línea.
+language--line-twice--first = primera línea
+language--line-twice--fix = Quitar esta línea
+language--line-missing = { $subject } necesita la línea { $key }, por ejemplo: { $example }
+language--line-missing--fix = Añadir { $key }
+language--line-missing--several = { $subject } necesita todavía estas líneas: { $keys }.
+language--line-missing--all-fix = Añadir las líneas que faltan, para completarlas
+language--line-too-long = Esta línea NO se lee: tiene más de { $most } palabras. Divídala en varias.
+language--line-empty = { $key } necesita un valor: { $example }
+language--body-missing = { $subject } necesita sus líneas, entre llaves.
+language--body-unexpected = { $what } es una sola línea y no lleva llaves.
+language--name-missing = Falta el nombre después de { $keyword }. Escriba: { $example }
+language--name-malformed = { $text } no puede ser un nombre. Un nombre empieza con una letra y tiene solo letras, cifras y _.
+language--name-malformed--fix = Escribir { $near }
+language--name-is-unit = { $text } es una unidad, así que no puede ser un nombre.
+language--title-missing = Falta el título después de { $keyword }. Escríbalo entre comillas: { $example }
+language--title-missing--fix = Ponerlo entre comillas
+language--type-missing = { $subject } necesita un tipo ({ $kind }) después de dos puntos: { $example }
+language--type-missing--fix = Poner dos puntos antes de { $near }
+language--type-unexpected = { $keyword } no lleva un tipo después de dos puntos.
+language--head-unexpected = { $text } no se puede leer aquí. La línea empieza así: { $example }
+language--word-unexpected = { $text } no se puede leer aquí.
+language--word-unexpected--choices = { $text } no se puede leer aquí. Lo que puede ir: { $choices }. Ejemplo: { $example }
+language--word-unexpected--sign = No va { $text } entre una palabra y su valor. Ejemplo: { $example }
+language--word-unexpected--and = Las cosas de una lista se separan con una coma, no con { $text }. Ejemplo: { $example }
+language--word-unexpected--comma = Cambiar por una coma
+language--word-unexpected--near = { $text } no se puede leer aquí. ¿Quiso decir { $near }?
+language--word-unexpected--end = { $text } sobra: la línea ya estaba completa. Ejemplo: { $example }
+language--word-unexpected--fix = Cambiar por { $near }
+language--word-unexpected--drop = Quitar { $text }
+language--line-unfinished = La línea no está completa. Lo que sigue: { $choices }. Ejemplo: { $example }
+language--unknown-name = No hay ningún { $kind } con el nombre { $text }.
+language--unknown-name--near = No hay ningún { $kind } con el nombre { $text }. ¿Quiso decir { $near }?
+language--unknown-name--choices = No hay ningún { $kind } con el nombre { $text }. Los nombres son: { $choices }.
+language--unknown-name--use = Aquí no hay ningún { $kind } con el nombre { $text }. Está en { $file }. Añada una línea use.
+language--unknown-name--fix = Cambiar por { $near }
+language--unknown-name--use-fix = Añadir use "{ $file }"
+language--wrong-kind = { $text } es { $is }. Aquí va { $kind }.
+language--wrong-kind--near = { $text } es { $is }. Aquí va { $kind }, por ejemplo { $near }.
+language--wrong-kind--foot = { $text } es un puntal. Una correa o cadena se ancla a su placa base: escriba { $near }.
+language--wrong-kind--declared = { $text } recibe su nombre aquí
+language--unknown-part = No hay ninguna parte { $text } en { $vehicle }.
+language--unknown-part--near = No hay ninguna parte { $text } en { $vehicle }. ¿Quiso decir { $near }?
+language--unknown-part--choices = No hay ninguna parte { $text } en { $vehicle }. Sus partes: { $choices }.
+language--unknown-part--none = No se encuentra la parte { $text }: no hay partes descritas de { $vehicle }.
+language--unknown-axle = No hay ningún eje { $text } en { $vehicle }.
+language--unknown-axle--choices = No hay ningún eje { $text } en { $vehicle }. Sus ejes: { $choices }.
+language--unknown-rule = No hay ninguna comprobación con el nombre { $text }.
+language--unknown-rule--near = No hay ninguna comprobación con el nombre { $text }. ¿Quiso decir { $near }?
+language--name-twice = El nombre { $text } ya está en uso. Dos cosas de un plan no pueden llamarse igual.
+language--name-twice--first = el primer { $text }
+language--name-twice--fix = Cambiar el nombre a { $near }
+language--type-cycle = { $text } se extiende a sí mismo: { $path }.
+language--value-cycle = { $text } se calcula a partir de sí mismo: { $path }.
+language--unused-name = { $text } no se usa nunca.
+language--unused-name--fix = Quitar { $text }
+language--unused-use = Aquí no se usa nada de { $file }.
+language--unused-use--fix = Quitar esta línea
+language--number-malformed--not-a-number = { $text } no es un número. Escriba cifras, por ejemplo 38.5 o 3 1/2.
+language--number-malformed--comma = En { $text } la coma va antes de cada tres cifras, como en 36,000.
+language--number-malformed--decimal-comma = En { $text } la coma no es clara. Escriba { $near }, o tres cifras después de la coma.
+language--number-malformed--decimal-fraction = { $text } tiene punto decimal y fracción. Escriba solo uno de los dos.
+language--number-malformed--zero = { $text } divide entre cero.
+language--number-malformed--two-fractions = { $text } tiene dos fracciones. Escriba solo una de ellas.
+language--number-malformed--too-large = { $text } es demasiado grande para ser un valor real.
+language--number-malformed--dash = En { $text } el guion sería un signo menos. Escriba { $near }.
+language--number-malformed--thousand = En { $text } la k no se lee. Escriba { $near }.
+language--number-malformed--point = En { $text } el punto no es claro. Escriba { $thousands } o { $plain }.
+language--number-malformed--fix = Escribir { $near }
+language--unit-missing = { $text } no tiene unidad. Escriba { $due }, por ejemplo { $example }.
+language--unit-missing--fix = Escribir { $near }
+language--percent-missing = { $text } sin el signo de porcentaje quiere decir { $percent }. Escriba { $example }.
+language--unit-unknown = { $text } no es una unidad. Escriba { $due }, por ejemplo { $example }.
+language--unit-unknown--near = { $text } no es una unidad. ¿Quiso decir { $near }?
+language--unit-unknown--fix = Cambiar por { $near }
+language--unit-order = { $unit } no puede ir después de { $before }. Una longitud en dos unidades se escribe 3 ft 4 in.
+language--unit-order--whole = Escriba un número entero de { $before } antes de { $unit }.
+language--unit-order--below-zero = { $unit } después de { $before } no puede ser menor que cero.
+language--unit-order--too-many = { $most } { $unit } son un { $before }. Escriba menos de { $most } { $unit }.
+language--feet-mark = Escriba { $near }. Los signos de pies y pulgadas no se leen.
+language--feet-mark--fix = Escribir { $near }
+language--wrong-dimension = { $text } es { $is }. Aquí va { $due }, por ejemplo { $example }.
+language--wrong-dimension--fix = Cambiar la unidad por { $near }
+language--dimension-clash--added = { $left } es { $leftIs } y { $right } es { $rightIs }. No se pueden sumar. { $advice }
+language--dimension-clash--subtracted = { $left } es { $leftIs } y { $right } es { $rightIs }. No se pueden restar. { $advice }
+language--dimension-clash--range = { $left } es { $leftIs } y { $right } es { $rightIs }. No pueden formar un intervalo. { $advice }
+language--dimension-clash--near = ¿Quiso decir { $near }?
+language--dimension-clash--fix = Cambiar por { $near }
+language--range-unexpected = Aquí va un solo valor, no un intervalo.
+language--range-unexpected--example = Aquí va un solo valor, no un intervalo: { $example }.
+language--range-unexpected--fix = Dejar { $near }
+language--range-order = El intervalo baja de { $low } a { $high }. Escriba primero el menor.
+language--range-order--fix = Cambiar los dos extremos
+language--not-whole = { $text } debe ser un número entero.
+language--not-whole--step = El número de un paso debe ser entero.
+language--too-small = { $text } es muy poco. El mínimo aquí es { $least }.
+language--too-large = { $text } es demasiado. El máximo aquí es { $most }.
+language--below-zero = { $text } es menor que cero. Escriba { $due } de cero o más.
+language--calculation-too-long = Este cálculo tiene más de { $most } partes. Divídalo: dé nombre a partes de él con let.
+language--divided-by-zero = Esto divide entre cero.
+language--date-malformed = { $text } no es una fecha. Escriba año-mes-día, por ejemplo 2027-03-01.
+language--use-misplaced = Una línea use va al principio del archivo, no dentro de un bloque.
+language--use-malformed = Después de use va un archivo entre comillas: use "caches/rescue-12.crib"
+language--use-not-found = No existe el archivo { $path }.
+language--use-not-found--near = No existe el archivo { $path }. ¿Quiso decir { $near }?
+language--use-not-found--fix = Cambiar por { $near }
+language--use-outside = { $path } está fuera de esta carpeta. Solo se pueden usar archivos de esta carpeta o de la biblioteca.
+language--use-unreadable--outside = { $path } es un enlace que lleva fuera de esta carpeta, así que no se lee. Copie el archivo a la carpeta.
+language--use-unreadable--no-file = { $path } no es un archivo, así que no se lee.
+language--use-unreadable--no-text = { $path } no es texto en UTF-8, así que no se lee. Guárdelo como texto UTF-8, o nombre el archivo correcto.
+language--use-unreadable--large = { $path } pasa de 4 MB: no es un archivo de planes y no se lee.
+language--use-unreadable--loop = { $path } es un enlace que lleva a sí mismo: no se puede leer.
+language--use-unreadable--permission = { $path } no se puede leer: usted no tiene permiso para abrirlo.
+language--use-unreadable--failed = { $path } existe, pero no se puede leer.
+language--use-unreadable--half = Esta ruta tiene la mitad de un carácter, y ningún archivo se llama así. Escriba otra vez el nombre del archivo.
+language--use-not-crib = { $path } no es un archivo de planes. Los archivos que se usan aquí terminan en .crib.
+language--use-cycle = Estos archivos se usan unos a otros en círculo: { $path }.
+language--use-itself = El archivo se usa a sí mismo.
+language--use-too-many = Los archivos se usan unos a otros en más de { $most } niveles, o son más de { $files }. Lo que queda más allá no se lee.
+language--use-twice = { $path } se usa dos veces.
+language--use-not-whole =
+    Los planes de aquí NO SE LEYERON COMPLETOS. Los archivos leídos por { $path } tienen { $count ->
+        [one] 1 error
+       *[other] { $count } errores
+    }, el primero en { $file }, línea { $line }. Corríjalos allí. Hasta entonces nada aquí cuenta como seguro.
+language--argument-missing = { $pattern } necesita también { $names }.
+language--argument-missing--fix = Añadir { $names }
+language--argument-unknown = { $pattern } no tiene { $text }. Recibe { $names }.
+language--argument-twice = { $text } se da dos veces.
+language--argument-wrong = { $text } debe ser { $due }, por ejemplo { $example }.
+language--arguments-missing = { $pattern } necesita sus valores entre paréntesis: { $example }
+language--parameter-type = { $text } no puede ser el tipo de un parámetro. Los tipos son: { $choices }.
+language--vehicle-missing = El plan no tiene ningún vehículo. Necesita al menos uno: { $example }
+language--step-twice = Hay dos pasos { $number }. Cada paso necesita su propio número.
+language--step-number-missing = Un paso empieza con su número: { $example }
+language--step-number-missing--fix = Escribir { $near }
+language--step-unknown = No hay ningún paso { $number }.
+language--tie-end-missing = { $what } está anclado solo por un extremo. Añada el otro: { $example }
+language--contact-none = { $part } de { $upper } no pasa por encima de { $lower } en esta posición. Revise dónde está { $lower }, o diga dónde se tocan: { $example }
+language--ground-missing = No se ha dicho el suelo. Se toma como desconocido: el menor agarre, y no se sabe cuánto aguanta.
+language--ground-missing--fix = Añadir el suelo, para completarlo
+language--plan-unchecked = Este plan no se pudo leer lo bastante para comprobarlo. NADA en él se ha comprobado.
+language--plan-unchecked--titled = El plan “{ $title }” no se pudo leer lo bastante para comprobarlo. NADA en él se ha comprobado.
+language--vehicle-size = No se ha dicho el tamaño de { $vehicle }, así que no se puede comprobar. Añada { $what }, por ejemplo: { $example }
+language--vehicle-weight = { $vehicle } no tiene ejes ni peso, así que no se puede comprobar. Use un tipo con ejes, o diga su peso y su centro.
+language--value-unknown = { $text } no se puede calcular: no se puede leer un número, no se conoce un nombre, sus unidades no concuerdan, o divide entre cero.
+language--value-unknown--member = { $text } no existe.
+language--not-in-plan = No se pudo leer, así que queda fuera de las comprobaciones: { $what }. El plan NO está comprobado entero.
+language--not-in-plan--cargo = la carga
+language--not-in-plan--cab = la cabina
+language--not-in-plan--coupling = el acoplamiento
+language--not-in-plan--stands-on = la superficie en la que está
+language--not-in-plan--rests-on = la carga que descansa sobre { $lower }
+language--plan-not-whole = Este plan NO SE LEYÓ COMPLETO: una parte no se pudo leer y no se comprueba. Nada aquí cuenta como seguro.
+language--chock-ways = Este paso no dice hacia qué lado actúan las cuñas, así que no se cuenta ninguna. Añada both directions (ambos), forward (adelante) o rearward (atrás).
+language--chock-ways--fix = Calzar hacia ambos lados
+language--load-height = No se ha dicho a qué altura empuja la carga { $load }, así que queda fuera de las comprobaciones. El plan NO está comprobado entero. Dígalo, por ejemplo: { $example }
+language--exercise-plan = Esta lección tiene { $count } planes. Diga de cuál trata este ejercicio.
+language--exercise-figure = { $on } no tiene { $figure }, así que este ejercicio no tiene solución.
+language--exercise-fault = Ninguna comprobación encuentra aquí una falta, así que este ejercicio no tiene solución.
+language--exercise-finish = Para este ejercicio el plan necesita una falta en { $on }, o una línea que quede en blanco.
 source--common-practice = práctica común, sin fuente
 source--from-memory = de memoria
 source--from-memory-of = de memoria: { $title }

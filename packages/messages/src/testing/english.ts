@@ -1,5 +1,4 @@
-import type { Figure } from '../figure.js';
-import type { Hole, Phrase } from '../message.js';
+import type { Figure, Hole, Phrase } from '../values.js';
 import { wordsIn } from '../words-in.js';
 
 const words = wordsIn('en', 'us');

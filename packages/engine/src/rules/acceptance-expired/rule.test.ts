@@ -11,7 +11,7 @@ const plan = (until: string, on = 'vehicle/trailer', rule = 'strut-one-sided') =
       rule,
       on,
       reason: 'wall on the other side',
-      by: 'Captain Vale',
+      by: 'training captain',
       until,
       ref: { element: 'accept/1' },
     },
@@ -23,14 +23,14 @@ const of = (id: string, ...[given, today]: readonly [ReturnType<typeof plan>, st
 describe('acceptance-expired', () => {
   it('marks what is accepted, up to its day', () => {
     for (const today of ['2026-11-25', '2027-03-01']) {
-      expect(of('strut-one-sided', plan('2027-03-01'), today)[0]?.accepted?.by).toBe('Captain Vale');
+      expect(of('strut-one-sided', plan('2027-03-01'), today)[0]?.accepted?.by).toBe('training captain');
       expect(of('acceptance-expired', plan('2027-03-01'), today)).toEqual([]);
     }
   });
   it('is over the day after', () => {
     expect(of('strut-one-sided', plan('2027-03-01'), '2027-03-02')[0]?.accepted).toBeUndefined();
     expect(english(of('acceptance-expired', plan('2027-03-01'), '2027-03-02')[0]?.message)).toContain(
-      'that day is past',
+      'That date has passed',
     );
   });
   it('does not count without a day, and says that the check could not run', () => {

@@ -1,14 +1,8 @@
-import { messages } from '../../finding/message.js';
+import { list, message, name, term } from '@cribwright/messages';
 import type { Vehicle } from '../../model/vehicle.js';
 import { cabBody } from '../../workings/support-points.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  'on-air':
-    'The cab of the {vehicle} still rides on its {mounts}. It moves while tools work, and drops if the air goes. Build a crib between cab and frame, or set struts under the cab, so that it rests on timber and not on air.',
-} as const;
-const say = messages('air-spring-free', words);
 
 function judge(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
   const air = vehicle.cab?.mounts.filter((m) => m.spring === 'air') ?? [];
@@ -25,18 +19,20 @@ function judge(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
   return {
     subject: { element: vehicle.id },
     at: ref,
-    message: say('on-air', { vehicle: vehicle.name, mounts: air.map((m) => m.name).join(' and ') }),
+    message: message('air-spring-free.on-air', {
+      vehicle: name(vehicle.name),
+      mounts: list(air.map((m) => name(m.name))),
+    }),
   };
 }
 
 export const rule: Rule = {
   id: 'air-spring-free',
-  title: 'Cab left on its air springs',
-  family: 'whole set-up',
+  title: term('air-spring-free.title'),
+  family: 'whole system',
   severity: 'danger',
-  protects: 'A cab on air springs sways under tools and drops when a line is cut.',
+  protects: term('air-spring-free.protects'),
   sources: [practice],
   compares: ['supports under the cab'],
-  words,
   check: (w) => w.plan.vehicles.flatMap((v) => judge(v, w) ?? []),
 };

@@ -38,8 +38,8 @@ describe('axle-overweight', () => {
     // FHWA-HOP-19-028, example: axles 2 to 5 carry 68,000 lb where 65,500 lb is allowed.
     const found = check(rule, planOf({ vehicles: [fiveAxles([0, 16, 20, 47, 51], tandems)] }));
     expect(texts(found)).toEqual([
-      'rig axle 2 to rig axle 5 carry 68,000 lb. The law allows 65,500 lb (bridge formula). ' +
-        'Check the weights and the places that you wrote. If they are right, the truck is overweight.',
+      'rig axle 2 to rig axle 5 carry 68,000 lb. The legal limit is 65,500 lb (bridge formula). ' +
+        'Check the weights and positions in the plan. If they are right, the truck is overweight.',
     ]);
     expect(found[0]?.at).toEqual({ element: 'vehicle/rig', property: 'axle 2' });
   });
@@ -56,7 +56,7 @@ describe('axle-overweight', () => {
     };
     const [found] = check(rule, planOf({ vehicles: [{ ...slip, cargo: [] }] }));
     expect(english(found?.message)).toContain(
-      'truck axle 1 carries 70,000 lb. The law allows 20,000 lb (single axle).',
+      'truck axle 1 carries 70,000 lb. The legal limit is 20,000 lb (single axle).',
     );
   });
 
@@ -69,7 +69,7 @@ describe('axle-overweight', () => {
       center: exactly(24 * foot),
     }));
     const [found] = check(rule, planOf({ vehicles: [{ ...straightTruck, cargo }] }));
-    expect(english(found?.message)).toContain('truck axle 2 carries 20,500 lb. The law allows 20,000 lb');
+    expect(english(found?.message)).toContain('truck axle 2 carries 20,500 lb. The legal limit is 20,000 lb');
     expect(found?.at).toEqual({ element: 'vehicle/truck', property: 'cargo' });
     expect(english(found?.governs)).toBe('cargo at its heaviest, wherever it may lie');
   });
@@ -106,7 +106,7 @@ describe('axle-overweight', () => {
     // 19,300 + 14,000 + 52,000 lb = 85,300 lb on five axles, wherever the cargo lies.
     expect(texts(check(rule, heavier))).toContainEqual(
       expect.stringContaining(
-        'tractor axle 1 to trailer axle 2 carry 85,300 lb. The law allows 80,000 lb (whole truck).',
+        'tractor axle 1 to trailer axle 2 carry 85,300 lb. The legal limit is 80,000 lb (whole truck).',
       ),
     );
   });

@@ -1,9 +1,8 @@
-import { inWords, message, name, count as numberOf, shown, term } from '@cribwright/messages';
-import { exceeds } from '@cribwright/units';
+import { inWords, type Message, message, name, count as numberOf, shown, term } from '@cribwright/messages';
+import { exceeds, foot, poundForce } from '@cribwright/units';
 import { computed, measured } from '../../figure/compute.js';
 import type { Figure } from '../../figure/figure.js';
 import { force, place } from '../../figure/units-of.js';
-import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { Vehicle } from '../../model/vehicle.js';
 import { type AxleGroup, axleGroups } from '../../plausibility/bridge-formula.js';
@@ -11,26 +10,13 @@ import { blameFor, type Carrier, combination, groupLoad, leads } from '../../pla
 import type { Workings } from '../../workings/workings.js';
 import { published, type Rule, type RuleFinding } from '../rule.js';
 
-const pound = 4.4482216152605;
-const foot = 0.3048;
-
-const words = {
-  over: '{axles} carry {load}. The law allows {limit} ({by}). Check the weights and the places that you wrote. If they are right, the truck is overweight.',
-  'one-over':
-    '{axles} carries {load}. The law allows {limit} ({by}). Check the weight that you wrote. If it is right, the truck is overweight.',
-  unknown:
-    'What the axles of {vehicle} carry with its cargo could not be told, so they were not held against the legal limits. Axle loads are told for a vehicle on two groups of axles, or on a kingpin and one group.',
-  'limit-set-here': 'The limit is set here: {limit}.',
-} as const;
-const say = messages('axle-overweight', words);
-
 const law = '23 CFR 658.17';
-const reasons: Readonly<Record<AxleGroup['by'], string>> = {
-  single: 'single axle',
-  tandem: 'tandem, axles up to 96 in apart',
-  'bridge formula': 'bridge formula',
-  'two tandems 36 ft apart': 'two tandems at least 36 ft apart',
-  gross: 'whole truck',
+const reasons: Readonly<Record<AxleGroup['by'], Message>> = {
+  single: term('axle-overweight.by-single'),
+  tandem: term('axle-overweight.by-tandem'),
+  'bridge formula': term('axle-overweight.by-bridge-formula'),
+  'two tandems 36 ft apart': term('axle-overweight.by-two-tandems'),
+  gross: term('axle-overweight.by-gross'),
 };
 
 function check(w: Workings): readonly RuleFinding[] {
@@ -49,13 +35,13 @@ const notTold = (vehicle: Vehicle): RuleFinding => ({
   severity: 'note',
   subject: { element: vehicle.id },
   at: { element: vehicle.id },
-  message: say('unknown', { vehicle: vehicle.name }),
+  message: message('axle-overweight.unknown', { vehicle: name(vehicle.name) }),
   couldNotRun: true,
 });
 
 function overIn(axles: readonly Carrier[], w: Workings): readonly RuleFinding[] {
   const pounds = (key: 'axle limit single' | 'axle limit tandem' | 'gross limit') =>
-    (w.limit(key).value?.low ?? Number.POSITIVE_INFINITY) / pound;
+    (w.limit(key).value?.low ?? Number.POSITIVE_INFINITY) / poundForce;
   const limits = {
     single: pounds('axle limit single'),
     tandem: pounds('axle limit tandem'),
@@ -66,7 +52,7 @@ function overIn(axles: readonly Carrier[], w: Workings): readonly RuleFinding[] 
     limits,
   );
   // Over wherever the cargo may lie, not just at its worst place: then something is wrong in what was written.
-  const over = groups.filter((g) => exceeds(groupLoad(within(g, axles)).low, g.limit * pound));
+  const over = groups.filter((g) => exceeds(groupLoad(within(g, axles)).low, g.limit * poundForce));
   // A group that holds a smaller one that is over says nothing new; the whole truck does.
   const telling = over.filter(
     (g) =>
@@ -84,21 +70,22 @@ function finding(group: AxleGroup, axles: readonly Carrier[], w: Workings): read
   if (first === undefined || last === undefined) return [];
   const load = loadFigure(axles);
   const limit = limitFigure(group, axles, w);
-  const name = (c: Carrier) => `${w.vehicles.get(c.vehicle)?.name ?? ''} ${c.name}`.trim();
+  const named = (c: Carrier) => name(`${w.vehicles.get(c.vehicle)?.name ?? ''} ${c.name}`.trim());
+  const shared = { load: shown(load), limit: shown(limit), by: reasons[group.by] };
   const set = limit.ref ?? limit.inputs.find((f) => f.ref !== undefined)?.ref;
   return [
     {
       subject: { element: first.vehicle },
-      at: blameFor(axles, group.limit * pound) ?? first.ref,
-      message: say(axles.length === 1 ? 'one-over' : 'over', {
-        axles: axles.length === 1 ? name(first) : `${name(first)} to ${name(last)}`,
-        load: shown(load),
-        limit: shown(limit),
-        by: reasons[group.by],
-      }),
+      at: blameFor(axles, group.limit * poundForce) ?? first.ref,
+      message:
+        axles.length === 1
+          ? message('axle-overweight.one-over', { ...shared, axle: named(first) })
+          : message('axle-overweight.over', { ...shared, first: named(first), last: named(last) }),
       figures: [load, limit],
       related:
-        set === undefined ? [] : [{ at: set, message: say('limit-set-here', { limit: shown(limit) }) }],
+        set === undefined
+          ? []
+          : [{ at: set, message: message('axle-overweight.limit-set-here', { limit: shown(limit) }) }],
       governs: term('figure.cargo-at-its-heaviest-wherever-it-may'),
     },
   ];
@@ -127,7 +114,7 @@ const keys = { single: 'axle limit single', tandem: 'axle limit tandem', gross: 
 function limitFigure(group: AxleGroup, axles: readonly Carrier[], w: Workings): Figure {
   if (group.by === 'single' || group.by === 'tandem' || group.by === 'gross') return w.limit(keys[group.by]);
   const head = force('groupLimit', term('figure.legal-limit'), 'down');
-  const value = exactly(group.limit * pound);
+  const value = exactly(group.limit * poundForce);
   if (group.by === 'two tandems 36 ft apart') {
     const tandem = w.limit('axle limit tandem');
     return computed(head, value, '2 × {tandem}', { tandem }, published('23 U.S.C. 127(a)'));
@@ -147,12 +134,11 @@ function limitFigure(group: AxleGroup, axles: readonly Carrier[], w: Workings): 
 
 export const rule: Rule = {
   id: 'axle-overweight',
-  title: 'Axles heavier than the law allows',
+  title: term('axle-overweight.title'),
   family: 'plausibility',
   severity: 'warning',
-  protects: 'A weight or a place that was typed wrong makes every other figure wrong.',
+  protects: term('axle-overweight.protects'),
   sources: [published(law), published('23 U.S.C. 127(a)', 'two consecutive sets of tandem axles')],
   compares: ['groupLoad', 'groupLimit'],
-  words,
   check,
 };

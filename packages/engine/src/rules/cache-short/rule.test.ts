@@ -31,14 +31,14 @@ describe('cache-short', () => {
   it('passes a cache that holds it all', () => expect(found([timber(26)])).toEqual([]));
   it('says by how many it is short', () =>
     expect(found([timber(20)])).toEqual([
-      '26 Fir4x4 24 in long are needed at the busiest, and 20 are carried: 6 short. Call for another unit, or build with less.',
+      'Needed at peak: 26 Fir4x4 24 in long. Units carry 20, 6 short. Request another unit, or build with less.',
     ]));
   it('does not count another length or another timber, and names what could stand in', () =>
     expect(found([timber(26, 'Fir4x4', 18), timber(30, 'Oak4x4')])[0]).toContain(
-      '26 short. Could stand in: Oak4x4',
+      '26 short. Possible substitutes: Oak4x4',
     ));
   it('counts a line listed twice once, at the lesser number', () =>
-    expect(found([timber(26), timber(20)])[0]).toContain('20 are carried'));
+    expect(found([timber(26), timber(20)])[0]).toContain('Units carry 20,'));
   it('gives back what a step takes out', () => {
     const cribs = [crib('A', 1, 1), crib('B', 4, 1)];
     const steps = [step(1, 'build', ['crib/A']), step(2, 'remove', ['crib/A']), step(3, 'build', ['crib/B'])];

@@ -1,19 +1,11 @@
-import { messages } from '../../finding/message.js';
+import { count, message, name, term } from '@cribwright/messages';
+import { pieceName } from '../../materials/piece-name.js';
 import type { Plan, StockItem } from '../../model/plan.js';
 import type { ElementId } from '../../model/ref.js';
 import { putIn } from '../../order/order-graph.js';
 import { elementWords } from '../../workings/element-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  'listed-twice':
-    '{unit} lists {item} twice, with {first} and with {second}. Nobody knows which is right: the lesser is counted.',
-  'built-twice':
-    '{support} is put in by step {first} and again by step {second}. One thing stands once: count anew.',
-  'first-here': 'It is listed here too.',
-} as const;
-const say = messages('count-mismatch', words);
 
 const same = (a: StockItem, b: StockItem) => a.kind === b.kind && a.item === b.item && a.length === b.length;
 
@@ -26,13 +18,13 @@ const listedTwice = (unit: Plan['units'][number]): readonly RuleFinding[] =>
           {
             subject: { element: unit.id },
             at: item.ref,
-            message: say('listed-twice', {
-              unit: unit.name,
-              item: item.item,
-              first: `${first.count}`,
-              second: `${item.count}`,
+            message: message('count-mismatch.listed-twice', {
+              unit: name(unit.name),
+              item: pieceName(item),
+              first: count(first.count),
+              second: count(item.count),
             }),
-            related: [{ at: first.ref, message: say('first-here', {}) }],
+            related: [{ at: first.ref, message: term('count-mismatch.first-here') }],
           },
         ];
   });
@@ -53,10 +45,10 @@ function builtTwice({ plan }: Workings): readonly RuleFinding[] {
             {
               subject: { element: id },
               at: step.ref,
-              message: say('built-twice', {
+              message: message('count-mismatch.built-twice', {
                 support: elementWords(plan, id),
-                first: `${first}`,
-                second: `${step.number}`,
+                first: count(first),
+                second: count(step.number),
               }),
             },
           ];
@@ -66,12 +58,11 @@ function builtTwice({ plan }: Workings): readonly RuleFinding[] {
 
 export const rule: Rule = {
   id: 'count-mismatch',
-  title: 'Counts that contradict each other',
+  title: term('count-mismatch.title'),
   family: 'stock',
   severity: 'warning',
-  protects: 'Timber that is counted twice is there once.',
+  protects: term('count-mismatch.protects'),
   sources: [practice],
   compares: [],
-  words,
   check: (w) => [...w.plan.units.flatMap(listedTwice), ...builtTwice(w)],
 };

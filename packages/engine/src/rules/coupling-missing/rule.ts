@@ -6,7 +6,7 @@ import { practice, type Rule } from '../rule.js';
 export const rule: Rule = {
   id: 'coupling-missing',
   title: 'Coupling without its other half',
-  family: 'whole set-up',
+  family: 'whole system',
   severity: 'danger',
   protects: 'A trailer that is not coupled rests on nothing at its kingpin.',
   sources: [practice],

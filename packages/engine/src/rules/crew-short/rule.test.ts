@@ -16,12 +16,12 @@ it('passes the sample', () => expect(check(rule, trailerOnCar)).toEqual([]));
 it('adds up what is under way at one time', () => {
   expect(check(rule, planOf({ steps, crews: crew(6) }))).toEqual([]);
   expect(english(check(rule, planOf({ steps, crews: crew(5) }))[0]?.message)).toContain(
-    'At one time 6 people are at work (steps 1, 2), and 5 come',
+    'Steps 1 and 2 run at the same time and take 6 people. Staffing is 5.',
   );
 });
 it('does not add what waits', () =>
   expect(check(rule, planOf({ steps: steps.map((s) => ({ ...s, after: [] })), crews: crew(3) }))).toEqual(
     [],
   ));
-it('notes that nobody says how many come', () =>
+it('notes that staffing is not stated', () =>
   expect(check(rule, planOf({ steps }))[0]?.severity).toBe('note'));

@@ -1,6 +1,6 @@
 import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
-import { exactly } from '../../model/interval.js';
+
 import { check } from '../../testing/check.js';
 import {
   crib,
@@ -23,7 +23,7 @@ const onFrame = (y: number, part = 'frame') =>
         crib('A', 10 * foot, y, {
           captures: [],
           timber: { ...crib('A', 0, 0).timber, length: 42 * inch },
-          standsOn: { kind: 'vehicle', vehicle: tractor.id, part, height: exactly(40 * inch) },
+          standsOn: { kind: 'vehicle', vehicle: tractor.id, part },
         }),
       ],
     }),
@@ -35,17 +35,17 @@ describe('crib-alignment', () => {
   it('passes a crib across both frame rails', () => expect(onFrame(0)).toEqual([]));
   it('finds contacts beside the frame', () =>
     expect(english(onFrame(3 * inch)[0]?.message)).toContain(
-      'stands 3 1/4 in off the frame of the tractor beneath it',
+      'contact 1: 3 1/4 in off the frame of the tractor below it. The limit is 1 in',
     ));
   it('names a part that is not there', () =>
     expect(onFrame(0, 'wing')[0]?.message.id).toBe('crib-alignment.no-part-below'));
   it('finds a capture that slopes', () => {
     const pitched = (angle: number) =>
       planOf({
-        vehicles: [{ ...vanTrailer, posture: { kind: 'pitched', angle: angle * degree } }],
+        vehicles: [{ ...vanTrailer, position: { kind: 'pitched', angle: angle * degree } }],
         cribs: [crib('A', 19.5 * foot, -42.75 * inch)],
       });
     expect(check(rule, pitched(9))).toEqual([]);
-    expect(english(check(rule, pitched(12))[0]?.message)).toContain('lies 12 deg off level. Above 10 deg');
+    expect(english(check(rule, pitched(12))[0]?.message)).toContain('slopes 12 deg. The limit is 10 deg');
   });
 });

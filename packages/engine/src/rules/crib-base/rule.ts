@@ -1,21 +1,11 @@
-import { shown } from '@cribwright/messages';
+import { message, name, quantity, shown, term } from '@cribwright/messages';
+import { psi } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { messages } from '../../finding/message.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
-const words = {
-  'open-on-soft':
-    'Crib {crib} stands with an open base on {surface}, which is not paved. Its timbers sink one by one: use a solid base, or a pad. It presses with {pressure}.',
-  'short-pad':
-    'Crib {crib} stands on pad {pad}, which is {size} the short way. The timbers of its base are {length} long and hang over. Use a pad at least as long.',
-  'no-pad': 'Crib {crib} is to stand on a pad that is not in this plan.',
-  'fix-solid': 'Use a solid base',
-} as const;
-const say = messages('crib-base', words);
-
 /** Paving spreads load by itself: asphalt and concrete bear more than this. 25 psi in Pa, common practice, no source. */
-const paved = 25 * 6894.757;
+const paved = 25 * psi;
 
 function badBase(c: CribWorking, w: Workings): RuleFinding | undefined {
   const { crib } = c;
@@ -31,7 +21,7 @@ function badBase(c: CribWorking, w: Workings): RuleFinding | undefined {
       subject,
       at: { element: crib.id, property: 'stands on' },
       severity: 'danger',
-      message: say('no-pad', { crib: crib.name }),
+      message: message('crib-base.no-pad', { crib: name(crib.name) }),
     };
   if (pad !== undefined) {
     const short = Math.min(pad.length, pad.width);
@@ -42,9 +32,9 @@ function badBase(c: CribWorking, w: Workings): RuleFinding | undefined {
       : {
           subject,
           at: { element: pad.id, property: 'size' },
-          message: say('short-pad', {
-            crib: crib.name,
-            pad: pad.name,
+          message: message('crib-base.short-pad', {
+            crib: name(crib.name),
+            pad: name(pad.name),
             size: shown(size),
             length: shown(length),
           }),
@@ -57,24 +47,23 @@ function badBase(c: CribWorking, w: Workings): RuleFinding | undefined {
   return {
     subject,
     at,
-    message: say('open-on-soft', {
-      crib: crib.name,
-      surface: surface.name,
-      pressure: pressure === undefined ? 'not known' : shown(pressure),
+    message: message('crib-base.open-on-soft', {
+      crib: name(crib.name),
+      surface: name(surface.name),
+      pressure: pressure === undefined ? quantity('pressure', undefined, 'up') : shown(pressure),
     }),
     figures: pressure === undefined ? [] : [pressure],
-    fixes: [{ title: say('fix-solid', {}), edits: [{ kind: 'set', at, text: 'solid' }], safe: false }],
+    fixes: [{ title: term('crib-base.fix-solid'), edits: [{ kind: 'set', at, text: 'solid' }], safe: false }],
   };
 }
 
 export const rule: Rule = {
   id: 'crib-base',
-  title: 'Base that sinks or hangs over',
+  title: term('crib-base.title'),
   family: 'timber and cribs',
   severity: 'warning',
-  protects: 'On soft ground two base timbers sink unevenly and tip the crib.',
+  protects: term('crib-base.protects'),
   sources: [practice],
   compares: ['pressure'],
-  words,
   check: (w) => w.cribs().flatMap((c) => badBase(c, w) ?? []),
 };

@@ -25,7 +25,7 @@ describe('crib-clash', () => {
   it('lets cribs touch and not run into each other', () => {
     expect(ids({ cribs: [crib('A', 2, 0), crib('B', 2 + 24 * inch, 0)] })).toEqual([]);
     const [finding] = check(rule, planOf({ cribs: [crib('A', 2, 0), crib('B', 2 + 20 * inch, 0)] }));
-    expect(english(finding?.message)).toContain('they run 4 in into each other');
+    expect(english(finding?.message)).toContain('crib A and crib B overlap by 4 in');
   });
   it('finds a crib for the trailer where the car is', () =>
     expect(ids({ vehicles: [vanTrailer, sedan], cribs: [crib('A', 23 * foot, side)] })).toEqual([

@@ -1,32 +1,15 @@
-import { shown, term } from '@cribwright/messages';
+import { message, shown, term } from '@cribwright/messages';
 import { measured } from '../../figure/compute.js';
 import { length } from '../../figure/units-of.js';
-import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { ElementId } from '../../model/ref.js';
+import type { Extent } from '../../placed/outline.js';
+import { clash } from '../../space/clash.js';
 import { nearPairs } from '../../space/near-pairs.js';
-import {
-  clash,
-  cribSolid,
-  type Solid,
-  stepChockSolid,
-  vehicleSolid,
-  wheelSolids,
-} from '../../space/solids.js';
 import { lengthInside } from '../../space/through-box.js';
 import { elementWords } from '../../workings/element-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  'two-supports':
-    '{first} and {second} are in the same place: they run {depth} into each other. Move one of them.',
-  body: '{first} stands where {second} is: {depth} into it. Move the crib.',
-  wheels: '{first} stands where a wheel of {second} is: {depth} into it. Move the crib.',
-  'strut-through': '{first} runs through {second}. Move one of them.',
-  'other-here': 'This is in the way.',
-} as const;
-const say = messages('crib-clash', words);
 
 type Key = 'two-supports' | 'body' | 'wheels';
 
@@ -39,18 +22,18 @@ function report(key: Key, first: ElementId, second: ElementId, depth: number, w:
   return {
     subject: { element: first },
     at: { element: first, property: 'at' },
-    message: say(key, {
+    message: message(`crib-clash.${key}`, {
       first: elementWords(w.plan, first),
       second: elementWords(w.plan, second),
       depth: shown(figure),
     }),
     figures: [figure],
-    related: [{ at: { element: second }, message: say('other-here', {}) }],
+    related: [{ at: { element: second }, message: term('crib-clash.other-here') }],
   };
 }
 
 /** Pairs of cribs and step chocks. */
-const supports = (w: Workings, solids: readonly Solid[]): readonly RuleFinding[] =>
+const supports = (w: Workings, solids: readonly Extent[]): readonly RuleFinding[] =>
   nearPairs(solids.map((s) => s.outline)).flatMap(([i, j]) => {
     const [a, b] = [solids[i], solids[j]];
     const depth = a === undefined || b === undefined ? 0 : clash(a, b);
@@ -60,10 +43,8 @@ const supports = (w: Workings, solids: readonly Solid[]): readonly RuleFinding[]
   });
 
 /** Cribs against the bodies that they neither hold nor stand on, and against every wheel. */
-function vehicles(w: Workings, cribs: readonly Solid[]): readonly RuleFinding[] {
-  const upright = w.plan.vehicles
-    .filter((v) => v.posture.kind === 'upright')
-    .map((v) => ({ id: v.id, body: vehicleSolid(v), wheels: wheelSolids(v) }));
+function vehicles(w: Workings, cribs: readonly Extent[]): readonly RuleFinding[] {
+  const upright = w.placed.vehicles.all.filter((v) => v.given.position.kind === 'upright');
   return w.cribs().flatMap(({ crib }, i) => {
     const solid = cribs[i];
     if (solid === undefined) return [];
@@ -71,40 +52,38 @@ function vehicles(w: Workings, cribs: readonly Solid[]): readonly RuleFinding[] 
       ...crib.captures.map((k) => k.vehicle),
       ...(crib.standsOn.kind === 'vehicle' ? [crib.standsOn.vehicle] : []),
     ]);
-    return upright.flatMap(({ id, body, wheels }) => {
-      const inBody = own.has(id) ? 0 : clash(solid, body);
+    return upright.flatMap(({ given: { id }, extent, wheels }) => {
+      const inBody = own.has(id) ? 0 : clash(solid, extent);
       if (inBody > 0) return [report('body', crib.id, id, inBody, w)];
       // What stands on a frame is above the wheels' track, between them.
       if (crib.standsOn.kind === 'vehicle') return [];
-      const inWheel = Math.max(0, ...wheels.map((wheel) => clash(solid, wheel)));
+      const inWheel = Math.max(0, ...wheels.map((wheel) => clash(solid, wheel.extent)));
       return inWheel > 0 ? [report('wheels', crib.id, id, inWheel, w)] : [];
     });
   });
 }
 
 /** A strut leans outward: it may not go through a crib on its way. */
-function struts(w: Workings, cribs: readonly Solid[]): readonly RuleFinding[] {
-  return w.plan.struts.flatMap(({ id, head, foot }) => {
-    const from = { x: foot.x, y: foot.y, z: 0 };
-    const to = { x: head.x, y: head.y, z: head.z.low };
-    return cribs
-      .filter((solid) => lengthInside(from, to, solid) > 0.02)
+function struts(w: Workings, cribs: readonly Extent[]): readonly RuleFinding[] {
+  return w.placed.struts.all.flatMap(({ strut: { id }, head, foot }) =>
+    cribs
+      .filter((solid) => lengthInside(foot, head, solid) > 0.02)
       .map(({ element }) => ({
         subject: { element: id },
         at: { element: id, property: 'head' },
-        message: say('strut-through', {
+        message: message('crib-clash.strut-through', {
           first: elementWords(w.plan, id),
           second: elementWords(w.plan, element),
         }),
-        related: [{ at: { element }, message: say('other-here', {}) }],
-      }));
-  });
+        related: [{ at: { element }, message: term('crib-clash.other-here') }],
+      })),
+  );
 }
 
 function check(w: Workings): readonly RuleFinding[] {
-  const cribs = w.cribs().map(cribSolid);
+  const cribs = w.placed.cribs.all.map((c) => c.extent);
   return [
-    ...supports(w, [...cribs, ...w.plan.stepChocks.map(stepChockSolid)]),
+    ...supports(w, [...cribs, ...w.placed.stepChocks.all.map((c) => c.extent)]),
     ...vehicles(w, cribs),
     ...struts(w, cribs),
   ];
@@ -112,12 +91,11 @@ function check(w: Workings): readonly RuleFinding[] {
 
 export const rule: Rule = {
   id: 'crib-clash',
-  title: 'Two things in the same place',
+  title: term('crib-clash.title'),
   family: 'timber and cribs',
   severity: 'danger',
-  protects: 'What cannot be built as planned is built otherwise, and nobody has checked that.',
+  protects: term('crib-clash.protects'),
   sources: [practice],
   compares: ['depth'],
-  words,
   check,
 };

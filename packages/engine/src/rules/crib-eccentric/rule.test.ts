@@ -13,7 +13,7 @@ const { captures } = crib('A', 0, 0);
 
 it('passes a crib loaded on all contacts', () => expect(found(captures)).toEqual([]));
 // By hand: contacts stand 6.25 in off the middle, and a sixth of 16 in is 2.67 in.
-it('says how far off its middle a crib is loaded', () =>
+it('says how far off center a crib is loaded', () =>
   expect(english(found(captures.slice(0, 1))[0]?.message)).toContain(
-    'loaded 6 1/4 in off its middle (1, 3 contacts). More than 2 5/8 in off (16 in ÷ 6)',
+    'load 6 1/4 in off center (contacts 1 and 3 loaded). The limit is 2 5/8 in (16 in ÷ 6)',
   ));

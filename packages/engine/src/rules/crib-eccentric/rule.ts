@@ -1,19 +1,11 @@
-import { calculation, shownBeside, term } from '@cribwright/messages';
+import { calculation, count, list, message, name, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { contactWidths } from '../../crib/layout.js';
 import { computed, measured } from '../../figure/compute.js';
 import type { Figure } from '../../figure/figure.js';
 import { length } from '../../figure/units-of.js';
-import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import { fromMemory, practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  'one-side':
-    'Crib {crib} is loaded {off} off its middle ({contacts} contacts). More than {kern} off ({sum}), its far side lifts and the near side carries it all. Capture the other side too.',
-} as const;
-const say = messages('crib-eccentric', words);
 
 /** The middle of the loaded contacts off the crib's middle, and the sixth of the width within which no side lifts. */
 function offMiddle(c: CribWorking): RuleFinding | undefined {
@@ -21,7 +13,7 @@ function offMiddle(c: CribWorking): RuleFinding | undefined {
   if (loaded.length === 0 || loaded.length === c.contacts.length) return undefined;
   const middle = (pick: (k: { readonly x: number; readonly y: number }) => number) =>
     loaded.reduce((sum, k) => sum + pick(k), 0) / loaded.length;
-  const widths = contactWidths(c.crib);
+  const { widths } = c.placed;
   const along = Math.abs(middle((k) => k.x) - c.crib.at.x);
   const across = Math.abs(middle((k) => k.y) - c.crib.at.y);
   const [off, width] =
@@ -39,12 +31,13 @@ function offMiddle(c: CribWorking): RuleFinding | undefined {
   return {
     subject: { element: c.crib.id },
     at: { element: c.crib.id, property: 'captures' },
-    message: say('one-side', {
-      crib: c.crib.name,
+    message: message('crib-eccentric.one-side', {
+      crib: name(c.crib.name),
       off: beside.demand,
       kern: beside.limit,
       sum: calculation(kern),
-      contacts: loaded.map((k) => k.number).join(', '),
+      loaded: count(loaded.length),
+      contacts: list(loaded.map((k) => count(k.number))),
     }),
     figures: [offset, kern, c.capacity],
   };
@@ -66,15 +59,14 @@ function kernOf(value: number): Figure {
 
 export const rule: Rule = {
   id: 'crib-eccentric',
-  title: 'Crib loaded on one side',
+  title: term('crib-eccentric.title'),
   family: 'timber and cribs',
   severity: 'note',
-  protects: 'A crib loaded off its middle leans to that side; only the loaded contacts carry.',
+  protects: term('crib-eccentric.protects'),
   sources: [
     practice,
     fromMemory('middle-third rule: a base pressed within a sixth of its width off the middle stays closed'),
   ],
   compares: ['offset', 'kern'],
-  words,
   check: (w) => w.cribs().flatMap((c) => offMiddle(c) ?? []),
 };

@@ -1,3 +1,6 @@
+title = Crib too tall for its width
+protects = A crib that is tall and narrow, or loaded on one side only, sways and tips over.
+
 # $crib (name)
 # $height (quantity)
 # $loaded (message) - all-loaded or some-loaded

@@ -1,3 +1,5 @@
+title = Crib demasiado alto para su ancho
+protects = Un crib alto y estrecho, o cargado de un solo lado, se balancea y vuelca.
 too-high = El crib { $crib } mide { $height } de alto. El límite es { $limit } con { $loaded } ({ $sum }). { $advice }
 all-loaded =
     { $contacts ->

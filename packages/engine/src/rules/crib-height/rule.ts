@@ -10,9 +10,9 @@ import {
   term,
 } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
-import { contactsOf } from '../../crib/contacts.js';
 import type { CribWorking } from '../../crib/crib-working.js';
 import type { Fix } from '../../finding/finding.js';
+import { contactsOf } from '../../placed/contacts.js';
 import type { Workings } from '../../workings/workings.js';
 import { fromMemory, practice, type Rule, type RuleFinding } from '../rule.js';
 
@@ -132,10 +132,10 @@ function advice(c: CribWorking, courses: number) {
 
 export const rule: Rule = {
   id: 'crib-height',
-  title: 'Crib too high for its width',
+  title: term('crib-height.title'),
   family: 'timber and cribs',
   severity: 'danger',
-  protects: 'A crib that is tall and narrow, or loaded on one side only, sways and goes over.',
+  protects: term('crib-height.protects'),
   sources: [practice, fromMemory('US Army Corps of Engineers Shoring Operations Guide, section 2')],
   compares: ['height', 'heightLimit'],
   check: (w: Workings) => w.cribs().flatMap((c) => tooHigh(c, w) ?? []),

@@ -1,22 +1,7 @@
-import { shown } from '@cribwright/messages';
+import { count, message, name, shown, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { contactWidths } from '../../crib/layout.js';
-import { messages } from '../../finding/message.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  'one-timber':
-    'Crib {crib} has {timbers} timber in a course. It takes at least 2 in every course to stand by itself. Use a layout of 2 by 2.',
-  'no-room':
-    'Crib {crib}: {timbers} timbers of {width} do not fit beside each other in {room}. Use at most {most}.',
-  'no-width':
-    'Crib {crib}: timbers of {length} with an overhang of {overhang} leave no width between the contacts. Use longer timbers or less overhang.',
-  'no-courses': 'Crib {crib} has {courses} courses. It takes at least 1.',
-  'part-course': 'Crib {crib} has {courses} courses. A course is whole or it is not there: use {whole}.',
-  'fix-layout': 'Use a layout of {layout}',
-} as const;
-const say = messages('crib-layout', words);
 
 function badLayout(c: CribWorking): RuleFinding | undefined {
   const { crib } = c;
@@ -28,9 +13,9 @@ function badLayout(c: CribWorking): RuleFinding | undefined {
     return {
       subject,
       at: at('courses'),
-      message: say('no-courses', {
-        crib: crib.name,
-        courses: `${crib.courses}`,
+      message: message('crib-layout.no-courses', {
+        crib: name(crib.name),
+        courses: count(crib.courses),
       }),
       figures,
     };
@@ -38,10 +23,10 @@ function badLayout(c: CribWorking): RuleFinding | undefined {
     return {
       subject,
       at: at('courses'),
-      message: say('part-course', {
-        crib: crib.name,
-        courses: `${crib.courses}`,
-        whole: `${Math.floor(crib.courses)}`,
+      message: message('crib-layout.part-course', {
+        crib: name(crib.name),
+        courses: count(crib.courses),
+        whole: count(Math.floor(crib.courses)),
       }),
       figures,
     };
@@ -50,24 +35,23 @@ function badLayout(c: CribWorking): RuleFinding | undefined {
     return {
       subject,
       at: at('layout'),
-      message: say('one-timber', { crib: crib.name, timbers: `${fewest}` }),
+      message: message('crib-layout.one-timber', { crib: name(crib.name), timbers: count(fewest) }),
       figures,
       fixes: [
         {
-          title: say('fix-layout', { layout: '2 by 2' }),
+          title: message('crib-layout.fix-layout', { layout: name('2 by 2') }),
           edits: [{ kind: 'set', at: at('layout'), text: '2 by 2' }],
           safe: false,
         },
       ],
     };
-  const widths = contactWidths(crib);
-  const room = Math.min(widths.lengthwise, widths.crosswise);
+  const room = c.placed.width;
   if (!(room > crib.timber.width))
     return {
       subject,
       at: at('overhang'),
-      message: say('no-width', {
-        crib: crib.name,
+      message: message('crib-layout.no-width', {
+        crib: name(crib.name),
         length: shown(c.width.inputs[0] ?? c.width),
         overhang: shown(overhang ?? c.overhang),
       }),
@@ -80,20 +64,20 @@ function badLayout(c: CribWorking): RuleFinding | undefined {
   return {
     subject,
     at: at('layout'),
-    message: say('no-room', {
-      crib: crib.name,
-      timbers: `${timbers}`,
+    message: message('crib-layout.no-room', {
+      crib: name(crib.name),
+      timbers: count(timbers),
       width: shown({
         ...c.width,
         value: { low: crib.timber.width, high: crib.timber.width },
       }),
       room: shown(c.width),
-      most: `${most}`,
+      most: count(most),
     }),
     figures,
     fixes: [
       {
-        title: say('fix-layout', { layout }),
+        title: message('crib-layout.fix-layout', { layout: name(layout) }),
         edits: [{ kind: 'set', at: at('layout'), text: layout }],
         safe: false,
       },
@@ -103,13 +87,11 @@ function badLayout(c: CribWorking): RuleFinding | undefined {
 
 export const rule: Rule = {
   id: 'crib-layout',
-  title: 'Courses that cannot be laid so',
+  title: term('crib-layout.title'),
   family: 'timber and cribs',
   severity: 'danger',
-  protects:
-    'A crib with a single timber in a course rolls over; one with more timbers than fit cannot be built as drawn.',
+  protects: term('crib-layout.protects'),
   sources: [practice],
   compares: ['width'],
-  words,
   check: (w) => w.cribs().flatMap((c) => badLayout(c) ?? []),
 };

@@ -1,3 +1,6 @@
+title = Crib or contact overloaded
+protects = Timber loaded beyond its capacity perpendicular to grain crushes, and the load leans and falls.
+
 # $crib (name)
 # $contact (count)
 # $load (quantity)

@@ -1,3 +1,5 @@
+title = Crib o contacto sobrecargado
+protects = La madera cargada más de lo que aguanta perpendicular a la fibra se aplasta, y la carga se inclina y cae.
 over-contact = Crib { $crib }, contacto { $contact }: carga de hasta { $load } ({ $governs }). Capacidad { $capacity } ({ $sum }). Reparta la carga en más contactos o use maderos más grandes.
 over-whole = Crib { $crib }: carga de hasta { $load } ({ $governs }). Capacidad { $capacity } con { $contacts ->
         [one] 1 contacto cargado

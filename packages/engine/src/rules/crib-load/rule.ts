@@ -124,10 +124,10 @@ const over = ({ load, capacity }: Use): boolean =>
 
 export const rule: Rule = {
   id: 'crib-load',
-  title: 'Crib or contact overloaded',
+  title: term('crib-load.title'),
   family: 'timber and cribs',
   severity: 'danger',
-  protects: 'Timber loaded beyond what it bears across the grain crushes, and the load leans over and goes.',
+  protects: term('crib-load.protects'),
   sources: [
     practice,
     published('Rescue Systems 1 (California State Fire Training)', 'chapter 30'),

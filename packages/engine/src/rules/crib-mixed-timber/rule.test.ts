@@ -10,7 +10,7 @@ it('says how much stiffer the other is', () => {
   const cribs = trailerOnCar.cribs.map((c) => (c.name === 'B' ? { ...c, timber: oak } : c));
   expect(check(rule, { ...trailerOnCar, cribs }).map((f) => english(f.message))).toEqual([
     expect.stringContaining(
-      'Cribs A and B hold the trailer and differ in timber (4x4 Douglas fir-larch and 4x4 oak). The stiffer takes 2.0 times',
+      'Cribs A and B support the trailer with different timber: 4x4 Douglas fir-larch and 4x4 oak. The stiffer crib takes 2 times the load',
     ),
   ]);
 });

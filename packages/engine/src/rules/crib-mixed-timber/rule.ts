@@ -1,17 +1,19 @@
+import { type Message, message, name, quantity, term } from '@cribwright/messages';
 import { crossingStiffness } from '../../crib/stiffness.js';
-import { messages } from '../../finding/message.js';
 import type { Crib } from '../../model/support.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
-const words = {
-  mixed:
-    'Cribs {first} and {second} hold the {vehicle} and differ in timber ({one} and {other}). The stiffer takes {times} times as much for the same settling. Build both of the same, or look at their loads.',
-  'other-here': 'The other one is here.',
-} as const;
-const say = messages('crib-mixed-timber', words);
+const alike = ({ timber: a }: Crib, { timber: b }: Crib) =>
+  a.nominal === b.nominal && a.species === b.species && (a.wet === true) === (b.wet === true);
 
-const what = ({ timber }: Crib) => `${timber.nominal} ${timber.species}${timber.wet ? ', wet' : ''}`;
+function what({ timber }: Crib): Message {
+  const holes = { size: name(timber.nominal), species: name(timber.species) };
+  return timber.wet === true
+    ? message('crib-mixed-timber.timber-wet', holes)
+    : message('crib-mixed-timber.timber', holes);
+}
+
 const stiffness = (c: Crib) => crossingStiffness(c.timber, c.courses);
 
 function mixed(w: Workings): readonly RuleFinding[] {
@@ -22,33 +24,34 @@ function mixed(w: Workings): readonly RuleFinding[] {
     const first = cribs[0];
     if (first === undefined) return [];
     return cribs
-      .filter((c) => what(c) !== what(first))
+      .filter((c) => !alike(c, first))
       .map((c) => ({
         subject: { element: c.id },
         at: { element: c.id, property: 'timber' },
-        message: say('mixed', {
-          first: first.name,
-          second: c.name,
-          vehicle: vehicle.name,
+        message: message('crib-mixed-timber.mixed', {
+          first: name(first.name),
+          second: name(c.name),
+          vehicle: name(vehicle.name),
           one: what(first),
           other: what(c),
           times: times(stiffness(first), stiffness(c)),
         }),
-        related: [{ at: { element: first.id, property: 'timber' }, message: say('other-here', {}) }],
+        related: [
+          { at: { element: first.id, property: 'timber' }, message: term('crib-mixed-timber.other-here') },
+        ],
       }));
   });
 }
 
-const times = (a: number, b: number): string => (Math.max(a, b) / Math.min(a, b)).toFixed(1);
+const times = (a: number, b: number) => quantity('ratio', Math.max(a, b) / Math.min(a, b), 'up');
 
 export const rule: Rule = {
   id: 'crib-mixed-timber',
-  title: 'Cribs of different timber under one vehicle',
+  title: term('crib-mixed-timber.title'),
   family: 'timber and cribs',
   severity: 'note',
-  protects: 'The stiffer crib takes the load that the softer one was to share.',
+  protects: term('crib-mixed-timber.protects'),
   sources: [practice],
   compares: [],
-  words,
   check: mixed,
 };

@@ -14,15 +14,17 @@ describe('crib-overhang', () => {
   it('says by how much an end is short, and sets it right', () => {
     const [finding] = found(3.5 * inch);
     expect(finding?.severity).toBe('danger');
-    expect(english(finding?.message)).toContain('stick out 3 1/2 in past the contacts. At least 4 in');
+    expect(english(finding?.message)).toContain('overhang the contacts by 3 1/2 in. The minimum is 4 in');
     expect(finding?.fixes[0]?.edits[0]).toMatchObject({ kind: 'set', text: '4 in' });
     expect(finding?.related[0]?.at.property).toBe('least overhang');
   });
   it('never prints a short end as long enough', () =>
-    expect(english(found(3.999 * inch)[0]?.message)).toContain('stick out 3 15/16 in past'));
+    expect(english(found(3.999 * inch)[0]?.message)).toContain(
+      'overhang the contacts by 3 15/16 in. The minimum is 4 in',
+    ));
   it('warns of a base grown narrow', () => {
     const [finding] = found(7 * inch);
     expect(finding?.severity).toBe('warning');
-    expect(english(finding?.message)).toContain('it is 10 in wide');
+    expect(english(finding?.message)).toContain('which is now 10 in wide');
   });
 });

@@ -1,20 +1,9 @@
-import { name, shown, shownBeside } from '@cribwright/messages';
+import { message, name, shown, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
-import { messages } from '../../finding/message.js';
 import { sizeText } from '../../vehicle/place-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, published, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  'too-short':
-    'Crib {crib}: its timbers stick out {overhang} past the contacts. At least {least} is asked for, or the ends split and walk out.',
-  'too-long':
-    'Crib {crib}: its timbers stick out {overhang} past the contacts. More than {most} narrows the base: it is {width} wide.',
-  'set-here': 'The limit is set here: {limit}.',
-  'fix-overhang': 'Use an overhang of {overhang}',
-} as const;
-const say = messages('crib-overhang', words);
 
 function badOverhang(c: CribWorking, w: Workings): RuleFinding | undefined {
   const value = c.overhang.value?.low;
@@ -34,13 +23,13 @@ function badOverhang(c: CribWorking, w: Workings): RuleFinding | undefined {
     at,
     severity: short ? 'danger' : 'warning',
     message: short
-      ? say('too-short', {
-          crib: c.crib.name,
+      ? message('crib-overhang.too-short', {
+          crib: name(c.crib.name),
           overhang: beside.demand,
           least: beside.limit,
         })
-      : say('too-long', {
-          crib: c.crib.name,
+      : message('crib-overhang.too-long', {
+          crib: name(c.crib.name),
           overhang: beside.demand,
           most: beside.limit,
           width: shown(c.width),
@@ -52,12 +41,12 @@ function badOverhang(c: CribWorking, w: Workings): RuleFinding | undefined {
         : [
             {
               at: limit.ref,
-              message: say('set-here', { limit: shown(limit) }),
+              message: message('crib-overhang.set-here', { limit: shown(limit) }),
             },
           ],
     fixes: [
       {
-        title: say('fix-overhang', { overhang: name(written) }),
+        title: message('crib-overhang.fix-overhang', { overhang: name(written) }),
         edits: [{ kind: 'set', at, text: written }],
         safe: false,
       },
@@ -67,13 +56,11 @@ function badOverhang(c: CribWorking, w: Workings): RuleFinding | undefined {
 
 export const rule: Rule = {
   id: 'crib-overhang',
-  title: 'Timber ends too short or too long past the contacts',
+  title: term('crib-overhang.title'),
   family: 'timber and cribs',
   severity: 'danger',
-  protects:
-    'Short timber ends split and walk out under load; long ones narrow the base that the height counts on.',
+  protects: term('crib-overhang.protects'),
   sources: [practice, published('Rescue Systems 1 (California State Fire Training)', 'chapter 30')],
   compares: ['overhang', 'least overhang', 'most overhang'],
-  words,
   check: (w) => w.cribs().flatMap((c) => badOverhang(c, w) ?? []),
 };

@@ -17,23 +17,23 @@ const found = (...given: Parameters<typeof withCrib>) => check(rule, withCrib(..
 describe('crib-reach', () => {
   it('passes the samples', () => expect(check(rule, trailerOnCar)).toEqual([]));
 
-  it('says what stays open, with the sum, and offers the courses that fit', () => {
+  it('states the gap with its calculation, and offers the courses that fit', () => {
     const [finding] = found({ courses: 8 });
     expect(english(finding?.message)).toBe(
-      "Crib A does not reach the trailer's rail: 12 in is left open (40 in − 28 in) and its wedges close 2 in. " +
-        'Use 11 courses: 1 1/2 in is then left for the wedges.',
+      'Crib A does not reach the rail of the trailer. The gap is 12 in (40 in − 28 in). Its wedges close 2 in. ' +
+        'Use 11 courses. That leaves a gap of 1 1/2 in for the wedges.',
     );
     expect(finding?.fixes[0]?.edits[0]).toMatchObject({ text: '11' });
   });
 
   it('says how much too tall a crib is', () =>
     expect(english(found({ courses: 12 })[0]?.message)).toContain(
-      'it would need 2 in more room (40 in − 42 in)',
+      'is 2 in too tall for the rail of the trailer (40 in − 42 in)',
     ));
 
   it('counts no wedges where none are stated, and offers shims', () => {
     const [finding] = found({ wedges: undefined });
-    expect(english(finding?.message)).toContain('its wedges close nothing');
+    expect(english(finding?.message)).toContain('Its wedges close nothing.');
     expect(finding?.fixes[0]?.edits[0]).toMatchObject({ at: { property: 'shims' }, text: '1.5 in' });
     expect(found({ wedges: undefined, shims: 1.5 * inch })).toEqual([]);
   });
@@ -44,13 +44,13 @@ describe('crib-reach', () => {
   it('answers for both ends of a range', () => {
     expect(found({}, between(39 * inch, 40.5 * inch))).toEqual([]);
     const [finding] = found({}, between(39 * inch, 41 * inch));
-    expect(english(finding?.message)).toContain('2 1/2 in is left open');
+    expect(english(finding?.message)).toContain('The gap is 2 1/2 in');
     expect(english(finding?.governs)).toBe('the range of the height');
   });
 
   it('measures to what faces the ground of a vehicle on its roof', () => {
     const plan = withCrib({});
-    const vehicles = plan.vehicles.map((v) => ({ ...v, posture: { kind: 'on its roof' } as const }));
+    const vehicles = plan.vehicles.map((v) => ({ ...v, position: { kind: 'on its roof' } as const }));
     // 162 in high, the rail's underside at 40 in and 4 in deep: upside down its lower edge is at 118 in.
     expect(english(check(rule, { ...plan, vehicles })[0]?.message)).toContain('(118 in − 38.5 in)');
   });

@@ -1,4 +1,4 @@
-import { calculation, type Message, name, shown, shownAs, term } from '@cribwright/messages';
+import { calculation, count, type Message, message, name, shown, shownAs, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
 import type { Fix } from '../../finding/finding.js';
@@ -6,7 +6,6 @@ import { sizeText } from '../../vehicle/place-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 import { stepMisfit } from './step-chock.js';
-import { say, words } from './words.js';
 
 /** Least and most that the wedges can fill. Without wedges the stack must meet the part by itself. */
 const wedgeRange = (c: CribWorking) => c.closes.value ?? { low: 0, high: 0 };
@@ -16,14 +15,15 @@ function misfit(c: CribWorking, w: Workings): RuleFinding | undefined {
   if (met === undefined) return undefined;
   const { crib, gap } = c;
   const shared = {
-    crib: crib.name,
-    part: `the ${met.vehicle.name}'s ${met.part.name}`,
+    crib: name(crib.name),
+    vehicle: name(met.vehicle.name),
+    part: name(met.part.name),
   };
   const at = { element: crib.id, property: 'courses' };
-  const finding = (message: RuleFinding['message'], fixes: readonly Fix[] = []): RuleFinding => ({
+  const finding = (words: Message, fixes: readonly Fix[] = []): RuleFinding => ({
     subject: { element: crib.id },
     at,
-    message,
+    message: words,
     figures: [c.gap, c.closes, c.height],
     related: [],
     fixes,
@@ -37,7 +37,7 @@ function misfit(c: CribWorking, w: Workings): RuleFinding | undefined {
   const { advice, fixes } = remedy(c, w);
   if (exceeds(0, gap.value.low + 1e-6))
     return finding(
-      say('tall', {
+      message('crib-reach.tall', {
         ...shared,
         over: shownAs(gap, -gap.value.low),
         sum,
@@ -47,11 +47,14 @@ function misfit(c: CribWorking, w: Workings): RuleFinding | undefined {
     );
   if (exceeds(gap.value.high, closes.high + 1e-6))
     return finding(
-      say('short', {
+      message('crib-reach.short', {
         ...shared,
         gap: shownAs(gap, gap.value.high),
-        closes: closes.high > 0 ? shownAs(c.closes, closes.high) : 'nothing',
         sum,
+        wedges:
+          closes.high > 0
+            ? message('crib-reach.wedges-close', { closes: shownAs(c.closes, closes.high) })
+            : term('crib-reach.wedges-close-nothing'),
         advice,
       }),
       fixes,
@@ -59,8 +62,8 @@ function misfit(c: CribWorking, w: Workings): RuleFinding | undefined {
   if (exceeds(closes.low, gap.value.low + 1e-6))
     return {
       ...finding(
-        say('loose', {
-          crib: crib.name,
+        message('crib-reach.loose', {
+          crib: name(crib.name),
           closes: shownAs({ ...c.closes, rounding: 'up' }, closes.low),
           gap: shownAs({ ...gap, rounding: 'down' }, gap.value.low),
           sum,
@@ -78,7 +81,7 @@ function remedy(c: CribWorking, w: Workings): { readonly advice: Message; readon
   const { crib, gap } = c;
   const value = gap.value;
   const depth = crib.timber.depth;
-  if (value === undefined || !(depth > 0)) return { advice: say('measure-first', {}), fixes: [] };
+  if (value === undefined || !(depth > 0)) return { advice: term('crib-reach.measure-first'), fixes: [] };
   const closes = wedgeRange(c);
   const more = Math.floor((value.low - closes.low) / depth + 1e-9);
   const left = {
@@ -88,13 +91,13 @@ function remedy(c: CribWorking, w: Workings): { readonly advice: Message; readon
   const courses = crib.courses + more;
   if (courses >= 1 && more !== 0 && left.high <= closes.high + 1e-6)
     return {
-      advice: say('use-courses', {
-        courses: `${courses}`,
+      advice: message('crib-reach.use-courses', {
+        courses: count(courses),
         gap: shown({ ...gap, value: left }),
       }),
       fixes: [
         {
-          title: say('fix-courses', { courses: `${courses}` }),
+          title: message('crib-reach.fix-courses', { courses: count(courses) }),
           edits: [
             {
               kind: 'set',
@@ -111,10 +114,10 @@ function remedy(c: CribWorking, w: Workings): { readonly advice: Message; readon
     const text = sizeText(crib.shims + filler, w.plan.display, 'down');
     const shims = name(text);
     return {
-      advice: say('use-shims', { shims }),
+      advice: message('crib-reach.use-shims', { shims }),
       fixes: [
         {
-          title: say('fix-shims', { shims }),
+          title: message('crib-reach.fix-shims', { shims }),
           edits: [
             {
               kind: 'set',
@@ -127,18 +130,17 @@ function remedy(c: CribWorking, w: Workings): { readonly advice: Message; readon
       ],
     };
   }
-  return { advice: say('measure-first', {}), fixes: [] };
+  return { advice: term('crib-reach.measure-first'), fixes: [] };
 }
 
 export const rule: Rule = {
   id: 'crib-reach',
-  title: 'Crib does not reach, or does not fit under, what it captures',
+  title: term('crib-reach.title'),
   family: 'timber and cribs',
   severity: 'danger',
-  protects: 'A crib that stops short of the load carries nothing until the load drops onto it.',
+  protects: term('crib-reach.protects'),
   sources: [practice],
   compares: ['gap', 'closes'],
-  words,
   check: (w) => [
     ...w.cribs().flatMap((c) => misfit(c, w) ?? []),
     ...w.stepChocks().flatMap((c) => stepMisfit(c) ?? []),

@@ -1,18 +1,21 @@
-import { calculation, shown, shownAs, term } from '@cribwright/messages';
+import { calculation, message, name, shown, shownAs, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { type StepChockWorking, snugGap } from '../../crib/step-chock-working.js';
 import { measured } from '../../figure/compute.js';
 import { length } from '../../figure/units-of.js';
 import { exactly } from '../../model/interval.js';
 import type { RuleFinding } from '../rule.js';
-import { say } from './words.js';
 
 /** A step chock under its part: beside it, too tall, or left open. */
 export function stepMisfit(c: StepChockWorking): RuleFinding | undefined {
   const { chock, meets, gap } = c;
   if (meets === undefined) return undefined;
   const subject = { element: chock.id };
-  const shared = { chock: chock.name, part: `the ${meets.vehicle.name}'s ${meets.part.name}` };
+  const shared = {
+    chock: name(chock.name),
+    vehicle: name(meets.vehicle.name),
+    part: name(meets.part.name),
+  };
   const figures = [c.gap, c.height];
   if (!meets.hit) {
     const off = measured(
@@ -23,16 +26,17 @@ export function stepMisfit(c: StepChockWorking): RuleFinding | undefined {
     return {
       subject,
       at: { element: chock.id, property: 'at' },
-      message: say('step-beside', { ...shared, off: shown(off) }),
+      message: message('crib-reach.step-beside', { ...shared, off: shown(off) }),
       figures: [off],
     };
   }
-  if (gap.value === undefined) return { subject, at: subject, message: say('step-none', shared), figures };
+  if (gap.value === undefined)
+    return { subject, at: subject, message: message('crib-reach.step-none', shared), figures };
   return exceeds(gap.value.high, snugGap)
     ? {
         subject,
         at: subject,
-        message: say('step-gap', {
+        message: message('crib-reach.step-gap', {
           ...shared,
           gap: shownAs(gap, gap.value.high),
           sum: calculation(gap),

@@ -13,12 +13,12 @@ it('passes the samples', () => expect(check(rule, trailerOnCar)).toEqual([]));
 it('wants a pair for each loaded contact', () => {
   const [finding] = found({ pairs: 1, travel, preload: 0 });
   expect(english(finding?.message)).toBe(
-    'Crib A has 1 pair of wedges for 4 loaded contacts. A contact without wedges may not be tight: use 4 pairs.',
+    'Crib A has 1 pair of wedges for 4 loaded contacts. A contact without wedges may not be snug. Use 4 pairs.',
   );
   expect(finding?.fixes[0]?.edits[0]).toMatchObject({ text: '4 pairs' });
 });
 it('says so where there are none', () => expect(found(undefined)[0]?.message.id).toBe('crib-wedge.none'));
 it('does not stretch wedges', () =>
   expect(english(found({ pairs: 4, travel: between(0, 3 * inch), preload: 0 })[0]?.message)).toContain(
-    'are to close 3 in. One pair closes at most 2 in',
+    'each pair of wedges must close 3 in. The limit is 2 in',
   ));

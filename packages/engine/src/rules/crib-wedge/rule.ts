@@ -1,21 +1,11 @@
-import { shownBeside, term } from '@cribwright/messages';
+import { message, name, count as numberOf, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
 import { given } from '../../figure/compute.js';
 import { count } from '../../figure/units-of.js';
-import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  few: 'Crib {crib} has {pairs} for {loaded} loaded contacts. A contact without wedges may not be tight: use {loaded} pairs.',
-  none: 'Crib {crib} has no wedges. Nothing makes its {loaded} loaded contacts tight: use {loaded} pairs.',
-  travel:
-    'Crib {crib}: its wedges are to close {travel}. One pair closes at most {most}; more, and they stand on their tips. Use shims or another course.',
-  'fix-pairs': 'Use {pairs} pairs of wedges',
-} as const;
-const say = messages('crib-wedge', words);
 
 function untight(c: CribWorking, w: Workings): readonly RuleFinding[] {
   const { crib, loaded } = c;
@@ -24,14 +14,14 @@ function untight(c: CribWorking, w: Workings): readonly RuleFinding[] {
   const at = { element: crib.id, property: 'wedges' };
   const subject = { element: crib.id };
   const fix = {
-    title: say('fix-pairs', { pairs: `${loaded}` }),
+    title: message('crib-wedge.fix-pairs', { pairs: numberOf(loaded) }),
     edits: [{ kind: 'set' as const, at, text: `${loaded} pairs` }],
     safe: false,
   };
   const figure = given(count('pairs', term('figure.pairs-of-wedges'), 'down', { ref: at }), exactly(pairs), {
     kind: 'stated',
   });
-  const shared = { crib: crib.name, loaded: `${loaded}` };
+  const shared = { crib: name(crib.name), loaded: numberOf(loaded) };
   const few: readonly RuleFinding[] =
     pairs >= loaded
       ? []
@@ -41,8 +31,8 @@ function untight(c: CribWorking, w: Workings): readonly RuleFinding[] {
             at: crib.wedges === undefined ? subject : at,
             message:
               pairs === 0
-                ? say('none', shared)
-                : say('few', { ...shared, pairs: `${pairs} ${pairs === 1 ? 'pair' : 'pairs'} of wedges` }),
+                ? message('crib-wedge.none', shared)
+                : message('crib-wedge.few', { ...shared, pairs: numberOf(pairs) }),
             figures: [figure],
             fixes: [fix],
           },
@@ -56,7 +46,11 @@ function untight(c: CribWorking, w: Workings): readonly RuleFinding[] {
         {
           subject,
           at,
-          message: say('travel', { crib: crib.name, travel: beside.demand, most: beside.limit }),
+          message: message('crib-wedge.travel', {
+            crib: name(crib.name),
+            travel: beside.demand,
+            most: beside.limit,
+          }),
           figures: [c.closes, limit],
         },
       ]
@@ -65,12 +59,11 @@ function untight(c: CribWorking, w: Workings): readonly RuleFinding[] {
 
 export const rule: Rule = {
   id: 'crib-wedge',
-  title: 'Contact without wedges, or wedges stretched too far',
+  title: term('crib-wedge.title'),
   family: 'timber and cribs',
   severity: 'warning',
-  protects: 'A contact that is not tight carries nothing until the load has moved.',
+  protects: term('crib-wedge.protects'),
   sources: [practice],
   compares: ['pairs', 'closes', 'wedge travel'],
-  words,
   check: (w) => w.cribs().flatMap((c) => untight(c, w)),
 };

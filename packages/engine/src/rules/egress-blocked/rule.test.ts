@@ -6,14 +6,14 @@ import { rule } from './rule.js';
 
 const way = (x: number, width = 4) => [
   {
-    id: 'way out/W',
+    id: 'egress/W',
     name: 'W',
     points: [
       { x: x * foot, y: -14 * foot },
       { x: x * foot, y: 0 },
     ],
     width: width * foot,
-    ref: { element: 'way out/W' },
+    ref: { element: 'egress/W' },
   },
 ];
 const found = (x: number, width?: number) =>
@@ -25,11 +25,11 @@ describe('egress-blocked', () => {
   it('passes the sample', () => expect(check(rule, trailerOnCar)).toEqual([]));
   it('passes beside a crib, and not through it', () => {
     expect(found(13.1)).toEqual([]);
-    expect(found(12.5)).toEqual(['Way out W is blocked by crib A. Move it, or leave another way.']);
+    expect(found(12.5)).toEqual(['Egress W is blocked by crib A. Move it, or plan another egress.']);
   });
-  it('warns of a narrow one', () => expect(found(20, 2)[0]).toContain('is 24 in wide. At least 36 in'));
+  it('warns of a narrow one', () => expect(found(20, 2)[0]).toContain('is 24 in wide. The minimum is 36 in'));
   it('wants no strap across', () => {
-    // Along the truck from 8 to 20 ft: the strap from foot to foot lies across it at 14 ft.
+    // Along the truck from 8 to 20 ft: the strap from base to base lies across it at 14 ft.
     const points = [
       { x: 8 * foot, y: 0.2 },
       { x: 20 * foot, y: 0.2 },

@@ -1,34 +1,22 @@
-import { shownBeside, term } from '@cribwright/messages';
+import { message, name, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { given } from '../../figure/compute.js';
 import { length } from '../../figure/units-of.js';
-import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { Egress } from '../../model/plan.js';
 import type { ElementId } from '../../model/ref.js';
-import { band, type Outline, overlap } from '../../space/polygon.js';
-import { cribSolid, type Solid, stepChockSolid, vehicleSolid } from '../../space/solids.js';
-import { anchorPlace } from '../../strut/anchor-place.js';
+import { band, type Extent, type Outline } from '../../placed/outline.js';
+import { overlap } from '../../space/polygon.js';
 import { elementWords } from '../../workings/element-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  blocked: 'Way out {way} is blocked by {what}. Move it, or leave another way.',
-  across:
-    'Way out {way}: {what} runs across it near the ground. Lead it elsewhere, or the one who leaves in a hurry falls.',
-  narrow: 'Way out {way} is {width} wide. At least {least} is asked for.',
-  none: 'The plan gives no way out. Say where the rescuer kneels and which way they leave.',
-  'in-the-way': 'This is in the way.',
-} as const;
-const say = messages('egress-blocked', words);
 
 /** What stands higher than this at a person's path cannot be stepped over, m. */
 const stepOver = 0.15;
 /** And what hangs lower than this cannot be passed under, m. */
 const headroom = 1.8;
 
-const inPath = ({ low, high }: Solid) => high > stepOver && low < headroom;
+const inPath = ({ low, high }: Extent) => high > stepOver && low < headroom;
 
 const pathOf = (way: Egress): readonly Outline[] =>
   way.points.slice(1).flatMap((to, i) => {
@@ -37,40 +25,36 @@ const pathOf = (way: Egress): readonly Outline[] =>
   });
 
 /** Struts and ties seen from above, as thin bands, as high as they reach. */
-function lines(w: Workings): readonly Solid[] {
-  const struts = w.plan.struts.map((s) => ({
-    element: s.id,
-    outline: band(s.foot, s.head, 0.1),
-    low: 0,
-    high: Math.max(stepOver * 2, s.head.z.high),
+function lines(w: Workings): readonly Extent[] {
+  const struts = w.placed.struts.all.map(({ extent }) => ({
+    ...extent,
+    high: Math.max(stepOver * 2, extent.high),
   }));
-  const ties = w.plan.ties.flatMap((t) => {
-    const from = anchorPlace(t.from, w.plan);
-    const to = anchorPlace(t.to, w.plan);
-    return from === undefined || to === undefined
+  const ties = w.placed.ties.all.flatMap(({ tie, from, to }) =>
+    from === undefined || to === undefined
       ? []
-      : [{ element: t.id, outline: band(from, to, 0.05), low: 0, high: stepOver * 2 }];
-  });
+      : [{ element: tie.id, outline: band(from, to, 0.05), low: 0, high: stepOver * 2 }],
+  );
   return [...struts, ...ties];
 }
 
 function check(w: Workings): readonly RuleFinding[] {
-  const { plan } = w;
+  const { plan, placed } = w;
   const supports = plan.cribs.length + plan.stepChocks.length + plan.struts.length;
   if (plan.egress.length === 0)
     return supports === 0
       ? []
-      : [{ subject: plan.ref, at: plan.ref, severity: 'note', message: say('none', {}) }];
+      : [{ subject: plan.ref, at: plan.ref, severity: 'note', message: term('egress-blocked.none') }];
   const solids = [
-    ...w.cribs().map(cribSolid),
-    ...plan.stepChocks.map(stepChockSolid),
-    ...plan.vehicles.filter((v) => v.posture.kind === 'upright').map(vehicleSolid),
+    ...placed.cribs.all.map((c) => c.extent),
+    ...placed.stepChocks.all.map((c) => c.extent),
+    ...placed.vehicles.all.filter((v) => v.given.position.kind === 'upright').map((v) => v.extent),
     ...lines(w),
   ].filter(inPath);
   return plan.egress.flatMap((way) => [...blocked(way, solids, w), ...narrow(way, w)]);
 }
 
-function blocked(way: Egress, solids: readonly Solid[], w: Workings): readonly RuleFinding[] {
+function blocked(way: Egress, solids: readonly Extent[], w: Workings): readonly RuleFinding[] {
   const path = pathOf(way);
   const hit = new Set<ElementId>(
     solids.filter((s) => path.some((p) => overlap(p, s.outline) > 0)).map((s) => s.element),
@@ -78,11 +62,11 @@ function blocked(way: Egress, solids: readonly Solid[], w: Workings): readonly R
   return [...hit].map((id) => ({
     subject: { element: way.id },
     at: way.ref,
-    message: say(id.startsWith('tie/') ? 'across' : 'blocked', {
-      way: way.name,
+    message: message(id.startsWith('tie/') ? 'egress-blocked.across' : 'egress-blocked.blocked', {
+      way: name(way.name),
       what: elementWords(w.plan, id),
     }),
-    related: [{ at: { element: id }, message: say('in-the-way', {}) }],
+    related: [{ at: { element: id }, message: term('egress-blocked.in-the-way') }],
   }));
 }
 
@@ -103,7 +87,11 @@ function narrow(way: Egress, w: Workings): readonly RuleFinding[] {
       subject: { element: way.id },
       at,
       severity: 'warning',
-      message: say('narrow', { way: way.name, width: beside.demand, least: beside.limit }),
+      message: message('egress-blocked.narrow', {
+        way: name(way.name),
+        width: beside.demand,
+        least: beside.limit,
+      }),
       figures: [width, least],
       related: [],
     },
@@ -112,12 +100,11 @@ function narrow(way: Egress, w: Workings): readonly RuleFinding[] {
 
 export const rule: Rule = {
   id: 'egress-blocked',
-  title: 'Way out blocked, narrow or missing',
+  title: term('egress-blocked.title'),
   family: 'order and crew',
   severity: 'danger',
-  protects: 'Whoever kneels there must be able to leave at once, without looking where to step.',
+  protects: term('egress-blocked.protects'),
   sources: [practice],
   compares: ['width', 'egress width'],
-  words,
   check,
 };

@@ -5,7 +5,6 @@ import { rule as airSpringFree } from '../air-spring-free/rule.js';
 import { rule as axleOverweight } from '../axle-overweight/rule.js';
 import { rule as cacheShort } from '../cache-short/rule.js';
 import { rule as cacheUnknown } from '../cache-unknown/rule.js';
-import { rule as casesLeftOut } from '../cases-left-out/rule.js';
 import { rule as countMismatch } from '../count-mismatch/rule.js';
 import { rule as couplingMissing } from '../coupling-missing/rule.js';
 import { rule as crewShort } from '../crew-short/rule.js';
@@ -61,7 +60,6 @@ export const rules: readonly Rule[] = [
   axleOverweight,
   cacheShort,
   cacheUnknown,
-  casesLeftOut,
   countMismatch,
   couplingMissing,
   crewShort,

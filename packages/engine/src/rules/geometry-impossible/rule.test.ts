@@ -38,13 +38,15 @@ describe('geometry-impossible', () => {
       points: c.points.map((p) => ({ ...p, x: p.x + 10 * foot })),
     }));
     const [finding] = check(rule, { ...trailerOnCar, contacts });
-    expect(english(finding?.message)).toContain('where the car is not. The nearest of it is 102 in away');
+    expect(english(finding?.message)).toContain('but the car is not there. Its nearest point is 102 in away');
   });
   it('notes heights that do not meet', () => {
     const vehicles = trailerOnCar.vehicles.map((v) => ({
       ...v,
       parts: v.parts.map((p) => (p.id === 'roof' ? { ...p, height: exactly(50 * inch) } : p)),
     }));
-    expect(english(check(rule, { ...trailerOnCar, vehicles })[0]?.message)).toContain('lie 10 in');
+    expect(english(check(rule, { ...trailerOnCar, vehicles })[0]?.message)).toContain(
+      'there is a gap of 10 in between',
+    );
   });
 });

@@ -1,28 +1,13 @@
-import { shown, term } from '@cribwright/messages';
+import { message, name, shown, term } from '@cribwright/messages';
+import { inch } from '@cribwright/units';
 import { given, measured } from '../../figure/compute.js';
 import { length } from '../../figure/units-of.js';
-import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { Vehicle, VehicleContact } from '../../model/vehicle.js';
-import { toVehicle } from '../../vehicle/frame.js';
-import { partNamed, placeAt } from '../../vehicle/part-place.js';
+import { toVehicle } from '../../placed/frame.js';
+import { partNamed, placeAt } from '../../placed/part-place.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  'no-size': 'The {vehicle} has no length, width or height. Give its size.',
-  'part-outside': 'The {part} of the {vehicle} runs from {from} to {to}, and the vehicle is {length} long.',
-  'axle-outside': '{axle} of the {vehicle} is at {at}, and the vehicle is {length} long.',
-  'cargo-outside': '{cargo} of the {vehicle} lies from {from} to {to}, and the vehicle is {length} long.',
-  'height-backwards': 'The {part} of the {vehicle} is higher than the vehicle itself.',
-  'rests-beside':
-    'The {upper} is to rest on the {lower} at {at}, where the {lower} is not. The nearest of it is {off} away.',
-  'rests-not-part': 'The {upper} is to rest at its {part}, {off} beside it.',
-  'rests-gap':
-    'The {upper} rests on the {lower}, and between the {part} ({high}) and the {under} ({low}) lie {gap}. One of the heights is wrong.',
-  'no-weight': 'The {vehicle} weighs nothing: its axles carry nothing, and no weight is stated.',
-} as const;
-const say = messages('geometry-impossible', words);
 
 const hair = 0.02;
 
@@ -31,21 +16,41 @@ function vehicleFaults(vehicle: Vehicle, w: Workings): readonly RuleFinding[] {
   const long = (value: number) =>
     shown(given(length('l', term('figure.length'), 'nearest'), exactly(value), { kind: 'stated' }));
   if (!(vehicle.length > 0 && vehicle.width > 0 && vehicle.height > 0))
-    return [{ subject, at: subject, message: say('no-size', { vehicle: vehicle.name }) }];
+    return [
+      {
+        subject,
+        at: subject,
+        message: message('geometry-impossible.no-size', { vehicle: name(vehicle.name) }),
+      },
+    ];
   const outside = (from: number, to: number) =>
     from < -hair || to > vehicle.length + hair || to < from - hair;
-  const whole = { vehicle: vehicle.name, length: long(vehicle.length) };
+  const whole = { vehicle: name(vehicle.name), length: long(vehicle.length) };
   const parts = vehicle.parts.flatMap((p) => {
     if (outside(p.from, p.to))
       return [
         {
           subject,
           at: p.ref,
-          message: say('part-outside', { ...whole, part: p.name, from: long(p.from), to: long(p.to) }),
+          message: message('geometry-impossible.part-outside', {
+            ...whole,
+            part: name(p.name),
+            from: long(p.from),
+            to: long(p.to),
+          }),
         },
       ];
     return p.height.low > vehicle.height + hair
-      ? [{ subject, at: p.ref, message: say('height-backwards', { vehicle: vehicle.name, part: p.name }) }]
+      ? [
+          {
+            subject,
+            at: p.ref,
+            message: message('geometry-impossible.height-backwards', {
+              vehicle: name(vehicle.name),
+              part: name(p.name),
+            }),
+          },
+        ]
       : [];
   });
   const axles = vehicle.axles
@@ -53,19 +58,30 @@ function vehicleFaults(vehicle: Vehicle, w: Workings): readonly RuleFinding[] {
     .map((a) => ({
       subject,
       at: a.ref,
-      message: say('axle-outside', { ...whole, axle: a.name, at: long(a.x) }),
+      message: message('geometry-impossible.axle-outside', { ...whole, axle: name(a.name), at: long(a.x) }),
     }));
   const cargo = vehicle.cargo
     .filter((c) => outside(c.from, c.to))
     .map((c) => ({
       subject,
       at: c.ref,
-      message: say('cargo-outside', { ...whole, cargo: c.name, from: long(c.from), to: long(c.to) }),
+      message: message('geometry-impossible.cargo-outside', {
+        ...whole,
+        cargo: name(c.name),
+        from: long(c.from),
+        to: long(c.to),
+      }),
     }));
   const weight = w.masses().get(vehicle.id)?.weight.value;
   const weightless =
     weight !== undefined && weight.high <= 0
-      ? [{ subject, at: subject, message: say('no-weight', { vehicle: vehicle.name }) }]
+      ? [
+          {
+            subject,
+            at: subject,
+            message: message('geometry-impossible.no-weight', { vehicle: name(vehicle.name) }),
+          },
+        ]
       : [];
   return [...parts, ...axles, ...cargo, ...weightless];
 }
@@ -81,7 +97,7 @@ function contactFaults(contact: VehicleContact, w: Workings): readonly RuleFindi
     );
   const subject = { element: lower.id };
   const at = contact.ref;
-  const names = { upper: upper.name, lower: lower.name };
+  const names = { upper: name(upper.name), lower: name(lower.name) };
   const worst = contact.points
     .map((p) => ({ p, off: outsideOf(lower, p) }))
     .reduce((a, b) => (b.off > a.off ? b : a), { p: { x: 0, y: 0 }, off: 0 });
@@ -90,14 +106,26 @@ function contactFaults(contact: VehicleContact, w: Workings): readonly RuleFindi
       {
         subject,
         at,
-        message: say('rests-beside', { ...names, at: measuredAs(worst.p.x), off: measuredAs(worst.off) }),
+        message: message('geometry-impossible.rests-beside', {
+          ...names,
+          at: measuredAs(worst.p.x),
+          off: measuredAs(worst.off),
+        }),
       },
     ];
   const part = partNamed(upper, contact.upperPart);
   const misses = part === undefined ? 0 : Math.max(...contact.points.map((p) => missOf(upper, part, p)));
   if (part !== undefined && misses > 0.1)
     return [
-      { subject, at, message: say('rests-not-part', { ...names, part: part.name, off: measuredAs(misses) }) },
+      {
+        subject,
+        at,
+        message: message('geometry-impossible.rests-not-part', {
+          upper: names.upper,
+          part: name(part.name),
+          off: measuredAs(misses),
+        }),
+      },
     ];
   const under = contact.lowerPart === undefined ? undefined : partNamed(lower, contact.lowerPart);
   return part === undefined || under === undefined || contact.coupled
@@ -122,7 +150,7 @@ function outsideOf(vehicle: Vehicle, point: { readonly x: number; readonly y: nu
 }
 
 /** More than this between two things that touch is a mistake in one of the heights, m. Common practice. */
-const mostGap = 3 * 0.0254;
+const mostGap = 3 * inch;
 
 function gapFault(
   contact: VehicleContact,
@@ -145,11 +173,11 @@ function gapFault(
       subject: { element: contact.lower },
       at: contact.ref,
       severity: 'note',
-      message: say('rests-gap', {
-        upper: w.vehicles.get(contact.upper)?.name ?? contact.upper,
-        lower: w.vehicles.get(contact.lower)?.name ?? contact.lower,
-        part: part.name,
-        under: under.name,
+      message: message('geometry-impossible.rests-gap', {
+        upper: name(w.vehicles.get(contact.upper)?.name ?? contact.upper),
+        lower: name(w.vehicles.get(contact.lower)?.name ?? contact.lower),
+        part: name(part.name),
+        under: name(under.name),
         high: measuredAs(part.height.low),
         low: measuredAs(under.height.high),
         gap: measuredAs(gap),
@@ -160,13 +188,12 @@ function gapFault(
 
 export const rule: Rule = {
   id: 'geometry-impossible',
-  title: 'Sizes and places that cannot be',
+  title: term('geometry-impossible.title'),
   family: 'plausibility',
   severity: 'danger',
-  protects: 'A number typed wrong makes every figure after it wrong.',
+  protects: term('geometry-impossible.protects'),
   sources: [practice],
   compares: [],
-  words,
   check: (w) => [
     ...w.plan.vehicles.flatMap((v) => vehicleFaults(v, w)),
     ...w.plan.contacts.flatMap((c) => contactFaults(c, w)),

@@ -20,7 +20,7 @@ describe('grade-slide', () => {
     const [found, ...more] = check(rule, onGrade(0.6));
     expect(more).toEqual([]);
     expect(english(found?.message)).toMatch(
-      /^On a grade of 60 % the truck pulls [\d,]+ lb downhill \(.* × sin\(arctan\(60 %\)\)\)\. What is chocked holds [\d,]+ lb/,
+      /^On a grade of 60 %, the truck pulls [\d,]+ lb downhill \(.* × sin\(arctan\(60 %\)\)\)\. Its chocked wheels hold [\d,]+ lb/,
     );
     const [demand, hold] = found?.figures ?? [];
     expect(demand?.value?.high).toBeGreaterThan(hold?.value?.low ?? Number.POSITIVE_INFINITY);
@@ -31,15 +31,20 @@ describe('grade-slide', () => {
     expect(check(rule, wrong)).toHaveLength(1);
   });
 
-  it.each(['grade', 'direction'] as const)('says loudly where the %s is not said', (unsaid) => {
-    const plan = onGrade(unsaid === 'grade' ? 0 : 0.03);
-    const [found, ...more] = check(rule, { ...plan, ground: { ...plan.ground, unsaid } });
-    expect(more).toEqual([]);
-    expect(found).toMatchObject({ couldNotRun: true, at: { element: 'ground' } });
-    expect(english(found?.message)).toMatch(
-      unsaid === 'grade' ? /how the ground falls/ : /A grade of 3 % is said, and not/,
-    );
-  });
+  it.each(['grade', 'direction'] as const)(
+    'reports that the check could not run where the %s is not stated',
+    (unsaid) => {
+      const plan = onGrade(unsaid === 'grade' ? 0 : 0.03);
+      const [found, ...more] = check(rule, { ...plan, ground: { ...plan.ground, unsaid } });
+      expect(more).toEqual([]);
+      expect(found).toMatchObject({ couldNotRun: true, at: { element: 'ground' } });
+      expect(english(found?.message)).toMatch(
+        unsaid === 'grade'
+          ? /^Grade not stated\. Slide check not run/
+          : /^Direction of the 3 % grade not stated\./,
+      );
+    },
+  );
 
   it('leaves wheels without any chock to the rule that asks for them', () => {
     expect(check(rule, onGrade(0.02, { chocks: [] }))).toEqual([]);

@@ -1,9 +1,8 @@
-import { calculation, shown, shownBeside, term } from '@cribwright/messages';
+import { calculation, message, shown, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { computed, given, measured } from '../../figure/compute.js';
 import type { Figure } from '../../figure/figure.js';
 import { force, ratio, share } from '../../figure/units-of.js';
-import { messages } from '../../finding/message.js';
 import { holds } from '../../loss/case-run.js';
 import type { ComponentRun } from '../../loss/loss-working.js';
 import { exactly } from '../../model/interval.js';
@@ -13,17 +12,6 @@ import { at } from '../../resting/at.js';
 import type { PlanBody } from '../../resting/plan-bodies.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, published, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  slides:
-    'On a grade of {grade} the {vehicle} pulls {demand} downhill ({sum}). What is chocked holds {capacity} ({hold}). Chock more axles, or pull a line uphill.',
-  'grade-here': 'The grade is set here: {grade}.',
-  'grade-unsaid':
-    'Nobody says how the ground falls, so nothing was checked for sliding or rolling downhill, and all else was worked out as if it were level. Measure it, and say it: `grade 0 %`, or `grade 2 % toward rear`.',
-  'direction-unsaid':
-    'A grade of {grade} is said, and not which way it falls. It was worked out as falling toward the rear, so nobody knows how it is the other ways. Say it: `grade {grade} toward rear`.',
-} as const;
-const say = messages('grade-slide', words);
 
 /** Friction of what cannot roll downhill, with as little on it as the ranges allow. Snug cribs carry nothing yet. */
 function holdOf(w: Workings, part: ComponentRun, body: PlanBody): Figure {
@@ -84,7 +72,7 @@ function judge(w: Workings, part: ComponentRun, body: PlanBody): RuleFinding | u
   return {
     subject: { element: body.vehicle },
     at: ground.ref,
-    message: say('slides', {
+    message: message('grade-slide.slides', {
       grade: shown(grade),
       vehicle: body.name,
       demand: beside.demand,
@@ -93,7 +81,9 @@ function judge(w: Workings, part: ComponentRun, body: PlanBody): RuleFinding | u
       hold: calculation(hold),
     }),
     figures: [demand, hold],
-    related: [{ at: { element: body.vehicle }, message: say('grade-here', { grade: shown(grade) }) }],
+    related: [
+      { at: { element: body.vehicle }, message: message('grade-slide.grade-here', { grade: shown(grade) }) },
+    ],
     governs: term('figure.the-heavy-end'),
   };
 }
@@ -114,7 +104,9 @@ function unsaid({ plan }: Workings): readonly RuleFinding[] {
       severity: 'warning',
       couldNotRun: true,
       message:
-        unsaid === 'grade' ? say('grade-unsaid', {}) : say('direction-unsaid', { grade: shown(stated) }),
+        unsaid === 'grade'
+          ? term('grade-slide.grade-unsaid')
+          : message('grade-slide.direction-unsaid', { grade: shown(stated) }),
       figures: [stated],
     },
   ];
@@ -122,16 +114,15 @@ function unsaid({ plan }: Workings): readonly RuleFinding[] {
 
 export const rule: Rule = {
   id: 'grade-slide',
-  title: 'Slides down the grade',
-  family: 'whole set-up',
+  title: term('grade-slide.title'),
+  family: 'whole system',
   severity: 'danger',
-  protects: 'On a grade the weight pulls downhill; chocks on too few wheels slide with it.',
+  protects: term('grade-slide.protects'),
   sources: [
     practice,
     published('OpenStax University Physics, volume 1', 'section 6.2: the incline, W sin θ against μ N'),
   ],
   compares: ['weight × sin(grade)', 'friction × load on held wheels'],
-  words,
   check: (w) => [
     ...unsaid(w),
     ...(w.plan.ground.grade === 0

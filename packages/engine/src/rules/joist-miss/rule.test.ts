@@ -13,8 +13,8 @@ describe('joist-miss', () => {
   it('says which contact misses and by how much, and moves the crib', () => {
     const [finding] = found(20 * foot, -42.75 * inch);
     // Contacts stand 6.25 in either side of the middle; joists every 12 in, 3 in wide: 6.25 − 1.5 in off.
-    expect(english(finding?.message)).toContain('contact 2 misses the joists: the nearest is 4 1/4 in away');
-    expect(english(finding?.message)).toContain('2 in counts as under it');
+    expect(english(finding?.message)).toContain('contact 2 misses the joists by 4 1/4 in.');
+    expect(english(finding?.message)).toContain('The limit is 2 in.');
     expect(finding?.fixes[0]?.edits[0]).toMatchObject({
       kind: 'set',
       at: { element: 'crib/A', property: 'at' },
@@ -37,7 +37,7 @@ describe('joist-miss', () => {
 
   it('says so where a crib captures nothing, or misses all', () => {
     expect(english(found(20 * foot, 0, { captures: [] })[0]?.message)).toBe(
-      'Crib A captures nothing. Say what its top meets.',
+      'Crib A captures no part. State the part that its top meets.',
     );
     expect(
       found(20 * foot, 0, {

@@ -1,27 +1,15 @@
-import { name, shown, shownAs, term } from '@cribwright/messages';
-import { type Contact, covers, type Met } from '../../crib/contacts.js';
+import { count, message, name, shown, shownAs, term } from '@cribwright/messages';
+import { inch } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
 import { measured } from '../../figure/compute.js';
 import { length } from '../../figure/units-of.js';
 import type { Fix } from '../../finding/finding.js';
-import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
-import { placeAt } from '../../vehicle/part-place.js';
+import { type Contact, covers, type Met } from '../../placed/contacts.js';
+import { placeAt } from '../../placed/part-place.js';
 import { placeText } from '../../vehicle/place-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  misses:
-    'Crib {crib} contact {contact} misses the {part}: the nearest is {off} away, and {reach} counts as under it. {advice}',
-  'no-such-part': 'Crib {crib} is to capture {part}, and the {vehicle} has no such part.',
-  nothing: 'Crib {crib} captures nothing. Say what its top meets.',
-  'to-meet': 'It is to meet the {part}.',
-  'move-it': 'Move the crib to {place}.',
-  'look-again': 'No place near here puts every contact under its part. Look at another layout.',
-  'fix-move': 'Move the crib to {place}',
-} as const;
-const say = messages('joist-miss', words);
 
 function misses(c: CribWorking, w: Workings): readonly RuleFinding[] {
   const { crib } = c;
@@ -31,7 +19,7 @@ function misses(c: CribWorking, w: Workings): readonly RuleFinding[] {
       {
         subject,
         at: subject,
-        message: say('nothing', { crib: crib.name }),
+        message: message('joist-miss.nothing', { crib: name(crib.name) }),
         figures: [],
       },
     ];
@@ -47,11 +35,10 @@ function misses(c: CribWorking, w: Workings): readonly RuleFinding[] {
       : [];
   const first = missed[0] ?? lone[0];
   if (first === undefined) return [];
-  const fix = nearestFit(c, w);
-  return [report(c, first.contact, first.first, w, fix)];
+  return [report(c, first.contact, first.first, w, nearestFit(c, w))];
 }
 
-function report(c: CribWorking, contact: Contact, met: Met, w: Workings, fix: Fix | undefined): RuleFinding {
+function report(c: CribWorking, contact: Contact, met: Met, w: Workings, fit: Fit | undefined): RuleFinding {
   const { crib } = c;
   const reach = w.limit('joist reach');
   const off = measured(
@@ -62,23 +49,25 @@ function report(c: CribWorking, contact: Contact, met: Met, w: Workings, fix: Fi
   return {
     subject: { element: crib.id },
     at: { element: crib.id, property: 'at' },
-    message: say('misses', {
-      crib: crib.name,
-      contact: `${contact.number}`,
-      part: met.part.name,
+    message: message('joist-miss.misses', {
+      crib: name(crib.name),
+      contact: count(contact.number),
+      part: name(met.part.name),
       off: shown(off),
       reach: shownAs(reach, reach.value?.low ?? 0),
       advice:
-        fix === undefined ? say('look-again', {}) : say('move-it', { place: fix.title.holes.place ?? '' }),
+        fit === undefined
+          ? term('joist-miss.look-again')
+          : message('joist-miss.move-it', { place: name(fit.place) }),
     }),
     figures: [off, reach],
-    related: [{ at: met.capture.ref, message: say('to-meet', { part: met.part.name }) }],
-    fixes: fix === undefined ? [] : [fix],
+    related: [{ at: met.capture.ref, message: message('joist-miss.to-meet', { part: name(met.part.name) }) }],
+    fixes: fit === undefined ? [] : [fit.fix],
   };
 }
 
 /** Steps of half an inch, up to two feet: more is another plan. */
-const step = 0.5 * 0.0254;
+const step = 0.5 * inch;
 const farthest = 48;
 /** Moves tried along each axis. */
 const mostTried = 12;
@@ -97,16 +86,25 @@ function moves(off: readonly number[]): readonly number[] {
     .map((n) => n * step);
 }
 
+/** A place that fits, as the plan writes it, and the fix that moves the crib there. */
+interface Fit {
+  readonly place: string;
+  readonly fix: Fix;
+}
+
 /** The nearest place, of those worth a try, at which every contact that the plan gives a part meets it. */
-function nearestFit(c: CribWorking, w: Workings): Fix | undefined {
+function nearestFit(c: CribWorking, w: Workings): Fit | undefined {
   const found = nearestMove(c, w.limit('joist reach').value?.low ?? 0);
   if (found === undefined) return undefined;
   const at = { x: c.crib.at.x + found.dx, y: c.crib.at.y + found.dy };
   const place = placeText(at, w.plan.display);
   return {
-    title: say('fix-move', { place: name(place) }),
-    edits: [{ kind: 'set', at: { element: c.crib.id, property: 'at' }, text: place }],
-    safe: false,
+    place,
+    fix: {
+      title: message('joist-miss.fix-move', { place: name(place) }),
+      edits: [{ kind: 'set', at: { element: c.crib.id, property: 'at' }, text: place }],
+      safe: false,
+    },
   };
 }
 
@@ -138,13 +136,11 @@ function nearestMove({ crib, contacts }: CribWorking, reach: number) {
 
 export const rule: Rule = {
   id: 'joist-miss',
-  title: 'Contact beside the part it should meet',
+  title: term('joist-miss.title'),
   family: 'timber and cribs',
   severity: 'danger',
-  protects:
-    'A contact that stands between two joists meets only sheet metal or flooring and carries nothing.',
+  protects: term('joist-miss.protects'),
   sources: [practice],
   compares: ['off', 'joist reach'],
-  words,
   check: (w) => w.cribs().flatMap((c) => misses(c, w)),
 };

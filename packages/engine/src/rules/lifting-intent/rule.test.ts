@@ -19,14 +19,14 @@ describe('lifting-intent', () => {
     expect(check(rule, preloaded(2499))).toEqual([]);
   });
   it('finds a lift that the plan does not mean', () =>
-    expect(english(check(rule, preloaded(3000))[0]?.message)).toContain('set with 3,000 lb upward in all'));
+    expect(english(check(rule, preloaded(3000))[0]?.message)).toContain('push up with 3,000 lb in total'));
   it('takes a lift that the plan means', () =>
     expect(check(rule, preloaded(3000, { lifts: true }))).toEqual([]));
   it('counts a strut by its upward part', () => {
     const struts = trailerOnCar.struts.map((s) => ({ ...s, preload: 1000 * lb }));
     // Four struts, 40 in up and 38 in out: 4 × 1,000 × 40 / 55.17 = 2,900 lb, to the pound.
     expect(english(check(rule, { ...trailerOnCar, struts })[0]?.message)).toContain(
-      'set with 2,900 lb upward',
+      'push up with 2,900 lb in total',
     );
   });
   it('wants cribs to follow a lift', () => {

@@ -1,22 +1,13 @@
-import { calculation, message, name, shown, term } from '@cribwright/messages';
+import { calculation, message, name, quantity, shown, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { computed, given } from '../../figure/compute.js';
 import type { Figure } from '../../figure/figure.js';
 import { over, plus, times } from '../../figure/interval-math.js';
 import { force, share } from '../../figure/units-of.js';
-import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { Vehicle } from '../../model/vehicle.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  lifts:
-    'Supports under the {vehicle} are set with {upward} upward in all ({sum}), {share} of its weight. That lifts it, and the plan does not say that it means to. Set them snug, or write `lift intended`.',
-  follow:
-    'The plan means to lift the {vehicle}, and no crib follows it up. Crib as it rises, an inch at a time.',
-} as const;
-const say = messages('lifting-intent', words);
 
 /** Up to this share of the weight is a snug set, not a lift. Common practice, no source. */
 const snug = 0.05;
@@ -62,7 +53,11 @@ function lifts(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
   const first = parts[0];
   if (plan.lifts)
     return first !== undefined && !plan.cribs.some((c) => c.captures.some((k) => k.vehicle === vehicle.id))
-      ? { subject: { element: vehicle.id }, at: plan.ref, message: say('follow', { vehicle: vehicle.name }) }
+      ? {
+          subject: { element: vehicle.id },
+          at: plan.ref,
+          message: message('lifting-intent.follow', { vehicle: name(vehicle.name) }),
+        }
       : undefined;
   if (first === undefined) return undefined;
   const upward = computed(
@@ -83,11 +78,12 @@ function lifts(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
   return {
     subject: { element: vehicle.id },
     at: first.ref ?? { element: vehicle.id },
-    message: say('lifts', {
-      vehicle: vehicle.name,
+    message: message('lifting-intent.lifts', {
+      vehicle: name(vehicle.name),
       upward: shown(upward),
       sum: calculation(upward),
       share: shown(part),
+      limit: quantity('share', snug, 'down'),
     }),
     figures: [upward, weight, part],
   };
@@ -95,12 +91,11 @@ function lifts(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
 
 export const rule: Rule = {
   id: 'lifting-intent',
-  title: 'Lift that nobody meant',
-  family: 'whole set-up',
+  title: term('lifting-intent.title'),
+  family: 'whole system',
   severity: 'warning',
-  protects: 'Stabilizing is not lifting: what is lifted shifts its load and may slide off what held it.',
+  protects: term('lifting-intent.protects'),
   sources: [practice],
   compares: ['share'],
-  words,
   check: (w) => w.plan.vehicles.flatMap((v) => lifts(v, w) ?? []),
 };

@@ -58,7 +58,7 @@ function inGroup(w: Workings, group: StandingGroup): readonly RuleFinding[] {
 export const rule: Rule = {
   id: 'loss-moves',
   title: 'Moves if a support gives way',
-  family: 'whole set-up',
+  family: 'whole system',
   severity: 'danger',
   protects:
     'When a tire, a vehicle beneath or the ground under a strut gives way, thrust, straps and friction must still be in balance.',

@@ -27,7 +27,7 @@ describe('loss-of-support', () => {
     expect(found).toHaveLength(1);
     expect(found[0]?.subject).toEqual({ element: 'vehicle/truck' });
     expect(english(found[0]?.message)).toMatch(
-      /^If this goes \(car gives way\), nothing holds the rear corner on the driver side of the truck with /,
+      /^Support lost: car gives way\. Nothing holds the rear corner on the driver side of the truck with /,
     );
     expect(found[0]?.related[0]?.at).toEqual({ element: 'vehicle/car' });
   });
@@ -58,7 +58,7 @@ describe('loss-of-support', () => {
     });
     expect(others).toEqual([]);
     expect(english(found?.message)).toMatch(
-      /^If this goes \(ground gives way under crib C\), nothing holds the rear corner on the driver side/,
+      /^Support lost: ground gives way under crib C\. Nothing holds the rear corner on the driver side/,
     );
     expect(found?.related[0]?.at).toEqual({ element: 'crib/C', property: 'stands on' });
   });

@@ -10,7 +10,7 @@ describe('order-ground-up', () => {
   it('wants the car held before the trailer', () => {
     const [finding] = check(rule, hastyTrailer);
     expect(finding?.at).toEqual({ element: 'step/1' });
-    expect(english(finding?.message)).toContain('Step 1 holds the trailer before the car beneath it is held');
+    expect(english(finding?.message)).toContain('Step 1 stabilizes the trailer before the car below it.');
   });
 
   it('lets a step wait for the one that it needs', () => {
@@ -36,7 +36,7 @@ describe('order-ground-up', () => {
   it('says so where no step holds the car', () =>
     expect(
       english(check(rule, { ...trailerOnCar, steps: [step(1, 'build', ['crib/A'])] })[0]?.message),
-    ).toContain('no step holds the car'));
+    ).toContain('No step stabilizes the car.'));
 
   it('says nothing of a plan without steps', () =>
     expect(check(rule, { ...trailerOnCar, steps: [] })).toEqual([]));

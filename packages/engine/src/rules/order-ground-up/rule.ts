@@ -1,23 +1,12 @@
+import { count, message, name, term } from '@cribwright/messages';
 import type { Fix } from '../../finding/finding.js';
-import { messages } from '../../finding/message.js';
 import type { Step } from '../../model/plan.js';
 import type { ElementId } from '../../model/ref.js';
 import { orderGraph, putIn, stepsHolding } from '../../order/order-graph.js';
+import { elementWords } from '../../workings/element-words.js';
 import { nameOf } from '../../workings/support-workings.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  'lower-first':
-    'Step {step} holds the {upper} before the {lower} beneath it is held. Build from the ground up: {advice}',
-  'lower-never': 'no step holds the {lower}. Hold it in a step before this one.',
-  'move-after': 'do step {first} before it.',
-  'base-first':
-    'Step {step} builds {support} before the pad {pad} that it stands on is there. Lay the pad first.',
-  'held-here': 'Here the {lower} is held.',
-  'fix-after': 'Let step {step} wait for step {first}',
-} as const;
-const say = messages('order-ground-up', words);
 
 /** Vehicles that rest on others: pairs of lower and upper, coupled ones left out. */
 function lowerFirst(w: Workings): readonly RuleFinding[] {
@@ -45,9 +34,9 @@ function tooEarly(
       ? []
       : [
           {
-            title: say('fix-after', {
-              step: `${early.number}`,
-              first: `${first.number}`,
+            title: message('order-ground-up.fix-after', {
+              step: count(early.number),
+              first: count(first.number),
             }),
             edits: [
               {
@@ -59,17 +48,17 @@ function tooEarly(
             safe: false,
           },
         ];
-  const names = { lower: nameOf(w, lower), upper: nameOf(w, upper) };
+  const names = { lower: name(nameOf(w, lower)), upper: name(nameOf(w, upper)) };
   return {
     subject: { element: upper },
     at: early.ref,
-    message: say('lower-first', {
+    message: message('order-ground-up.lower-first', {
       ...names,
-      step: `${early.number}`,
+      step: count(early.number),
       advice:
         first === undefined
-          ? say('lower-never', { lower: names.lower })
-          : say('move-after', { first: `${first.number}` }),
+          ? message('order-ground-up.lower-never', { lower: names.lower })
+          : message('order-ground-up.move-after', { first: count(first.number) }),
     }),
     related:
       first === undefined
@@ -77,7 +66,7 @@ function tooEarly(
         : [
             {
               at: first.ref,
-              message: say('held-here', { lower: names.lower }),
+              message: message('order-ground-up.held-here', { lower: names.lower }),
             },
           ],
     fixes,
@@ -93,15 +82,14 @@ function padsFirst(w: Workings): readonly RuleFinding[] {
     const built = plan.steps.find((s) => putIn(s).includes(pad.under));
     if (laid === undefined || built === undefined) return [];
     if (laid.id === built.id || graph.before(laid.id, built.id)) return [];
-    const support = [...plan.cribs, ...plan.struts, ...plan.stepChocks].find((s) => s.id === pad.under);
     return [
       {
         subject: { element: pad.under },
         at: built.ref,
-        message: say('base-first', {
-          step: `${built.number}`,
-          support: support?.name ?? pad.under,
-          pad: pad.name,
+        message: message('order-ground-up.base-first', {
+          step: count(built.number),
+          support: elementWords(plan, pad.under),
+          pad: name(pad.name),
         }),
       },
     ];
@@ -110,12 +98,11 @@ function padsFirst(w: Workings): readonly RuleFinding[] {
 
 export const rule: Rule = {
   id: 'order-ground-up',
-  title: 'Upper vehicle held before the one beneath it',
+  title: term('order-ground-up.title'),
   family: 'order and crew',
   severity: 'danger',
-  protects: 'What is built on something loose moves with it: the lower vehicle comes first.',
+  protects: term('order-ground-up.protects'),
   sources: [practice],
   compares: [],
-  words,
   check: (w) => [...lowerFirst(w), ...padsFirst(w)],
 };

@@ -1,23 +1,10 @@
-import { messages } from '../../finding/message.js';
+import { count, list, message, term } from '@cribwright/messages';
 import type { Plan, Step } from '../../model/plan.js';
 import type { ElementId } from '../../model/ref.js';
 import { holders, type OrderGraph, orderGraph, putIn, stepsPutting } from '../../order/order-graph.js';
 import { elementWords } from '../../workings/element-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  'no-steps': 'The plan says what stands and not in which order it is built. Write the steps.',
-  'no-step': '{support} is in the plan and no step puts it in.',
-  'never-locked': '{support} is set and no step locks it. Lock it before anyone works in the load’s path.',
-  'chocks-first': 'Step {step} works at {vehicle} before its wheels are chocked (step {first}). Chock first.',
-  'ends-first':
-    'Step {step} tightens {tie} before {support} stands. A strap or chain is tightened when both of its ends are there.',
-  'lock-late': 'Step {step} checks or relies on {support} before it is locked (step {first}). Lock first.',
-  circle: 'Steps {steps} wait for each other, so none of them can start. Take one `after` out.',
-  'remove-early': 'Step {step} takes out {support}, which no step before it put in.',
-} as const;
-const say = messages('order-missing', words);
 
 type Find = (w: Workings, graph: OrderGraph) => readonly RuleFinding[];
 
@@ -29,13 +16,13 @@ const unbuilt: Find = ({ plan }) => {
   const supports = [...plan.cribs, ...plan.stepChocks, ...plan.struts, ...plan.ties];
   if (supports.length === 0) return [];
   if (plan.steps.length === 0)
-    return [{ subject: plan.ref, at: plan.ref, severity: 'note', message: say('no-steps', {}) }];
+    return [{ subject: plan.ref, at: plan.ref, severity: 'note', message: term('order-missing.no-steps') }];
   return supports
     .filter((s) => stepsPutting(plan, s.id).length === 0)
     .map((s) => ({
       subject: { element: s.id },
       at: { element: s.id },
-      message: say('no-step', { support: elementWords(plan, s.id) }),
+      message: message('order-missing.no-step', { support: elementWords(plan, s.id) }),
     }));
 };
 
@@ -49,7 +36,7 @@ const circles: Find = ({ plan }, graph) => {
           subject: first.ref,
           at: first.ref,
           severity: 'danger',
-          message: say('circle', { steps: steps.map((s) => s.number).join(', ') }),
+          message: message('order-missing.circle', { steps: list(steps.map((s) => count(s.number))) }),
         },
       ];
 };
@@ -76,10 +63,10 @@ const chocksFirst: Find = ({ plan }, graph) =>
           {
             subject: { element: vehicle.id },
             at: early.ref,
-            message: say('chocks-first', {
-              step: `${early.number}`,
+            message: message('order-missing.chocks-first', {
+              step: count(early.number),
               vehicle: elementWords(plan, vehicle.id),
-              first: `${first.number}`,
+              first: count(first.number),
             }),
           },
         ];
@@ -90,7 +77,7 @@ const bothEnds: Find = ({ plan }, graph) =>
     const tight = doing(plan, 'tension', tie.id);
     if (tight === undefined) return [];
     const struts = [tie.from, tie.to].flatMap((end) =>
-      end.kind === 'strut foot' || end.kind === 'strut head' ? [end.strut] : [],
+      end.kind === 'strut base' || end.kind === 'strut head' ? [end.strut] : [],
     );
     return struts.flatMap((id) => {
       const set = stepsPutting(plan, id)[0];
@@ -99,8 +86,8 @@ const bothEnds: Find = ({ plan }, graph) =>
         {
           subject: { element: tie.id },
           at: tight.ref,
-          message: say('ends-first', {
-            step: `${tight.number}`,
+          message: message('order-missing.ends-first', {
+            step: count(tight.number),
             tie: elementWords(plan, tie.id),
             support: elementWords(plan, id),
           }),
@@ -118,7 +105,9 @@ const locks: Find = ({ plan }, graph) => {
     const support = elementWords(plan, strut.id);
     const subject = { element: strut.id };
     if (lock === undefined)
-      return anyLocks ? [{ subject, at: subject, message: say('never-locked', { support }) }] : [];
+      return anyLocks
+        ? [{ subject, at: subject, message: message('order-missing.never-locked', { support }) }]
+        : [];
     const check = doing(plan, 'check', strut.id) ?? doing(plan, 'check', strut.head.vehicle);
     return check === undefined || !graph.before(check.id, lock.id)
       ? []
@@ -126,7 +115,11 @@ const locks: Find = ({ plan }, graph) => {
           {
             subject,
             at: check.ref,
-            message: say('lock-late', { step: `${check.number}`, support, first: `${lock.number}` }),
+            message: message('order-missing.lock-late', {
+              step: count(check.number),
+              support,
+              first: count(lock.number),
+            }),
           },
         ];
   });
@@ -141,19 +134,21 @@ const removals: Find = ({ plan }, graph) =>
         .map((id) => ({
           subject: { element: id },
           at: step.ref,
-          message: say('remove-early', { step: `${step.number}`, support: elementWords(plan, id) }),
+          message: message('order-missing.remove-early', {
+            step: count(step.number),
+            support: elementWords(plan, id),
+          }),
         })),
     );
 
 export const rule: Rule = {
   id: 'order-missing',
-  title: 'Steps that leave something out or come in the wrong order',
+  title: term('order-missing.title'),
   family: 'order and crew',
   severity: 'warning',
-  protects: 'What no step puts in is not there when it is needed; what comes too early stands on nothing.',
+  protects: term('order-missing.protects'),
   sources: [practice],
   compares: [],
-  words,
   check: (w) => {
     const graph = orderGraph(w.plan);
     return [unbuilt, circles, chocksFirst, bothEnds, locks, removals].flatMap((find) => find(w, graph));

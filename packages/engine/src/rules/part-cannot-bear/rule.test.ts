@@ -19,10 +19,10 @@ describe('part-cannot-bear', () => {
   it('passes the samples', () => expect(check(rule, trailerOnCar)).toEqual([]));
   it('says why a part may not bear, and which may', () =>
     expect(found(vanTrailer.id, 'kingpin')).toEqual([
-      'crib A is to bear on the kingpin of the trailer, which may not bear. It sits in the fifth wheel. Parts that may bear: rail, joists, landing legs.',
+      'The kingpin of the trailer cannot bear, and crib A captures it. Parts that can bear: rail, joists and landing gear. It sits in the fifth wheel.',
     ]));
   it('names a part that is not there', () =>
-    expect(found(vanTrailer.id, 'wing')[0]).toContain('the trailer has no such part'));
+    expect(found(vanTrailer.id, 'wing')[0]).toContain('The trailer has no wing, and crib A captures it.'));
   it('names a vehicle that is not there', () =>
-    expect(found('vehicle/bus', 'rail')[0]).toContain('vehicle/bus, which is not in this plan'));
+    expect(found('vehicle/bus', 'rail')[0]).toContain('vehicle/bus is not in this plan'));
 });

@@ -1,34 +1,25 @@
-import { messages } from '../../finding/message.js';
+import { list, message, name, type Phrase, term } from '@cribwright/messages';
 import type { Capture } from '../../model/support.js';
-import { partNamed } from '../../vehicle/part-place.js';
+import { partNamed } from '../../placed/part-place.js';
+import { elementWords } from '../../workings/element-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
-const words = {
-  'may-not-bear': '{support} is to bear on the {part} of the {vehicle}, which may not bear. {remark}{advice}',
-  'no-part': '{support} is to bear on the {part}, and the {vehicle} has no such part. {advice}',
-  'no-vehicle': '{support} is to bear on {vehicle}, which is not in this plan.',
-  'use-instead': 'Parts that may bear: {parts}.',
-  'none-bears': 'No part of it is known to bear.',
-  'fix-part': 'Capture the {part} instead',
-} as const;
-const say = messages('part-cannot-bear', words);
-
 interface Bearing {
   readonly element: string;
-  readonly support: string;
+  readonly support: Phrase;
   readonly captures: readonly Capture[];
 }
 
 const bearings = ({ plan }: Workings): readonly Bearing[] => [
   ...plan.cribs.map((c) => ({
     element: c.id,
-    support: `crib ${c.name}`,
+    support: elementWords(plan, c.id),
     captures: c.captures,
   })),
   ...plan.stepChocks.map((c) => ({
     element: c.id,
-    support: `step chock ${c.name}`,
+    support: elementWords(plan, c.id),
     captures: c.captures,
   })),
 ];
@@ -41,19 +32,22 @@ function badPart(b: Bearing, capture: Capture, w: Workings): RuleFinding | undef
     return {
       subject,
       at,
-      message: say('no-vehicle', {
+      message: message('part-cannot-bear.no-vehicle', {
         support: b.support,
-        vehicle: capture.vehicle,
+        vehicle: name(capture.vehicle),
       }),
     };
   const part = partNamed(vehicle, capture.part);
   if (part?.mayBear === true) return undefined;
-  const able = vehicle.parts.filter((p) => p.mayBear).map((p) => p.name);
-  const advice = able.length === 0 ? say('none-bears', {}) : say('use-instead', { parts: able.join(', ') });
+  const able = vehicle.parts.filter((p) => p.mayBear).map((p) => name(p.name));
+  const advice =
+    able.length === 0
+      ? term('part-cannot-bear.none-bears')
+      : message('part-cannot-bear.use-instead', { parts: list(able) });
   const shared = {
     support: b.support,
-    part: part?.name ?? capture.part,
-    vehicle: vehicle.name,
+    part: name(part?.name ?? capture.part),
+    vehicle: name(vehicle.name),
     advice,
   };
   const bearing = vehicle.parts.filter((p) => p.mayBear);
@@ -63,10 +57,10 @@ function badPart(b: Bearing, capture: Capture, w: Workings): RuleFinding | undef
     at,
     message:
       part === undefined
-        ? say('no-part', shared)
-        : say('may-not-bear', {
+        ? message('part-cannot-bear.no-part', shared)
+        : message('part-cannot-bear.may-not-bear', {
             ...shared,
-            remark: part.remark === undefined ? '' : `${part.remark} `,
+            ...(part.remark === undefined ? {} : { remark: name(part.remark) }),
           }),
     related: [],
     fixes:
@@ -74,7 +68,7 @@ function badPart(b: Bearing, capture: Capture, w: Workings): RuleFinding | undef
         ? []
         : [
             {
-              title: say('fix-part', { part: only.name }),
+              title: message('part-cannot-bear.fix-part', { part: name(only.name) }),
               edits: [{ kind: 'set', at, text: only.id }],
               safe: false,
             },
@@ -84,13 +78,11 @@ function badPart(b: Bearing, capture: Capture, w: Workings): RuleFinding | undef
 
 export const rule: Rule = {
   id: 'part-cannot-bear',
-  title: 'Support under a part that may not bear',
+  title: term('part-cannot-bear.title'),
   family: 'timber and cribs',
   severity: 'danger',
-  protects:
-    'Sheet metal, tanks, moving parts and brackets fold or turn under a load that the frame would carry.',
+  protects: term('part-cannot-bear.protects'),
   sources: [practice],
   compares: [],
-  words,
   check: (w) => bearings(w).flatMap((b) => b.captures.flatMap((c) => badPart(b, c, w) ?? [])),
 };

@@ -25,7 +25,7 @@ it('shows a loosened limit with its reason', () => {
   const [finding] = found({ loosened: true, reason: 'longer timbers on trial' });
   expect(finding?.severity).toBe('warning');
   expect(english(finding?.message)).toBe(
-    'Policy Ours lets height ratio all contacts be 4, which is less safe than the 3 it replaces. Its reason: longer timbers on trial',
+    'Policy Ours sets height ratio all contacts to 4, less safe than 3. Reason: longer timbers on trial',
   );
   expect(finding?.related[0]?.at.element).toBe('policy/Shipped');
 });

@@ -21,7 +21,7 @@ const gear: Strut['gear'] = {
   plies: 1,
   ref: { element: 'timber/Fir4x4' },
 };
-/** A post whose head stands straight above its foot, so that its length is the height. */
+/** A post whose head stands straight above its base, so that its length is the height. */
 const upright = (low: number, high = low) => {
   const one = strut('S1', 0, 0, 0, { gear });
   return planOf({
@@ -50,8 +50,8 @@ describe('post-slender', () => {
   it('says how long a post may be', () => {
     const [found] = check(rule, upright(180));
     expect(english(found?.message)).toBe(
-      'Strut S1 is a Fir4x4 of 180 in: slenderness 51.43 (180 in ÷ 3.5 in). A post may have 50. ' +
-        'Use a thicker post, or a shorter one of at most 175 in.',
+      'Strut S1 (Fir4x4) is 180 in long. Its slenderness is 51.43 (180 in ÷ 3.5 in). The limit is 50. ' +
+        'Use a thicker post, or a post of at most 175 in.',
     );
     expect(found?.figures.map((f) => f.key)).toEqual(['slenderness', 'post slenderness', 'length']);
   });

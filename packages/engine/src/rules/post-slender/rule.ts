@@ -1,16 +1,8 @@
-import { calculation, shown, shownBeside, term } from '@cribwright/messages';
+import { calculation, message, name, shown, shownAs, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
-import { messages } from '../../finding/message.js';
 import type { StrutWorking } from '../../strut/strut-working.js';
 import type { Workings } from '../../workings/workings.js';
 import { fromMemory, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  'too-slender':
-    'Strut {strut} is a {post} of {length}: slenderness {slenderness} ({sum}). A post may have {limit}. Use a thicker post, or a shorter one of at most {most}.',
-  'limit-set-here': 'The limit is set here: {limit}.',
-} as const;
-const say = messages('post-slender', words);
 
 function tooSlender(s: StrutWorking, w: Workings): readonly RuleFinding[] {
   const limit = w.limit('post slenderness');
@@ -24,23 +16,17 @@ function tooSlender(s: StrutWorking, w: Workings): readonly RuleFinding[] {
     {
       subject: { element: strut.id },
       at: strut.foot.ref,
-      message: say('too-slender', {
-        strut: strut.name,
-        post: strut.gear.name,
+      message: message('post-slender.too-slender', {
+        strut: name(strut.name),
+        post: name(strut.gear.name),
         length: shown(s.length),
         slenderness: beside.demand,
         sum: calculation(slenderness),
         limit: beside.limit,
-        most:
+        advice:
           depth?.value === undefined
-            ? 'a known length'
-            : shown({
-                ...depth,
-                value: {
-                  low: depth.value.low * may,
-                  high: depth.value.low * may,
-                },
-              }),
+            ? term('post-slender.use-thicker')
+            : message('post-slender.use-shorter', { most: shownAs(depth, depth.value.low * may) }),
       }),
       figures: [slenderness, limit, s.length],
       related:
@@ -49,7 +35,7 @@ function tooSlender(s: StrutWorking, w: Workings): readonly RuleFinding[] {
           : [
               {
                 at: limit.ref,
-                message: say('limit-set-here', { limit: shown(limit) }),
+                message: message('post-slender.limit-set-here', { limit: shown(limit) }),
               },
             ],
       ...(slenderness.value !== undefined && slenderness.value.low !== slenderness.value.high
@@ -61,12 +47,11 @@ function tooSlender(s: StrutWorking, w: Workings): readonly RuleFinding[] {
 
 export const rule: Rule = {
   id: 'post-slender',
-  title: 'Post too slender',
+  title: term('post-slender.title'),
   family: 'struts and ties',
   severity: 'danger',
-  protects: 'A long thin post bows sideways and snaps long before the wood is crushed.',
+  protects: term('post-slender.protects'),
   sources: [fromMemory('NDS 2018, 3.7.1.4: slenderness at most 50 in service, 75 while erecting')],
   compares: ['slenderness', 'post slenderness'],
-  words,
   check: (w: Workings) => w.struts().flatMap((s) => tooSlender(s, w)),
 };

@@ -1,3 +1,6 @@
+title = Holds too small a side push
+protects = A tool, a shifting load or a second vehicle pushes the vehicle sideways, and it slides or tips over.
+
 # $toward (phrase)
 # $height (quantity)
 # $vehicle (name)

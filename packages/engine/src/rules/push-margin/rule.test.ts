@@ -27,7 +27,7 @@ describe('push-margin', () => {
   });
 
   const lying = (frictionBody: { low: number; high: number } | undefined) => {
-    const plan = planOf({ vehicles: [{ ...vanTrailer, posture: { kind: 'on its side', side: 'driver' } }] });
+    const plan = planOf({ vehicles: [{ ...vanTrailer, position: { kind: 'on its side', side: 'driver' } }] });
     const surface = { ...plan.ground.surface, frictionBody };
     return { ...plan, ground: { ...plan.ground, surface } };
   };
@@ -43,7 +43,7 @@ describe('push-margin', () => {
   it('does not pass a vehicle that lies where nobody knows the friction under it', () => {
     const [found] = check(rule, lying(undefined), pushed);
     expect(found?.couldNotRun).toBe(true);
-    expect(english(found?.message)).toContain('say the body friction of the surface');
+    expect(english(found?.message)).toContain('give the body friction of the surface');
   });
 
   it('does not pass where the height of the center is not known', () => {
@@ -53,6 +53,6 @@ describe('push-margin', () => {
       pushed,
     );
     expect(found?.couldNotRun).toBe(true);
-    expect(english(found?.message)).toContain('the height of its center of gravity is not known');
+    expect(english(found?.message)).toContain('height of the center of gravity not known');
   });
 });

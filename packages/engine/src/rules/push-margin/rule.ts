@@ -1,4 +1,4 @@
-import { calculation, message, name, shown, shownBeside } from '@cribwright/messages';
+import { calculation, message, name, shown, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import type { VehicleRose } from '../../push/push-rose.js';
 import { towardWords } from '../../push/toward-words.js';
@@ -58,11 +58,10 @@ function judge(w: Workings, { vehicle, rose }: VehicleRose): RuleFinding | undef
 
 export const rule: Rule = {
   id: 'push-margin',
-  title: 'Holds too small a push',
-  family: 'whole set-up',
+  title: term('push-margin.title'),
+  family: 'whole system',
   severity: 'danger',
-  protects:
-    'A tool, a shifting load or a second vehicle shoves the set-up sideways, and it slides or goes over.',
+  protects: term('push-margin.protects'),
   sources: [
     practice,
     published('FEMA Rescue Specialist course', 'Module 1A: 10 % of the vertical load, sideways'),

@@ -1,17 +1,7 @@
-import { messages } from '../../finding/message.js';
+import { term } from '@cribwright/messages';
 import type { SizeUpItem } from '../../model/plan.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  fuel: 'The size-up says nothing of fuel. Look for leaks, and say what was found.',
-  battery: 'The size-up says nothing of batteries. Look for high voltage, and say what was found.',
-  cargo: 'The size-up says nothing of the cargo. Ask what it is and whether it may move.',
-  brakes:
-    'The size-up says nothing of the brakes. Air brakes and their springs hold energy: say how they stand.',
-  'fix-add': 'Add the line to the size-up',
-} as const;
-const say = messages('size-up-missing', words);
 
 const needed = ['fuel', 'battery', 'cargo', 'brakes'] as const satisfies readonly SizeUpItem['item'][];
 
@@ -27,10 +17,10 @@ function missing({ plan }: Workings): readonly RuleFinding[] {
     .map((item) => ({
       subject: plan.ref,
       at: into,
-      message: say(item, {}),
+      message: term(`size-up-missing.${item}`),
       fixes: [
         {
-          title: say('fix-add', {}),
+          title: term('size-up-missing.fix-add'),
           edits: [
             {
               kind: 'insert' as const,
@@ -46,12 +36,11 @@ function missing({ plan }: Workings): readonly RuleFinding[] {
 
 export const rule: Rule = {
   id: 'size-up-missing',
-  title: 'Size-up that leaves something out',
+  title: term('size-up-missing.title'),
   family: 'order and crew',
   severity: 'warning',
-  protects: 'Fuel, batteries, cargo and the energy in brakes hurt those who did not look for them.',
+  protects: term('size-up-missing.protects'),
   sources: [practice],
   compares: [],
-  words,
   check: missing,
 };

@@ -24,3 +24,8 @@ moves = After { $stage }, { $what } moves more than the checks allow before its 
 # $what (phrase)
 # $when (message, optional)
 unsolved = How { $what } stands after { $stage } could not be calculated{ $when }. Treat it as not held. This check has not passed.
+
+# $vehicles (list)
+# $done (count)
+# $of (count)
+left-out = { $vehicles }: loss of supports, sliding, tipping and side pushes were checked at { $done } of { $of } ends of the ranges. A worse one may exist. Weigh or measure what can be, or check fewer vehicles at a time. This check has not passed.

@@ -1,4 +1,4 @@
-import { message, shown, term } from '@cribwright/messages';
+import { count, list, message, name, shown, term } from '@cribwright/messages';
 import { given } from '../../figure/compute.js';
 import { share } from '../../figure/units-of.js';
 import { holds } from '../../loss/case-run.js';
@@ -7,6 +7,7 @@ import { whenWords } from '../../standing/case-words.js';
 import type { StandingFailure, StandingGroup, StandingStage } from '../../standing/standing.js';
 import { isUnheldNose } from '../../standing/unheld-nose.js';
 import { whatMoved } from '../../standing/what-moved.js';
+import { nameOf } from '../../workings/support-workings.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, published, type Rule, type RuleFinding } from '../rule.js';
 
@@ -67,10 +68,28 @@ function inGroup(w: Workings, group: StandingGroup): readonly RuleFinding[] {
   });
 }
 
+/** Corners of the ranges that are too many to be worked out. */
+const leftOut = (w: Workings): readonly RuleFinding[] =>
+  w.standing().leftOut.map(({ vehicles, done, of }) => {
+    const subject = { element: vehicles[0] ?? w.plan.id };
+    const names = vehicles.map((v) => name(nameOf(w, v)));
+    return {
+      subject,
+      at: subject,
+      severity: 'warning',
+      message: message('stage-moves.left-out', {
+        vehicles: list(names, 'and'),
+        done: count(done),
+        of: count(of),
+      }),
+      couldNotRun: true,
+    };
+  });
+
 export const rule: Rule = {
   id: 'stage-moves',
   title: 'Rolls, slides or tips at a stage',
-  family: 'whole set-up',
+  family: 'whole system',
   severity: 'danger',
   protects: 'A vehicle may roll, slide or tip while supports and chocks are put in or taken out.',
   sources: [
@@ -79,5 +98,8 @@ export const rule: Rule = {
   ],
   compares: ['forces that hold each vehicle after each step', 'weight, grade and tool loads'],
   // Heavy: it runs with the pushes.
-  check: (w) => (w.options.push === true ? w.standing().groups.flatMap((group) => inGroup(w, group)) : []),
+  check: (w) =>
+    w.options.push === true
+      ? [...w.standing().groups.flatMap((group) => inGroup(w, group)), ...leftOut(w)]
+      : [],
 };

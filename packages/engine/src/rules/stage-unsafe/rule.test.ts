@@ -38,7 +38,7 @@ describe('stage-unsafe', () => {
     expect(found[0]?.severity).toBe('warning');
     expect(found[0]?.at).toEqual({ element: 'step/4' });
     expect(english(found[0]?.message)).toMatch(
-      /^After step 4: remove B, D, .* is no longer held if this goes/,
+      /^After this step \(step 4: remove crib B, crib D\), nothing holds .* if this support is lost: .*\. It was held before this step\.$/,
     );
   });
 });

@@ -1,16 +1,8 @@
-import { messages } from '../../finding/message.js';
+import { message, term } from '@cribwright/messages';
 import { failureOf, withCorner } from '../../loss/failures.js';
 import type { ComponentRun } from '../../loss/loss-working.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  falls:
-    'After {stage}, nothing holds {end} of the {vehicle}{when}. Put in what is to hold it before this step.',
-  worse:
-    'After {stage}, {end} of the {vehicle} is no longer held if this goes ({loss}){when}. Before this step it was.',
-} as const;
-const say = messages('stage-unsafe', words);
 
 /** Stages before the last: what the last one lacks has rules of its own. */
 function inPart(w: Workings, part: ComponentRun): readonly RuleFinding[] {
@@ -27,7 +19,7 @@ function inPart(w: Workings, part: ComponentRun): readonly RuleFinding[] {
         {
           subject: step,
           at: step,
-          message: say('falls', {
+          message: message('stage-unsafe.falls', {
             stage: stage.title,
             end: failure.end,
             vehicle: failure.name,
@@ -44,7 +36,7 @@ function inPart(w: Workings, part: ComponentRun): readonly RuleFinding[] {
           subject: step,
           at: step,
           severity: 'warning',
-          message: say('worse', {
+          message: message('stage-unsafe.worse', {
             stage: stage.title,
             end: now.end,
             vehicle: now.name,
@@ -59,12 +51,11 @@ function inPart(w: Workings, part: ComponentRun): readonly RuleFinding[] {
 
 export const rule: Rule = {
   id: 'stage-unsafe',
-  title: 'Unsafe while half built',
+  title: term('stage-unsafe.title'),
   family: 'order and crew',
   severity: 'danger',
-  protects: 'A set-up that stands when finished may fall while it is being built or taken down.',
+  protects: term('stage-unsafe.protects'),
   sources: [practice],
   compares: ['center of gravity', 'place of the supports after each step'],
-  words,
   check: (w) => w.resting().parts.flatMap((part) => inPart(w, part)),
 };

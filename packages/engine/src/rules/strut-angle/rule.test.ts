@@ -15,11 +15,11 @@ describe('strut-angle', () => {
   it('passes the samples', () => expect(check(rule, trailerOnCar)).toEqual([]));
 
   // By hand: 40 in up and 80 in out is atan(0.5) = 26.565 deg; at 45 deg it must stand 40 in out.
-  it('works the angle out from head and foot', () => {
+  it('works the angle out from head and base', () => {
     const [finding] = found(80);
     expect(finding?.severity).toBe('danger');
     expect(english(finding?.message)).toBe(
-      'Strut S1 stands at 26.5 deg to the ground (arctan(40 in ÷ 80 in)). Flatter than 45 deg it pushes out more than up. Set the foot 3 ft 4 in out.',
+      'Strut S1 is at 26.5 deg to the ground (arctan(40 in ÷ 80 in)). The minimum is 45 deg. A flatter strut pushes out more than up. Set the base 3 ft 4 in out.',
     );
     expect(finding?.fixes[0]?.edits[0]).toMatchObject({ text: '3 ft 4 in out' });
   });
@@ -33,12 +33,12 @@ describe('strut-angle', () => {
   it('says where the angle as written is not the one that is drawn', () => {
     const [finding] = found(30, { statedAngle: 45 * degree });
     expect(english(finding?.message)).toContain(
-      'is said to stand at 45 deg. From head to foot it is 53.1 deg',
+      'the written angle is 45 deg. The angle from base to head is 53.1 deg',
     );
     expect(found(30, { statedAngle: 53 * degree })).toEqual([]);
   });
-  it('refuses a head that is not above its foot', () => {
+  it('refuses a head that is not above its base', () => {
     const head = { ...strut('S1', 4, -49 * inch, 0).head, z: between(0, 0) };
-    expect(english(found(40, { head })[0]?.message)).toContain('its head is not above its foot');
+    expect(english(found(40, { head })[0]?.message)).toContain('the head is not above the base');
   });
 });

@@ -1,33 +1,18 @@
-import { calculation, name, shown, shownBeside, term } from '@cribwright/messages';
+import { calculation, message, name, shown, shownBeside, term } from '@cribwright/messages';
 import { exceeds, show } from '@cribwright/units';
 import { given } from '../../figure/compute.js';
 import { angle } from '../../figure/units-of.js';
 import type { Fix } from '../../finding/finding.js';
-import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { StrutWorking } from '../../strut/strut-working.js';
 import { lengthText } from '../../vehicle/place-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { fromMemory, practice, type Rule, type RuleFinding } from '../rule.js';
 
-const words = {
-  'too-flat':
-    'Strut {strut} stands at {angle} to the ground ({sum}). Flatter than {least} it pushes out more than up. {advice}',
-  'too-steep':
-    'Strut {strut} stands at {angle} to the ground ({sum}). Steeper than {most} it holds nothing sideways. {advice}',
-  upside: 'Strut {strut}: its head is not above its foot. A strut pushes up from the ground.',
-  'not-as-typed': 'Strut {strut} is said to stand at {typed}. From head to foot it is {angle} ({sum}).',
-  'set-foot': 'Set the foot {out} out.',
-  'set-here': 'The limit is set here: {limit}.',
-  'fix-foot': 'Set the foot {out} out',
-  'fix-typed': 'Write {angle}',
-} as const;
-const say = messages('strut-angle', words);
-
 function badAngle(s: StrutWorking, w: Workings): RuleFinding | undefined {
   const { strut } = s;
   const subject = { element: strut.id };
-  const at = { element: strut.id, property: 'foot' };
+  const at = { element: strut.id, property: 'base' };
   const value = s.angle.value;
   if (value === undefined) return undefined;
   const sum = calculation(s.angle);
@@ -36,7 +21,7 @@ function badAngle(s: StrutWorking, w: Workings): RuleFinding | undefined {
     return {
       subject,
       at,
-      message: say('upside', { strut: strut.name }),
+      message: message('strut-angle.upside', { strut: name(strut.name) }),
       figures,
     };
   const least = w.limit('least strut angle');
@@ -47,16 +32,21 @@ function badAngle(s: StrutWorking, w: Workings): RuleFinding | undefined {
   const beside = shownBeside(s.angle, limit, flat ? 'least' : 'most');
   const target = flat ? least.value?.high : most.value?.low;
   const rise = flat ? s.rise.value?.low : s.rise.value?.high;
-  const fix = target === undefined || rise === undefined ? undefined : footFix(s, rise / Math.tan(target), w);
-  const advice = fix === undefined ? '' : say('set-foot', { out: fix.title.holes.out ?? '' });
-  const shared = { strut: strut.name, angle: beside.demand, sum, advice };
+  const run = target === undefined || rise === undefined ? undefined : rise / Math.tan(target);
+  const out = run === undefined ? undefined : lengthText(run, w.plan.display);
+  const shared = {
+    strut: name(strut.name),
+    angle: beside.demand,
+    sum,
+    ...(out === undefined ? {} : { advice: message('strut-angle.set-foot', { out: name(out) }) }),
+  };
   return {
     subject,
     at,
     severity: flat ? 'danger' : 'warning',
     message: flat
-      ? say('too-flat', { ...shared, least: beside.limit })
-      : say('too-steep', { ...shared, most: beside.limit }),
+      ? message('strut-angle.too-flat', { ...shared, least: beside.limit })
+      : message('strut-angle.too-steep', { ...shared, most: beside.limit }),
     figures: [...figures, limit],
     related:
       limit.ref === undefined
@@ -64,10 +54,10 @@ function badAngle(s: StrutWorking, w: Workings): RuleFinding | undefined {
         : [
             {
               at: limit.ref,
-              message: say('set-here', { limit: shown(limit) }),
+              message: message('strut-angle.set-here', { limit: shown(limit) }),
             },
           ],
-    fixes: fix === undefined ? [] : [fix],
+    fixes: out === undefined ? [] : [footFix(s, out)],
     ...(value.low === value.high
       ? {}
       : {
@@ -76,20 +66,18 @@ function badAngle(s: StrutWorking, w: Workings): RuleFinding | undefined {
   };
 }
 
-const footFix = ({ strut }: StrutWorking, run: number, w: Workings): Fix => {
-  const out = lengthText(run, w.plan.display);
-  return {
-    title: say('fix-foot', { out: name(out) }),
-    edits: [
-      {
-        kind: 'set',
-        at: { element: strut.id, property: 'foot' },
-        text: `${out} out`,
-      },
-    ],
-    safe: false,
-  };
-};
+/** @param out how far out the base goes, as the plan writes it */
+const footFix = ({ strut }: StrutWorking, out: string): Fix => ({
+  title: message('strut-angle.fix-foot', { out: name(out) }),
+  edits: [
+    {
+      kind: 'set',
+      at: { element: strut.id, property: 'base' },
+      text: `${out} out`,
+    },
+  ],
+  safe: false,
+});
 
 /** More than this between what is typed and what is drawn is a mistake in one of them. */
 const slack = (2 * Math.PI) / 180;
@@ -112,8 +100,8 @@ function notAsTyped(s: StrutWorking): RuleFinding | undefined {
     subject: { element: strut.id },
     at,
     severity: 'warning',
-    message: say('not-as-typed', {
-      strut: strut.name,
+    message: message('strut-angle.not-as-typed', {
+      strut: name(strut.name),
       typed: shown(typed),
       angle: shown(real),
       sum: calculation(real),
@@ -121,7 +109,7 @@ function notAsTyped(s: StrutWorking): RuleFinding | undefined {
     figures: [typed, real],
     fixes: [
       {
-        title: say('fix-typed', { angle: name(text) }),
+        title: message('strut-angle.fix-typed', { angle: name(text) }),
         edits: [{ kind: 'set', at, text }],
         safe: false,
       },
@@ -131,12 +119,11 @@ function notAsTyped(s: StrutWorking): RuleFinding | undefined {
 
 export const rule: Rule = {
   id: 'strut-angle',
-  title: 'Strut too flat, too steep, or not as written',
+  title: term('strut-angle.title'),
   family: 'struts and ties',
   severity: 'danger',
-  protects: 'A flat strut kicks its foot out; a steep one holds nothing sideways.',
+  protects: term('strut-angle.protects'),
   sources: [practice, fromMemory('US Army Corps of Engineers Shoring Operations Guide, section 2')],
   compares: ['angle', 'least strut angle', 'most strut angle'],
-  words,
   check: (w) => w.struts().flatMap((s) => [badAngle(s, w) ?? [], notAsTyped(s) ?? []].flat()),
 };

@@ -1,26 +1,14 @@
-import { shown, term } from '@cribwright/messages';
+import { list, message, name, shown, shownAs, term } from '@cribwright/messages';
 import { measured } from '../../figure/compute.js';
 import { length } from '../../figure/units-of.js';
-import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { Strut } from '../../model/support.js';
-import { partNamed, placeAt } from '../../vehicle/part-place.js';
+import { partNamed, placeAt } from '../../placed/part-place.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
-const words = {
-  moves:
-    'Strut {strut} has its head on the {part} of the {vehicle}, which moves. {remark}Put it on a frame rail or a joist.',
-  'may-not-bear':
-    'Strut {strut} has its head on the {part} of the {vehicle}, which may not bear. {remark}Put it on a frame rail or a joist.',
-  'no-part':
-    'Strut {strut} has its head on the {part}, and the {vehicle} has no such part. Parts that may bear: {parts}.',
-  'no-vehicle': 'Strut {strut} has its head on {vehicle}, which is not in this plan.',
-  beside: 'Strut {strut}: its head misses the {part} of the {vehicle} by {off}.',
-} as const;
-const say = messages('strut-head', words);
-
-function badHead({ id, name, head }: Strut, w: Workings): RuleFinding | undefined {
+function badHead(strut: Strut, w: Workings): RuleFinding | undefined {
+  const { id, head } = strut;
   const vehicle = w.vehicles.get(head.vehicle);
   const subject = { element: id };
   const at = { element: id, property: 'head' };
@@ -28,27 +16,35 @@ function badHead({ id, name, head }: Strut, w: Workings): RuleFinding | undefine
     return {
       subject,
       at,
-      message: say('no-vehicle', { strut: name, vehicle: head.vehicle }),
+      message: message('strut-head.no-vehicle', { strut: name(strut.name), vehicle: name(head.vehicle) }),
     };
   const part = partNamed(vehicle, head.part);
   const shared = {
-    strut: name,
-    part: part?.name ?? head.part,
-    vehicle: vehicle.name,
+    strut: name(strut.name),
+    part: name(part?.name ?? head.part),
+    vehicle: name(vehicle.name),
   };
   if (part === undefined) {
-    const parts = vehicle.parts.filter((p) => p.mayBear && !p.moves).map((p) => p.name);
+    const parts = vehicle.parts.filter((p) => p.mayBear && !p.moves).map((p) => name(p.name));
     return {
       subject,
       at,
-      message: say('no-part', { ...shared, parts: parts.join(', ') || 'none' }),
+      message: message('strut-head.no-part', {
+        ...shared,
+        advice:
+          parts.length === 0
+            ? term('strut-head.none-bears')
+            : message('strut-head.use-instead', { parts: list(parts) }),
+      }),
     };
   }
-  const remark = part.remark === undefined ? '' : `${part.remark} `;
-  if (part.moves) return { subject, at, message: say('moves', { ...shared, remark }) };
-  if (!part.mayBear) return { subject, at, message: say('may-not-bear', { ...shared, remark }) };
+  const remark = part.remark === undefined ? {} : { remark: name(part.remark) };
+  if (part.moves) return { subject, at, message: message('strut-head.moves', { ...shared, ...remark }) };
+  if (!part.mayBear)
+    return { subject, at, message: message('strut-head.may-not-bear', { ...shared, ...remark }) };
   const place = placeAt(vehicle, part, head);
-  const reach = w.limit('joist reach').value?.low ?? 0;
+  const limit = w.limit('joist reach');
+  const reach = limit.value?.low ?? 0;
   const miss = place === undefined ? undefined : Math.hypot(place.off.x, place.off.y);
   if (miss === undefined || miss <= reach + 1e-9) return undefined;
   const off = measured(
@@ -59,20 +55,18 @@ function badHead({ id, name, head }: Strut, w: Workings): RuleFinding | undefine
   return {
     subject,
     at,
-    message: say('beside', { ...shared, off: shown(off) }),
+    message: message('strut-head.beside', { ...shared, off: shown(off), reach: shownAs(limit, reach) }),
     figures: [off],
   };
 }
 
 export const rule: Rule = {
   id: 'strut-head',
-  title: 'Strut head on a part that moves or may not bear',
+  title: term('strut-head.title'),
   family: 'struts and ties',
   severity: 'danger',
-  protects:
-    'A head on a door, a hood, a sprung cab or sheet metal slips or tears out when the load comes on.',
+  protects: term('strut-head.protects'),
   sources: [practice],
   compares: ['off'],
-  words,
   check: (w) => w.plan.struts.flatMap((s) => badHead(s, w) ?? []),
 };

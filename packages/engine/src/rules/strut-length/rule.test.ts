@@ -12,9 +12,10 @@ it('passes the samples', () => expect(check(rule, trailerOnCar)).toEqual([]));
 // By hand: 40 in up and 96 in out is √(40² + 96²) = 104 in, and the strut goes to 8 ft = 96 in.
 it('finds one that is too long', () =>
   expect(out(96)[0]).toContain(
-    'has to be 104 in long from head to foot (√(96 in² + 40 in²)). LongStrut goes to 96 in',
+    'needs 104 in from base to head (√(96 in² + 40 in²)). The longest reach of Strut4to8ft is 96 in.',
   ));
-it('finds one that is too short', () => expect(out(9)[0]).toContain('LongStrut is at least 48 in'));
+it('finds one that is too short', () =>
+  expect(out(9)[0]).toContain('The shortest length of Strut4to8ft is 48 in.'));
 it('answers for the high end of the head', () => {
   const head = { ...strut('S1', 4, 0, 0).head, z: between(40 * inch, 70 * inch) };
   expect(out(72, { head })).toHaveLength(1);

@@ -2,18 +2,9 @@ import { calculation, message, name, shown, shownBeside, term } from '@cribwrigh
 import { exceeds } from '@cribwright/units';
 import { given } from '../../figure/compute.js';
 import { length } from '../../figure/units-of.js';
-import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { StrutWorking } from '../../strut/strut-working.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  'too-long':
-    'Strut {strut} has to be {length} long from head to foot ({sum}). {gear} goes to {longest}. Use a longer one, or set the foot nearer.',
-  'too-short':
-    'Strut {strut} has only {length} from head to foot ({sum}). {gear} is at least {shortest}. Use a shorter one, or set the foot farther out.',
-} as const;
-const say = messages('strut-length', words);
 
 function misfit(s: StrutWorking): RuleFinding | undefined {
   const { gear } = s.strut;
@@ -33,17 +24,17 @@ function misfit(s: StrutWorking): RuleFinding | undefined {
   );
   const beside = shownBeside(s.length, limit, long ? 'most' : 'least');
   const shared = {
-    strut: s.strut.name,
+    strut: name(s.strut.name),
     length: beside.demand,
     sum: calculation(s.length),
-    gear: gear.name,
+    gear: name(gear.name),
   };
   return {
     subject: { element: s.strut.id },
-    at: { element: s.strut.id, property: 'foot' },
+    at: { element: s.strut.id, property: 'base' },
     message: long
-      ? say('too-long', { ...shared, longest: beside.limit })
-      : say('too-short', { ...shared, shortest: shown(limit) }),
+      ? message('strut-length.too-long', { ...shared, longest: beside.limit })
+      : message('strut-length.too-short', { ...shared, shortest: shown(limit) }),
     figures: [s.length, limit],
     ...(value.low === value.high
       ? {}
@@ -53,12 +44,11 @@ function misfit(s: StrutWorking): RuleFinding | undefined {
 
 export const rule: Rule = {
   id: 'strut-length',
-  title: 'Strut too short or too long for its place',
+  title: term('strut-length.title'),
   family: 'struts and ties',
   severity: 'danger',
-  protects: 'A strut that does not reach is stretched past its last hole, or stood on something loose.',
+  protects: term('strut-length.protects'),
   sources: [practice],
   compares: ['length', 'longest', 'shortest'],
-  words,
   check: (w) => w.struts().flatMap((s) => misfit(s) ?? []),
 };

@@ -12,6 +12,6 @@ it('passes struts on both sides, and none at all', () => {
 it('says which side has none', () => {
   const found = check(rule, hastyTrailer);
   expect(found.map((f) => english(f.message))).toEqual([
-    expect.stringContaining('struts on its driver side (S1, S3) and none on the other'),
+    expect.stringContaining('struts on the driver side (S1, S3) and none on the passenger side'),
   ]);
 });

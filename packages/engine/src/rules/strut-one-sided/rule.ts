@@ -1,14 +1,8 @@
-import { messages } from '../../finding/message.js';
+import { list, message, name, term } from '@cribwright/messages';
 import type { Vehicle } from '../../model/vehicle.js';
 import { sideOf } from '../../strut/pairs.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  'one-side':
-    'The {vehicle} has struts on its {side} side ({struts}) and none on the other. What is done on one side is answered on the other: set struts on the {other} side too.',
-} as const;
-const say = messages('strut-one-sided', words);
 
 function oneSided(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
   const struts = w.plan.struts.filter((s) => s.head.vehicle === vehicle.id);
@@ -16,32 +10,29 @@ function oneSided(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
   const driver = on('driver');
   const passenger = on('passenger');
   if (driver.length > 0 === passenger.length > 0) return undefined;
-  const [side, other, have] =
-    driver.length > 0
-      ? (['driver', 'passenger', driver] as const)
-      : (['passenger', 'driver', passenger] as const);
+  const have = driver.length > 0 ? driver : passenger;
   const first = have[0];
   if (first === undefined) return undefined;
   return {
     subject: { element: vehicle.id },
     at: { element: first.id },
-    message: say('one-side', {
-      vehicle: vehicle.name,
-      side,
-      other,
-      struts: have.map((s) => s.name).join(', '),
+    message: message(driver.length > 0 ? 'strut-one-sided.driver-only' : 'strut-one-sided.passenger-only', {
+      vehicle: name(vehicle.name),
+      struts: list(
+        have.map((s) => name(s.name)),
+        'plain',
+      ),
     }),
   };
 }
 
 export const rule: Rule = {
   id: 'strut-one-sided',
-  title: 'Struts on one side only',
+  title: term('strut-one-sided.title'),
   family: 'struts and ties',
   severity: 'warning',
-  protects: 'Struts on one side push a vehicle over to the other.',
+  protects: term('strut-one-sided.protects'),
   sources: [practice],
   compares: [],
-  words,
   check: (w) => w.plan.vehicles.flatMap((v) => oneSided(v, w) ?? []),
 };

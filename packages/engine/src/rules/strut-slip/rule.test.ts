@@ -7,20 +7,20 @@ import { rule } from './rule.js';
 const untied = { ...trailerOnCar, ties: [] };
 
 describe('strut-slip', () => {
-  it('passes feet that are tied to each other', () => expect(check(rule, trailerOnCar)).toEqual([]));
+  it('passes bases that are tied to each other', () => expect(check(rule, trailerOnCar)).toEqual([]));
 
   // OpenStax University Physics 1, section 6.2: a body on an incline stays while tan(angle of slope) ≤ μ;
   // for a strut at θ to the ground the slope is 90° − θ, so it takes μ = 1 / tan θ: 38 in out, 40 in up = 0.95.
   it('works out the friction that it would take', () => {
     const [finding] = check(rule, untied);
-    expect(english(finding?.message)).toContain('it takes friction of 0.95');
-    expect(english(finding?.message)).toContain('and 0.3 is counted on');
+    expect(english(finding?.message)).toContain('it needs friction of 0.95');
+    expect(english(finding?.message)).toContain('The friction that counts is 0.3.');
   });
 
-  it('lets friction hold a foot where it does', () => {
-    const policy = policyWith('friction strut foot', 0.95);
+  it('lets friction hold a base where it does', () => {
+    const policy = policyWith('friction strut base', 0.95);
     expect(check(rule, { ...untied, policy })).toEqual([]);
-    expect(check(rule, { ...untied, policy: policyWith('friction strut foot', 0.949) })).toHaveLength(4);
+    expect(check(rule, { ...untied, policy: policyWith('friction strut base', 0.949) })).toHaveLength(4);
   });
 
   it('does not take a strap along the truck for a hold', () => {
@@ -34,10 +34,10 @@ describe('strut-slip', () => {
     const [first] = trailerOnCar.ties;
     if (first === undefined) throw new Error('the sample has no straps');
     const up = { ...first, to: { kind: 'strut head', strut: 'strut/S1' } } as const;
-    expect(first.from).toEqual({ kind: 'strut foot', strut: 'strut/S1' });
-    // It lies along the strut: at the foot and at the head it takes away just what the strut brings.
+    expect(first.from).toEqual({ kind: 'strut base', strut: 'strut/S1' });
+    // It lies along the strut: at the base and at the head it takes away just what the strut brings.
     for (const friction of [0.3, 0]) {
-      const policy = policyWith('friction strut foot', friction);
+      const policy = policyWith('friction strut base', friction);
       const found = check(rule, { ...untied, policy, ties: [up] });
       expect(found.find((f) => f.subject.element === 'strut/S1')?.message.id).toBe('strut-slip.tied-aside');
     }

@@ -1,25 +1,17 @@
-import { calculation, shown, shownBeside, term } from '@cribwright/messages';
+import { calculation, message, name, shown, shownBeside, term } from '@cribwright/messages';
 import { computed } from '../../figure/compute.js';
 import { each } from '../../figure/interval-math.js';
 import { ratio } from '../../figure/units-of.js';
-import { messages } from '../../finding/message.js';
 import { tiesAtFoot } from '../../strut/pairs.js';
 import type { StrutWorking } from '../../strut/strut-working.js';
 import { holdsFoot } from '../../strut/tie-working.js';
+import { elementWords } from '../../workings/element-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { published, type Rule, type RuleFinding } from '../rule.js';
 
-const words = {
-  slides:
-    'Strut {strut}: its foot slides under any load. At {angle} it takes friction of {needed} ({sum}), and {friction} is counted on. Untied, the strut adds nothing. Tie its foot.',
-  'tied-aside':
-    'Strut {strut}: {tie} pulls across the way in which its foot would slide, so it does not hold it. Run it back toward the vehicle, to the foot across.',
-} as const;
-const say = messages('strut-slip', words);
-
 function slides(s: StrutWorking, w: Workings): RuleFinding | undefined {
   const { strut } = s;
-  const friction = w.limit('friction strut foot');
+  const friction = w.limit('friction strut base');
   const needed = computed(
     ratio('frictionNeeded', term('figure.friction-needed'), 'up'),
     each(s.angle.value, (t) => 1 / Math.tan(t)),
@@ -37,9 +29,9 @@ function slides(s: StrutWorking, w: Workings): RuleFinding | undefined {
     const beside = shownBeside(needed, friction);
     return {
       subject,
-      at: { element: strut.id, property: 'foot' },
-      message: say('slides', {
-        strut: strut.name,
+      at: { element: strut.id, property: 'base' },
+      message: message('strut-slip.slides', {
+        strut: name(strut.name),
         angle: shown(s.angle),
         needed: beside.demand,
         friction: beside.limit,
@@ -52,19 +44,21 @@ function slides(s: StrutWorking, w: Workings): RuleFinding | undefined {
   return {
     subject,
     at: { element: first.id },
-    message: say('tied-aside', { strut: strut.name, tie: `${first.gear.kind} ${first.name}` }),
+    message: message('strut-slip.tied-aside', {
+      strut: name(strut.name),
+      tie: elementWords(w.plan, first.id),
+    }),
     figures,
   };
 }
 
 export const rule: Rule = {
   id: 'strut-slip',
-  title: 'Strut foot that slides',
+  title: term('strut-slip.title'),
   family: 'struts and ties',
   severity: 'danger',
-  protects: 'A foot that slides takes the strut away the moment the load comes on.',
+  protects: term('strut-slip.protects'),
   sources: [published('OpenStax University Physics, volume 1', 'section 6.2, Table 6.1')],
-  compares: ['frictionNeeded', 'friction strut foot'],
-  words,
+  compares: ['frictionNeeded', 'friction strut base'],
   check: (w) => w.struts().flatMap((s) => slides(s, w) ?? []),
 };

@@ -45,7 +45,7 @@ describe('tie-anchor', () => {
     expect(to(part('frame'))).toEqual([]);
   });
   it('finds ends that are not there, or the same', () => {
-    expect(to({ kind: 'strut foot', strut: 'strut/S9' })).toEqual(['tie-anchor.not-there']);
-    expect(to({ kind: 'strut foot', strut: 'strut/S3' })).toEqual(['tie-anchor.same-end']);
+    expect(to({ kind: 'strut base', strut: 'strut/S9' })).toEqual(['tie-anchor.not-there']);
+    expect(to({ kind: 'strut base', strut: 'strut/S3' })).toEqual(['tie-anchor.same-end']);
   });
 });

@@ -1,41 +1,33 @@
-import { message, shownBeside, name as verbatim } from '@cribwright/messages';
+import { message, name, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { given } from '../../figure/compute.js';
 import { force } from '../../figure/units-of.js';
-import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
-import type { Anchor, Tie } from '../../model/support.js';
-import { anchorPlace } from '../../strut/anchor-place.js';
+import { partNamed } from '../../placed/part-place.js';
+import type { PlacedTie } from '../../placed/place-tie.js';
 import { tieUse } from '../../strut/tie-use.js';
-import { partNamed } from '../../vehicle/part-place.js';
+import { elementWords } from '../../workings/element-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
-const words = {
-  'holds-unknown':
-    '{tie} is made fast to {anchor}, and nobody knows what that holds. Until then this check has not passed. Write `holds` with what it is good for, or tie foot to foot.',
-  'holds-less': '{tie} may pull {load}, and {anchor} holds {holds}. Find a better anchor.',
-  moves: '{tie} is made fast to the {part} of the {vehicle}, which moves. Make it fast to the frame.',
-  'no-part': '{tie} is made fast to the {part}, and the {vehicle} has no such part.',
-  'not-there': '{tie} is made fast to something that is not in this plan.',
-  'same-end': '{tie} has both ends at the same place. It holds nothing.',
-} as const;
-const say = messages('tie-anchor', words);
-
-const nameOf = (tie: Tie) => `${tie.gear.kind} ${tie.name}`;
-
-function badEnd(tie: Tie, end: Anchor, which: 'from' | 'to', w: Workings): RuleFinding | undefined {
+function badEnd(placed: PlacedTie, which: 'from' | 'to', w: Workings): RuleFinding | undefined {
+  const { tie } = placed;
+  const end = tie[which];
   const subject = { element: tie.id };
   const at = { element: tie.id, property: which };
-  const name = nameOf(tie);
-  if (anchorPlace(end, w.plan) === undefined)
-    return { subject, at, message: say('not-there', { tie: name }) };
+  const words = elementWords(w.plan, tie.id);
+  if (placed[which] === undefined)
+    return { subject, at, message: message('tie-anchor.not-there', { tie: words }) };
   if (end.kind === 'vehicle part') {
     const vehicle = w.vehicles.get(end.vehicle);
     const part = vehicle === undefined ? undefined : partNamed(vehicle, end.part);
-    const shared = { tie: name, part: part?.name ?? end.part, vehicle: vehicle?.name ?? end.vehicle };
-    if (part === undefined) return { subject, at, message: say('no-part', shared) };
-    return part.moves ? { subject, at, message: say('moves', shared) } : undefined;
+    const shared = {
+      tie: words,
+      part: name(part?.name ?? end.part),
+      vehicle: name(vehicle?.name ?? end.vehicle),
+    };
+    if (part === undefined) return { subject, at, message: message('tie-anchor.no-part', shared) };
+    return part.moves ? { subject, at, message: message('tie-anchor.moves', shared) } : undefined;
   }
   if (end.kind !== 'ground anchor') return undefined;
   if (end.holds === undefined)
@@ -44,13 +36,13 @@ function badEnd(tie: Tie, end: Anchor, which: 'from' | 'to', w: Workings): RuleF
       at,
       severity: 'warning',
       couldNotRun: true,
-      message: say('holds-unknown', { tie: name, anchor: end.name }),
+      message: message('tie-anchor.holds-unknown', { tie: words, anchor: name(end.name) }),
     };
   const working = w.ties().find((t) => t.tie.id === tie.id);
   const load = working === undefined ? undefined : tieUse(working, w).load;
   if (load?.value === undefined || !exceeds(load.value.high, end.holds)) return undefined;
   const holds = given(
-    force('holds', message('figure.what-it-holds', { anchor: verbatim(end.name) }), 'down'),
+    force('holds', message('figure.what-it-holds', { anchor: name(end.name) }), 'down'),
     exactly(end.holds),
     {
       kind: 'stated',
@@ -60,37 +52,36 @@ function badEnd(tie: Tie, end: Anchor, which: 'from' | 'to', w: Workings): RuleF
   return {
     subject,
     at,
-    message: say('holds-less', { tie: name, anchor: end.name, load: beside.demand, holds: beside.limit }),
+    message: message('tie-anchor.holds-less', {
+      tie: words,
+      anchor: name(end.name),
+      load: beside.demand,
+      holds: beside.limit,
+    }),
     figures: [load, holds],
   };
 }
 
-function badTie(tie: Tie, w: Workings): readonly RuleFinding[] {
-  const from = anchorPlace(tie.from, w.plan);
-  const to = anchorPlace(tie.to, w.plan);
-  if (
-    from !== undefined &&
-    to !== undefined &&
-    Math.hypot(from.x - to.x, from.y - to.y, from.z - to.z) < 0.01
-  )
+function badTie(placed: PlacedTie, w: Workings): readonly RuleFinding[] {
+  const { tie, length } = placed;
+  if (length !== undefined && length < 0.01)
     return [
       {
         subject: { element: tie.id },
         at: { element: tie.id },
-        message: say('same-end', { tie: nameOf(tie) }),
+        message: message('tie-anchor.same-end', { tie: elementWords(w.plan, tie.id) }),
       },
     ];
-  return [badEnd(tie, tie.from, 'from', w) ?? [], badEnd(tie, tie.to, 'to', w) ?? []].flat();
+  return [badEnd(placed, 'from', w) ?? [], badEnd(placed, 'to', w) ?? []].flat();
 }
 
 export const rule: Rule = {
   id: 'tie-anchor',
-  title: 'Strap or chain made fast to something that may not hold',
+  title: term('tie-anchor.title'),
   family: 'struts and ties',
   severity: 'danger',
-  protects: 'A strap is as good as what it is made fast to.',
+  protects: term('tie-anchor.protects'),
   sources: [practice],
   compares: ['load', 'holds'],
-  words,
-  check: (w) => w.plan.ties.flatMap((t) => badTie(t, w)),
+  check: (w) => w.placed.ties.all.flatMap((t) => badTie(t, w)),
 };

@@ -17,7 +17,7 @@ const on = (rating: number | undefined) =>
   check(rule, rated(rating)).filter((f) => f.subject.element === 'tie/T2');
 
 describe('tie-load', () => {
-  // Statics of the foot by hand: T = S (cos θ − μ sin θ), with tan θ = 40 / 38, μ = 0.3, the strap straight across.
+  // Statics of the base by hand: T = S (cos θ − μ sin θ), with tan θ = 40 / 38, μ = 0.3, the strap straight across.
   it('is the thrust that friction does not hold', () => {
     const along = Math.max(...['S3', 'S4'].map((s) => w.loads().get(`strut/${s}`)?.load.value?.high ?? 0));
     const size = Math.hypot(38, 40);

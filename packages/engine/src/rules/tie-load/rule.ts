@@ -1,20 +1,10 @@
-import { calculation, shown, shownBeside } from '@cribwright/messages';
+import { calculation, message, shown, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
-import { messages } from '../../finding/message.js';
 import { tieUse } from '../../strut/tie-use.js';
 import type { TieWorking } from '../../strut/tie-working.js';
+import { elementWords } from '../../workings/element-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, published, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  over: '{tie} may have to pull {load} ({governs}): {sum}. Its working load limit is {capacity}. Use a stronger one, or two, or stand the struts steeper.',
-  'over-limit':
-    '{tie} may have to pull {load} ({governs}), {use} of its working load limit of {capacity}. The policy allows {limit}.',
-  'no-rating':
-    '{tie}: nobody knows its working load limit, and it may have to pull {load}. Until then this check has not passed. Read its tag.',
-  'as-built': 'as built',
-} as const;
-const say = messages('tie-load', words);
 
 function overload(t: TieWorking, w: Workings): RuleFinding | undefined {
   const { tie } = t;
@@ -22,9 +12,9 @@ function overload(t: TieWorking, w: Workings): RuleFinding | undefined {
   const subject = { element: tie.id };
   // No pull, or one that is not known: the strut's own rules say why.
   if (load.value === undefined || load.value.high <= 0) return undefined;
-  const name = `${tie.gear.kind} ${tie.name}`;
+  const words = elementWords(w.plan, tie.id);
   const beside = shownBeside(load, t.capacity);
-  const governs = load.governs ?? say('as-built', {});
+  const governs = load.governs ?? term('figure.as-built');
   const base = {
     subject,
     at: subject,
@@ -36,30 +26,29 @@ function overload(t: TieWorking, w: Workings): RuleFinding | undefined {
       ...base,
       severity: 'warning',
       couldNotRun: true,
-      message: say('no-rating', { tie: name, load: beside.demand }),
+      message: message('tie-load.no-rating', { tie: words, load: beside.demand }),
     };
-  const shared = { tie: name, load: beside.demand, governs, capacity: beside.limit };
+  const shared = { tie: words, load: beside.demand, governs, capacity: beside.limit };
   if (exceeds(load.value.high, t.capacity.value.low)) {
     const pull = load.inputs.find((i) => i.key === 'load') ?? load;
-    return { ...base, message: say('over', { ...shared, sum: calculation(pull) }) };
+    return { ...base, message: message('tie-load.over', { ...shared, sum: calculation(pull) }) };
   }
   const limit = w.limit('use limit');
   if (!exceeds(use.value?.high ?? 0, limit.value?.low ?? 1)) return undefined;
   return {
     ...base,
     figures: [...base.figures, limit],
-    message: say('over-limit', { ...shared, use: shown(use), limit: shown(limit) }),
+    message: message('tie-load.over-limit', { ...shared, use: shown(use), limit: shown(limit) }),
   };
 }
 
 export const rule: Rule = {
   id: 'tie-load',
-  title: 'Strap or chain overloaded',
+  title: term('tie-load.title'),
   family: 'struts and ties',
   severity: 'danger',
-  protects: 'A strap that parts lets both feet go at once.',
+  protects: term('tie-load.protects'),
   sources: [practice, published('49 CFR 393.108', 'working load limits of unmarked gear')],
   compares: ['load', 'capacity', 'use', 'use limit'],
-  words,
   check: (w) => w.ties().flatMap((t) => overload(t, w) ?? []),
 };

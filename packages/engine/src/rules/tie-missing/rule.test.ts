@@ -4,7 +4,7 @@ import { check } from '../../testing/check.js';
 import { hastyTrailer, policyWith, trailerOnCar } from '../../testing/sample-plans.js';
 import { rule } from './rule.js';
 
-it('passes feet that are tied', () => expect(check(rule, trailerOnCar)).toEqual([]));
+it('passes bases that are tied', () => expect(check(rule, trailerOnCar)).toEqual([]));
 
 it('offers the strap to the strut across', () => {
   const found = check(rule, { ...trailerOnCar, ties: trailerOnCar.ties.slice(0, 1) });
@@ -13,7 +13,7 @@ it('offers the strap to the strut across', () => {
     {
       kind: 'insert',
       into: { element: 'plan' },
-      text: 'strap T2 : RatchetStrap4in { from S3 foot to S4 foot }',
+      text: 'strap T2 : RatchetStrap4in { from S3 base to S4 base }',
     },
   ]);
 });
@@ -24,9 +24,9 @@ it('offers none where there is no strut across', () => {
   expect(first?.fixes).toEqual([]);
 });
 
-// OpenStax University Physics 1, section 6.2: a foot stays by friction where 1 ÷ tan θ ≤ μ: with 0.95, 40 in up and
+// OpenStax University Physics 1, section 6.2: a base stays by friction where 1 ÷ tan θ ≤ μ: with 0.95, 40 in up and
 // 38 in out just do.
-it('is a warning where friction holds the foot', () => {
-  const found = check(rule, { ...trailerOnCar, ties: [], policy: policyWith('friction strut foot', 0.951) });
+it('is a warning where friction holds the base', () => {
+  const found = check(rule, { ...trailerOnCar, ties: [], policy: policyWith('friction strut base', 0.951) });
   expect(found.map((f) => f.severity)).toEqual(['warning', 'warning', 'warning', 'warning']);
 });

@@ -1,31 +1,25 @@
-import { shown } from '@cribwright/messages';
+import { message, name, shown, term } from '@cribwright/messages';
 import type { Fix } from '../../finding/finding.js';
-import { messages } from '../../finding/message.js';
 import type { Strut } from '../../model/support.js';
 import { opposite, tiesAtFoot } from '../../strut/pairs.js';
 import type { StrutWorking } from '../../strut/strut-working.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
 
-const words = {
-  untied: 'Strut {strut}: nothing ties its foot. At {angle} the load pushes the foot out. {advice}',
-  'tie-across': 'Run a strap from its foot to the foot of {other}.',
-  'tie-somewhere': 'Run a strap from its foot to the foot of a strut on the other side, or to an anchor.',
-  'fix-tie': 'Strap the feet of {strut} and {other} together',
-} as const;
-const say = messages('tie-missing', words);
-
 function untied(s: StrutWorking, w: Workings): RuleFinding | undefined {
   const { strut } = s;
   if (tiesAtFoot(strut.id, w.plan.ties).length > 0) return undefined;
   const other = opposite(strut, w.plan, w.vehicles);
-  const across = other !== undefined ? say('tie-across', { other: other.name }) : say('tie-somewhere', {});
+  const across =
+    other !== undefined
+      ? message('tie-missing.tie-across', { other: name(other.name) })
+      : term('tie-missing.tie-somewhere');
   return {
     subject: { element: strut.id },
     at: { element: strut.id },
     ...(frictionHolds(s, w) ? { severity: 'warning' as const } : {}),
-    message: say('untied', {
-      strut: strut.name,
+    message: message('tie-missing.untied', {
+      strut: name(strut.name),
       angle: shown(s.angle),
       advice: across,
     }),
@@ -37,7 +31,7 @@ function untied(s: StrutWorking, w: Workings): RuleFinding | undefined {
 /** A steep strut stays by friction alone: cos θ ≤ μ sin θ. Then a tie is good practice, and its lack no danger yet. */
 function frictionHolds({ angle }: StrutWorking, w: Workings): boolean {
   const flattest = angle.value?.low;
-  const friction = w.limit('friction strut foot').value?.low;
+  const friction = w.limit('friction strut base').value?.low;
   if (flattest === undefined || friction === undefined) return false;
   return Math.cos(flattest) <= friction * Math.sin(flattest);
 }
@@ -48,12 +42,12 @@ function tieFix(strut: Strut, other: Strut, w: Workings): Fix {
   while (names.has(`T${number}`)) number++;
   const gear = w.plan.ties[0]?.gear.name ?? 'RatchetStrap2in';
   return {
-    title: say('fix-tie', { strut: strut.name, other: other.name }),
+    title: message('tie-missing.fix-tie', { strut: name(strut.name), other: name(other.name) }),
     edits: [
       {
         kind: 'insert',
         into: w.plan.ref,
-        text: `strap T${number} : ${gear} { from ${strut.name} foot to ${other.name} foot }`,
+        text: `strap T${number} : ${gear} { from ${strut.name} base to ${other.name} base }`,
       },
     ],
     safe: false,
@@ -62,12 +56,11 @@ function tieFix(strut: Strut, other: Strut, w: Workings): Fix {
 
 export const rule: Rule = {
   id: 'tie-missing',
-  title: 'Strut foot not tied',
+  title: term('tie-missing.title'),
   family: 'struts and ties',
   severity: 'danger',
-  protects: 'A leaning strut pushes its own foot out; untied, it slides away and the load comes down.',
+  protects: term('tie-missing.protects'),
   sources: [practice],
   compares: ['angle'],
-  words,
   check: (w) => w.struts().flatMap((s) => untied(s, w) ?? []),
 };

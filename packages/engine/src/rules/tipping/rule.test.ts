@@ -35,8 +35,8 @@ describe('tipping', () => {
   it('shows the sum', () => {
     const plan = { ...planOf({ vehicles: [truck] }), policy: policyWith('push margin', 0.5) };
     const [found] = check(rule, plan);
-    expect(english(found?.message)).toContain('under a push of 40 % of its weight (36 in ÷ 90 in)');
-    expect(english(found?.message)).toContain('The policy asks for 50 %');
+    expect(english(found?.message)).toContain('under a side push of 40 % of its weight (36 in ÷ 90 in)');
+    expect(english(found?.message)).toContain('The policy requires 50 %');
   });
 
   it('does not pass where the height of the center is not known', () => {

@@ -1,18 +1,9 @@
-import { calculation, shown, shownBeside } from '@cribwright/messages';
+import { calculation, message, shown, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
-import { messages } from '../../finding/message.js';
 import { holds } from '../../loss/case-run.js';
 import { type TippingEdge, tippingEdge } from '../../loss/tipping-edge.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, published, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  tips: 'The {vehicle} tips over {toward} under a push of {share} of its weight ({sum}). The policy asks for {limit}. Set struts on both sides, or put supports farther out.',
-  unknown:
-    'How hard a push tips the {vehicle} is not known, because the height of its center of gravity is not. Give it. Until then this check has not passed.',
-  'set-here': 'The margin is set here: {limit}.',
-} as const;
-const say = messages('tipping', words);
 
 function judge(w: Workings, t: TippingEdge): RuleFinding | undefined {
   const limit = w.limit('push margin');
@@ -24,7 +15,7 @@ function judge(w: Workings, t: TippingEdge): RuleFinding | undefined {
       at: subject,
       severity: 'warning',
       couldNotRun: true,
-      message: say('unknown', { vehicle: t.body.name }),
+      message: message('tipping.unknown', { vehicle: t.body.name }),
       figures: [t.share],
     };
   if (may === undefined || !exceeds(may, t.share.value.low)) return undefined;
@@ -32,7 +23,7 @@ function judge(w: Workings, t: TippingEdge): RuleFinding | undefined {
   return {
     subject,
     at: subject,
-    message: say('tips', {
+    message: message('tipping.tips', {
       vehicle: t.body.name,
       toward: t.toward,
       share: beside.demand,
@@ -41,7 +32,9 @@ function judge(w: Workings, t: TippingEdge): RuleFinding | undefined {
     }),
     figures: [t.share, t.edge, t.height, limit],
     related:
-      limit.ref === undefined ? [] : [{ at: limit.ref, message: say('set-here', { limit: shown(limit) }) }],
+      limit.ref === undefined
+        ? []
+        : [{ at: limit.ref, message: message('tipping.set-here', { limit: shown(limit) }) }],
     ...(t.share.governs === undefined ? {} : { governs: t.share.governs }),
   };
 }
@@ -49,18 +42,16 @@ function judge(w: Workings, t: TippingEdge): RuleFinding | undefined {
 /** Vehicles that stand free. Where struts stand, the push on all sides is the check (push-margin). */
 export const rule: Rule = {
   id: 'tipping',
-  title: 'Tips over under a small push',
-  family: 'whole set-up',
+  title: term('tipping.title'),
+  family: 'whole system',
   severity: 'danger',
-  protects:
-    'A high center of gravity near the line of the supports goes over at a shove, or as the load shifts.',
+  protects: term('tipping.protects'),
   sources: [
     practice,
     published('Baker & Haynes, Engineering Statics', 'chapter 9, slipping or tipping'),
     published('NHTSA rollover rulemaking', 'chapter V: half the track over the height of the center'),
   ],
   compares: ['edge ÷ center height', 'push margin'],
-  words,
   check: (w) =>
     w.resting().parts.flatMap((part) => {
       const last = part.stages.at(-1)?.asBuilt;

@@ -66,9 +66,7 @@ describe('unsupported-end', () => {
   it('says loudly that it knows nothing where the weight is not known', () => {
     const blind = { ...vanTrailer, axles: [], parts: [], cargo: [] };
     const found = check(rule, { ...trailerOnCar, vehicles: [blind, ...trailerOnCar.vehicles.slice(1)] });
-    expect(found.some((f) => f.couldNotRun === true && english(f.message).includes('is not known'))).toBe(
-      true,
-    );
+    expect(found.some((f) => f.couldNotRun === true && english(f.message).includes('not known'))).toBe(true);
   });
 
   it('says so where not every mix of many ranges could be tried', () => {
@@ -94,7 +92,7 @@ describe('unsupported-end', () => {
     expect(said(under(1))).toEqual([]);
     const [found] = said(under(2));
     expect(found).toMatchObject({ severity: 'warning', couldNotRun: true });
-    expect(english(found?.message)).toContain('not every mix of them could be tried');
+    expect(english(found?.message)).toContain('Not every combination was tried');
   });
 });
 

@@ -12,7 +12,7 @@ it('says so where nothing holds the car', () => {
     cribs: trailerOnCar.cribs.filter((c) => !c.name.startsWith('C') || c.name === 'C'),
   };
   expect(check(rule, loose).map((f) => english(f.message))).toEqual([
-    'The trailer rests on the car, and nothing holds the car. Put cribs or step chocks under it before the trailer is touched.',
+    'The trailer rests on the car, and nothing holds the car. Put cribs or step chocks under the car before anyone touches the trailer.',
   ]);
 });
 

@@ -1,15 +1,8 @@
-import { messages } from '../../finding/message.js';
+import { message, name, term } from '@cribwright/messages';
 import { holders } from '../../order/order-graph.js';
 import { nameOf } from '../../workings/support-workings.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  'not-held':
-    'The {upper} rests on the {lower}, and nothing holds the {lower}. Put cribs or step chocks under it before the {upper} is touched.',
-  'rests-here': 'Here the {upper} rests on it.',
-} as const;
-const say = messages('upper-on-unstable-lower', words);
 
 const unheld = (w: Workings): readonly RuleFinding[] => {
   const lowers = [...new Set(w.plan.contacts.filter((c) => !c.coupled).map((c) => c.lower))];
@@ -17,16 +10,16 @@ const unheld = (w: Workings): readonly RuleFinding[] => {
     if (holders(w.plan, lower).length > 0) return [];
     const contact = w.plan.contacts.find((c) => c.lower === lower && !c.coupled);
     if (contact === undefined) return [];
-    const names = { lower: nameOf(w, lower), upper: nameOf(w, contact.upper) };
+    const names = { lower: name(nameOf(w, lower)), upper: name(nameOf(w, contact.upper)) };
     return [
       {
         subject: { element: lower },
         at: { element: lower },
-        message: say('not-held', names),
+        message: message('upper-on-unstable-lower.not-held', names),
         related: [
           {
             at: contact.ref,
-            message: say('rests-here', { upper: names.upper }),
+            message: message('upper-on-unstable-lower.rests-here', { upper: names.upper }),
           },
         ],
       },
@@ -36,12 +29,11 @@ const unheld = (w: Workings): readonly RuleFinding[] => {
 
 export const rule: Rule = {
   id: 'upper-on-unstable-lower',
-  title: 'Vehicle resting on one that nothing holds',
-  family: 'whole set-up',
+  title: term('upper-on-unstable-lower.title'),
+  family: 'whole system',
   severity: 'danger',
-  protects: 'A car on its own springs and tires rocks and sinks under the truck that rests on it.',
+  protects: term('upper-on-unstable-lower.protects'),
   sources: [practice],
   compares: [],
-  words,
   check: unheld,
 };

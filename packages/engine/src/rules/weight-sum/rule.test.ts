@@ -24,8 +24,8 @@ describe('weight-sum', () => {
   it('shows both sums', () => {
     const [found] = check(rule, truck(exactly(31_500 * lb)));
     expect(english(found?.message)).toBe(
-      'truck weighs 31,500 lb empty as written, but what it stands on carries 13,500 lb (7,000 lb + 6,500 lb). ' +
-        'One of them is wrong. The plan goes by the written weight.',
+      'The written empty weight of the truck is 31,500 lb. Its axles and other supports carry 13,500 lb empty (7,000 lb + 6,500 lb). ' +
+        'One of them is wrong. The plan uses the written weight.',
     );
     expect(found?.related).toHaveLength(2);
   });

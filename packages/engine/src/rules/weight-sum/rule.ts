@@ -1,22 +1,11 @@
 import { calculation, message, name, shown, term } from '@cribwright/messages';
 import { computed, given } from '../../figure/compute.js';
 import { force } from '../../figure/units-of.js';
-import { messages } from '../../finding/message.js';
 import { add, exactly } from '../../model/interval.js';
 import type { Vehicle } from '../../model/vehicle.js';
 import { emptyCarriers } from '../../plausibility/loaded-axles.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  differ:
-    '{vehicle} weighs {stated} empty as written, but what it stands on carries {sum} ({parts}). One of them is wrong. The plan goes by the written weight.',
-  'less-than-axles':
-    '{vehicle} weighs {stated} empty as written, but its axles alone carry {sum} ({parts}). One of them is wrong. The plan goes by the written weight.',
-  'fix-leave-out': 'Leave the weight out, and go by what {vehicle} stands on',
-  'carried-here': 'This carries {load} empty.',
-} as const;
-const say = messages('weight-sum', words);
 
 /** Scales and makers' sheets differ by this much without anyone being wrong. */
 const SLACK = 0.02;
@@ -59,8 +48,8 @@ function differs(vehicle: Vehicle): readonly RuleFinding[] {
     {
       subject: { element: vehicle.id },
       at: ref,
-      message: say(partial ? 'less-than-axles' : 'differ', {
-        vehicle: vehicle.name,
+      message: message(partial ? 'weight-sum.less-than-axles' : 'weight-sum.differ', {
+        vehicle: name(vehicle.name),
         stated: shown(stated),
         sum: shown(total),
         parts: calculation(total),
@@ -70,27 +59,27 @@ function differs(vehicle: Vehicle): readonly RuleFinding[] {
         ? []
         : [
             {
-              title: say('fix-leave-out', { vehicle: vehicle.name }),
+              title: message('weight-sum.fix-leave-out', { vehicle: name(vehicle.name) }),
               edits: [{ kind: 'remove', at: ref }],
               safe: false,
             },
           ],
-      related: carriers.map((c, i) => ({
-        at: c.ref,
-        message: say('carried-here', { load: parts[i] === undefined ? '' : shown(parts[i]) }),
-      })),
+      related: parts.flatMap((part) =>
+        part.ref === undefined
+          ? []
+          : [{ at: part.ref, message: message('weight-sum.carried-here', { load: shown(part) }) }],
+      ),
     },
   ];
 }
 
 export const rule: Rule = {
   id: 'weight-sum',
-  title: 'Weights that do not add up',
+  title: term('weight-sum.title'),
   family: 'plausibility',
   severity: 'warning',
-  protects: 'A weight that was typed wrong makes every load in the plan wrong.',
+  protects: term('weight-sum.protects'),
   sources: [practice],
   compares: ['statedWeight', 'carriedSum'],
-  words,
   check: (w: Workings) => w.plan.vehicles.flatMap((v) => differs(v)),
 };

@@ -17,7 +17,9 @@ describe('wheels-unchocked', () => {
     const graded = { ...unchocked, ground: { ...unchocked.ground, grade: 0.015 } };
     const found = check(rule, graded);
     expect(found.every((f) => f.severity === 'danger')).toBe(true);
-    expect(english(found[0]?.message)).toContain('a grade of 1.5 % and its wheels may roll either way');
+    expect(english(found[0]?.message)).toContain(
+      'a grade of 1.5 % and its wheels are not chocked against rolling in either direction',
+    );
   });
   it('takes two one-way chocks for one both ways', () => {
     const ways = (...list: readonly ('forward' | 'rearward')[]) =>
@@ -29,10 +31,10 @@ describe('wheels-unchocked', () => {
         }),
       );
     expect(ways('forward', 'rearward')).toEqual([]);
-    expect(ways('forward')[0]?.fixes[0]?.edits[0]).toMatchObject({ kind: 'set', text: 'both' });
+    expect(ways('forward')[0]?.fixes[0]?.edits[0]).toMatchObject({ kind: 'set', text: 'both directions' });
   });
   it('asks for none where no wheel is on the ground', () =>
-    expect(check(rule, planOf({ vehicles: [{ ...vanTrailer, posture: { kind: 'on its roof' } }] }))).toEqual(
+    expect(check(rule, planOf({ vehicles: [{ ...vanTrailer, position: { kind: 'on its roof' } }] }))).toEqual(
       [],
     ));
 });

@@ -1,22 +1,12 @@
-import { shown, term } from '@cribwright/messages';
+import { message, name, shown, term } from '@cribwright/messages';
 import { given } from '../../figure/compute.js';
 import { share } from '../../figure/units-of.js';
 import type { Fix } from '../../finding/finding.js';
-import { messages } from '../../finding/message.js';
 import { exactly } from '../../model/interval.js';
 import type { ElementId } from '../../model/ref.js';
 import type { Vehicle } from '../../model/vehicle.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
-
-const words = {
-  none: 'The {vehicle} stands on its wheels and nothing keeps them from rolling. Chock them both ways.',
-  'one-way': 'The {vehicle} is chocked against rolling {ways} only. Chock it both ways.',
-  'on-a-grade':
-    'The {vehicle} stands on a grade of {grade} and its wheels may roll {missing}. Chock them both ways.',
-  'fix-chock': 'Chock the {vehicle} both ways',
-} as const;
-const say = messages('wheels-unchocked', words);
 
 const isUpper = (v: Vehicle, w: Workings) => w.plan.contacts.some((c) => c.upper === v.id && !c.coupled);
 
@@ -34,7 +24,7 @@ function coupledWith(vehicle: ElementId, w: Workings): ReadonlySet<ElementId> {
 }
 
 function unchocked(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
-  if (vehicle.posture.kind === 'on its side' || vehicle.posture.kind === 'on its roof') return undefined;
+  if (vehicle.position.kind === 'on its side' || vehicle.position.kind === 'on its roof') return undefined;
   if (!vehicle.axles.some((a) => a.missing.length < 2)) return undefined;
   const together = coupledWith(vehicle.id, w);
   const chocks = w.plan.chocks.filter((c) => together.has(c.vehicle));
@@ -48,18 +38,25 @@ function unchocked(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
   );
   const limit = w.limit('grade needing chocks');
   const steep = Math.abs(w.plan.ground.grade) > (limit.value?.low ?? 0) + 1e-12;
-  const missing = !forward && !rearward ? 'either way' : forward ? 'rearward' : 'forward';
+  const missing = !forward && !rearward ? 'either-way' : forward ? 'rearward' : 'forward';
   const one = chocks[0];
-  const message = steep
-    ? say('on-a-grade', { vehicle: vehicle.name, grade: shown(grade), missing })
+  const what = steep
+    ? message('wheels-unchocked.on-a-grade', {
+        vehicle: name(vehicle.name),
+        grade: shown(grade),
+        direction: term(`wheels-unchocked.${missing}`),
+      })
     : one === undefined
-      ? say('none', { vehicle: vehicle.name })
-      : say('one-way', { vehicle: vehicle.name, ways: one.ways });
+      ? message('wheels-unchocked.none', { vehicle: name(vehicle.name) })
+      : message('wheels-unchocked.one-way', {
+          vehicle: name(vehicle.name),
+          direction: term(forward ? 'wheels-unchocked.forward' : 'wheels-unchocked.rearward'),
+        });
   return {
     subject: { element: vehicle.id },
-    at: one === undefined ? { element: vehicle.id } : { element: one.id, property: 'ways' },
+    at: one === undefined ? { element: vehicle.id } : { element: one.id, property: 'holds' },
     severity: steep || isUpper(vehicle, w) ? 'danger' : 'warning',
-    message,
+    message: what,
     figures: [grade, limit],
     fixes: [chockFix(vehicle, w)],
   };
@@ -71,18 +68,18 @@ function chockFix(vehicle: Vehicle, w: Workings): Fix {
   let number = w.plan.chocks.length + 1;
   while (names.has(`K${number}`)) number++;
   return {
-    title: say('fix-chock', { vehicle: vehicle.name }),
+    title: message('wheels-unchocked.fix-chock', { vehicle: name(vehicle.name) }),
     edits: [
       one === undefined
         ? {
             kind: 'insert',
             into: w.plan.ref,
-            text: `chock K${number} {\n  under ${vehicle.name}\n  ways both\n}`,
+            text: `chock K${number} {\n  under ${vehicle.name}\n  holds both directions\n}`,
           }
         : {
             kind: 'set',
-            at: { element: one.id, property: 'ways' },
-            text: 'both',
+            at: { element: one.id, property: 'holds' },
+            text: 'both directions',
           },
     ],
     safe: false,
@@ -91,12 +88,11 @@ function chockFix(vehicle: Vehicle, w: Workings): Fix {
 
 export const rule: Rule = {
   id: 'wheels-unchocked',
-  title: 'Wheels free to roll',
-  family: 'whole set-up',
+  title: term('wheels-unchocked.title'),
+  family: 'whole system',
   severity: 'danger',
-  protects: 'A vehicle that rolls an inch takes every crib and strut out of line.',
+  protects: term('wheels-unchocked.protects'),
   sources: [practice],
   compares: ['grade', 'grade needing chocks'],
-  words,
   check: (w) => w.plan.vehicles.flatMap((v) => unchocked(v, w) ?? []),
 };

@@ -53,7 +53,7 @@ it('says of a plan whose checks have not run that it is not checked, and keeps w
   expect(show.losses).toBeUndefined();
   expect(show.scenes[0]?.choice).toEqual(look.choice);
   expect(show.scenes[0]?.words).toContain('The checks have not run yet');
-  expect(show.views?.map(({ id }) => id)).toContain('use');
+  expect(show.views?.map(({ id }) => id)).toContain('utilization');
 });
 
 it('lets go of choices that the plan does not have', () => {

@@ -1,4 +1,14 @@
-import { type Scene, type Shown, scenesFor, type View, type ViewChoice, viewsOf } from '@cribwright/drawing';
+import {
+  lossTitles,
+  type Scene,
+  type Shown,
+  scenesFor,
+  stageTitles,
+  type View,
+  type ViewChoice,
+  viewsOf,
+} from '@cribwright/drawing';
+import { tally } from '@cribwright/engine';
 import type { PlanReply } from '@cribwright/language/protocol';
 import type { ToPanel } from '@cribwright/preview';
 import type { Drawable, DrawnPlan } from './last-good.js';
@@ -17,7 +27,7 @@ export interface Looking {
 export const firstLook: Looking = {
   plan: 0,
   choice: {
-    view: 'plan',
+    view: 'top',
     subject: undefined,
     stage: undefined,
     lost: undefined,
@@ -30,9 +40,7 @@ export const showMessage = (drawable: Drawable, looking: Looking, stale: string 
   const shown = Math.min(looking.plan, Math.max(0, plans.length - 1));
   const reply = plans[shown];
   const choice = reply ? within(reply, looking.choice) : looking.choice;
-  const stages = reply?.analysis.stages ?? [];
   const unchecked = reply?.analysis.unchecked === true;
-  const stage = stages[choice.stage ?? stages.length - 1];
   return {
     kind: 'show',
     uri,
@@ -41,14 +49,14 @@ export const showMessage = (drawable: Drawable, looking: Looking, stale: string 
     shown,
     views: reply ? viewsOf(reply.plan, reply.analysis, pending).map(tab) : [],
     scenes: reply ? scenesFor(reply.plan, shownOf(reply), choice, pending) : [],
-    stages: stages.map(({ id, title }) => ({ id, title })),
-    ...(unchecked ? {} : { losses: (stage?.losses ?? []).map(({ id, title }) => ({ id, title })) }),
+    stages: reply ? stageTitles(reply.plan, reply.analysis) : [],
+    ...(unchecked ? {} : { losses: reply ? lossTitles(reply.plan, reply.analysis, choice.stage) : [] }),
     subjects: (reply?.analysis.supports ?? []).map(({ id, name, kind }) => ({
       id,
       name,
       kind,
     })),
-    tally: { ...tally(reply), pending, ...(unchecked ? { unchecked } : {}) },
+    tally: { ...tallyOf(reply), pending, ...(unchecked ? { unchecked } : {}) },
     stale,
   };
 };
@@ -76,14 +84,7 @@ const within = ({ analysis }: PlanReply, choice: ViewChoice): ViewChoice => {
   };
 };
 
-const tally = (reply: PlanReply | undefined): Show['tally'] => {
-  const findings = (reply?.analysis.findings ?? []).filter(({ accepted }) => accepted === undefined);
-  const of = (severity: string) =>
-    findings.filter((f) => f.severity === severity && f.couldNotRun !== true).length;
-  return {
-    danger: of('danger'),
-    warning: of('warning'),
-    note: of('note'),
-    notRun: findings.filter(({ couldNotRun }) => couldNotRun === true).length,
-  };
+const tallyOf = (reply: PlanReply | undefined): Show['tally'] => {
+  const { danger, warning, note, notRun } = tally(reply?.analysis.findings ?? []);
+  return { danger, warning, note, notRun };
 };

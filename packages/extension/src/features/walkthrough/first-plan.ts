@@ -15,7 +15,7 @@ plan "My first plan" {
     cargo  16,000 to 18,000 lb from 4 ft to 48 ft height 72 to 96 in
     brakes set
   }
-  chock K1 { under trailer; ways both }
+  chock K1 { under trailer; holds both directions }
 
   size up {
     fuel    "none on the trailer"

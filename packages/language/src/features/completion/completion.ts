@@ -1,3 +1,4 @@
+import { wordsIn } from '@cribwright/messages';
 import {
   type CompletionItem,
   CompletionItemKind,
@@ -87,6 +88,7 @@ function continuing(desk: Desk, file: BoundFile, place: CursorPlace): readonly S
     partsOf: (vehicle: Parameters<typeof partsOf>[1]) =>
       partsOf(desk.workspace, vehicle, file, place.wordStart),
     unseen: unseenIn(desk.workspace, file),
+    words: wordsIn(desk.locale, 'us'),
     system: systemOf(file),
   };
   const type = typeKinds(place);

@@ -1,10 +1,13 @@
 import { rules } from '@cribwright/engine';
+import { term, type Words } from '@cribwright/messages';
 import { type Dimension, unitsOf } from '@cribwright/units';
 import { type CompletionItem, CompletionItemKind, InsertTextFormat } from 'vscode-languageserver';
 import type { BoundBlock, Declaration } from '../../binding/bound-file.js';
 import type { Kind } from '../../binding/kind.js';
+import { ruleText } from '../../l10n/rule-text.js';
 import { dueOf, exampleOf } from '../../phrase/dimension-words.js';
 import { figureWords } from '../../phrase/expression.js';
+import { textLabels } from '../../phrase/label-words.js';
 import type { Expected } from '../../phrase/match.js';
 import type { BlockSchema, PropertySchema } from '../../schema/block-schema.js';
 import { sayableIn } from '../../schema/schema.js';
@@ -95,6 +98,7 @@ export interface Around {
   readonly partsOf: (vehicle: Declaration | undefined) => readonly Declaration[];
   /** What the library has in files that are not used yet. */
   readonly unseen: Ground['unseen'];
+  readonly words: Words;
   /** Which units come first. */
   readonly system: 'us' | 'si';
 }
@@ -115,30 +119,33 @@ export function suggestionsFor(expected: Expected, around: Around): readonly Sug
           .map(({ id, system }) => ({
             label: id,
             kind: CompletionItemKind.Unit,
-            detail: dimension,
+            detail: around.words.message(dueOf([dimension])),
             insert: id,
             sortText: `${system === around.system || system === 'both' ? 0 : 1}${id}`,
           })),
       );
     case 'quantity':
       return [
-        ...(expected.dimensions.length === 0 ? [] : [amount(expected.dimensions)]),
+        ...(expected.dimensions.length === 0 ? [] : [amount(expected.dimensions, around.words)]),
         ...names(around, ['value', 'parameter']),
       ];
     case 'rule':
-      return rules.map(({ id, title, protects }) => ({
-        label: id,
-        kind: CompletionItemKind.EnumMember,
-        detail: title,
-        documentation: markdown(plain(protects)),
-        insert: id,
-      }));
+      return rules.map((rule) => {
+        const { title, protects } = ruleText(rule, around.words.locale);
+        return {
+          label: rule.id,
+          kind: CompletionItemKind.EnumMember,
+          detail: title,
+          documentation: markdown(plain(protects)),
+          insert: rule.id,
+        };
+      });
     case 'figure':
       return figureWords.map(word);
     case 'text':
-      return [filledIn(`"${expected.label}"`, expected.label, expected.label, '"')];
+      return [textSuggestion(around.words.message(term(textLabels[expected.label])))];
     case 'date':
-      return [filledIn('2027-03-01', 'year-month-day', '2027-03-01')];
+      return [filledIn('2027-03-01', around.words.message(term('expected.year-month-day')), '2027-03-01')];
     case 'symbol':
     case 'name':
     case 'size':
@@ -157,8 +164,10 @@ const filledIn = (label: string, detail: string, text: string, around = ''): Sug
   sortText: `0${label}`,
 });
 
-const amount = (dimensions: readonly Dimension[]): Suggestion =>
-  filledIn(exampleOf(dimensions), dueOf(dimensions), exampleOf(dimensions));
+const textSuggestion = (label: string): Suggestion => filledIn(`"${label}"`, label, label, '"');
+
+const amount = (dimensions: readonly Dimension[], words: Words): Suggestion =>
+  filledIn(exampleOf(dimensions), words.message(dueOf(dimensions)), exampleOf(dimensions));
 
 const word = (text: string): Suggestion => ({ label: text, kind: CompletionItemKind.Keyword, insert: text });
 

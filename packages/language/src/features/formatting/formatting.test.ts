@@ -99,14 +99,14 @@ function pulledApart(
 
 it('lays out steps in columns, by the schema', async () => {
   const text =
-    'plan "x" {\nsteps {\n1 size up trailer crew 1 takes 2 min\n2 chock trailer both ways takes 1 min\n10 build A, B crew 4\n}\n}\n';
+    'plan "x" {\nsteps {\n1 size up trailer crew 1 takes 2 min\n2 chock trailer both directions takes 1 min\n10 build A, B crew 4\n}\n}\n';
   expect(await format(text)).toBe(
     [
       'plan "x" {',
       '  steps {',
-      '    1   size up  trailer            crew 1  takes 2 min',
-      '    2   chock    trailer both ways          takes 1 min',
-      '    10  build    A, B               crew 4',
+      '    1   size up  trailer                  crew 1  takes 2 min',
+      '    2   chock    trailer both directions          takes 1 min',
+      '    10  build    A, B                     crew 4',
       '  }',
       '}',
       '',

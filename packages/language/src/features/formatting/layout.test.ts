@@ -26,9 +26,9 @@ it('indents by braces and lines up keys', () => {
 
 it('lines up clauses that not every line has', () => {
   expect(
-    format('steps {\n1 chock trailer both ways crew 1 takes 1 min\n2 capture car takes 4 min\n}\n'),
+    format('steps {\n1 chock trailer both directions crew 1 takes 1 min\n2 capture car takes 4 min\n}\n'),
   ).toBe(
-    'steps {\n  1  chock trailer both ways  crew 1  takes 1 min\n  2  capture car                      takes 4 min\n}\n',
+    'steps {\n  1  chock trailer both directions  crew 1  takes 1 min\n  2  capture car                            takes 4 min\n}\n',
   );
 });
 
@@ -51,8 +51,8 @@ it('lines up trailing comments, and leaves comment lines at the depth of their n
 });
 
 it('keeps a block that stands on one line there', () => {
-  expect(format('strap T1 : Ratchet  {from S1 foot  to S2 foot}\n')).toBe(
-    'strap T1 : Ratchet { from S1 foot  to S2 foot }\n',
+  expect(format('strap T1 : Ratchet  {from S1 base  to S2 base}\n')).toBe(
+    'strap T1 : Ratchet { from S1 base  to S2 base }\n',
   );
 });
 

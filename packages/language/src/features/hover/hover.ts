@@ -1,5 +1,5 @@
 import { type Figure, rules, type SupportResult } from '@cribwright/engine';
-import { message, name } from '@cribwright/messages';
+import { message, name, term } from '@cribwright/messages';
 import { findUnit, inSystem, readQuantity, show, usualUnit } from '@cribwright/units';
 import type { CancellationToken, Hover } from 'vscode-languageserver';
 import { blockAt, propertyAt } from '../../binding/at.js';
@@ -16,7 +16,6 @@ import { elementAt, planAround } from '../plan-around.js';
 import { offsetAt, rangeOf, touches } from '../positions.js';
 import { rulePage } from '../publish-diagnostics.js';
 import { unitsFor } from '../units-for.js';
-import { say } from '../words.js';
 import { fenced, figureMarkdown, plain } from './markdown.js';
 
 /** `textDocument/hover`: figures with their sums, what a name stands for, what a line means. */
@@ -46,7 +45,7 @@ export async function hoverAt(
     ? { span: name.span, parts: aboutName(desk, name.target, plan, values) }
     : whatStands(desk, file, offset, plan);
   if (!found || found.parts.length === 0) return null;
-  const late = plan?.analysis.pending ? [translate(say('loadsPending', {}), desk.locale)] : [];
+  const late = plan?.analysis.pending ? [translate(term('editor.loads-pending'), desk.locale)] : [];
   return {
     contents: { kind: 'markdown', value: [...found.parts, ...late].join('\n\n---\n\n') },
     range: rangeOf(file, found.span),
@@ -93,7 +92,9 @@ function aboutName(
     ...written(desk, figures, plan),
     ...(home ? commentAbove(home, target.span.start) : []),
     ...(own && figures.length === 0 ? [plain(own.schema.doc)] : []),
-    ...(where ? [`_${plain(translate(say('declaredIn', { where }), desk.locale))}_`] : []),
+    ...(where
+      ? [`_${plain(translate(message('editor.declared-in', { where: name(where) }), desk.locale))}_`]
+      : []),
   ];
 }
 
@@ -153,7 +154,7 @@ function other(desk: Desk, file: BoundFile, line: BoundProperty, offset: number)
       rounding: 'nearest',
     },
   );
-  return [plain(translate(say('about', { text, other: shown }), desk.locale))];
+  return [plain(translate(message('editor.about', { text: name(text), other: name(shown) }), desk.locale))];
 }
 
 const written = (desk: Desk, figures: readonly Figure[], plan: PlanReply | undefined): readonly string[] =>

@@ -1,9 +1,8 @@
 import type { Figure } from '@cribwright/engine';
-import { name, type Words, wordsIn } from '@cribwright/messages';
+import { message, name, type Words, wordsIn } from '@cribwright/messages';
 import type { System } from '@cribwright/units';
 import type { Locale } from '../../l10n/say.js';
 import { say as translate } from '../../l10n/say.js';
-import { say } from '../words.js';
 
 /**
  * Words from a plan as Markdown that shows them as they are: no links, no markup, no HTML. Escapes only what
@@ -31,12 +30,13 @@ export function figureMarkdown(figure: Figure, locale: Locale, units: System): s
   if (calculation !== undefined) {
     const { names, numbers } = calculation;
     lines.push(`= ${plain(names)}`);
-    if (numbers !== names) lines.push(`= ${plain(numbers)}`);
+    // A value that was read off is its own number: the first line says it already.
+    if (numbers !== names && numbers !== words.value(figure)) lines.push(`= ${plain(numbers)}`);
   }
   if (figure.governs !== undefined)
-    lines.push(plain(translate(say('governs', { governs: figure.governs }), locale)));
+    lines.push(plain(translate(message('editor.governs', { governs: figure.governs }), locale, units)));
   lines.push(
-    `_${plain(translate(say('source', { source: name(sourcesOf(figure, words).join('; ')) }), locale))}_`,
+    `_${plain(translate(message('editor.source', { source: name(sourcesOf(figure, words).join('; ')) }), locale))}_`,
   );
   return lines.join('  \n');
 }

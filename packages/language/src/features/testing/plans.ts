@@ -43,7 +43,7 @@ plan "Trailer by the scale house" {
   }
 
   steps {
-    1  chock  trailer both ways  crew 1  takes 1 min
+    1  chock  trailer both directions  crew 1  takes 1 min
     2  build  A                  crew 2  takes 5 min
   }
 }

@@ -1,0 +1,23 @@
+import type { Analysis, Plan } from '@cribwright/engine';
+import { sayIn } from '../text/say.js';
+
+/** A choice in a list: its id and its words. */
+export interface Titled {
+  readonly id: string;
+  readonly title: string;
+}
+
+/** The stages of a plan, in the words of its drawings. */
+export const stageTitles = (plan: Plan, { stages }: Analysis): readonly Titled[] => titled(plan, stages);
+
+/** What may give way at a stage, in the words of its drawings. Without a stage: when all is built. */
+export const lossTitles = (plan: Plan, { stages }: Analysis, stage?: number): readonly Titled[] =>
+  titled(plan, stages[stage ?? stages.length - 1]?.losses ?? []);
+
+function titled(
+  plan: Plan,
+  list: Analysis['stages'] | Analysis['stages'][number]['losses'],
+): readonly Titled[] {
+  const { words } = sayIn(plan.display);
+  return list.map(({ id, title }) => ({ id, title: words.message(title) }));
+}

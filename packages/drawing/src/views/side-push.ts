@@ -1,0 +1,106 @@
+import type { PushResult } from '@cribwright/engine';
+import { pushRose, radius, wayWords } from '../pieces/push-rose.js';
+import { at, text } from '../scene/draw.js';
+import { heading, sheet } from '../sheet/sheet.js';
+import { leading, margin, sheetWidth, type } from '../sheet/sizes.js';
+import { table } from '../sheet/table.js';
+import { wrap } from '../text/wrap.js';
+import { sentences } from '../words/sentences.js';
+import { headingOf } from './heading-of.js';
+import { type Look, momentOf } from './look.js';
+import type { View } from './view.js';
+
+/** How hard a push the system holds up to, from every side, beside what the policy asks. */
+export const view: View = {
+  id: 'side push',
+  order: 60,
+  name: 'Side push',
+  shows: 'The side push it holds, from every direction',
+  offered: (_plan, analysis) => analysis.push !== undefined,
+  awaits: (plan) => plan.vehicles.length > 0,
+  draw: (look) => {
+    const { push } = look.analysis;
+    if (push === undefined) throw new Error('the push was not worked out');
+    const title = headingOf(look, 'A push from every side');
+    const head = heading(title);
+    const center = at(margin + radius + 24, head.bottom + radius + 12);
+    const asked = askedShare(look);
+    const numbers = facts(push, look, margin + 2 * radius + 52, head.bottom + 8);
+    return sheet({
+      choice: look.choice,
+      heading: title,
+      words: words(push, look),
+      body: [...pushRose(push, look, center, asked), ...numbers.items],
+      bottom: Math.max(center.y + radius + 12, numbers.bottom),
+      legend: [
+        {
+          words: 'holds up to this share of the weight',
+          sign: { kind: 'fill', tone: 'load', fill: 'light' },
+        },
+        { words: 'what the policy asks', sign: { kind: 'line', tone: 'danger' } },
+        { words: 'less than asked', sign: { kind: 'badge', level: 'danger' } },
+      ],
+      display: look.plan.display,
+    });
+  },
+};
+
+const askedShare = (look: Look): number => {
+  const { value } = look.plan.policy.limits['push margin'];
+  return typeof value === 'number' ? value : typeof value === 'string' ? 0 : value.high;
+};
+
+function facts(push: PushResult, look: Look, left: number, top: number) {
+  const { say } = look;
+  const worst = [...push.directions]
+    .sort((a, b) => (a.share.value?.low ?? -1) - (b.share.value?.low ?? -1))
+    .slice(0, 6);
+  const width = sheetWidth - margin - left;
+  const grid = table(
+    'weakest',
+    [
+      { title: 'push toward', width: width - 35 },
+      { title: 'holds up to', width: 21, align: 'end' },
+      { title: 'share', width: 14, align: 'end' },
+    ],
+    worst.map((d, i) => ({
+      key: String(i),
+      cells: [wayWords(d.angle), say.figure(d.holds), say.figure(d.share)],
+    })),
+    left,
+    top,
+  );
+  const first = worst[0]?.givesFirst;
+  const told = [
+    `Pushed at ${say.figure(push.height)} above the ground. The least it holds up to is ${say.figure(push.least)} of the weight.`,
+    ...(first === undefined ? [] : [`What gives first there: ${say.words.message(first.how)}.`]),
+    ...gripWords(push, look),
+    'It is what the sums found, and no promise that so much is safe.',
+  ];
+  let y = grid.bottom + 6;
+  const lines = told.flatMap((words, n) => {
+    const own = wrap(words, width, type.dimension).map((part, i) =>
+      text(`fact ${n} ${i}`, at(left, y + i * type.dimension * leading), part, type.dimension),
+    );
+    y += own.length * type.dimension * leading + 1.5;
+    return own;
+  });
+  return { items: [grid.item, ...lines], bottom: y };
+}
+
+/** What holds a vehicle that lies on the ground against sliding. */
+const gripWords = ({ grip }: PushResult, look: Look): readonly string[] =>
+  grip === undefined
+    ? []
+    : [
+        `It lies on the ground: ${look.say.words.label(grip)} ${look.say.figure(grip)} (${look.say.words.source(grip.source)}).`,
+      ];
+
+const words = (push: PushResult, look: Look): string =>
+  sentences([
+    'A push from every side, and the share of the weight that it holds up to',
+    ...momentOf(look),
+    `The least is ${look.say.figure(push.least)}`,
+    ...gripWords(push, look),
+    ...push.directions.map((d) => `Toward ${wayWords(d.angle)}: ${look.say.figure(d.share)}`),
+  ]);

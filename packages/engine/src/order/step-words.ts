@@ -1,0 +1,29 @@
+import { list, type Message, message, term } from '@cribwright/messages';
+import type { Plan, Step, StepAction } from '../model/plan.js';
+import type { ElementId } from '../model/ref.js';
+import { elementWords } from '../workings/element-words.js';
+
+const actions: Readonly<Record<StepAction, Message>> = {
+  'size up': term('step.size-up'),
+  chock: term('step.chock'),
+  capture: term('step.capture'),
+  build: term('step.build'),
+  slide: term('step.slide'),
+  set: term('step.set'),
+  lock: term('step.lock'),
+  tension: term('step.tension'),
+  check: term('step.check'),
+  remove: term('step.remove'),
+};
+
+/** A step as people say it: `build crib A, crib C`. */
+export function stepWords(step: Step, plan: Plan): Message {
+  const named = (ids: readonly ElementId[]) =>
+    list(
+      ids.map((id) => elementWords(plan, id)),
+      'plain',
+    );
+  const work = { action: actions[step.action], targets: named(step.targets) };
+  if (step.with.length > 0) return message('step.work-with', { ...work, with: named(step.with) });
+  return step.targets.length === 0 ? work.action : message('step.work', work);
+}

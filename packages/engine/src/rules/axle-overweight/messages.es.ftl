@@ -1,0 +1,11 @@
+title = Carga por eje sobre el límite legal
+protects = Un peso o una posición equivocados en el plan hacen falsas todas las demás cifras.
+over = { $first } a { $last } llevan { $load }. El límite legal es { $limit } ({ $by }). Revise los pesos y las posiciones del plan. Si son correctos, el camión lleva exceso de peso.
+one-over = { $axle } lleva { $load }. El límite legal es { $limit } ({ $by }). Revise el peso del plan. Si es correcto, el camión lleva exceso de peso.
+unknown = Cargas por eje de { $vehicle } con su carga desconocidas, así que no se compararon con los límites legales. Se pueden calcular para un vehículo con dos grupos de ejes, o con un kingpin y un grupo. Esta comprobación no se da por buena.
+limit-set-here = El límite se fija aquí: { $limit }.
+by-single = eje simple
+by-tandem = tándem, ejes separados hasta 96 in
+by-bridge-formula = fórmula de puentes
+by-two-tandems = dos tándems separados al menos 36 ft
+by-gross = camión entero

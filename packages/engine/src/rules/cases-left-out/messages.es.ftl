@@ -1,1 +1,0 @@
-left-out = { $vehicles }: la pérdida de apoyos, el deslizamiento, el vuelco y los empujes laterales se comprobaron en { $done } de { $of } extremos de los rangos. Puede haber uno peor. Pese o mida lo que se pueda, o compruebe menos vehículos a la vez. Esta comprobación no se da por buena.

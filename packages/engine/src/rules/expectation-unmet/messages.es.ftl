@@ -1,0 +1,4 @@
+title = Plan que no cumple lo que espera
+protects = Un plan que era correcto cuando se escribió puede ya no serlo.
+unmet = El plan espera { $text }. No se cumple: { $why }.
+partial = El plan no se leyó completo, así que lo que espera no se comprobó. Esta comprobación no se da por buena.

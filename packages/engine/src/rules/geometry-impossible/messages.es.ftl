@@ -1,0 +1,11 @@
+title = Medidas o posiciones imposibles
+protects = Un número equivocado en el plan hace falsas todas las cifras que vienen después.
+no-size = { $vehicle } no tiene largo, ancho o alto. Indique su tamaño.
+part-outside = { $part } de { $vehicle } va de { $from } a { $to }. El vehículo mide { $length } de largo.
+axle-outside = En { $vehicle }, { $axle } está en { $at }. El vehículo mide { $length } de largo.
+cargo-outside = En { $vehicle }, { $cargo } va de { $from } a { $to }. El vehículo mide { $length } de largo.
+height-backwards = { $part } de { $vehicle } está más alto que el vehículo. Corrija una de las alturas.
+rests-beside = { $upper } descansa sobre { $lower } en { $at }, pero { $lower } no está ahí. Su punto más cercano queda a { $off }.
+rests-not-part = { $upper } descansa en su { $part }, pero { $part } queda a { $off } de ese lugar.
+rests-gap = { $upper } descansa sobre { $lower }, pero hay un espacio de { $gap } entre { $part } ({ $high }) y { $under } ({ $low }). Una de las alturas está mal.
+no-weight = { $vehicle } no tiene peso. Sus ejes no llevan nada, y su peso no se indica.

@@ -1,0 +1,32 @@
+title = Ground bearing exceeded
+protects = A base that sinks on one side tips the load that it holds.
+
+# $support (phrase)
+# $pressure (quantity)
+# $sum (calculation)
+# $surface (name)
+# $allowable (quantity)
+# $advice (message, optional)
+too-much = Ground under { $support }: pressure { $pressure } ({ $sum }). Allowable bearing of { $surface } is { $allowable }. { $advice }
+
+# $support (phrase)
+# $surface (name)
+surface-unknown = Ground under { $support }: allowable bearing of { $surface } not known. State the bearing of the surface, or use a pad and watch it for settling. This check has not passed.
+
+# $support (phrase)
+# $surface (name)
+# $advice (message)
+foot-unknown = Ground under { $support }: base plate size not known, pressure on { $surface } not checked. { $advice } This check has not passed.
+
+# $pad (quantity)
+use-pad = Use a pad of at least { $pad }.
+
+state-size = State the size of the base plate.
+
+# $pad (quantity)
+state-size-or-use-pad = State the size of the base plate, or use a pad of at least { $pad }.
+
+# $size (name) - as the plan will read
+fix-pad = Use a pad of { $size }
+
+surface-here = The allowable bearing is set here.

@@ -1,0 +1,24 @@
+title = Contact not under its part
+protects = A contact between two joists meets only sheet metal or flooring and carries no load.
+
+# $crib (name)
+# $contact (count)
+# $part (name)
+# $off (quantity)
+# $reach (quantity)
+# $advice (message)
+misses = Crib { $crib }: contact { $contact } misses the { $part } by { $off }. The limit is { $reach }. { $advice }
+
+# $crib (name)
+nothing = Crib { $crib } captures no part. State the part that its top meets.
+
+# $part (name)
+to-meet = Part to capture: { $part }.
+
+# $place (name) - as the plan will read
+move-it = Move the crib to { $place }.
+
+look-again = No place nearby puts every contact under its part. Try another layout.
+
+# $place (name) - as the plan will read
+fix-move = Move the crib to { $place }

@@ -1,0 +1,10 @@
+title = Pasos que faltan o están en mal orden
+protects = Un apoyo que ningún paso pone no está cuando hace falta. Un apoyo puesto demasiado pronto no tiene sobre qué descansar.
+no-steps = Orden de construcción sin escribir. Escriba los pasos.
+no-step = Ningún paso pone { $support }.
+never-locked = Ningún paso asegura { $support }. Asegúrelo antes de que alguien trabaje en el camino de la carga.
+chocks-first = El paso { $step } trabaja en { $vehicle } antes de calzar sus ruedas (paso { $first }). Calce primero.
+ends-first = El paso { $step } tensa { $tie } antes de colocar { $support }. Tense una correa o cadena cuando estén puestos sus dos extremos.
+lock-late = El paso { $step } revisa { $support } antes de asegurarlo (paso { $first }). Asegure primero.
+circle = Los pasos { $steps } se esperan unos a otros, así que ninguno puede empezar. Quite un `after`.
+remove-early = El paso { $step } quita { $support }, pero ningún paso anterior lo pone.

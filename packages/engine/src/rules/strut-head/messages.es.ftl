@@ -1,0 +1,9 @@
+title = Cabeza de puntal en una parte que se mueve o no puede llevar carga
+protects = Una cabeza de puntal en una puerta, un capó, una cabina con resortes o chapa resbala o se desgarra con la carga.
+moves = Puntal { $strut }: su cabeza está en { $part } de { $vehicle }, que se mueve. Póngala en un larguero o en una vigueta. { $remark }
+may-not-bear = Puntal { $strut }: su cabeza está en { $part } de { $vehicle }, que no puede llevar carga. Póngala en un larguero o en una vigueta. { $remark }
+no-part = Puntal { $strut }: su cabeza está en { $part }, pero { $vehicle } no tiene esa parte. { $advice }
+use-instead = Partes que pueden llevar carga: { $parts }.
+none-bears = De ninguna parte de este vehículo se sabe que pueda llevar carga.
+no-vehicle = Puntal { $strut }: su cabeza está en { $vehicle }, que no está en este plan.
+beside = Puntal { $strut }: su cabeza queda a { $off } de { $part } de { $vehicle }. El límite es { $reach }.

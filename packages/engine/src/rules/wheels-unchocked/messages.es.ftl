@@ -1,0 +1,9 @@
+title = Ruedas sin calzar
+protects = Un vehículo que rueda una pulgada saca de línea todos los cribs y puntales.
+none = { $vehicle } está sobre sus ruedas y no están calzadas. Cálcelo en ambos sentidos.
+one-way = { $vehicle } está calzado solo contra rodar { $direction }. Cálcelo en ambos sentidos.
+on-a-grade = { $vehicle } está en una pendiente de { $grade } y sus ruedas no están calzadas contra rodar { $direction }. Cálcelo en ambos sentidos.
+forward = hacia adelante
+rearward = hacia atrás
+either-way = en cualquier sentido
+fix-chock = Calzar { $vehicle } en ambos sentidos

@@ -1,0 +1,30 @@
+### prefix: element
+
+crib = crib { $name }
+step-chock = calza escalonada { $name }
+strut = puntal { $name }
+chock = calza de rueda { $name }
+chocks-of-step = calzas de rueda ({ $step })
+pad = placa { $name }
+strap = correa { $name }
+chain = cadena { $name }
+wire-rope = cable { $name }
+step = paso { $number }
+vehicle = { $name }
+egress = salida { $name }
+contact = crib { $crib }, contacto { $contact }
+strut-upward = puntal { $name }, hacia arriba
+axle = eje { $number }
+cab = cabina de { $vehicle }
+driver-side = lado del conductor
+passenger-side = lado del acompañante
+wheel-end = { $vehicle }, { $axle }, { $side }
+part-side = { $vehicle } { $part } { $side }
+part = { $vehicle } { $part }
+cab-mount = cabina de { $vehicle }, { $mount }, { $side }
+front-driver-corner = esquina delantera del conductor
+front-passenger-corner = esquina delantera del acompañante
+rear-driver-corner = esquina trasera del conductor
+rear-passenger-corner = esquina trasera del acompañante
+lying-corner = { $vehicle } en el suelo, { $corner }
+vehicle-under = { $lower } debajo de { $upper }
