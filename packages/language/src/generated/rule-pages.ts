@@ -1649,7 +1649,7 @@ plan "A strap that ends at the other base" {
     base  3 ft out
     lock  pinned
   }
-  strap T1 : RatchetStrap4in { from S1 base; to S2 base }
+  strap T1 : RatchetStrap4in { from S1 base to S2 base }
 }
 \`\`\`
 
@@ -2140,6 +2140,8 @@ Two limits of the method:
 
 A strut without a strap whose base slides adds nothing until its base is strapped.
 
+Each vehicle is pushed, in any order of the text. The linear program gives the most that any balance of forces allows. The model in space pushes slowly and counts friction only for the load that is there: a snug crib that carries nothing adds none. The smaller of the two is shown. Of a capacity the share counts that the policy lets be used. Brakes are not counted. A kingpin with no tractor in the plan holds nothing.
+
 ## Sources
 
 - 10 % of the vertical load, sideways: FEMA Rescue Specialist course, Module 1A.
@@ -2185,7 +2187,10 @@ plan "Chocked, and low" {
   ground { surface asphalt; grade 0 % toward rear }
   vehicle trailer : VanTrailer53 {
     cargo "steel plate" 20,000 lb from 4 ft to 48 ft height 5 ft
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
+  chock K9 { under tractor; holds both directions }
   chock K1 { under trailer; holds both directions }
 }
 \`\`\`
