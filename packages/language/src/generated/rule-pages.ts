@@ -1820,7 +1820,7 @@ Sheet metal, tanks, moving parts and brackets fold or turn under a load that the
 
 ## The sum
 
-There is no sum. The vehicle says of each part whether it may bear, and why not.
+There is no sum. The vehicle says of each part whether it may bear, and why not. This holds for the part that a crib or step chock captures, and for the part that it stands on.
 
 ## Sources
 
@@ -1843,6 +1843,33 @@ plan "Under a part that folds" {
     wedges    1 pair, 0.5 to 2 in
     at        3 ft, center
     captures  kingpin // part-cannot-bear
+  }
+}
+\`\`\`
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A crib on a car's roof" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at       25 ft, passenger side 1 ft
+    heading  across to passenger side
+    area roof {
+      height 30 in
+    }
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   2
+    wedges    4 pairs, 0.5 to 2 in
+    at        25 ft 6 in, driver side 3 ft 6.75 in
+    stands on car roof // part-cannot-bear
+    captures  rail, joists
   }
 }
 \`\`\`

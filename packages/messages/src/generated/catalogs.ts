@@ -258,6 +258,10 @@ export interface MessageHoles {
   readonly 'crib-load.step-unknown': { readonly chock: H['name']; readonly why: H['message'] };
   readonly 'crib-load.weigh-it': NoHoles;
   readonly 'crib-load.fix-build': { readonly layout: H['name']; readonly timber: H['name']; readonly courses: H['count']; readonly use: H['quantity'] };
+  readonly 'part-cannot-bear.stands-on': { readonly support: H['message']; readonly part: H['name']; readonly vehicle: H['name']; readonly remark: H['name'] };
+  readonly 'part-cannot-bear.crib': { readonly name: H['name'] };
+  readonly 'part-cannot-bear.step-chock': { readonly name: H['name'] };
+  readonly 'part-cannot-bear.part-here': { readonly part: H['name'] };
   readonly 'push-margin.too-little': { readonly toward: H['phrase']; readonly height: H['quantity']; readonly vehicle: H['name']; readonly share: H['quantity']; readonly sum: H['calculation']; readonly limit: H['quantity']; readonly first?: H['message'] };
   readonly 'push-margin.first': { readonly how: H['phrase'] };
   readonly 'push-margin.unknown': { readonly why: H['phrase'] };
@@ -572,6 +576,10 @@ crib-load--fix-build =
         [one] 1 course
        *[other] { $courses } courses
     } ({ $use } of its capacity)
+part-cannot-bear--stands-on = { $support } stands on the { $part } of the { $vehicle }, which may not bear. { $remark } Stand it on the ground, or on a part that may bear.
+part-cannot-bear--crib = Crib { $name }
+part-cannot-bear--step-chock = Step chock { $name }
+part-cannot-bear--part-here = The { $part } is described here.
 push-margin--too-little = A side push { $toward } at { $height }: { $vehicle } and its supports hold { $share } of its weight ({ $sum }). The policy requires { $limit }. { $first }
 push-margin--first = Fails first: { $how }.
 push-margin--unknown = Side push not calculated: { $why }. This check has not passed.
@@ -879,6 +887,10 @@ crib-load--fix-build =
         [one] 1 hilada
        *[other] { $courses } hiladas
     } ({ $use } de su capacidad)
+part-cannot-bear--stands-on = { $support } se apoya en { $part } de { $vehicle }, que no debe cargarse. { $remark } Apóyelo en el suelo o en una parte que pueda cargarse.
+part-cannot-bear--crib = El crib { $name }
+part-cannot-bear--step-chock = La calza escalonada { $name }
+part-cannot-bear--part-here = Aquí se describe { $part }.
 push-margin--too-little = Empuje lateral { $toward } a { $height }: { $vehicle } y sus apoyos aguantan { $share } de su peso ({ $sum }). La norma exige { $limit }. { $first }
 push-margin--first = Falla primero: { $how }.
 push-margin--unknown = Empuje lateral sin calcular: { $why }. Esta comprobación no se da por buena.

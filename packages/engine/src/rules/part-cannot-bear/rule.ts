@@ -3,6 +3,7 @@ import type { Capture } from '../../model/support.js';
 import { partNamed } from '../../placed/part-place.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
+import { badBasePart } from './base-part.js';
 
 const words = {
   'may-not-bear': '{support} is to bear on the {part} of the {vehicle}, which may not bear. {remark}{advice}',
@@ -92,5 +93,8 @@ export const rule: Rule = {
   sources: [practice],
   compares: [],
   words,
-  check: (w) => bearings(w).flatMap((b) => b.captures.flatMap((c) => badPart(b, c, w) ?? [])),
+  check: (w) => [
+    ...bearings(w).flatMap((b) => b.captures.flatMap((c) => badPart(b, c, w) ?? [])),
+    ...[...w.plan.cribs, ...w.plan.stepChocks].flatMap((s) => badBasePart(s, w)),
+  ],
 };
