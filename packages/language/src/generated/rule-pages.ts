@@ -563,6 +563,8 @@ What cannot be built as planned is built otherwise, and nobody has checked that.
 
 Seen from above, and between their heights, two cribs, a crib and a body, a crib and a wheel, or a strut and a crib must not run into each other. A crib takes the full length of its timbers both ways.
 
+Two vehicles must not run into each other either. Where the plan says that one bears on the other, or is coupled to it, their bodies may meet; their wheels never do. A car's roof is solid, and what is no higher than its tires. Where only a hood or a trunk may be in the way, whose height is not in the plan, that is a warning.
+
 ## Sources
 
 - Common practice, no source.
@@ -597,6 +599,20 @@ plan "One foot apart" {
 }
 \`\`\`
 
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A car in the floor of a trailer" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at       25 ft, passenger side 1 ft // crib-clash
+    heading  across to passenger side
+  }
+}
+\`\`\`
+
 ## Safe
 
 \`\`\`crib
@@ -623,6 +639,24 @@ plan "Well apart" {
     wedges    1 pair, 0.5 to 2 in
     at        25 ft 6 in, driver side 3 ft 6.75 in
     captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A car that the trailer rests on" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at       25 ft, passenger side 1 ft
+    heading  across to passenger side
+    bears    trailer at rail from 23 ft 6 in to 26 ft 6 in
+    area roof {
+      height 40 in  source stated
+    }
   }
 }
 \`\`\`

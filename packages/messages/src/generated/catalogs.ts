@@ -238,6 +238,10 @@ export interface MessageHoles {
   readonly 'limit.post-slenderness': NoHoles;
   readonly 'limit.stiffness-spread': NoHoles;
   readonly 'limit.ground-under-cribs': NoHoles;
+  readonly 'crib-clash.vehicles': { readonly first: H['name']; readonly second: H['name']; readonly depth: H['quantity'] };
+  readonly 'crib-clash.vehicle-wheels': { readonly first: H['name']; readonly second: H['name']; readonly depth: H['quantity'] };
+  readonly 'crib-clash.vehicles-maybe': { readonly first: H['name']; readonly second: H['name']; readonly depth: H['quantity'] };
+  readonly 'crib-clash.vehicle-here': NoHoles;
   readonly 'crib-height.too-high': { readonly crib: H['name']; readonly height: H['quantity']; readonly loaded: H['message']; readonly limit: H['quantity']; readonly sum: H['calculation']; readonly advice: H['message'] };
   readonly 'crib-height.all-loaded': { readonly contacts: H['count'] };
   readonly 'crib-height.some-loaded': { readonly loaded: H['count']; readonly contacts: H['count'] };
@@ -524,6 +528,10 @@ limit--egress-width = egress width
 limit--post-slenderness = post slenderness
 limit--stiffness-spread = stiffness spread
 limit--ground-under-cribs = ground under cribs
+crib-clash--vehicles = The { $second } and the { $first } are in the same place: they overlap by { $depth }. Move one of them, or state where one bears on the other.
+crib-clash--vehicle-wheels = A wheel of the { $second } is where a wheel of the { $first } is: they overlap by { $depth }. Move one of the vehicles.
+crib-clash--vehicles-maybe = The { $second } may be where the { $first } is: seen from above they overlap by { $depth }, and how high each is there is not known. Measure, or state where one bears on the other.
+crib-clash--vehicle-here = The other vehicle is here.
 crib-height--too-high = Crib { $crib } is { $height } tall. The limit is { $limit } with { $loaded } ({ $sum }). { $advice }
 crib-height--all-loaded =
     { $contacts ->
@@ -835,6 +843,10 @@ limit--egress-width = ancho de salida
 limit--post-slenderness = esbeltez del poste
 limit--stiffness-spread = margen de rigidez
 limit--ground-under-cribs = suelo bajo los cribs
+crib-clash--vehicles = { $second } y { $first } están en el mismo lugar: se traslapan { $depth }. Mueva uno de los dos, o indique dónde uno se apoya en el otro.
+crib-clash--vehicle-wheels = Una rueda de { $second } está donde hay una rueda de { $first }: se traslapan { $depth }. Mueva uno de los vehículos.
+crib-clash--vehicles-maybe = { $second } puede estar donde está { $first }: vistos desde arriba se traslapan { $depth }, y no se sabe la altura de cada uno allí. Mida, o indique dónde uno se apoya en el otro.
+crib-clash--vehicle-here = El otro vehículo está aquí.
 crib-height--too-high = El crib { $crib } mide { $height } de alto. El límite es { $limit } con { $loaded } ({ $sum }). { $advice }
 crib-height--all-loaded =
     { $contacts ->

@@ -11,6 +11,7 @@ import { lengthInside } from '../../space/through-box.js';
 import { elementWords } from '../../workings/element-words.js';
 import type { Workings } from '../../workings/workings.js';
 import { practice, type Rule, type RuleFinding } from '../rule.js';
+import { vehiclesClash } from './vehicles-clash.js';
 
 const words = {
   'two-supports':
@@ -97,6 +98,7 @@ function check(w: Workings): readonly RuleFinding[] {
     ...supports(w, [...cribs, ...w.placed.stepChocks.all.map((c) => c.extent)]),
     ...vehicles(w, cribs),
     ...struts(w, cribs),
+    ...vehiclesClash(w),
   ];
 }
 
