@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { between } from '../model/interval.js';
 import type { Strut, StrutGear } from '../model/support.js';
-import { asphalt } from '../testing/plan-of.js';
+import { gripping } from '../testing/plan-of.js';
 import { fir4x4, foot, inch, lb, planOf, policyWith, strut, vanTrailer } from '../testing/sample-plans.js';
 import { workingsOf } from '../workings/workings.js';
 import { groundResults } from './ground-working.js';
@@ -20,7 +20,7 @@ const under = (change: Partial<Strut> = {}, bearing = 4000 * psf) => {
   const head = { ...strut('S1', 0, 0, 0).head, x: 20 * foot, y: 49 * inch };
   const plan = planOf({
     vehicles: [vanTrailer],
-    ground: { ...asphalt, surface: { ...asphalt.surface, bearing } },
+    ground: { ...gripping, surface: { ...gripping.surface, bearing } },
     struts: [
       strut('S1', 20 * foot, 49 * inch, 81 * inch, {
         head: { ...head, z: between(24 * inch, 60 * inch) },

@@ -1,7 +1,7 @@
 import type { Component, JointCorner } from '../loss/components.js';
 import type { Anchor } from '../model/support.js';
 import type { Point3 } from '../placed/frame.js';
-import { limitValue } from '../policy/limit.js';
+import { leastFootFriction } from '../strut/foot-friction.js';
 import { bodyOfPart, type SupportPoint } from '../workings/support-points.js';
 import type { SupportWorkings } from '../workings/support-workings.js';
 import { gravityOn } from './gravity.js';
@@ -69,7 +69,6 @@ export function planPushSystem(
 
 /** Struts that stand and are locked, at their capacity for their length. Unknown capacity holds nothing. */
 function strutsOf(w: SupportWorkings, standing: readonly string[]): readonly PushStrut[] {
-  const footFriction = limitValue(w.plan.policy, 'friction strut foot')?.low ?? 0;
   return w.struts().flatMap(({ strut, capacity, placed: { head, foot } }): readonly PushStrut[] => {
     const vehicle = w.vehicles.get(strut.head.vehicle);
     const part = vehicle?.parts.find((p) => p.id === strut.head.part);
@@ -83,7 +82,7 @@ function strutsOf(w: SupportWorkings, standing: readonly string[]): readonly Pus
         body,
         head,
         foot,
-        footFriction: Math.min(footFriction, gripUnder(body, w)),
+        footFriction: Math.min(leastFootFriction(strut, w.plan), gripUnder(body, w)),
         capacity: capacity.value?.low ?? 0,
       },
     ];

@@ -6,6 +6,7 @@ import { force, ratio } from '../figure/units-of.js';
 import { exactly, type Interval } from '../model/interval.js';
 import type { Tie } from '../model/support.js';
 import type { LoadWorkings } from '../workings/load-workings.js';
+import { footFriction } from './foot-friction.js';
 import type { StrutWorking } from './strut-working.js';
 import { gripOn, riseOf, type TieWorking } from './tie-working.js';
 
@@ -15,7 +16,7 @@ import { gripOn, riseOf, type TieWorking } from './tie-working.js';
  */
 export function footTension(s: StrutWorking, tie: Tie, w: LoadWorkings): Figure {
   const load = w.loads().get(s.strut.id)?.load ?? unknownLoad();
-  const friction = w.limit('friction strut foot');
+  const friction = footFriction(s.strut, w.plan);
   const grip = measured(
     ratio('grip', term('figure.share-of-the-pull-along-the-thrust'), 'down'),
     exactly(gripOn(tie, s.strut, w.plan)),

@@ -8,7 +8,7 @@ import type { Strut, Tie } from '../model/support.js';
 import type { Point3 } from '../placed/frame.js';
 import { place } from '../placed/place.js';
 import { type PlacedTie, placeTie } from '../placed/place-tie.js';
-import { limitValue } from '../policy/limit.js';
+import { leastFootFriction } from './foot-friction.js';
 
 /** A strap, chain or rope with its length and its rating. */
 export interface TieWorking {
@@ -52,7 +52,7 @@ export function gripOn(tie: Tie, strut: Strut, plan: Plan): number {
   const rise = riseOf(tie, strut, plan);
   const size = Math.hypot(pull.x, pull.y, rise);
   if (!(thrust > 0) || !(size > 0)) return 0;
-  const friction = limitValue(plan.policy, 'friction strut foot')?.low ?? 0;
+  const friction = leastFootFriction(strut, plan);
   return -(out.x * pull.x + out.y * pull.y) / (thrust * size) - (friction * Math.max(0, rise)) / size;
 }
 

@@ -1045,6 +1045,71 @@ plan "Ends as they should be" {
 }
 \`\`\`
 `,
+  'crib-packing': `# crib-packing: too much packing on a crib
+
+## What it protects against
+
+A pile of loose shims slides out or tips over when the load moves. Courses lock into each other; shims do not.
+
+## The sum
+
+shims ≤ most shims (2 in)
+shims + what the wedges close ≤ most packing (4 in)
+
+What the wedges close is the gap left above the shims. Where they do not close it, the most that they are to close counts. A fix that needs more shims than the limit offers courses.
+
+## Sources
+
+- Both limits: common practice, no source. A department's policy may set its own.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A tower of shims" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   2
+    shims     31.5 in // crib-packing
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    courses   11
+    shims     0 in
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Courses, and wedges on them" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
   'crib-reach': `# crib-reach: crib does not reach, or does not fit under, what it captures
 
 ## What it protects against
@@ -2680,10 +2745,13 @@ friction needed = 1 ÷ tan(angle) at 45 deg: 1
 
 Friction alone holds a foot only where cos(angle) ≤ friction × sin(angle). Otherwise a tie must pull back against the thrust.
 
+The friction counted on is the least of the base plate (policy), of the pad and of the surface. Under a post, and under a pad of timber or plywood, the surface's friction with timber counts; under anything else the least that the surface gives.
+
 ## Sources
 
 - The incline: OpenStax University Physics, volume 1, section 6.2.
 - 0.3 under a foot: OpenStax University Physics, volume 1, Table 6.1, metal on wood, moving.
+- Timber and metal on each surface: as its own lines say.
 
 ## Unsafe
 

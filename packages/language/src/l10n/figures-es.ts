@@ -179,6 +179,8 @@ export const figuresEs: Readonly<Record<string, string>> = {
   'least overhang': 'saliente mínimo',
   'most overhang': 'saliente máximo',
   'wedge travel': 'recorrido de las cuñas',
+  'most shims': 'calzas como máximo',
+  'most packing': 'relleno como máximo',
   'joist reach': 'alcance hasta la vigueta',
   'contact alignment': 'alineación de los contactos',
   'steepest capture': 'captura más inclinada',

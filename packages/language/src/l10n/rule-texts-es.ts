@@ -75,6 +75,11 @@ export const ruleTextsEs: Readonly<Record<string, { readonly title: string; read
     title: 'Crib que no llega, o no cabe, bajo lo que captura',
     protects: 'Un crib que no alcanza la carga no lleva nada hasta que la carga le cae encima.',
   },
+  'crib-packing': {
+    title: 'Demasiado relleno en un crib',
+    protects:
+      'Un montón de calzas sueltas se sale o se vuelca cuando la carga se mueve; las hiladas se traban entre sí.',
+  },
   'crib-wedge': {
     title: 'Contacto sin cuñas, o cuñas demasiado estiradas',
     protects: 'Un contacto que no está apretado no lleva nada hasta que la carga se ha movido.',

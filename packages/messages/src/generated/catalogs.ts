@@ -3,6 +3,11 @@ import type { HoleKinds as H, NoHoles } from '../hole-kinds.js';
 
 /** Every message with its holes and their kinds. */
 export interface MessageHoles {
+  readonly 'packing.fix-both': { readonly courses: H['name']; readonly shims: H['name'] };
+  readonly 'packing.fix-courses': { readonly courses: H['name'] };
+  readonly 'packing.use-both': { readonly courses: H['name']; readonly shims: H['name'] };
+  readonly 'packing.use-courses': { readonly courses: H['name'] };
+  readonly 'packing.measure': NoHoles;
   readonly 'figure.a-sixth-of-the-width': NoHoles;
   readonly 'figure.across-the-grain': { readonly species: H['name'] };
   readonly 'figure.allowable-bearing-of': { readonly surface: H['name'] };
@@ -55,7 +60,9 @@ export interface MessageHoles {
   readonly 'figure.friction-needed': NoHoles;
   readonly 'figure.friction-of-body-on': { readonly surface: H['name'] };
   readonly 'figure.friction-of-its-tires': NoHoles;
+  readonly 'figure.friction-of-the-foot-on': { readonly surface: H['name'] };
   readonly 'figure.friction-that-holds-it': NoHoles;
+  readonly 'figure.friction-under-the-foot': NoHoles;
   readonly 'figure.from-the-balance-of-all-forces': NoHoles;
   readonly 'figure.from-the-chock-to-the-edge-of': NoHoles;
   readonly 'figure.from-the-contact-to-the-edge-of': NoHoles;
@@ -144,6 +151,7 @@ export interface MessageHoles {
   readonly 'figure.settling-there': { readonly body: H['name'] };
   readonly 'figure.share-of-the-pull-along-the-thrust': NoHoles;
   readonly 'figure.share-of-the-weight': NoHoles;
+  readonly 'figure.shims-and-wedges': NoHoles;
   readonly 'figure.shims': NoHoles;
   readonly 'figure.short-by': NoHoles;
   readonly 'figure.shortest-of': { readonly strut: H['name'] };
@@ -172,6 +180,7 @@ export interface MessageHoles {
   readonly 'figure.the-longest-it-may-be': NoHoles;
   readonly 'figure.the-low-end-of-the-head': NoHoles;
   readonly 'figure.the-post-is-straight-its-ends-are': NoHoles;
+  readonly 'figure.the-most-that-they-are-to-close': NoHoles;
   readonly 'figure.the-range-of-the-height': NoHoles;
   readonly 'figure.the-slimmest-of-wedges-both-ends-driven': NoHoles;
   readonly 'figure.the-supports-share-the-load-in-the': NoHoles;
@@ -218,6 +227,8 @@ export interface MessageHoles {
   readonly 'limit.least-overhang': NoHoles;
   readonly 'limit.most-overhang': NoHoles;
   readonly 'limit.wedge-travel': NoHoles;
+  readonly 'limit.most-shims': NoHoles;
+  readonly 'limit.most-packing': NoHoles;
   readonly 'limit.joist-reach': NoHoles;
   readonly 'limit.contact-alignment': NoHoles;
   readonly 'limit.steepest-capture': NoHoles;
@@ -262,6 +273,9 @@ export interface MessageHoles {
   readonly 'crib-load.step-unknown': { readonly chock: H['name']; readonly why: H['message'] };
   readonly 'crib-load.weigh-it': NoHoles;
   readonly 'crib-load.fix-build': { readonly layout: H['name']; readonly timber: H['name']; readonly courses: H['count']; readonly use: H['quantity'] };
+  readonly 'crib-packing.shims': { readonly crib: H['name']; readonly shims: H['quantity']; readonly limit: H['quantity']; readonly advice: H['message'] };
+  readonly 'crib-packing.packing': { readonly crib: H['name']; readonly packing: H['quantity']; readonly limit: H['quantity']; readonly sum: H['calculation']; readonly advice: H['message'] };
+  readonly 'crib-packing.limit-set-here': { readonly limit: H['quantity'] };
   readonly 'part-cannot-bear.stands-on': { readonly support: H['message']; readonly part: H['name']; readonly vehicle: H['name']; readonly remark: H['name'] };
   readonly 'part-cannot-bear.crib': { readonly name: H['name'] };
   readonly 'part-cannot-bear.step-chock': { readonly name: H['name'] };
@@ -293,7 +307,12 @@ export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
 };
 
 export const catalogs = {
-  en: `figure--a-sixth-of-the-width = a sixth of the width
+  en: `packing--fix-both = Use { $courses } courses and { $shims } of shims
+packing--fix-courses = Use { $courses } courses and no shims
+packing--use-both = Use { $courses } courses and { $shims } of shims.
+packing--use-courses = Use { $courses } courses and no shims.
+packing--measure = Measure the gap. Use more courses, or a course of another timber, in place of shims.
+figure--a-sixth-of-the-width = a sixth of the width
 figure--across-the-grain = { $species } perpendicular to grain
 figure--allowable-bearing-of = allowable bearing of { $surface }
 figure--allowable-stress-across-the-grain = allowable stress perpendicular to grain
@@ -345,7 +364,9 @@ figure--foot-to-head-over-level-ground = foot to head, over level ground
 figure--friction-needed = friction needed
 figure--friction-of-body-on = friction of its body on { $surface }
 figure--friction-of-its-tires = friction of its tires
+figure--friction-of-the-foot-on = friction of the foot on { $surface }
 figure--friction-that-holds-it = friction that holds it
+figure--friction-under-the-foot = friction under the foot
 figure--from-the-balance-of-all-forces = from the balance of all forces
 figure--from-the-chock-to-the-edge-of = from the chock to the edge of the part
 figure--from-the-contact-to-the-edge-of = from the contact to the edge of the part
@@ -434,6 +455,7 @@ figure--settling-since-it-was-placed = settling since it was placed
 figure--settling-there = settling of { $body } there
 figure--share-of-the-pull-along-the-thrust = share of the pull along the thrust
 figure--share-of-the-weight = share of the weight
+figure--shims-and-wedges = shims and wedges
 figure--shims = shims
 figure--short-by = short
 figure--shortest-of = shortest { $strut }
@@ -462,6 +484,7 @@ figure--the-load-rests-on-every-contact-that = the load rests on every contact t
 figure--the-longest-it-may-be = the longest it may be
 figure--the-low-end-of-the-head = the low end of the head
 figure--the-post-is-straight-its-ends-are = the post is straight, its ends are cut square and it is loaded through the middle
+figure--the-most-that-they-are-to-close = the most that they are to close
 figure--the-range-of-the-height = the range of the height
 figure--the-slimmest-of-wedges-both-ends-driven = the slimmest of wedges, both ends driven at once, the preload shared evenly; steeper wedges take more
 figure--the-supports-share-the-load-in-the = the supports share the load in the way that is worst for this one, whatever their stiffness
@@ -508,6 +531,8 @@ limit--height-ratio-one-contact = height ratio one contact
 limit--least-overhang = least overhang
 limit--most-overhang = most overhang
 limit--wedge-travel = wedge travel
+limit--most-shims = most shims
+limit--most-packing = most packing
 limit--joist-reach = joist reach
 limit--contact-alignment = contact alignment
 limit--steepest-capture = steepest capture
@@ -584,6 +609,9 @@ crib-load--fix-build =
         [one] 1 course
        *[other] { $courses } courses
     } ({ $use } of its capacity)
+crib-packing--shims = Crib { $crib } has { $shims } of shims. The limit is { $limit }: loose boards slide out and tip. { $advice }
+crib-packing--packing = Crib { $crib } has { $packing } of shims and wedges ({ $sum }). The limit is { $limit }. { $advice }
+crib-packing--limit-set-here = The limit is set here: { $limit }.
 part-cannot-bear--stands-on = { $support } stands on the { $part } of the { $vehicle }, which may not bear. { $remark } Stand it on the ground, or on a part that may bear.
 part-cannot-bear--crib = Crib { $name }
 part-cannot-bear--step-chock = Step chock { $name }
@@ -608,7 +636,12 @@ word--lesser = lesser of { $a } and { $b }
 word--larger = larger of { $a } and { $b }
 word--floor-to = { $value }, rounded down to a multiple of { $step }
 `,
-  es: `figure--a-sixth-of-the-width = un sexto del ancho
+  es: `packing--fix-both = Usar { $courses } hiladas y { $shims } de calzas
+packing--fix-courses = Usar { $courses } hiladas sin calzas
+packing--use-both = Use { $courses } hiladas y { $shims } de calzas.
+packing--use-courses = Use { $courses } hiladas sin calzas.
+packing--measure = Mida el espacio. Use más hiladas, o una hilada de otro madero, en lugar de calzas.
+figure--a-sixth-of-the-width = un sexto del ancho
 figure--across-the-grain = { $species } perpendicular a la fibra
 figure--allowable-bearing-of = presión admisible de { $surface }
 figure--allowable-stress-across-the-grain = esfuerzo admisible perpendicular a la fibra
@@ -660,7 +693,9 @@ figure--foot-to-head-over-level-ground = del pie a la cabeza, sobre suelo nivela
 figure--friction-needed = rozamiento necesario
 figure--friction-of-body-on = rozamiento de su carrocería con { $surface }
 figure--friction-of-its-tires = rozamiento de sus neumáticos
+figure--friction-of-the-foot-on = rozamiento del pie con { $surface }
 figure--friction-that-holds-it = rozamiento que lo sujeta
+figure--friction-under-the-foot = rozamiento bajo el pie
 figure--from-the-balance-of-all-forces = del equilibrio de todas las fuerzas
 figure--from-the-chock-to-the-edge-of = de la calza al borde de la parte
 figure--from-the-contact-to-the-edge-of = del contacto al borde de la parte
@@ -749,6 +784,7 @@ figure--settling-since-it-was-placed = asiento desde que se puso
 figure--settling-there = asiento de { $body } ahí
 figure--share-of-the-pull-along-the-thrust = parte del tiro en la dirección del empuje del pie
 figure--share-of-the-weight = parte del peso
+figure--shims-and-wedges = calzas y cuñas
 figure--shims = calzas
 figure--short-by = faltan
 figure--shortest-of = { $strut } lo más corto
@@ -777,6 +813,7 @@ figure--the-load-rests-on-every-contact-that = la carga descansa por igual en ca
 figure--the-longest-it-may-be = lo más largo que puede ser
 figure--the-low-end-of-the-head = el extremo bajo de la cabeza
 figure--the-post-is-straight-its-ends-are = el poste es recto, sus puntas están cortadas a escuadra y se carga por el centro
+figure--the-most-that-they-are-to-close = lo más que han de cerrar
 figure--the-range-of-the-height = el intervalo de la altura
 figure--the-slimmest-of-wedges-both-ends-driven = las cuñas más delgadas, las dos puntas golpeadas a la vez, la precarga repartida por igual; cuñas más inclinadas piden más
 figure--the-supports-share-the-load-in-the = los apoyos se reparten la carga de la manera peor para este, sea cual sea su rigidez
@@ -823,6 +860,8 @@ limit--height-ratio-one-contact = proporción de altura con un contacto
 limit--least-overhang = saliente mínimo
 limit--most-overhang = saliente máximo
 limit--wedge-travel = recorrido de las cuñas
+limit--most-shims = calzas como máximo
+limit--most-packing = relleno como máximo
 limit--joist-reach = alcance hasta la vigueta
 limit--contact-alignment = alineación de los contactos
 limit--steepest-capture = captura más inclinada
@@ -899,6 +938,9 @@ crib-load--fix-build =
         [one] 1 hilada
        *[other] { $courses } hiladas
     } ({ $use } de su capacidad)
+crib-packing--shims = El crib { $crib } tiene { $shims } de calzas. El límite es { $limit }: las tablas sueltas se salen y se vuelcan. { $advice }
+crib-packing--packing = El crib { $crib } tiene { $packing } de calzas y cuñas ({ $sum }). El límite es { $limit }. { $advice }
+crib-packing--limit-set-here = El límite se fija aquí: { $limit }.
 part-cannot-bear--stands-on = { $support } se apoya en { $part } de { $vehicle }, que no debe cargarse. { $remark } Apóyelo en el suelo o en una parte que pueda cargarse.
 part-cannot-bear--crib = El crib { $name }
 part-cannot-bear--step-chock = La calza escalonada { $name }

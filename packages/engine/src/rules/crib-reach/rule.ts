@@ -1,6 +1,7 @@
 import { calculation, type Message, name, shown, shownAs, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import type { CribWorking } from '../../crib/crib-working.js';
+import { fitAdvice, fitOf, fixTo, packingLimits } from '../../crib/packing.js';
 import type { Fix } from '../../finding/finding.js';
 import { sizeText } from '../../vehicle/place-words.js';
 import type { Workings } from '../../workings/workings.js';
@@ -107,7 +108,14 @@ function remedy(c: CribWorking, w: Workings): { readonly advice: Message; readon
       ],
     };
   const filler = value.low - closes.low;
-  if (filler > 0 && filler <= 2 * depth && value.high - filler <= closes.high + 1e-6) {
+  const most = packingLimits(w);
+  const packing = crib.shims + value.high;
+  if (
+    filler > 0 &&
+    crib.shims + filler <= most.shims + 1e-6 &&
+    packing <= most.packing + 1e-6 &&
+    value.high - filler <= closes.high + 1e-6
+  ) {
     const text = sizeText(crib.shims + filler, w.plan.display, 'down');
     const shims = name(text);
     return {
@@ -127,6 +135,9 @@ function remedy(c: CribWorking, w: Workings): { readonly advice: Message; readon
       ],
     };
   }
+  // More shims than the policy allows: courses, and what they leave.
+  const fit = fitOf(c, w);
+  if (fit !== undefined) return { advice: fitAdvice(fit, w), fixes: [fixTo(fit, c, w)] };
   return { advice: say('measure-first', {}), fixes: [] };
 }
 

@@ -1,7 +1,7 @@
 import { english } from '@cribwright/messages/testing';
 import { describe, expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
-import { policyWith, strap, trailerOnCar } from '../../testing/sample-plans.js';
+import { gripping, policyWith, strap, trailerOnCar } from '../../testing/sample-plans.js';
 import { rule } from './rule.js';
 
 const untied = { ...trailerOnCar, ties: [] };
@@ -18,9 +18,11 @@ describe('strut-slip', () => {
   });
 
   it('lets friction hold a foot where it does', () => {
-    const policy = policyWith('friction strut foot', 0.95);
-    expect(check(rule, { ...untied, policy })).toEqual([]);
-    expect(check(rule, { ...untied, policy: policyWith('friction strut foot', 0.949) })).toHaveLength(4);
+    const plan = { ...untied, ground: gripping };
+    expect(check(rule, { ...plan, policy: policyWith('friction strut foot', 0.95) })).toEqual([]);
+    expect(check(rule, { ...plan, policy: policyWith('friction strut foot', 0.949) })).toHaveLength(4);
+    // Asphalt grips timber with 0.4: a foot of which the policy says 0.95 still slides on it.
+    expect(check(rule, { ...untied, policy: policyWith('friction strut foot', 0.95) })).toHaveLength(4);
   });
 
   it('does not take a strap along the truck for a hold', () => {

@@ -3,6 +3,7 @@ import { computed } from '../../figure/compute.js';
 import { each } from '../../figure/interval-math.js';
 import { ratio } from '../../figure/units-of.js';
 import { messages } from '../../finding/message.js';
+import { footFriction } from '../../strut/foot-friction.js';
 import { tiesAtFoot } from '../../strut/pairs.js';
 import type { StrutWorking } from '../../strut/strut-working.js';
 import { holdsFoot } from '../../strut/tie-working.js';
@@ -19,7 +20,7 @@ const say = messages('strut-slip', words);
 
 function slides(s: StrutWorking, w: Workings): RuleFinding | undefined {
   const { strut } = s;
-  const friction = w.limit('friction strut foot');
+  const friction = footFriction(strut, w.plan);
   const needed = computed(
     ratio('frictionNeeded', term('figure.friction-needed'), 'up'),
     each(s.angle.value, (t) => 1 / Math.tan(t)),
@@ -64,7 +65,7 @@ export const rule: Rule = {
   severity: 'danger',
   protects: 'A foot that slides takes the strut away the moment the load comes on.',
   sources: [published('OpenStax University Physics, volume 1', 'section 6.2, Table 6.1')],
-  compares: ['frictionNeeded', 'friction strut foot'],
+  compares: ['frictionNeeded', 'footFriction'],
   words,
   check: (w) => w.struts().flatMap((s) => slides(s, w) ?? []),
 };

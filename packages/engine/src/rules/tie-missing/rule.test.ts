@@ -1,7 +1,7 @@
 import { english } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import { check } from '../../testing/check.js';
-import { hastyTrailer, policyWith, trailerOnCar } from '../../testing/sample-plans.js';
+import { gripping, hastyTrailer, policyWith, trailerOnCar } from '../../testing/sample-plans.js';
 import { rule } from './rule.js';
 
 it('passes feet that are tied', () => expect(check(rule, trailerOnCar)).toEqual([]));
@@ -27,6 +27,11 @@ it('offers none where there is no strut across', () => {
 // OpenStax University Physics 1, section 6.2: a foot stays by friction where 1 ÷ tan θ ≤ μ: with 0.95, 40 in up and
 // 38 in out just do.
 it('is a warning where friction holds the foot', () => {
-  const found = check(rule, { ...trailerOnCar, ties: [], policy: policyWith('friction strut foot', 0.951) });
+  const found = check(rule, {
+    ...trailerOnCar,
+    ground: gripping,
+    ties: [],
+    policy: policyWith('friction strut foot', 0.951),
+  });
   expect(found.map((f) => f.severity)).toEqual(['warning', 'warning', 'warning', 'warning']);
 });

@@ -2,6 +2,7 @@ import { shown } from '@cribwright/messages';
 import type { Fix } from '../../finding/finding.js';
 import { messages } from '../../finding/message.js';
 import type { Strut } from '../../model/support.js';
+import { leastFootFriction } from '../../strut/foot-friction.js';
 import { opposite, tiesAtFoot } from '../../strut/pairs.js';
 import type { StrutWorking } from '../../strut/strut-working.js';
 import type { Workings } from '../../workings/workings.js';
@@ -35,11 +36,10 @@ function untied(s: StrutWorking, w: Workings): RuleFinding | undefined {
 }
 
 /** A steep strut stays by friction alone: cos θ ≤ μ sin θ. Then a tie is good practice, and its lack no danger yet. */
-function frictionHolds({ angle }: StrutWorking, w: Workings): boolean {
+function frictionHolds({ angle, strut }: StrutWorking, w: Workings): boolean {
   const flattest = angle.value?.low;
-  const friction = w.limit('friction strut foot').value?.low;
-  if (flattest === undefined || friction === undefined) return false;
-  return Math.cos(flattest) <= friction * Math.sin(flattest);
+  if (flattest === undefined) return false;
+  return Math.cos(flattest) <= leastFootFriction(strut, w.plan) * Math.sin(flattest);
 }
 
 function tieFix(strut: Strut, other: Strut, w: Workings): Fix {
