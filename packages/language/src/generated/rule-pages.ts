@@ -1473,15 +1473,28 @@ A base that sinks on one side tips what stands on it.
 
 ## The sum
 
-pressure = load ÷ area on the ground pressure ≤ what the surface bears
-pad = load ÷ what the surface bears
+pressure = load ÷ area that bears ≤ what the surface bears
+area that bears = (length − 2 × load off the middle) × (width − 2 × load off the middle)
+edge pressure = load ÷ area × (1 + 6 × off ÷ side), or load ÷ area × 4 ÷ (3 × (1 − 2 × off ÷ side)) beyond a sixth of the side
+pad that would do = load ÷ share of the base that bears ÷ what the surface bears
 
-An open base bears on its timbers, a solid base on its outline, a pad on its own.
+An open base bears on its timbers, a solid base on its outline, a pad as far as it carries. Every case is tried: each support lost, each stage, each at the place in the ranges where the crib carries most. A pressure at the edge that is too high while the part that bears is not pressed too hard is a warning. 1,533 psf over a whole base with the load 0.26 of its side off the middle is 3,198 psf on the part that bears and 4,265 psf at the edge.
+
+A pad counts past what stands on it as far as it carries the ground's allowable pressure q in bending and in shear:
+
+overhang = the lesser of thickness × √(bending stress ÷ (3 × layers × q)) and thickness × shear stress ÷ (1.5 × q)
+
+Timbers side by side spread a load along their grain alone (lengthwise). Plywood bends in layers of 3/4 in. Of a pad whose material is not stated nobody knows how far it spreads: where what stands on it alone is not enough and the whole pad would be, this check has not passed.
+
+Not looked at: places in the ranges where the load is farther off the middle and smaller than the most; unevenness of the ground; settling over hours.
 
 ## Sources
 
 - International Building Code 2012, Table 1806.2; 24 CFR 3285.202. The two differ for gravel: the policy or the surface says which counts.
 - What bears how much under a strut or a crib for an hour is common practice, no source.
+- Effective width B − 2e: Meyerhof (1953); NAVFAC DM-7.02, chapter 4 (from memory). Edge pressure: statics of a triangle of pressure.
+- Overhang of a pad: D. Duerr, Effective Bearing Length of Crane Mats, equations 1 to 8.
+- Stresses, all from memory: timber 500 and 125 psi (NDS Supplement 2018, Table 4D, the least of the common softwoods); plywood 160 and 40 psi on the whole section (APA D510, Table 4A, perpendicular to the strength axis); steel 27,000 and 14,400 psi (AISC 1989, A36).
 
 ## Unsafe
 
@@ -1509,6 +1522,37 @@ plan "Soft ground, open base" {
 }
 \`\`\`
 
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A large pad as thin as a sheet" {
+  ground { surface soft-clay }
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 40,000 lb from 4 ft to 48 ft
+  }
+  chock K1 {
+    under trailer
+    ways  both
+  }
+  crib A { // ground-bearing
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.25 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    base      solid
+  }
+  pad P1 {
+    size       20 ft by 20 ft
+    thickness  0.1 in
+    material   steel
+    under      A
+  }
+}
+\`\`\`
+
 ## Safe
 
 \`\`\`crib
@@ -1517,7 +1561,7 @@ use "library/vehicles.crib"
 plan "Asphalt" {
   ground { surface asphalt }
   vehicle trailer : VanTrailer53 {
-    cargo "freight" 20,000 lb from 4 ft to 48 ft
+    cargo "freight" 8,000 lb from 4 ft to 48 ft
   }
   crib A {
     timber    Fir4x4 24 in long

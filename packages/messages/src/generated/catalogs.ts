@@ -218,6 +218,26 @@ export interface MessageHoles {
   readonly 'figure.contact': { readonly contact: H['name'] };
   readonly 'figure.contact-figure': { readonly contact: H['name']; readonly label: H['phrase'] };
   readonly 'figure.as-built': NoHoles;
+  readonly 'figure.anywhere-in-its-bay': NoHoles;
+  readonly 'figure.allowable-bending-stress': NoHoles;
+  readonly 'figure.allowable-shear-stress': NoHoles;
+  readonly 'figure.area-of-the-pad-that-bears': NoHoles;
+  readonly 'figure.area-of-the-base-that-bears': NoHoles;
+  readonly 'figure.edge-pressure': NoHoles;
+  readonly 'figure.edge-over-mean-pressure': NoHoles;
+  readonly 'figure.layers-that-bend-one-by-one': NoHoles;
+  readonly 'figure.load-off-the-middle': NoHoles;
+  readonly 'figure.overhang-that-the-pad-carries': NoHoles;
+  readonly 'figure.pad-of-unknown-material': { readonly side: H['figure'] };
+  readonly 'figure.pad-and-overhang': { readonly side: H['figure']; readonly overhang: H['figure'] };
+  readonly 'figure.pad-across-the-grain': { readonly side: H['figure'] };
+  readonly 'figure.pad-in-bending': { readonly thickness: H['figure']; readonly bending: H['figure']; readonly shear: H['figure']; readonly layers: H['figure']; readonly pressure: H['figure'] };
+  readonly 'figure.share-of-the-base': { readonly along: H['figure']; readonly across: H['figure'] };
+  readonly 'figure.share-of-the-base-that-bears': NoHoles;
+  readonly 'figure.edge-of-the-base': { readonly along: H['figure']; readonly across: H['figure'] };
+  readonly 'figure.side-of-the-pad': NoHoles;
+  readonly 'figure.side-of-the-pad-that-bears': NoHoles;
+  readonly 'figure.thickness-of-the-pad': NoHoles;
   readonly 'limit.crossing-stress': NoHoles;
   readonly 'limit.crossing-basis': NoHoles;
   readonly 'limit.crossing-rounding': NoHoles;
@@ -276,6 +296,8 @@ export interface MessageHoles {
   readonly 'crib-packing.shims': { readonly crib: H['name']; readonly shims: H['quantity']; readonly limit: H['quantity']; readonly advice: H['message'] };
   readonly 'crib-packing.packing': { readonly crib: H['name']; readonly packing: H['quantity']; readonly limit: H['quantity']; readonly sum: H['calculation']; readonly advice: H['message'] };
   readonly 'crib-packing.limit-set-here': { readonly limit: H['quantity'] };
+  readonly 'ground-bearing.edge': { readonly support: H['phrase']; readonly edge: H['quantity']; readonly pressure: H['quantity']; readonly allowable: H['quantity']; readonly surface: H['name'] };
+  readonly 'ground-bearing.pad-material': { readonly pad: H['name']; readonly support: H['phrase'] };
   readonly 'part-cannot-bear.stands-on': { readonly support: H['message']; readonly part: H['name']; readonly vehicle: H['name']; readonly remark: H['name'] };
   readonly 'part-cannot-bear.crib': { readonly name: H['name'] };
   readonly 'part-cannot-bear.step-chock': { readonly name: H['name'] };
@@ -522,6 +544,26 @@ figure--read-off-the-plan = read off what stands in the plan
 figure--contact = contact { $contact }
 figure--contact-figure = contact { $contact }: { $label }
 figure--as-built = as built
+figure--anywhere-in-its-bay = anywhere in its bay: it may shift
+figure--allowable-bending-stress = allowable bending stress
+figure--allowable-shear-stress = allowable shear stress
+figure--area-of-the-pad-that-bears = area of the pad that bears
+figure--area-of-the-base-that-bears = area of the base that bears
+figure--edge-pressure = pressure at the edge
+figure--edge-over-mean-pressure = edge pressure over mean pressure
+figure--layers-that-bend-one-by-one = layers that bend one by one
+figure--load-off-the-middle = load off the middle of the base
+figure--overhang-that-the-pad-carries = overhang that the pad carries
+figure--pad-of-unknown-material = between what stands on it and { $side }: material not stated
+figure--pad-and-overhang = what stands on it and twice { $overhang }, at most { $side }
+figure--pad-across-the-grain = what stands on it, at most { $side }: timbers side by side do not spread a load across
+figure--pad-in-bending = the lesser of { $thickness } × sqrt({ $bending } ÷ (3 × { $layers } × { $pressure })) and { $thickness } × { $shear } ÷ (1.5 × { $pressure })
+figure--share-of-the-base = each side less twice what the load is off its middle: { $along } lengthwise, { $across } crosswise
+figure--share-of-the-base-that-bears = share of the base that bears
+figure--edge-of-the-base = a stiff base with the load { $along } off its middle lengthwise and { $across } crosswise; no pull on the side that lifts
+figure--side-of-the-pad = side of the pad
+figure--side-of-the-pad-that-bears = side of the pad that bears
+figure--thickness-of-the-pad = thickness of the pad
 limit--crossing-stress = crossing stress
 limit--crossing-basis = crossing basis
 limit--crossing-rounding = crossing rounding
@@ -612,6 +654,8 @@ crib-load--fix-build =
 crib-packing--shims = Crib { $crib } has { $shims } of shims. The limit is { $limit }: loose boards slide out and tip. { $advice }
 crib-packing--packing = Crib { $crib } has { $packing } of shims and wedges ({ $sum }). The limit is { $limit }. { $advice }
 crib-packing--limit-set-here = The limit is set here: { $limit }.
+ground-bearing--edge = { $support }: the load is off the middle of its base. The pressure at the edge is { $edge } ({ $pressure } on the part that bears). Allowable bearing of { $surface }: { $allowable }. Center the load, or use a wider base.
+ground-bearing--pad-material = Pad { $pad } under { $support }: material not stated, so how far it spreads the load is not known. Write \`material timber\`, \`plywood\` or \`steel\`. This check has not passed.
 part-cannot-bear--stands-on = { $support } stands on the { $part } of the { $vehicle }, which may not bear. { $remark } Stand it on the ground, or on a part that may bear.
 part-cannot-bear--crib = Crib { $name }
 part-cannot-bear--step-chock = Step chock { $name }
@@ -851,6 +895,26 @@ figure--read-off-the-plan = leído de lo que hay en el plan
 figure--contact = contacto { $contact }
 figure--contact-figure = contacto { $contact }: { $label }
 figure--as-built = tal como se construyó
+figure--anywhere-in-its-bay = en cualquier lugar de su espacio: puede moverse
+figure--allowable-bending-stress = esfuerzo admisible a flexión
+figure--allowable-shear-stress = esfuerzo admisible a cortante
+figure--area-of-the-pad-that-bears = área de la placa que apoya
+figure--area-of-the-base-that-bears = área de la base que apoya
+figure--edge-pressure = presión en el borde
+figure--edge-over-mean-pressure = presión en el borde entre presión media
+figure--layers-that-bend-one-by-one = capas que se doblan una por una
+figure--load-off-the-middle = carga fuera del centro de la base
+figure--overhang-that-the-pad-carries = voladizo que aguanta la placa
+figure--pad-of-unknown-material = entre lo que se apoya encima y { $side }: material no indicado
+figure--pad-and-overhang = lo que se apoya encima y dos veces { $overhang }, como máximo { $side }
+figure--pad-across-the-grain = lo que se apoya encima, como máximo { $side }: maderos uno al lado del otro no reparten carga a lo ancho
+figure--pad-in-bending = el menor de { $thickness } × raíz({ $bending } ÷ (3 × { $layers } × { $pressure })) y { $thickness } × { $shear } ÷ (1.5 × { $pressure })
+figure--share-of-the-base = cada lado menos dos veces lo que la carga está fuera del centro: { $along } a lo largo, { $across } a lo ancho
+figure--share-of-the-base-that-bears = parte de la base que apoya
+figure--edge-of-the-base = una base rígida con la carga { $along } fuera del centro a lo largo y { $across } a lo ancho; nada tira del lado que se levanta
+figure--side-of-the-pad = lado de la placa
+figure--side-of-the-pad-that-bears = lado de la placa que apoya
+figure--thickness-of-the-pad = grueso de la placa
 limit--crossing-stress = esfuerzo en el cruce
 limit--crossing-basis = base del cruce
 limit--crossing-rounding = redondeo del cruce
@@ -941,6 +1005,8 @@ crib-load--fix-build =
 crib-packing--shims = El crib { $crib } tiene { $shims } de calzas. El límite es { $limit }: las tablas sueltas se salen y se vuelcan. { $advice }
 crib-packing--packing = El crib { $crib } tiene { $packing } de calzas y cuñas ({ $sum }). El límite es { $limit }. { $advice }
 crib-packing--limit-set-here = El límite se fija aquí: { $limit }.
+ground-bearing--edge = { $support }: la carga está fuera del centro de su base. La presión en el borde es de { $edge } ({ $pressure } en la parte que apoya). Presión admisible de { $surface }: { $allowable }. Centre la carga o use una base más ancha.
+ground-bearing--pad-material = Placa { $pad } bajo { $support }: material no indicado, y no se sabe cuánto reparte la carga. Escriba \`material timber\`, \`plywood\` o \`steel\`. Esta comprobación no se da por buena.
 part-cannot-bear--stands-on = { $support } se apoya en { $part } de { $vehicle }, que no debe cargarse. { $remark } Apóyelo en el suelo o en una parte que pueda cargarse.
 part-cannot-bear--crib = El crib { $name }
 part-cannot-bear--step-chock = La calza escalonada { $name }

@@ -1,0 +1,2 @@
+edge = { $support }: la carga está fuera del centro de su base. La presión en el borde es de { $edge } ({ $pressure } en la parte que apoya). Presión admisible de { $surface }: { $allowable }. Centre la carga o use una base más ancha.
+pad-material = Placa { $pad } bajo { $support }: material no indicado, y no se sabe cuánto reparte la carga. Escriba `material timber`, `plywood` o `steel`. Esta comprobación no se da por buena.
