@@ -1558,8 +1558,8 @@ plan "A large pad as thin as a sheet" {
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Asphalt" {
-  ground { surface asphalt }
+plan "Concrete" {
+  ground { surface concrete }
   vehicle trailer : VanTrailer53 {
     cargo "freight" 8,000 lb from 4 ft to 48 ft
   }
