@@ -1,3 +1,4 @@
+export { type Caution, cautionIn } from './caution.js';
 export { drawScene, firstChoice, scenesFor, viewNamed, viewsOf } from './draw-scene.js';
 export { fieldSheet } from './field-sheet/field-sheet.js';
 export { type PdfOptions, pdfOf } from './pdf/pdf-of.js';

@@ -8,6 +8,8 @@ export interface MessageHoles {
   readonly 'analysis.slow-loads': NoHoles;
   readonly 'analysis.crib-height': NoHoles;
   readonly 'analysis.sound-timber': NoHoles;
+  readonly 'caution.heading': NoHoles;
+  readonly 'caution.text': NoHoles;
   readonly 'figure.a-sixth-of-the-width': NoHoles;
   readonly 'figure.across-the-grain': { readonly species: H['name'] };
   readonly 'figure.allowable-bearing-of': { readonly surface: H['name'] };
@@ -1056,6 +1058,8 @@ analysis--tight-contacts = Every counted contact is wedged tight and square to t
 analysis--slow-loads = Loads come on slowly. Nothing drops, shakes or swings.
 analysis--crib-height = A crib is as tall as its courses. Wedges and shims are not counted in the height limit.
 analysis--sound-timber = Timber is sound, straight and dry unless the plan says that it is wet.
+caution--heading = Limits of this tool
+caution--text = This is a planning and teaching aid. It does not see the scene, and it can be wrong. It does not replace the authority having jurisdiction, local procedures, a licensed engineer, or your own size-up. If what you see differs from the plan, believe what you see.
 figure--a-sixth-of-the-width = a sixth of the width
 figure--across-the-grain = { $species } perpendicular to grain
 figure--allowable-bearing-of = allowable bearing of { $surface }
@@ -2173,6 +2177,8 @@ analysis--tight-contacts = Cada contacto contado está bien acuñado y a escuadr
 analysis--slow-loads = Las cargas llegan despacio. Nada cae, se sacude ni se balancea.
 analysis--crib-height = Un crib es tan alto como sus hiladas. Cuñas y calzas no cuentan en el límite de altura.
 analysis--sound-timber = La madera está sana, recta y seca, salvo que el plan diga que está húmeda.
+caution--heading = Límites de esta herramienta
+caution--text = Esta es una ayuda para planificar y enseñar. No ve la escena y puede equivocarse. No sustituye a la autoridad competente, los procedimientos locales, un ingeniero con licencia ni su propia evaluación de la escena. Si lo que ve difiere del plan, créale a lo que ve.
 figure--a-sixth-of-the-width = un sexto del ancho
 figure--across-the-grain = { $species } perpendicular a la fibra
 figure--allowable-bearing-of = presión admisible de { $surface }
