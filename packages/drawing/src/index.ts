@@ -11,4 +11,4 @@ export { fontFamily, paletteVariables, variableStyleSheet } from './svg/style-sh
 export { svgOf } from './svg/svg-of.js';
 export type { Shown } from './views/look.js';
 export { lossTitles, stageTitles, type Titled } from './views/moments.js';
-export type { View } from './views/view.js';
+export type { NamedView as View } from './views/view.js';

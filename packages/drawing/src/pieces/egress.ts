@@ -1,4 +1,5 @@
 import type { Egress } from '@cribwright/engine';
+import { message, name } from '@cribwright/messages';
 import type { Box } from '../scene/bounds.js';
 import { group, line, path } from '../scene/draw.js';
 import type { Item, Point } from '../scene/scene.js';
@@ -87,7 +88,12 @@ export function egressItems(
         : [line('tip', 'egress', before, last, { head: 'arrow' })];
     return group(way.id, [...edges, path('way', 'egress', points.slice(0, -1)), ...tip], {
       ref: way.ref,
-      name: `way out ${way.name}, ${look.say.long(way.width)} wide${goesOn ? ', goes on past the drawing' : ''}`,
+      name: look.say.message(
+        message(goesOn ? 'piece.egress-goes-on' : 'piece.egress', {
+          name: name(way.name),
+          width: name(look.say.long(way.width, 'down')),
+        }),
+      ),
     });
   });
 }

@@ -1,4 +1,5 @@
 import type { PushResult } from '@cribwright/engine';
+import { type Message, message, name, term } from '@cribwright/messages';
 import { at, circle, group, line, path, polygon, text } from '../scene/draw.js';
 import type { Item, Point } from '../scene/scene.js';
 import { type } from '../sheet/sizes.js';
@@ -15,7 +16,7 @@ export const pushRose = (push: PushResult, look: Look, center: Point, asked: num
     ...rings(center, most, look),
     asking(center, asked, most, look),
     outline(center),
-    ...ways(center),
+    ...ways(center, look),
   ];
 };
 
@@ -73,7 +74,7 @@ const asking = (center: Point, asked: number, most: number, look: Look): Item =>
     ],
     {
       ref: look.plan.policy.limits['push margin'].ref,
-      name: `The policy asks for ${look.say.ratio(asked)} of the weight from every side`,
+      name: look.say.message(message('piece.required', { share: name(look.say.ratio(asked)) })),
     },
   );
 
@@ -85,8 +86,11 @@ function rose(push: PushResult, center: Point, most: number, asked: number, look
       const tip = points[i] ?? center;
       const low = d.share.value?.low;
       const less = low === undefined || low < asked * (1 - 1e-9);
-      const gives =
-        d.givesFirst === undefined ? '' : `, what gives first: ${look.say.words.message(d.givesFirst.how)}`;
+      const holes = {
+        direction: wayWords(d.angle),
+        force: name(look.say.figure(d.holds)),
+        share: name(look.say.figure(d.share)),
+      };
       return group(
         `direction ${i}`,
         [
@@ -102,7 +106,11 @@ function rose(push: PushResult, center: Point, most: number, asked: number, look
         ],
         {
           ref: d.givesFirst?.ref ?? { element: push.vehicle },
-          name: `push toward ${wayWords(d.angle)}: holds up to ${look.say.figure(d.holds)}, ${look.say.figure(d.share)} of the weight${gives}`,
+          name: look.say.message(
+            d.givesFirst === undefined
+              ? message('piece.push-name', holes)
+              : message('piece.push-name-fails', { ...holes, how: d.givesFirst.how }),
+          ),
         },
       );
     }),
@@ -123,31 +131,35 @@ const outline = (center: Point): Item =>
     'none',
   );
 
-const ways = (center: Point): readonly Item[] => {
+const ways = (center: Point, { say }: Look): readonly Item[] => {
   const far = radius + 4;
   return [
-    text('front', at(center.x - far, center.y + 1), 'toward the front', type.small, {
+    text('front', at(center.x - far, center.y + 1), say.message(term('piece.toward-front')), type.small, {
       anchor: 'end',
       turn: 0,
     }),
-    text('rear', at(center.x + far, center.y + 1), 'toward the rear', type.small),
-    text('passenger', at(center.x, center.y - far), 'toward the passenger side', type.small, {
+    text('rear', at(center.x + far, center.y + 1), say.message(term('piece.toward-rear')), type.small),
+    text('passenger', at(center.x, center.y - far), say.message(term('piece.toward-passenger')), type.small, {
       anchor: 'middle',
     }),
-    text('driver', at(center.x, center.y + far + 2), 'toward the driver side', type.small, {
+    text('driver', at(center.x, center.y + far + 2), say.message(term('piece.toward-driver')), type.small, {
       anchor: 'middle',
     }),
   ];
 };
 
-const mainWays = ['rear', 'passenger side', 'front', 'driver side'] as const;
+const mainWays = ['piece.way-rear', 'piece.way-passenger', 'piece.way-front', 'piece.way-driver'] as const;
 const quarter = Math.PI / 2;
 
 /** Where a push goes, each of the 24 by a name of its own: `driver side, 15 deg to rear`. */
-export function wayWords(angle: number): string {
+export function wayWords(angle: number): Message {
   const turns = Math.round(angle / quarter);
   const off = Math.round(((angle - turns * quarter) * 180) / Math.PI);
-  const way = (n: number) => mainWays[((n % 4) + 4) % 4] ?? '';
+  const way = (n: number) => term(mainWays[((n % 4) + 4) % 4] ?? mainWays[0]);
   if (off === 0) return way(turns);
-  return `${way(turns)}, ${Math.abs(off)} deg to ${way(turns + Math.sign(off))}`;
+  return message('piece.way-between', {
+    way: way(turns),
+    degrees: name(String(Math.abs(off))),
+    to: way(turns + Math.sign(off)),
+  });
 }
