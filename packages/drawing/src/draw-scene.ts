@@ -6,9 +6,9 @@ import { at, text } from './scene/draw.js';
 import type { Scene, ViewChoice, ViewId } from './scene/scene.js';
 import { heading, sheet } from './sheet/sheet.js';
 import { margin, type } from './sheet/sizes.js';
+import { planWords } from './text/say.js';
 import { lookAt, type Shown } from './views/look.js';
 import { notWholeWords } from './views/not-whole.js';
-import { planWords } from './text/say.js';
 import type { NamedView, View } from './views/view.js';
 
 /** What is shown first. */
@@ -56,10 +56,8 @@ export function drawScene(
     wordsAlone(choice, words.message(title), words.message(why), plan, analysis, words);
   const none = term('view.no-drawing');
   const view = viewNamed(choice.view);
-  if (view === undefined)
-    return without(none, message('view.no-such-view', { view: name(choice.view) }));
-  if (waits(view, plan, analysis, pending))
-    return without(view.name, term('view.waits'));
+  if (view === undefined) return without(none, message('view.no-such-view', { view: name(choice.view) }));
+  if (waits(view, plan, analysis, pending)) return without(view.name, term('view.waits'));
   if (!view.offered(plan, analysis))
     return without(none, message('view.nothing-to-show', { view: view.name }));
   try {

@@ -126,7 +126,10 @@ function Page({ plan, analysis, sums, words }: PageProps): JSX.Element {
         <p class="caution">{caution.text}</p>
         <div class="drawings">
           {views.map((v) => (
-            <SceneSvg key={v.id} scene={drawScene(plan, analysis, { ...firstChoice, view: v.id }, false, words)} />
+            <SceneSvg
+              key={v.id}
+              scene={drawScene(plan, analysis, { ...firstChoice, view: v.id }, false, words)}
+            />
           ))}
         </div>
         {sums ? <Sums analysis={analysis} words={words} /> : undefined}

@@ -21,7 +21,8 @@ export function Findings({
     <ul>
       {notRun.map((f, i) => (
         <li key={`notrun ${i}`}>
-          <span class="notrun">{words.message(term('field-sheet.not-checked'))}</span> {words.message(f.message)}
+          <span class="notrun">{words.message(term('field-sheet.not-checked'))}</span>{' '}
+          {words.message(f.message)}
         </li>
       ))}
       {of('danger').map((f, i) => (

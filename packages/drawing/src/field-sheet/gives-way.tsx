@@ -68,9 +68,7 @@ function rowOf(loss: LoadCase, plan: Plan, say: Words): Row {
     title: say.message(loss.title),
     falls,
     words: falls
-      ? say.message(
-          message('field-sheet.nothing-holds', { free: loss.free ?? term('field-sheet.the-load') }),
-        )
+      ? say.message(message('field-sheet.nothing-holds', { free: loss.free ?? term('field-sheet.the-load') }))
       : carried(loss, plan, say),
     moved: Math.max(0, ...[...sums(loss, plan).values()]),
   };

@@ -80,7 +80,11 @@ function howBuilt(support: SupportResult, plan: Plan, words: Words): string {
   const strut = plan.struts.find((s) => s.id === support.id);
   if (strut !== undefined) {
     const angle = figureIn(support, 'angle', words);
-    return [strut.gear.name, strut.lock ?? words.message(term('field-sheet.no-lock')), ...(angle ? [angle] : [])].join(', ');
+    return [
+      strut.gear.name,
+      strut.lock ?? words.message(term('field-sheet.no-lock')),
+      ...(angle ? [angle] : []),
+    ].join(', ');
   }
   const tie = plan.ties.find((t) => t.id === support.id);
   if (tie !== undefined) return tie.gear.name;

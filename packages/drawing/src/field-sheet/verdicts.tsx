@@ -7,7 +7,11 @@ import { lookAt, type Shown } from '../views/look.js';
 import { verdictsOf } from '../views/verdict.js';
 
 /** What is unsafe and what was not checked, by name, before anything else. Nothing is ever called safe. */
-export function Verdicts(props: { readonly plan: Plan; readonly analysis: Shown; readonly words: Words }): JSX.Element | undefined {
+export function Verdicts(props: {
+  readonly plan: Plan;
+  readonly analysis: Shown;
+  readonly words: Words;
+}): JSX.Element | undefined {
   const verdicts = verdictsOf(lookAt(props.plan, props.analysis, firstChoice, props.words));
   if (verdicts.length === 0) return undefined;
   return (

@@ -6,7 +6,6 @@ import type { JSX } from 'preact';
 import { facingWords, groundWords } from '../pieces/ground-words.js';
 import { sayIn } from '../text/say.js';
 
-
 /** The order of work: what, by how many, until when. */
 export function Work({
   analysis,
@@ -16,7 +15,8 @@ export function Work({
   readonly words: Words;
 }): JSX.Element {
   const { timeline } = analysis;
-  if (timeline === undefined || timeline.rows.length === 0) return <p>{words.message(term('field-sheet.no-steps'))}</p>;
+  if (timeline === undefined || timeline.rows.length === 0)
+    return <p>{words.message(term('field-sheet.no-steps'))}</p>;
   return (
     <table>
       <tbody>
@@ -24,7 +24,11 @@ export function Work({
           <tr key={row.step}>
             <td class="number">{row.number}</td>
             <td>{words.message(row.title)}</td>
-            <td class="number">{row.crew === undefined ? '' : words.message(message('field-sheet.crew', { crew: name(String(row.crew)) }))}</td>
+            <td class="number">
+              {row.crew === undefined
+                ? ''
+                : words.message(message('field-sheet.crew', { crew: name(String(row.crew)) }))}
+            </td>
             <td class="number">
               {words.message(
                 message('field-sheet.done-at', {
@@ -67,12 +71,12 @@ export function Materials({
             <td>{words.message(row.item)}</td>
             <td class="number">{words.value(row.needed)}</td>
             <td class="number">
-              {words.message(
-                message('field-sheet.of-carried', { amount: name(words.value(row.carried)) }),
-              )}
+              {words.message(message('field-sheet.of-carried', { amount: name(words.value(row.carried)) }))}
             </td>
             <td class={row.short.value?.high === 0 ? 'number' : 'number danger'}>
-              {row.short.value?.high === 0 ? '' : words.message(message('field-sheet.short', { amount: name(words.value(row.short)) }))}
+              {row.short.value?.high === 0
+                ? ''
+                : words.message(message('field-sheet.short', { amount: name(words.value(row.short)) }))}
             </td>
           </tr>
         ))}

@@ -2,8 +2,8 @@ import { analyze } from '@cribwright/engine';
 import { crib, planOf, vanTrailer } from '@cribwright/engine/testing';
 import { wordsIn } from '@cribwright/messages';
 import { expect, it } from 'vitest';
-import { sayIn } from '../text/say.js';
 import { drawn } from '../testing/drawn.js';
+import { sayIn } from '../text/say.js';
 import { withoutRoom } from './without-room.js';
 
 it('takes no room where every label has found its place', () => {

@@ -16,7 +16,9 @@ export function withoutRoom(
   const words = labels.map((l) => [l.name, l.beside, ...l.lines].filter((w) => w !== undefined).join(' '));
   const lines = wrap(
     say.message(message('sheet.no-room', { labels: list(words.map(name), 'groups') })),
-    sheetWidth - 2 * margin, type.small);
+    sheetWidth - 2 * margin,
+    type.small,
+  );
   return {
     items: [
       group(

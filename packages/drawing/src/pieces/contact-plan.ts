@@ -68,7 +68,13 @@ export function contactPlan(
   });
   return {
     item: group('contacts from above', [
-      text('title', at(field.left, field.top + 2), look.say.message(term('piece.contacts-from-above')), type.label, { weight: 'bold' }),
+      text(
+        'title',
+        at(field.left, field.top + 2),
+        look.say.message(term('piece.contacts-from-above')),
+        type.label,
+        { weight: 'bold' },
+      ),
       ...timbers,
       ...marks,
     ]),

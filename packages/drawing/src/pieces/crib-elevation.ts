@@ -41,10 +41,7 @@ export function cribElevation(
   });
   const bottom = ground + 16;
   const from = term(field.face === 'side' ? 'piece.from-driver-side' : 'piece.from-behind');
-  const called = nameOf(
-    { id: crib.id, kind: 'crib', name: crib.name, ref: crib.ref, solids: [] },
-    look,
-  );
+  const called = nameOf({ id: crib.id, kind: 'crib', name: crib.name, ref: crib.ref, solids: [] }, look);
   return {
     bottom: bottom + 4,
     item: group(
@@ -77,9 +74,7 @@ function heights(
 ): readonly Item[] {
   const x = field.center - (crib.timber.length / 2) * field.scale.perMeter;
   const { short } = look.say;
-  const shims = look.say.message(
-    message('piece.with-shims', { height: name(short(heightWithShims, 'up')) }),
-  );
+  const shims = look.say.message(message('piece.with-shims', { height: name(short(heightWithShims, 'up')) }));
   return [
     dimensionLine('height', at(x, y(0)), at(x, y(height)), short(height, 'up'), -7),
     ...(crib.shims > 0

@@ -5,9 +5,9 @@ import type { Tone } from '../scene/tone.js';
 import { remembered } from '../sharing/remembered.js';
 import { outline, pointsOf } from '../space/project.js';
 import type { Solid } from '../space/solid.js';
-import type { Say } from '../text/say.js';
 import type { Thing } from '../space/thing.js';
 import { nearnessOf } from '../space/thing-places.js';
+import type { Say } from '../text/say.js';
 import { gravest, type Look, type Standing } from '../views/look.js';
 import { nameOf } from './name-of.js';
 import type { Placing } from './place-on-sheet.js';
@@ -44,7 +44,12 @@ export function drawThing(
   const name = nameOf(thing, look);
   const worst = overused(thing, look) ? 'danger' : gravest(look.findingsOn(thing.id));
   const item = itemOf(thing, [items, name, worst, far, look.say.words], () =>
-    group(thing.id, items, { ref: thing.ref, name, worst, drag: far === true ? undefined : dragOf(thing, look.say) }),
+    group(thing.id, items, {
+      ref: thing.ref,
+      name,
+      worst,
+      drag: far === true ? undefined : dragOf(thing, look.say),
+    }),
   );
   return { item, box };
 }

@@ -87,15 +87,30 @@ export function drawElevation(look: Look, e: Elevation): Scene {
     ...loads,
     ...(e.front === undefined
       ? [
-          text('driver side', at(box.left, head.bottom + 3), look.say.message(term('piece.driver-side')), type.small, {
-            tone: 'dimension',
-          }),
-          text('passenger side', at(box.right, head.bottom + 3), look.say.message(term('piece.passenger-side')), type.small, {
-            tone: 'dimension',
-            anchor: 'end',
-          }),
+          text(
+            'driver side',
+            at(box.left, head.bottom + 3),
+            look.say.message(term('piece.driver-side')),
+            type.small,
+            {
+              tone: 'dimension',
+            },
+          ),
+          text(
+            'passenger side',
+            at(box.right, head.bottom + 3),
+            look.say.message(term('piece.passenger-side')),
+            type.small,
+            {
+              tone: 'dimension',
+              anchor: 'end',
+            },
+          ),
         ]
-      : [frontMark(look, head.bottom + 3, box.left), ...gradeMark(look, sheetWidth - margin, head.bottom + 3)]),
+      : [
+          frontMark(look, head.bottom + 3, box.left),
+          ...gradeMark(look, sheetWidth - margin, head.bottom + 3),
+        ]),
     ...sides,
     ...stations.items,
   ];
@@ -124,7 +139,12 @@ export function drawElevation(look: Look, e: Elevation): Scene {
     legend: [
       ...layoutLegend(look, loads.length > 0),
       ...(drawn.some((d) => d.far)
-        ? [{ words: look.say.message(term('piece.far-side')), sign: { kind: 'line', tone: 'timber', dash: 'dashed' } } as const]
+        ? [
+            {
+              words: look.say.message(term('piece.far-side')),
+              sign: { kind: 'line', tone: 'timber', dash: 'dashed' },
+            } as const,
+          ]
         : []),
     ],
     scale: placing.scale,

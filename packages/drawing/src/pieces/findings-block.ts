@@ -35,12 +35,7 @@ export function findingsBlock(
           ? message('piece.not-checked', { message: finding.message })
           : finding.message,
       );
-      const lines = wrap(
-        said,
-        sheetWidth - 2 * margin - 6,
-        size,
-        weight,
-      );
+      const lines = wrap(said, sheetWidth - 2 * margin - 6, size, weight);
       const item = group(
         `finding ${i}`,
         [

@@ -50,9 +50,15 @@ export function heightAxes(
       type.dimension,
       { anchor: 'middle' },
     ),
-    text('up words', at(left - 16, top + high / 2), look.say.message(term('piece.crib-height')), type.dimension, {
-      anchor: 'middle',
-      turn: -90,
-    }),
+    text(
+      'up words',
+      at(left - 16, top + high / 2),
+      look.say.message(term('piece.crib-height')),
+      type.dimension,
+      {
+        anchor: 'middle',
+        turn: -90,
+      },
+    ),
   ];
 }

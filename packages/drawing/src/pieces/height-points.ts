@@ -69,7 +69,12 @@ export function heightPoints(
         const y = i < most ? places?.[i] : undefined;
         const ownLimit = limit === undefined ? undefined : spot(lead.width, limit);
         const holes = {
-          cribs: name(listOf(own.map((o) => o.crib.name), look.say)),
+          cribs: name(
+            listOf(
+              own.map((o) => o.crib.name),
+              look.say,
+            ),
+          ),
           height: name(look.say.short(lead.height, 'up')),
         };
         const words = look.say.message(

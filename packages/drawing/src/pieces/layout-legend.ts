@@ -24,7 +24,8 @@ export function layoutLegend(look: Look, loads: boolean): readonly LegendEntry[]
   if (plan.egress.length > 0) put('piece.legend-egress', { kind: 'arrow', tone: 'egress' });
   if (look.analysis.bodies.length > 0) put('piece.legend-center', { kind: 'center' });
   if (loads) put('piece.legend-load', { kind: 'fill', tone: 'load', fill: 'light' });
-  if (look.choice.stage !== undefined) put('piece.legend-later', { kind: 'line', tone: 'ghost', dash: 'dashed' });
+  if (look.choice.stage !== undefined)
+    put('piece.legend-later', { kind: 'line', tone: 'ghost', dash: 'dashed' });
   const levels = new Set(
     look.things.map((t) => (overused(t, look) ? 'danger' : gravest(look.findingsOn(t.id)))),
   );

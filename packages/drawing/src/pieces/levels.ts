@@ -26,7 +26,9 @@ export function levels(look: Look): readonly Level[] {
   const placed = place(plan);
   for (const { given, top } of placed.vehicles.all) {
     if (given.posture.kind === 'upright')
-      put(top.low, say.message(message('piece.top-of', { name: named(shortName(given.name)) })), { element: given.id });
+      put(top.low, say.message(message('piece.top-of', { name: named(shortName(given.name)) })), {
+        element: given.id,
+      });
   }
   for (const crib of placed.cribs.all) {
     put(baseHeight(crib) + crib.heightWithShims, shortName(crib.crib.name), crib.crib.ref);

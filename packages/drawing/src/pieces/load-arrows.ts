@@ -34,9 +34,12 @@ export function loadArrows(look: Look, { toSheet }: Placing): readonly Item[] {
             ]),
         ...(long < 0.2 ? [] : [line('now', 'load', { x: tip.x, y: tip.y + long }, tip, { head: 'arrow' })]),
       ],
-      { ref: { element: r.element }, name: look.say.message(
+      {
+        ref: { element: r.element },
+        name: look.say.message(
           message('piece.load', { element: r.label, load: name(look.say.force(r.load)) }),
-        ) },
+        ),
+      },
     );
   });
 }

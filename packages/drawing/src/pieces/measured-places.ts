@@ -47,7 +47,11 @@ function shared(list: readonly Place[], axis: 'x' | 'y'): readonly (readonly Pla
   return [...groups.values()];
 }
 
-const names = (list: readonly Place[], { say }: Look): string => listOf(list.map((p) => p.name), say);
+const names = (list: readonly Place[], { say }: Look): string =>
+  listOf(
+    list.map((p) => p.name),
+    say,
+  );
 
 /** Distances back from the front of the main vehicle. */
 export const alongStations = (look: Look, toSheet: (p: Point3) => Point): readonly Station[] =>

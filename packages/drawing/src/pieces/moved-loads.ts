@@ -40,7 +40,9 @@ export function movedLoads(
         cells: [
           label === undefined ? r.id : say.words.message(label),
           r.was === undefined ? say.message(term('piece.none')) : say.force(r.was.load),
-          r.now === undefined ? say.message(term(lost.rests ? 'piece.lost' : 'piece.not-known')) : say.force(r.now.load),
+          r.now === undefined
+            ? say.message(term(lost.rests ? 'piece.lost' : 'piece.not-known'))
+            : say.force(r.now.load),
         ],
         strong: r.now !== undefined && r.change > 0 && r.now.load.high > (r.was?.load.high ?? 0),
       })),
@@ -58,7 +60,14 @@ export function movedLoads(
         }),
         ...tables.map((t) => t.item),
         ...(rest > 0
-          ? [text('rest', at(margin, bottom + 4), say.message(message('piece.smaller-changes', { contacts: name(String(rest)) })), type.small)]
+          ? [
+              text(
+                'rest',
+                at(margin, bottom + 4),
+                say.message(message('piece.smaller-changes', { contacts: name(String(rest)) })),
+                type.small,
+              ),
+            ]
           : []),
       ]),
     ],

@@ -4,7 +4,10 @@ import { shortName } from '../text/short-name.js';
 import type { Look } from '../views/look.js';
 
 /** An element by kind and name, with a long name shortened as a drawing shortens it. */
-export function shortWords({ id, name: own }: { readonly id: string; readonly name: string }, look: Look): Message | Name {
+export function shortWords(
+  { id, name: own }: { readonly id: string; readonly name: string },
+  look: Look,
+): Message | Name {
   const words = elementWords(look.plan, id);
   return words.kind === 'message' && 'name' in words.holes
     ? { ...words, holes: { ...words.holes, name: name(shortName(own)) } }

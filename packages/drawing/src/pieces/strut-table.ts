@@ -19,7 +19,10 @@ export function strutTable(
   const figures = look.support(strut.id)?.figures ?? {};
   const rows = [
     { key: 'kind', cells: [say.message(term('piece.kind')), strut.gear.name] },
-    { key: 'lock', cells: [say.message(term('piece.lock')), strut.lock ?? say.message(term('piece.none-stated'))] },
+    {
+      key: 'lock',
+      cells: [say.message(term('piece.lock')), strut.lock ?? say.message(term('piece.none-stated'))],
+    },
     ...Object.values(figures).map((f) => ({
       key: f.key,
       cells: [say.words.label(f), say.figure(f)],

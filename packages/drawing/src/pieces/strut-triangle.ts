@@ -35,7 +35,12 @@ export function strutTriangle(
   const figures = look.support(strut.id)?.figures ?? {};
   const along = { x: Math.cos(angle), y: -Math.sin(angle) };
   const mark = angleMark(a, angle, say.figure(figures.angle));
-  const lengths = lengthWords(a, b, angle, say.message(message('piece.length', { length: name(say.figure(figures.length)) })));
+  const lengths = lengthWords(
+    a,
+    b,
+    angle,
+    say.message(message('piece.length', { length: name(say.figure(figures.length)) })),
+  );
   const taken = textBoxes(mark);
   const roomy = textBoxes(lengths).every((box) => !taken.some((t) => overlaps(t, box, 0.5)));
   const items: Item[] = [
@@ -56,7 +61,13 @@ export function strutTriangle(
     dimensionLine('rise', at(b.x, a.y), b, say.long(placed.rise.low), 12),
     // On a short strut there is no room for its length beside its angle; the table beside has it.
     ...(roomy ? lengths : []),
-    ...force(b, along, figures.load?.value === undefined ? say.message(term('piece.load-not-known')) : say.figure(figures.load)),
+    ...force(
+      b,
+      along,
+      figures.load?.value === undefined
+        ? say.message(term('piece.load-not-known'))
+        : say.figure(figures.load),
+    ),
     ...ties(strut, look, a),
   ];
   return {

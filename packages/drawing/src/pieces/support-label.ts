@@ -20,7 +20,10 @@ export function labelFor(thing: Thing, look: Look, box: Box, others: readonly Th
     key: thing.id,
     at: center,
     clear: { x: (box.right - box.left) / 2, y: (box.bottom - box.top) / 2 },
-    name: listOf(all.map((t) => t.name), look.say),
+    name: listOf(
+      all.map((t) => t.name),
+      look.say,
+    ),
     beside: sizeOf(thing, look),
     lines: worstLines(all, look),
     badge: badgeOf(all, look),
@@ -78,9 +81,11 @@ function worstLines(things: readonly Thing[], look: Look): readonly string[] {
   const moment = momentShown(look);
   if (moment !== undefined) {
     const most = Math.max(0, ...there.map((thing) => loadOn(thing.id, moment)?.high ?? 0));
-    return [look.say.message(
+    return [
+      look.say.message(
         message('piece.now-at-most', { load: name(look.say.force({ low: most, high: most })) }),
-      )];
+      ),
+    ];
   }
   const most = (key: 'load' | 'use'): Figure | undefined =>
     there
@@ -123,7 +128,11 @@ function linesFor(thing: Thing, look: Look): readonly string[] {
     if (now !== undefined) lines.push(say.message(message('piece.now-load', { load: name(say.force(now)) })));
   } else if (figures.load !== undefined) {
     const use = figures.use === undefined ? '' : `, ${say.figure(figures.use)}`;
-    lines.push(figures.load.value === undefined ? say.message(term('piece.load-not-known')) : `${say.figure(figures.load)}${use}`);
+    lines.push(
+      figures.load.value === undefined
+        ? say.message(term('piece.load-not-known'))
+        : `${say.figure(figures.load)}${use}`,
+    );
   }
   return lines;
 }

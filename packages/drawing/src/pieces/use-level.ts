@@ -1,8 +1,8 @@
 import type { Figure, Plan } from '@cribwright/engine';
 import { type Message, term } from '@cribwright/messages';
+import type { Tone } from '../scene/tone.js';
 import type { LegendEntry } from '../sheet/legend.js';
 import type { Say } from '../text/say.js';
-import type { Tone } from '../scene/tone.js';
 
 /** How far a capacity is used, told by pattern as well as tone. */
 export interface UseLevel {

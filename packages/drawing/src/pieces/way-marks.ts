@@ -20,10 +20,16 @@ function northMark({ say }: Look, facing: number, x: number, y: number): Item {
       line('arrow', 'label', at(x - dx * reach, y - dy * reach), at(x + dx * reach, y + dy * reach), {
         head: 'arrow',
       }),
-      text('words', at(x + dx * beyond, y + dy * beyond + 1), say.message(term('piece.north-letter')), type.small, {
-        weight: 'bold',
-        anchor: 'middle',
-      }),
+      text(
+        'words',
+        at(x + dx * beyond, y + dy * beyond + 1),
+        say.message(term('piece.north-letter')),
+        type.small,
+        {
+          weight: 'bold',
+          anchor: 'middle',
+        },
+      ),
     ],
     { name: say.message(message('piece.north', { facing: facingWords(facing) })) },
   );
@@ -49,10 +55,22 @@ export function planMarks(look: Look, { box, toSheet }: Placing): readonly Item[
     ...(look.plan.ground.facing === undefined
       ? []
       : [northMark(look, look.plan.ground.facing, box.left + 62, box.top - 28)]),
-    text('passenger side', at(box.left + 26, box.top - 27), look.say.message(term('piece.passenger-side')), type.small, {
-      tone: 'dimension',
-    }),
-    text('driver side', at(margin, box.bottom + 15), look.say.message(term('piece.driver-side')), type.small, { tone: 'dimension' }),
+    text(
+      'passenger side',
+      at(box.left + 26, box.top - 27),
+      look.say.message(term('piece.passenger-side')),
+      type.small,
+      {
+        tone: 'dimension',
+      },
+    ),
+    text(
+      'driver side',
+      at(margin, box.bottom + 15),
+      look.say.message(term('piece.driver-side')),
+      type.small,
+      { tone: 'dimension' },
+    ),
     ...gradeMark(look, sheetWidth - margin, box.top - 28),
   ];
 }

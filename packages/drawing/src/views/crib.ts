@@ -1,5 +1,5 @@
-import { message, name, term } from '@cribwright/messages';
 import { type PlacedCrib, place } from '@cribwright/engine';
+import { message, name, term } from '@cribwright/messages';
 import { contactPlan } from '../pieces/contact-plan.js';
 import { contactTable } from '../pieces/contact-table.js';
 import { courseBuild } from '../pieces/course-build.js';
@@ -42,11 +42,15 @@ export const view: View = {
       cribElevation(placed, look, { face, scale, top, center: margin + 40 + i * 66, high }),
     );
     const bottoms = elevations.map((e) => e.bottom);
-    const build = courseBuild(placed, {
-      left: 160,
-      right: sheetWidth - margin,
-      top: head.bottom + 4,
-    }, look.say);
+    const build = courseBuild(
+      placed,
+      {
+        left: 160,
+        right: sheetWidth - margin,
+        top: head.bottom + 4,
+      },
+      look.say,
+    );
     const second = Math.max(...bottoms, build.bottom) + 3;
     const contacts = contactPlan(placed, look, { left: margin, top: second, scale });
     const table = contactTable(crib, look, { left: contacts.right + 4, top: second + 3 });
@@ -61,11 +65,22 @@ export const view: View = {
       body: [...elevations.map((e) => e.item), build.item, contacts.item, table.item, ...found.items],
       bottom: found.bottom,
       legend: [
-        { words: look.say.message(term('view.timber')), sign: { kind: 'fill', tone: 'timber', fill: 'light' } },
-        { words: look.say.message(term('view.end-of-a-timber')), sign: { kind: 'fill', tone: 'timber end', fill: 'light' } },
+        {
+          words: look.say.message(term('view.timber')),
+          sign: { kind: 'fill', tone: 'timber', fill: 'light' },
+        },
+        {
+          words: look.say.message(term('view.end-of-a-timber')),
+          sign: { kind: 'fill', tone: 'timber end', fill: 'light' },
+        },
         ...(crib.wedges === undefined
           ? []
-          : [{ words: look.say.message(term('view.wedges')), sign: { kind: 'fill', tone: 'wedge', fill: 'light' } } as const]),
+          : [
+              {
+                words: look.say.message(term('view.wedges')),
+                sign: { kind: 'fill', tone: 'wedge', fill: 'light' },
+              } as const,
+            ]),
         ...useLegend(look.say),
       ],
       scale,

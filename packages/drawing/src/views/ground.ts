@@ -1,5 +1,5 @@
-import { message, name, term } from '@cribwright/messages';
 import { elementWords, type GroundResult } from '@cribwright/engine';
+import { message, name, term } from '@cribwright/messages';
 import { useLegend } from '../pieces/use-level.js';
 import { at, group, line, rectangle, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
@@ -54,7 +54,13 @@ export const view: View = {
         text('pressure', at(left, head.bottom + 4), say.message(term('view.ground-bar')), type.small, {
           tone: 'dimension',
         }),
-        text('sum', at(left + wide + 6, head.bottom + 4), say.message(term('view.load-over-area')), type.small, { tone: 'dimension' }),
+        text(
+          'sum',
+          at(left + wide + 6, head.bottom + 4),
+          say.message(term('view.load-over-area')),
+          type.small,
+          { tone: 'dimension' },
+        ),
         ...rows,
       ],
       bottom: top + list.length * 11,
@@ -101,7 +107,15 @@ function groundRow(g: GroundResult, look: Look, top: number, length: (pa: number
         { weight: 'bold' },
       ),
       ...(pressure === undefined
-        ? [text('unknown', at(left, top + 2.8), say.message(term('view.pressure-not-known')), type.dimension, { tone: 'warning' })]
+        ? [
+            text(
+              'unknown',
+              at(left, top + 2.8),
+              say.message(term('view.pressure-not-known')),
+              type.dimension,
+              { tone: 'warning' },
+            ),
+          ]
         : [
             rectangle(
               'bar',
@@ -129,9 +143,15 @@ function groundRow(g: GroundResult, look: Look, top: number, length: (pa: number
               at(left + length(allowable), top + 5),
               { width: 0.6 },
             ),
-            text('allowable words', at(left, top + 7.6), say.message(message('view.allowable', { allowable: name(say.figure(g.allowable)) })), type.small, {
-              tone: 'dimension',
-            }),
+            text(
+              'allowable words',
+              at(left, top + 7.6),
+              say.message(message('view.allowable', { allowable: name(say.figure(g.allowable)) })),
+              type.small,
+              {
+                tone: 'dimension',
+              },
+            ),
           ]),
       text('sum', at(left + wide + 6, top + 3), sum, type.small),
       ...(pad === undefined

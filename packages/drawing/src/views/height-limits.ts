@@ -1,5 +1,5 @@
-import { message, name, term, type Message } from '@cribwright/messages';
 import { type PolicyKey, place } from '@cribwright/engine';
+import { type Message, message, name, term } from '@cribwright/messages';
 import { inch } from '@cribwright/units';
 import { heightAxes, high, wide } from '../pieces/height-axes.js';
 import { type Beside, heightPoints } from '../pieces/height-points.js';
@@ -51,8 +51,14 @@ export const view: View = {
       ],
       bottom: top + high + 16,
       legend: [
-        { words: look.say.message(term('view.limit')), sign: { kind: 'line', tone: 'danger', dash: 'chain' } },
-        { words: look.say.message(term('view.chosen-crib')), sign: { kind: 'fill', tone: 'timber', fill: 'solid' } },
+        {
+          words: look.say.message(term('view.limit')),
+          sign: { kind: 'line', tone: 'danger', dash: 'chain' },
+        },
+        {
+          words: look.say.message(term('view.chosen-crib')),
+          sign: { kind: 'fill', tone: 'timber', fill: 'solid' },
+        },
         { words: look.say.message(term('view.own-limit')), sign: { kind: 'line', tone: 'danger' } },
         { words: look.say.message(term('view.unsafe-sign')), sign: { kind: 'badge', level: 'danger' } },
       ],

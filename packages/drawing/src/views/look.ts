@@ -1,5 +1,5 @@
 import type { Analysis, Finding, LoadCase, Plan, StageResult, SupportResult } from '@cribwright/engine';
-import { message, name, term, type Message, type Words } from '@cribwright/messages';
+import { type Message, message, name, term, type Words } from '@cribwright/messages';
 import type { ViewChoice } from '../scene/scene.js';
 import type { Thing } from '../space/thing.js';
 import { thingsOf } from '../space/things.js';
@@ -107,7 +107,9 @@ export function momentOf(look: Look): readonly string[] {
 function crewWords(look: Look): { readonly crew?: Message; readonly duration?: Message } {
   const step = look.plan.steps.find((s) => s.id === look.stage?.step);
   return {
-    ...(step?.crew === undefined ? {} : { crew: message('view.comma-crew', { crew: name(String(step.crew)) }) }),
+    ...(step?.crew === undefined
+      ? {}
+      : { crew: message('view.comma-crew', { crew: name(String(step.crew)) }) }),
     ...(step?.takes === undefined
       ? {}
       : { duration: message('view.comma-duration', { duration: name(look.say.duration(step.takes)) }) }),

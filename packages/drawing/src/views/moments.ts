@@ -21,8 +21,7 @@ export const lossTitles = (
   { stages }: Analysis,
   stage?: number,
   words: Words = planWords(plan),
-): readonly Titled[] =>
-  titled(words, stages[stage ?? stages.length - 1]?.losses ?? []);
+): readonly Titled[] => titled(words, stages[stage ?? stages.length - 1]?.losses ?? []);
 
 function titled(
   words: Words,

@@ -1,5 +1,5 @@
-import { message, name, term } from '@cribwright/messages';
 import type { PushResult } from '@cribwright/engine';
+import { message, name, term } from '@cribwright/messages';
 import { pushRose, radius, wayWords } from '../pieces/push-rose.js';
 import { at, text } from '../scene/draw.js';
 import { heading, sheet } from '../sheet/sheet.js';
@@ -39,7 +39,10 @@ export const view: View = {
           sign: { kind: 'fill', tone: 'load', fill: 'light' },
         },
         { words: look.say.message(term('view.policy-requires')), sign: { kind: 'line', tone: 'danger' } },
-        { words: look.say.message(term('view.less-than-required')), sign: { kind: 'badge', level: 'danger' } },
+        {
+          words: look.say.message(term('view.less-than-required')),
+          sign: { kind: 'badge', level: 'danger' },
+        },
       ],
       words: look.say.words,
     });

@@ -79,7 +79,12 @@ export const view: View = {
       legend: [
         ...layoutLegend(look, false),
         ...(hidden.length > 0
-          ? [{ words: look.say.message(term('view.hidden-behind')), sign: { kind: 'line', tone: 'ghost', dash: 'dashed' } } as const]
+          ? [
+              {
+                words: look.say.message(term('view.hidden-behind')),
+                sign: { kind: 'line', tone: 'ghost', dash: 'dashed' },
+              } as const,
+            ]
           : []),
       ],
       scale: placing.scale,

@@ -1,5 +1,5 @@
-import { message, name, term } from '@cribwright/messages';
 import { type PlacedStrut, place } from '@cribwright/engine';
+import { message, name, term } from '@cribwright/messages';
 import { findingsBlock } from '../pieces/findings-block.js';
 import { strutTable } from '../pieces/strut-table.js';
 import { strutTriangle } from '../pieces/strut-triangle.js';
@@ -49,9 +49,15 @@ export const view: View = {
       bottom: found.bottom,
       legend: [
         { words: look.say.message(term('view.strut-sign')), sign: { kind: 'line', tone: 'strut' } },
-        { words: look.say.message(term('view.tie-sign')), sign: { kind: 'line', tone: 'tie', dash: 'chain' } },
+        {
+          words: look.say.message(term('view.tie-sign')),
+          sign: { kind: 'line', tone: 'tie', dash: 'chain' },
+        },
         { words: look.say.message(term('view.force')), sign: { kind: 'arrow', tone: 'load' } },
-        { words: look.say.message(term('view.allowed-angles')), sign: { kind: 'fill', tone: 'good', fill: 'light' } },
+        {
+          words: look.say.message(term('view.allowed-angles')),
+          sign: { kind: 'fill', tone: 'good', fill: 'light' },
+        },
         ...useLegend(look.say),
       ],
       scale: triangle.scale,

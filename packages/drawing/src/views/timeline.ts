@@ -75,9 +75,15 @@ export const view: View = {
           ...(crew === ''
             ? []
             : [
-                text('crew', at(x(row.end.high) + 1.5, y + 3.3), say.message(message('view.crew-of', { crew: name(crew) })), type.small, {
-                  tone: 'dimension',
-                }),
+                text(
+                  'crew',
+                  at(x(row.end.high) + 1.5, y + 3.3),
+                  say.message(message('view.crew-of', { crew: name(crew) })),
+                  type.small,
+                  {
+                    tone: 'dimension',
+                  },
+                ),
               ]),
         ],
         {
@@ -110,9 +116,18 @@ export const view: View = {
       body: [...minutes(end, x, top - 3, bottom), ...rows],
       bottom: bottom + 2,
       legend: [
-        { words: say.message(term('view.takes-this-long')), sign: { kind: 'fill', tone: 'load', fill: 'light' } },
-        { words: say.message(term('view.critical-sign')), sign: { kind: 'fill', tone: 'load', fill: 'hatch' } },
-        { words: say.message(term('view.may-take-longer')), sign: { kind: 'line', tone: 'load', dash: 'dashed' } },
+        {
+          words: say.message(term('view.takes-this-long')),
+          sign: { kind: 'fill', tone: 'load', fill: 'light' },
+        },
+        {
+          words: say.message(term('view.critical-sign')),
+          sign: { kind: 'fill', tone: 'load', fill: 'hatch' },
+        },
+        {
+          words: say.message(term('view.may-take-longer')),
+          sign: { kind: 'line', tone: 'load', dash: 'dashed' },
+        },
       ],
       words: look.say.words,
     });
@@ -120,10 +135,7 @@ export const view: View = {
 };
 
 /** What is said of one step, apart from whether it is critical. */
-const stepHoles = (
-  row: NonNullable<Look['analysis']['timeline']>['rows'][number],
-  say: Say,
-) => ({
+const stepHoles = (row: NonNullable<Look['analysis']['timeline']>['rows'][number], say: Say) => ({
   number: name(String(row.number)),
   work: row.title,
   start: name(say.duration(row.start)),

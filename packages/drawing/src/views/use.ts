@@ -1,5 +1,6 @@
-import { message, name, term } from '@cribwright/messages';
 import { elementWords, type SupportResult } from '@cribwright/engine';
+import { message, name, term } from '@cribwright/messages';
+import { shortWords } from '../pieces/short-words.js';
 import { useBar } from '../pieces/use-bar.js';
 import { useLegend, useLevel, useLimit } from '../pieces/use-level.js';
 import { at, group, line, text } from '../scene/draw.js';
@@ -7,7 +8,6 @@ import type { Item } from '../scene/scene.js';
 import { badge } from '../sheet/legend.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { leading, margin, sheetWidth, type } from '../sheet/sizes.js';
-import { shortWords } from '../pieces/short-words.js';
 import type { Say } from '../text/say.js';
 import { clip, wrap } from '../text/wrap.js';
 import { sentences } from '../words/sentences.js';
@@ -42,16 +42,23 @@ export const view: View = {
       heading: title,
       spoken: sentences([title.title, ...momentOf(look), ...list.map((s) => useWords(s, look))]),
       body: [
-        text('limit words', at(mark, head.bottom + 3), look.say.message(message('view.use-limit', { limit: name(look.say.ratio(limit)) })), type.small, {
-          anchor: 'middle',
-        }),
+        text(
+          'limit words',
+          at(mark, head.bottom + 3),
+          look.say.message(message('view.use-limit', { limit: name(look.say.ratio(limit)) })),
+          type.small,
+          {
+            anchor: 'middle',
+          },
+        ),
         line('limit', 'scale', at(mark, head.bottom + 4), at(mark, y - 1), { width: 0.25, dash: 'dashed' }),
         ...rows,
       ],
       bottom: y,
       legend: [
         ...useLegend(look.say),
-        { words: look.say.message(term('view.not-known')), sign: { kind: 'badge', level: 'warning' } }],
+        { words: look.say.message(term('view.not-known')), sign: { kind: 'badge', level: 'warning' } },
+      ],
       words: look.say.words,
     });
   },

@@ -18,8 +18,18 @@ export function verdictsOf(look: Look): readonly Verdict[] {
   const unsafe = open.filter((f) => f.couldNotRun !== true && f.severity === 'danger');
   const andMore: Verdict['andMore'] = (names, more) => moreWords(names, more, look.say);
   return [
-    { level: 'danger' as const, start: `${look.say.message(term('view.unsafe'))} `, names: named(unsafe, look), andMore },
-    { level: 'warning' as const, start: `${look.say.message(term('view.not-checked-names'))} `, names: named(notRun, look), andMore },
+    {
+      level: 'danger' as const,
+      start: `${look.say.message(term('view.unsafe'))} `,
+      names: named(unsafe, look),
+      andMore,
+    },
+    {
+      level: 'warning' as const,
+      start: `${look.say.message(term('view.not-checked-names'))} `,
+      names: named(notRun, look),
+      andMore,
+    },
   ].filter((v) => v.names.length > 0);
 }
 
