@@ -1,6 +1,6 @@
 import { analyze } from '@cribwright/engine';
 import { truckOnCar as plan } from '@cribwright/engine/testing';
-import { english, english } from '@cribwright/messages/testing';
+import { english } from '@cribwright/messages/testing';
 import { expect, it } from 'vitest';
 import { wayWords } from '../pieces/push-rose.js';
 import { drawn } from '../testing/drawn.js';
