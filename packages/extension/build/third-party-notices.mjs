@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { join } from 'node:path';
+import licenses from 'spdx-license-list/full.js';
 import satisfies from 'spdx-satisfies';
 
 /**
@@ -26,8 +26,7 @@ const noticeFile = /^(licen[cs]e|copying|copyright|copyrightnotice|notices?|thir
  * The text of all others holds a copyright line, and only the package itself can give that.
  */
 const standardTexts = ['Apache-2.0'];
-const require = createRequire(import.meta.url);
-const standardText = (license) => require(`spdx-license-list/licenses/${license}.json`).licenseText;
+const standardText = (license) => licenses[license].licenseText;
 
 /** Notices that a package keeps below its top level: it takes code from elsewhere under a second license. */
 const furtherNotices = { pako: ['lib/zlib/README'] };
