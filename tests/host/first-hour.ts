@@ -18,7 +18,7 @@ const walks: Readonly<Record<string, (page: Page, origin: string, extension: str
     const window = workbench(page);
     await window.open(origin, mkdtempSync(join(tmpdir(), 'first-plan-')), extension);
     await window.walkthrough('Cribwright: Open Walkthrough');
-    await page.getByRole('button', { name: 'New Sample Plan' }).first().click();
+    await page.getByRole('button', { name: 'Write a first plan' }).first().click();
     await page.locator('.tab.active', { hasText: 'Untitled-1' }).waitFor();
     await window.status().filter({ hasText: 'unsafe' }).waitFor();
     await window.photograph('walkthrough-1-unsafe');
@@ -41,7 +41,7 @@ const walks: Readonly<Record<string, (page: Page, origin: string, extension: str
     await window.typeAtEndOf(lineOf('build ') + 1, '\nexpect safe');
     await window.status().filter({ hasText: 'nothing found unsafe' }).waitFor();
     await page.keyboard.press('Control+Home');
-    await page.getByText('1 of 1 expectations held').first().waitFor();
+    await page.getByText('1 of 1 expectations met').first().waitFor();
     await window.photograph('walkthrough-5-safe');
   },
 
