@@ -9,6 +9,14 @@ module.exports = {
       from: {},
       to: { circular: true },
     },
+    {
+      name: 'no-circles-of-folders',
+      comment: 'Folders that need each other are one folder.',
+      severity: 'error',
+      scope: 'folder',
+      from: {},
+      to: { circular: true },
+    },
   ],
   options: {
     includeOnly: '^packages/[^/]+/src/',

@@ -8,13 +8,14 @@ const check = process.argv.includes('--check') ? ['--check'] : [];
 /** In order: later ones read what earlier ones write. */
 const generators = [
   ['packages/messages/build/catalogs.mjs', node],
-  ['packages/engine/build/rule-index.mjs', node],
+  ['packages/rules/build/rule-index.mjs', node],
   ['packages/drawing/build/view-index.mjs', node],
   ['packages/language/build/embed.mjs', node],
-  ['packages/language/build/rule-reference.mjs', source],
-  ['packages/language/build/generate.mjs', source],
+  ['packages/rules/build/embed-pages.mjs', node],
+  ['packages/rules/build/rule-reference.mjs', source],
+  ['packages/syntax/build/generate.mjs', source],
   ['packages/language/build/artifacts.mjs', source],
-  ['packages/language/build/feature-index.mjs', node],
+  ['packages/server/build/feature-index.mjs', node],
   ['packages/extension/build/feature-index.mjs', node],
 ];
 

@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -34,7 +34,7 @@ const circles = ({ summary }: ICruiseResult): readonly string[] =>
       `${rule.name}: ${[from, ...(cycle?.map(({ name }) => name) ?? [to])].join(' → ')}`,
   );
 
-it('finds no circle of files in any package', async () => {
+it('finds no circle of files or folders in any package', async () => {
   const found = await cruised(root, 'packages');
   // A check that reads nothing finds nothing.
   expect(found.summary.totalCruised).toBeGreaterThan(500);
@@ -48,6 +48,21 @@ it('would find a circle of types alone', async () => {
     writeFileSync(join(folder, 'b.ts'), "import type { A } from './a.js';\nexport interface B { a: A }\n");
     const found = await cruised(folder, '.', { includeOnly: '\\.ts$' });
     expect(circles(found)).toContain('no-circles-of-files: a.ts → b.ts → a.ts');
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+});
+
+it('would find a circle of folders whose files make none', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'circles-'));
+  try {
+    mkdirSync(join(folder, 'a'));
+    mkdirSync(join(folder, 'b'));
+    writeFileSync(join(folder, 'a/top.ts'), "export type { B } from '../b/middle.js';\n");
+    writeFileSync(join(folder, 'a/low.ts'), 'export type A = string;\n');
+    writeFileSync(join(folder, 'b/middle.ts'), "import type { A } from '../a/low.js';\nexport type B = A;\n");
+    const found = await cruised(folder, '.', { includeOnly: '\\.ts$' });
+    expect(circles(found)).toContain('no-circles-of-folders: a → b → a');
   } finally {
     rmSync(folder, { recursive: true });
   }

@@ -1,8 +1,8 @@
 import { execFileSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { viewsOf } from '@cribwright/drawing';
-import { analyze } from '@cribwright/engine';
-import { trailerOnCar } from '@cribwright/engine/testing';
+import { trailerOnCar } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
 import { expect, it } from 'vitest';
 
 it('lists every view of the folder, as the generator writes it', () => {

@@ -1,8 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { alike, drawScene, firstChoice, type Item } from '@cribwright/drawing';
-import { analyze, heldPush, type Plan, pushSystems, rest, restingSystems } from '@cribwright/engine';
-import { openWorkspace, parse } from '@cribwright/language';
+import { heldPush, pushSystems, rest, restingSystems } from '@cribwright/engine';
+import type { Plan } from '@cribwright/model';
+import { analyze } from '@cribwright/rules';
+import { parse } from '@cribwright/syntax';
+import { openWorkspace } from '@cribwright/workspace';
 import { best } from './best.js';
 import { largePlan } from './large-plan.js';
 import { panelTimes } from './panel-time.js';

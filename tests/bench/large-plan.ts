@@ -1,5 +1,6 @@
-import type { Plan } from '@cribwright/engine';
-import { crib, foot, inch, samplePlans } from '@cribwright/engine/testing';
+import type { Plan } from '@cribwright/model';
+import { crib, samplePlans } from '@cribwright/model/testing';
+import { foot, inch } from '@cribwright/units';
 
 const rows = [-42, -14, 14, 42].map((inches) => inches * inch);
 const columns = 26;

@@ -1,5 +1,6 @@
 import { firstChoice } from '@cribwright/drawing';
-import type { Analysis, Plan } from '@cribwright/engine';
+import type { Analysis } from '@cribwright/engine';
+import type { Plan } from '@cribwright/model';
 import type { Page } from 'playwright-core';
 import { startChromium } from '../visual/chromium.js';
 import { messageFor, openPanel } from '../visual/fake-host.js';

@@ -1,4 +1,5 @@
-import type { AnalysisChangedParams, AnalysisReply } from '@cribwright/language/protocol';
+import type { AnalysisChangedParams } from '@cribwright/server/protocol';
+import type { AnalysisReply } from '@cribwright/workspace';
 import type { Page } from 'playwright-core';
 import { type Drawable, joined } from '../../packages/extension/src/features/preview/last-good.js';
 import { firstLook, showMessage } from '../../packages/extension/src/features/preview/show-message.js';

@@ -1,4 +1,5 @@
-import { openWorkspace, parse } from '@cribwright/language';
+import { parse } from '@cribwright/syntax';
+import { openWorkspace } from '@cribwright/workspace';
 import { best } from './best.js';
 import { largePlanText } from './large-plan-text.js';
 

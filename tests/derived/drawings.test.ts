@@ -1,7 +1,10 @@
 import { fieldSheet } from '@cribwright/drawing';
-import { analyze, type Figure, type Plan, place } from '@cribwright/engine';
-import { fir6x6, inch } from '@cribwright/engine/testing';
+import type { Figure } from '@cribwright/messages';
 import { wordsIn } from '@cribwright/messages';
+import { type Plan, place } from '@cribwright/model';
+import { fir6x6 } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
+import { inch } from '@cribwright/units';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { drawn } from '../../packages/drawing/src/testing/drawn.js';

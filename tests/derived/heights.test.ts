@@ -1,7 +1,10 @@
-import { analyze, type Figure, type Plan } from '@cribwright/engine';
-import { crib, inch, planOf, sedan, vanTrailer } from '@cribwright/engine/testing';
-import { openWorkspace } from '@cribwright/language';
+import type { Figure } from '@cribwright/messages';
 import { wordsIn } from '@cribwright/messages';
+import type { Plan } from '@cribwright/model';
+import { crib, planOf, sedan, vanTrailer } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
+import { inch } from '@cribwright/units';
+import { openWorkspace } from '@cribwright/workspace';
 import { describe, expect, it } from 'vitest';
 import { drawn } from '../../packages/drawing/src/testing/drawn.js';
 

@@ -1,4 +1,4 @@
-import type { Interval } from '@cribwright/engine';
+import type { Interval } from '@cribwright/model';
 import { findUnit, readQuantity, toSI } from '@cribwright/units';
 import { expect } from 'vitest';
 

@@ -1,12 +1,12 @@
-import { partNamed, place, undersideAlong } from '@cribwright/engine';
 import { wordsIn } from '@cribwright/messages';
+import { partNamed, place, undersideAlong } from '@cribwright/model';
 import fc from 'fast-check';
 import { it } from 'vitest';
 import { jsonReport } from '../../packages/cli/src/report/json.js';
-import { lensesOf } from '../../packages/language/src/features/code-lens.js';
-import { hoverAt } from '../../packages/language/src/features/hover/hover.js';
-import { hintsOf } from '../../packages/language/src/features/inlay-hint.js';
-import { atCursor } from '../../packages/language/src/features/testing/context-of.js';
+import { lensesOf } from '../../packages/server/src/features/code-lens.js';
+import { hoverAt } from '../../packages/server/src/features/hover/hover.js';
+import { hintsOf } from '../../packages/server/src/features/inlay-hint.js';
+import { atCursor } from '../../packages/server/src/testing/context-of.js';
 import { readPlans } from '../examples/read-plans.js';
 import { expectShown } from './shown.js';
 

@@ -1,7 +1,7 @@
 import { drawScene, firstChoice, svgOf, viewsOf } from '@cribwright/drawing';
-import type { PlanReply } from '@cribwright/language';
+import type { PlanReply } from '@cribwright/workspace';
 import { expect, it } from 'vitest';
-import { forDrawing } from '../../packages/language/src/features/for-drawing.js';
+import { forDrawing } from '../../packages/server/src/features/for-drawing.js';
 import { readPlans } from './read-plans.js';
 
 const size = ({ analysis: { supports, findings } }: PlanReply): number =>

@@ -1,7 +1,8 @@
-import type { PolicyKey, PolicyLimit } from '@cribwright/engine';
-import { shippedPolicy } from '@cribwright/engine/testing';
-import { library, openWorkspace } from '@cribwright/language';
+import { library } from '@cribwright/language';
 import { english } from '@cribwright/messages/testing';
+import type { PolicyKey, PolicyLimit } from '@cribwright/model';
+import { shippedPolicy } from '@cribwright/model/testing';
+import { openWorkspace } from '@cribwright/workspace';
 import { describe, expect, it } from 'vitest';
 
 const uri = 'file:///county/plan.crib';

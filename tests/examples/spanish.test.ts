@@ -2,18 +2,18 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { library } from '@cribwright/language';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { MarkupContent } from 'vscode-languageserver-types';
-import type { BoundBlock, BoundFile } from '../../packages/language/src/binding/bound-file.js';
-import { quickFixes } from '../../packages/language/src/features/code-action.js';
-import { lensesOf } from '../../packages/language/src/features/code-lens.js';
-import type { FeatureContext } from '../../packages/language/src/features/feature-context.js';
-import { hoverAt } from '../../packages/language/src/features/hover/hover.js';
-import { plain } from '../../packages/language/src/features/hover/markdown.js';
-import { hintsOf } from '../../packages/language/src/features/inlay-hint.js';
-import { diagnosticsOf } from '../../packages/language/src/features/publish-diagnostics.js';
-import { contextOf } from '../../packages/language/src/features/testing/context-of.js';
+import type { BoundBlock, BoundFile } from '../../packages/language/src/bound/bound-file.js';
 import { letLine, patternUse } from '../../packages/language/src/schema/pattern-block.js';
 import { schema } from '../../packages/language/src/schema/schema.js';
 import { catalogs } from '../../packages/messages/src/generated/catalogs.js';
+import type { FeatureContext } from '../../packages/server/src/context/feature-context.js';
+import { plain } from '../../packages/server/src/context/markdown.js';
+import { quickFixes } from '../../packages/server/src/features/code-action.js';
+import { lensesOf } from '../../packages/server/src/features/code-lens.js';
+import { hoverAt } from '../../packages/server/src/features/hover/hover.js';
+import { hintsOf } from '../../packages/server/src/features/inlay-hint.js';
+import { diagnosticsOf } from '../../packages/server/src/features/publish-diagnostics.js';
+import { contextOf } from '../../packages/server/src/testing/context-of.js';
 import { root } from './read-plans.js';
 
 const names = readdirSync(`${root}examples`, { recursive: true, encoding: 'utf8' })

@@ -1,6 +1,6 @@
 import { readdirSync } from 'node:fs';
-import { rules } from '@cribwright/engine';
 import { languageCodes } from '@cribwright/language';
+import { rules } from '@cribwright/rules';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { readCases, writeCases } from './case-file.js';
 import { sayCase } from './say-case.js';

@@ -1,5 +1,5 @@
-import { openWorkspace, type Problem, positionOf } from '@cribwright/language';
 import { english } from '@cribwright/messages/testing';
+import { openWorkspace, type Problem, positionOf } from '@cribwright/workspace';
 import type { Case } from './case-file.js';
 import { settings } from './settings.js';
 

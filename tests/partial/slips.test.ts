@@ -7,7 +7,8 @@ import {
   toShow,
 } from '@cribwright/cli';
 import { fieldSheet } from '@cribwright/drawing';
-import { lensesOf, openWorkspace, type PlanReply, type Workspace } from '@cribwright/language';
+import { lensesOf } from '@cribwright/server';
+import { openWorkspace, type PlanReply, type Workspace } from '@cribwright/workspace';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { safeFiles } from './files.js';
 import { placesIn, slipsOf } from './slips.js';

@@ -8,17 +8,14 @@ import type {
   Vehicle,
   VehicleContact,
   VehiclePosition,
-} from '@cribwright/engine';
+} from '@cribwright/model';
 import {
   airSprungCab,
   crib,
   degree,
   fir4x4,
   fir6x6,
-  foot,
   hastyTrailer,
-  inch,
-  lb,
   longStrut,
   planOf,
   samplePlans,
@@ -28,7 +25,9 @@ import {
   tallCrib,
   trailerOnCar,
   truckOnCar,
-} from '@cribwright/engine/testing';
+} from '@cribwright/model/testing';
+import { foot, inch } from '@cribwright/units';
+import { lb } from '@cribwright/units/internal';
 import fc from 'fast-check';
 
 /** Picks one value from an arbitrary; every pick is part of what a failing case is shrunk by. */

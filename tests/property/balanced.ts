@@ -1,13 +1,7 @@
 import assert from 'node:assert/strict';
-import {
-  type Analysis,
-  analyze,
-  type Interval,
-  type Plan,
-  type Reaction,
-  toPlan,
-  type Vehicle,
-} from '@cribwright/engine';
+import type { Analysis, Reaction } from '@cribwright/engine';
+import { type Interval, type Plan, toPlan, type Vehicle } from '@cribwright/model';
+import { analyze } from '@cribwright/rules';
 import { casesOf } from './faults.js';
 
 /** Weights with their places, plan axes, so that they add up. */

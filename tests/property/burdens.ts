@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
-import type { Analysis, Figure } from '@cribwright/engine';
+import type { Analysis } from '@cribwright/engine';
+import type { Figure } from '@cribwright/messages';
 import { casesOf } from './faults.js';
 
 /**

@@ -1,4 +1,5 @@
-import type { Analysis, Cargo, Crib, ElementId, Interval, Plan } from '@cribwright/engine';
+import type { Analysis } from '@cribwright/engine';
+import type { Cargo, Crib, ElementId, Interval, Plan } from '@cribwright/model';
 
 const end = (i: Interval): Interval => ({ low: i.high, high: i.high });
 

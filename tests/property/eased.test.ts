@@ -1,5 +1,9 @@
-import { analyze, heldPush, type Plan, type PushContact, type RestingSystem, rest } from '@cribwright/engine';
-import { foot, lb, planOf, straightTruck } from '@cribwright/engine/testing';
+import { heldPush, type PushContact, type RestingSystem, rest } from '@cribwright/engine';
+import type { Plan } from '@cribwright/model';
+import { planOf, straightTruck } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
+import { foot } from '@cribwright/units';
+import { lb } from '@cribwright/units/internal';
 import { describe, expect, it } from 'vitest';
 
 /** Why `more-weight.ts` asks what it asks, and no more: what weight does ease. Each is physics, not a fault. */

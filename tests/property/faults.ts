@@ -1,4 +1,5 @@
-import type { Analysis, LoadCase, Plan } from '@cribwright/engine';
+import type { Analysis, LoadCase } from '@cribwright/engine';
+import type { Plan } from '@cribwright/model';
 
 /** Paths to every number that is not finite, and to what JSON would lose. A part met again is not walked again. */
 function unsound(value: unknown, path = '', met = new WeakSet<object>()): readonly string[] {

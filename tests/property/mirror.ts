@@ -1,4 +1,4 @@
-import type { Plan, Vehicle } from '@cribwright/engine';
+import type { Plan, Vehicle } from '@cribwright/model';
 
 const swap = <T extends string>(side: T): T =>
   (side === 'driver' ? 'passenger' : side === 'passenger' ? 'driver' : side) as T;

@@ -1,5 +1,7 @@
 import assert from 'node:assert/strict';
-import { type Analysis, analyze, type Plan } from '@cribwright/engine';
+import type { Analysis } from '@cribwright/engine';
+import type { Plan } from '@cribwright/model';
+import { analyze } from '@cribwright/rules';
 import fc from 'fast-check';
 import { anyPlan } from './any-plan.js';
 import { assertNoEasier } from './burdens.js';

@@ -1,4 +1,5 @@
-import { type Analysis, type Plan, toPlan } from '@cribwright/engine';
+import type { Analysis } from '@cribwright/engine';
+import { type Plan, toPlan } from '@cribwright/model';
 import { casesOf } from './faults.js';
 
 /**

@@ -1,7 +1,7 @@
 import { execFile } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
-import { analyze } from '@cribwright/engine';
+import { analyze } from '@cribwright/rules';
 import { describe, expect, it } from 'vitest';
 import { oddPlans } from './any-plan.js';
 import { faults } from './faults.js';

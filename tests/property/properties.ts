@@ -1,6 +1,8 @@
 import assert from 'node:assert/strict';
-import { type Analysis, analyze, type ElementId, type Plan } from '@cribwright/engine';
-import { samplePlans } from '@cribwright/engine/testing';
+import type { Analysis } from '@cribwright/engine';
+import type { ElementId, Plan } from '@cribwright/model';
+import { samplePlans } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
 import fc from 'fast-check';
 import { anyPlan } from './any-plan.js';
 import { balanced } from './balanced.js';

@@ -32,7 +32,7 @@ const files: Record<string, string> = {};
 
 beforeAll(async () => {
   const bundle = await build({
-    entryPoints: [`${root}packages/language/src/server/main-browser.ts`],
+    entryPoints: [`${root}packages/server/src/main-browser.ts`],
     bundle: true,
     write: false,
     // Fails where anything of Node is drawn in.

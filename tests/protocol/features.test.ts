@@ -24,7 +24,7 @@ import type {
   TypeHierarchyItem,
   WorkspaceEdit,
 } from 'vscode-languageserver-protocol';
-import { fleet, pairs, trailerPlan } from '../../packages/language/src/features/testing/plans.js';
+import { fleet, pairs, trailerPlan } from '../../packages/workspace/src/testing/plans.js';
 import { type Client, Refusal, startServer } from './client.js';
 import { positionOf } from './sample-plan.js';
 

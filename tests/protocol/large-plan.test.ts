@@ -1,4 +1,5 @@
-import type { AnalysisChangedParams, AnalysisReply } from '@cribwright/language';
+import type { AnalysisChangedParams } from '@cribwright/server/protocol';
+import type { AnalysisReply } from '@cribwright/workspace';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { PublishDiagnosticsParams } from 'vscode-languageserver-protocol';
 import { largePlanText } from '../bench/large-plan-text.js';

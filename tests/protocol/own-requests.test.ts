@@ -1,10 +1,10 @@
 import type {
-  AnalysisReply,
   EditReply,
   ElementAtReply,
   ExpectationsReply,
   RulePageReply,
-} from '@cribwright/language';
+} from '@cribwright/server/protocol';
+import type { AnalysisReply } from '@cribwright/workspace';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Client, startServer } from './client.js';
 import { positionOf, samplePlan } from './sample-plan.js';

@@ -19,7 +19,7 @@ export function serverBundle(): Promise<string> {
 
 async function bundle(): Promise<string> {
   const made = await build({
-    entryPoints: [`${root}packages/language/src/server/main.ts`],
+    entryPoints: [`${root}packages/server/src/main.ts`],
     write: false,
     bundle: true,
     platform: 'node',

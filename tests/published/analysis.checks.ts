@@ -1,5 +1,9 @@
-import { type Analysis, analyze, type Figure } from '@cribwright/engine';
-import { foot, inch, lb, planOf, strut, trailerOnCar, vanTrailer } from '@cribwright/engine/testing';
+import type { Analysis } from '@cribwright/engine';
+import type { Figure } from '@cribwright/messages';
+import { planOf, strut, trailerOnCar, vanTrailer } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
+import { foot, inch } from '@cribwright/units';
+import { lb } from '@cribwright/units/internal';
 import type { Check, Subject } from './check.js';
 import { type AnyReference, closedForm } from './sources.js';
 

@@ -1,4 +1,4 @@
-import { inch, psf, psi } from '@cribwright/engine/testing';
+import { inch, psf, psi } from '@cribwright/units';
 import type { Check, Subject } from './check.js';
 import { planFrom } from './library-text.js';
 import { published } from './sources.js';

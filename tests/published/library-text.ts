@@ -1,5 +1,5 @@
-import { openWorkspace, type PlanReply } from '@cribwright/language';
 import { english } from '@cribwright/messages/testing';
+import { openWorkspace, type PlanReply } from '@cribwright/workspace';
 
 const uri = 'file:///library-check/plan.crib';
 

@@ -1,4 +1,4 @@
-import { lb } from '@cribwright/engine/testing';
+import { lb } from '@cribwright/units/internal';
 import type { Check, Subject } from './check.js';
 import { planFrom } from './library-text.js';
 import { published } from './sources.js';

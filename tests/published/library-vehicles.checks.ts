@@ -1,4 +1,5 @@
-import { foot, lb } from '@cribwright/engine/testing';
+import { foot } from '@cribwright/units';
+import { lb } from '@cribwright/units/internal';
 import type { Check, Subject } from './check.js';
 import { planFrom } from './library-text.js';
 import { published } from './sources.js';

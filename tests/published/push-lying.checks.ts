@@ -1,5 +1,8 @@
-import { analyze, type Vehicle, type VehiclePosition } from '@cribwright/engine';
-import { foot, inch, lb, planOf, vanTrailer } from '@cribwright/engine/testing';
+import type { Vehicle, VehiclePosition } from '@cribwright/model';
+import { planOf, vanTrailer } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
+import { foot, inch } from '@cribwright/units';
+import { lb } from '@cribwright/units/internal';
 import type { Check, Subject } from './check.js';
 import { closedForm } from './sources.js';
 

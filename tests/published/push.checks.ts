@@ -1,5 +1,5 @@
 import { gravityOn, type PushSystem, type Vector } from '@cribwright/engine';
-import { trailerOnCar } from '@cribwright/engine/testing';
+import { trailerOnCar } from '@cribwright/model/testing';
 import type { Check, Subject } from './check.js';
 import { at, box, corners, holds, leastThatStands, standing, toward } from './push-system.js';
 import { type AnyReference, closedForm, published } from './sources.js';

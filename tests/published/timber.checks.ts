@@ -2,13 +2,14 @@ import {
   bearingLengthFactor,
   crossingArea,
   crossingCapacity,
-  type Figure,
-  type Policy,
   speciesStress,
-  type Timber,
   wetServiceFactor,
 } from '@cribwright/engine';
-import { fir4x4, fir6x6, inch, lb, policyWith, psi } from '@cribwright/engine/testing';
+import type { Figure } from '@cribwright/messages';
+import type { Policy, Timber } from '@cribwright/model';
+import { fir4x4, fir6x6, policyWith } from '@cribwright/model/testing';
+import { inch, psi } from '@cribwright/units';
+import { lb } from '@cribwright/units/internal';
 import type { Check, Subject } from './check.js';
 import { type AnyReference, closedForm, memory, published } from './sources.js';
 

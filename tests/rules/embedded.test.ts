@@ -13,8 +13,9 @@ const isUpToDate = (script: string) =>
 
 it('holds the library and the rule pages as they are on disk', () => {
   isUpToDate('packages/language/build/embed.mjs');
+  isUpToDate('packages/rules/build/embed-pages.mjs');
 });
 
 it('lists every rule in the reference', () => {
-  isUpToDate('packages/language/build/rule-reference.mjs');
+  isUpToDate('packages/rules/build/rule-reference.mjs');
 });

@@ -1,6 +1,6 @@
-import { rules } from '@cribwright/engine';
-import { openWorkspace, type Problem, positionOf, rulePages } from '@cribwright/language';
 import { english } from '@cribwright/messages/testing';
+import { rulePages, rules } from '@cribwright/rules';
+import { openWorkspace, type Problem, positionOf } from '@cribwright/workspace';
 import { describe, expect, it } from 'vitest';
 import { type Fence, fencesOf, missingHeadings } from './page.js';
 

@@ -1,6 +1,7 @@
-import type { Analysis, Plan } from '@cribwright/engine';
-import { analyze } from '@cribwright/engine';
-import { samplePlans } from '@cribwright/engine/testing';
+import type { Analysis } from '@cribwright/engine';
+import type { Plan } from '@cribwright/model';
+import { samplePlans } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
 import { readPlans } from '../examples/read-plans.js';
 
 export interface DrawnPlan {

@@ -1,5 +1,6 @@
 import { firstChoice, type ViewChoice } from '@cribwright/drawing';
-import type { Analysis, Plan } from '@cribwright/engine';
+import type { Analysis } from '@cribwright/engine';
+import type { Plan } from '@cribwright/model';
 import type { FromPanel, PanelState, ToPanel } from '@cribwright/preview';
 import { build } from 'esbuild';
 import type { Browser, Page } from 'playwright-core';

@@ -1,7 +1,8 @@
 import { drawScene, firstChoice, viewsOf } from '@cribwright/drawing';
 import { type Item, type Scene, walk } from '@cribwright/drawing/page';
-import { analyze, type Plan } from '@cribwright/engine';
-import { crib, planOf, straightTruck, strut, trailerOnCar, vanTrailer } from '@cribwright/engine/testing';
+import type { Plan } from '@cribwright/model';
+import { crib, planOf, straightTruck, strut, trailerOnCar, vanTrailer } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
 import { readQuantity } from '@cribwright/units';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';

@@ -1,6 +1,8 @@
 import { drawScene, firstChoice, leaveOut } from '@cribwright/drawing';
-import { analyze, type Plan, unchecked } from '@cribwright/engine';
-import { samplePlans } from '@cribwright/engine/testing';
+import { unchecked } from '@cribwright/engine';
+import type { Plan } from '@cribwright/model';
+import { samplePlans } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startChromium } from './chromium.js';

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { firstChoice, scenesFor, svgOf } from '@cribwright/drawing';
-import { analyze } from '@cribwright/engine';
-import { samplePlans } from '@cribwright/engine/testing';
 import { english } from '@cribwright/messages/testing';
+import { samplePlans } from '@cribwright/model/testing';
 import type { PanelState } from '@cribwright/preview';
+import { analyze } from '@cribwright/rules';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startChromium } from './chromium.js';

@@ -1,6 +1,6 @@
 import { drawScene, firstChoice, paletteOf, svgOf } from '@cribwright/drawing';
-import { analyze } from '@cribwright/engine';
-import { samplePlans } from '@cribwright/engine/testing';
+import { samplePlans } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startChromium } from './chromium.js';

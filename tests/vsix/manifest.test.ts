@@ -60,7 +60,7 @@ it('names only files that are there', () => {
 });
 
 it('describes every setting, and each is read by someone', () => {
-  const language = readdirSync(join(root, 'packages/language/src'), { recursive: true, withFileTypes: true })
+  const language = readdirSync(join(root, 'packages/server/src'), { recursive: true, withFileTypes: true })
     .filter((f) => f.isFile() && f.name.endsWith('.ts'))
     .map((f) => readFileSync(join(f.parentPath, f.name), 'utf8'))
     .join('\n');

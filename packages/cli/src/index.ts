@@ -1,6 +1,5 @@
 export { toShow } from './files/plans-in.js';
 export { readReport } from './files/read-report.js';
-export type { Io } from './io.js';
 export { run } from './program.js';
 export { expectationsHeld, surprises } from './report/expectations.js';
 export { fileReport } from './report/file-report.js';
@@ -8,3 +7,4 @@ export { jsonValue } from './report/json.js';
 export { exitCode } from './report/outcome.js';
 export type { CheckReport, FileReport, PlanReport } from './report/report.js';
 export { sarifReport } from './report/sarif.js';
+export type { Io } from './terminal/io.js';

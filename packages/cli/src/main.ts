@@ -1,5 +1,5 @@
 import process from 'node:process';
-import { today } from '@cribwright/language';
+import { today } from '@cribwright/workspace';
 import { readStandardInput } from './files/read-standard-input.js';
 import { run } from './program.js';
 import { standardOutput } from './terminal/standard-output.js';

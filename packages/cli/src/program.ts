@@ -8,9 +8,9 @@ import { lesson } from './commands/lesson.js';
 import { materials } from './commands/materials.js';
 import { sheet } from './commands/sheet.js';
 import { test } from './commands/test.js';
-import type { Io } from './io.js';
+import { version } from './report/version.js';
+import type { Io } from './terminal/io.js';
 import { printable } from './terminal/paint.js';
-import { version } from './version.js';
 
 const parts: readonly CommandPart[] = [check, test, draw, sheet, materials, lesson, explain];
 

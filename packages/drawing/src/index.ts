@@ -1,13 +1,13 @@
-export { drawScene, firstChoice, scenesFor, viewNamed, viewsOf } from './draw-scene.js';
 export { fieldSheet } from './field-sheet/field-sheet.js';
+export type { Shown } from './look/look.js';
 export { type PdfOptions, pdfOf } from './pdf/pdf-of.js';
-export type * from './scene/scene.js';
+export type { Drag, Frame, Item, Scene, SheetPoint, SpaceScene, ViewChoice, ViewId } from './scene/scene.js';
+export { drawScene, firstChoice, scenesFor, viewNamed, viewsOf } from './scenes/draw-scene.js';
 export { alike } from './sharing/alike.js';
 export { leaveOut, type SentScene } from './sharing/kept.js';
 export { type Palette, paletteOf, palettes, type ThemeName } from './svg/palette.js';
 export { SceneSvg } from './svg/scene-svg.js';
 export { fontFamily, paletteVariables, variableStyleSheet } from './svg/style-sheet.js';
 export { svgOf } from './svg/svg-of.js';
-export type { Shown } from './views/look.js';
 export { lossTitles, stageTitles, type Titled } from './views/moments.js';
 export type { View } from './views/view.js';

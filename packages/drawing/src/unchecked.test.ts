@@ -1,9 +1,10 @@
-import { analyze, unchecked } from '@cribwright/engine';
-import { samplePlans, trailerOnCar } from '@cribwright/engine/testing';
+import { unchecked } from '@cribwright/engine';
+import { samplePlans, trailerOnCar } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
 import { describe, expect, it } from 'vitest';
-import { drawScene, firstChoice, viewsOf } from './draw-scene.js';
 import type { Item } from './scene/scene.js';
 import { walk } from './scene/walk.js';
+import { drawScene, firstChoice, viewsOf } from './scenes/draw-scene.js';
 import { drawn } from './testing/drawn.js';
 
 const layouts = ['top', 'side', 'end', '3d'] as const;

@@ -1,56 +1,84 @@
-export type * from './analysis/analysis.js';
-export { analyze, analyzeInSteps } from './analysis/analyze.js';
-export { unchecked } from './analysis/unchecked.js';
+export { type Build, buildsFor, type Stock, stockOf } from './alternatives/builds.js';
+export type {
+  Analysis,
+  BodyResult,
+  ContactResult,
+  ExpectationResult,
+  GroundResult,
+  LoadCase,
+  MaterialsResult,
+  PaperTrail,
+  PushResult,
+  Reaction,
+  StageResult,
+  SupportResult,
+  TimelineResult,
+} from './analysis/analysis.js';
+export {
+  type AxleGroup,
+  type AxleLimits,
+  type AxleLoad,
+  axleGroups,
+  bridgeFormula,
+  federalLimits,
+  overweight,
+} from './axle-limits/bridge-formula.js';
 export { caution } from './caution.js';
-export * from './crib/wedge-drive.js';
-export { type Build, buildsFor, type Stock, stockOf } from './design/builds.js';
-export * from './figure/compute.js';
-export type * from './figure/figure.js';
-export type * from './finding/finding.js';
-export type { Message } from './finding/message.js';
-export * from './finding/tally.js';
-export { pushSystems, restingSystems } from './loss/finished-systems.js';
+export {
+  driveForce,
+  keepForce,
+  pairDriveForces,
+  slippingWedge,
+  staysByItself,
+  steepestTaper,
+  type Wedge,
+  type WedgePair,
+} from './crib/wedge-drive.js';
+export { elementMessage } from './derived/element-message.js';
+export { pushSystems, restingSystems } from './derived/finished-systems.js';
+export { type Workings, workingsOf } from './derived/workings.js';
+export type { Finding, Fix, Severity } from './finding/finding.js';
+export { type Counted, type Tally, tally } from './finding/tally.js';
+export type { LinearProgram } from './linear-program/linear-program.js';
 export { shareBounds } from './loss/reaction-bounds.js';
-export * from './model/interval.js';
-export type * from './model/plan.js';
-export type * from './model/policy.js';
-export type * from './model/ref.js';
-export type * from './model/source-note.js';
-export type * from './model/support.js';
-export type * from './model/vehicle.js';
-export type { Contact, Met } from './placed/contacts.js';
-export { dressed } from './placed/dressed.js';
-export * from './placed/frame.js';
-export * from './placed/outline.js';
-export { crossings as crossmemberPlaces, partNamed, pieces } from './placed/part-place.js';
-export * from './placed/place.js';
-export * from './placed/place-chock.js';
-export type * from './placed/place-crib.js';
-export type * from './placed/place-pad.js';
-export { type PlacedStepChock, stepChockSize } from './placed/place-step-chock.js';
-export type * from './placed/place-strut.js';
-export type * from './placed/place-tie.js';
-export { bodyTop, type PlacedVehicle, type PlacedWheel, placeVehicle } from './placed/place-vehicle.js';
-export { poseOf } from './placed/pose.js';
-export { posed } from './placed/posed.js';
-export * from './placed/stack.js';
-export { underside, undersideAlong } from './placed/underside.js';
-export * from './plausibility/bridge-formula.js';
-export { limitKinds } from './policy/limit.js';
-export { gravityOn } from './push/gravity.js';
+export { gravityOn } from './mass/gravity.js';
 export { type HeldPush, heldPush } from './push/held-push.js';
-export type { LinearProgram } from './push/linear-program.js';
 export { program } from './push/program.js';
 export type { Program } from './push/push-program.js';
-export type * from './push/push-system.js';
+export type {
+  Push,
+  PushBody,
+  PushContact,
+  PushStrut,
+  PushSystem,
+  PushTie,
+  Stack,
+  TieEnd,
+} from './push/push-system.js';
 export { rest } from './resting/rest.js';
-export type * from './resting/system.js';
-export { rules } from './rules/generated/rule-index.js';
-export type { Family, Rule, RuleFinding } from './rules/rule.js';
+export type {
+  Memory,
+  Motion,
+  Outcome,
+  Rest,
+  RestingBody,
+  RestingSystem,
+  Rests,
+  Spring,
+} from './resting/system.js';
+export { unchecked } from './results/unchecked.js';
+export type { Vector } from './space/vectors.js';
 export * as statics from './statics/index.js';
-export * from './timber/bearing-factors.js';
-export * from './timber/column.js';
-export * from './timber/crossing.js';
-export { elementMessage } from './workings/element-message.js';
-export type { AnalyzeOptions } from './workings/support-workings.js';
-export { type Workings, workingsOf } from './workings/workings.js';
+export type { AnalyzeOptions } from './supports/support-workings.js';
+export { bearingLengthFactor, wetServiceFactor } from './timber/bearing-factors.js';
+export {
+  bucklingStress,
+  columnStability,
+  eulerLoad,
+  MOST_SLENDER,
+  MOST_SLENDER_ERECTING,
+  slenderness,
+  strutFailureLoad,
+  tube,
+} from './timber/column.js';
+export { crossingArea, crossingCapacity, crossingStress, speciesStress } from './timber/crossing.js';

@@ -32,14 +32,14 @@ const bundles = {
   },
   server: {
     ...nodeTarget,
-    entryPoints: ['packages/language/src/server/main.ts'],
-    outfile: 'packages/language/dist/server.cjs',
+    entryPoints: ['packages/server/src/main.ts'],
+    outfile: 'packages/server/dist/server.cjs',
   },
   'server.worker': {
     ...workerTarget,
     format: 'iife',
-    entryPoints: ['packages/language/src/server/main-browser.ts'],
-    outfile: 'packages/language/dist/server.worker.js',
+    entryPoints: ['packages/server/src/main-browser.ts'],
+    outfile: 'packages/server/dist/server.worker.js',
   },
   panel: {
     platform: 'browser',

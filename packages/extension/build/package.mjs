@@ -21,8 +21,8 @@ const contents = [
   'packages/extension/dist/extension.web.js',
   'packages/extension/l10n',
   'packages/extension/media',
-  'packages/language/dist/server.cjs',
-  'packages/language/dist/server.worker.js',
+  'packages/server/dist/server.cjs',
+  'packages/server/dist/server.worker.js',
   'packages/preview/dist/panel',
   'syntaxes',
 ];

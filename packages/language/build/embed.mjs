@@ -1,22 +1,15 @@
-// Puts the bundled library and the rules' pages into modules, so that a bundle and a browser worker hold them.
-// With `--check`, writes nothing and fails where a module is out of date.
+// Puts the bundled library into a module, so that a bundle and a browser worker hold it.
+// With `--check`, writes nothing and fails where it is out of date.
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
 const at = (path) => fileURLToPath(new URL(path, import.meta.url));
 const libraryFolder = at('../src/library/');
-const rulesFolder = at('../../engine/src/rules/');
 
 const library = readdirSync(libraryFolder)
   .filter((name) => name.endsWith('.crib'))
   .sort()
   .map((name) => [name, readFileSync(libraryFolder + name, 'utf8')]);
-
-const pages = (existsSync(rulesFolder) ? readdirSync(rulesFolder, { withFileTypes: true }) : [])
-  .filter((entry) => entry.isDirectory() && existsSync(`${rulesFolder}${entry.name}/rule.md`))
-  .map((entry) => entry.name)
-  .sort()
-  .map((id) => [id, readFileSync(`${rulesFolder}${id}/rule.md`, 'utf8')]);
 
 const quote = (text) =>
   `\`${text.replaceAll('\\', '\\\\').replaceAll('`', '\\`').replaceAll('${', '\\${')}\``;
@@ -33,7 +26,6 @@ const module = (name, doc, entries) =>
 
 const modules = [
   ['../src/generated/library.ts', module('library', 'The bundled library: file name to text.', library)],
-  ['../src/generated/rule-pages.ts', module('rulePages', "Every rule's page: rule id to Markdown.", pages)],
 ];
 
 let stale = 0;

@@ -1,6 +1,6 @@
 import type { MessageHoles } from './generated/catalogs.js';
-import type { NoHoles } from './hole-kinds.js';
-import type { Hole, Message } from './values.js';
+import type { NoHoles } from './values/hole-kinds.js';
+import type { Hole, Message } from './values/values.js';
 
 /** The ids of all messages. */
 export type MessageId = keyof MessageHoles;

@@ -1,4 +1,4 @@
-import type { Range } from './values.js';
+import type { Range } from './values/values.js';
 
 /** A formula as a tree. Groups keep the parentheses that its author wrote. */
 export type Expression =

@@ -1,7 +1,7 @@
 import type { MessageId } from './compose.js';
 import { catalogs } from './generated/catalogs.js';
 import { name } from './message.js';
-import type { Message } from './values.js';
+import type { Message } from './values/values.js';
 
 /** The ids of all messages with this prefix, in the order of the catalog: `language.unit-missing`. */
 export const messageIds = <Prefix extends string>(prefix: Prefix): readonly IdOf<Prefix>[] =>

@@ -1,5 +1,5 @@
 import type { Rounding } from '@cribwright/units';
-import type { QuantityKind } from './quantity-kind.js';
+import type { QuantityKind } from './values/quantity-kind.js';
 import type {
   Calculation,
   Count,
@@ -11,7 +11,7 @@ import type {
   Phrase,
   Quantity,
   Range,
-} from './values.js';
+} from './values/values.js';
 
 export const name = (text: string): Name => ({ kind: 'name', text });
 export const count = (n: number): Count => ({ kind: 'count', count: n });

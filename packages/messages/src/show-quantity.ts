@@ -6,8 +6,8 @@ import {
   showTapePair,
   showTapeRange,
 } from '@cribwright/units';
-import { dimensionOf, type QuantityKind, unitOf } from './quantity-kind.js';
-import type { Figure, Quantity } from './values.js';
+import { dimensionOf, type QuantityKind, unitOf } from './values/quantity-kind.js';
+import type { Figure, Quantity } from './values/values.js';
 
 /** Digits of a computed load, stress or area outside a calculation. */
 const significant = 3;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { message, term } from './compose.js';
 import { calculation, count, list, name, quantity, shown, shownBeside } from './message.js';
-import type { Figure } from './values.js';
+import type { Figure } from './values/values.js';
 import { wordsIn } from './words-in.js';
 
 const inch = 0.0254;

@@ -2,7 +2,7 @@ import type { System } from '@cribwright/units';
 import { catalogFor } from './catalog.js';
 import { fault } from './faults.js';
 import { showFigureValue, showQuantity } from './show-quantity.js';
-import type { Figure, FigureSource, Hole, List, Phrase, Quantity } from './values.js';
+import type { Figure, FigureSource, Hole, List, Phrase, Quantity } from './values/values.js';
 import { writeCalculation } from './write-calculation.js';
 import { writeSource } from './write-source.js';
 

@@ -2,7 +2,7 @@ import type { System } from '@cribwright/units';
 import { type Expression, parseFormula } from './formula.js';
 import { holesOf } from './message.js';
 import { showWorking } from './show-quantity.js';
-import type { Figure, Hole, Phrase } from './values.js';
+import type { Figure, Hole, Phrase } from './values/values.js';
 
 interface Writer {
   readonly units: System;

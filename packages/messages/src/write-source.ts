@@ -1,4 +1,4 @@
-import type { FigureSource } from './values.js';
+import type { FigureSource } from './values/values.js';
 
 type Format = (id: string, holes: Readonly<Record<string, string>>) => string;
 

@@ -1,6 +1,6 @@
 import { drawScene, firstChoice, leaveOut } from '@cribwright/drawing';
 import { unchecked } from '@cribwright/engine';
-import { trailerOnCar as plan } from '@cribwright/engine/testing';
+import { trailerOnCar as plan } from '@cribwright/model/testing';
 import { expect, it } from 'vitest';
 import { joined, type Show } from './joined.js';
 

@@ -1,6 +1,6 @@
 import { drawScene, firstChoice } from '@cribwright/drawing';
-import { analyze } from '@cribwright/engine';
-import { tallCrib as plan } from '@cribwright/engine/testing';
+import { tallCrib as plan } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
 import { expect, it } from 'vitest';
 import { topOf } from './space-labels.js';
 

@@ -1,6 +1,6 @@
 import { drawScene, firstChoice } from '@cribwright/drawing';
 import { unchecked } from '@cribwright/engine';
-import { trailerOnCar as plan } from '@cribwright/engine/testing';
+import { trailerOnCar as plan } from '@cribwright/model/testing';
 import { Color, type Group, LineSegments, Mesh } from 'three';
 import { expect, it } from 'vitest';
 import { reachOf, SpaceThings } from './space-things.js';

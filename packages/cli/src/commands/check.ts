@@ -1,6 +1,5 @@
 import { Option } from 'commander';
 import { readReport } from '../files/read-report.js';
-import type { Io } from '../io.js';
 import { jsonReport } from '../report/json.js';
 import { exitCode } from '../report/outcome.js';
 import type { CheckReport } from '../report/report.js';
@@ -8,6 +7,7 @@ import { ruleNotes } from '../report/rule-notes.js';
 import { sarifReport } from '../report/sarif.js';
 import { textReport } from '../report/text.js';
 import { type Speech, type SpeechOptions, speechOf, withLanguage, withUnits } from '../report/words.js';
+import type { Io } from '../terminal/io.js';
 import { paintFor } from '../terminal/paint.js';
 import type { CommandPart } from './command.js';
 

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import type { Io } from '../io.js';
+import type { Io } from '../terminal/io.js';
 
 /** One word of the command line. Adding one is one file here and one line in `program.ts`. */
 export interface CommandPart {

@@ -4,7 +4,7 @@ import { drawScene, svgOf, viewsOf } from '@cribwright/drawing';
 import { type Asked, choiceOf, NotUnderstood, themeOf } from '../drawing/choice.js';
 import { fileNames } from '../drawing/file-names.js';
 import { type PlanToShow, planNamed, plansIn } from '../files/plans-in.js';
-import type { Io } from '../io.js';
+import type { Io } from '../terminal/io.js';
 import { printable } from '../terminal/paint.js';
 import type { CommandPart } from './command.js';
 

@@ -1,6 +1,7 @@
-import { rules } from '@cribwright/engine';
-import { languageCodes, rulePageText } from '@cribwright/language';
+import { languageCodes } from '@cribwright/language';
 import { type Locale, message, name, term, type Words, wordsIn } from '@cribwright/messages';
+import { rules } from '@cribwright/rules';
+import { rulePageText } from '@cribwright/server';
 import { closest } from '@cribwright/units';
 import { withLanguage } from '../report/words.js';
 import { markdownText } from '../terminal/markdown.js';

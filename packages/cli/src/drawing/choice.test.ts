@@ -1,5 +1,5 @@
-import { analyze } from '@cribwright/engine';
-import { trailerOnCar } from '@cribwright/engine/testing';
+import { trailerOnCar } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
 import { expect, it } from 'vitest';
 import { choiceOf, themeOf } from './choice.js';
 

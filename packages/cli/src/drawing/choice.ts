@@ -1,5 +1,6 @@
 import { lossTitles, type ThemeName, type View, type ViewChoice, viewsOf } from '@cribwright/drawing';
-import type { Analysis, Plan } from '@cribwright/engine';
+import type { Analysis } from '@cribwright/engine';
+import type { Plan } from '@cribwright/model';
 import { closest } from '@cribwright/units';
 
 /** What was asked for on the command line, as words. */

@@ -1,7 +1,7 @@
 import { type Dirent, readdirSync, realpathSync, statSync } from 'node:fs';
 import { isAbsolute, join, relative, resolve, sep } from 'node:path';
-import { isPlanFile, passedOver } from '@cribwright/language';
 import { type Phrase, term } from '@cribwright/messages';
+import { isPlanFile, passedOver } from '@cribwright/server';
 import { folderOf } from './folder-of.js';
 import { systemWords, unreadableWords } from './unreadable-words.js';
 

@@ -1,10 +1,10 @@
 import type { Shown } from '@cribwright/drawing';
-import type { PlanReply } from '@cribwright/language';
+import type { PlanReply } from '@cribwright/workspace';
 import { NotUnderstood } from '../drawing/choice.js';
-import type { Io } from '../io.js';
 import { hasErrors } from '../report/outcome.js';
 import type { CheckReport } from '../report/report.js';
 import { plainSpeech } from '../report/words.js';
+import type { Io } from '../terminal/io.js';
 import { printable } from '../terminal/paint.js';
 import { readReport } from './read-report.js';
 

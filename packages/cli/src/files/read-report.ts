@@ -1,17 +1,17 @@
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { term } from '@cribwright/messages';
+import { readPlanFile } from '@cribwright/server';
 import {
   type FileSource,
   lessonsIn,
   libraryFolder,
   openWorkspace,
-  readPlanFile,
   type Workspace,
-} from '@cribwright/language';
-import { term } from '@cribwright/messages';
-import type { Io } from '../io.js';
+} from '@cribwright/workspace';
 import { fileReport } from '../report/file-report.js';
 import type { CheckReport, FileReport } from '../report/report.js';
+import type { Io } from '../terminal/io.js';
 import { findCribFiles, shortPath } from './crib-files.js';
 import { folderOf } from './folder-of.js';
 import { unreadableWords } from './unreadable-words.js';

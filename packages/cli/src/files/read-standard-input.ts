@@ -1,4 +1,4 @@
-import { decodePlan, mostBytes } from '@cribwright/language';
+import { decodePlan, mostBytes } from '@cribwright/server';
 
 /**
  * All of a stream of bytes as text.

@@ -1,5 +1,5 @@
-import type { Unreadable } from '@cribwright/language';
 import { type Message, type Name, name, term } from '@cribwright/messages';
+import type { Unreadable } from '@cribwright/workspace';
 
 /** Why a path cannot be read as a plan, as the command line says it. */
 export const unreadableWords: Readonly<Record<Unreadable['unreadable'] | 'gone', Message>> = {

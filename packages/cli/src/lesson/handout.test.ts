@@ -1,7 +1,8 @@
-import { analyze, caution } from '@cribwright/engine';
-import { tallCrib } from '@cribwright/engine/testing';
-import type { Lesson } from '@cribwright/language';
+import { caution } from '@cribwright/engine';
 import { message, name } from '@cribwright/messages';
+import { tallCrib } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
+import type { Lesson } from '@cribwright/workspace';
 import { expect, it } from 'vitest';
 import { escaped } from './escaped.js';
 import { handout } from './handout.js';

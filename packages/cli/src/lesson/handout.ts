@@ -1,7 +1,7 @@
 import { drawScene, firstChoice, fontFamily, svgOf, viewsOf } from '@cribwright/drawing';
 import { caution } from '@cribwright/engine';
-import type { Answer, Exercise, Lesson, PlanReply } from '@cribwright/language';
 import { wordsIn } from '@cribwright/messages';
+import type { Answer, Exercise, Lesson, PlanReply } from '@cribwright/workspace';
 import { toShow } from '../files/plans-in.js';
 import { formulaText, sourceText } from '../report/figure-text.js';
 import { escaped } from './escaped.js';

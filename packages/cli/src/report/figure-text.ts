@@ -1,4 +1,4 @@
-import type { Figure } from '@cribwright/engine';
+import type { Figure } from '@cribwright/messages';
 import { list, type Message, message, name, term, type Words } from '@cribwright/messages';
 import { type Paint, printable } from '../terminal/paint.js';
 

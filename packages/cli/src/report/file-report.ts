@@ -1,5 +1,5 @@
-import type { Ref } from '@cribwright/engine';
-import { type Checked, type Problem, rangeOf } from '@cribwright/language';
+import type { Ref } from '@cribwright/model';
+import { type Checked, type Problem, rangeOf } from '@cribwright/workspace';
 import type { FileReport, LocatedFinding, LocatedProblem, Location, TextFix } from './report.js';
 
 /** What the report must be told about the files that a check speaks of. */

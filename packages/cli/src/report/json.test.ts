@@ -3,8 +3,8 @@ import { name } from '@cribwright/messages';
 import { Ajv } from 'ajv';
 import { expect, it } from 'vitest';
 import { height, limit, sampleReport, tooHigh } from '../testing/sample-report.js';
-import { version } from '../version.js';
 import { figureValue, jsonReport, schemaId } from './json.js';
+import { version } from './version.js';
 import { plainSpeech } from './words.js';
 
 const { words } = plainSpeech;

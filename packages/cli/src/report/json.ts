@@ -1,13 +1,7 @@
-import {
-  type BodyResult,
-  type ContactResult,
-  caution,
-  type Figure,
-  type SupportResult,
-} from '@cribwright/engine';
+import { type BodyResult, type ContactResult, caution, type SupportResult } from '@cribwright/engine';
+import type { Figure } from '@cribwright/messages';
 import { dimensionOf, unitOf, type Words } from '@cribwright/messages';
 import { displayUnit, findUnit, fromSI } from '@cribwright/units';
-import { version } from '../version.js';
 import { formulaText, sourceText } from './figure-text.js';
 import { exitCode, tally } from './outcome.js';
 import type {
@@ -19,6 +13,7 @@ import type {
   PlanReport,
 } from './report.js';
 import { shownProblems } from './shown-problems.js';
+import { version } from './version.js';
 import { plainSpeech, type Speech } from './words.js';
 
 export const schemaId = 'urn:cribwright:check:1';

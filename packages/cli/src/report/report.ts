@@ -1,6 +1,7 @@
-import type { Finding, Message } from '@cribwright/engine';
-import type { Lesson, PlanReply, TextRange } from '@cribwright/language';
-import type { Phrase } from '@cribwright/messages';
+import type { Finding } from '@cribwright/engine';
+import type { TextRange } from '@cribwright/language';
+import type { Message, Phrase } from '@cribwright/messages';
+import type { Lesson, PlanReply } from '@cribwright/workspace';
 
 /** Where something stands in a text: lines and characters from 0, as editors count. */
 export type Range = TextRange['range'];

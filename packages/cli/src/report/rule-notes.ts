@@ -1,5 +1,5 @@
-import { rules } from '@cribwright/engine';
 import type { Words } from '@cribwright/messages';
+import { rules } from '@cribwright/rules';
 import type { RuleNote } from './sarif.js';
 
 /** Every rule's name and what it protects against, in a reader's language. */

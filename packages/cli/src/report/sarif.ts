@@ -3,7 +3,6 @@ import { isAbsolute } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { count, message, name, type Words } from '@cribwright/messages';
 import { SarifBuilder, SarifResultBuilder, SarifRuleBuilder, SarifRunBuilder } from 'node-sarif-builder';
-import { version } from '../version.js';
 import { formulaText, sourceText } from './figure-text.js';
 import { hasErrors } from './outcome.js';
 import type {
@@ -15,6 +14,7 @@ import type {
   TextFix,
 } from './report.js';
 import { shownProblems } from './shown-problems.js';
+import { version } from './version.js';
 import { plainSpeech, type Speech } from './words.js';
 
 type Result = SarifResultBuilder['result'];

@@ -2,10 +2,9 @@ import { caution, type Finding } from '@cribwright/engine';
 import { count, list, message, name, term, type Words } from '@cribwright/messages';
 import { group } from '@cribwright/units';
 import { type Paint, printable } from '../terminal/paint.js';
-import { quote } from '../terminal/quote.js';
-
 import { sumLines } from './figure-text.js';
 import { tally } from './outcome.js';
+import { quote } from './quote.js';
 import type { CheckReport, FileReport, LocatedFinding, LocatedProblem, PlanReport } from './report.js';
 import { shownProblems } from './shown-problems.js';
 import { plainSpeech, type Speech } from './words.js';

@@ -1,8 +1,10 @@
-import type { Analysis, Figure, Finding, Plan } from '@cribwright/engine';
-import { trailerOnCar } from '@cribwright/engine/testing';
-import type { Checked } from '@cribwright/language';
+import type { Analysis, Finding } from '@cribwright/engine';
+import type { Figure } from '@cribwright/messages';
 import { calculation, count, type Message, message, name, shown, term } from '@cribwright/messages';
+import type { Plan } from '@cribwright/model';
+import { trailerOnCar } from '@cribwright/model/testing';
 import { inch } from '@cribwright/units';
+import type { Checked } from '@cribwright/workspace';
 import { fileReport } from '../report/file-report.js';
 import type { CheckReport } from '../report/report.js';
 

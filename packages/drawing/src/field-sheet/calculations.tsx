@@ -1,7 +1,7 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 
-import type { Analysis, Figure, LoadCase, PaperTrail } from '@cribwright/engine';
-import type { Words } from '@cribwright/messages';
+import type { Analysis, LoadCase, PaperTrail } from '@cribwright/engine';
+import type { Figure, Words } from '@cribwright/messages';
 import type { JSX } from 'preact';
 
 /** The loads as built, and when a vehicle beneath gives way, with the calculations written out. */

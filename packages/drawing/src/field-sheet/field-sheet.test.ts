@@ -1,7 +1,8 @@
-import { analyze, caution } from '@cribwright/engine';
-import { policyWith, samplePlans, tallCrib, trailerOnCar } from '@cribwright/engine/testing';
+import { caution } from '@cribwright/engine';
 import { message, name } from '@cribwright/messages';
 import { english, value } from '@cribwright/messages/testing';
+import { policyWith, samplePlans, tallCrib, trailerOnCar } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
 import { expect, it } from 'vitest';
 import { fieldSheet } from './field-sheet.js';
 

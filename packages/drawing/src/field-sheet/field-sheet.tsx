@@ -1,15 +1,16 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 
-import { caution, type Plan } from '@cribwright/engine';
+import { caution } from '@cribwright/engine';
 import { wordsIn } from '@cribwright/messages';
+import type { Plan } from '@cribwright/model';
 import type { JSX } from 'preact';
 import { renderToString } from 'preact-render-to-string';
-import { drawScene, firstChoice, viewsOf } from '../draw-scene.js';
+import type { Shown } from '../look/look.js';
 import type { ViewId } from '../scene/scene.js';
+import { drawScene, firstChoice, viewsOf } from '../scenes/draw-scene.js';
 import { light } from '../svg/palette.js';
 import { SceneSvg } from '../svg/scene-svg.js';
 import { styleSheet } from '../svg/style-sheet.js';
-import type { Shown } from '../views/look.js';
 import { Calculations } from './calculations.js';
 import { Findings, Loosened } from './findings.js';
 import { GivesWay } from './gives-way.js';

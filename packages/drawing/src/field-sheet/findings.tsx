@@ -1,7 +1,8 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 
-import type { Analysis, Finding, Plan } from '@cribwright/engine';
+import type { Analysis, Finding } from '@cribwright/engine';
 import type { Words } from '@cribwright/messages';
+import type { Plan } from '@cribwright/model';
 import type { JSX } from 'preact';
 
 /** What the checks say: what could not be checked first, then what is unsafe, then the rest, then what was accepted. */

@@ -1,6 +1,7 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
-import type { Analysis, LoadCase, Plan } from '@cribwright/engine';
+import type { Analysis, LoadCase } from '@cribwright/engine';
 import type { Words } from '@cribwright/messages';
+import type { Plan } from '@cribwright/model';
 import { show } from '@cribwright/units';
 import type { JSX } from 'preact';
 

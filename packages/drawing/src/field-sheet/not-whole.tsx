@@ -1,7 +1,7 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 import type { JSX } from 'preact';
-import type { Shown } from '../views/look.js';
-import { notWholeLines } from '../views/not-whole.js';
+import type { Shown } from '../look/look.js';
+import { notWholeLines } from '../look/not-whole.js';
 
 /** The mark of a plan that was not read whole, with the places, before all else on the page. */
 export function NotWhole({ analysis }: { readonly analysis: Shown }): JSX.Element | undefined {

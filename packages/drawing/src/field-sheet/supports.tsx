@@ -1,7 +1,8 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 
-import type { Analysis, Figure, Plan, SupportResult } from '@cribwright/engine';
-import type { Words } from '@cribwright/messages';
+import type { Analysis, SupportResult } from '@cribwright/engine';
+import type { Figure, Words } from '@cribwright/messages';
+import type { Plan } from '@cribwright/model';
 import { show } from '@cribwright/units';
 import type { JSX } from 'preact';
 

@@ -1,9 +1,9 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
-import type { Plan } from '@cribwright/engine';
+import type { Plan } from '@cribwright/model';
 import type { JSX } from 'preact';
-import { firstChoice } from '../draw-scene.js';
-import { lookAt, type Shown } from '../views/look.js';
-import { verdictsOf } from '../views/verdict.js';
+import { lookAt, type Shown } from '../look/look.js';
+import { verdictsOf } from '../look/verdict.js';
+import { firstChoice } from '../scenes/draw-scene.js';
 
 /** What is unsafe and what was not checked, by name, before anything else. Nothing is ever called safe. */
 export function Verdicts(props: { readonly plan: Plan; readonly analysis: Shown }): JSX.Element | undefined {

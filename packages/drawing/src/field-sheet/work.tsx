@@ -1,7 +1,8 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 
-import type { Analysis, Plan } from '@cribwright/engine';
+import type { Analysis } from '@cribwright/engine';
 import type { Words } from '@cribwright/messages';
+import type { Plan } from '@cribwright/model';
 import { show } from '@cribwright/units';
 import type { JSX } from 'preact';
 import { facingWords, groundWords } from '../pieces/ground-words.js';

@@ -1,4 +1,4 @@
-import type { Ref } from '@cribwright/engine';
+import type { Ref } from '@cribwright/model';
 import type { Box } from '../scene/bounds.js';
 import type { SheetPoint } from '../scene/scene.js';
 import type { Tone } from '../scene/tone.js';

@@ -1,5 +1,5 @@
-import { analyze } from '@cribwright/engine';
-import { crib, planOf, vanTrailer } from '@cribwright/engine/testing';
+import { crib, planOf, vanTrailer } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
 import { expect, it } from 'vitest';
 import { drawn } from '../testing/drawn.js';
 import { withoutRoom } from './without-room.js';

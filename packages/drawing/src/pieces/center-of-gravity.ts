@@ -1,10 +1,10 @@
-import { poseOf } from '@cribwright/engine';
+import { poseOf } from '@cribwright/model';
+import type { Look } from '../look/look.js';
 import { around } from '../scene/bounds.js';
 import { group, polygon } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
+import { at3 } from '../scene/vector.js';
 import { centerMark } from '../sheet/legend.js';
-import { at3 } from '../space/vector.js';
-import type { Look } from '../views/look.js';
 import type { Placing } from './place-on-sheet.js';
 
 /** The center of gravity of each body: its sign, and the box that it may lie in where it is not known exactly. */

@@ -1,9 +1,9 @@
-import type { PlacedCrib } from '@cribwright/engine';
+import type { PlacedCrib } from '@cribwright/model';
+import type { Look } from '../look/look.js';
 import { at, circle, group, rectangle, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { type } from '../sheet/sizes.js';
 import type { Scale } from '../sheet/standard-scale.js';
-import type { Look } from '../views/look.js';
 import { useLevel, useLimit } from './use-level.js';
 
 /** The top two courses from above, with the contacts numbered; each filled by how far its capacity is used. */

@@ -1,10 +1,12 @@
-import type { ContactResult, Crib, Figure } from '@cribwright/engine';
+import type { ContactResult } from '@cribwright/engine';
+import type { Figure } from '@cribwright/messages';
+import type { Crib } from '@cribwright/model';
+import type { Look } from '../look/look.js';
 import { at, group, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { type } from '../sheet/sizes.js';
 import { type Row, table } from '../sheet/table.js';
 import type { Say } from '../text/say.js';
-import type { Look } from '../views/look.js';
 import { useBar } from './use-bar.js';
 import { useLimit } from './use-level.js';
 

@@ -1,9 +1,9 @@
 import { line, polygon } from '../scene/draw.js';
 import type { Item, SheetPoint } from '../scene/scene.js';
+import { blockFaces, type Solid } from '../scene/solid.js';
 import type { Tone } from '../scene/tone.js';
+import type { Point3 } from '../scene/vector.js';
 import { outline, pointsOf, ring } from '../space/project.js';
-import { blockFaces, type Solid } from '../space/solid.js';
-import type { Point3 } from '../space/vector.js';
 
 type Flatten = (p: Point3) => SheetPoint;
 

@@ -1,11 +1,11 @@
-import type { PlacedCrib } from '@cribwright/engine';
+import type { PlacedCrib } from '@cribwright/model';
 import { around, boundsOf, join } from '../scene/bounds.js';
 import { at, group, line, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
+import { block, type Solid } from '../scene/solid.js';
+import { at3, middle, type Point3 } from '../scene/vector.js';
 import { type } from '../sheet/sizes.js';
 import { fromCorner, pointsOf } from '../space/project.js';
-import { block, type Solid } from '../space/solid.js';
-import { at3, middle, type Point3 } from '../space/vector.js';
 import { seenFaces } from './corner-view.js';
 
 interface Field {

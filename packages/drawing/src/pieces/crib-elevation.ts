@@ -1,11 +1,11 @@
-import type { PlacedCrib } from '@cribwright/engine';
+import type { PlacedCrib } from '@cribwright/model';
+import type { Look } from '../look/look.js';
 import { at, group, line, rectangle, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { dimensionLine } from '../sheet/dimension-line.js';
 import { type } from '../sheet/sizes.js';
-import type { Look } from '../views/look.js';
+import { nameOf } from '../words/name-of.js';
 import { cribTop, type Field } from './crib-top.js';
-import { nameOf } from './name-of.js';
 
 /** One face of a crib, from the ground up, with its height, its limit, its width and its overhang. */
 export function cribElevation(

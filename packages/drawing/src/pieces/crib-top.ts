@@ -1,10 +1,10 @@
-import type { PlacedCrib } from '@cribwright/engine';
+import type { PlacedCrib } from '@cribwright/model';
+import type { Look } from '../look/look.js';
 import { at, line, rectangle, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { type } from '../sheet/sizes.js';
 import type { Scale } from '../sheet/standard-scale.js';
 import { baseHeight } from '../space/crib-solids.js';
-import type { Look } from '../views/look.js';
 
 /** Where one face of a crib is drawn. */
 export interface Field {

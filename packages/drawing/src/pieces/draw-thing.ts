@@ -1,14 +1,14 @@
+import { gravest, type Look, type Standing } from '../look/look.js';
 import { around, type Box, boundsOf, join } from '../scene/bounds.js';
 import { circle, group, line, polygon } from '../scene/draw.js';
 import type { Item, SheetPoint } from '../scene/scene.js';
+import type { Solid } from '../scene/solid.js';
 import type { Tone } from '../scene/tone.js';
 import { remembered } from '../sharing/remembered.js';
 import { outline, pointsOf } from '../space/project.js';
-import type { Solid } from '../space/solid.js';
 import type { Thing } from '../space/thing.js';
 import { nearnessOf } from '../space/thing-places.js';
-import { gravest, type Look, type Standing } from '../views/look.js';
-import { nameOf } from './name-of.js';
+import { nameOf } from '../words/name-of.js';
 import type { Placing } from './place-on-sheet.js';
 import { overused } from './support-label.js';
 

@@ -1,11 +1,11 @@
-import type { Egress } from '@cribwright/engine';
+import type { Egress } from '@cribwright/model';
+import type { Look } from '../look/look.js';
 import type { Box } from '../scene/bounds.js';
 import { group, line, path } from '../scene/draw.js';
 import type { Item, SheetPoint } from '../scene/scene.js';
+import { at3, type Point3 } from '../scene/vector.js';
 import { fromAbove } from '../space/project.js';
 import { reachOfThings } from '../space/thing-places.js';
-import { at3, type Point3 } from '../space/vector.js';
-import type { Look } from '../views/look.js';
 import type { Placing } from './place-on-sheet.js';
 
 /** An egress as far as the drawing shows it. */

@@ -1,6 +1,6 @@
-import { analyze } from '@cribwright/engine';
-import { tallCrib } from '@cribwright/engine/testing';
 import { english } from '@cribwright/messages/testing';
+import { tallCrib } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
 import { expect, it } from 'vitest';
 import { drawn } from '../testing/drawn.js';
 

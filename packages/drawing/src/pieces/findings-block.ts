@@ -1,10 +1,10 @@
 import type { Finding } from '@cribwright/engine';
+import type { Look } from '../look/look.js';
 import { at, group, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { badge } from '../sheet/legend.js';
 import { leading, margin, sheetWidth, type } from '../sheet/sizes.js';
 import { wrap } from '../text/wrap.js';
-import type { Look } from '../views/look.js';
 
 const rankOf = (f: Finding): number =>
   f.severity === 'danger' && f.couldNotRun !== true

@@ -1,4 +1,4 @@
-import { trailerOnCar } from '@cribwright/engine/testing';
+import { trailerOnCar } from '@cribwright/model/testing';
 import { expect, it } from 'vitest';
 import { facingWords, groundWords } from './ground-words.js';
 

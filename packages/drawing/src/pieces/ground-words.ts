@@ -1,4 +1,4 @@
-import type { Ground } from '@cribwright/engine';
+import type { Ground } from '@cribwright/model';
 
 /** What everything stands on and how it falls. `grade` is the grade as it is printed. A grade nobody said is not level. */
 export function groundWords({ surface, grade, toward, unsaid }: Ground, printed: string): string {

@@ -1,8 +1,8 @@
 import { inch } from '@cribwright/units';
+import type { Look } from '../look/look.js';
 import { at, group, line, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { type } from '../sheet/sizes.js';
-import type { Look } from '../views/look.js';
 
 /** The field of the chart, mm. */
 export const [wide, high] = [150, 96];

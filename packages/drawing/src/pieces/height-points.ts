@@ -1,10 +1,10 @@
-import type { Crib, PlacedCrib } from '@cribwright/engine';
+import type { Crib, PlacedCrib } from '@cribwright/model';
+import { gravest, type Look } from '../look/look.js';
 import { at, circle, group, line, polygon, text } from '../scene/draw.js';
 import type { Item, SheetPoint } from '../scene/scene.js';
 import { margin, sheetWidth, type } from '../sheet/sizes.js';
 import { spread } from '../sheet/spread.js';
 import { clip } from '../text/wrap.js';
-import { gravest, type Look } from '../views/look.js';
 import { high, wide } from './height-axes.js';
 import { listOf } from './support-label.js';
 

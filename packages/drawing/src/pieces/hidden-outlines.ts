@@ -1,7 +1,7 @@
 import { group, line, polygon } from '../scene/draw.js';
 import type { Item, SheetPoint } from '../scene/scene.js';
+import type { Solid } from '../scene/solid.js';
 import { outline, pointsOf } from '../space/project.js';
-import type { Solid } from '../space/solid.js';
 import type { Thing } from '../space/thing.js';
 import type { Placing } from './place-on-sheet.js';
 

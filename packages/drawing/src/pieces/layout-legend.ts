@@ -1,5 +1,5 @@
+import { gravest, type Look } from '../look/look.js';
 import type { LegendEntry } from '../sheet/legend.js';
-import { gravest, type Look } from '../views/look.js';
 import { overused } from './support-label.js';
 
 /** Only the signs that the drawing has. */

@@ -1,7 +1,7 @@
-import { place, type Ref, underside } from '@cribwright/engine';
+import { place, type Ref, underside } from '@cribwright/model';
+import type { Look } from '../look/look.js';
 import { baseHeight } from '../space/crib-solids.js';
 import { shortName } from '../text/short-name.js';
-import type { Look } from '../views/look.js';
 
 export interface Level {
   readonly key: string;

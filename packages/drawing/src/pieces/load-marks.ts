@@ -1,8 +1,8 @@
 import type { Reaction } from '@cribwright/engine';
+import type { Look } from '../look/look.js';
 import { circle, group } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
-import { at3 } from '../space/vector.js';
-import type { Look } from '../views/look.js';
+import { at3 } from '../scene/vector.js';
 import type { Placing } from './place-on-sheet.js';
 
 const largest = 6;

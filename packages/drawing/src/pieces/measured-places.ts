@@ -1,8 +1,8 @@
-import type { Plan, Ref } from '@cribwright/engine';
+import type { Plan, Ref } from '@cribwright/model';
+import type { Look } from '../look/look.js';
 import type { SheetPoint } from '../scene/scene.js';
+import { at3, type Point3 } from '../scene/vector.js';
 import type { Station } from '../sheet/stations.js';
-import { at3, type Point3 } from '../space/vector.js';
-import type { Look } from '../views/look.js';
 import { sideWords } from '../words/describe.js';
 import { listOf } from './support-label.js';
 

@@ -1,8 +1,8 @@
+import type { Look } from '../look/look.js';
 import { at, group, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { margin, type } from '../sheet/sizes.js';
 import { table } from '../sheet/table.js';
-import type { Look } from '../views/look.js';
 
 /** Contacts named in the drawing's table; the words of the drawing name all of them. */
 const most = 12;

@@ -1,10 +1,10 @@
 import type { Box } from '../scene/bounds.js';
 import type { Frame, SheetPoint } from '../scene/scene.js';
+import type { Point3 } from '../scene/vector.js';
 import { type Scale, standardScale } from '../sheet/standard-scale.js';
 import { fromAbove, fromBehind, fromDriverSide, type Looking } from '../space/project.js';
 import type { Thing } from '../space/thing.js';
 import { reachOfThings } from '../space/thing-places.js';
-import type { Point3 } from '../space/vector.js';
 
 /** Takes a place in the plan to the sheet. */
 export interface Placing {

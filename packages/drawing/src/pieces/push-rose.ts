@@ -1,8 +1,8 @@
 import type { PushResult } from '@cribwright/engine';
+import type { Look } from '../look/look.js';
 import { at, circle, group, line, path, polygon, text } from '../scene/draw.js';
 import type { Item, SheetPoint } from '../scene/scene.js';
 import { type } from '../sheet/sizes.js';
-import type { Look } from '../views/look.js';
 
 /** The longest push, mm on the sheet. */
 export const radius = 48;

@@ -1,10 +1,10 @@
-import type { Strut } from '@cribwright/engine';
+import type { Strut } from '@cribwright/model';
+import type { Look } from '../look/look.js';
 import { at, group, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { leading, type } from '../sheet/sizes.js';
 import { rowHeight, table } from '../sheet/table.js';
 import { wrap } from '../text/wrap.js';
-import type { Look } from '../views/look.js';
 import { useBar } from './use-bar.js';
 import { useLimit } from './use-level.js';
 

@@ -1,4 +1,5 @@
-import type { PlacedStrut, Strut } from '@cribwright/engine';
+import type { PlacedStrut, Strut } from '@cribwright/model';
+import type { Look } from '../look/look.js';
 import { overlaps } from '../scene/bounds.js';
 import { at, circle, group, line, path, polygon, text } from '../scene/draw.js';
 import type { Item, SheetPoint } from '../scene/scene.js';
@@ -6,8 +7,7 @@ import { textBoxes } from '../scene/walk.js';
 import { dimensionLine } from '../sheet/dimension-line.js';
 import { type } from '../sheet/sizes.js';
 import { type Scale, standardScale } from '../sheet/standard-scale.js';
-import type { Look } from '../views/look.js';
-import { nameOf } from './name-of.js';
+import { nameOf } from '../words/name-of.js';
 
 const arrow = 24;
 

@@ -1,9 +1,10 @@
-import type { Figure, LoadCase } from '@cribwright/engine';
+import type { LoadCase } from '@cribwright/engine';
+import type { Figure } from '@cribwright/messages';
 import type { Label } from '../labels/label.js';
+import { gravest, type Look, notChecked } from '../look/look.js';
 import type { Box } from '../scene/bounds.js';
 import type { Thing, ThingKind } from '../space/thing.js';
 import { shortName } from '../text/short-name.js';
-import { gravest, type Look, notChecked } from '../views/look.js';
 import { useLimit } from './use-level.js';
 
 /**

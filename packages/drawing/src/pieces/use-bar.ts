@@ -1,4 +1,4 @@
-import type { Figure } from '@cribwright/engine';
+import type { Figure } from '@cribwright/messages';
 import { at, group, line, rectangle } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { useLevel } from './use-level.js';

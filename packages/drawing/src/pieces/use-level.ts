@@ -1,4 +1,5 @@
-import type { Figure, Plan } from '@cribwright/engine';
+import type { Figure } from '@cribwright/messages';
+import type { Plan } from '@cribwright/model';
 import type { Tone } from '../scene/tone.js';
 
 /** How far a capacity is used, told by pattern as well as tone. */

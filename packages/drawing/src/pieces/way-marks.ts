@@ -1,8 +1,8 @@
+import type { Look } from '../look/look.js';
 import { at, group, line, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
+import { at3 } from '../scene/vector.js';
 import { margin, sheetWidth, type } from '../sheet/sizes.js';
-import { at3 } from '../space/vector.js';
-import type { Look } from '../views/look.js';
 import { facingWords, groundWords } from './ground-words.js';
 import type { Placing } from './place-on-sheet.js';
 

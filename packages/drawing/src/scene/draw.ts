@@ -1,4 +1,4 @@
-import type { Ref } from '@cribwright/engine';
+import type { Ref } from '@cribwright/model';
 import type { Drag, Item, SheetPoint } from './scene.js';
 import type { Tone } from './tone.js';
 

@@ -1,5 +1,5 @@
-import type { Ref } from '@cribwright/engine';
-import type { Solid } from '../space/solid.js';
+import type { Ref } from '@cribwright/model';
+import type { Solid } from './solid.js';
 import type { Tone } from './tone.js';
 
 /** Names one way of looking at a plan. A view is one file in `views/`. */

@@ -1,8 +1,9 @@
-import { analyze, unchecked } from '@cribwright/engine';
-import { samplePlans, trailerOnCar } from '@cribwright/engine/testing';
+import { unchecked } from '@cribwright/engine';
+import { samplePlans, trailerOnCar } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
 import { describe, expect, it } from 'vitest';
-import { drawScene, firstChoice } from '../draw-scene.js';
 import type { Scene } from '../scene/scene.js';
+import { drawScene, firstChoice } from '../scenes/draw-scene.js';
 import { leaveOut, putBack, type SentScene } from './kept.js';
 
 /** As a message arrives: a copy, without what is not there. */

@@ -1,4 +1,4 @@
-import type { Ref } from '@cribwright/engine';
+import type { Ref } from '@cribwright/model';
 import { at, group, line, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { textWidth } from '../text/font-metrics.js';

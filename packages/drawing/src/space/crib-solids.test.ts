@@ -1,5 +1,5 @@
-import { type Crib, type Plan, place } from '@cribwright/engine';
-import { airSprungCab, crib, planOf, trailerOnCar } from '@cribwright/engine/testing';
+import { type Crib, type Plan, place } from '@cribwright/model';
+import { airSprungCab, crib, planOf, trailerOnCar } from '@cribwright/model/testing';
 import { inch } from '@cribwright/units';
 import { expect, it } from 'vitest';
 import { cribSolids } from './crib-solids.js';

@@ -1,6 +1,6 @@
-import type { PlacedCrib } from '@cribwright/engine';
-import { block, type Solid } from './solid.js';
-import { at3 } from './vector.js';
+import type { PlacedCrib } from '@cribwright/model';
+import { block, type Solid } from '../scene/solid.js';
+import { at3 } from '../scene/vector.js';
 
 /** A crib in space: its timbers, and its wedges where they close the gap. */
 export function cribSolids(placed: PlacedCrib): readonly Solid[] {

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
+import { block } from '../scene/solid.js';
+import { at3 } from '../scene/vector.js';
 import { fromAbove, fromBehind, fromDriverSide, outline, reachOf } from './project.js';
-import { block } from './solid.js';
-import { at3 } from './vector.js';
 
 it('puts the front to the left, and the passenger side up or to the right', () => {
   const [front, rear] = [at3(0, 0, 0), at3(5, 0, 0)];

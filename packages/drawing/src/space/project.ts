@@ -1,8 +1,8 @@
 import { around, type Box } from '../scene/bounds.js';
 import { at } from '../scene/draw.js';
 import type { SheetPoint } from '../scene/scene.js';
-import type { Solid } from './solid.js';
-import type { Point3 } from './vector.js';
+import type { Solid } from '../scene/solid.js';
+import type { Point3 } from '../scene/vector.js';
 
 /** One way of looking: where a place falls, in m right and m down, and how near it is to the eye. */
 export interface Looking {

@@ -1,6 +1,6 @@
-import { crossmemberPlaces, type Plan, poseOf } from '@cribwright/engine';
+import { crossmemberPlaces, type Plan, poseOf } from '@cribwright/model';
 import type { Drag } from '../scene/scene.js';
-import { at3 } from './vector.js';
+import { at3 } from '../scene/vector.js';
 
 /**
  * Places that attract a drag: joists lengthwise, rails crosswise, of every vehicle that runs along the plan's axes,

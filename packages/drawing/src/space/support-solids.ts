@@ -10,9 +10,9 @@ import {
   poseOf,
   stepChockSize,
   type Vehicle,
-} from '@cribwright/engine';
-import { block, type Solid, tapered } from './solid.js';
-import { at3 } from './vector.js';
+} from '@cribwright/model';
+import { block, type Solid, tapered } from '../scene/solid.js';
+import { at3 } from '../scene/vector.js';
 
 /** A shaft with a plate at its foot and a head that fits the part it meets. */
 export function strutSolids({ head, foot }: PlacedStrut): readonly Solid[] {

@@ -1,8 +1,8 @@
 import { around, type Box, join } from '../scene/bounds.js';
+import type { Solid } from '../scene/solid.js';
+import { middle, type Point3 } from '../scene/vector.js';
 import { type Looking, pointsOf, reachOf } from './project.js';
-import type { Solid } from './solid.js';
 import type { Thing } from './thing.js';
-import { middle, type Point3 } from './vector.js';
 
 /** Answers that hang on the thing alone, worked out once for each. */
 const once = <Answer>(work: (thing: Thing) => Answer): ((thing: Thing) => Answer) => {

@@ -1,6 +1,6 @@
-import type { Ref } from '@cribwright/engine';
+import type { Ref } from '@cribwright/model';
 import type { Drag } from '../scene/scene.js';
-import type { Solid } from './solid.js';
+import type { Solid } from '../scene/solid.js';
 
 export type ThingKind = 'vehicle' | 'crib' | 'step chock' | 'strut' | 'tie' | 'chock' | 'pad' | 'egress';
 

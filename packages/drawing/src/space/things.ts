@@ -1,4 +1,4 @@
-import { type Plan, place } from '@cribwright/engine';
+import { type Plan, place } from '@cribwright/model';
 import { inch } from '@cribwright/units';
 import type { Drag } from '../scene/scene.js';
 import { remembered } from '../sharing/remembered.js';

@@ -1,5 +1,5 @@
-import { place } from '@cribwright/engine';
-import { planOf, tallCrib, vanTrailer } from '@cribwright/engine/testing';
+import { place } from '@cribwright/model';
+import { planOf, tallCrib, vanTrailer } from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
 import { pointsOf } from './project.js';
 import { vehicleSolids as solidsOf } from './vehicle-solids.js';

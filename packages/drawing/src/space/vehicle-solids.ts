@@ -5,10 +5,10 @@ import {
   type PlacedVehicle,
   poseOf,
   type Vehicle,
-} from '@cribwright/engine';
+} from '@cribwright/model';
+import { block, moved, type Solid, tapered } from '../scene/solid.js';
+import { at3 } from '../scene/vector.js';
 import { pointsOf } from './project.js';
-import { block, moved, type Solid, tapered } from './solid.js';
-import { at3 } from './vector.js';
 
 /**
  * A vehicle in space. Parts that supports meet, the roof and the wheels are where the plan says; the rest of the body's

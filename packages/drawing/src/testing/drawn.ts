@@ -1,7 +1,8 @@
-import type { Analysis, Plan } from '@cribwright/engine';
-import { drawScene, firstChoice } from '../draw-scene.js';
+import type { Analysis } from '@cribwright/engine';
+import type { Plan } from '@cribwright/model';
 import type { Item, Scene, ViewChoice } from '../scene/scene.js';
 import { walk } from '../scene/walk.js';
+import { drawScene, firstChoice } from '../scenes/draw-scene.js';
 
 type Group = Extract<Item, { kind: 'group' }>;
 

@@ -1,5 +1,6 @@
-import type { Figure, Interval } from '@cribwright/engine';
+import type { Figure } from '@cribwright/messages';
 import { term, type Words, wordsIn } from '@cribwright/messages';
+import type { Interval } from '@cribwright/model';
 import { show, showRange } from '@cribwright/units';
 
 /** How numbers are said on one plan's drawings: in the reader's units, never rounded toward danger. */

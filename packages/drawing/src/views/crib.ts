@@ -1,4 +1,6 @@
-import { type PlacedCrib, place } from '@cribwright/engine';
+import { type PlacedCrib, place } from '@cribwright/model';
+import { headingOf } from '../look/heading-of.js';
+import type { Look } from '../look/look.js';
 import { contactPlan } from '../pieces/contact-plan.js';
 import { contactTable } from '../pieces/contact-table.js';
 import { courseBuild } from '../pieces/course-build.js';
@@ -11,8 +13,6 @@ import { standardScale } from '../sheet/standard-scale.js';
 import { baseHeight } from '../space/crib-solids.js';
 import { shortName } from '../text/short-name.js';
 import { describe } from '../words/describe.js';
-import { headingOf } from './heading-of.js';
-import type { Look } from './look.js';
 import type { View } from './view.js';
 
 /** One crib close up: both faces, the build course by course, its contacts with loads and capacities. */

@@ -1,4 +1,6 @@
 import type { GroundResult } from '@cribwright/engine';
+import { headingOf } from '../look/heading-of.js';
+import { gravest, type Look } from '../look/look.js';
 import { useLegend } from '../pieces/use-level.js';
 import { at, group, line, rectangle, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
@@ -7,8 +9,6 @@ import { heading, sheet } from '../sheet/sheet.js';
 import { margin, type } from '../sheet/sizes.js';
 import { clip } from '../text/wrap.js';
 import { sentences } from '../words/sentences.js';
-import { headingOf } from './heading-of.js';
-import { gravest, type Look } from './look.js';
 import type { View } from './view.js';
 
 const [left, wide] = [margin + 42, 90];

@@ -1,5 +1,6 @@
-import { analyze } from '@cribwright/engine';
-import { crib, inch, tallCrib as plan } from '@cribwright/engine/testing';
+import { crib, tallCrib as plan } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
+import { inch } from '@cribwright/units';
 import { expect, it } from 'vitest';
 import { drawn } from '../testing/drawn.js';
 

@@ -1,5 +1,7 @@
-import { type PolicyKey, place } from '@cribwright/engine';
+import { type PolicyKey, place } from '@cribwright/model';
 import { inch } from '@cribwright/units';
+import { headingOf } from '../look/heading-of.js';
+import type { Look } from '../look/look.js';
 import { heightAxes, high, wide } from '../pieces/height-axes.js';
 import { type Beside, heightPoints } from '../pieces/height-points.js';
 import { at, group, line, text } from '../scene/draw.js';
@@ -8,8 +10,6 @@ import { heading, sheet } from '../sheet/sheet.js';
 import { margin, type } from '../sheet/sizes.js';
 import { describe } from '../words/describe.js';
 import { chosenCrib } from './crib.js';
-import { headingOf } from './heading-of.js';
-import type { Look } from './look.js';
 import type { View } from './view.js';
 
 /** Height against width outside to outside of the contacts: each crib as a point, the policy's limits as lines. */

@@ -1,4 +1,5 @@
-import type { Analysis, Plan } from '@cribwright/engine';
+import type { Analysis } from '@cribwright/engine';
+import type { Plan } from '@cribwright/model';
 import { sayIn } from '../text/say.js';
 
 /** A choice in a list: its id and its words. */

@@ -1,6 +1,6 @@
-import { analyze } from '@cribwright/engine';
-import { truckOnCar as plan } from '@cribwright/engine/testing';
 import { english } from '@cribwright/messages/testing';
+import { truckOnCar as plan } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
 import { expect, it } from 'vitest';
 import { wayWords } from '../pieces/push-rose.js';
 import { drawn } from '../testing/drawn.js';

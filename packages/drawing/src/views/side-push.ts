@@ -1,4 +1,6 @@
 import type { PushResult } from '@cribwright/engine';
+import { headingOf } from '../look/heading-of.js';
+import { type Look, momentOf } from '../look/look.js';
 import { pushRose, radius, wayWords } from '../pieces/push-rose.js';
 import { at, text } from '../scene/draw.js';
 import { heading, sheet } from '../sheet/sheet.js';
@@ -6,8 +8,6 @@ import { leading, margin, sheetWidth, type } from '../sheet/sizes.js';
 import { table } from '../sheet/table.js';
 import { wrap } from '../text/wrap.js';
 import { sentences } from '../words/sentences.js';
-import { headingOf } from './heading-of.js';
-import { type Look, momentOf } from './look.js';
 import type { View } from './view.js';
 
 /** How hard a push the system holds up to, from every side, beside what the policy asks. */

@@ -1,5 +1,5 @@
-import { analyze } from '@cribwright/engine';
-import { hastyTrailer, trailerOnCar as plan } from '@cribwright/engine/testing';
+import { hastyTrailer, trailerOnCar as plan } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
 import { expect, it } from 'vitest';
 import { drawn } from '../testing/drawn.js';
 

@@ -1,4 +1,6 @@
-import { type PlacedStrut, place } from '@cribwright/engine';
+import { type PlacedStrut, place } from '@cribwright/model';
+import { headingOf } from '../look/heading-of.js';
+import type { Look } from '../look/look.js';
 import { findingsBlock } from '../pieces/findings-block.js';
 import { strutTable } from '../pieces/strut-table.js';
 import { strutTriangle } from '../pieces/strut-triangle.js';
@@ -7,8 +9,6 @@ import { heading, sheet } from '../sheet/sheet.js';
 import { margin, sheetWidth } from '../sheet/sizes.js';
 import { shortName } from '../text/short-name.js';
 import { describe } from '../words/describe.js';
-import { headingOf } from './heading-of.js';
-import type { Look } from './look.js';
 import type { View } from './view.js';
 
 /** One strut as a triangle: its angle, its lengths, what it carries and what ties its base. */

@@ -1,26 +1,26 @@
 import { placeLabels } from '../labels/place-labels.js';
 import { shapeBoxes, textBoxes } from '../labels/surroundings.js';
 import { withoutRoom } from '../labels/without-room.js';
+import { headingOf } from '../look/heading-of.js';
+import { gravest, type Look, type Standing } from '../look/look.js';
 import { seenFaces } from '../pieces/corner-view.js';
 import { hiddenOutlines } from '../pieces/hidden-outlines.js';
 import { layoutLegend } from '../pieces/layout-legend.js';
-import { nameOf } from '../pieces/name-of.js';
 import { fit, type Placing } from '../pieces/place-on-sheet.js';
 import { labelFor } from '../pieces/support-label.js';
 import { around, type Box, boundsOf, join } from '../scene/bounds.js';
 import { at, group, line, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
+import type { Solid } from '../scene/solid.js';
 import { remembered } from '../sharing/remembered.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, sheetWidth, type } from '../sheet/sizes.js';
 import { fromCorner, pointsOf } from '../space/project.js';
-import type { Solid } from '../space/solid.js';
 import type { Thing } from '../space/thing.js';
 import { middleOf, nearnessOf } from '../space/thing-places.js';
 import { shortName } from '../text/short-name.js';
 import { describe } from '../words/describe.js';
-import { headingOf } from './heading-of.js';
-import { gravest, type Look, type Standing } from './look.js';
+import { nameOf } from '../words/name-of.js';
 import type { View } from './view.js';
 
 /** Everything in space, from behind, above and the driver side. The panel can also rotate it. */

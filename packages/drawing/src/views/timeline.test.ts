@@ -1,5 +1,5 @@
-import { analyze } from '@cribwright/engine';
-import { trailerOnCar as plan } from '@cribwright/engine/testing';
+import { trailerOnCar as plan } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
 import { expect, it } from 'vitest';
 import { boundsOf } from '../scene/bounds.js';
 import { drawn } from '../testing/drawn.js';

@@ -1,10 +1,10 @@
+import { headingOf } from '../look/heading-of.js';
 import { at, group, line, rectangle, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, sheetWidth, type } from '../sheet/sizes.js';
 import { clip } from '../text/wrap.js';
 import { sentences } from '../words/sentences.js';
-import { headingOf } from './heading-of.js';
 import type { View } from './view.js';
 
 const left = margin + 84;

@@ -1,6 +1,7 @@
 import { placeLabels } from '../labels/place-labels.js';
 import { shapeBoxes, textBoxes, thinLines } from '../labels/surroundings.js';
 import { withoutRoom } from '../labels/without-room.js';
+import { headingOf } from '../look/heading-of.js';
 import { centers } from '../pieces/center-of-gravity.js';
 import { drawThing } from '../pieces/draw-thing.js';
 import { egressItems, shownWays } from '../pieces/egress.js';
@@ -14,17 +15,16 @@ import { planMarks } from '../pieces/way-marks.js';
 import { boundsOf } from '../scene/bounds.js';
 import { at, line } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
+import type { Solid } from '../scene/solid.js';
+import { at3 } from '../scene/vector.js';
 import { remembered } from '../sharing/remembered.js';
 import { dimensionLine } from '../sheet/dimension-line.js';
 import { heading, sheet } from '../sheet/sheet.js';
 import { margin, sheetWidth } from '../sheet/sizes.js';
 import { rightRoom, stationsBelow, stationsRight } from '../sheet/stations.js';
 import { fromAbove } from '../space/project.js';
-import type { Solid } from '../space/solid.js';
 import type { Thing } from '../space/thing.js';
-import { at3 } from '../space/vector.js';
 import { describe } from '../words/describe.js';
-import { headingOf } from './heading-of.js';
 import type { View } from './view.js';
 
 /** Seen from above; bodies are drawn as if one could see through them. */

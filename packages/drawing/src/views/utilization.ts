@@ -1,5 +1,7 @@
 import type { SupportResult } from '@cribwright/engine';
 import type { Words } from '@cribwright/messages';
+import { headingOf } from '../look/heading-of.js';
+import { gravest, type Look, momentOf } from '../look/look.js';
 import { useBar } from '../pieces/use-bar.js';
 import { useLegend, useLevel, useLimit } from '../pieces/use-level.js';
 import { at, group, line, text } from '../scene/draw.js';
@@ -10,8 +12,6 @@ import { leading, margin, sheetWidth, type } from '../sheet/sizes.js';
 import { shortName } from '../text/short-name.js';
 import { clip, wrap } from '../text/wrap.js';
 import { sentences } from '../words/sentences.js';
-import { headingOf } from './heading-of.js';
-import { gravest, type Look, momentOf } from './look.js';
 import type { View } from './view.js';
 
 /** How far each support's capacity is used, the worst first, with the case that governs. */

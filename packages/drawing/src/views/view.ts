@@ -1,6 +1,7 @@
-import type { Analysis, Plan } from '@cribwright/engine';
+import type { Analysis } from '@cribwright/engine';
+import type { Plan } from '@cribwright/model';
+import type { Look } from '../look/look.js';
 import type { Scene, ViewId } from '../scene/scene.js';
-import type { Look } from './look.js';
 
 /** One way of looking at a plan. A view is one file in this folder; the list of them is generated. */
 export interface View {

@@ -1,7 +1,7 @@
-import { analyze } from '@cribwright/engine';
-import { samplePlans, tallCrib, trailerOnCar } from '@cribwright/engine/testing';
+import { samplePlans, tallCrib, trailerOnCar } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
 import { describe, expect, it } from 'vitest';
-import { drawScene, firstChoice, viewsOf } from '../draw-scene.js';
+import { drawScene, firstChoice, viewsOf } from '../scenes/draw-scene.js';
 
 describe.each(Object.entries(samplePlans))('the words of %s', (_name, plan) => {
   const analysis = analyze(plan, { push: true });

@@ -1,8 +1,8 @@
 import type { Reaction } from '@cribwright/engine';
-import { spokenOf } from '../pieces/name-of.js';
-import type { Look } from '../views/look.js';
-import { momentOf } from '../views/look.js';
-import { notWholeLines } from '../views/not-whole.js';
+import type { Look } from '../look/look.js';
+import { momentOf } from '../look/look.js';
+import { notWholeLines } from '../look/not-whole.js';
+import { spokenOf } from './name-of.js';
 import { sentences } from './sentences.js';
 
 /** The drawing in words: what is shown, where each thing stands, what is wrong with it, and the loads at the moment. */

@@ -1,8 +1,6 @@
-import type { List, Message, Phrase } from '@cribwright/messages';
-import type { Figure } from '../figure/figure.js';
+import type { Figure, List, Message, Phrase } from '@cribwright/messages';
+import type { ElementId, Interval, Ref } from '@cribwright/model';
 import type { Finding } from '../finding/finding.js';
-import type { Interval } from '../model/interval.js';
-import type { ElementId, Ref } from '../model/ref.js';
 
 /** All that the engine has to say about one plan. Plain data. */
 export interface Analysis {

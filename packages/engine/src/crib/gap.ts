@@ -1,10 +1,8 @@
+import type { Figure } from '@cribwright/messages';
 import { term } from '@cribwright/messages';
-import { computed, given } from '../figure/compute.js';
-import type { Figure } from '../figure/figure.js';
-import { length } from '../figure/units-of.js';
-import { exactly } from '../model/interval.js';
-import type { Crib } from '../model/support.js';
-import type { PlacedCrib } from '../placed/place-crib.js';
+import type { Crib, PlacedCrib } from '@cribwright/model';
+import { computed, exactly, given } from '@cribwright/model';
+import { length } from '@cribwright/model/internal';
 import { undersideOf } from './underside-of.js';
 
 export const baseFigure = ({ crib, base }: PlacedCrib): Figure =>

@@ -1,12 +1,9 @@
+import type { Figure } from '@cribwright/messages';
 import { term } from '@cribwright/messages';
+import type { Met, PlacedStepChock, StepChock } from '@cribwright/model';
+import { computed, exactly, given, measured } from '@cribwright/model';
+import { force, length } from '@cribwright/model/internal';
 import { inch } from '@cribwright/units';
-import { computed, given, measured } from '../figure/compute.js';
-import type { Figure } from '../figure/figure.js';
-import { force, length } from '../figure/units-of.js';
-import { exactly } from '../model/interval.js';
-import type { StepChock } from '../model/support.js';
-import type { Met } from '../placed/contacts.js';
-import type { PlacedStepChock } from '../placed/place-step-chock.js';
 import { undersideOf } from './underside-of.js';
 
 /** A stepped block slid under a part until one of its steps meets it. */

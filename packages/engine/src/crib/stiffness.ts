@@ -1,4 +1,4 @@
-import type { Timber } from '../model/support.js';
+import type { Timber } from '@cribwright/model';
 
 /**
  * Of one line of crossings from the ground up, N/m: each course squeezes perpendicular to grain over one crossing,

@@ -1,11 +1,8 @@
+import type { Figure } from '@cribwright/messages';
 import { term } from '@cribwright/messages';
-import { computed, given } from '../figure/compute.js';
-import type { Figure } from '../figure/figure.js';
-import { angle, count, force } from '../figure/units-of.js';
-import { exactly } from '../model/interval.js';
-import type { Plan } from '../model/plan.js';
-import type { Crib } from '../model/support.js';
-import { limitFigure } from '../policy/limit.js';
+import type { Crib, Plan } from '@cribwright/model';
+import { computed, exactly, given } from '@cribwright/model';
+import { angle, count, force, limitFigure } from '@cribwright/model/internal';
 import { pairDriveForces, slippingWedge, steepestTaper } from './wedge-drive.js';
 
 const statics = {

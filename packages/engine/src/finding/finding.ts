@@ -1,7 +1,5 @@
-import type { Phrase } from '@cribwright/messages';
-import type { Figure } from '../figure/figure.js';
-import type { Ref } from '../model/ref.js';
-import type { Message } from './message.js';
+import type { Figure, Message, Phrase } from '@cribwright/messages';
+import type { PlanEdit, Ref } from '@cribwright/model';
 
 /**
  * - `danger`: someone may be hurt. Exit code 1.
@@ -37,9 +35,3 @@ export interface Fix {
   /** Safe ones may be applied together, unasked. */
   readonly safe: boolean;
 }
-
-/** A change to the plan's text, said without knowing the text. `text` is in the plan language. */
-export type PlanEdit =
-  | { readonly kind: 'set'; readonly at: Ref; readonly text: string }
-  | { readonly kind: 'insert'; readonly into: Ref; readonly text: string }
-  | { readonly kind: 'remove'; readonly at: Ref };

@@ -1,9 +1,18 @@
+import type { Strut, StrutGear } from '@cribwright/model';
+import { between } from '@cribwright/model';
+import {
+  asphalt,
+  fir4x4,
+  foot,
+  inch,
+  lb,
+  planOf,
+  policyWith,
+  strut,
+  vanTrailer,
+} from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
-import { between } from '../model/interval.js';
-import type { Strut, StrutGear } from '../model/support.js';
-import { asphalt } from '../testing/plan-of.js';
-import { fir4x4, foot, inch, lb, planOf, policyWith, strut, vanTrailer } from '../testing/sample-plans.js';
-import { workingsOf } from '../workings/workings.js';
+import { workingsOf } from '../derived/workings.js';
 import { groundResults } from './ground-working.js';
 
 const psf = lb / foot ** 2;

@@ -1,16 +1,14 @@
+import type { Figure } from '@cribwright/messages';
 import { type Message, message, name, term } from '@cribwright/messages';
+import type { Pad } from '@cribwright/model';
+import { computed, exactly, given, measured } from '@cribwright/model';
+import { area, force, length, over, pressure, ratio, times } from '@cribwright/model/internal';
 import type { GroundResult } from '../analysis/analysis.js';
-import { unknownLoad } from '../crib/crib-use.js';
 import type { CribWorking } from '../crib/crib-working.js';
-import { computed, given, measured } from '../figure/compute.js';
-import type { Figure } from '../figure/figure.js';
-import { over, times } from '../figure/interval-math.js';
-import { area, force, length, pressure, ratio } from '../figure/units-of.js';
-import { exactly } from '../model/interval.js';
-import type { Pad } from '../model/support.js';
 import type { StrutWorking } from '../strut/strut-working.js';
+import type { LoadWorkings } from '../supports/load-workings.js';
 import { sizeSource } from '../timber/size-source.js';
-import type { LoadWorkings } from '../workings/load-workings.js';
+import { unknownLoad } from '../use/crib-use.js';
 
 /**
  * What the ground takes under each crib and strut base: pressure = load ÷ bearing area. An open base bears on its

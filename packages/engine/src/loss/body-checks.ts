@@ -1,10 +1,9 @@
+import type { Figure } from '@cribwright/messages';
 import { message, type Phrase, term } from '@cribwright/messages';
-import { computed, measured } from '../figure/compute.js';
-import type { Figure } from '../figure/figure.js';
-import { force, span } from '../figure/units-of.js';
-import { exactly } from '../model/interval.js';
-import type { ElementId } from '../model/ref.js';
-import type { SupportPoint } from '../workings/support-points.js';
+import type { ElementId } from '@cribwright/model';
+import { computed, exactly, measured } from '@cribwright/model';
+import { force, span } from '@cribwright/model/internal';
+import type { SupportPoint } from '../supports/support-points.js';
 import type { Component, JointCorner } from './components.js';
 
 /** A place or a length in feet and tenths, or meters: to be multiplied by hand. */

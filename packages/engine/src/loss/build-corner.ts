@@ -3,8 +3,8 @@ import type { Hint } from '../resting/piece.js';
 import { restScaled } from '../resting/rest.js';
 import type { ScaledSystem } from '../resting/scaled-system.js';
 import type { Outcome } from '../resting/system.js';
-import { inOneGo } from '../workings/stepwise.js';
-import type { SupportPoint } from '../workings/support-points.js';
+import { inOneGo } from '../stepwise/stepwise.js';
+import type { SupportPoint } from '../supports/support-points.js';
 
 /** What a stage changes in what stands, and which points each loss then takes away. Points by their place. */
 export interface StageOfPoints {

@@ -1,6 +1,6 @@
 import { english } from '@cribwright/messages/testing';
+import { planOf, step, trailerOnCar, truckOnCar } from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
-import { planOf, step, trailerOnCar, truckOnCar } from '../testing/sample-plans.js';
 import { buildingStages } from './building.js';
 
 const titles = (plan: Parameters<typeof buildingStages>[0]) =>

@@ -1,6 +1,5 @@
 import { count, type Message, message, term } from '@cribwright/messages';
-import type { Plan, Step } from '../model/plan.js';
-import type { ElementId } from '../model/ref.js';
+import type { ElementId, Plan, Step } from '@cribwright/model';
 import { stepWords } from '../order/step-words.js';
 
 /** What stands after a step, before anything is worked out about it. */

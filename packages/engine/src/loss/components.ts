@@ -1,5 +1,5 @@
-import type { PlanBody } from '../resting/plan-bodies.js';
-import type { SupportPoint } from '../workings/support-points.js';
+import type { PlanBody } from '../supports/plan-bodies.js';
+import type { SupportPoint } from '../supports/support-points.js';
 
 /** Bodies that hang together through their supports, and those supports. */
 export interface Component {

@@ -1,6 +1,6 @@
 import { type List, type Message, message, type Name, name, term } from '@cribwright/messages';
-import type { ElementId } from '../model/ref.js';
-import type { SupportWorkings } from '../workings/support-workings.js';
+import type { ElementId } from '@cribwright/model';
+import type { SupportWorkings } from '../supports/support-workings.js';
 import { type CaseRun, holds } from './case-run.js';
 import { cornerWords } from './corner-words.js';
 import { freeEnd } from './free-end.js';

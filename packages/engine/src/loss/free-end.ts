@@ -1,9 +1,9 @@
 import { type Message, term } from '@cribwright/messages';
-import type { Vehicle } from '../model/vehicle.js';
-import { toPlan } from '../placed/frame.js';
-import type { PlanBody } from '../resting/plan-bodies.js';
+import type { Vehicle } from '@cribwright/model';
+import { toPlan } from '@cribwright/model';
 import { insideBy, supportPolygon } from '../resting/support-polygon.js';
 import type { Motion } from '../resting/system.js';
+import type { PlanBody } from '../supports/plan-bodies.js';
 import type { Component, JointCorner } from './components.js';
 
 /** What falls: a body, and the end of it that nothing holds. */

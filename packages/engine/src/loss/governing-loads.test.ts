@@ -1,7 +1,7 @@
 import { calculationOf, english } from '@cribwright/messages/testing';
+import { lb, policyWith, trailerOnCar, truckOnCar } from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
-import { lb, policyWith, trailerOnCar, truckOnCar } from '../testing/sample-plans.js';
-import { workingsOf } from '../workings/workings.js';
+import { workingsOf } from '../derived/workings.js';
 
 const loads = (plan: typeof truckOnCar) => workingsOf(plan).loads();
 

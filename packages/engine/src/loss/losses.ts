@@ -1,9 +1,8 @@
 import { type Message, message, name } from '@cribwright/messages';
-import type { Plan } from '../model/plan.js';
-import type { Ref } from '../model/ref.js';
-import { limitWord } from '../policy/limit.js';
-import { axleWords, elementMessage } from '../workings/element-message.js';
-import type { SupportPoint } from '../workings/support-points.js';
+import type { Plan, Ref } from '@cribwright/model';
+import { limitWord } from '@cribwright/model/internal';
+import { axleWords, elementMessage } from '../derived/element-message.js';
+import type { SupportPoint } from '../supports/support-points.js';
 
 /** Something that may give way: what was there before the crew, or the ground under what they put in. */
 export interface Loss {

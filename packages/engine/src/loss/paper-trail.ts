@@ -1,3 +1,4 @@
+import type { Figure } from '@cribwright/messages';
 import {
   type List,
   type Message,
@@ -7,18 +8,15 @@ import {
   term,
   name as verbatim,
 } from '@cribwright/messages';
+import type { ElementId } from '@cribwright/model';
+import { computed, exactly, given, toPlan, toVehicle } from '@cribwright/model';
+import { force, length } from '@cribwright/model/internal';
 import type { PaperTrail } from '../analysis/analysis.js';
-import { computed, given } from '../figure/compute.js';
-import type { Figure } from '../figure/figure.js';
-import { force, length } from '../figure/units-of.js';
-import { exactly } from '../model/interval.js';
-import type { ElementId } from '../model/ref.js';
-import { toPlan, toVehicle } from '../placed/frame.js';
 import { at } from '../resting/at.js';
 import type { ScaledSystem } from '../resting/scaled-system.js';
 import type { Rest } from '../resting/system.js';
-import type { SupportPoint } from '../workings/support-points.js';
-import type { SupportWorkings } from '../workings/support-workings.js';
+import type { SupportPoint } from '../supports/support-points.js';
+import type { SupportWorkings } from '../supports/support-workings.js';
 import { bodyChecks, feet } from './body-checks.js';
 import { byBalance } from './by-balance.js';
 import type { Component, JointCorner } from './components.js';

@@ -1,5 +1,5 @@
 import { type Message, message, quantity } from '@cribwright/messages';
-import type { BodyCorner, PlanBody } from '../resting/plan-bodies.js';
+import type { BodyCorner, PlanBody } from '../supports/plan-bodies.js';
 import type { JointCorner } from './components.js';
 
 /**

@@ -1,6 +1,6 @@
+import { trailerOnCar, truckOnCar } from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
-import { trailerOnCar, truckOnCar } from '../testing/sample-plans.js';
-import { workingsOf } from '../workings/workings.js';
+import { workingsOf } from '../derived/workings.js';
 import { shareBounds } from './reaction-bounds.js';
 import { stackedBounds } from './stacked-bounds.js';
 

@@ -1,11 +1,11 @@
-import { provenBound } from '../push/check-outcome.js';
-import { limitRows } from '../push/limit-rows.js';
-import type { LinearProgram } from '../push/linear-program.js';
-import { simplex } from '../push/simplex.js';
-import type { SimplexState } from '../push/simplex-state.js';
+import { provenBound } from '../linear-program/check-outcome.js';
+import { limitRows } from '../linear-program/limit-rows.js';
+import type { LinearProgram } from '../linear-program/linear-program.js';
+import { simplex } from '../linear-program/simplex.js';
+import type { SimplexState } from '../linear-program/simplex-state.js';
 import { at, indexAt } from '../resting/at.js';
 import { scaledLoad } from '../resting/scaled-system.js';
-import type { SupportPoint } from '../workings/support-points.js';
+import type { SupportPoint } from '../supports/support-points.js';
 import type { Component } from './components.js';
 import { scaledComponent } from './stage-run.js';
 

@@ -1,7 +1,7 @@
 import { list, type Message, message, name, term } from '@cribwright/messages';
 import type { LoadCase, Reaction, StageResult } from '../analysis/analysis.js';
 import { at } from '../resting/at.js';
-import type { SupportWorkings } from '../workings/support-workings.js';
+import type { SupportWorkings } from '../supports/support-workings.js';
 import { type CaseRun, holds } from './case-run.js';
 import { cornerWords } from './corner-words.js';
 import { freeEnd } from './free-end.js';

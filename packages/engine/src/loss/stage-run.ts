@@ -1,5 +1,5 @@
 import { type ScaledSystem, scaledLoad, scaledSystem } from '../resting/scaled-system.js';
-import type { SupportPoint } from '../workings/support-points.js';
+import type { SupportPoint } from '../supports/support-points.js';
 import {
   buildCornerSteps,
   type CornerLoads,

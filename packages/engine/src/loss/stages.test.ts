@@ -1,10 +1,18 @@
 import { english } from '@cribwright/messages/testing';
+import type { Plan } from '@cribwright/model';
+import {
+  lb,
+  planOf,
+  policyWith,
+  samplePlans,
+  step,
+  strap,
+  trailerOnCar,
+  truckOnCar,
+} from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
 import type { LoadCase } from '../analysis/analysis.js';
-import type { Plan } from '../model/plan.js';
-import { lb, planOf, samplePlans, step, strap, trailerOnCar, truckOnCar } from '../testing/sample-plans.js';
-import { policyWith } from '../testing/sample-policy.js';
-import { workingsOf } from '../workings/workings.js';
+import { workingsOf } from '../derived/workings.js';
 
 const stages = (plan: Plan) => workingsOf(plan).stages();
 const on = (c: LoadCase | undefined, part: string) =>

@@ -1,8 +1,7 @@
+import type { Figure } from '@cribwright/messages';
 import { message, type Phrase, term } from '@cribwright/messages';
-import { computed, measured } from '../figure/compute.js';
-import type { Figure } from '../figure/figure.js';
-import { force, place } from '../figure/units-of.js';
-import { exactly } from '../model/interval.js';
+import { computed, exactly, measured } from '@cribwright/model';
+import { force, place } from '@cribwright/model/internal';
 import type { Component } from './components.js';
 import { shareBoundsOf } from './reaction-bounds.js';
 import { stackedBounds } from './stacked-bounds.js';

@@ -1,11 +1,9 @@
+import type { Figure, SourceNote } from '@cribwright/messages';
 import { term } from '@cribwright/messages';
-import { computed, given } from '../figure/compute.js';
-import type { Figure } from '../figure/figure.js';
-import { count, length, stress } from '../figure/units-of.js';
-import { exactly } from '../model/interval.js';
-import type { SourceNote } from '../model/source-note.js';
-import type { SupportPoint } from '../workings/support-points.js';
-import type { SupportWorkings } from '../workings/support-workings.js';
+import { computed, exactly, given } from '@cribwright/model';
+import { count, length, stress } from '@cribwright/model/internal';
+import type { SupportPoint } from '../supports/support-points.js';
+import type { SupportWorkings } from '../supports/support-workings.js';
 
 /** How stiff a place of support is: of timber worked out, of what vehicles bring as they state it. */
 export function stiffnessFigure(p: SupportPoint, w: SupportWorkings): Figure {

@@ -1,7 +1,7 @@
 import { name, term } from '@cribwright/messages';
 import { describe, expect, it } from 'vitest';
-import type { PlanBody } from '../resting/plan-bodies.js';
-import type { SupportPoint } from '../workings/support-points.js';
+import type { PlanBody } from '../supports/plan-bodies.js';
+import type { SupportPoint } from '../supports/support-points.js';
 import { tippingEdge } from './tipping-edge.js';
 
 /** Three wheels; the line from the first to the last runs slantwise. */

@@ -1,12 +1,10 @@
+import type { Figure } from '@cribwright/messages';
 import { list, type Message, term } from '@cribwright/messages';
-import { computed, measured } from '../figure/compute.js';
-import type { Figure } from '../figure/figure.js';
-import { over } from '../figure/interval-math.js';
-import { length, share } from '../figure/units-of.js';
-import { exactly } from '../model/interval.js';
-import type { PlanBody } from '../resting/plan-bodies.js';
+import { computed, exactly, measured } from '@cribwright/model';
+import { length, over, share } from '@cribwright/model/internal';
 import { insideBy, nearestEdge, type PolygonPoint, supportPolygon } from '../resting/support-polygon.js';
-import type { SupportPoint } from '../workings/support-points.js';
+import type { PlanBody } from '../supports/plan-bodies.js';
+import type { SupportPoint } from '../supports/support-points.js';
 
 /** How hard a push at its center of gravity tips a body that stands free. */
 export interface TippingEdge {

@@ -1,4 +1,4 @@
-import type { PlanBody } from '../resting/plan-bodies.js';
+import type { PlanBody } from '../supports/plan-bodies.js';
 import type { WantedLosses } from './build-corner.js';
 import { type CaseSigns, unlike } from './case-signs.js';
 import type { JointCorner } from './components.js';

@@ -1,6 +1,6 @@
 import type { PaperTrail } from '../analysis/analysis.js';
 import { closingsOf } from '../resting/rest.js';
-import type { SupportWorkings } from '../workings/support-workings.js';
+import type { SupportWorkings } from '../supports/support-workings.js';
 import { buildCorner } from './build-corner.js';
 import { cornerWords } from './corner-words.js';
 import type { ComponentRun, LossWorking } from './loss-working.js';

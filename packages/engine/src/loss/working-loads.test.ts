@@ -1,9 +1,9 @@
 import { english } from '@cribwright/messages/testing';
+import type { WorkingLoad } from '@cribwright/model';
+import { between, exactly } from '@cribwright/model';
+import { crib, foot, inch, lb, planOf, vanTrailer } from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
-import { between, exactly } from '../model/interval.js';
-import type { WorkingLoad } from '../model/plan.js';
-import { crib, foot, inch, lb, planOf, vanTrailer } from '../testing/sample-plans.js';
-import { workingsOf } from '../workings/workings.js';
+import { workingsOf } from '../derived/workings.js';
 
 const weight = 40_000 * lb;
 const set = (z: number, force: number, x: number, y: number): WorkingLoad => ({

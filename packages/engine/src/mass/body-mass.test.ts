@@ -1,7 +1,7 @@
 import { calculationOf, english } from '@cribwright/messages/testing';
+import { between, exactly } from '@cribwright/model';
+import { foot, lb, vanTrailer } from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
-import { between, exactly } from '../model/interval.js';
-import { foot, lb, vanTrailer } from '../testing/sample-plans.js';
 import { bodyMass, cargoCenter } from './body-mass.js';
 import { weightedMean } from './weighted-mean.js';
 

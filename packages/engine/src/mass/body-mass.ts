@@ -1,10 +1,8 @@
+import type { Figure } from '@cribwright/messages';
 import { inWords, type Message, message, term, name as verbatim } from '@cribwright/messages';
-import { computed, given, measured } from '../figure/compute.js';
-import type { Figure } from '../figure/figure.js';
-import { force, place } from '../figure/units-of.js';
-import { add, exactly, type Interval } from '../model/interval.js';
-import type { Cargo, Vehicle } from '../model/vehicle.js';
-import { posedCenter } from '../placed/posed.js';
+import type { Cargo, Vehicle } from '@cribwright/model';
+import { add, computed, exactly, given, type Interval, measured } from '@cribwright/model';
+import { force, place, posedCenter } from '@cribwright/model/internal';
 import { type Weighed, weightedMean } from './weighted-mean.js';
 
 /** Weight and center of gravity of a whole vehicle, cargo included; cab too. Vehicle axes. */

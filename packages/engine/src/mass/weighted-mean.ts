@@ -1,4 +1,4 @@
-import type { Interval } from '../model/interval.js';
+import type { Interval } from '@cribwright/model';
 
 export interface Weighed {
   readonly weight: Interval;

@@ -1,10 +1,9 @@
 import { message, name, type Phrase, quantity, term } from '@cribwright/messages';
+import type { Plan, StockItem } from '@cribwright/model';
+import { computed, exactly, given, measured } from '@cribwright/model';
+import { count } from '@cribwright/model/internal';
 import { inch } from '@cribwright/units';
 import type { MaterialsResult } from '../analysis/analysis.js';
-import { computed, given, measured } from '../figure/compute.js';
-import { count } from '../figure/units-of.js';
-import { exactly } from '../model/interval.js';
-import type { Plan, StockItem } from '../model/plan.js';
 import { inUse, type Need } from './needs.js';
 import { pieceName } from './piece-name.js';
 

@@ -1,7 +1,6 @@
-import type { Plan, StockItem } from '../model/plan.js';
-import type { ElementId, Ref } from '../model/ref.js';
+import type { ElementId, Plan, Ref, StockItem } from '@cribwright/model';
+import { timberCount } from '@cribwright/model';
 import { orderGraph, putIn } from '../order/order-graph.js';
-import { timberCount } from '../placed/stack.js';
 
 /** So many of one thing, as a cache would list it. */
 export interface Need {

@@ -1,5 +1,5 @@
 import { name, type Phrase, term } from '@cribwright/messages';
-import type { StockItem } from '../model/plan.js';
+import type { StockItem } from '@cribwright/model';
 
 /** What a piece is called: its name in the plan, or its kind where plans give it none. */
 export function pieceName({ kind, item }: Pick<StockItem, 'kind' | 'item'>): Phrase {

@@ -1,5 +1,5 @@
+import { step } from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
-import { step } from '../testing/sample-plans.js';
 import { orderGraph } from './order-graph.js';
 
 const graph = (...afters: (readonly number[])[]) =>

@@ -1,5 +1,4 @@
-import type { Plan, Step } from '../model/plan.js';
-import type { ElementId } from '../model/ref.js';
+import type { ElementId, Plan, Step } from '@cribwright/model';
 
 /** Who waits for whom. Steps run in the order of their lines; one with `after` waits only for those it names. */
 export interface OrderGraph {

@@ -1,7 +1,6 @@
 import { list, type Message, message, term } from '@cribwright/messages';
-import type { Plan, Step, StepAction } from '../model/plan.js';
-import type { ElementId } from '../model/ref.js';
-import { elementMessage } from '../workings/element-message.js';
+import type { ElementId, Plan, Step, StepAction } from '@cribwright/model';
+import { elementMessage } from '../derived/element-message.js';
 
 const actions: Readonly<Record<StepAction, Message>> = {
   'size up': term('step.size-up'),

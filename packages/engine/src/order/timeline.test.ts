@@ -1,7 +1,7 @@
 import { english } from '@cribwright/messages/testing';
+import { between, exactly } from '@cribwright/model';
+import { minute, planOf, step } from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
-import { between, exactly } from '../model/interval.js';
-import { minute, planOf, step } from '../testing/sample-plans.js';
 import { timelineOf } from './timeline.js';
 
 const plan = planOf({

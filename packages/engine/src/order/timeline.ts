@@ -1,10 +1,8 @@
 import { list, message, name, term } from '@cribwright/messages';
+import type { ElementId, Plan, Step } from '@cribwright/model';
+import { exactly, type Interval, measured } from '@cribwright/model';
+import { count, duration } from '@cribwright/model/internal';
 import type { TimelineResult } from '../analysis/analysis.js';
-import { measured } from '../figure/compute.js';
-import { count, duration } from '../figure/units-of.js';
-import { exactly, type Interval } from '../model/interval.js';
-import type { Plan, Step } from '../model/plan.js';
-import type { ElementId } from '../model/ref.js';
 import { type OrderGraph, orderGraph } from './order-graph.js';
 import { stepWords } from './step-words.js';
 

@@ -1,11 +1,9 @@
+import type { Vehicle, VehiclePosition } from '@cribwright/model';
+import { between, exactly, partNamed, posed, underside } from '@cribwright/model';
+import { posedCenter } from '@cribwright/model/internal';
+import { degree, foot, inch, lb, planOf, vanTrailer } from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
-import { between, exactly } from '../model/interval.js';
-import type { Vehicle, VehiclePosition } from '../model/vehicle.js';
-import { degree, foot, inch, lb, planOf, vanTrailer } from '../testing/sample-plans.js';
-import { workingsOf } from '../workings/workings.js';
-import { partNamed } from './part-place.js';
-import { posed, posedCenter } from './posed.js';
-import { underside } from './underside.js';
+import { workingsOf } from '../derived/workings.js';
 
 const as = (position: VehiclePosition): Vehicle => ({ ...vanTrailer, position });
 const rail = (position: VehiclePosition) => {

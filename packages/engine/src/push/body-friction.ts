@@ -1,9 +1,8 @@
+import type { Figure } from '@cribwright/messages';
 import { message, name, term } from '@cribwright/messages';
-import { given } from '../figure/compute.js';
-import type { Figure } from '../figure/figure.js';
-import { ratio } from '../figure/units-of.js';
-import { exactly } from '../model/interval.js';
-import type { SupportWorkings } from '../workings/support-workings.js';
+import { exactly, given } from '@cribwright/model';
+import { ratio } from '@cribwright/model/internal';
+import type { SupportWorkings } from '../supports/support-workings.js';
 
 /** Why a vehicle that lies on the ground cannot be pushed. */
 export const whyNoGrip = term('push.grip-not-known');

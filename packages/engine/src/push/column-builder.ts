@@ -1,5 +1,5 @@
 import { at, indexAt } from '../resting/at.js';
-import type { Vector } from './push-system.js';
+import type { Vector } from '../space/vectors.js';
 
 /** Where bodies and feet have their rows, and how lengths are scaled. */
 export interface Frame {

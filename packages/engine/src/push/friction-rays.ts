@@ -1,4 +1,5 @@
-import type { PushContact, Vector } from './push-system.js';
+import type { Vector } from '../space/vectors.js';
+import type { PushContact } from './push-system.js';
 
 /** The level directions of a friction pyramid, evenly round, the first one straight against the push. */
 export function raysAgainst(against: Vector, count = 8): readonly Vector[] {

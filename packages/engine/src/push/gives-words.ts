@@ -1,7 +1,7 @@
 import { type Message, message, name } from '@cribwright/messages';
-import type { Ref } from '../model/ref.js';
-import { elementMessage } from '../workings/element-message.js';
-import { nameOf, type SupportWorkings } from '../workings/support-workings.js';
+import type { Ref } from '@cribwright/model';
+import { elementMessage } from '../derived/element-message.js';
+import { nameOf, type SupportWorkings } from '../supports/support-workings.js';
 import type { Gives } from './what-gives.js';
 
 /** What gives first, for a reader: `strut S1 reaches its rated load`, `the trailer tips over`. */

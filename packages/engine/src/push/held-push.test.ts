@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { Vector } from '../space/vectors.js';
 import { heldPush, heldPushes } from './held-push.js';
-import type { Push, PushContact, PushStrut, PushSystem, PushTie, Vector } from './push-system.js';
+import type { Push, PushContact, PushStrut, PushSystem, PushTie } from './push-system.js';
 
 const down: Vector = { x: 0, y: 0, z: -1 };
 const way = (angle: number): Vector => ({ x: Math.cos(angle), y: Math.sin(angle), z: 0 });

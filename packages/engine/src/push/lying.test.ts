@@ -1,8 +1,8 @@
 import { english } from '@cribwright/messages/testing';
+import type { Plan } from '@cribwright/model';
+import { crib, foot, inch, planOf, strap, strut, vanTrailer } from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
-import type { Plan } from '../model/plan.js';
-import { crib, foot, inch, planOf, strap, strut, vanTrailer } from '../testing/sample-plans.js';
-import { workingsOf } from '../workings/workings.js';
+import { workingsOf } from '../derived/workings.js';
 import { pushRose } from './push-rose.js';
 
 /** A trailer on its driver side, on ground of which the friction of its body is known. */

@@ -1,5 +1,6 @@
-import type { Push, PushSystem, PushTie, TieEnd, Vector } from './push-system.js';
-import { toward } from './vectors.js';
+import type { Vector } from '../space/vectors.js';
+import { toward } from '../space/vectors.js';
+import type { Push, PushSystem, PushTie, TieEnd } from './push-system.js';
 
 /** Whether a force on the pushed body does not act the way it is pushed. */
 export const resists = (on: Vector, push: Push): boolean =>

@@ -1,10 +1,9 @@
+import type { Anchor, Point3 } from '@cribwright/model';
+import { limitValue } from '@cribwright/model/internal';
 import type { Component, JointCorner } from '../loss/components.js';
-import type { Anchor } from '../model/support.js';
-import type { Point3 } from '../placed/frame.js';
-import { limitValue } from '../policy/limit.js';
-import { bodyOfPart, type SupportPoint } from '../workings/support-points.js';
-import type { SupportWorkings } from '../workings/support-workings.js';
-import { gravityOn } from './gravity.js';
+import { gravityOn } from '../mass/gravity.js';
+import { bodyOfPart, type SupportPoint } from '../supports/support-points.js';
+import type { SupportWorkings } from '../supports/support-workings.js';
 import { gripUnder, pushContact, stacksOf } from './push-contacts.js';
 import type { PushStrut, PushSystem, PushTie, TieEnd } from './push-system.js';
 

@@ -1,8 +1,8 @@
 import { at, indexAt } from '../resting/at.js';
+import { times } from '../space/vectors.js';
 import { addTo, armOf, columnBuilder, putOnBody, rowsOf } from './column-builder.js';
 import type { Program } from './push-program.js';
 import type { Push, PushSystem } from './push-system.js';
-import { times } from './vectors.js';
 
 /** λ has room for one entry in each row of its body. */
 export const pushEntries = 6;

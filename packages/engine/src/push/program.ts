@@ -1,3 +1,7 @@
+import { limitRows } from '../linear-program/limit-rows.js';
+import type { LinearProgram } from '../linear-program/linear-program.js';
+import type { Vector } from '../space/vectors.js';
+import { middle, minus, size, times, toward } from '../space/vectors.js';
 import {
   armOf,
   type ColumnBuilder,
@@ -11,13 +15,10 @@ import {
   rowsOf,
 } from './column-builder.js';
 import { frictionRays, raysAgainst } from './friction-rays.js';
-import { limitRows } from './limit-rows.js';
-import type { LinearProgram } from './linear-program.js';
 import { borrows, endAt, isAtFoot, resists } from './no-borrowed-preload.js';
 import { fillForces, pushEntries } from './program-forces.js';
 import type { Limit, Program } from './push-program.js';
-import type { Push, PushContact, PushStrut, PushSystem, PushTie, TieEnd, Vector } from './push-system.js';
-import { middle, minus, size, times, toward } from './vectors.js';
+import type { Push, PushContact, PushStrut, PushSystem, PushTie, TieEnd } from './push-system.js';
 
 /** More than this share of all weight is not looked for. */
 const mostLookedFor = 10;

@@ -1,11 +1,9 @@
 import { type Message, term } from '@cribwright/messages';
-import type { Vehicle } from '../model/vehicle.js';
-import { stepToPlan } from '../placed/frame.js';
-import { chockedAxle } from '../placed/place-chock.js';
-import { lies } from '../placed/posed.js';
-import { limitValue } from '../policy/limit.js';
-import type { SupportPoint } from '../workings/support-points.js';
-import type { SupportWorkings } from '../workings/support-workings.js';
+import type { Vehicle } from '@cribwright/model';
+import { chockedAxle, stepToPlan } from '@cribwright/model';
+import { lies, limitValue } from '@cribwright/model/internal';
+import type { SupportPoint } from '../supports/support-points.js';
+import type { SupportWorkings } from '../supports/support-workings.js';
 import type { PushContact, Stack } from './push-system.js';
 
 /** What the push model leaves out, on the safe side, or takes for granted. */

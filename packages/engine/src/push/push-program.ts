@@ -1,5 +1,5 @@
+import type { LinearProgram } from '../linear-program/linear-program.js';
 import type { Frame } from './column-builder.js';
-import type { LinearProgram } from './linear-program.js';
 
 /** A sum of amounts that may not pass a limit: a capacity, or a stack about to lean over. */
 export interface Limit {

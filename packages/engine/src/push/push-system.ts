@@ -1,3 +1,5 @@
+import type { Vector } from '../space/vectors.js';
+
 /**
  * Rigid bodies in three dimensions that stand by contact, friction, struts and ties.
  *
@@ -15,12 +17,6 @@ export interface PushSystem {
   readonly loads: readonly { readonly body: string; readonly at: Vector; readonly force: Vector }[];
   /** Pull of gravity on each newton of weight: straight down, or leaning down the grade. Length 1. */
   readonly gravity: Vector;
-}
-
-export interface Vector {
-  readonly x: number;
-  readonly y: number;
-  readonly z: number;
 }
 
 export interface PushBody {

@@ -1,9 +1,9 @@
 import { type Constraint, solve } from 'yalps';
+import { provenBound, provenInfeasible, shortfall } from '../linear-program/check-outcome.js';
+import type { LinearProgram } from '../linear-program/linear-program.js';
+import { type Outcome, resume, simplex } from '../linear-program/simplex.js';
+import { copyState, type SimplexState } from '../linear-program/simplex-state.js';
 import { at, indexAt } from '../resting/at.js';
-import { provenBound, provenInfeasible, shortfall } from './check-outcome.js';
-import type { LinearProgram } from './linear-program.js';
-import { type Outcome, resume, simplex } from './simplex.js';
-import { copyState, type SimplexState } from './simplex-state.js';
 
 /** The most of a push that an equilibrium exists for. */
 export interface Solution {

@@ -1,5 +1,5 @@
+import type { Extent } from '@cribwright/model';
 import { inch } from '@cribwright/units';
-import type { Extent } from '../placed/outline.js';
 import { overlap } from './polygon.js';
 
 /** How deep two things run into each other seen from above, m; zero where one is clear of the other, or above it. */

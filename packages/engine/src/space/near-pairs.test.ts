@@ -1,6 +1,6 @@
+import { type Outline, rectangle } from '@cribwright/model';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { type Outline, rectangle } from '../placed/outline.js';
 import { nearPairs } from './near-pairs.js';
 import { overlap } from './polygon.js';
 

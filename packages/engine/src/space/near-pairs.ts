@@ -1,4 +1,4 @@
-import type { Outline } from '../placed/outline.js';
+import type { Outline } from '@cribwright/model';
 import { farthest } from './polygon.js';
 
 /**

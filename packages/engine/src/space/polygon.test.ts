@@ -1,5 +1,5 @@
+import { band, rectangle } from '@cribwright/model';
 import { describe, expect, it } from 'vitest';
-import { band, rectangle } from '../placed/outline.js';
 import { overlap } from './polygon.js';
 import { lengthInside } from './through-box.js';
 

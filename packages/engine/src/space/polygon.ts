@@ -1,4 +1,4 @@
-import type { Outline } from '../placed/outline.js';
+import type { Outline } from '@cribwright/model';
 
 /** Overlaps less than this are a touch, m. */
 const touch = 0.005;

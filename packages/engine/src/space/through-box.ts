@@ -1,5 +1,4 @@
-import type { Point3 } from '../placed/frame.js';
-import type { Extent } from '../placed/outline.js';
+import type { Extent, Point3 } from '@cribwright/model';
 
 /**
  * Length of a straight line that runs inside a solid, m. The line is cut down by each edge of the outline and by

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { inOneGo } from '../workings/stepwise.js';
+import { inOneGo } from '../stepwise/stepwise.js';
 import { problemsOf } from './check-scene.js';
 import { push } from './push.js';
 import type { Scene } from './scene.js';

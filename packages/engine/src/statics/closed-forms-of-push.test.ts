@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { inOneGo } from '../workings/stepwise.js';
+import { inOneGo } from '../stepwise/stepwise.js';
 import { place } from './place.js';
 import { pushRose } from './push-rose.js';
 import type { Contact, Scene } from './scene.js';

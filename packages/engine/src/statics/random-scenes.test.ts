@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { inOneGo } from '../workings/stepwise.js';
+import { inOneGo } from '../stepwise/stepwise.js';
 import { imbalanceOf } from './equilibrium.js';
 import { lose } from './loss.js';
 import type { Outcome, Rests } from './outcome.js';

@@ -1,8 +1,5 @@
-import type { Plan } from '../model/plan.js';
-import type { ElementId } from '../model/ref.js';
-import type { Anchor, Strut, Tie } from '../model/support.js';
-import type { Vehicle } from '../model/vehicle.js';
-import { toVehicle } from '../placed/frame.js';
+import type { Anchor, ElementId, Plan, Strut, Tie, Vehicle } from '@cribwright/model';
+import { toVehicle } from '@cribwright/model';
 
 export type Side = 'driver' | 'passenger';
 

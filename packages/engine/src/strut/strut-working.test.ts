@@ -1,8 +1,8 @@
+import type { Pad } from '@cribwright/model';
+import { between } from '@cribwright/model';
+import { placeStrut } from '@cribwright/model/internal';
+import { degree, inch, strut } from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
-import { between } from '../model/interval.js';
-import type { Pad } from '../model/support.js';
-import { placeStrut } from '../placed/place-strut.js';
-import { degree, inch, strut } from '../testing/sample-plans.js';
 import { strutWorking } from './strut-working.js';
 
 const pad = (change: Partial<Pad>): Pad => ({

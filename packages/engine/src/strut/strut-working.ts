@@ -1,10 +1,8 @@
+import type { Figure } from '@cribwright/messages';
 import { inWords, message, name, term } from '@cribwright/messages';
-import { computed, given, measured } from '../figure/compute.js';
-import type { Figure } from '../figure/figure.js';
-import { angle, force, length } from '../figure/units-of.js';
-import { between, exactly, type Interval } from '../model/interval.js';
-import type { Strut } from '../model/support.js';
-import type { PlacedStrut } from '../placed/place-strut.js';
+import type { PlacedStrut, Strut } from '@cribwright/model';
+import { between, computed, exactly, given, type Interval, measured } from '@cribwright/model';
+import { angle, force, length } from '@cribwright/model/internal';
 import { postFigures } from '../timber/post-capacity.js';
 
 /** A strut with what follows from where its head and base are. */

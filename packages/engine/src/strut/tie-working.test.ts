@@ -1,8 +1,7 @@
+import type { Pad, Tie } from '@cribwright/model';
+import { exactly, place } from '@cribwright/model';
+import { foot, planOf, policyWith, strap, strut, vanTrailer } from '@cribwright/model/testing';
 import { expect, it } from 'vitest';
-import { exactly } from '../model/interval.js';
-import type { Pad, Tie } from '../model/support.js';
-import { place } from '../placed/place.js';
-import { foot, planOf, policyWith, strap, strut, vanTrailer } from '../testing/sample-plans.js';
 import { gripOn, tieWorking } from './tie-working.js';
 
 // Statics of the base, by hand: axial load 1 at 45°, friction 0.3, so 0.7071 − 0.3 × 0.7071 = 0.4950 is left over. A

@@ -1,14 +1,8 @@
+import type { Figure } from '@cribwright/messages';
 import { term } from '@cribwright/messages';
-import { given, measured } from '../figure/compute.js';
-import type { Figure } from '../figure/figure.js';
-import { force, length } from '../figure/units-of.js';
-import { exactly } from '../model/interval.js';
-import type { Plan } from '../model/plan.js';
-import type { Strut, Tie } from '../model/support.js';
-import type { Point3 } from '../placed/frame.js';
-import { place } from '../placed/place.js';
-import { type PlacedTie, placeTie } from '../placed/place-tie.js';
-import { limitValue } from '../policy/limit.js';
+import type { PlacedTie, Plan, Point3, Strut, Tie } from '@cribwright/model';
+import { exactly, given, measured, place } from '@cribwright/model';
+import { force, length, limitValue, placeTie } from '@cribwright/model/internal';
 
 /** A strap, chain or rope with its length and its rating. */
 export interface TieWorking {

@@ -1,6 +1,6 @@
 import { calculationOf } from '@cribwright/messages/testing';
+import { fir4x4, fir6x6, inch, lb, policyWith, psi, shippedPolicy } from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
-import { fir4x4, fir6x6, inch, lb, policyWith, psi, shippedPolicy } from '../testing/sample-plans.js';
 import { crossingCapacity, crossingStress } from './crossing.js';
 
 const overhang = 4 * inch;

@@ -1,12 +1,19 @@
+import type { Figure } from '@cribwright/messages';
 import { message, name, term } from '@cribwright/messages';
-import { computed, given, renamed } from '../figure/compute.js';
-import type { Figure } from '../figure/figure.js';
-import { each, lesser, times } from '../figure/interval-math.js';
-import { area, force, length, ratio, stress } from '../figure/units-of.js';
-import { exactly } from '../model/interval.js';
-import type { Policy } from '../model/policy.js';
-import type { Crib, Timber } from '../model/support.js';
-import { limitFigure, limitWord } from '../policy/limit.js';
+import type { Crib, Policy, Timber } from '@cribwright/model';
+import { computed, exactly, given, renamed } from '@cribwright/model';
+import {
+  area,
+  each,
+  force,
+  length,
+  lesser,
+  limitFigure,
+  limitWord,
+  ratio,
+  stress,
+  times,
+} from '@cribwright/model/internal';
 import { bearingLengthFactor, wetServiceFactor } from './bearing-factors.js';
 import { sizeSource } from './size-source.js';
 

@@ -1,10 +1,9 @@
 import { term } from '@cribwright/messages';
 import { calculationOf, english } from '@cribwright/messages/testing';
+import { between, exactly, given, type Interval } from '@cribwright/model';
+import { length } from '@cribwright/model/internal';
+import { fir4x4, inch, lb, psi } from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
-import { given } from '../figure/compute.js';
-import { length } from '../figure/units-of.js';
-import { between, exactly, type Interval } from '../model/interval.js';
-import { fir4x4, inch, lb, psi } from '../testing/sample-plans.js';
 import { type Post, postFigures } from './post-capacity.js';
 
 // HUD Residential Structural Design Guide, 2nd edition (2017), example 5.6: 4×4 spruce-pine-fir No. 2, 7.3 ft,

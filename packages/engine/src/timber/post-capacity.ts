@@ -1,15 +1,12 @@
+import type { Figure, SourceNote } from '@cribwright/messages';
 import { term } from '@cribwright/messages';
+import type { StrutGear } from '@cribwright/model';
 /**
  * A timber post pressed along its length: straight, pinned at both ends, loaded through its middle. NDS 3.7.1,
  * and 15.3 for one built up of plies. Load duration counts as normal (CD = 1): a crew may wait beside it for hours.
  */
-import { computed, given, measured } from '../figure/compute.js';
-import type { Figure } from '../figure/figure.js';
-import { each, lesser, times } from '../figure/interval-math.js';
-import { area, force, length, ratio, stress } from '../figure/units-of.js';
-import { exactly } from '../model/interval.js';
-import type { SourceNote } from '../model/source-note.js';
-import type { StrutGear } from '../model/support.js';
+import { computed, exactly, given, measured } from '@cribwright/model';
+import { area, each, force, length, lesser, ratio, stress, times } from '@cribwright/model/internal';
 import { columnStability, slenderness } from './column.js';
 
 export type Post = Extract<StrutGear, { readonly kind: 'timber post' }>;

@@ -1,5 +1,5 @@
-import type { SourceNote } from '../model/source-note.js';
-import type { Timber } from '../model/support.js';
+import type { SourceNote } from '@cribwright/messages';
+import type { Timber } from '@cribwright/model';
 
 /** Where a timber's dressed size is from. Its species' values have a source of their own. */
 export const sizeSource = (timber: Timber): SourceNote => timber.dressedSource ?? timber.source;

@@ -1,6 +1,5 @@
+import type { Plan, PlanPoint } from '@cribwright/model';
 import { type Rounding, show } from '@cribwright/units';
-import type { Plan } from '../model/plan.js';
-import type { PlanPoint } from '../placed/frame.js';
 
 type Units = Plan['display'];
 

@@ -3,8 +3,8 @@ import type {
   ListFolderReply,
   ReadFileParams,
   ReadFileReply,
-} from '@cribwright/language/protocol';
-import { ListFolderRequest, ReadFileRequest } from '@cribwright/language/protocol';
+} from '@cribwright/server/protocol';
+import { ListFolderRequest, ReadFileRequest } from '@cribwright/server/protocol';
 import * as vscode from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 

@@ -1,7 +1,6 @@
 import type {
   AnalysisChangedParams,
   AnalysisParams,
-  AnalysisReply,
   BundledFileParams,
   BundledFileReply,
   BundledFilesReply,
@@ -10,10 +9,9 @@ import type {
   ElementAtParams,
   ElementAtReply,
   ExpectationsReply,
-  MoveParams,
   RulePageParams,
   RulePageReply,
-} from '@cribwright/language/protocol';
+} from '@cribwright/server/protocol';
 import {
   AnalysisChanged,
   AnalysisRequest,
@@ -25,7 +23,8 @@ import {
   LayoutDrawn,
   MoveRequest,
   RulePageRequest,
-} from '@cribwright/language/protocol';
+} from '@cribwright/server/protocol';
+import type { AnalysisReply, MoveParams } from '@cribwright/workspace';
 import * as vscode from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 

@@ -1,4 +1,4 @@
-import type { BlockSchema } from '../schema/block-schema.js';
+import type { BlockSchema } from '../bound/block-schema.js';
 import { schema } from '../schema/schema.js';
 
 /** Brackets, comments and indentation for an editor. */

@@ -1,7 +1,7 @@
 import { wordsIn } from '@cribwright/messages';
+import type { Shape } from '../bound/shape.js';
 import { dueOf } from '../phrase/dimension-words.js';
 import { kindWords } from '../phrase/kind-words.js';
-import type { Shape } from '../phrase/shape.js';
 
 /** A piece of a railroad drawing: its size, and how to draw it with its entry at (x, y). */
 interface Track {

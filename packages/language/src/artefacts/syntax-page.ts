@@ -1,4 +1,4 @@
-import type { BlockSchema } from '../schema/block-schema.js';
+import type { BlockSchema } from '../bound/block-schema.js';
 import { letLine, patternUse } from '../schema/pattern-block.js';
 import { allowedIn, schema } from '../schema/schema.js';
 import { type DrawnLine, railroadOf } from './railroad.js';

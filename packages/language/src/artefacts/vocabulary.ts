@@ -1,6 +1,6 @@
 import { units } from '@cribwright/units';
-import type { Pattern, Shape } from '../phrase/shape.js';
-import type { PropertySchema } from '../schema/block-schema.js';
+import type { PropertySchema } from '../bound/block-schema.js';
+import type { Pattern, Shape } from '../bound/shape.js';
 import { letLine, parameterTypes, patternUse } from '../schema/pattern-block.js';
 import { schema } from '../schema/schema.js';
 

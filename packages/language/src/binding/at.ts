@@ -1,5 +1,5 @@
-import type { Span } from '../grammar/syntax.js';
-import type { BoundBlock, BoundFile, BoundProperty } from './bound-file.js';
+import type { Span } from '@cribwright/syntax/internal';
+import type { BoundBlock, BoundFile, BoundProperty } from '../bound/bound-file.js';
 
 const holds = (span: Span | undefined, offset: number): boolean =>
   span !== undefined && span.start <= offset && offset <= span.end;

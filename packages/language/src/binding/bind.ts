@@ -1,10 +1,10 @@
 import { count, name } from '@cribwright/messages';
+import type { BoundBlock, BoundFile, Declaration, Reference } from '../bound/bound-file.js';
 import { matchLine } from '../phrase/matcher.js';
 import { unknownName } from '../phrase/unknown-name.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
 import { barePattern } from './bare-pattern.js';
-import type { BoundBlock, BoundFile, Declaration, Reference } from './bound-file.js';
 import type { DraftBlock, DraftLine, FileShape } from './draft.js';
 import { BlockScope, type Surroundings, typeChain, typeOf } from './file-scope.js';
 import { expressionProblems } from './let-problems.js';

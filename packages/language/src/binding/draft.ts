@@ -1,5 +1,4 @@
-import type { SyntaxStatement } from '../grammar/syntax.js';
-import type { LanguageProblem } from '../problems/problem.js';
+import type { SyntaxStatement } from '@cribwright/syntax/internal';
 import type {
   BoundBlock,
   BoundParameter,
@@ -7,7 +6,8 @@ import type {
   BoundUse,
   Declaration,
   Reference,
-} from './bound-file.js';
+} from '../bound/bound-file.js';
+import type { LanguageProblem } from '../problems/problem.js';
 
 /** A bound thing while it is being made. Once a file is bound nobody writes to it again. */
 export type Draft<T> = { -readonly [K in keyof T]: T[K] };

@@ -1,7 +1,7 @@
+import type { BoundFile, BoundProperty } from '../bound/bound-file.js';
 import type { Expected } from '../phrase/match.js';
 import { matchLine } from '../phrase/matcher.js';
 import { blockAt } from './at.js';
-import type { BoundFile, BoundProperty } from './bound-file.js';
 import { type SeenFiles, scopeAt } from './visible.js';
 
 /**

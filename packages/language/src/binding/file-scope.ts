@@ -1,9 +1,9 @@
 import { plain, type Vector, vectorOf } from '@cribwright/units';
+import type { BoundBlock, Declaration } from '../bound/bound-file.js';
+import type { Kind } from '../bound/kind.js';
 import { parameterKinds } from '../phrase/match-arguments.js';
 import type { NameScope } from '../phrase/scope.js';
-import type { BoundBlock, Declaration } from './bound-file.js';
 import type { FileShape } from './draft.js';
-import type { Kind } from './kind.js';
 import type { LetVectors } from './let-vectors.js';
 
 /** What a file can see beyond itself, nearest first. */

@@ -1,4 +1,4 @@
-import type { BoundBlock } from './bound-file.js';
+import type { BoundBlock } from '../bound/bound-file.js';
 import { type Surroundings, typeChain } from './file-scope.js';
 
 /** The same block in the types that its vehicle extends: lines left out here may be said there. */

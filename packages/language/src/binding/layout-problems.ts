@@ -1,7 +1,6 @@
 import { count, name } from '@cribwright/messages';
-import { deepest, type LayoutIssue } from '../grammar/layout.js';
-import type { Parsed } from '../grammar/parse.js';
-import type { SyntaxStatement, Term } from '../grammar/syntax.js';
+import type { Parsed, SyntaxStatement, Term } from '@cribwright/syntax/internal';
+import { deepest, type LayoutIssue } from '@cribwright/syntax/internal';
 import { unitOfMark } from '../phrase/marks.js';
 import { unseenSigns } from '../phrase/unquoted.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';

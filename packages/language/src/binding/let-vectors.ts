@@ -1,8 +1,8 @@
 import type { Vector } from '@cribwright/units';
+import type { Declaration } from '../bound/bound-file.js';
 import { vectorOfExpression } from '../phrase/measure.js';
 import { parseExpression } from '../phrase/parse-expression.js';
 import type { NameScope } from '../phrase/scope.js';
-import type { Declaration } from './bound-file.js';
 import type { DraftLine } from './draft.js';
 
 /** What each `let` measures, worked out once and safe against rings. */

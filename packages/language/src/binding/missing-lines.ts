@@ -1,8 +1,8 @@
-import type { Message } from '@cribwright/engine';
+import type { Message } from '@cribwright/messages';
 import { list, name } from '@cribwright/messages';
+import type { BoundBlock } from '../bound/bound-file.js';
 import { type LanguageProblem, problem, type TextFix } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
-import type { BoundBlock } from './bound-file.js';
 import type { DraftBlock } from './draft.js';
 import type { Surroundings } from './file-scope.js';
 import { inheritedBlocks } from './inherited-blocks.js';

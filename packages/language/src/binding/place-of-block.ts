@@ -1,5 +1,5 @@
-import type { BlockSchema } from '../schema/block-schema.js';
-import type { BoundBlock } from './bound-file.js';
+import type { BlockSchema } from '../bound/block-schema.js';
+import type { BoundBlock } from '../bound/bound-file.js';
 import type { DraftBlock } from './draft.js';
 
 /** The nearest block around that may hold it, so that a brace left out spoils no more than it must. */

@@ -1,7 +1,7 @@
 import { type List, list, type Message, message, type Name, name, term } from '@cribwright/messages';
-import type { BlockSchema } from '../schema/block-schema.js';
+import type { BlockSchema } from '../bound/block-schema.js';
+import type { BoundBlock } from '../bound/bound-file.js';
 import type { AllowedLines } from '../schema/schema.js';
-import type { BoundBlock } from './bound-file.js';
 import type { DraftBlock } from './draft.js';
 
 /** A block by its kind and name, to start a sentence: `Crib A`. */

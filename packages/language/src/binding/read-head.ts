@@ -1,11 +1,11 @@
 import { list, name as nameHole } from '@cribwright/messages';
+import type { Span, Term } from '@cribwright/syntax/internal';
 import { closest, findUnit } from '@cribwright/units';
-import type { Span, Term } from '../grammar/syntax.js';
+import type { BlockSchema } from '../bound/block-schema.js';
 import { kindWords } from '../phrase/kind-words.js';
 import { unquoted } from '../phrase/unquoted.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
-import type { BlockSchema } from '../schema/block-schema.js';
 import { parameterTypes } from '../schema/pattern-block.js';
 import { subjectOf } from './place-words.js';
 

@@ -1,5 +1,5 @@
+import type { BoundBlock, BoundProperty, Declaration, Match, Reference } from '../bound/bound-file.js';
 import { patternUse } from '../schema/pattern-block.js';
-import type { BoundBlock, BoundProperty, Declaration, Match, Reference } from './bound-file.js';
 import type { DraftLine, FileShape } from './draft.js';
 
 /** Gives what a line came to before an edit, as it would come out now; `undefined` where it must be read anew. */

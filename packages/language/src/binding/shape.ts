@@ -1,13 +1,12 @@
 import { name as nameHole } from '@cribwright/messages';
-import type { Parsed } from '../grammar/parse.js';
-import type { SyntaxStatement } from '../grammar/syntax.js';
+import type { Parsed, SyntaxStatement } from '@cribwright/syntax/internal';
+import type { BlockSchema, PropertySchema } from '../bound/block-schema.js';
+import type { BoundBlock, Declaration } from '../bound/bound-file.js';
 import { unquoted } from '../phrase/unquoted.js';
 import { problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
-import type { BlockSchema, PropertySchema } from '../schema/block-schema.js';
 import { letLine, patternUse } from '../schema/pattern-block.js';
 import { type AllowedLines, allowedIn } from '../schema/schema.js';
-import type { BoundBlock, Declaration } from './bound-file.js';
 import type { DraftBlock, DraftLine, FileShape } from './draft.js';
 import { layoutProblems } from './layout-problems.js';
 import { elementOf, homeFor, scopeOf } from './place-of-block.js';

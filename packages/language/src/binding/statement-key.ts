@@ -1,5 +1,5 @@
-import type { Term } from '../grammar/syntax.js';
-import type { PropertySchema } from '../schema/block-schema.js';
+import type { Term } from '@cribwright/syntax/internal';
+import type { PropertySchema } from '../bound/block-schema.js';
 import { type AllowedLines, allowedIn, schema } from '../schema/schema.js';
 import type { DraftBlock } from './draft.js';
 

@@ -1,16 +1,16 @@
 import { term as fixed, type List, list, type Message, message, type Name, name } from '@cribwright/messages';
+import type { Term } from '@cribwright/syntax/internal';
 import { closest, findUnit } from '@cribwright/units';
-import type { Term } from '../grammar/syntax.js';
+import { nameLabels, textLabels } from '../bound/label-words.js';
+import type { Shape } from '../bound/shape.js';
 import { dueOf, exampleOf } from '../phrase/dimension-words.js';
 import { aKind } from '../phrase/kind-words.js';
-import { nameLabels, textLabels } from '../phrase/label-words.js';
 import type { Expected } from '../phrase/match.js';
 import type { Stop } from '../phrase/matcher.js';
+import { type Renamed, renamedAt } from '../phrase/renamed-words.js';
 import type { NameScope } from '../phrase/scope.js';
-import type { Shape } from '../phrase/shape.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
-import { type Renamed, renamedAt } from '../schema/renamed-words.js';
 import type { DraftLine } from './draft.js';
 
 /** What to say of a line that could be read only up to a place. */

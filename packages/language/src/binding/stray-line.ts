@@ -1,10 +1,10 @@
 import { list, type Message, name } from '@cribwright/messages';
+import type { SyntaxStatement } from '@cribwright/syntax/internal';
 import { closest } from '@cribwright/units';
-import type { SyntaxStatement } from '../grammar/syntax.js';
 import { literalWords } from '../phrase/literal-words.js';
+import { renamedAt } from '../phrase/renamed-words.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
-import { renamedAt } from '../schema/renamed-words.js';
 import type { AllowedLines } from '../schema/schema.js';
 import type { DraftBlock } from './draft.js';
 import { choices, inKind, where } from './place-words.js';

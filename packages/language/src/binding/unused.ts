@@ -1,7 +1,7 @@
 import { name } from '@cribwright/messages';
+import type { BoundFile } from '../bound/bound-file.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
-import type { BoundFile } from './bound-file.js';
 import type { Surroundings } from './file-scope.js';
 
 /** What nothing refers to: calculated values, parameters, and files used for nothing. Faded, never an error. */

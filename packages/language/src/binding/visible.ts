@@ -1,7 +1,7 @@
+import type { BoundFile, Declaration } from '../bound/bound-file.js';
+import type { Kind } from '../bound/kind.js';
 import { blockAt } from './at.js';
-import type { BoundFile, Declaration } from './bound-file.js';
 import { BlockScope, type Surroundings } from './file-scope.js';
-import type { Kind } from './kind.js';
 import { LetVectors } from './let-vectors.js';
 
 const everything: readonly Kind[] = [

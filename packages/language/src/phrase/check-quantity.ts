@@ -1,5 +1,6 @@
 import { type List, list, name } from '@cribwright/messages';
 import { findUnit, plain, sameVector, show, unitsOf, type Vector } from '@cribwright/units';
+import type { QuantityRule } from '../bound/shape.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
 import { dueOf, exampleOf, measureOf } from './dimension-words.js';
@@ -7,7 +8,6 @@ import { type Amount, asForce, evaluate, type Values } from './evaluate.js';
 import type { Expression } from './expression.js';
 import { fits, vectorOfExpression } from './measure.js';
 import { isPlain, type NameScope } from './scope.js';
-import type { QuantityRule } from './shape.js';
 import { unitOf } from './unit-of.js';
 
 /** Never below zero, whatever the line. */

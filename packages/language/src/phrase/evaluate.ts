@@ -1,4 +1,4 @@
-import type { Interval } from '@cribwright/engine';
+import type { Interval } from '@cribwright/model';
 import {
   divide,
   multiply,
@@ -9,7 +9,7 @@ import {
   vectorOf,
   weightOf,
 } from '@cribwright/units';
-import type { Declaration } from '../binding/bound-file.js';
+import type { Declaration } from '../bound/bound-file.js';
 import type { Expression } from './expression.js';
 
 /** A value in SI, known to lie between two ends, and what it measures. */

@@ -1,6 +1,6 @@
-import type { Term } from '../grammar/syntax.js';
+import type { Term } from '@cribwright/syntax/internal';
+import type { QuantityRule } from '../bound/shape.js';
 import type { NameScope } from './scope.js';
-import type { QuantityRule } from './shape.js';
 
 export interface ExpressionRequest {
   readonly terms: readonly Term[];

@@ -1,6 +1,6 @@
+import type { Span } from '@cribwright/syntax/internal';
 import type { Unit } from '@cribwright/units';
-import type { Reference } from '../binding/bound-file.js';
-import type { Span } from '../grammar/syntax.js';
+import type { Reference } from '../bound/bound-file.js';
 
 /** A quantity as it is written. Nothing is evaluated yet; every piece knows where it stands. */
 export type Expression =

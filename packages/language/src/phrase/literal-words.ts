@@ -1,4 +1,4 @@
-import type { Shape } from './shape.js';
+import type { Shape } from '../bound/shape.js';
 
 /** Every word that the pattern itself may say: never a name or a unit where it stands in this line. */
 export function literalWords(pattern: Shape): ReadonlySet<string> {

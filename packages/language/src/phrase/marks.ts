@@ -1,4 +1,4 @@
-import type { Term } from '../grammar/syntax.js';
+import type { Term } from '@cribwright/syntax/internal';
 
 /** Marks for feet and inches that are no signs of the language: a word processor makes them. */
 const marks: Readonly<Record<string, 'ft' | 'in'>> = { '’': 'ft', '′': 'ft', '”': 'in', '″': 'in' };

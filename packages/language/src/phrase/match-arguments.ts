@@ -1,7 +1,8 @@
 import { type List, list, type Message, name as nameHole, term as termOf } from '@cribwright/messages';
-import type { MatchedSpan, Reference } from '../binding/bound-file.js';
-import type { Kind } from '../binding/kind.js';
-import type { Term } from '../grammar/syntax.js';
+import type { Term } from '@cribwright/syntax/internal';
+import type { MatchedSpan, Reference } from '../bound/bound-file.js';
+import type { Kind } from '../bound/kind.js';
+import type { QuantityRule } from '../bound/shape.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
 import { argumentExample } from './argument-example.js';
@@ -11,7 +12,6 @@ import { aKind } from './kind-words.js';
 import { parseExpression } from './parse-expression.js';
 import type { Argument, ArgumentValue } from './pattern.js';
 import type { NameScope } from './scope.js';
-import type { QuantityRule } from './shape.js';
 import { unknownName } from './unknown-name.js';
 
 /** What a parameter takes, by the word after its colon. */

@@ -1,7 +1,7 @@
 import { name } from '@cribwright/messages';
+import type { Term } from '@cribwright/syntax/internal';
 import { closest } from '@cribwright/units';
-import type { Declaration, MatchedSpan, Reference } from '../binding/bound-file.js';
-import type { Term } from '../grammar/syntax.js';
+import type { Declaration, MatchedSpan, Reference } from '../bound/bound-file.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
 import { parameterKinds } from './match-arguments.js';

@@ -1,10 +1,10 @@
 import { type Dimension, findUnit } from '@cribwright/units';
+import type { QuantityRule } from '../bound/shape.js';
 import { checkQuantity } from './check-quantity.js';
 import type { Expression } from './expression.js';
 import type { Expected } from './match.js';
 import type { Matching, Next, State } from './matching.js';
 import { parseExpression } from './parse-expression.js';
-import type { QuantityRule } from './shape.js';
 import { unitOf } from './unit-of.js';
 
 export function quantity(

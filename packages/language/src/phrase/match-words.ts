@@ -1,6 +1,6 @@
 import { name } from '@cribwright/messages';
-import type { MatchedSpan } from '../binding/bound-file.js';
-import type { Term } from '../grammar/syntax.js';
+import type { Term } from '@cribwright/syntax/internal';
+import type { MatchedSpan } from '../bound/bound-file.js';
 import { problem } from '../problems/problem.js';
 import type { Expected } from './match.js';
 import type { Matching, Next, State } from './matching.js';

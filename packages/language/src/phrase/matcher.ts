@@ -1,4 +1,5 @@
-import type { Match } from '../binding/bound-file.js';
+import type { Match } from '../bound/bound-file.js';
+import type { Shape } from '../bound/shape.js';
 import { matchArguments } from './match-arguments.js';
 import { axle, part, reference, rule } from './match-names.js';
 import { anyExpression, quantity } from './match-quantity.js';
@@ -12,7 +13,6 @@ import {
   type State,
   type Stop,
 } from './matching.js';
-import type { Shape } from './shape.js';
 
 export type { MatchRequest, Stop } from './matching.js';
 

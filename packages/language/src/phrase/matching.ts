@@ -1,10 +1,10 @@
-import type { Match, MatchedSpan, Reference } from '../binding/bound-file.js';
-import type { Span, Term } from '../grammar/syntax.js';
+import type { Span, Term } from '@cribwright/syntax/internal';
+import type { Match, MatchedSpan, Reference } from '../bound/bound-file.js';
+import type { Pattern } from '../bound/shape.js';
 import type { LanguageProblem } from '../problems/problem.js';
 import { literalWords } from './literal-words.js';
 import type { Expected } from './match.js';
 import type { NameScope } from './scope.js';
-import type { Pattern } from './shape.js';
 
 /** How far a line could be read, and what would have gone on from there. */
 export interface Stop {

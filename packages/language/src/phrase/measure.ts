@@ -9,7 +9,7 @@ import {
   type Vector,
   vectorOf,
 } from '@cribwright/units';
-import type { Declaration } from '../binding/bound-file.js';
+import type { Declaration } from '../bound/bound-file.js';
 import { type LanguageProblem, problem, replace, type TextFix } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
 import { measureOf } from './dimension-words.js';

@@ -1,6 +1,6 @@
 import { name } from '@cribwright/messages';
+import type { Span } from '@cribwright/syntax/internal';
 import { type NumberFault, type OrderFault, quote } from '@cribwright/units';
-import type { Span } from '../grammar/syntax.js';
 import { type LanguageProblem, problem, type TextFix } from '../problems/problem.js';
 
 /** What is wrong with a number: as `units` reads it, or `21-1/2`, where the dash would be a minus. */

@@ -1,5 +1,5 @@
+import type { Span, Term } from '@cribwright/syntax/internal';
 import { parseNumber } from '@cribwright/units';
-import type { Span, Term } from '../grammar/syntax.js';
 import type { WrittenNumberFault } from './number-problem.js';
 
 /** A number at a place in a line, as people write one: `36,000`, `3 1/2`, `1/2`, `3½`. */

@@ -1,11 +1,11 @@
+import type { Span } from '@cribwright/syntax/internal';
 import type { Dimension } from '@cribwright/units';
 import { inch } from '@cribwright/units';
-import type { Reference } from '../binding/bound-file.js';
-import type { Kind } from '../binding/kind.js';
-import type { Span } from '../grammar/syntax.js';
+import type { Reference } from '../bound/bound-file.js';
+import type { Kind } from '../bound/kind.js';
+import type { NameLabel, TextLabel } from '../bound/label-words.js';
+import type { Of, Pattern, QuantityRule } from '../bound/shape.js';
 import type { Expression } from './expression.js';
-import type { NameLabel, TextLabel } from './label-words.js';
-import type { Of, Pattern, QuantityRule } from './shape.js';
 
 /** A word or text with its place. */
 export interface Written {

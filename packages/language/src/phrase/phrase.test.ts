@@ -1,5 +1,6 @@
+import { parse } from '@cribwright/syntax';
 import { describe, expect, it } from 'vitest';
-import { parse } from '../grammar/parse.js';
+import type { Pattern } from '../bound/shape.js';
 import { evaluate } from './evaluate.js';
 import { matchLine } from './matcher.js';
 import { vectorOfExpression } from './measure.js';
@@ -21,7 +22,6 @@ import {
   word,
 } from './pattern.js';
 import type { NameScope } from './scope.js';
-import type { Pattern } from './shape.js';
 
 const crib = {
   uri: 'u',

@@ -1,7 +1,7 @@
 import { name } from '@cribwright/messages';
+import type { Span, Term } from '@cribwright/syntax/internal';
 import { findUnit, quote, suggestUnit, type Unit } from '@cribwright/units';
-import type { MatchedSpan } from '../binding/bound-file.js';
-import type { Span, Term } from '../grammar/syntax.js';
+import type { MatchedSpan } from '../bound/bound-file.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
 import { dueOf, exampleOf } from './dimension-words.js';

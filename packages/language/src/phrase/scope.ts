@@ -1,6 +1,6 @@
 import type { Dimension, Vector } from '@cribwright/units';
-import type { Declaration } from '../binding/bound-file.js';
-import type { Kind } from '../binding/kind.js';
+import type { Declaration } from '../bound/bound-file.js';
+import type { Kind } from '../bound/kind.js';
 
 /** What names mean at one place. Matching asks; binding answers. */
 export interface NameScope {

@@ -1,10 +1,10 @@
 import { type List, list, type Message, type Name, name, term } from '@cribwright/messages';
 import { closest } from '@cribwright/units';
-import type { Declaration, Reference } from '../binding/bound-file.js';
+import type { Declaration, Reference } from '../bound/bound-file.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
-import { renamedName } from '../schema/renamed-words.js';
 import { aKind, kindWords } from './kind-words.js';
+import { renamedName } from './renamed-words.js';
 import type { NameScope } from './scope.js';
 
 /** More names than these are no help: completion lists them. */

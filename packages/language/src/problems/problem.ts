@@ -1,5 +1,5 @@
 import type { Message } from '@cribwright/messages';
-import type { Span } from '../grammar/syntax.js';
+import type { Span } from '@cribwright/syntax/internal';
 import { codeOf, type ProblemHoles, type ProblemKey, problemMessage } from './problem-message.js';
 
 /** Something wrong with the text itself. The engine's findings speak of the plan; these speak of the writing. */

@@ -1,5 +1,5 @@
+import { property } from '../bound/block-schema.js';
 import { date, reference, rule, sequence, text, word } from '../phrase/pattern.js';
-import { property } from './block-schema.js';
 import { supportKinds } from './expect.js';
 
 export const accept = property(

@@ -1,5 +1,5 @@
+import { type BlockSchema, property } from '../bound/block-schema.js';
 import { choice, count, extent, optional, quantity, sequence, word } from '../phrase/pattern.js';
-import { type BlockSchema, property } from './block-schema.js';
 import { source } from './phrases.js';
 
 export const axleProperties = {

@@ -1,5 +1,5 @@
+import { type BlockSchema, property } from '../bound/block-schema.js';
 import { anyOrder, choice, name, optional, quantity, sequence, symbol, word } from '../phrase/pattern.js';
-import { type BlockSchema, property } from './block-schema.js';
 import { center, source } from './phrases.js';
 
 export const cabProperties = {

@@ -1,3 +1,4 @@
+import { type BlockSchema, property } from '../bound/block-schema.js';
 import {
   count,
   either,
@@ -9,7 +10,6 @@ import {
   sequence,
   word,
 } from '../phrase/pattern.js';
-import { type BlockSchema, property } from './block-schema.js';
 
 export const stockLine = property(
   'stock',

@@ -1,4 +1,5 @@
 import { inch } from '@cribwright/units';
+import { type BlockSchema, property } from '../bound/block-schema.js';
 import {
   choice,
   count,
@@ -11,7 +12,6 @@ import {
   sequence,
   word,
 } from '../phrase/pattern.js';
-import { type BlockSchema, property } from './block-schema.js';
 import { andThen, capture, footing, supportPlace } from './phrases.js';
 
 export const cribProperties = {

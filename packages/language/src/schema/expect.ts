@@ -1,3 +1,4 @@
+import { property } from '../bound/block-schema.js';
 import {
   choice,
   count,
@@ -10,7 +11,6 @@ import {
   sequence,
   word,
 } from '../phrase/pattern.js';
-import { property } from './block-schema.js';
 
 export const supportKinds = ['crib', 'step chock', 'strut', 'tie', 'chock', 'pad'] as const;
 

@@ -1,4 +1,5 @@
-import type { Kind } from '../binding/kind.js';
+import { type BlockSchema, property } from '../bound/block-schema.js';
+import type { Kind } from '../bound/kind.js';
 import {
   count,
   either,
@@ -11,7 +12,6 @@ import {
   sequence,
   word,
 } from '../phrase/pattern.js';
-import { type BlockSchema, property } from './block-schema.js';
 import { source } from './phrases.js';
 import { sourceLine } from './source.js';
 

@@ -1,5 +1,5 @@
+import { type BlockSchema, property } from '../bound/block-schema.js';
 import { choice, count, either, optional, reference, sequence, text, word } from '../phrase/pattern.js';
-import { type BlockSchema, property } from './block-schema.js';
 import { figureNames, supportKinds } from './expect.js';
 
 export const exerciseProperties = {

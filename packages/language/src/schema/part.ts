@@ -1,4 +1,5 @@
 import { inch } from '@cribwright/units';
+import { type BlockSchema, property } from '../bound/block-schema.js';
 import {
   anyOrder,
   choice,
@@ -13,7 +14,6 @@ import {
   text,
   word,
 } from '../phrase/pattern.js';
-import { type BlockSchema, property } from './block-schema.js';
 import { sides, source } from './phrases.js';
 import { sourceLine } from './source.js';
 

@@ -1,5 +1,5 @@
+import { type BlockSchema, property } from '../bound/block-schema.js';
 import { argumentList, expression, name, optional, reference, sequence, symbol } from '../phrase/pattern.js';
-import { type BlockSchema, property } from './block-schema.js';
 
 /** What a parameter of a pattern may be: a kind of quantity, or a kind of thing. */
 export const parameterTypes = [

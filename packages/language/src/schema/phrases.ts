@@ -1,3 +1,4 @@
+import type { Pattern } from '../bound/shape.js';
 import {
   choice,
   either,
@@ -11,7 +12,6 @@ import {
   text,
   word,
 } from '../phrase/pattern.js';
-import type { Pattern } from '../phrase/shape.js';
 
 /** Phrases that several kinds of line share. */
 

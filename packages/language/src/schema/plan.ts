@@ -1,3 +1,4 @@
+import { type BlockSchema, property } from '../bound/block-schema.js';
 import {
   choice,
   count,
@@ -13,7 +14,6 @@ import {
   word,
 } from '../phrase/pattern.js';
 import { accept } from './accept.js';
-import { type BlockSchema, property } from './block-schema.js';
 import { expectation } from './expect.js';
 
 export const planProperties = {

@@ -1,7 +1,7 @@
-import type { PolicyKey } from '@cribwright/engine';
+import type { PolicyKey } from '@cribwright/model';
 import type { Dimension } from '@cribwright/units';
+import { type BlockSchema, property } from '../bound/block-schema.js';
 import { anyOrder, choice, either, quantity, sequence, text, word } from '../phrase/pattern.js';
-import { type BlockSchema, property } from './block-schema.js';
 import { sourcePhrase } from './phrases.js';
 
 /** What kind of value a limit takes. Which way is the safe one is the engine's to say: `limitKinds`. */

@@ -1,6 +1,6 @@
+import { parse } from '@cribwright/syntax';
 import { describe, expect, it } from 'vitest';
 import { everyProperty } from '../artefacts/vocabulary.js';
-import { parse } from '../grammar/parse.js';
 import { matchLine } from '../phrase/matcher.js';
 import type { NameScope } from '../phrase/scope.js';
 import { allowedIn, schema } from './schema.js';

@@ -1,4 +1,4 @@
-import type { BlockSchema, Container, PropertySchema } from './block-schema.js';
+import type { BlockSchema, Container, PropertySchema } from '../bound/block-schema.js';
 import { cache } from './cache.js';
 import { cribBlocks } from './crib.js';
 import { gearBlocks } from './gear.js';

@@ -1,6 +1,6 @@
-import type { TextLabel } from '../phrase/label-words.js';
+import { type BlockSchema, property } from '../bound/block-schema.js';
+import type { TextLabel } from '../bound/label-words.js';
 import { list, optional, quantity, reference, sequence, symbol, text, word } from '../phrase/pattern.js';
-import { type BlockSchema, property } from './block-schema.js';
 
 const words = (key: string, label: TextLabel, doc: string, example: string) =>
   property(key, text(label, label), { doc, example, repeatable: true });

@@ -1,4 +1,4 @@
-import { property } from './block-schema.js';
+import { property } from '../bound/block-schema.js';
 import { sourcePhrase } from './phrases.js';
 
 /** The source of every value in the block that does not name its own. */

@@ -1,3 +1,4 @@
+import { type BlockSchema, property } from '../bound/block-schema.js';
 import {
   anyOrder,
   choice,
@@ -12,7 +13,6 @@ import {
   text,
   word,
 } from '../phrase/pattern.js';
-import { type BlockSchema, property } from './block-schema.js';
 import { supportKinds } from './expect.js';
 
 /** Seconds: one day. Longer is a slip of the keyboard, and would make a time line that nobody can read. */

@@ -1,4 +1,5 @@
-import type { Kind } from '../binding/kind.js';
+import { type BlockSchema, property } from '../bound/block-schema.js';
+import type { Kind } from '../bound/kind.js';
 import {
   choice,
   either,
@@ -11,7 +12,6 @@ import {
   sequence,
   word,
 } from '../phrase/pattern.js';
-import { type BlockSchema, property } from './block-schema.js';
 import { anchor, andThen, place } from './phrases.js';
 
 export const strutProperties = {

@@ -1,3 +1,4 @@
+import { type BlockSchema, property } from '../bound/block-schema.js';
 import {
   either,
   extent,
@@ -9,7 +10,6 @@ import {
   size,
   word,
 } from '../phrase/pattern.js';
-import { type BlockSchema, property } from './block-schema.js';
 import { source } from './phrases.js';
 import { sourceLine } from './source.js';
 

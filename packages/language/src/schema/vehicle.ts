@@ -1,3 +1,4 @@
+import { type BlockSchema, property } from '../bound/block-schema.js';
 import {
   anyOrder,
   choice,
@@ -14,7 +15,6 @@ import {
   word,
 } from '../phrase/pattern.js';
 import { axle } from './axle.js';
-import { type BlockSchema, property } from './block-schema.js';
 import { cab } from './cab.js';
 import { partBlocks } from './part.js';
 import { across, andThen, center, place, sides, source } from './phrases.js';

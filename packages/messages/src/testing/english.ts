@@ -1,4 +1,4 @@
-import type { Figure, Hole, Phrase } from '../values.js';
+import type { Figure, Hole, Phrase } from '../values/values.js';
 import { wordsIn } from '../words-in.js';
 
 const words = wordsIn('en', 'us');

@@ -1,4 +1,4 @@
-import { inOneGo } from '../../workings/stepwise.js';
+import { inOneGo } from '../../stepwise/stepwise.js';
 import type { Forces } from '../forces.js';
 import type { Outcome, Rests } from '../outcome.js';
 import { type Held, push } from '../push.js';

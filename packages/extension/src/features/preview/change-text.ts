@@ -1,4 +1,4 @@
-import type { EditReply } from '@cribwright/language/protocol';
+import type { EditReply } from '@cribwright/server/protocol';
 import * as vscode from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 

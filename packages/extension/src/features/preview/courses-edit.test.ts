@@ -1,4 +1,4 @@
-import { trailerOnCar } from '@cribwright/engine/testing';
+import { trailerOnCar } from '@cribwright/model/testing';
 import { expect, it } from 'vitest';
 import { coursesEdit } from './courses-edit.js';
 

@@ -1,4 +1,4 @@
-import type { Plan, PlanEdit } from '@cribwright/engine';
+import type { Plan, PlanEdit } from '@cribwright/model';
 
 /** One course more or less on a crib, as an edit of the plan. A crib keeps at least one course. */
 export const coursesEdit = (

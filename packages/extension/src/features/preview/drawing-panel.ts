@@ -1,5 +1,5 @@
-import type { AnalysisReply } from '@cribwright/language/protocol';
 import type { FromPanel, ToPanel } from '@cribwright/preview';
+import type { AnalysisReply } from '@cribwright/workspace';
 import * as vscode from 'vscode';
 import type { Session } from '../../session/session.js';
 import { changeText } from './change-text.js';

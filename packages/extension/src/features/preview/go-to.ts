@@ -1,4 +1,4 @@
-import type { TextRange } from '@cribwright/language/protocol';
+import type { TextRange } from '@cribwright/language';
 import * as vscode from 'vscode';
 
 /** Puts the cursor on the line that made a shape, in an editor that already shows the file where there is one. */

@@ -1,4 +1,4 @@
-import type { AnalysisReply, PlanReply } from '@cribwright/language/protocol';
+import type { AnalysisReply, PlanReply } from '@cribwright/workspace';
 import { expect, it } from 'vitest';
 import { joined } from './last-good.js';
 

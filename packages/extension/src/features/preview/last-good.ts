@@ -1,5 +1,5 @@
 import { alike } from '@cribwright/drawing';
-import type { AnalysisReply, PlanReply } from '@cribwright/language/protocol';
+import type { AnalysisReply, PlanReply } from '@cribwright/workspace';
 
 /** A plan as it is drawn. */
 export interface DrawnPlan extends PlanReply {

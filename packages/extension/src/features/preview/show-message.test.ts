@@ -1,5 +1,6 @@
-import { analyze, unchecked } from '@cribwright/engine';
-import { tallCrib, trailerOnCar } from '@cribwright/engine/testing';
+import { unchecked } from '@cribwright/engine';
+import { tallCrib, trailerOnCar } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
 import { expect, it } from 'vitest';
 import type { Drawable } from './last-good.js';
 import { firstLook, showMessage } from './show-message.js';

@@ -9,8 +9,8 @@ import {
   viewsOf,
 } from '@cribwright/drawing';
 import { tally } from '@cribwright/engine';
-import type { PlanReply } from '@cribwright/language/protocol';
 import type { ToPanel } from '@cribwright/preview';
+import type { PlanReply } from '@cribwright/workspace';
 import type { Drawable, DrawnPlan } from './last-good.js';
 
 export type Show = Extract<ToPanel, { readonly kind: 'show' }>;

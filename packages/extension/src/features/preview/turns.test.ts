@@ -1,5 +1,5 @@
 import { unchecked } from '@cribwright/engine';
-import { tallCrib, trailerOnCar } from '@cribwright/engine/testing';
+import { tallCrib, trailerOnCar } from '@cribwright/model/testing';
 import { expect, it } from 'vitest';
 import { firstLook, showMessage } from './show-message.js';
 import { Turns } from './turns.js';

@@ -1,5 +1,5 @@
 import { caution } from '@cribwright/engine';
-import type { AnalysisChangedParams } from '@cribwright/language/protocol';
+import type { AnalysisChangedParams } from '@cribwright/server/protocol';
 import * as vscode from 'vscode';
 import type { Feature } from '../../session/session.js';
 import { type Standing, standingOf } from './standing.js';

@@ -1,0 +1,106 @@
+import type { Analysis, Finding, LoadCase, StageResult, SupportResult } from '@cribwright/engine';
+import type { Plan } from '@cribwright/model';
+import type { ViewChoice } from '../scene/scene.js';
+import type { Thing } from '../space/thing.js';
+import { thingsOf } from '../space/things.js';
+import { type Say, sayIn } from '../text/say.js';
+import type { UnreadText } from './not-whole.js';
+
+/** How one element stands at the moment that is drawn. */
+export type Standing = 'stands' | 'adding' | 'later' | 'lost';
+
+/** What is known of a plan, and whether it was read whole: `partial` where not, with what could not be read. */
+export type Shown = Analysis & { readonly partial?: boolean; readonly unread?: readonly UnreadText[] };
+
+/** What a view draws from: the plan, what is known of it, and the moment that is looked at. */
+export interface Look {
+  readonly plan: Plan;
+  readonly analysis: Shown;
+  readonly choice: ViewChoice;
+  readonly say: Say;
+  readonly things: readonly Thing[];
+  /** The stage that is shown: the chosen one, or the last. `undefined` where the plan has no stages. */
+  readonly stage: StageResult | undefined;
+  /** Loads at that stage with nothing lost. */
+  readonly asBuilt: LoadCase | undefined;
+  /** Loads with the chosen support lost; `undefined` where none is chosen. */
+  readonly lost: LoadCase | undefined;
+  readonly standing: (element: string) => Standing;
+  readonly findingsOn: (element: string) => readonly Finding[];
+  readonly support: (element: string) => SupportResult | undefined;
+  /** No check has run yet: what waits for one is shown as not checked, never left out as if it were well. */
+  readonly unchecked: boolean;
+}
+
+/** What stands in place of a number that waits for the checks. */
+export const notChecked = 'not checked yet';
+
+export function lookAt(plan: Plan, analysis: Shown, choice: ViewChoice): Look {
+  const index = choice.stage ?? analysis.stages.length - 1;
+  const stage = analysis.stages[Math.max(0, Math.min(index, analysis.stages.length - 1))];
+  const lost = stage?.losses.find((l) => l.id === choice.lost);
+  const findings = new Map<string, Finding[]>();
+  for (const finding of analysis.findings) {
+    const on = findings.get(finding.subject.element);
+    if (on === undefined) findings.set(finding.subject.element, [finding]);
+    else on.push(finding);
+  }
+  const supports = new Map(analysis.supports.map((s) => [s.id, s]));
+  return {
+    plan,
+    analysis,
+    choice,
+    say: sayIn(plan.display),
+    things: thingsOf(plan),
+    stage,
+    asBuilt: stage?.asBuilt,
+    lost,
+    standing: (element) => standing(element, choice.stage === undefined ? undefined : stage, lost),
+    findingsOn: (element) => findings.get(element) ?? [],
+    support: (element) => supports.get(element),
+    unchecked: analysis.unchecked === true,
+  };
+}
+
+function standing(element: string, stage: StageResult | undefined, lost: LoadCase | undefined): Standing {
+  if (lost?.lost?.element === element && lost.lost.property === undefined) return 'lost';
+  if (stage === undefined || element.startsWith('vehicle/')) return 'stands';
+  if (stage.adding.includes(element)) return 'adding';
+  return stage.standing.includes(element) ? 'stands' : 'later';
+}
+
+/** The words under a drawing's title: the plan, the moment, and what is lost. */
+export function momentOf(look: Look): readonly string[] {
+  const { analysis, choice, lost } = look;
+  const { message } = look.say.words;
+  const lines: string[] = [look.plan.title];
+  if (choice.stage !== undefined && look.stage !== undefined) {
+    const number = analysis.stages.indexOf(look.stage) + 1;
+    lines.push(
+      `Stage ${number} of ${analysis.stages.length}: ${message(look.stage.title)}${crewWords(look)}`,
+    );
+  }
+  if (lost !== undefined) {
+    const rests = lost.rests
+      ? 'the load still rests'
+      : `nothing holds ${lost.free === undefined ? 'it' : message(lost.free)}`;
+    lines.push(`What if: ${message(lost.title)}. Then ${rests}.`);
+  }
+  return lines;
+}
+
+function crewWords(look: Look): string {
+  const step = look.plan.steps.find((s) => s.id === look.stage?.step);
+  if (step === undefined) return '';
+  const crew = step.crew === undefined ? '' : `, crew of ${step.crew}`;
+  const takes = step.takes === undefined ? '' : `, ${look.say.duration(step.takes)}`;
+  return `${crew}${takes}`;
+}
+
+/** The gravest of some findings, where there is any. A check that could not run counts as a warning at least. */
+export function gravest(findings: readonly Finding[]): 'danger' | 'warning' | 'note' | undefined {
+  const open = findings.filter((f) => f.accepted === undefined);
+  if (open.some((f) => f.severity === 'danger')) return 'danger';
+  if (open.some((f) => f.severity === 'warning' || f.couldNotRun === true)) return 'warning';
+  return open.length > 0 ? 'note' : undefined;
+}

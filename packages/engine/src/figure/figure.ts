@@ -1,1 +1,0 @@
-export type { Figure, FigureSource } from '@cribwright/messages';

@@ -1,1 +1,0 @@
-export type { Message } from '@cribwright/messages';

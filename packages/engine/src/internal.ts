@@ -1,0 +1,56 @@
+// For the other packages of this project: not promised to anyone else.
+export { isDate, stands, withAcceptances } from './acceptance/acceptances.js';
+export { expectationResults } from './acceptance/expectations.js';
+export {
+  blameFor,
+  type Carrier,
+  combination,
+  emptyCarriers,
+  groupLoad,
+  leads,
+} from './axle-limits/loaded-axles.js';
+export type { CribWorking } from './crib/crib-working.js';
+export { carries, type StepChockWorking, snugGap } from './crib/step-chock-working.js';
+export { crossingStiffness } from './crib/stiffness.js';
+export { wedgeFigures } from './crib/wedge-figures.js';
+export { LoadsLater } from './derived/loads-later.js';
+export { holds } from './loss/case-run.js';
+export { everyMix, jointCorners } from './loss/components.js';
+export { type Failure, failureOf, withCorner } from './loss/failures.js';
+export type { ComponentRun } from './loss/loss-working.js';
+export { type TippingEdge, tippingEdge } from './loss/tipping-edge.js';
+export { endsAlone, type TryPlace, thorough, tryRanges } from './loss/try-ranges.js';
+export { downGrade } from './mass/gravity.js';
+export { pieceName } from './materials/piece-name.js';
+export {
+  holders,
+  type OrderGraph,
+  orderGraph,
+  putIn,
+  stepsHolding,
+  stepsPutting,
+} from './order/order-graph.js';
+export { busiest } from './order/timeline.js';
+export { pushContact } from './push/push-contacts.js';
+export { pushRoseSteps } from './push/push-rose.js';
+export { towardWords } from './push/toward-words.js';
+export { at } from './resting/at.js';
+export { assumptions } from './results/assumptions.js';
+export { beforeLoads, noLoads } from './results/before-loads.js';
+export { bodyResults } from './results/body-results.js';
+export { supportResults } from './results/support-results.js';
+export { clash } from './space/clash.js';
+export { nearPairs } from './space/near-pairs.js';
+export { overlap } from './space/polygon.js';
+export { lengthInside } from './space/through-box.js';
+export { inOneGo } from './stepwise/stepwise.js';
+export { opposite, sideOf, tiesAtFoot } from './strut/pairs.js';
+export type { StrutWorking } from './strut/strut-working.js';
+export { holdsFoot, type TieWorking } from './strut/tie-working.js';
+export type { PlanBody } from './supports/plan-bodies.js';
+export { cabBody } from './supports/support-points.js';
+export { nameOf } from './supports/support-workings.js';
+export { cribUse, type Use, unknownLoad } from './use/crib-use.js';
+export { strutUse } from './use/strut-use.js';
+export { tieUse } from './use/tie-use.js';
+export { lengthText, placeText, sizeText } from './vehicle/place-words.js';

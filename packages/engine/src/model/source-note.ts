@@ -1,1 +1,0 @@
-export type { SourceNote } from '@cribwright/messages';

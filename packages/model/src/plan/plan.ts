@@ -1,0 +1,189 @@
+import type { SourceNote } from '@cribwright/messages';
+import type { Interval } from './interval.js';
+import type { Policy } from './policy.js';
+import type { ElementId, Ref } from './ref.js';
+import type { Chock, Crib, Pad, StepChock, Strut, Tie, Timber } from './support.js';
+import type { Vehicle, VehicleContact } from './vehicle.js';
+
+/**
+ * One stabilization plan, complete: what the language hands to the engine. Plain data, JSON-able, SI inside.
+ * Plan axes: x back from the front of the main vehicle, y to its passenger side, z up from the ground.
+ */
+export interface Plan {
+  readonly id: ElementId;
+  readonly title: string;
+  /** Units the reader sees. The analysis itself does not depend on it. */
+  readonly display: 'us' | 'si';
+  readonly policy: Policy;
+  readonly ground: Ground;
+  /** The first is the main vehicle. */
+  readonly vehicles: readonly Vehicle[];
+  readonly contacts: readonly VehicleContact[];
+  readonly cribs: readonly Crib[];
+  readonly stepChocks: readonly StepChock[];
+  readonly struts: readonly Strut[];
+  readonly ties: readonly Tie[];
+  readonly chocks: readonly Chock[];
+  readonly pads: readonly Pad[];
+  readonly steps: readonly Step[];
+  readonly crews: readonly Crew[];
+  readonly units: readonly RespondingUnit[];
+  readonly toolLoads: readonly WorkingLoad[];
+  readonly egress: readonly Egress[];
+  readonly sizeUp: readonly SizeUpItem[];
+  readonly expectations: readonly Expectation[];
+  readonly acceptances: readonly Acceptance[];
+  /** True where the plan says that it means to lift. */
+  readonly lifts: boolean;
+  /**
+   * Something that this plan reads from could not be read, so that part of it may be missing. Its checks say what
+   * they find, and nothing that the plan expects of itself holds.
+   */
+  readonly partial?: true;
+  readonly ref: Ref;
+}
+
+export interface Ground {
+  readonly surface: Surface;
+  /** Rise over run, never below zero; `toward` is the way that falls. */
+  readonly grade: number;
+  readonly toward: 'front' | 'rear' | 'driver side' | 'passenger side';
+  /** What nobody said of the grade, so that the checks take it as level, or as falling to the rear. */
+  readonly unsaid?: 'grade' | 'direction' | undefined;
+  /** Which way the front of the main vehicle points, rad clockwise from north. */
+  readonly facing?: number | undefined;
+  readonly ref: Ref;
+}
+
+export interface Surface {
+  readonly name: string;
+  /** Allowable bearing, Pa. `undefined` when unknown: never taken as zero and never as enough. */
+  readonly bearing: number | undefined;
+  readonly bearingSource: SourceNote;
+  readonly frictionTire: Interval;
+  readonly frictionTimber: Interval;
+  readonly frictionSource: SourceNote;
+  /** Of a vehicle's own metal that lies on it. `undefined` when unknown: never taken as zero and never as enough. */
+  readonly frictionBody?: Interval | undefined;
+  readonly frictionBodySource?: SourceNote;
+  readonly ref: Ref;
+}
+
+export type StepAction =
+  | 'size up'
+  | 'chock'
+  | 'capture'
+  | 'build'
+  | 'slide'
+  | 'set'
+  | 'lock'
+  | 'tension'
+  | 'check'
+  | 'remove';
+
+export interface Step {
+  readonly id: ElementId;
+  readonly number: number;
+  readonly action: StepAction;
+  readonly targets: readonly ElementId[];
+  /** Cribs and chocks by which a vehicle is captured. */
+  readonly with: readonly ElementId[];
+  readonly after: readonly ElementId[];
+  readonly crew: number | undefined;
+  readonly takes: Interval | undefined;
+  readonly note?: string;
+  readonly ref: Ref;
+}
+
+export interface Crew {
+  readonly name: string;
+  readonly people: number;
+}
+
+/** A unit that responds, with its cache. */
+export interface RespondingUnit {
+  readonly id: ElementId;
+  readonly name: string;
+  readonly people: number | undefined;
+  readonly carries: readonly StockItem[];
+  readonly ref: Ref;
+}
+
+export interface StockItem {
+  readonly kind:
+    | 'timber'
+    | 'wedge pair'
+    | 'strut'
+    | 'strap'
+    | 'chain'
+    | 'pad'
+    | 'chock'
+    | 'step chock'
+    | 'shim';
+  /** The name that plans use: `Fir4x4`, `Strut4to8ft`. */
+  readonly item: string;
+  readonly length?: number;
+  /** Of timber: what it is, so that design help can build with it. */
+  readonly timber?: Timber;
+  readonly count: number;
+  readonly ref: Ref;
+}
+
+/** A push or weight put on while crews work: a spreader on a pillar, a rescuer on the roof. */
+export interface WorkingLoad {
+  readonly id: ElementId;
+  readonly name: string;
+  readonly on: ElementId;
+  readonly at: { readonly x: number; readonly y: number; readonly z: number };
+  readonly force: Interval;
+  readonly direction: { readonly x: number; readonly y: number; readonly z: number };
+  readonly ref: Ref;
+}
+
+export interface Egress {
+  readonly id: ElementId;
+  readonly name: string;
+  readonly points: readonly { readonly x: number; readonly y: number }[];
+  readonly width: number;
+  readonly ref: Ref;
+}
+
+export interface SizeUpItem {
+  readonly item:
+    | 'fuel'
+    | 'battery'
+    | 'cargo'
+    | 'brakes'
+    | 'occupants'
+    | 'hazards'
+    | 'doors'
+    | 'overhead'
+    | 'traffic';
+  readonly finding: string;
+  readonly ref: Ref;
+}
+
+export type Expectation =
+  | { readonly kind: 'safe'; readonly ref: Ref }
+  | { readonly kind: 'finding'; readonly rule: string; readonly on: ElementId | undefined; readonly ref: Ref }
+  | {
+      readonly kind: 'figure';
+      readonly figure: string;
+      readonly on: ElementId;
+      readonly contact: number | undefined;
+      readonly value: Interval;
+      /** `about` allows this share either way. */
+      readonly within: number;
+      readonly ref: Ref;
+    };
+
+export interface Acceptance {
+  readonly id: ElementId;
+  readonly rule: string;
+  readonly on: ElementId;
+  readonly reason: string;
+  readonly by: string;
+  /** ISO date after which it no longer stands. */
+  readonly until: string;
+  readonly ref: Ref;
+}

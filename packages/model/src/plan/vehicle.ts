@@ -1,0 +1,143 @@
+import type { SourceNote } from '@cribwright/messages';
+import type { Interval } from './interval.js';
+import type { ElementId, Ref } from './ref.js';
+
+/**
+ * Vehicle axes: x back from the vehicle's own front, y to its passenger side, z up from the ground it stands on.
+ * Lengths m, forces N. Plan axes are the same for the main vehicle (the first one placed at 0).
+ */
+export interface Vehicle {
+  readonly kind: 'vehicle';
+  readonly id: ElementId;
+  readonly name: string;
+  /** `VanTrailer53`, then the types it extends, nearest first. */
+  readonly types: readonly string[];
+  readonly length: number;
+  readonly width: number;
+  readonly height: number;
+  readonly at: { readonly x: number; readonly y: number };
+  /** Turned about the vertical from the main vehicle's direction, rad; 0 same way, π facing it. */
+  readonly heading: number;
+  readonly position: VehiclePosition;
+  /** Empty weight and center, where stated. Otherwise they follow from the axle loads. */
+  readonly statedWeight?: Interval;
+  readonly statedCenter?: { readonly x: Interval; readonly y: Interval; readonly z: Interval };
+  /** Height of the empty center of gravity, where the axles give the rest. */
+  readonly emptyCenterHeight: Interval | undefined;
+  readonly axles: readonly Axle[];
+  readonly parts: readonly Part[];
+  readonly cargo: readonly Cargo[];
+  /** Parts of this vehicle that sit on springs of their own: a cab, as its own body. */
+  readonly cab?: Cab;
+  readonly brakesSet: boolean | undefined;
+  readonly source: SourceNote;
+}
+
+export type VehiclePosition =
+  | { readonly kind: 'upright' }
+  /** Nose down is positive, rad. */
+  | { readonly kind: 'pitched'; readonly angle: number }
+  | { readonly kind: 'on its side'; readonly side: 'driver' | 'passenger' }
+  | { readonly kind: 'on its roof' };
+
+export interface Axle {
+  readonly id: string;
+  readonly name: string;
+  readonly x: number;
+  readonly emptyLoad: Interval;
+  readonly track: number;
+  readonly tiresEachSide: 1 | 2;
+  readonly suspension: 'air' | 'spring' | 'rigid';
+  /** Of one wheel end: tire and suspension in series, N/m. */
+  readonly stiffness: number;
+  readonly stiffnessSource: SourceNote;
+  /** Wheels lost, flat or off the ground before the crew came. */
+  readonly missing: readonly ('driver' | 'passenger')[];
+  readonly ref: Ref;
+}
+
+/**
+ * A piece of the vehicle that a support can meet.
+ * - `rails`: run lengthwise at each of `offsets`
+ * - `crossmembers`: run crosswise between the outermost `offsets`, every `spacing` from `from` to `to`
+ * - `patch`: a flat area between `from` and `to`, and between the two `offsets`
+ * - `points`: single places at `from`, one at each of `offsets` (legs, mounts, kingpin)
+ */
+export interface Part {
+  readonly id: string;
+  readonly name: string;
+  readonly form: 'rails' | 'joists' | 'patch' | 'points';
+  readonly from: number;
+  readonly to: number;
+  readonly spacing?: number;
+  readonly offsets: readonly number[];
+  /** Underside above the ground as the vehicle stands upright. */
+  readonly height: Interval;
+  readonly width: number;
+  readonly depth: number;
+  readonly mayBear: boolean;
+  /** Why it may not bear, or what to mind. */
+  readonly remark?: string;
+  /** It moves on its own (door, hood, cab on springs). A strut head never goes here. */
+  readonly moves: boolean;
+  /** N, where the part has a rating. */
+  readonly rating?: number;
+  /** Holds the vehicle up before the crew came: landing gear leg, kingpin on a fifth wheel. */
+  readonly carries?: {
+    /** Of one point, N/m. */
+    readonly stiffness: number;
+    readonly down: boolean;
+    /** All points of the part together, empty, N. With it a trailer's weight follows from axles and kingpin. */
+    readonly emptyLoad?: Interval;
+  };
+  readonly ref: Ref;
+}
+
+export interface Cargo {
+  readonly id: string;
+  readonly name: string;
+  readonly weight: Interval;
+  /**
+   * Lengthwise extent, from the vehicle's front. Unless `center` is given, the center lies in the middle third:
+   * a load that fills its length and thins out evenly from one end to nothing at the other has it at a third.
+   */
+  readonly from: number;
+  readonly to: number;
+  readonly center?: Interval;
+  readonly offset: Interval;
+  readonly height: Interval | undefined;
+  /** Liquid, or loose, or hung: may move. */
+  readonly shifts: boolean;
+  readonly ref: Ref;
+}
+
+/** A cab on its own mounts: rests on the frame in front, on springs behind. */
+export interface Cab {
+  readonly from: number;
+  readonly to: number;
+  readonly weight: Interval;
+  readonly center: { readonly x: Interval; readonly z: Interval };
+  readonly mounts: readonly {
+    readonly name: string;
+    readonly x: number;
+    readonly offsets: readonly number[];
+    readonly spring: 'air' | 'spring' | 'rigid';
+    readonly stiffness: number;
+  }[];
+  readonly ref: Ref;
+}
+
+/** One vehicle resting on another: a car under a rail, a trailer's kingpin on a fifth wheel. */
+export interface VehicleContact {
+  readonly id: ElementId;
+  readonly lower: ElementId;
+  readonly lowerPart?: string;
+  readonly upper: ElementId;
+  readonly upperPart: string;
+  /** Where, in plan axes. One point for each place of contact. */
+  readonly points: readonly { readonly x: number; readonly y: number }[];
+  readonly coupled: boolean;
+  /** Of one point, N/m. */
+  readonly stiffness: number;
+  readonly ref: Ref;
+}

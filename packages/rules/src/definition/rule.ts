@@ -1,0 +1,44 @@
+import type { Finding, Severity, Workings } from '@cribwright/engine';
+import type { Message, SourceNote } from '@cribwright/messages';
+
+export type Family =
+  | 'timber and cribs'
+  | 'struts and ties'
+  | 'whole system'
+  | 'order and crew'
+  | 'stock'
+  | 'plausibility'
+  | 'policy and review';
+
+/** What a rule reports; the runner adds the rule's id, and its severity where none is given. */
+export type RuleFinding = Omit<Finding, 'rule' | 'severity' | 'figures' | 'related' | 'fixes'> &
+  Partial<Pick<Finding, 'severity' | 'figures' | 'related' | 'fixes'>>;
+
+/**
+ * One check. Its folder holds the module, its test, and the page that users read (`rule.md`), which is a test too.
+ * The index of rules is generated from the folders.
+ */
+export interface Rule {
+  readonly id: string;
+  readonly title: Message;
+  readonly family: Family;
+  /** Of its findings, unless a finding says otherwise. */
+  readonly severity: Severity;
+  /** What it protects against, in one sentence. */
+  readonly protects: Message;
+  readonly sources: readonly SourceNote[];
+  /** The figures that it compares, by name, as on its page. */
+  readonly compares: readonly string[];
+  /** `found` is what the other rules found; only a rule of the `review` phase, which runs last, gets it. */
+  readonly check: (w: Workings, found: readonly Finding[]) => readonly RuleFinding[];
+  readonly phase?: 'review';
+}
+
+/** Common practice, no published source. */
+export const practice: SourceNote = { kind: 'common practice' };
+export const published = (title: string, locator?: string): SourceNote =>
+  locator === undefined ? { kind: 'published', title } : { kind: 'published', title, locator };
+export const fromMemory = (title: string): SourceNote => ({
+  kind: 'from memory',
+  title,
+});

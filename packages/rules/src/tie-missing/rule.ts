@@ -1,0 +1,65 @@
+import type { Fix, Workings } from '@cribwright/engine';
+import type { StrutWorking } from '@cribwright/engine/internal';
+import { opposite, tiesAtFoot } from '@cribwright/engine/internal';
+import { message, name, shown, term } from '@cribwright/messages';
+import type { Strut } from '@cribwright/model';
+import { practice, type Rule, type RuleFinding } from '../definition/rule.js';
+
+function untied(s: StrutWorking, w: Workings): RuleFinding | undefined {
+  const { strut } = s;
+  if (tiesAtFoot(strut.id, w.plan.ties).length > 0) return undefined;
+  const other = opposite(strut, w.plan, w.vehicles);
+  const across =
+    other !== undefined
+      ? message('tie-missing.tie-across', { other: name(other.name) })
+      : term('tie-missing.tie-somewhere');
+  return {
+    subject: { element: strut.id },
+    at: { element: strut.id },
+    ...(frictionHolds(s, w) ? { severity: 'warning' as const } : {}),
+    message: message('tie-missing.untied', {
+      strut: name(strut.name),
+      angle: shown(s.angle),
+      advice: across,
+    }),
+    figures: [s.angle],
+    fixes: other === undefined ? [] : [tieFix(strut, other, w)],
+  };
+}
+
+/** A steep strut stays by friction alone: cos θ ≤ μ sin θ. Then a tie is good practice, and its lack no danger yet. */
+function frictionHolds({ angle }: StrutWorking, w: Workings): boolean {
+  const flattest = angle.value?.low;
+  const friction = w.limit('friction strut base').value?.low;
+  if (flattest === undefined || friction === undefined) return false;
+  return Math.cos(flattest) <= friction * Math.sin(flattest);
+}
+
+function tieFix(strut: Strut, other: Strut, w: Workings): Fix {
+  const names = new Set(w.plan.ties.map((t) => t.name));
+  let number = w.plan.ties.length + 1;
+  while (names.has(`T${number}`)) number++;
+  const gear = w.plan.ties[0]?.gear.name ?? 'RatchetStrap2in';
+  return {
+    title: message('tie-missing.fix-tie', { strut: name(strut.name), other: name(other.name) }),
+    edits: [
+      {
+        kind: 'insert',
+        into: w.plan.ref,
+        text: `strap T${number} : ${gear} { from ${strut.name} base to ${other.name} base }`,
+      },
+    ],
+    safe: false,
+  };
+}
+
+export const rule: Rule = {
+  id: 'tie-missing',
+  title: term('tie-missing.title'),
+  family: 'struts and ties',
+  severity: 'danger',
+  protects: term('tie-missing.protects'),
+  sources: [practice],
+  compares: ['angle'],
+  check: (w) => w.struts().flatMap((s) => untied(s, w) ?? []),
+};

@@ -1,0 +1,116 @@
+import type { PlanEdit, Ref } from '@cribwright/model';
+import type { Range, WorkspaceEdit } from 'vscode-languageserver-types';
+
+/** Requests of our own, beside those of the Language Server Protocol. All data is plain. */
+
+/** Client to server: everything known of the plans in one file. */
+export const AnalysisRequest = 'cribwright/analysis';
+export interface AnalysisParams {
+  readonly uri: string;
+}
+
+/**
+ * Server to client: how the plans of a file lie now, before their checks have run. Each `analysis` in it is
+ * `unchecked`, and its `places` are empty: those of the reading before serve until then. Sent where the checks take
+ * long, to a client that asked for the analysis of this file before; `AnalysisChanged` follows once they are done.
+ */
+export const LayoutDrawn = 'cribwright/layout';
+
+/** Server to client: the analysis of a file changed; ask again if you show it. */
+export const AnalysisChanged = 'cribwright/analysisChanged';
+export interface AnalysisChangedParams {
+  readonly uri: string;
+  readonly version: number;
+  readonly danger: number;
+  readonly warning: number;
+  readonly note: number;
+  /** Checks that could not run. Never shown as good. */
+  readonly notRun: number;
+  /** A heavy check is still being worked out: this is not the last word. */
+  readonly pending: boolean;
+  /** Loads, and all that hangs on one, are among it. There is nothing new to draw until they are there. */
+  readonly loads?: 'pending';
+}
+
+/** Client to server: turn edits of the plan into edits of the text. Used by drags, keys and quick fixes. */
+export const EditRequest = 'cribwright/edit';
+export interface EditParams {
+  readonly uri: string;
+  readonly version: number;
+  readonly edits: readonly PlanEdit[];
+  /** Which plan of the file, from 0. Without it, the first that has the element. */
+  readonly plan?: number;
+}
+export type EditReply =
+  | { readonly edit: WorkspaceEdit }
+  /** Why not, in words: the text has moved on, or the value is worked out from something else. */
+  | { readonly refused: string };
+
+/** Client to server: new place of something dragged, plan meters. Units and style of the text are kept. */
+export const MoveRequest = 'cribwright/move';
+
+/** Client to server: the page of a rule, as Markdown. */
+export const RulePageRequest = 'cribwright/rulePage';
+export interface RulePageParams {
+  readonly rule: string;
+}
+export interface RulePageReply {
+  readonly markdown: string | undefined;
+}
+
+/** Client to server: which element stands at a place in the text. */
+export const ElementAtRequest = 'cribwright/elementAt';
+export interface ElementAtParams {
+  readonly uri: string;
+  readonly offset: number;
+}
+export interface ElementAtReply {
+  readonly ref: Ref | undefined;
+}
+
+/** Client to server: run the expectations of a file, for the Testing view. */
+export const ExpectationsRequest = 'cribwright/expectations';
+export interface ExpectationsReply {
+  readonly items: readonly {
+    readonly id: string;
+    readonly label: string;
+    readonly plan: string;
+    readonly range: Range;
+    readonly held: boolean;
+    readonly why: string;
+  }[];
+}
+
+/** Client to server: a file that ships with the tool, `cribwright:/library/timber.crib`. Read-only for the reader. */
+export const BundledFileRequest = 'cribwright/bundledFile';
+export interface BundledFileParams {
+  readonly uri: string;
+}
+export interface BundledFileReply {
+  /** `undefined` where there is no such file. */
+  readonly text: string | undefined;
+}
+
+/** Client to server: the names of all files that ship with the tool. */
+export const BundledFilesRequest = 'cribwright/bundledFiles';
+export interface BundledFilesReply {
+  readonly uris: readonly string[];
+}
+
+/** Server to client: read a file. In a browser the server has no files of its own. */
+export const ReadFileRequest = 'cribwright/readFile';
+export interface ReadFileParams {
+  readonly uri: string;
+}
+export interface ReadFileReply {
+  readonly text: string | undefined;
+}
+
+/** Server to client: what a folder holds. In a browser the server has no files of its own. */
+export const ListFolderRequest = 'cribwright/listFolder';
+export interface ListFolderParams {
+  readonly uri: string;
+}
+export interface ListFolderReply {
+  readonly entries: readonly { readonly uri: string; readonly kind: 'file' | 'folder' }[];
+}

@@ -1,0 +1,1 @@
+export { parse } from './parse.js';

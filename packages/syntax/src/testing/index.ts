@@ -1,0 +1,1 @@
+export { edited, most, type SomeEdit } from './some-edit.js';

@@ -1,0 +1,105 @@
+import { english } from '@cribwright/messages/testing';
+import type { PlanEdit } from '@cribwright/model';
+import { describe, expect, it } from 'vitest';
+import { openWorkspace } from '../workspace/open-workspace.js';
+import { planEditChanges } from './plan-edit-changes.js';
+
+const uri = 'memory:/plan.crib';
+const text = `plan "x" {
+  ground { surface asphalt }
+
+  crib A {
+    timber    Fir4x4 24 in long  // as carried
+    layout    2 by 2
+    courses   14                 // too many
+  }
+
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
+
+  PairUnder North(reach = 24 in)
+
+  steps {
+    1  chock  trailer both directions  crew 1  takes 1 min
+    2  build  A                  crew 2  after 1
+  }
+}
+`;
+
+/** The text after the edits, or why not. */
+function after(...edits: PlanEdit[]): string {
+  const workspace = openWorkspace({ files: { read: async () => undefined }, folders: [] });
+  workspace.put(uri, text, 1);
+  const block = workspace.bound(uri)?.blocks[0];
+  if (!block) throw new Error('no plan');
+  const made = planEditChanges({ block, text }, edits);
+  if ('refused' in made) return english(made.refused);
+  const changes = [...(made.changes[uri] ?? [])].sort((a, b) => b.span.start - a.span.start);
+  return changes.reduce((t, { span, text: put }) => t.slice(0, span.start) + put + t.slice(span.end), text);
+}
+const at = (element: string, property?: string) =>
+  property === undefined ? { element } : { element, property };
+
+describe('set', () => {
+  it('puts a value in place of the one that stands there, and leaves the comment', () => {
+    expect(after({ kind: 'set', at: at('crib/A', 'courses'), text: '6' })).toBe(text.replace('14  ', '6  '));
+  });
+  it('adds a line that is not there, under its neighbors', () => {
+    expect(after({ kind: 'set', at: at('crib/A', 'overhang'), text: '4 in' })).toBe(
+      text.replace('// too many\n', '// too many\n    overhang  4 in\n'),
+    );
+  });
+  it('keeps a block of one line on its line', () => {
+    expect(after({ kind: 'set', at: at('tie/T1', 'tension'), text: '200 lb' })).toBe(
+      text.replace('{ from S1 base to S2 base }', '{ from S1 base to S2 base; tension 200 lb }'),
+    );
+  });
+  it('puts a clause of a step in place of its own, or at the end', () => {
+    expect(after({ kind: 'set', at: at('step/2', 'after'), text: '1, 3' })).toBe(
+      text.replace('after 1', 'after 1, 3'),
+    );
+    expect(after({ kind: 'set', at: at('step/2', 'takes'), text: '5 min' })).toBe(
+      text.replace('after 1', 'after 1  takes 5 min'),
+    );
+    expect(after({ kind: 'set', at: at('step/1', 'crew'), text: '2' })).toBe(
+      text.replace('crew 1', 'crew 2'),
+    );
+  });
+});
+
+describe('insert', () => {
+  it('puts a block at the end of a plan', () => {
+    expect(after({ kind: 'insert', into: at('plan'), text: 'pad P1 {\n  under A\n}' })).toBe(
+      text.replace(/\n}\n$/, '\n\n  pad P1 {\n    under A\n  }\n}\n'),
+    );
+  });
+  it('puts a line among those of a block', () => {
+    expect(after({ kind: 'insert', into: at('crib/A'), text: 'base solid' })).toBe(
+      text.replace('// too many\n', '// too many\n    base      solid\n'),
+    );
+  });
+});
+
+describe('remove', () => {
+  it('takes a line out with its line break', () => {
+    expect(after({ kind: 'remove', at: at('step/2') })).toBe(
+      text.replace('    2  build  A                  crew 2  after 1\n', ''),
+    );
+  });
+  it('takes a block out', () => {
+    expect(after({ kind: 'remove', at: at('tie/T1') })).toBe(
+      text.replace('  strap T1 : RatchetStrap2in { from S1 base to S2 base }\n', ''),
+    );
+  });
+});
+
+describe('refuses', () => {
+  it('what comes from a pattern, and says so', () => {
+    expect(after({ kind: 'set', at: at('crib/North.A', 'courses'), text: '6' })).toContain(
+      'comes from a pattern',
+    );
+  });
+  it('all of several edits where one cannot be made', () => {
+    const good: PlanEdit = { kind: 'set', at: at('crib/A', 'courses'), text: '6' };
+    expect(after(good, { kind: 'set', at: at('crib/Z', 'courses'), text: '6' })).not.toContain('crib A');
+  });
+});

@@ -1,0 +1,146 @@
+import type { BoundBlock, BoundProperty, TextChange } from '@cribwright/language';
+import type { Message } from '@cribwright/messages';
+import { message, name as nameHole } from '@cribwright/messages';
+import type { PlanEdit } from '@cribwright/model';
+import { insertInto } from './insert-line.js';
+
+/** Changes of text by file, or why there are none. */
+export type Changes =
+  | { readonly changes: Readonly<Record<string, readonly TextChange[]>> }
+  | { readonly refused: Message };
+
+/** A plan as it is written. */
+export interface WrittenPlan {
+  readonly block: BoundBlock;
+  /** All of its file. */
+  readonly text: string;
+}
+
+/** Turns edits of a plan into changes of its text. All of them, or none. */
+export function planEditChanges(plan: WrittenPlan, edits: readonly PlanEdit[]): Changes {
+  const changes: TextChange[] = [];
+  for (const edit of edits) {
+    const made = change(plan, edit);
+    if ('refused' in made) return made;
+    changes.push(...made.changes);
+  }
+  return { changes: { [plan.block.uri]: changes } };
+}
+
+type Change = { readonly changes: readonly TextChange[] } | { readonly refused: Message };
+
+function change(plan: WrittenPlan, edit: PlanEdit): Change {
+  const ref = edit.kind === 'insert' ? edit.into : edit.at;
+  const found = elementIn(plan.block, ref.element);
+  if (!found) return { refused: whyNotHere(plan.block, ref.element) };
+  switch (edit.kind) {
+    case 'set':
+      return found.step
+        ? setClause(found.step, ref.property, edit.text)
+        : set(plan, found.block, ref.property, edit.text);
+    case 'insert':
+      return (
+        insertInto(plan.text, found.block, edit.text) ?? {
+          refused: message('edit.no-body', { element: nameHole(ref.element) }),
+        }
+      );
+    case 'remove':
+      return remove(plan, found.step ?? lineOf(found.block, ref.property) ?? found.block);
+  }
+}
+
+/** The block that makes an element, in the plan's own text; of a step, its line. */
+export function elementIn(
+  plan: BoundBlock,
+  element: string,
+): { readonly block: BoundBlock; readonly step?: BoundProperty } | undefined {
+  if (element === plan.elementId) return { block: plan };
+  const step = /^step\/(.+)$/.exec(element)?.[1];
+  for (const block of plan.blocks) {
+    if (block.elementId === element) return { block };
+    const line =
+      step === undefined
+        ? undefined
+        : block.properties.find((p) => p.schema === block.schema.numbered && p.key === step);
+    if (line) return { block, step: line };
+  }
+  return undefined;
+}
+
+export function whyNotHere(plan: BoundBlock, element: string): Message {
+  const [, name = ''] = element.split('/');
+  const group = name.includes('.') || plan.properties.some((p) => p.schema.key === 'pattern use');
+  return message(group ? 'edit.from-pattern' : 'edit.not-here', {
+    element: nameHole(name === '' ? element : name),
+  });
+}
+
+/** `courses`, or a path into a block inside: `axle 2/empty`. */
+function lineOf(block: BoundBlock, property: string | undefined): BoundProperty | undefined {
+  if (property === undefined) return undefined;
+  const home = innerBlock(block, property);
+  const key = property.slice(property.lastIndexOf('/') + 1);
+  return home?.properties.find((p) => p.schema.key === key || p.key === key);
+}
+
+function innerBlock(block: BoundBlock, property: string): BoundBlock | undefined {
+  const path = property.split('/').slice(0, -1);
+  return path.reduce<BoundBlock | undefined>(
+    (at, step) =>
+      at?.blocks.find(
+        (b) =>
+          [b.schema.keyword, b.name].filter((w) => w !== undefined).join(' ') === step || b.name === step,
+      ),
+    block,
+  );
+}
+
+function set(plan: WrittenPlan, block: BoundBlock, property: string | undefined, text: string): Change {
+  const line = lineOf(block, property);
+  const home = property === undefined ? undefined : innerBlock(block, property);
+  const key = property?.slice(property.lastIndexOf('/') + 1);
+  if (line) return { changes: [{ span: valueSpan(plan.text, line), text }] };
+  const inserted = home && key !== undefined ? insertInto(plan.text, home, `${key} ${text}`) : undefined;
+  return (
+    inserted ?? {
+      refused: message('edit.no-body', { element: nameHole(block.name ?? block.schema.keyword) }),
+    }
+  );
+}
+
+/** From the value to the end of the line; a source or a reason behind it stays. */
+function valueSpan(text: string, line: BoundProperty): TextChange['span'] {
+  const value = line.terms.filter((t) => t.start >= line.keySpan.end);
+  const tail = value.findIndex(
+    (t, i) => i > 0 && t.kind === 'word' && (t.text === 'source' || t.text === 'because'),
+  );
+  const last = tail > 0 ? value[tail - 1] : value.at(-1);
+  const start = value[0]?.start ?? line.keySpan.end;
+  return { start, end: Math.max(start, Math.min(last?.end ?? start, text.length)) };
+}
+
+const clauses = ['crew', 'takes', 'with', 'after', 'note'];
+
+/** `after 2` in a step: in place of the clause that stands there, or at the end of the line. */
+function setClause(step: BoundProperty, property: string | undefined, text: string): Change {
+  if (property === undefined || !clauses.includes(property))
+    return { changes: [{ span: { start: step.keySpan.end, end: step.span.end }, text: ` ${text}` }] };
+  const at = step.terms.findIndex((t, i) => i > 0 && t.kind === 'word' && t.text === property);
+  if (at < 0) {
+    const end = step.span.end;
+    return { changes: [{ span: { start: end, end }, text: `  ${property} ${text}` }] };
+  }
+  const next = step.terms.findIndex((t, i) => i > at && t.kind === 'word' && clauses.includes(t.text));
+  const start = step.terms[at + 1]?.start ?? step.span.end;
+  const last = step.terms[(next < 0 ? step.terms.length : next) - 1];
+  return { changes: [{ span: { start, end: Math.max(start, last?.end ?? start) }, text }] };
+}
+
+/** A line or a block, with the rest of its line where nothing else stands on it. */
+function remove({ text }: WrittenPlan, { span }: { readonly span: TextChange['span'] }): Change {
+  const before = /(?:^|[\r\n])[ \t]*$/.exec(text.slice(0, span.start));
+  const after = /^[ \t]*(?:\r\n|\r|\n|$)/.exec(text.slice(span.end));
+  if (!before || !after) return { changes: [{ span, text: '' }] };
+  const start = span.start - before[0].replace(/^[\r\n]/, '').length;
+  return { changes: [{ span: { start, end: span.end + after[0].length }, text: '' }] };
+}

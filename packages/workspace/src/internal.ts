@@ -1,0 +1,12 @@
+// For the other packages of this project: not promised to anyone else.
+export { moveEdit } from './edits/move-edit.js';
+export { type Changes, elementIn, planEditChanges } from './edits/plan-edit-changes.js';
+export type { ProblemFix } from './workspace/checked.js';
+export { withUnread } from './workspace/unread.js';
+export {
+  type Checked,
+  libraryFolder,
+  libraryUri,
+  type Pending,
+  type Problem,
+} from './workspace/workspace.js';

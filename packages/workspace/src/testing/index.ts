@@ -1,0 +1,1 @@
+export { fleet, pairs, trailerPlan } from './plans.js';
