@@ -3,12 +3,12 @@ import { rulePage, rules } from '@cribwright/rules';
 import { describe, expect, it } from 'vitest';
 import { fencesOf, missingHeadings, proseOf } from './page.js';
 
-const pages = await Promise.all(
-  rules.map(async (rule) => {
-    const [english, spanish] = await Promise.all([rulePage(rule.id, 'en'), rulePage(rule.id, 'es')]);
-    return { id: rule.id, rule, english: english ?? '', spanish: spanish ?? '' };
-  }),
-);
+const pages = rules.map((rule) => ({
+  id: rule.id,
+  rule,
+  english: rulePage(rule.id, 'en') ?? '',
+  spanish: rulePage(rule.id, 'es') ?? '',
+}));
 
 /** Texts in quotation marks that a person reads: titles, reasons, cargo. The path of a `use` line is none. */
 const quoted = /(?<!^use )"([^"\n]*)"/gm;

@@ -5,9 +5,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { wordsIn } from '@cribwright/messages';
 import { families, familyTitle, rules } from '@cribwright/rules';
-import { pageFiles, rulePages } from './embed-pages.mjs';
-
-const pages = rulePages();
+import { pageFiles, rulePage } from './embed-pages.mjs';
 
 /** What the reference says in each language. */
 const languages = {
@@ -52,7 +50,7 @@ function reference(locale) {
     `**${words.message(rule.title)}.** ${words.message(rule.protects)}`,
     '',
     `- ${severity}: ${severities[rule.severity]}`,
-    `- ${sources}: ${sourcesOf(pages[rule.id][locale], sources)}`,
+    `- ${sources}: ${sourcesOf(rulePage(rule.id, locale), sources)}`,
     '',
   ];
   return [

@@ -18,10 +18,10 @@ export const explain: CommandPart = {
       .summary('say what a rule protects against, its calculation and its sources')
       .description('Prints the page of a rule. Without a rule, lists them all.')
       .argument('[rule]', 'the id that stands beside a finding, such as crib-height')
-      .action(async (rule: string | undefined, { language }: { language: Locale }) => {
+      .action((rule: string | undefined, { language }: { language: Locale }) => {
         const words = wordsIn(language, 'us');
         const paint = paintFor(io, io.env);
-        const page = rule === undefined ? undefined : await rulePageText(rule, language);
+        const page = rule === undefined ? undefined : rulePageText(rule, language);
         if (rule === undefined) io.out(ruleList(paint, words));
         else if (page !== undefined) io.out(markdownText(page, paint));
         else {

@@ -7,9 +7,7 @@ export const rulePage: Feature = {
   serve(session) {
     session.connection.onRequest(
       RulePageRequest,
-      async ({ rule }: RulePageParams): Promise<RulePageReply> => ({
-        markdown: await rulePageText(rule, session.locale),
-      }),
+      ({ rule }: RulePageParams): RulePageReply => ({ markdown: rulePageText(rule, session.locale) }),
     );
   },
 };

@@ -7,13 +7,13 @@ import { rulePageText } from './rule-page-text.js';
 export const textDocumentContent: Feature = {
   offers: () => ({ workspace: { textDocumentContent: { schemes: ['cribwright'] } } }),
   serve(session) {
-    session.connection.workspace.textDocumentContent.on(async ({ uri }) => ({
-      text: (await contentOf(uri, session.locale)) ?? '',
+    session.connection.workspace.textDocumentContent.on(({ uri }) => ({
+      text: contentOf(uri, session.locale) ?? '',
     }));
   },
 };
 
-async function contentOf(uri: string, locale: Locale): Promise<string | undefined> {
+function contentOf(uri: string, locale: Locale): string | undefined {
   const page = /^cribwright:\/rules\/(.+)\.md$/.exec(uri)?.[1];
   return page === undefined ? bundledText(uri) : rulePageText(decodeURIComponent(page), locale);
 }
