@@ -80,6 +80,11 @@ export interface MessageHoles {
   readonly 'expectation.no-figure': { readonly figure: H['name']; readonly on: H['text'] };
   readonly 'expectation.figure-is': { readonly figure: H['name']; readonly value: H['quantity'] };
   readonly 'expectation.partial': NoHoles;
+  readonly 'packing.fix-both': { readonly courses: H['name']; readonly shims: H['name'] };
+  readonly 'packing.fix-courses': { readonly courses: H['name'] };
+  readonly 'packing.use-both': { readonly courses: H['name']; readonly shims: H['name'] };
+  readonly 'packing.use-courses': { readonly courses: H['name'] };
+  readonly 'packing.measure': NoHoles;
   readonly 'element.crib': { readonly name: H['name'] };
   readonly 'element.step-chock': { readonly name: H['name'] };
   readonly 'element.strut': { readonly name: H['name'] };
@@ -108,6 +113,26 @@ export interface MessageHoles {
   readonly 'element.rear-passenger-corner': NoHoles;
   readonly 'element.lying-corner': { readonly vehicle: H['name']; readonly corner: H['message'] };
   readonly 'element.vehicle-under': { readonly lower: H['name']; readonly upper: H['name'] };
+  readonly 'figure.anywhere-in-its-bay': NoHoles;
+  readonly 'figure.allowable-bending-stress': NoHoles;
+  readonly 'figure.allowable-shear-stress': NoHoles;
+  readonly 'figure.area-of-the-pad-that-bears': NoHoles;
+  readonly 'figure.area-of-the-base-that-bears': NoHoles;
+  readonly 'figure.edge-pressure': NoHoles;
+  readonly 'figure.edge-over-mean-pressure': NoHoles;
+  readonly 'figure.layers-that-bend-one-by-one': NoHoles;
+  readonly 'figure.load-off-the-middle': NoHoles;
+  readonly 'figure.overhang-that-the-pad-carries': NoHoles;
+  readonly 'figure.pad-of-unknown-material': { readonly side: H['figure'] };
+  readonly 'figure.pad-and-overhang': { readonly side: H['figure']; readonly overhang: H['figure'] };
+  readonly 'figure.pad-across-the-grain': { readonly side: H['figure'] };
+  readonly 'figure.pad-in-bending': { readonly thickness: H['figure']; readonly bending: H['figure']; readonly shear: H['figure']; readonly layers: H['figure']; readonly pressure: H['figure'] };
+  readonly 'figure.share-of-the-base': { readonly along: H['figure']; readonly across: H['figure'] };
+  readonly 'figure.share-of-the-base-that-bears': NoHoles;
+  readonly 'figure.edge-of-the-base': { readonly along: H['figure']; readonly across: H['figure'] };
+  readonly 'figure.side-of-the-pad': NoHoles;
+  readonly 'figure.side-of-the-pad-that-bears': NoHoles;
+  readonly 'figure.thickness-of-the-pad': NoHoles;
   readonly 'loss.gives-way': { readonly what: H['text'] };
   readonly 'loss.tire-lost': { readonly tire: H['message'] };
   readonly 'loss.air-springs': { readonly vehicle: H['name']; readonly axle: H['text'] };
@@ -526,7 +551,9 @@ export interface MessageHoles {
   readonly 'figure.friction-needed': NoHoles;
   readonly 'figure.friction-of-body-on': { readonly surface: H['name'] };
   readonly 'figure.friction-of-its-tires': NoHoles;
+  readonly 'figure.friction-of-the-base-on': { readonly surface: H['name'] };
   readonly 'figure.friction-that-holds-it': NoHoles;
+  readonly 'figure.friction-under-the-base': NoHoles;
   readonly 'figure.from-the-balance-of-all-forces': NoHoles;
   readonly 'figure.from-the-chock-to-the-edge-of': NoHoles;
   readonly 'figure.from-the-contact-to-the-edge-of': NoHoles;
@@ -615,6 +642,7 @@ export interface MessageHoles {
   readonly 'figure.settling-there': { readonly body: H['text'] };
   readonly 'figure.share-of-the-pull-along-the-thrust': NoHoles;
   readonly 'figure.share-of-the-weight': NoHoles;
+  readonly 'figure.shims-and-wedges': NoHoles;
   readonly 'figure.shims': NoHoles;
   readonly 'figure.short-by': NoHoles;
   readonly 'figure.shortest-of': { readonly strut: H['name'] };
@@ -643,6 +671,7 @@ export interface MessageHoles {
   readonly 'figure.the-longest-it-may-be': NoHoles;
   readonly 'figure.the-low-end-of-the-head': NoHoles;
   readonly 'figure.the-post-is-straight-its-ends-are': NoHoles;
+  readonly 'figure.the-most-that-they-are-to-close': NoHoles;
   readonly 'figure.the-range-of-the-height': NoHoles;
   readonly 'figure.the-slimmest-of-wedges-both-ends-driven': NoHoles;
   readonly 'figure.the-supports-share-the-load-in-the': NoHoles;
@@ -701,6 +730,8 @@ export interface MessageHoles {
   readonly 'limit.least-overhang': NoHoles;
   readonly 'limit.most-overhang': NoHoles;
   readonly 'limit.wedge-travel': NoHoles;
+  readonly 'limit.most-shims': NoHoles;
+  readonly 'limit.most-packing': NoHoles;
   readonly 'limit.joist-reach': NoHoles;
   readonly 'limit.contact-alignment': NoHoles;
   readonly 'limit.steepest-capture': NoHoles;
@@ -778,6 +809,10 @@ export interface MessageHoles {
   readonly 'crib-clash.wheels': { readonly first: H['phrase']; readonly second: H['phrase']; readonly depth: H['quantity'] };
   readonly 'crib-clash.strut-through': { readonly first: H['phrase']; readonly second: H['phrase'] };
   readonly 'crib-clash.other-here': NoHoles;
+  readonly 'crib-clash.vehicles': { readonly first: H['name']; readonly second: H['name']; readonly depth: H['quantity'] };
+  readonly 'crib-clash.vehicle-wheels': { readonly first: H['name']; readonly second: H['name']; readonly depth: H['quantity'] };
+  readonly 'crib-clash.vehicles-maybe': { readonly first: H['name']; readonly second: H['name']; readonly depth: H['quantity'] };
+  readonly 'crib-clash.vehicle-here': NoHoles;
   readonly 'crib-eccentric.title': NoHoles;
   readonly 'crib-eccentric.protects': NoHoles;
   readonly 'crib-eccentric.one-side': { readonly crib: H['name']; readonly off: H['quantity']; readonly loaded: H['count']; readonly contacts: H['list']; readonly kern: H['quantity']; readonly sum: H['calculation'] };
@@ -825,6 +860,11 @@ export interface MessageHoles {
   readonly 'crib-overhang.too-long': { readonly crib: H['name']; readonly overhang: H['quantity']; readonly most: H['quantity']; readonly width: H['quantity'] };
   readonly 'crib-overhang.set-here': { readonly limit: H['quantity'] };
   readonly 'crib-overhang.fix-overhang': { readonly overhang: H['name'] };
+  readonly 'crib-packing.title': NoHoles;
+  readonly 'crib-packing.protects': NoHoles;
+  readonly 'crib-packing.shims': { readonly crib: H['name']; readonly shims: H['quantity']; readonly limit: H['quantity']; readonly advice: H['message'] };
+  readonly 'crib-packing.packing': { readonly crib: H['name']; readonly packing: H['quantity']; readonly limit: H['quantity']; readonly sum: H['calculation']; readonly advice: H['message'] };
+  readonly 'crib-packing.limit-set-here': { readonly limit: H['quantity'] };
   readonly 'crib-reach.title': NoHoles;
   readonly 'crib-reach.protects': NoHoles;
   readonly 'crib-reach.short': { readonly crib: H['name']; readonly vehicle: H['name']; readonly part: H['name']; readonly gap: H['quantity']; readonly sum: H['calculation']; readonly wedges: H['message']; readonly advice: H['message'] };
@@ -884,6 +924,8 @@ export interface MessageHoles {
   readonly 'ground-bearing.state-size-or-use-pad': { readonly pad: H['quantity'] };
   readonly 'ground-bearing.fix-pad': { readonly size: H['name'] };
   readonly 'ground-bearing.surface-here': NoHoles;
+  readonly 'ground-bearing.edge': { readonly support: H['phrase']; readonly edge: H['quantity']; readonly pressure: H['quantity']; readonly allowable: H['quantity']; readonly surface: H['name'] };
+  readonly 'ground-bearing.pad-material': { readonly pad: H['name']; readonly support: H['phrase'] };
   readonly 'joist-miss.title': NoHoles;
   readonly 'joist-miss.protects': NoHoles;
   readonly 'joist-miss.misses': { readonly crib: H['name']; readonly contact: H['count']; readonly part: H['name']; readonly off: H['quantity']; readonly reach: H['quantity']; readonly advice: H['message'] };
@@ -929,6 +971,8 @@ export interface MessageHoles {
   readonly 'part-cannot-bear.use-instead': { readonly parts: H['list'] };
   readonly 'part-cannot-bear.none-bears': NoHoles;
   readonly 'part-cannot-bear.fix-part': { readonly part: H['name'] };
+  readonly 'part-cannot-bear.stands-on': { readonly support: H['phrase']; readonly part: H['name']; readonly vehicle: H['name']; readonly remark?: H['name'] };
+  readonly 'part-cannot-bear.part-here': { readonly part: H['name'] };
   readonly 'policy-loosened.title': NoHoles;
   readonly 'policy-loosened.protects': NoHoles;
   readonly 'policy-loosened.with-reason': { readonly policy: H['name']; readonly limit: H['phrase']; readonly value: H['text']; readonly shipped: H['text']; readonly reason: H['name'] };
@@ -1117,6 +1161,7 @@ export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
   'language.dimension-clash--range': ['advice'],
   'ground-bearing.too-much': ['advice'],
   'part-cannot-bear.may-not-bear': ['remark'],
+  'part-cannot-bear.stands-on': ['remark'],
   'push-margin.too-little': ['first'],
   'strut-angle.too-flat': ['advice'],
   'strut-angle.too-steep': ['advice'],
@@ -1234,6 +1279,11 @@ expectation--not-found = { $rule } found nothing there
 expectation--no-figure = { $on } has no { $figure }
 expectation--figure-is = { $figure } is { $value }
 expectation--partial = the plan was not read whole
+packing--fix-both = Use { $courses } courses and { $shims } of shims
+packing--fix-courses = Use { $courses } courses and no shims
+packing--use-both = Use { $courses } courses and { $shims } of shims.
+packing--use-courses = Use { $courses } courses and no shims.
+packing--measure = Measure the gap. Use more courses, or a course of another timber, in place of shims.
 element--crib = crib { $name }
 element--step-chock = step chock { $name }
 element--strut = strut { $name }
@@ -1262,6 +1312,26 @@ element--rear-driver-corner = rear driver corner
 element--rear-passenger-corner = rear passenger corner
 element--lying-corner = { $vehicle } on the ground, { $corner }
 element--vehicle-under = { $lower } under { $upper }
+figure--anywhere-in-its-bay = anywhere in its bay: it may shift
+figure--allowable-bending-stress = allowable bending stress
+figure--allowable-shear-stress = allowable shear stress
+figure--area-of-the-pad-that-bears = area of the pad that bears
+figure--area-of-the-base-that-bears = area of the base that bears
+figure--edge-pressure = pressure at the edge
+figure--edge-over-mean-pressure = edge pressure over mean pressure
+figure--layers-that-bend-one-by-one = layers that bend one by one
+figure--load-off-the-middle = load off the middle of the base
+figure--overhang-that-the-pad-carries = overhang that the pad carries
+figure--pad-of-unknown-material = between what stands on it and { $side }: material not stated
+figure--pad-and-overhang = what stands on it and twice { $overhang }, at most { $side }
+figure--pad-across-the-grain = what stands on it, at most { $side }: timbers side by side do not spread a load across
+figure--pad-in-bending = the lesser of { $thickness } × sqrt({ $bending } ÷ (3 × { $layers } × { $pressure })) and { $thickness } × { $shear } ÷ (1.5 × { $pressure })
+figure--share-of-the-base = each side less twice what the load is off its middle: { $along } lengthwise, { $across } crosswise
+figure--share-of-the-base-that-bears = share of the base that bears
+figure--edge-of-the-base = a stiff base with the load { $along } off its middle lengthwise and { $across } crosswise; no pull on the side that lifts
+figure--side-of-the-pad = side of the pad
+figure--side-of-the-pad-that-bears = side of the pad that bears
+figure--thickness-of-the-pad = thickness of the pad
 loss--gives-way = { $what } gives way
 loss--tire-lost = { $tire }: tire lost
 loss--air-springs = { $vehicle } { $axle }: air springs deflated
@@ -1684,7 +1754,9 @@ figure--foot-to-head-over-level-ground = base to head, over level ground
 figure--friction-needed = friction needed
 figure--friction-of-body-on = friction of its body on { $surface }
 figure--friction-of-its-tires = friction of its tires
+figure--friction-of-the-base-on = friction of the base on { $surface }
 figure--friction-that-holds-it = friction that holds it
+figure--friction-under-the-base = friction under the base
 figure--from-the-balance-of-all-forces = from the balance of all forces
 figure--from-the-chock-to-the-edge-of = from the chock to the edge of the part
 figure--from-the-contact-to-the-edge-of = from the contact to the edge of the part
@@ -1773,6 +1845,7 @@ figure--settling-since-it-was-placed = settling since it was placed
 figure--settling-there = settling of { $body } there
 figure--share-of-the-pull-along-the-thrust = share of the pull along the thrust
 figure--share-of-the-weight = share of the weight
+figure--shims-and-wedges = shims and wedges
 figure--shims = shims
 figure--short-by = short
 figure--shortest-of = shortest { $strut }
@@ -1801,6 +1874,7 @@ figure--the-load-rests-on-every-contact-that = the load rests on every contact t
 figure--the-longest-it-may-be = the longest it may be
 figure--the-low-end-of-the-head = the low end of the head
 figure--the-post-is-straight-its-ends-are = the post is straight, its ends are cut square and it is loaded through the middle
+figure--the-most-that-they-are-to-close = the most that they are to close
 figure--the-range-of-the-height = the range of the height
 figure--the-slimmest-of-wedges-both-ends-driven = the slimmest of wedges, both ends driven at once, the preload shared evenly; steeper wedges take more
 figure--the-supports-share-the-load-in-the = the supports share the load in the way that is worst for this one, whatever their stiffness
@@ -1863,6 +1937,8 @@ limit--height-ratio-one-contact = height ratio one contact
 limit--least-overhang = least overhang
 limit--most-overhang = most overhang
 limit--wedge-travel = wedge travel
+limit--most-shims = most shims
+limit--most-packing = most packing
 limit--joist-reach = joist reach
 limit--contact-alignment = contact alignment
 limit--steepest-capture = steepest capture
@@ -1948,6 +2024,10 @@ crib-clash--body = Same place: { $first } overlaps { $second } by { $depth }. Mo
 crib-clash--wheels = Same place: { $first } overlaps a wheel of { $second } by { $depth }. Move the crib.
 crib-clash--strut-through = Same place: { $first } passes through { $second }. Move one of them.
 crib-clash--other-here = This is in the way.
+crib-clash--vehicles = The { $second } and the { $first } are in the same place: they overlap by { $depth }. Move one of them, or state where one bears on the other.
+crib-clash--vehicle-wheels = A wheel of the { $second } is where a wheel of the { $first } is: they overlap by { $depth }. Move one of the vehicles.
+crib-clash--vehicles-maybe = The { $second } may be where the { $first } is: seen from above they overlap by { $depth }, and how high each is there is not known. Measure, or state where one bears on the other.
+crib-clash--vehicle-here = The other vehicle is here.
 crib-eccentric--title = Crib loaded on one side
 crib-eccentric--protects = A crib loaded off center leans to that side. Only the loaded contacts carry.
 crib-eccentric--one-side =
@@ -2035,6 +2115,11 @@ crib-overhang--too-short = Crib { $crib }: the timbers overhang the contacts by 
 crib-overhang--too-long = Crib { $crib }: the timbers overhang the contacts by { $overhang }. The limit is { $most }. More overhang narrows the base, which is now { $width } wide.
 crib-overhang--set-here = The limit is set here: { $limit }.
 crib-overhang--fix-overhang = Use an overhang of { $overhang }
+crib-packing--title = Too much packing on a crib
+crib-packing--protects = A pile of loose shims slides out or tips over when the load moves. Courses lock into each other.
+crib-packing--shims = Crib { $crib } has { $shims } of shims. The limit is { $limit }: loose boards slide out and tip. { $advice }
+crib-packing--packing = Crib { $crib } has { $packing } of shims and wedges ({ $sum }). The limit is { $limit }. { $advice }
+crib-packing--limit-set-here = The limit is set here: { $limit }.
 crib-reach--title = Crib does not reach, or does not fit under, what it captures
 crib-reach--protects = A crib that stops short of the load carries nothing until the load drops onto it.
 crib-reach--short = Crib { $crib } does not reach the { $part } of the { $vehicle }. The gap is { $gap } ({ $sum }). { $wedges } { $advice }
@@ -2114,6 +2199,8 @@ ground-bearing--state-size = State the size of the base plate.
 ground-bearing--state-size-or-use-pad = State the size of the base plate, or use a pad of at least { $pad }.
 ground-bearing--fix-pad = Use a pad of { $size }
 ground-bearing--surface-here = The allowable bearing is set here.
+ground-bearing--edge = { $support }: the load is off the middle of its base. The pressure at the edge is { $edge } ({ $pressure } on the part that bears). Allowable bearing of { $surface }: { $allowable }. Center the load, or use a wider base.
+ground-bearing--pad-material = Pad { $pad } under { $support }: material not stated, so how far it spreads the load is not known. Write \`material timber\`, \`plywood\` or \`steel\`. This check has not passed.
 joist-miss--title = Contact not under its part
 joist-miss--protects = A contact between two joists meets only sheet metal or flooring and carries no load.
 joist-miss--misses = Crib { $crib }: contact { $contact } misses the { $part } by { $off }. The limit is { $reach }. { $advice }
@@ -2159,6 +2246,8 @@ part-cannot-bear--no-vehicle = Vehicle { $vehicle } is not in this plan, and { $
 part-cannot-bear--use-instead = Parts that can bear: { $parts }.
 part-cannot-bear--none-bears = No part of it is known to bear.
 part-cannot-bear--fix-part = Capture the { $part } instead
+part-cannot-bear--stands-on = The { $part } of the { $vehicle } cannot bear, and { $support } stands on it. Stand it on the ground, or on a part that can bear. { $remark }
+part-cannot-bear--part-here = The { $part } is described here.
 policy-loosened--title = Limit made less safe
 policy-loosened--protects = People who rely on the plan expect the usual limit and do not see that it was loosened.
 policy-loosened--with-reason = Policy { $policy } sets { $limit } to { $value }, less safe than { $shipped }. Reason: { $reason }
@@ -2457,6 +2546,11 @@ expectation--not-found = { $rule } no encontró nada ahí
 expectation--no-figure = { $on } no tiene { $figure }
 expectation--figure-is = { $figure } es { $value }
 expectation--partial = el plan no se leyó entero
+packing--fix-both = Usar { $courses } hiladas y { $shims } de calzas
+packing--fix-courses = Usar { $courses } hiladas sin calzas
+packing--use-both = Use { $courses } hiladas y { $shims } de calzas.
+packing--use-courses = Use { $courses } hiladas sin calzas.
+packing--measure = Mida el espacio. Use más hiladas, o una hilada de otro madero, en lugar de calzas.
 element--crib = crib { $name }
 element--step-chock = calza escalonada { $name }
 element--strut = puntal { $name }
@@ -2485,6 +2579,26 @@ element--rear-driver-corner = esquina trasera del conductor
 element--rear-passenger-corner = esquina trasera del acompañante
 element--lying-corner = { $vehicle } en el suelo, { $corner }
 element--vehicle-under = { $lower } debajo de { $upper }
+figure--anywhere-in-its-bay = en cualquier lugar de su espacio: puede moverse
+figure--allowable-bending-stress = esfuerzo admisible a flexión
+figure--allowable-shear-stress = esfuerzo admisible a cortante
+figure--area-of-the-pad-that-bears = área de la placa que apoya
+figure--area-of-the-base-that-bears = área de la base que apoya
+figure--edge-pressure = presión en el borde
+figure--edge-over-mean-pressure = presión en el borde entre presión media
+figure--layers-that-bend-one-by-one = capas que se doblan una por una
+figure--load-off-the-middle = carga fuera del centro de la base
+figure--overhang-that-the-pad-carries = voladizo que aguanta la placa
+figure--pad-of-unknown-material = entre lo que se apoya encima y { $side }: material no indicado
+figure--pad-and-overhang = lo que se apoya encima y dos veces { $overhang }, como máximo { $side }
+figure--pad-across-the-grain = lo que se apoya encima, como máximo { $side }: maderos uno al lado del otro no reparten carga a lo ancho
+figure--pad-in-bending = el menor de { $thickness } × raíz({ $bending } ÷ (3 × { $layers } × { $pressure })) y { $thickness } × { $shear } ÷ (1.5 × { $pressure })
+figure--share-of-the-base = cada lado menos dos veces lo que la carga está fuera del centro: { $along } a lo largo, { $across } a lo ancho
+figure--share-of-the-base-that-bears = parte de la base que apoya
+figure--edge-of-the-base = una base rígida con la carga { $along } fuera del centro a lo largo y { $across } a lo ancho; nada tira del lado que se levanta
+figure--side-of-the-pad = lado de la placa
+figure--side-of-the-pad-that-bears = lado de la placa que apoya
+figure--thickness-of-the-pad = grueso de la placa
 loss--gives-way = { $what } cede
 loss--tire-lost = { $tire }: neumático perdido
 loss--air-springs = { $vehicle }, { $axle }: resortes neumáticos sin aire
@@ -2907,7 +3021,9 @@ figure--foot-to-head-over-level-ground = del pie a la cabeza, sobre suelo nivela
 figure--friction-needed = rozamiento necesario
 figure--friction-of-body-on = rozamiento de su carrocería con { $surface }
 figure--friction-of-its-tires = rozamiento de sus neumáticos
+figure--friction-of-the-base-on = rozamiento de la base con { $surface }
 figure--friction-that-holds-it = rozamiento que lo sujeta
+figure--friction-under-the-base = rozamiento bajo la base
 figure--from-the-balance-of-all-forces = del equilibrio de todas las fuerzas
 figure--from-the-chock-to-the-edge-of = de la calza al borde de la parte
 figure--from-the-contact-to-the-edge-of = del contacto al borde de la parte
@@ -2996,6 +3112,7 @@ figure--settling-since-it-was-placed = asiento desde que se puso
 figure--settling-there = asiento de { $body } ahí
 figure--share-of-the-pull-along-the-thrust = parte del tiro en la dirección del empuje del pie
 figure--share-of-the-weight = parte del peso
+figure--shims-and-wedges = calzas y cuñas
 figure--shims = calzas
 figure--short-by = faltan
 figure--shortest-of = { $strut } lo más corto
@@ -3024,6 +3141,7 @@ figure--the-load-rests-on-every-contact-that = la carga descansa por igual en ca
 figure--the-longest-it-may-be = lo más largo que puede ser
 figure--the-low-end-of-the-head = el extremo bajo de la cabeza
 figure--the-post-is-straight-its-ends-are = el poste es recto, sus puntas están cortadas a escuadra y se carga por el centro
+figure--the-most-that-they-are-to-close = lo más que han de cerrar
 figure--the-range-of-the-height = el intervalo de la altura
 figure--the-slimmest-of-wedges-both-ends-driven = las cuñas más delgadas, las dos puntas golpeadas a la vez, la precarga repartida por igual; cuñas más inclinadas piden más
 figure--the-supports-share-the-load-in-the = los apoyos se reparten la carga de la manera peor para este, sea cual sea su rigidez
@@ -3086,6 +3204,8 @@ limit--height-ratio-one-contact = proporción de altura con un contacto
 limit--least-overhang = saliente mínimo
 limit--most-overhang = saliente máximo
 limit--wedge-travel = recorrido de las cuñas
+limit--most-shims = calzas como máximo
+limit--most-packing = relleno como máximo
 limit--joist-reach = alcance hasta la vigueta
 limit--contact-alignment = alineación de los contactos
 limit--steepest-capture = captura más inclinada
@@ -3171,6 +3291,10 @@ crib-clash--body = Mismo lugar: { $first } se traslapa { $depth } con { $second 
 crib-clash--wheels = Mismo lugar: { $first } se traslapa { $depth } con una rueda de { $second }. Mueva el crib.
 crib-clash--strut-through = Mismo lugar: { $first } atraviesa { $second }. Mueva uno de los dos.
 crib-clash--other-here = Esto estorba.
+crib-clash--vehicles = { $second } y { $first } están en el mismo lugar: se traslapan { $depth }. Mueva uno de los dos, o indique dónde uno se apoya en el otro.
+crib-clash--vehicle-wheels = Una rueda de { $second } está donde hay una rueda de { $first }: se traslapan { $depth }. Mueva uno de los vehículos.
+crib-clash--vehicles-maybe = { $second } puede estar donde está { $first }: vistos desde arriba se traslapan { $depth }, y no se sabe la altura de cada uno allí. Mida, o indique dónde uno se apoya en el otro.
+crib-clash--vehicle-here = El otro vehículo está aquí.
 crib-eccentric--title = Crib cargado de un lado
 crib-eccentric--protects = Un crib cargado fuera de su centro se inclina hacia ese lado. Solo llevan los contactos cargados.
 crib-eccentric--one-side =
@@ -3258,6 +3382,11 @@ crib-overhang--too-short = Crib { $crib }: los maderos sobresalen { $overhang } 
 crib-overhang--too-long = Crib { $crib }: los maderos sobresalen { $overhang } de los contactos. El límite es { $most }. Un saliente mayor estrecha la base, que ahora mide { $width }.
 crib-overhang--set-here = El límite se fija aquí: { $limit }.
 crib-overhang--fix-overhang = Usar un saliente de { $overhang }
+crib-packing--title = Demasiado relleno en un crib
+crib-packing--protects = Un montón de calzas sueltas se sale o se vuelca cuando la carga se mueve; las hiladas se traban entre sí.
+crib-packing--shims = El crib { $crib } tiene { $shims } de calzas. El límite es { $limit }: las tablas sueltas se salen y se vuelcan. { $advice }
+crib-packing--packing = El crib { $crib } tiene { $packing } de calzas y cuñas ({ $sum }). El límite es { $limit }. { $advice }
+crib-packing--limit-set-here = El límite se fija aquí: { $limit }.
 crib-reach--title = Crib que no llega, o no cabe, bajo lo que captura
 crib-reach--protects = Un crib que no alcanza la carga no lleva nada hasta que la carga le cae encima.
 crib-reach--short = El crib { $crib } no llega a { $part } de { $vehicle }. El espacio es de { $gap } ({ $sum }). { $wedges } { $advice }
@@ -3337,6 +3466,8 @@ ground-bearing--state-size = Escriba el tamaño de la placa base.
 ground-bearing--state-size-or-use-pad = Escriba el tamaño de la placa base, o use una placa de al menos { $pad }.
 ground-bearing--fix-pad = Usar una placa de { $size }
 ground-bearing--surface-here = La capacidad admisible se fija aquí.
+ground-bearing--edge = { $support }: la carga está fuera del centro de su base. La presión en el borde es de { $edge } ({ $pressure } en la parte que apoya). Presión admisible de { $surface }: { $allowable }. Center la carga o use una base más ancha.
+ground-bearing--pad-material = Placa { $pad } bajo { $support }: material no indicado, y no se sabe cuánto reparte la carga. Escriba \`material timber\`, \`plywood\` o \`steel\`. Esta comprobación no se da por buena.
 joist-miss--title = Contacto fuera de su parte
 joist-miss--protects = Un contacto entre dos viguetas toca solo chapa o piso y no lleva carga.
 joist-miss--misses = Crib { $crib }: el contacto { $contact } queda a { $off } de { $part }. El límite es { $reach }. { $advice }
@@ -3382,6 +3513,8 @@ part-cannot-bear--no-vehicle = El vehículo { $vehicle } no está en este plan, 
 part-cannot-bear--use-instead = Partes que pueden llevar carga: { $parts }.
 part-cannot-bear--none-bears = De ninguna parte se sabe que pueda llevar carga.
 part-cannot-bear--fix-part = Capturar { $part } en su lugar
+part-cannot-bear--stands-on = { $part } de { $vehicle } no puede llevar carga, y { $support } se apoya encima. Apóyelo en el suelo o en una parte que pueda llevar carga. { $remark }
+part-cannot-bear--part-here = Aquí se describe { $part }.
 policy-loosened--title = Límite hecho menos seguro
 policy-loosened--protects = Quienes confían en el plan esperan el límite de siempre y no ven que se aflojó.
 policy-loosened--with-reason = La norma { $policy } fija { $limit } en { $value }, menos seguro que { $shipped }. Razón: { $reason }

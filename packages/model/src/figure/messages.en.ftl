@@ -61,7 +61,10 @@ friction-needed = friction needed
 # $surface (name)
 friction-of-body-on = friction of its body on { $surface }
 friction-of-its-tires = friction of its tires
+# $surface (name)
+friction-of-the-base-on = friction of the base on { $surface }
 friction-that-holds-it = friction that holds it
+friction-under-the-base = friction under the base
 from-the-balance-of-all-forces = from the balance of all forces
 from-the-chock-to-the-edge-of = from the chock to the edge of the part
 from-the-contact-to-the-edge-of = from the contact to the edge of the part
@@ -166,6 +169,7 @@ settling-since-it-was-placed = settling since it was placed
 settling-there = settling of { $body } there
 share-of-the-pull-along-the-thrust = share of the pull along the thrust
 share-of-the-weight = share of the weight
+shims-and-wedges = shims and wedges
 shims = shims
 short-by = short
 # $strut (name)
@@ -197,6 +201,7 @@ the-load-rests-on-every-contact-that = the load rests on every contact that is c
 the-longest-it-may-be = the longest it may be
 the-low-end-of-the-head = the low end of the head
 the-post-is-straight-its-ends-are = the post is straight, its ends are cut square and it is loaded through the middle
+the-most-that-they-are-to-close = the most that they are to close
 the-range-of-the-height = the range of the height
 the-slimmest-of-wedges-both-ends-driven = the slimmest of wedges, both ends driven at once, the preload shared evenly; steeper wedges take more
 the-supports-share-the-load-in-the = the supports share the load in the way that is worst for this one, whatever their stiffness

@@ -8,3 +8,6 @@ state-size = Escriba el tamaño de la placa base.
 state-size-or-use-pad = Escriba el tamaño de la placa base, o use una placa de al menos { $pad }.
 fix-pad = Usar una placa de { $size }
 surface-here = La capacidad admisible se fija aquí.
+
+edge = { $support }: la carga está fuera del centro de su base. La presión en el borde es de { $edge } ({ $pressure } en la parte que apoya). Presión admisible de { $surface }: { $allowable }. Center la carga o use una base más ancha.
+pad-material = Placa { $pad } bajo { $support }: material no indicado, y no se sabe cuánto reparte la carga. Escriba `material timber`, `plywood` o `steel`. Esta comprobación no se da por buena.
