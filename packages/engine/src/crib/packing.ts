@@ -1,8 +1,7 @@
 import type { Figure } from '@cribwright/messages';
 import { message, name, term } from '@cribwright/messages';
-import { add, computed, exactly, given, measured } from '@cribwright/model';
-import { length, plus } from '@cribwright/model/internal';
-import type { Workings } from '../derived/workings.js';
+import { add, computed, exactly, given, measured, type Plan, type Policy } from '@cribwright/model';
+import { length, limitValue, plus } from '@cribwright/model/internal';
 import type { Fix } from '../finding/finding.js';
 import { sizeText } from '../vehicle/place-words.js';
 import type { CribWorking } from './crib-working.js';
@@ -37,27 +36,27 @@ export function packingFigure(c: CribWorking): Figure {
 }
 
 /** The most packing that the policy allows, m. */
-export const packingLimits = (w: Workings) => ({
-  shims: w.limit('most shims').value?.low ?? 0,
-  packing: w.limit('most packing').value?.low ?? 0,
+export const packingLimits = (policy: Policy) => ({
+  shims: limitValue(policy, 'most shims')?.low ?? 0,
+  packing: limitValue(policy, 'most packing')?.low ?? 0,
 });
 
 /** Courses and shims within the policy's limits that fill the room under what a crib captures. */
-export function fitOf(c: CribWorking, w: Workings): Fit | undefined {
+export function fitOf(c: CribWorking, { policy }: Plan): Fit | undefined {
   const { captured, base } = c.placed;
   const room = captured && base && add(captured, { low: -base.high, high: -base.low });
-  return room && fitGap(room, c.crib.timber.depth, c.closes.value ?? exactly(0), packingLimits(w));
+  return room && fitGap(room, c.crib.timber.depth, c.closes.value ?? exactly(0), packingLimits(policy));
 }
 
 /** A fix that builds a crib with these courses and shims. */
-export function fixTo(fit: Fit, c: CribWorking, w: Workings): Fix {
+export function fixTo(fit: Fit, c: CribWorking, { display }: Plan): Fix {
   const { crib } = c;
   const set = (property: string, text: string) => ({
     kind: 'set' as const,
     at: { element: crib.id, property },
     text,
   });
-  const up = sizeText(fit.shims, w.plan.display, 'up');
+  const up = sizeText(fit.shims, display, 'up');
   const courses = name(String(fit.courses));
   return {
     title:
@@ -67,7 +66,7 @@ export function fixTo(fit: Fit, c: CribWorking, w: Workings): Fix {
     edits: [
       ...(fit.courses === crib.courses ? [] : [set('courses', String(fit.courses))]),
       ...(fit.shims > 0 || crib.shims > 0
-        ? [set('shims', fit.shims > 0 ? up : `0 ${w.plan.display === 'us' ? 'in' : 'mm'}`)]
+        ? [set('shims', fit.shims > 0 ? up : `0 ${display === 'us' ? 'in' : 'mm'}`)]
         : []),
     ],
     safe: false,
@@ -75,12 +74,12 @@ export function fixTo(fit: Fit, c: CribWorking, w: Workings): Fix {
 }
 
 /** The same as advice. */
-export const fitAdvice = (fit: Fit | undefined, w: Workings) =>
+export const fitAdvice = (fit: Fit | undefined, { display }: Plan) =>
   fit === undefined
     ? term('packing.measure')
     : fit.shims > 0
       ? message('packing.use-both', {
           courses: name(String(fit.courses)),
-          shims: name(sizeText(fit.shims, w.plan.display, 'up')),
+          shims: name(sizeText(fit.shims, display, 'up')),
         })
       : message('packing.use-courses', { courses: name(String(fit.courses)) });

@@ -508,7 +508,6 @@ export interface MessageHoles {
   readonly 'figure.angle-as-written': NoHoles;
   readonly 'figure.angle-to-the-ground': NoHoles;
   readonly 'figure.area-of-the-foot': NoHoles;
-  readonly 'figure.area-of-the-pad': NoHoles;
   readonly 'figure.area-on-the-ground': NoHoles;
   readonly 'figure.at-its-angle': NoHoles;
   readonly 'figure.back-from-its-front': NoHoles;
@@ -713,8 +712,6 @@ export interface MessageHoles {
   readonly 'figure.contacts-loaded-of': { readonly loaded: H['count']; readonly all: H['count'] };
   readonly 'figure.empty-vehicle-weighs-the-same-on-both-sides': NoHoles;
   readonly 'figure.cargo-center-in-the-middle-third': NoHoles;
-  readonly 'figure.pad-length': NoHoles;
-  readonly 'figure.pad-width': NoHoles;
   readonly 'figure.center-of-gravity-back-from-the-front': NoHoles;
   readonly 'figure.center-of-gravity-toward-the-passenger-side': NoHoles;
   readonly 'figure.center-of-gravity-above-the-ground': NoHoles;
@@ -1711,7 +1708,6 @@ figure--angle = angle
 figure--angle-as-written = angle as written
 figure--angle-to-the-ground = angle to the ground
 figure--area-of-the-foot = area of the base plate
-figure--area-of-the-pad = area of the pad
 figure--area-on-the-ground = area on the ground
 figure--at-its-angle = at its angle
 figure--back-from-its-front = back from its front
@@ -1920,8 +1916,6 @@ figure--all-contacts-loaded =
 figure--contacts-loaded-of = { $loaded } of { $all } contacts loaded
 figure--empty-vehicle-weighs-the-same-on-both-sides = the empty vehicle weighs the same on both sides of its centerline
 figure--cargo-center-in-the-middle-third = cargo fills its length and tapers evenly at most: its center lies in the middle third
-figure--pad-length = pad length
-figure--pad-width = pad width
 figure--center-of-gravity-back-from-the-front = center of gravity back from the front
 figure--center-of-gravity-toward-the-passenger-side = center of gravity toward the passenger side
 figure--center-of-gravity-above-the-ground = center of gravity above the ground
@@ -2199,8 +2193,8 @@ ground-bearing--state-size = State the size of the base plate.
 ground-bearing--state-size-or-use-pad = State the size of the base plate, or use a pad of at least { $pad }.
 ground-bearing--fix-pad = Use a pad of { $size }
 ground-bearing--surface-here = The allowable bearing is set here.
-ground-bearing--edge = { $support }: the load is off the middle of its base. The pressure at the edge is { $edge } ({ $pressure } on the part that bears). Allowable bearing of { $surface }: { $allowable }. Center the load, or use a wider base.
-ground-bearing--pad-material = Pad { $pad } under { $support }: material not stated, so how far it spreads the load is not known. Write \`material timber\`, \`plywood\` or \`steel\`. This check has not passed.
+ground-bearing--edge = Ground under { $support }: the load is off the middle of the base. Edge pressure { $edge }, { $pressure } on the area that bears. Allowable bearing of { $surface } is { $allowable }. Center the load, or use a wider base.
+ground-bearing--pad-material = Pad { $pad } under { $support }: material not stated. How far it spreads the load is not known. Write \`material timber\`, \`plywood\` or \`steel\`. This check has not passed.
 joist-miss--title = Contact not under its part
 joist-miss--protects = A contact between two joists meets only sheet metal or flooring and carries no load.
 joist-miss--misses = Crib { $crib }: contact { $contact } misses the { $part } by { $off }. The limit is { $reach }. { $advice }
@@ -2978,7 +2972,6 @@ figure--angle = ángulo
 figure--angle-as-written = ángulo escrito
 figure--angle-to-the-ground = ángulo con el suelo
 figure--area-of-the-foot = área del pie
-figure--area-of-the-pad = área de la placa
 figure--area-on-the-ground = área en el suelo
 figure--at-its-angle = a su ángulo
 figure--back-from-its-front = hacia atrás desde su frente
@@ -3187,8 +3180,6 @@ figure--all-contacts-loaded =
 figure--contacts-loaded-of = { $loaded } de { $all } contactos cargados
 figure--empty-vehicle-weighs-the-same-on-both-sides = el vehículo vacío pesa lo mismo a ambos lados de su línea central
 figure--cargo-center-in-the-middle-third = la carga llena su largo y como mucho disminuye de manera pareja: su centro está en el tercio medio
-figure--pad-length = largo de la placa
-figure--pad-width = ancho de la placa
 figure--center-of-gravity-back-from-the-front = centro de gravedad hacia atrás desde el frente
 figure--center-of-gravity-toward-the-passenger-side = centro de gravedad hacia el lado del acompañante
 figure--center-of-gravity-above-the-ground = centro de gravedad sobre el suelo
@@ -3466,8 +3457,8 @@ ground-bearing--state-size = Escriba el tamaño de la placa base.
 ground-bearing--state-size-or-use-pad = Escriba el tamaño de la placa base, o use una placa de al menos { $pad }.
 ground-bearing--fix-pad = Usar una placa de { $size }
 ground-bearing--surface-here = La capacidad admisible se fija aquí.
-ground-bearing--edge = { $support }: la carga está fuera del centro de su base. La presión en el borde es de { $edge } ({ $pressure } en la parte que apoya). Presión admisible de { $surface }: { $allowable }. Center la carga o use una base más ancha.
-ground-bearing--pad-material = Placa { $pad } bajo { $support }: material no indicado, y no se sabe cuánto reparte la carga. Escriba \`material timber\`, \`plywood\` o \`steel\`. Esta comprobación no se da por buena.
+ground-bearing--edge = Suelo bajo { $support }: la carga está fuera del centro de la base. Presión en el borde { $edge }, { $pressure } en el área que apoya. La capacidad admisible de { $surface } es { $allowable }. Centre la carga o use una base más ancha.
+ground-bearing--pad-material = Placa { $pad } bajo { $support }: material no indicado. No se sabe cuánto reparte la carga. Escriba \`material timber\`, \`plywood\` o \`steel\`. Esta comprobación no se da por buena.
 joist-miss--title = Contacto fuera de su parte
 joist-miss--protects = Un contacto entre dos viguetas toca solo chapa o piso y no lleva carga.
 joist-miss--misses = Crib { $crib }: el contacto { $contact } queda a { $off } de { $part }. El límite es { $reach }. { $advice }

@@ -18,9 +18,9 @@ function overpacked(c: CribWorking, w: Workings): RuleFinding | undefined {
   const thick = over(shims, most);
   if (!thick && !over(packing, mostPacking)) return undefined;
   const [value, limit] = thick ? [shims, most] : [packing, mostPacking];
-  const fit = fitOf(c, w);
+  const fit = fitOf(c, w.plan);
   const beside = shownBeside(value, limit);
-  const holes = { crib: name(crib.name), limit: beside.limit, advice: fitAdvice(fit, w) };
+  const holes = { crib: name(crib.name), limit: beside.limit, advice: fitAdvice(fit, w.plan) };
   const subject = { element: crib.id };
   return {
     subject,
@@ -35,7 +35,7 @@ function overpacked(c: CribWorking, w: Workings): RuleFinding | undefined {
         message: message('crib-packing.limit-set-here', { limit: shown(limit) }),
       },
     ],
-    fixes: fit === undefined ? [] : [fixTo(fit, c, w)],
+    fixes: fit === undefined ? [] : [fixTo(fit, c, w.plan)],
   };
 }
 

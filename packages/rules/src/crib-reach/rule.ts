@@ -109,7 +109,7 @@ function remedy(c: CribWorking, w: Workings): { readonly advice: Message; readon
       ],
     };
   const filler = value.low - closes.low;
-  const most = packingLimits(w);
+  const most = packingLimits(w.plan.policy);
   const packing = crib.shims + value.high;
   if (
     filler > 0 &&
@@ -137,8 +137,8 @@ function remedy(c: CribWorking, w: Workings): { readonly advice: Message; readon
     };
   }
   // More shims than the policy allows: courses, and what they leave.
-  const fit = fitOf(c, w);
-  if (fit !== undefined) return { advice: fitAdvice(fit, w), fixes: [fixTo(fit, c, w)] };
+  const fit = fitOf(c, w.plan);
+  if (fit !== undefined) return { advice: fitAdvice(fit, w.plan), fixes: [fixTo(fit, c, w.plan)] };
   return { advice: term('crib-reach.measure-first'), fixes: [] };
 }
 

@@ -9,5 +9,5 @@ state-size-or-use-pad = Escriba el tamaño de la placa base, o use una placa de 
 fix-pad = Usar una placa de { $size }
 surface-here = La capacidad admisible se fija aquí.
 
-edge = { $support }: la carga está fuera del centro de su base. La presión en el borde es de { $edge } ({ $pressure } en la parte que apoya). Presión admisible de { $surface }: { $allowable }. Center la carga o use una base más ancha.
-pad-material = Placa { $pad } bajo { $support }: material no indicado, y no se sabe cuánto reparte la carga. Escriba `material timber`, `plywood` o `steel`. Esta comprobación no se da por buena.
+edge = Suelo bajo { $support }: la carga está fuera del centro de la base. Presión en el borde { $edge }, { $pressure } en el área que apoya. La capacidad admisible de { $surface } es { $allowable }. Centre la carga o use una base más ancha.
+pad-material = Placa { $pad } bajo { $support }: material no indicado. No se sabe cuánto reparte la carga. Escriba `material timber`, `plywood` o `steel`. Esta comprobación no se da por buena.

@@ -65,9 +65,14 @@ function judge(g: GroundResult, w: Workings): RuleFinding | undefined {
   };
 }
 
+/** kg/m³: timber that is wet, from memory; steel from memory. */
+const density = { timber: 640, steel: 7850 } as const;
+/** The heaviest pad that is offered, kg: 100 lb for each of four people, common practice, no source. */
+const heaviest = 181;
+
 /**
  * A pad of timbers that would do, or of steel where timbers do not reach that far: the thinnest that carries its own
- * overhang. Its sides are rounded up to the next 6 in or 100 mm.
+ * overhang, and no heavier than a crew lifts. Its sides are rounded up to the next 6 in or 100 mm.
  */
 function padFix(g: GroundResult, w: Workings): readonly Fix[] {
   const needed = g.padNeeded?.value?.high;
@@ -95,6 +100,7 @@ function padFix(g: GroundResult, w: Workings): readonly Fix[] {
     })),
   ];
   const fits = tries.find((t) => {
+    if (t.length * t.width * t.thickness * density[t.material] > heaviest) return false;
     const pad = { kind: 'pad', id: '', name: '', under: g.element, ref: { element: '' }, ...t } as const;
     return (padSpread(pad, foot, g.allowable).area.value?.low ?? 0) >= needed - 1e-9;
   });

@@ -38,7 +38,7 @@ describe('part-cannot-bear, of what a support stands on', () => {
     const [finding] = check(rule, planOf({ vehicles: [vanTrailer, sedan], cribs: [onCar] }));
     expect(finding).toMatchObject({ severity: 'danger', at: { element: 'crib/A', property: 'stands on' } });
     expect(english(finding?.message)).toBe(
-      'Crib A stands on the roof of the car, which may not bear. Sheet metal. Stand it on the ground, or on a part that may bear.',
+      'The roof of the car cannot bear, and crib A stands on it. Stand it on the ground, or on a part that can bear. Sheet metal.',
     );
   });
 
@@ -66,7 +66,9 @@ describe('part-cannot-bear, of what a support stands on', () => {
       source: { kind: 'invented' },
       ref: { element: 'step chock/SC1' },
     } as const;
-    expect(messagesOf({ stepChocks: [chock] })[0]).toContain('Step chock SC1 stands on the roof of the car');
+    expect(messagesOf({ stepChocks: [chock] })[0]).toContain(
+      'The roof of the car cannot bear, and step chock SC1 stands on it.',
+    );
   });
 
   it('passes a part that may bear, and the ground', () => {
