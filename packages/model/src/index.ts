@@ -52,6 +52,7 @@ export type {
   Chock,
   Crib,
   Pad,
+  PadMaterial,
   StandsOn,
   StepChock,
   Strut,

@@ -19,6 +19,8 @@ const values: Readonly<Record<PolicyKey, readonly [PolicyLimit['value'], SourceN
   'least overhang': [4 * inch, practice],
   'most overhang': [6 * inch, practice],
   'wedge travel': [between(0.5 * inch, 2 * inch), practice],
+  'most shims': [2 * inch, practice],
+  'most packing': [4 * inch, practice],
   'joist reach': [2 * inch, practice],
   'contact alignment': [1 * inch, practice],
   'steepest capture': [10 * degree, practice],

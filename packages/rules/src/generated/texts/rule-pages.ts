@@ -566,6 +566,8 @@ A support that cannot be built as planned is built another way, and that way is 
 
 These pairs must not overlap, seen from above and over their heights: two cribs, a crib and a vehicle body, a crib and a wheel, a strut and a crib. A crib takes up the full length of its timbers in both directions.
 
+Two vehicles must not run into each other either. Where the plan says that one bears on the other, or is coupled to it, their bodies may meet; their wheels never do. A car's roof is solid, and what is no higher than its tires. Where only a hood or a trunk may be in the way, whose height is not in the plan, that is a warning.
+
 ## Sources
 
 - Common practice, no source.
@@ -600,6 +602,20 @@ plan "One foot apart" {
 }
 \`\`\`
 
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A car in the floor of a trailer" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at       25 ft, passenger side 1 ft // crib-clash
+    heading  across to passenger side
+  }
+}
+\`\`\`
+
 ## Safe
 
 \`\`\`crib
@@ -626,6 +642,24 @@ plan "Well apart" {
     wedges    1 pair, 0.5 to 2 in
     at        25 ft 6 in, driver side 3 ft 6.75 in
     captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A car that the trailer rests on" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at       25 ft, passenger side 1 ft
+    heading  across to passenger side
+    bears    trailer at rail from 23 ft 6 in to 26 ft 6 in
+    area roof {
+      height 40 in  source stated
+    }
   }
 }
 \`\`\`
@@ -1024,6 +1058,71 @@ plan "Ends long enough" {
 }
 \`\`\`
 `,
+  'crib-packing': `# crib-packing: too much packing on a crib
+
+## What it protects against
+
+A pile of loose shims slides out or tips over when the load moves. Courses lock into each other; shims do not.
+
+## Calculation
+
+    shims ≤ most shims (2 in)
+    shims + gap that the wedges close ≤ most packing (4 in)
+
+The wedges close the gap left above the shims. If they do not reach that far, their full travel counts. If the gap needs more shims than the limit allows, the fix offers courses.
+
+## Sources
+
+- Both limits: common practice, no source. A department's policy may set its own.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A tower of shims" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   2
+    shims     31.5 in // crib-packing
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    courses   11
+    shims     0 in
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Courses, and wedges on them" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
   'crib-reach': `# crib-reach: crib does not reach, or does not fit under, what it captures
 
 ## What it protects against
@@ -1387,16 +1486,31 @@ A base that sinks on one side tips the load that it holds.
 
 ## Calculation
 
-    pressure = load ÷ area on the ground
-    pressure ≤ allowable bearing of the surface
-    pad      = load ÷ allowable bearing of the surface
+    pressure        = load ÷ area that bears
+    area that bears = (length − 2 × load off the middle) × (width − 2 × load off the middle)
+    pressure        ≤ allowable bearing of the surface
+    edge pressure   = load ÷ area × (1 + 6 × off ÷ side)
+                    = load ÷ area × 4 ÷ (3 × (1 − 2 × off ÷ side))     if off > side ÷ 6
+    pad             = load ÷ share of the base that bears ÷ allowable bearing
 
-An open base bears on its timbers, a solid base on its outline, a pad on its own area.
+An open base bears on its timbers, a solid base on its outline, a pad as far as it spreads the load. Every case is checked: each support lost, each stage, each at the place in the ranges where the crib carries most. An edge pressure above the limit is a warning if the area that bears is not overloaded. Example: 1,533 psf over a whole base, load 0.26 of its side off the middle: 3,198 psf on the area that bears, 4,265 psf at the edge.
+
+A pad spreads the load past what stands on it as far as it carries the allowable bearing q in bending and in shear:
+
+    overhang = thickness × √(bending stress ÷ (3 × layers × q))
+    overhang ≤ thickness × shear stress ÷ (1.5 × q)
+
+Timbers side by side spread a load only along their grain (lengthwise). Plywood bends in layers of 3/4 in. Pad material not stated: how far it spreads the load is not known. If the area of what stands on the pad is not enough and the whole pad would be, this check has not passed.
+
+Not checked: places in the ranges where a smaller load is farther off the middle; uneven ground; settling over hours.
 
 ## Sources
 
 - International Building Code 2012, Table 1806.2; 24 CFR 3285.202. The two differ for gravel: the policy or the surface states which one applies.
 - Allowable bearing under a strut or a crib for about an hour: common practice, no source.
+- Effective width B − 2e: Meyerhof (1953); NAVFAC DM-7.02, chapter 4 (from memory). Edge pressure: statics of a triangle of pressure.
+- Overhang of a pad: D. Duerr, Effective Bearing Length of Crane Mats, equations 1 to 8.
+- Stresses, all from memory: timber 500 and 125 psi (NDS Supplement 2018, Table 4D, the least of the common softwoods); plywood 160 and 40 psi on the whole section (APA D510, Table 4A, perpendicular to the strength axis); steel 27,000 and 14,400 psi (AISC 1989, A36).
 
 ## Unsafe
 
@@ -1424,15 +1538,46 @@ plan "Soft ground, open base" {
 }
 \`\`\`
 
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A large pad as thin as a sheet" {
+  ground { surface soft-clay }
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 40,000 lb from 4 ft to 48 ft
+  }
+  chock K1 {
+    under trailer
+    holds both directions
+  }
+  crib A { // ground-bearing
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.25 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    base      solid
+  }
+  pad P1 {
+    size       20 ft by 20 ft
+    thickness  0.1 in
+    material   steel
+    under      A
+  }
+}
+\`\`\`
+
 ## Safe
 
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Asphalt" {
-  ground { surface asphalt }
+plan "Concrete" {
+  ground { surface concrete }
   vehicle trailer : VanTrailer53 {
-    cargo "freight" 20,000 lb from 4 ft to 48 ft
+    cargo "freight" 8,000 lb from 4 ft to 48 ft
   }
   crib A {
     timber    Fir4x4 24 in long
@@ -1840,7 +1985,7 @@ Sheet metal, tanks, moving parts and brackets fold or turn under a load that the
 
 ## Calculation
 
-No calculation. The vehicle states for each part whether it can bear, and if not, why.
+No calculation. The vehicle states for each part whether it can bear, and if not, why. This holds for the part that a crib or step chock captures, and for the part that it stands on.
 
 ## Sources
 
@@ -1863,6 +2008,33 @@ plan "Under a part that folds" {
     wedges    1 pair, 0.5 to 2 in
     at        3 ft, center
     captures  kingpin // part-cannot-bear
+  }
+}
+\`\`\`
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A crib on a car's roof" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at       25 ft, passenger side 1 ft
+    heading  across to passenger side
+    area roof {
+      height 30 in
+    }
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   2
+    wedges    4 pairs, 0.5 to 2 in
+    at        25 ft 6 in, driver side 3 ft 6.75 in
+    stands on car roof // part-cannot-bear
+    captures  rail, joists
   }
 }
 \`\`\`
@@ -2641,10 +2813,13 @@ A base that slides takes the strut away as soon as the load comes on. Without a 
 
 Friction alone holds a base only if cos(angle) ≤ friction × sin(angle). Otherwise a strap must pull back against the thrust.
 
+The friction counted on is the least of the base plate (policy), of the pad and of the surface. Under a post, and under a pad of timber or plywood, the surface's friction with timber counts; under anything else the least that the surface gives.
+
 ## Sources
 
 - The incline: OpenStax University Physics, volume 1, section 6.2.
 - 0.3 under a base: OpenStax University Physics, volume 1, Table 6.1, metal on wood, moving.
+- Timber and metal on each surface: as its own lines say.
 
 ## Unsafe
 
