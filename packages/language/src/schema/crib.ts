@@ -152,7 +152,7 @@ export const padProperties = {
 export const pad: BlockSchema = {
   keyword: 'pad',
   within: ['plan', 'pattern'],
-  doc: 'A plate or mat that spreads the load of a base over the ground.',
+  doc: 'A plate or mat that spreads the load of a crib or strut base over the ground.',
   example: 'pad P1 {\n  size 3 ft by 3 ft\n  thickness 3.5 in\n  material timber\n  under A\n}',
   head: { name: 'required' },
   declares: 'pad',
