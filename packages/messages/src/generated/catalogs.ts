@@ -3,7 +3,74 @@ import type { HoleKinds as H, NoHoles } from '../values/hole-kinds.js';
 
 /** Every message with its holes and their kinds. */
 export interface MessageHoles {
-  readonly 'cli.caution': NoHoles;
+  readonly 'command.usage': NoHoles;
+  readonly 'command.arguments': NoHoles;
+  readonly 'command.options': NoHoles;
+  readonly 'command.commands': NoHoles;
+  readonly 'command.options-wanted': NoHoles;
+  readonly 'command.command-wanted': NoHoles;
+  readonly 'command.path-wanted': NoHoles;
+  readonly 'command.file-wanted': NoHoles;
+  readonly 'command.format-wanted': NoHoles;
+  readonly 'command.title-wanted': NoHoles;
+  readonly 'command.view-wanted': NoHoles;
+  readonly 'command.name-wanted': NoHoles;
+  readonly 'command.number-wanted': NoHoles;
+  readonly 'command.loss-wanted': NoHoles;
+  readonly 'command.theme-wanted': NoHoles;
+  readonly 'command.rule-wanted': NoHoles;
+  readonly 'command.language-wanted': NoHoles;
+  readonly 'command.units-wanted': NoHoles;
+  readonly 'command.choices': { readonly choices: H['list'] };
+  readonly 'command.default': { readonly value: H['name'] };
+  readonly 'command.version': NoHoles;
+  readonly 'command.help': NoHoles;
+  readonly 'command.help-of': NoHoles;
+  readonly 'command.language': NoHoles;
+  readonly 'command.units': NoHoles;
+  readonly 'command.paths': NoHoles;
+  readonly 'command.plan-file': NoHoles;
+  readonly 'command.lesson-file': NoHoles;
+  readonly 'command.output': NoHoles;
+  readonly 'command.plan': NoHoles;
+  readonly 'command.check-summary': NoHoles;
+  readonly 'command.check': NoHoles;
+  readonly 'command.format': NoHoles;
+  readonly 'command.test-summary': NoHoles;
+  readonly 'command.test': NoHoles;
+  readonly 'command.quiet': NoHoles;
+  readonly 'command.draw-summary': NoHoles;
+  readonly 'command.draw': NoHoles;
+  readonly 'command.view': NoHoles;
+  readonly 'command.subject': NoHoles;
+  readonly 'command.stage': NoHoles;
+  readonly 'command.lost': NoHoles;
+  readonly 'command.theme': NoHoles;
+  readonly 'command.every': NoHoles;
+  readonly 'command.sheet-summary': NoHoles;
+  readonly 'command.sheet': NoHoles;
+  readonly 'command.calculations': NoHoles;
+  readonly 'command.materials-summary': NoHoles;
+  readonly 'command.materials': NoHoles;
+  readonly 'command.lesson-summary': NoHoles;
+  readonly 'command.lesson': NoHoles;
+  readonly 'command.key': NoHoles;
+  readonly 'command.explain-summary': NoHoles;
+  readonly 'command.explain': NoHoles;
+  readonly 'command.rule': NoHoles;
+  readonly 'command.see-help': NoHoles;
+  readonly 'command.unknown-command': { readonly word: H['name'] };
+  readonly 'command.unknown-option': { readonly word: H['name'] };
+  readonly 'command.missing-argument': { readonly word: H['name'] };
+  readonly 'command.missing-value': { readonly word: H['name'] };
+  readonly 'command.unknown-value': { readonly option: H['name']; readonly value: H['name']; readonly values: H['list'] };
+  readonly 'command.too-many': NoHoles;
+  readonly 'command.not-understood': { readonly text: H['name'] };
+  readonly 'handout.key-title': { readonly lesson: H['name'] };
+  readonly 'handout.not-whole': NoHoles;
+  readonly 'handout.student': { readonly points: H['count'] };
+  readonly 'handout.points': { readonly points: H['count'] };
+  readonly 'handout.no-key': { readonly why: H['message'] };
   readonly 'cli.could-not-read': NoHoles;
   readonly 'cli.could-not-run': NoHoles;
   readonly 'cli.error': NoHoles;
@@ -68,6 +135,24 @@ export interface MessageHoles {
   readonly 'cli.no-plan-file': NoHoles;
   readonly 'cli.input-empty': NoHoles;
   readonly 'cli.no-plan': NoHoles;
+  readonly 'cli.input-too-large': NoHoles;
+  readonly 'cli.input-not-text': NoHoles;
+  readonly 'cli.written-lacks': NoHoles;
+  readonly 'cli.nothing-to-draw': { readonly path: H['name'] };
+  readonly 'cli.no-lesson': { readonly path: H['name'] };
+  readonly 'cli.no-key': { readonly exercise: H['text']; readonly why: H['message'] };
+  readonly 'cli.quoted': { readonly text: H['name'] };
+  readonly 'cli.no-plan-named': { readonly plan: H['name']; readonly plans: H['list'] };
+  readonly 'cli.no-stage': { readonly stage: H['name']; readonly last: H['name'] };
+  readonly 'cli.no-view': { readonly word: H['name'] };
+  readonly 'cli.no-theme': { readonly word: H['name'] };
+  readonly 'cli.no-support': { readonly word: H['name'] };
+  readonly 'cli.no-loss': { readonly word: H['name'] };
+  readonly 'cli.plan-has-none': NoHoles;
+  readonly 'cli.there-are': { readonly names: H['list'] };
+  readonly 'cli.which-folder': NoHoles;
+  readonly 'cli.broke': { readonly why: H['name'] };
+  readonly 'cli.output-fault': { readonly why: H['name'] };
   readonly 'expectation.safe': NoHoles;
   readonly 'expectation.finding': { readonly rule: H['name']; readonly on: H['text'] };
   readonly 'expectation.finding-anywhere': { readonly rule: H['name'] };
@@ -80,6 +165,8 @@ export interface MessageHoles {
   readonly 'expectation.no-figure': { readonly figure: H['name']; readonly on: H['text'] };
   readonly 'expectation.figure-is': { readonly figure: H['name']; readonly value: H['quantity'] };
   readonly 'expectation.partial': NoHoles;
+  readonly 'caution.heading': NoHoles;
+  readonly 'caution.text': NoHoles;
   readonly 'element.crib': { readonly name: H['name'] };
   readonly 'element.step-chock': { readonly name: H['name'] };
   readonly 'element.strut': { readonly name: H['name'] };
@@ -1092,17 +1179,20 @@ export interface MessageHoles {
   readonly 'edit.no-place': { readonly element: H['name'] };
   readonly 'edit.unreadable': { readonly element: H['name'] };
   readonly 'edit.cannot-move': { readonly element: H['name'] };
-  readonly 'lesson.exercise': { readonly number: H['name'] };
-  readonly 'lesson.work-out': { readonly figure: H['name']; readonly on: H['name'] };
+  readonly 'lesson.exercise': { readonly number: H['count'] };
+  readonly 'lesson.width': NoHoles;
+  readonly 'lesson.work-out': { readonly figure: H['text']; readonly on: H['text'] };
+  readonly 'lesson.work-out-contact': { readonly figure: H['text']; readonly on: H['text']; readonly contact: H['count'] };
   readonly 'lesson.find-all': NoHoles;
-  readonly 'lesson.find-on': { readonly on: H['name'] };
-  readonly 'lesson.finish': { readonly on: H['name'] };
+  readonly 'lesson.find-on': { readonly on: H['text'] };
+  readonly 'lesson.finish': { readonly on: H['text'] };
+  readonly 'lesson.finish-line': { readonly on: H['text']; readonly line: H['name'] };
   readonly 'lesson.asks-nothing': NoHoles;
   readonly 'lesson.plan-not-stated': NoHoles;
   readonly 'lesson.plan-not-whole': NoHoles;
-  readonly 'lesson.no-support': { readonly on: H['name'] };
-  readonly 'lesson.no-figure': { readonly figure: H['name']; readonly on: H['name'] };
-  readonly 'lesson.not-known': { readonly figure: H['name']; readonly on: H['name'] };
+  readonly 'lesson.no-support': { readonly on: H['text'] };
+  readonly 'lesson.no-figure': { readonly figure: H['text']; readonly on: H['text'] };
+  readonly 'lesson.not-known': { readonly figure: H['text']; readonly on: H['text'] };
   readonly 'lesson.no-fault': NoHoles;
   readonly 'lesson.no-line': { readonly on: H['name']; readonly line: H['name'] };
 }
@@ -1125,7 +1215,96 @@ export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
 };
 
 export const catalogs = {
-  en: `cli--caution = Limits of this tool.
+  en: `command--usage = Usage:
+command--arguments = Arguments:
+command--options = Options:
+command--commands = Commands:
+command--options-wanted = options
+command--command-wanted = command
+command--path-wanted = path
+command--file-wanted = file
+command--format-wanted = format
+command--title-wanted = title
+command--view-wanted = view
+command--name-wanted = name
+command--number-wanted = number
+command--loss-wanted = name
+command--theme-wanted = theme
+command--rule-wanted = rule
+command--language-wanted = language
+command--units-wanted = units
+command--choices = choices: { $choices }
+command--default = default: { $value }
+command--version = print the version
+command--help = print this help
+command--help-of = print the help of a command
+command--language = language of what is printed
+command--units = US or SI units; plan: the units that each plan asks for
+command--paths = files or folders
+command--plan-file = the plan file
+command--lesson-file = the file with the lesson
+command--output = where to write it; without this option, the standard output
+command--plan = title of the plan, where the file has more than one
+command--check-summary = report what is unsafe in the plans, and why
+command--check =
+    Reads plan files, or every .crib file in a folder, and reports what is unsafe, with the calculation and what would make it right. The path - reads a plan from the standard input.
+    
+    Exit code: 0 when nothing unsafe was found; 1 when something unsafe was found; 2 when a file could not be read, there was no plan, the output could not be written, or a check could not run.
+command--format = how to print the report
+command--test-summary = compare each plan with its expect lines
+command--test =
+    Checks the plans and compares what was found with their expect lines. A danger that no expect line names counts as not expected.
+    
+    Exit code: 0 when everything came out as expected; 1 when it did not; 2 when a file could not be read or a check could not run.
+command--quiet = do not print the findings
+command--draw-summary = draw a plan as SVG
+command--draw =
+    Draws one view of a plan, as the drawing in the editor shows it. With --every, draws all views of all plans in the file, into the folder that -o names.
+    
+    Exit code: 0; or 2 when the file, or a file that its plans use, could not be read in full. The drawing of such a plan says so.
+command--view = top, side, end, crib, strut, "side push", utilization, timeline, ground, 3d …
+command--subject = the crib or strut of a close-up
+command--stage = how far it is built: 0 is as found
+command--lost = the support, tie or part that has failed
+command--theme = light, dark, high-contrast or high-contrast-light
+command--every = all views of all plans
+command--sheet-summary = write the field sheet of a plan: one page to print
+command--sheet =
+    Writes the page that a crew carries, as a web page that needs no other file. Print it from any browser.
+    
+    Exit code: 0; or 2 when the file, or a file that its plans use, could not be read in full. The page of such a plan says so.
+command--calculations = with the calculations: loads as built, and when a vehicle underneath fails
+command--materials-summary = list what each plan needs, what the responding caches carry, and what is short
+command--materials =
+    Lists what each plan needs, what the responding caches carry, and what is short.
+    
+    Exit code: 0 when nothing is short; 1 when something is short; 2 when a file, or a file that a plan uses, could not be read in full: part of what is needed may then be missing from the list.
+command--lesson-summary = write the handout of a lesson, or its answer key
+command--lesson =
+    Writes a lesson as a web page to print. With --key, writes the instructor's copy: each answer with its calculation from the plan.
+    
+    Exit code: 0; or 2 when an exercise has no answer key, or when part of what the lesson uses could not be read: the page then says so.
+command--key = with the answers
+command--explain-summary = print the page of a rule: what it protects against, its calculation, its sources
+command--explain = Prints the page of a rule. Without a rule, lists all rules.
+command--rule = the id printed beside a finding, such as crib-height
+command--see-help = For help, run: cribwright --help
+command--unknown-command = There is no command “{ $word }”.
+command--unknown-option = There is no option { $word } here.
+command--missing-argument = The command is not complete. Add: { $word }.
+command--missing-value = The option { $word } needs a value.
+command--unknown-value = “{ $value }” is not a value of { $option }. Use one of: { $values }.
+command--too-many = The command has more arguments than it can take.
+command--not-understood = The command could not be read: { $text }
+handout--key-title = { $lesson }: answer key
+handout--not-whole = NOT READ WHOLE: part of this lesson may be missing. Do not hand it out.
+handout--student = Name ____________________  Date ____________  Points ______ of { $points }
+handout--points =
+    { $points ->
+        [one] 1 point
+       *[other] { $points } points
+    }
+handout--no-key = No answer key: { $why }
 cli--could-not-read = COULD NOT READ
 cli--could-not-run = COULD NOT RUN
 cli--error = ERROR
@@ -1138,7 +1317,7 @@ cli--governs = governs
 cli--see = see
 cli--sources = sources
 cli--nothing-found = nothing found
-cli--expected-and-so = { $count } expected, and so it is
+cli--expected-and-so = { $count } as expected
 cli--expected-but = expected { $text }, but { $why }
 cli--not-whole = NOT READ WHOLE. What is missing was not checked, and nothing here counts as safe.
 cli--not-read = not read
@@ -1181,20 +1360,20 @@ cli--set-by-policy = set by the policy
 cli--invented = invented
 cli--not-known = not known
 cli--from-its-source = from its source
-cli--computed = worked out
-cli--computed-from = worked out from: { $sources }
+cli--computed = calculated
+cli--computed-from = calculated from: { $sources }
 cli--not-expected = NOT EXPECTED
 cli--finding-on = { $rule } on { $subject }: { $message }
 cli--as-expected = as expected
 cli--not-as-expected = NOT AS EXPECTED
-cli--nothing-expected = nothing was expected: add an \`expect\` line
+cli--nothing-expected = no expect line in this plan: add one
 cli--expectations-held =
-    { $held } of { $all } expectations held; { $odd ->
+    { $held } of { $all } expectations met; { $odd ->
         [one] 1 danger
        *[other] { $odd } dangers
     } not expected
 cli--path-not-read = { $path } could not be read: { $why }
-cli--problems-left-out = { $path }: { $count } more problems of the text are left out
+cli--problems-left-out = { $path }: { $count } more problems in the text are not listed
 cli--plan-not-whole = The plan “{ $plan }” was not read whole. What is missing was not checked.
 cli--justification = { $by }, until { $until }: { $reason }
 cli--list-may-lack = NOT READ WHOLE: part of what is needed may be missing from this list.
@@ -1203,21 +1382,39 @@ cli--needed = needed
 cli--carried = carried
 cli--short = short
 cli--short-mark = SHORT
-cli--syntax = the writing
+cli--syntax = Syntax
 cli--no-rule = There is no rule { $rule }.
 cli--did-you-mean = Did you mean { $near }?
 cli--see-list = See the list with: cribwright explain
 cli--gone = there is no such file or folder
-cli--outside = it is a link that leads outside this folder. Copy the file into the folder, or name it by itself
-cli--not-a-file = it is no file
+cli--outside = it is a link that leads outside this folder. Copy the file into the folder, or name the file itself
+cli--not-a-file = it is not a file
 cli--not-text = it is not text in UTF-8. Save it as UTF-8 text
-cli--too-large = it is larger than 4 MB, so it is no plan
+cli--too-large = it is larger than 4 MB, so it is not a plan
 cli--looping-link = it is a link that leads back to itself
 cli--not-permitted = there is no permission to open it
 cli--failed = it could not be opened
-cli--no-plan-file = no .crib file is in it
+cli--no-plan-file = it has no .crib file
 cli--input-empty = the standard input is empty
 cli--no-plan = there is no plan in it, so nothing was checked
+cli--input-too-large = The standard input is larger than 4 MB, so it is not a plan.
+cli--input-not-text = The standard input is not text in UTF-8. Save it as UTF-8 text.
+cli--written-lacks = NOT READ WHOLE. What could not be read is missing from what is written.
+cli--nothing-to-draw = There is no plan in { $path } that can be drawn.
+cli--no-lesson = There is no lesson in { $path }.
+cli--no-key = { $exercise } has no answer key. { $why }
+cli--quoted = “{ $text }”
+cli--no-plan-named = There is no plan “{ $plan }” in this file. There are: { $plans }.
+cli--no-stage = There is no stage { $stage }. This plan has stages 0 (as found) to { $last }.
+cli--no-view = There is no view “{ $word }”.
+cli--no-theme = There is no theme “{ $word }”.
+cli--no-support = There is no support “{ $word }”.
+cli--no-loss = There is no loss “{ $word }”.
+cli--plan-has-none = This plan has none.
+cli--there-are = There are: { $names }.
+cli--which-folder = Say which folder to write to: -o FOLDER.
+cli--broke = Something broke, so the result is not complete: { $why }
+cli--output-fault = The output could not be written, so it is not complete: { $why }
 expectation--safe = nothing unsafe
 expectation--finding = { $rule } on { $on }
 expectation--finding-anywhere = { $rule }
@@ -1234,6 +1431,8 @@ expectation--not-found = { $rule } found nothing there
 expectation--no-figure = { $on } has no { $figure }
 expectation--figure-is = { $figure } is { $value }
 expectation--partial = the plan was not read whole
+caution--heading = Limits of this tool
+caution--text = This is a planning and teaching aid. It does not see the scene, and it can be wrong. It does not replace the authority having jurisdiction, local procedures, a licensed engineer, or your own size-up. If what you see differs from the plan, believe what you see.
 element--crib = crib { $name }
 element--step-chock = step chock { $name }
 element--strut = strut { $name }
@@ -2331,20 +2530,112 @@ edit--no-place = { $element } has no line that gives its position. Write one to 
 edit--unreadable = The line that gives the position of { $element } cannot be read. Fix it first.
 edit--cannot-move = { $element } cannot be dragged that way.
 lesson--exercise = Exercise { $number }
+lesson--width = width
 lesson--work-out = Calculate the { $figure } of { $on }.
+lesson--work-out-contact = Calculate the { $figure } of { $on } at contact { $contact }.
 lesson--find-all = Find every fault.
 lesson--find-on = What is wrong with { $on }?
 lesson--finish = Finish { $on }.
+lesson--finish-line = Finish { $on }. Its line “{ $line }” is left blank.
 lesson--asks-nothing = The exercise asks nothing. Add a line: work out, find or finish.
 lesson--plan-not-stated = Plan not stated. Add the line: plan NAME.
-lesson--plan-not-whole = Its plan could not be read whole.
+lesson--plan-not-whole = Part of its plan could not be read.
 lesson--no-support = The plan has no support { $on }.
 lesson--no-figure = There is no { $figure } to calculate for { $on }.
 lesson--not-known = The { $figure } of { $on } is not known.
 lesson--no-fault = No check finds a fault there.
 lesson--no-line = { $on } has no line “{ $line }” to leave out.
 `,
-  es: `cli--caution = Límites de esta herramienta.
+  es: `command--usage = Uso:
+command--arguments = Argumentos:
+command--options = Opciones:
+command--commands = Órdenes:
+command--options-wanted = opciones
+command--command-wanted = orden
+command--path-wanted = ruta
+command--file-wanted = archivo
+command--format-wanted = formato
+command--title-wanted = título
+command--view-wanted = vista
+command--name-wanted = nombre
+command--number-wanted = número
+command--loss-wanted = nombre
+command--theme-wanted = tema
+command--rule-wanted = regla
+command--language-wanted = idioma
+command--units-wanted = unidades
+command--choices = valores: { $choices }
+command--default = si no se indica: { $value }
+command--version = muestra la versión
+command--help = muestra esta ayuda
+command--help-of = muestra la ayuda de una orden
+command--language = idioma de lo que se muestra
+command--units = unidades de EE. UU. (us) o del SI (si); plan: las que pide cada plan
+command--paths = archivos o carpetas
+command--plan-file = el archivo del plan
+command--lesson-file = el archivo de la lección
+command--output = dónde escribirlo; sin esta opción, en la salida estándar
+command--plan = título del plan, si el archivo tiene más de uno
+command--check-summary = informa qué es inseguro en los planes, y por qué
+command--check =
+    Lee archivos de planes, o todos los archivos .crib de una carpeta, e informa qué es inseguro, con el cálculo y lo que lo corregiría. La ruta - lee un plan de la entrada estándar.
+    
+    Código de salida: 0 si no se encontró nada inseguro; 1 si se encontró algo inseguro; 2 si no se pudo leer un archivo, no había ningún plan, no se pudo escribir la salida o no se pudo hacer una comprobación.
+command--format = cómo mostrar el informe
+command--test-summary = compara cada plan con sus líneas expect
+command--test =
+    Comprueba los planes y compara lo encontrado con sus líneas expect. Un peligro que ninguna línea expect nombra cuenta como no previsto.
+    
+    Código de salida: 0 si todo salió como se preveía; 1 si no; 2 si no se pudo leer un archivo o no se pudo hacer una comprobación.
+command--quiet = no muestra los resultados de las comprobaciones
+command--draw-summary = dibuja un plan como SVG
+command--draw =
+    Dibuja una vista de un plan, como la muestra el dibujo en el editor. Con --every, dibuja todas las vistas de todos los planes del archivo en la carpeta que indica -o.
+    
+    Código de salida: 0; o 2 si no se pudo leer entero el archivo u otro que sus planes usan. El dibujo de un plan así lo dice.
+command--view = top, side, end, crib, strut, "side push", utilization, timeline, ground, 3d …
+command--subject = el crib o puntal que se ve de cerca
+command--stage = hasta dónde está construido: 0 es como se encontró
+command--lost = el apoyo, amarre o pieza que falló
+command--theme = light, dark, high-contrast o high-contrast-light
+command--every = todas las vistas de todos los planes
+command--sheet-summary = escribe la hoja de campo de un plan: una página para imprimir
+command--sheet =
+    Escribe la página que lleva la cuadrilla, como página web que no necesita ningún otro archivo. Imprímala desde cualquier navegador.
+    
+    Código de salida: 0; o 2 si no se pudo leer entero el archivo u otro que sus planes usan. La página de un plan así lo dice.
+command--calculations = con los cálculos: cargas tal como se construyó, y qué pasa si falla un vehículo de abajo
+command--materials-summary = lista lo que necesita cada plan, lo que traen los acopios que responden y lo que falta
+command--materials =
+    Lista lo que necesita cada plan, lo que traen los acopios que responden y lo que falta.
+    
+    Código de salida: 0 si no falta nada; 1 si falta algo; 2 si no se pudo leer entero un archivo u otro que un plan usa: entonces la lista puede no tener todo lo necesario.
+command--lesson-summary = escribe la hoja de una lección, o sus respuestas
+command--lesson =
+    Escribe una lección como página web para imprimir. Con --key, escribe la copia del instructor: cada respuesta con su cálculo a partir del plan.
+    
+    Código de salida: 0; o 2 si un ejercicio no tiene respuesta, o si no se pudo leer parte de lo que usa la lección: entonces la página lo dice.
+command--key = con las respuestas
+command--explain-summary = muestra la página de una regla: de qué protege, su cálculo, sus fuentes
+command--explain = Muestra la página de una regla. Sin regla, las lista todas.
+command--rule = el nombre que aparece junto a un resultado, como crib-height
+command--see-help = Para ver la ayuda: cribwright --help
+command--unknown-command = No hay ninguna orden “{ $word }”.
+command--unknown-option = Aquí no hay ninguna opción { $word }.
+command--missing-argument = La orden no está completa. Agregue: { $word }.
+command--missing-value = La opción { $word } necesita un valor.
+command--unknown-value = “{ $value }” no es un valor de { $option }. Use uno de: { $values }.
+command--too-many = La orden tiene más argumentos de los que admite.
+command--not-understood = No se pudo leer la orden: { $text }
+handout--key-title = { $lesson }: respuestas
+handout--not-whole = NO SE LEYÓ ENTERO: puede faltar parte de esta lección. No la reparta.
+handout--student = Nombre ____________________  Fecha ____________  Puntos ______ de { $points }
+handout--points =
+    { $points ->
+        [one] 1 punto
+       *[other] { $points } puntos
+    }
+handout--no-key = Sin clave: { $why }
 cli--could-not-read = NO SE PUDO LEER
 cli--could-not-run = NO SE PUDO HACER
 cli--error = ERROR
@@ -2357,7 +2648,7 @@ cli--governs = rige
 cli--see = vea
 cli--sources = fuentes
 cli--nothing-found = no se encontró nada
-cli--expected-and-so = { $count } resultados previstos, y así es
+cli--expected-and-so = { $count } como se preveía
 cli--expected-but = se preveía { $text }, pero { $why }
 cli--not-whole = NO SE LEYÓ ENTERO. Lo que falta no se comprobó, y nada de esto cuenta como seguro.
 cli--not-read = no leído
@@ -2406,7 +2697,7 @@ cli--not-expected = NO PREVISTO
 cli--finding-on = { $rule } en { $subject }: { $message }
 cli--as-expected = como se preveía
 cli--not-as-expected = NO COMO SE PREVEÍA
-cli--nothing-expected = no se preveía nada: agregue una línea \`expect\`
+cli--nothing-expected = este plan no tiene ninguna línea expect: agregue una
 cli--expectations-held =
     se cumplieron { $held } de { $all } previsiones; { $odd ->
         [one] 1 peligro no previsto
@@ -2422,7 +2713,7 @@ cli--needed = necesario
 cli--carried = traído
 cli--short = falta
 cli--short-mark = FALTA
-cli--syntax = la escritura
+cli--syntax = Sintaxis
 cli--no-rule = No hay ninguna comprobación { $rule }.
 cli--did-you-mean = ¿Quiso decir { $near }?
 cli--see-list = Vea la lista con: cribwright explain
@@ -2437,6 +2728,24 @@ cli--failed = no se pudo abrir
 cli--no-plan-file = no hay ningún archivo .crib dentro
 cli--input-empty = la entrada estándar está vacía
 cli--no-plan = no hay ningún plan dentro, así que no se comprobó nada
+cli--input-too-large = La entrada estándar pasa de 4 MB, así que no es un plan.
+cli--input-not-text = La entrada estándar no es texto en UTF-8. Guárdela como texto UTF-8.
+cli--written-lacks = NO SE LEYÓ ENTERO. Lo que no se pudo leer falta en lo que se escribió.
+cli--nothing-to-draw = No hay ningún plan en { $path } que se pueda dibujar.
+cli--no-lesson = No hay ninguna lección en { $path }.
+cli--no-key = { $exercise } no tiene respuesta. { $why }
+cli--quoted = “{ $text }”
+cli--no-plan-named = No hay ningún plan “{ $plan }” en este archivo. Hay: { $plans }.
+cli--no-stage = No hay ninguna etapa { $stage }. Este plan tiene las etapas 0 (como se encontró) a { $last }.
+cli--no-view = No hay ninguna vista “{ $word }”.
+cli--no-theme = No hay ningún tema “{ $word }”.
+cli--no-support = No hay ningún apoyo “{ $word }”.
+cli--no-loss = No hay ninguna pérdida “{ $word }”.
+cli--plan-has-none = Este plan no tiene ninguna.
+cli--there-are = Hay: { $names }.
+cli--which-folder = Diga en qué carpeta escribir: -o CARPETA.
+cli--broke = Algo falló, así que el resultado no está completo: { $why }
+cli--output-fault = No se pudo escribir la salida, así que no está completa: { $why }
 expectation--safe = nada inseguro
 expectation--finding = { $rule } en { $on }
 expectation--finding-anywhere = { $rule }
@@ -2457,6 +2766,8 @@ expectation--not-found = { $rule } no encontró nada ahí
 expectation--no-figure = { $on } no tiene { $figure }
 expectation--figure-is = { $figure } es { $value }
 expectation--partial = el plan no se leyó entero
+caution--heading = Límites de esta herramienta
+caution--text = Esta es una ayuda para planificar y enseñar. No ve la escena y puede equivocarse. No sustituye a la autoridad competente, los procedimientos locales, un ingeniero con licencia ni su propia evaluación de la escena. Si lo que ve difiere del plan, créale a lo que ve.
 element--crib = crib { $name }
 element--step-chock = calza escalonada { $name }
 element--strut = puntal { $name }
@@ -3558,16 +3869,19 @@ edit--no-place = { $element } no tiene una línea que diga dónde está. Escríb
 edit--unreadable = No se puede leer la línea que dice dónde está { $element }. Corríjala primero.
 edit--cannot-move = { $element } no se puede arrastrar así.
 lesson--exercise = Ejercicio { $number }
-lesson--work-out = Calcule { $figure } de { $on }.
+lesson--width = ancho
+lesson--work-out = Calcule este valor de { $on }: { $figure }.
+lesson--work-out-contact = Calcule este valor de { $on } en el contacto { $contact }: { $figure }.
 lesson--find-all = Encuentre todas las faltas.
 lesson--find-on = ¿Qué está mal en { $on }?
 lesson--finish = Complete { $on }.
-lesson--asks-nothing = El ejercicio no pregunta nada. Añada una línea: work out, find o finish.
-lesson--plan-not-stated = No se ha dicho el plan. Añada la línea: plan NOMBRE.
-lesson--plan-not-whole = Su plan no se pudo leer completo.
+lesson--finish-line = Complete { $on }. Su línea “{ $line }” está en blanco.
+lesson--asks-nothing = El ejercicio no pregunta nada. Agregue una línea: work out, find o finish.
+lesson--plan-not-stated = No se indica el plan. Agregue la línea: plan NOMBRE.
+lesson--plan-not-whole = No se pudo leer parte de su plan.
 lesson--no-support = El plan no tiene ningún apoyo { $on }.
-lesson--no-figure = No hay { $figure } que calcular en { $on }.
-lesson--not-known = No se conoce { $figure } de { $on }.
+lesson--no-figure = No hay este valor que calcular en { $on }: { $figure }.
+lesson--not-known = No se conoce este valor de { $on }: { $figure }.
 lesson--no-fault = Ninguna comprobación encuentra ahí una falta.
 lesson--no-line = { $on } no tiene una línea “{ $line }” que dejar en blanco.
 `,
