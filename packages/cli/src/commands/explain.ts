@@ -13,11 +13,12 @@ import type { CommandPart } from './command.js';
  * Without a rule, the list of them.
  */
 export const explain: CommandPart = {
-  add: (program, io, ends) =>
-    withLanguage(program.command('explain'))
-      .summary('say what a rule protects against, its calculation and its sources')
-      .description('Prints the page of a rule. Without a rule, lists them all.')
-      .argument('[rule]', 'the id that stands beside a finding, such as crib-height')
+  add: (program, io, ends, help) => {
+    const say = help.message;
+    withLanguage(program.command('explain'), help)
+      .summary(say(term('command.explain-summary')))
+      .description(say(term('command.explain')))
+      .argument(`[${say(term('command.rule-wanted'))}]`, say(term('command.rule')))
       .action((rule: string | undefined, { language }: { language: Locale }) => {
         const words = wordsIn(language, 'us');
         const paint = paintFor(io, io.env);
@@ -31,7 +32,8 @@ export const explain: CommandPart = {
           );
           ends(2);
         }
-      }),
+      });
+  },
 };
 
 /** The rules by family, each with its name. */

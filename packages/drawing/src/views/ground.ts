@@ -82,7 +82,7 @@ function groundRow(g: GroundResult, look: Look, top: number, length: (pa: number
         ? ({ tone: 'warning', fill: 'hatch' } as const)
         : ({ tone: 'good', fill: 'light' } as const);
   const name = fullName(g, look);
-  const sum = `${say.figure(g.load)} ÷ ${say.figure(g.area)} = ${say.figure(g.pressure)}`;
+  const sum = `${say.figure(g.load)} ÷ ${say.figure(g.bearing)} = ${say.figure(g.pressure)}`;
   const pad = g.padNeeded === undefined ? '' : `, pad needed ${say.figure(g.padNeeded)}`;
   return group(
     g.element,
