@@ -167,6 +167,11 @@ export interface MessageHoles {
   readonly 'expectation.partial': NoHoles;
   readonly 'caution.heading': NoHoles;
   readonly 'caution.text': NoHoles;
+  readonly 'packing.fix-both': { readonly courses: H['name']; readonly shims: H['name'] };
+  readonly 'packing.fix-courses': { readonly courses: H['name'] };
+  readonly 'packing.use-both': { readonly courses: H['name']; readonly shims: H['name'] };
+  readonly 'packing.use-courses': { readonly courses: H['name'] };
+  readonly 'packing.measure': NoHoles;
   readonly 'element.crib': { readonly name: H['name'] };
   readonly 'element.step-chock': { readonly name: H['name'] };
   readonly 'element.strut': { readonly name: H['name'] };
@@ -195,6 +200,26 @@ export interface MessageHoles {
   readonly 'element.rear-passenger-corner': NoHoles;
   readonly 'element.lying-corner': { readonly vehicle: H['name']; readonly corner: H['message'] };
   readonly 'element.vehicle-under': { readonly lower: H['name']; readonly upper: H['name'] };
+  readonly 'figure.anywhere-in-its-bay': NoHoles;
+  readonly 'figure.allowable-bending-stress': NoHoles;
+  readonly 'figure.allowable-shear-stress': NoHoles;
+  readonly 'figure.area-of-the-pad-that-bears': NoHoles;
+  readonly 'figure.area-of-the-base-that-bears': NoHoles;
+  readonly 'figure.edge-pressure': NoHoles;
+  readonly 'figure.edge-over-mean-pressure': NoHoles;
+  readonly 'figure.layers-that-bend-one-by-one': NoHoles;
+  readonly 'figure.load-off-the-middle': NoHoles;
+  readonly 'figure.overhang-that-the-pad-carries': NoHoles;
+  readonly 'figure.pad-of-unknown-material': { readonly side: H['figure'] };
+  readonly 'figure.pad-and-overhang': { readonly side: H['figure']; readonly overhang: H['figure'] };
+  readonly 'figure.pad-across-the-grain': { readonly side: H['figure'] };
+  readonly 'figure.pad-in-bending': { readonly thickness: H['figure']; readonly bending: H['figure']; readonly shear: H['figure']; readonly layers: H['figure']; readonly pressure: H['figure'] };
+  readonly 'figure.share-of-the-base': { readonly along: H['figure']; readonly across: H['figure'] };
+  readonly 'figure.share-of-the-base-that-bears': NoHoles;
+  readonly 'figure.edge-of-the-base': { readonly along: H['figure']; readonly across: H['figure'] };
+  readonly 'figure.side-of-the-pad': NoHoles;
+  readonly 'figure.side-of-the-pad-that-bears': NoHoles;
+  readonly 'figure.thickness-of-the-pad': NoHoles;
   readonly 'loss.gives-way': { readonly what: H['text'] };
   readonly 'loss.tire-lost': { readonly tire: H['message'] };
   readonly 'loss.air-springs': { readonly vehicle: H['name']; readonly axle: H['text'] };
@@ -570,7 +595,6 @@ export interface MessageHoles {
   readonly 'figure.angle-as-written': NoHoles;
   readonly 'figure.angle-to-the-ground': NoHoles;
   readonly 'figure.area-of-the-foot': NoHoles;
-  readonly 'figure.area-of-the-pad': NoHoles;
   readonly 'figure.area-on-the-ground': NoHoles;
   readonly 'figure.at-its-angle': NoHoles;
   readonly 'figure.back-from-its-front': NoHoles;
@@ -613,7 +637,9 @@ export interface MessageHoles {
   readonly 'figure.friction-needed': NoHoles;
   readonly 'figure.friction-of-body-on': { readonly surface: H['name'] };
   readonly 'figure.friction-of-its-tires': NoHoles;
+  readonly 'figure.friction-of-the-base-on': { readonly surface: H['name'] };
   readonly 'figure.friction-that-holds-it': NoHoles;
+  readonly 'figure.friction-under-the-base': NoHoles;
   readonly 'figure.from-the-balance-of-all-forces': NoHoles;
   readonly 'figure.from-the-chock-to-the-edge-of': NoHoles;
   readonly 'figure.from-the-contact-to-the-edge-of': NoHoles;
@@ -702,6 +728,7 @@ export interface MessageHoles {
   readonly 'figure.settling-there': { readonly body: H['text'] };
   readonly 'figure.share-of-the-pull-along-the-thrust': NoHoles;
   readonly 'figure.share-of-the-weight': NoHoles;
+  readonly 'figure.shims-and-wedges': NoHoles;
   readonly 'figure.shims': NoHoles;
   readonly 'figure.short-by': NoHoles;
   readonly 'figure.shortest-of': { readonly strut: H['name'] };
@@ -730,6 +757,7 @@ export interface MessageHoles {
   readonly 'figure.the-longest-it-may-be': NoHoles;
   readonly 'figure.the-low-end-of-the-head': NoHoles;
   readonly 'figure.the-post-is-straight-its-ends-are': NoHoles;
+  readonly 'figure.the-most-that-they-are-to-close': NoHoles;
   readonly 'figure.the-range-of-the-height': NoHoles;
   readonly 'figure.the-slimmest-of-wedges-both-ends-driven': NoHoles;
   readonly 'figure.the-supports-share-the-load-in-the': NoHoles;
@@ -771,8 +799,6 @@ export interface MessageHoles {
   readonly 'figure.contacts-loaded-of': { readonly loaded: H['count']; readonly all: H['count'] };
   readonly 'figure.empty-vehicle-weighs-the-same-on-both-sides': NoHoles;
   readonly 'figure.cargo-center-in-the-middle-third': NoHoles;
-  readonly 'figure.pad-length': NoHoles;
-  readonly 'figure.pad-width': NoHoles;
   readonly 'figure.center-of-gravity-back-from-the-front': NoHoles;
   readonly 'figure.center-of-gravity-toward-the-passenger-side': NoHoles;
   readonly 'figure.center-of-gravity-above-the-ground': NoHoles;
@@ -788,6 +814,8 @@ export interface MessageHoles {
   readonly 'limit.least-overhang': NoHoles;
   readonly 'limit.most-overhang': NoHoles;
   readonly 'limit.wedge-travel': NoHoles;
+  readonly 'limit.most-shims': NoHoles;
+  readonly 'limit.most-packing': NoHoles;
   readonly 'limit.joist-reach': NoHoles;
   readonly 'limit.contact-alignment': NoHoles;
   readonly 'limit.steepest-capture': NoHoles;
@@ -865,6 +893,10 @@ export interface MessageHoles {
   readonly 'crib-clash.wheels': { readonly first: H['phrase']; readonly second: H['phrase']; readonly depth: H['quantity'] };
   readonly 'crib-clash.strut-through': { readonly first: H['phrase']; readonly second: H['phrase'] };
   readonly 'crib-clash.other-here': NoHoles;
+  readonly 'crib-clash.vehicles': { readonly first: H['name']; readonly second: H['name']; readonly depth: H['quantity'] };
+  readonly 'crib-clash.vehicle-wheels': { readonly first: H['name']; readonly second: H['name']; readonly depth: H['quantity'] };
+  readonly 'crib-clash.vehicles-maybe': { readonly first: H['name']; readonly second: H['name']; readonly depth: H['quantity'] };
+  readonly 'crib-clash.vehicle-here': NoHoles;
   readonly 'crib-eccentric.title': NoHoles;
   readonly 'crib-eccentric.protects': NoHoles;
   readonly 'crib-eccentric.one-side': { readonly crib: H['name']; readonly off: H['quantity']; readonly loaded: H['count']; readonly contacts: H['list']; readonly kern: H['quantity']; readonly sum: H['calculation'] };
@@ -912,6 +944,11 @@ export interface MessageHoles {
   readonly 'crib-overhang.too-long': { readonly crib: H['name']; readonly overhang: H['quantity']; readonly most: H['quantity']; readonly width: H['quantity'] };
   readonly 'crib-overhang.set-here': { readonly limit: H['quantity'] };
   readonly 'crib-overhang.fix-overhang': { readonly overhang: H['name'] };
+  readonly 'crib-packing.title': NoHoles;
+  readonly 'crib-packing.protects': NoHoles;
+  readonly 'crib-packing.shims': { readonly crib: H['name']; readonly shims: H['quantity']; readonly limit: H['quantity']; readonly advice: H['message'] };
+  readonly 'crib-packing.packing': { readonly crib: H['name']; readonly packing: H['quantity']; readonly limit: H['quantity']; readonly sum: H['calculation']; readonly advice: H['message'] };
+  readonly 'crib-packing.limit-set-here': { readonly limit: H['quantity'] };
   readonly 'crib-reach.title': NoHoles;
   readonly 'crib-reach.protects': NoHoles;
   readonly 'crib-reach.short': { readonly crib: H['name']; readonly vehicle: H['name']; readonly part: H['name']; readonly gap: H['quantity']; readonly sum: H['calculation']; readonly wedges: H['message']; readonly advice: H['message'] };
@@ -971,6 +1008,8 @@ export interface MessageHoles {
   readonly 'ground-bearing.state-size-or-use-pad': { readonly pad: H['quantity'] };
   readonly 'ground-bearing.fix-pad': { readonly size: H['name'] };
   readonly 'ground-bearing.surface-here': NoHoles;
+  readonly 'ground-bearing.edge': { readonly support: H['phrase']; readonly edge: H['quantity']; readonly pressure: H['quantity']; readonly allowable: H['quantity']; readonly surface: H['name'] };
+  readonly 'ground-bearing.pad-material': { readonly pad: H['name']; readonly support: H['phrase'] };
   readonly 'joist-miss.title': NoHoles;
   readonly 'joist-miss.protects': NoHoles;
   readonly 'joist-miss.misses': { readonly crib: H['name']; readonly contact: H['count']; readonly part: H['name']; readonly off: H['quantity']; readonly reach: H['quantity']; readonly advice: H['message'] };
@@ -1016,6 +1055,8 @@ export interface MessageHoles {
   readonly 'part-cannot-bear.use-instead': { readonly parts: H['list'] };
   readonly 'part-cannot-bear.none-bears': NoHoles;
   readonly 'part-cannot-bear.fix-part': { readonly part: H['name'] };
+  readonly 'part-cannot-bear.stands-on': { readonly support: H['phrase']; readonly part: H['name']; readonly vehicle: H['name']; readonly remark?: H['name'] };
+  readonly 'part-cannot-bear.part-here': { readonly part: H['name'] };
   readonly 'policy-loosened.title': NoHoles;
   readonly 'policy-loosened.protects': NoHoles;
   readonly 'policy-loosened.with-reason': { readonly policy: H['name']; readonly limit: H['phrase']; readonly value: H['text']; readonly shipped: H['text']; readonly reason: H['name'] };
@@ -1207,6 +1248,7 @@ export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
   'language.dimension-clash--range': ['advice'],
   'ground-bearing.too-much': ['advice'],
   'part-cannot-bear.may-not-bear': ['remark'],
+  'part-cannot-bear.stands-on': ['remark'],
   'push-margin.too-little': ['first'],
   'strut-angle.too-flat': ['advice'],
   'strut-angle.too-steep': ['advice'],
