@@ -416,6 +416,8 @@ describe('language and units', () => {
     expect(run('materials', '-l', 'es', good).out).toMatch(/necesario +traído +falta/);
     expect(run('test', '-q', '-l', 'es', good).out).toContain('como se preveía');
     expect(run('explain', '-l', 'es').out).toContain('Crib demasiado alto para su ancho');
+    expect(run('explain', '-l', 'es').out).toContain('Madera y cribs');
+    expect(run('explain', '-l', 'es', 'crib-height').out).toMatch(/^crib-height: crib demasiado alto/);
     expect(run('explain', '-l', 'es', 'crib-heigth').err).toContain('¿Quiso decir crib-height?');
   });
 

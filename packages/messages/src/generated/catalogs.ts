@@ -1029,6 +1029,13 @@ export interface MessageHoles {
   readonly 'loss-of-support.unsolved': { readonly loss: H['phrase']; readonly vehicle: H['text'] };
   readonly 'loss-of-support.lost-here': NoHoles;
   readonly 'rule.could-not-run': { readonly rule: H['name']; readonly protects: H['message'] };
+  readonly 'rule.family-timber-and-cribs': NoHoles;
+  readonly 'rule.family-struts-and-ties': NoHoles;
+  readonly 'rule.family-whole-system': NoHoles;
+  readonly 'rule.family-order-and-crew': NoHoles;
+  readonly 'rule.family-stock': NoHoles;
+  readonly 'rule.family-plausibility': NoHoles;
+  readonly 'rule.family-policy-and-review': NoHoles;
   readonly 'order-ground-up.title': NoHoles;
   readonly 'order-ground-up.protects': NoHoles;
   readonly 'order-ground-up.lower-first': { readonly step: H['count']; readonly upper: H['name']; readonly lower: H['name']; readonly advice: H['message'] };
