@@ -17,7 +17,7 @@ it.each(Object.entries(samplePlans))('holds title, supports, order and caution: 
 });
 
 it('says what is unsafe before anything else it says of the checks', () => {
-  expect(sheetOf(tallCrib)).toMatch(/<h2>What the checks say<\/h2><ul><li class="danger">/);
+  expect(sheetOf(tallCrib)).toMatch(/<h2>Findings<\/h2><ul><li class="danger">/);
 });
 
 it('never calls a check that could not run clean', () => {
@@ -72,7 +72,7 @@ it('says what each support takes over when the car beneath gives way', () => {
 it('names what is unsafe and what was not checked before all else', () => {
   const page = sheetOf(tallCrib);
   expect(page).toMatch(/<div class="verdicts"><p class="danger">Unsafe: [^<]*A/);
-  expect(page.indexOf('class="verdicts"')).toBeLessThan(page.indexOf('What the checks say'));
+  expect(page.indexOf('class="verdicts"')).toBeLessThan(page.indexOf('>Findings<'));
   const clean = fieldSheet(trailerOnCar, { ...analyze(trailerOnCar), findings: [] });
   expect(clean).not.toContain('class="verdicts"');
 });
@@ -84,7 +84,7 @@ it('says before all else that the plan was not read whole, and what was not read
   const page = fieldSheet(trailerOnCar, { ...analyze(trailerOnCar), partial: true, unread });
   expect(page.split('NOT READ WHOLE').length - 1).toBeGreaterThanOrEqual(3);
   expect(page).toContain('<li>Not read: fleet.crib line 3. cargoo cannot start a line</li>');
-  expect(page.indexOf('NOT READ WHOLE')).toBeLessThan(page.indexOf('What the checks say'));
+  expect(page.indexOf('NOT READ WHOLE')).toBeLessThan(page.indexOf('>Findings<'));
   expect(sheetOf(trailerOnCar)).not.toContain('NOT READ WHOLE');
 });
 

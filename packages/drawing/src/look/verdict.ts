@@ -1,5 +1,7 @@
 import type { Finding } from '@cribwright/engine';
+import { message, name, term } from '@cribwright/messages';
 import type { Verdict } from '../sheet/sheet.js';
+import { moreWords } from '../text/more-words.js';
 import { shortName } from '../text/short-name.js';
 import type { Look } from './look.js';
 
@@ -14,9 +16,20 @@ export function verdictsOf(look: Look): readonly Verdict[] {
   );
   const notRun = open.filter((f) => f.couldNotRun === true);
   const unsafe = open.filter((f) => f.couldNotRun !== true && f.severity === 'danger');
+  const andMore: Verdict['andMore'] = (names, more) => moreWords(names, more, look.say);
   return [
-    { level: 'danger' as const, start: 'Unsafe: ', names: named(unsafe, look) },
-    { level: 'warning' as const, start: 'Not checked: ', names: named(notRun, look) },
+    {
+      level: 'danger' as const,
+      start: `${look.say.message(term('view.unsafe'))} `,
+      names: named(unsafe, look),
+      andMore,
+    },
+    {
+      level: 'warning' as const,
+      start: `${look.say.message(term('view.not-checked-names'))} `,
+      names: named(notRun, look),
+      andMore,
+    },
   ].filter((v) => v.names.length > 0);
 }
 
@@ -28,6 +41,8 @@ const named = (findings: readonly Finding[], look: Look): readonly string[] => [
 function subjectOf(element: string, look: Look): string {
   const thing = look.things.find((t) => t.id === element);
   if (thing !== undefined) return shortName(thing.name);
-  const [kind = element, name = ''] = element.split('/');
-  return kind === 'step' ? `step ${name}` : kind === 'plan' ? 'the plan' : name === '' ? kind : name;
+  const [kind = element, own = ''] = element.split('/');
+  if (kind === 'step') return look.say.message(message('view.step', { number: name(own) }));
+  if (kind === 'plan') return look.say.message(term('view.the-plan'));
+  return own === '' ? kind : own;
 }

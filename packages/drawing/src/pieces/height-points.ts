@@ -1,3 +1,4 @@
+import { message, name } from '@cribwright/messages';
 import type { Crib, PlacedCrib } from '@cribwright/model';
 import { gravest, type Look } from '../look/look.js';
 import { at, circle, group, line, polygon, text } from '../scene/draw.js';
@@ -67,7 +68,23 @@ export function heightPoints(
         const over = isOver(lead, look);
         const y = i < most ? places?.[i] : undefined;
         const ownLimit = limit === undefined ? undefined : spot(lead.width, limit);
-        const words = `${listOf(own.map((o) => o.crib.name))}: ${look.say.short(lead.height, 'up')}${limit === undefined ? ', limit not known' : `, limit ${look.say.figure(support?.figures.heightLimit)}`}`;
+        const holes = {
+          cribs: name(
+            listOf(
+              own.map((o) => o.crib.name),
+              look.say,
+            ),
+          ),
+          height: name(look.say.short(lead.height, 'up')),
+        };
+        const words = look.say.message(
+          limit === undefined
+            ? message('piece.height-limit-not-known', holes)
+            : message('piece.height-and-limit', {
+                ...holes,
+                limit: name(look.say.figure(support?.figures.heightLimit)),
+              }),
+        );
         const tone = over ? 'danger' : 'label';
         const weight = over ? 'bold' : 'normal';
         return group(
@@ -107,7 +124,7 @@ export function heightPoints(
           ],
           {
             ref: lead.crib.ref,
-            name: `crib ${words}`,
+            name: look.say.message(message('piece.crib-words', { words: name(words) })),
             worst: over ? 'danger' : gravest(look.findingsOn(lead.crib.id)),
           },
         );

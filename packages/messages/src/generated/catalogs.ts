@@ -68,6 +68,309 @@ export interface MessageHoles {
   readonly 'cli.no-plan-file': NoHoles;
   readonly 'cli.input-empty': NoHoles;
   readonly 'cli.no-plan': NoHoles;
+  readonly 'field-sheet.policy': { readonly policy: H['name'] };
+  readonly 'field-sheet.policy-of': { readonly policy: H['name']; readonly authority: H['name'] };
+  readonly 'field-sheet.findings': NoHoles;
+  readonly 'field-sheet.no-findings': NoHoles;
+  readonly 'field-sheet.not-checked': NoHoles;
+  readonly 'field-sheet.accepted': { readonly by: H['name']; readonly until: H['name']; readonly reason: H['name']; readonly message: H['phrase'] };
+  readonly 'field-sheet.push': { readonly least: H['name'] };
+  readonly 'field-sheet.push-toward': { readonly least: H['name']; readonly direction: H['phrase'] };
+  readonly 'field-sheet.lies-on-ground': { readonly grip: H['name']; readonly source: H['name'] };
+  readonly 'field-sheet.supports': NoHoles;
+  readonly 'field-sheet.losses': NoHoles;
+  readonly 'field-sheet.order-of-work': NoHoles;
+  readonly 'field-sheet.changes-on-scene': NoHoles;
+  readonly 'field-sheet.as-found': NoHoles;
+  readonly 'field-sheet.from-caches': NoHoles;
+  readonly 'field-sheet.assumptions': NoHoles;
+  readonly 'field-sheet.looser': NoHoles;
+  readonly 'field-sheet.looser-reason': { readonly limit: H['name']; readonly reason: H['name'] };
+  readonly 'field-sheet.looser-no-reason': { readonly limit: H['name'] };
+  readonly 'field-sheet.losses-not-run': NoHoles;
+  readonly 'field-sheet.as-built': NoHoles;
+  readonly 'field-sheet.not-stable': NoHoles;
+  readonly 'field-sheet.smaller-cases': { readonly cases: H['name'] };
+  readonly 'field-sheet.nothing-holds': { readonly free: H['phrase'] };
+  readonly 'field-sheet.carry-nothing': NoHoles;
+  readonly 'field-sheet.the-load': NoHoles;
+  readonly 'field-sheet.calculations': NoHoles;
+  readonly 'field-sheet.calculations-not-run': NoHoles;
+  readonly 'field-sheet.case-corner': { readonly title: H['phrase']; readonly corner: H['phrase'] };
+  readonly 'field-sheet.idle-contacts': { readonly contacts: H['name'] };
+  readonly 'field-sheet.support': NoHoles;
+  readonly 'field-sheet.how': NoHoles;
+  readonly 'field-sheet.height': NoHoles;
+  readonly 'field-sheet.height-limit': NoHoles;
+  readonly 'field-sheet.load': NoHoles;
+  readonly 'field-sheet.capacity': NoHoles;
+  readonly 'field-sheet.use': NoHoles;
+  readonly 'field-sheet.crib-build': { readonly courses: H['name']; readonly timber: H['name']; readonly length: H['name']; readonly lengthwise: H['name']; readonly crosswise: H['name'] };
+  readonly 'field-sheet.crib-build-solid': { readonly courses: H['name']; readonly timber: H['name']; readonly length: H['name']; readonly lengthwise: H['name']; readonly crosswise: H['name'] };
+  readonly 'field-sheet.no-lock': NoHoles;
+  readonly 'field-sheet.no-steps': NoHoles;
+  readonly 'field-sheet.crew': { readonly crew: H['name'] };
+  readonly 'field-sheet.done-at': { readonly time: H['name'] };
+  readonly 'field-sheet.total': NoHoles;
+  readonly 'field-sheet.peak-crew': { readonly crew: H['name'] };
+  readonly 'field-sheet.no-cache': NoHoles;
+  readonly 'field-sheet.of-carried': { readonly amount: H['name'] };
+  readonly 'field-sheet.short': { readonly amount: H['name'] };
+  readonly 'field-sheet.body': { readonly name: H['name']; readonly weight: H['name']; readonly back: H['name']; readonly height: H['name'] };
+  readonly 'field-sheet.ground-facing': { readonly ground: H['message']; readonly facing: H['message'] };
+  readonly 'piece.vehicle': { readonly name: H['name'] };
+  readonly 'piece.center-of-gravity': { readonly name: H['name']; readonly place: H['name'] };
+  readonly 'piece.contacts-from-above': NoHoles;
+  readonly 'piece.contact-name': { readonly number: H['name']; readonly part: H['text']; readonly load: H['name']; readonly capacity: H['name']; readonly use: H['name'] };
+  readonly 'piece.nothing': NoHoles;
+  readonly 'piece.too-high': { readonly amount: H['name'] };
+  readonly 'piece.contact': NoHoles;
+  readonly 'piece.meets': NoHoles;
+  readonly 'piece.now': NoHoles;
+  readonly 'piece.load-at-most': NoHoles;
+  readonly 'piece.worst': NoHoles;
+  readonly 'piece.capacity': NoHoles;
+  readonly 'piece.use': NoHoles;
+  readonly 'piece.none': NoHoles;
+  readonly 'piece.not-counted': NoHoles;
+  readonly 'piece.not-worked-out': NoHoles;
+  readonly 'piece.course-lengthwise': { readonly number: H['name']; readonly timbers: H['name'] };
+  readonly 'piece.course-crosswise': { readonly number: H['name']; readonly timbers: H['name'] };
+  readonly 'piece.course-solid-lengthwise': { readonly number: H['name']; readonly timbers: H['name'] };
+  readonly 'piece.course-solid-crosswise': { readonly number: H['name']; readonly timbers: H['name'] };
+  readonly 'piece.course-by-course': NoHoles;
+  readonly 'piece.from-driver-side': NoHoles;
+  readonly 'piece.from-behind': NoHoles;
+  readonly 'piece.seen': { readonly crib: H['name']; readonly from: H['message'] };
+  readonly 'piece.with-shims': { readonly height: H['name'] };
+  readonly 'piece.limit': { readonly limit: H['name'] };
+  readonly 'piece.egress': { readonly name: H['name']; readonly width: H['name'] };
+  readonly 'piece.egress-goes-on': { readonly name: H['name']; readonly width: H['name'] };
+  readonly 'piece.driver-side': NoHoles;
+  readonly 'piece.passenger-side': NoHoles;
+  readonly 'piece.far-side': NoHoles;
+  readonly 'piece.not-checked': { readonly message: H['phrase'] };
+  readonly 'piece.grade-not-stated': { readonly surface: H['name'] };
+  readonly 'piece.direction-not-stated': { readonly surface: H['name']; readonly grade: H['name'] };
+  readonly 'piece.level': { readonly surface: H['name'] };
+  readonly 'piece.slopes-front': { readonly surface: H['name']; readonly grade: H['name'] };
+  readonly 'piece.slopes-rear': { readonly surface: H['name']; readonly grade: H['name'] };
+  readonly 'piece.slopes-driver': { readonly surface: H['name']; readonly grade: H['name'] };
+  readonly 'piece.slopes-passenger': { readonly surface: H['name']; readonly grade: H['name'] };
+  readonly 'piece.faces-north': NoHoles;
+  readonly 'piece.faces-northeast': NoHoles;
+  readonly 'piece.faces-east': NoHoles;
+  readonly 'piece.faces-southeast': NoHoles;
+  readonly 'piece.faces-south': NoHoles;
+  readonly 'piece.faces-southwest': NoHoles;
+  readonly 'piece.faces-west': NoHoles;
+  readonly 'piece.faces-northwest': NoHoles;
+  readonly 'piece.north': { readonly facing: H['message'] };
+  readonly 'piece.north-letter': NoHoles;
+  readonly 'piece.front': NoHoles;
+  readonly 'piece.contact-width': NoHoles;
+  readonly 'piece.crib-height': NoHoles;
+  readonly 'piece.height-and-limit': { readonly cribs: H['name']; readonly height: H['name']; readonly limit: H['name'] };
+  readonly 'piece.height-limit-not-known': { readonly cribs: H['name']; readonly height: H['name'] };
+  readonly 'piece.crib-words': { readonly words: H['name'] };
+  readonly 'piece.legend-vehicle': NoHoles;
+  readonly 'piece.legend-part': NoHoles;
+  readonly 'piece.legend-timber': NoHoles;
+  readonly 'piece.legend-strut': NoHoles;
+  readonly 'piece.legend-tie': NoHoles;
+  readonly 'piece.legend-anchor': NoHoles;
+  readonly 'piece.legend-chock': NoHoles;
+  readonly 'piece.legend-pad': NoHoles;
+  readonly 'piece.legend-egress': NoHoles;
+  readonly 'piece.legend-center': NoHoles;
+  readonly 'piece.legend-load': NoHoles;
+  readonly 'piece.legend-later': NoHoles;
+  readonly 'piece.legend-unsafe': NoHoles;
+  readonly 'piece.legend-warning': NoHoles;
+  readonly 'piece.legend-note': NoHoles;
+  readonly 'piece.top-of': { readonly name: H['name'] };
+  readonly 'piece.load': { readonly element: H['phrase']; readonly load: H['name'] };
+  readonly 'piece.load-before': { readonly element: H['phrase']; readonly load: H['name']; readonly before: H['name'] };
+  readonly 'piece.moved-title': NoHoles;
+  readonly 'piece.before': NoHoles;
+  readonly 'piece.after': NoHoles;
+  readonly 'piece.lost': NoHoles;
+  readonly 'piece.not-known': NoHoles;
+  readonly 'piece.smaller-changes': { readonly contacts: H['name'] };
+  readonly 'piece.spoken-height': { readonly height: H['name'] };
+  readonly 'piece.spoken-angle': { readonly angle: H['name'] };
+  readonly 'piece.spoken-load': { readonly load: H['name'] };
+  readonly 'piece.spoken-capacity': { readonly capacity: H['name'] };
+  readonly 'piece.spoken-use': { readonly use: H['name'] };
+  readonly 'piece.being-placed': NoHoles;
+  readonly 'piece.placed-later': NoHoles;
+  readonly 'piece.taken-as-lost': NoHoles;
+  readonly 'piece.accepted': { readonly by: H['name']; readonly message: H['phrase'] };
+  readonly 'piece.could-not-run': { readonly message: H['phrase'] };
+  readonly 'piece.danger': { readonly message: H['phrase'] };
+  readonly 'piece.warning': { readonly message: H['phrase'] };
+  readonly 'piece.note': { readonly message: H['phrase'] };
+  readonly 'piece.required': { readonly share: H['name'] };
+  readonly 'piece.push-name': { readonly direction: H['message']; readonly force: H['name']; readonly share: H['name'] };
+  readonly 'piece.push-name-fails': { readonly direction: H['message']; readonly force: H['name']; readonly share: H['name']; readonly how: H['phrase'] };
+  readonly 'piece.toward-front': NoHoles;
+  readonly 'piece.toward-rear': NoHoles;
+  readonly 'piece.toward-driver': NoHoles;
+  readonly 'piece.toward-passenger': NoHoles;
+  readonly 'piece.way-front': NoHoles;
+  readonly 'piece.way-rear': NoHoles;
+  readonly 'piece.way-driver': NoHoles;
+  readonly 'piece.way-passenger': NoHoles;
+  readonly 'piece.way-between': { readonly way: H['message']; readonly degrees: H['name']; readonly to: H['message'] };
+  readonly 'piece.figure': NoHoles;
+  readonly 'piece.value': NoHoles;
+  readonly 'piece.kind': NoHoles;
+  readonly 'piece.lock': NoHoles;
+  readonly 'piece.none-stated': NoHoles;
+  readonly 'piece.governing-case': { readonly case: H['phrase'] };
+  readonly 'piece.length': { readonly length: H['name'] };
+  readonly 'piece.load-not-known': NoHoles;
+  readonly 'piece.no-tie': NoHoles;
+  readonly 'piece.pull-not-known': { readonly name: H['name'] };
+  readonly 'piece.pulls': { readonly name: H['name']; readonly pull: H['name'] };
+  readonly 'piece.tie-name': { readonly words: H['name'] };
+  readonly 'piece.now-at-most': { readonly load: H['name'] };
+  readonly 'piece.now-load': { readonly load: H['name'] };
+  readonly 'piece.at-most': { readonly load: H['name'] };
+  readonly 'piece.at-most-use': { readonly load: H['name']; readonly use: H['name'] };
+  readonly 'piece.over-limit': NoHoles;
+  readonly 'piece.near-limit': NoHoles;
+  readonly 'piece.under-limit': NoHoles;
+  readonly 'piece.legend-under': NoHoles;
+  readonly 'piece.legend-near': NoHoles;
+  readonly 'piece.height-over-limit': { readonly height: H['name']; readonly limit: H['name'] };
+  readonly 'sheet.no-room': { readonly labels: H['list'] };
+  readonly 'sheet.measured-from': NoHoles;
+  readonly 'view.top': NoHoles;
+  readonly 'view.top-shows': NoHoles;
+  readonly 'view.top-title': NoHoles;
+  readonly 'view.side': NoHoles;
+  readonly 'view.side-shows': NoHoles;
+  readonly 'view.side-title': NoHoles;
+  readonly 'view.end': NoHoles;
+  readonly 'view.end-shows': NoHoles;
+  readonly 'view.end-title': NoHoles;
+  readonly 'view.crib': NoHoles;
+  readonly 'view.crib-shows': NoHoles;
+  readonly 'view.crib-title': { readonly name: H['name'] };
+  readonly 'view.crib-spoken': { readonly name: H['name'] };
+  readonly 'view.strut': NoHoles;
+  readonly 'view.strut-shows': NoHoles;
+  readonly 'view.strut-title': { readonly name: H['name'] };
+  readonly 'view.strut-spoken': { readonly name: H['name'] };
+  readonly 'view.side-push': NoHoles;
+  readonly 'view.side-push-shows': NoHoles;
+  readonly 'view.side-push-title': NoHoles;
+  readonly 'view.side-push-spoken': NoHoles;
+  readonly 'view.heights': NoHoles;
+  readonly 'view.heights-shows': NoHoles;
+  readonly 'view.heights-title': NoHoles;
+  readonly 'view.utilization': NoHoles;
+  readonly 'view.utilization-shows': NoHoles;
+  readonly 'view.utilization-title': NoHoles;
+  readonly 'view.timeline': NoHoles;
+  readonly 'view.timeline-shows': NoHoles;
+  readonly 'view.timeline-title': NoHoles;
+  readonly 'view.ground': NoHoles;
+  readonly 'view.ground-shows': NoHoles;
+  readonly 'view.ground-title': NoHoles;
+  readonly 'view.three-d': NoHoles;
+  readonly 'view.three-d-shows': NoHoles;
+  readonly 'view.three-d-title': NoHoles;
+  readonly 'view.no-drawing': NoHoles;
+  readonly 'view.no-such-view': { readonly view: H['name'] };
+  readonly 'view.waits': NoHoles;
+  readonly 'view.nothing-to-show': { readonly view: H['message'] };
+  readonly 'view.failed': { readonly view: H['message']; readonly reason: H['name'] };
+  readonly 'view.not-checked': NoHoles;
+  readonly 'view.not-checked-spoken': NoHoles;
+  readonly 'view.not-whole': NoHoles;
+  readonly 'view.not-read': { readonly file: H['name']; readonly line: H['name']; readonly problem: H['phrase'] };
+  readonly 'view.and-more': { readonly more: H['name'] };
+  readonly 'view.names-and-more': { readonly names: H['name']; readonly more: H['name'] };
+  readonly 'view.stage': { readonly number: H['name']; readonly total: H['name']; readonly title: H['phrase']; readonly crew?: H['message']; readonly duration?: H['message'] };
+  readonly 'view.comma-crew': { readonly crew: H['name'] };
+  readonly 'view.comma-duration': { readonly duration: H['name'] };
+  readonly 'view.what-if-rests': { readonly loss: H['phrase'] };
+  readonly 'view.what-if-free': { readonly loss: H['phrase']; readonly free: H['phrase'] };
+  readonly 'view.unsafe-if': { readonly loss: H['phrase']; readonly free: H['phrase'] };
+  readonly 'view.the-load': NoHoles;
+  readonly 'view.unsafe': NoHoles;
+  readonly 'view.not-checked-names': NoHoles;
+  readonly 'view.the-plan': NoHoles;
+  readonly 'view.step': { readonly number: H['name'] };
+  readonly 'view.timber': NoHoles;
+  readonly 'view.end-of-a-timber': NoHoles;
+  readonly 'view.wedges': NoHoles;
+  readonly 'view.strut-sign': NoHoles;
+  readonly 'view.tie-sign': NoHoles;
+  readonly 'view.force': NoHoles;
+  readonly 'view.allowed-angles': NoHoles;
+  readonly 'view.limit': NoHoles;
+  readonly 'view.chosen-crib': NoHoles;
+  readonly 'view.own-limit': NoHoles;
+  readonly 'view.unsafe-sign': NoHoles;
+  readonly 'view.not-known': NoHoles;
+  readonly 'view.holds-share': NoHoles;
+  readonly 'view.policy-requires': NoHoles;
+  readonly 'view.less-than-required': NoHoles;
+  readonly 'view.takes-this-long': NoHoles;
+  readonly 'view.critical-sign': NoHoles;
+  readonly 'view.may-take-longer': NoHoles;
+  readonly 'view.allowable-bearing': NoHoles;
+  readonly 'view.unsafe-or-not-known': NoHoles;
+  readonly 'view.hidden-behind': NoHoles;
+  readonly 'view.front': NoHoles;
+  readonly 'view.ground-surface': { readonly surface: H['name'] };
+  readonly 'view.ground-row': { readonly element: H['text']; readonly pressure: H['name']; readonly allowable: H['name'] };
+  readonly 'view.ground-bar': NoHoles;
+  readonly 'view.load-over-area': NoHoles;
+  readonly 'view.pressure-not-known': NoHoles;
+  readonly 'view.allowable-not-known': NoHoles;
+  readonly 'view.allowable': { readonly allowable: H['name'] };
+  readonly 'view.pad-needed': { readonly size: H['name'] };
+  readonly 'view.ground-row-name': { readonly element: H['text']; readonly calculation: H['name']; readonly allowable: H['name']; readonly pad?: H['message'] };
+  readonly 'view.comma-pad-needed': { readonly size: H['name'] };
+  readonly 'view.all-contacts': NoHoles;
+  readonly 'view.some-contacts': NoHoles;
+  readonly 'view.one-contact': NoHoles;
+  readonly 'view.ratio-limit': { readonly contacts: H['message']; readonly ratio: H['name'] };
+  readonly 'view.ratio-limit-name': { readonly contacts: H['message']; readonly ratio: H['name'] };
+  readonly 'view.push-toward': NoHoles;
+  readonly 'view.holds-up-to': NoHoles;
+  readonly 'view.share': NoHoles;
+  readonly 'view.push-facts': { readonly height: H['name']; readonly least: H['name'] };
+  readonly 'view.fails-first': { readonly how: H['phrase'] };
+  readonly 'view.push-no-promise': NoHoles;
+  readonly 'view.lies-on-ground': { readonly grip: H['name']; readonly source: H['name'] };
+  readonly 'view.least-push': { readonly least: H['name'] };
+  readonly 'view.toward-share': { readonly direction: H['text']; readonly share: H['name'] };
+  readonly 'view.use-limit': { readonly limit: H['name'] };
+  readonly 'view.use-not-known': { readonly support: H['text'] };
+  readonly 'view.use-spoken': { readonly support: H['text']; readonly use: H['name'] };
+  readonly 'view.use-spoken-case': { readonly support: H['text']; readonly use: H['name']; readonly case: H['phrase'] };
+  readonly 'view.use-inputs-missing': NoHoles;
+  readonly 'view.load-of-capacity': { readonly load: H['name']; readonly capacity: H['name'] };
+  readonly 'view.worst-contact': { readonly calculation: H['name'] };
+  readonly 'view.use-row-name': { readonly support: H['text']; readonly numbers: H['name']; readonly use: H['name']; readonly level: H['message'] };
+  readonly 'view.crew-of': { readonly crew: H['name'] };
+  readonly 'view.step-name': { readonly number: H['name']; readonly work: H['phrase']; readonly start: H['name']; readonly end: H['name']; readonly crew?: H['message']; readonly critical?: H['message'] };
+  readonly 'view.comma-critical': NoHoles;
+  readonly 'view.step-spoken': { readonly number: H['name']; readonly work: H['phrase']; readonly start: H['name']; readonly end: H['name']; readonly crew?: H['message']; readonly critical?: H['message'] };
+  readonly 'view.comma-critical-spoken': NoHoles;
+  readonly 'spoken.placed': { readonly thing: H['name']; readonly back: H['name']; readonly side: H['text'] };
+  readonly 'spoken.centerline': NoHoles;
+  readonly 'spoken.driver-side': { readonly distance: H['name'] };
+  readonly 'spoken.passenger-side': { readonly distance: H['name'] };
+  readonly 'spoken.loads-finished': NoHoles;
+  readonly 'spoken.loads-at-stage': NoHoles;
+  readonly 'spoken.loads-if-lost': { readonly loss: H['phrase'] };
+  readonly 'spoken.no-load': { readonly elements: H['list'] };
   readonly 'expectation.safe': NoHoles;
   readonly 'expectation.finding': { readonly rule: H['name']; readonly on: H['text'] };
   readonly 'expectation.finding-anywhere': { readonly rule: H['name'] };
@@ -80,6 +383,8 @@ export interface MessageHoles {
   readonly 'expectation.no-figure': { readonly figure: H['name']; readonly on: H['text'] };
   readonly 'expectation.figure-is': { readonly figure: H['name']; readonly value: H['quantity'] };
   readonly 'expectation.partial': NoHoles;
+  readonly 'caution.heading': NoHoles;
+  readonly 'caution.text': NoHoles;
   readonly 'element.crib': { readonly name: H['name'] };
   readonly 'element.step-chock': { readonly name: H['name'] };
   readonly 'element.strut': { readonly name: H['name'] };
@@ -474,6 +779,7 @@ export interface MessageHoles {
   readonly 'word.lesser': { readonly a: H['text']; readonly b: H['text'] };
   readonly 'word.larger': { readonly a: H['text']; readonly b: H['text'] };
   readonly 'word.floor-to': { readonly value: H['text']; readonly step: H['text'] };
+  readonly 'word.range': { readonly low: H['text']; readonly high: H['text'] };
   readonly 'figure.a-sixth-of-the-width': NoHoles;
   readonly 'figure.perpendicular-to-grain': { readonly species: H['name'] };
   readonly 'figure.allowable-bearing-of': { readonly surface: H['name'] };
@@ -1109,6 +1415,10 @@ export interface MessageHoles {
 
 /** Holes that may be left out: nothing stands in their place. */
 export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
+  'view.stage': ['crew', 'duration'],
+  'view.ground-row-name': ['pad'],
+  'view.step-name': ['crew', 'critical'],
+  'view.step-spoken': ['crew', 'critical'],
   'expectation.figure': ['value'],
   'loss.falls': ['corner'],
   'loss.balances': ['corner'],
@@ -1218,6 +1528,309 @@ cli--failed = it could not be opened
 cli--no-plan-file = no .crib file is in it
 cli--input-empty = the standard input is empty
 cli--no-plan = there is no plan in it, so nothing was checked
+field-sheet--policy = Policy { $policy }
+field-sheet--policy-of = Policy { $policy }, { $authority }
+field-sheet--findings = Findings
+field-sheet--no-findings = The checks found nothing. They do not see the scene.
+field-sheet--not-checked = not checked
+field-sheet--accepted = Accepted by { $by } until { $until }. Reason: { $reason }. { $message }
+field-sheet--push = The smallest side push held is { $least }.
+field-sheet--push-toward = The smallest side push held is { $least } ({ $direction }).
+field-sheet--lies-on-ground = The vehicle lies on the ground: { $grip } ({ $source }).
+field-sheet--supports = Supports
+field-sheet--losses = If a support is lost: maximum loads
+field-sheet--order-of-work = Order of work
+field-sheet--changes-on-scene = Changes on scene
+field-sheet--as-found = As found
+field-sheet--from-caches = From the caches
+field-sheet--assumptions = Assumptions
+field-sheet--looser = Looser than the shipped policy
+field-sheet--looser-reason = { $limit }: { $reason }
+field-sheet--looser-no-reason = { $limit }: no reason given
+field-sheet--losses-not-run = The loss of a support was not checked.
+field-sheet--as-built = as built
+field-sheet--not-stable = not stable
+field-sheet--smaller-cases = cases that move less: { $cases }
+field-sheet--nothing-holds = nothing holds { $free }
+field-sheet--carry-nothing = the crew’s supports carry no load
+field-sheet--the-load = the load
+field-sheet--calculations = Calculations
+field-sheet--calculations-not-run = The plan was checked without calculations.
+field-sheet--case-corner = { $title }: { $corner }
+field-sheet--idle-contacts = Other contacts, carrying no load: { $contacts }. No contact can pull.
+field-sheet--support = support
+field-sheet--how = build
+field-sheet--height = height
+field-sheet--height-limit = height limit
+field-sheet--load = load
+field-sheet--capacity = capacity
+field-sheet--use = utilization
+field-sheet--crib-build = { $courses } courses of { $timber }, { $length } long, { $lengthwise } by { $crosswise }
+field-sheet--crib-build-solid = { $courses } courses of { $timber }, { $length } long, { $lengthwise } by { $crosswise }, base solid
+field-sheet--no-lock = no lock
+field-sheet--no-steps = The plan has no order of work.
+field-sheet--crew = crew of { $crew }
+field-sheet--done-at = done at { $time }
+field-sheet--total = total
+field-sheet--peak-crew = peak crew { $crew }
+field-sheet--no-cache = No material from a cache.
+field-sheet--of-carried = of { $amount }
+field-sheet--short = short { $amount }
+field-sheet--body = { $name }: { $weight }, center of gravity { $back } back, { $height } high
+field-sheet--ground-facing = { $ground }, { $facing }
+piece--vehicle = vehicle { $name }
+piece--center-of-gravity = center of gravity of { $name }: { $place } back from the front
+piece--contacts-from-above = contacts from above
+piece--contact-name = contact { $number }, meets { $part }, load { $load }, capacity { $capacity }, utilization { $use }
+piece--nothing = nothing
+piece--too-high = { $amount } higher than the part it captures
+piece--contact = contact
+piece--meets = meets
+piece--now = now
+piece--load-at-most = load, at most
+piece--worst = worst
+piece--capacity = capacity
+piece--use = utilization
+piece--none = none
+piece--not-counted = not counted
+piece--not-worked-out = not calculated
+piece--course-lengthwise = { $number }: { $timbers } lengthwise
+piece--course-crosswise = { $number }: { $timbers } crosswise
+piece--course-solid-lengthwise = { $number }: solid, { $timbers } lengthwise
+piece--course-solid-crosswise = { $number }: solid, { $timbers } crosswise
+piece--course-by-course = course by course, from the ground up
+piece--from-driver-side = from the driver side
+piece--from-behind = from behind
+piece--seen = { $crib }, seen { $from }
+piece--with-shims = { $height } with shims
+piece--limit = limit { $limit }
+piece--egress = egress { $name }, { $width } wide
+piece--egress-goes-on = egress { $name }, { $width } wide, continues past the drawing
+piece--driver-side = driver side
+piece--passenger-side = passenger side
+piece--far-side = on the far side
+piece--not-checked = Not checked: { $message }
+piece--grade-not-stated = { $surface }, grade not stated
+piece--direction-not-stated = { $surface }, slopes { $grade }, direction not stated
+piece--level = { $surface }, level
+piece--slopes-front = { $surface }, slopes down { $grade } toward the front
+piece--slopes-rear = { $surface }, slopes down { $grade } toward the rear
+piece--slopes-driver = { $surface }, slopes down { $grade } toward the driver side
+piece--slopes-passenger = { $surface }, slopes down { $grade } toward the passenger side
+piece--faces-north = front faces north
+piece--faces-northeast = front faces northeast
+piece--faces-east = front faces east
+piece--faces-southeast = front faces southeast
+piece--faces-south = front faces south
+piece--faces-southwest = front faces southwest
+piece--faces-west = front faces west
+piece--faces-northwest = front faces northwest
+piece--north = north: { $facing }
+piece--north-letter = N
+piece--front = FRONT
+piece--contact-width = outside width of the contacts
+piece--crib-height = height of the crib
+piece--height-and-limit = { $cribs }: { $height }, limit { $limit }
+piece--height-limit-not-known = { $cribs }: { $height }, limit not known
+piece--crib-words = crib { $words }
+piece--legend-vehicle = vehicle (outline for recognition only)
+piece--legend-part = rail, joist or other part
+piece--legend-timber = timber
+piece--legend-strut = strut
+piece--legend-tie = strap, chain or wire rope
+piece--legend-anchor = anchor in the ground
+piece--legend-chock = wheel chock
+piece--legend-pad = ground pad
+piece--legend-egress = egress
+piece--legend-center = center of gravity, and its range
+piece--legend-load = load on a contact, by area
+piece--legend-later = placed later
+piece--legend-unsafe = unsafe
+piece--legend-warning = warning
+piece--legend-note = note
+piece--top-of = top of { $name }
+piece--load = { $element }: { $load }
+piece--load-before = { $element }: { $load }, before { $before }
+piece--moved-title = how the loads move (bold: more than before)
+piece--before = before
+piece--after = after
+piece--lost = lost
+piece--not-known = not known
+piece--smaller-changes = and { $contacts } contacts that change less
+piece--spoken-height = { $height } high
+piece--spoken-angle = at { $angle }
+piece--spoken-load = load { $load }
+piece--spoken-capacity = capacity { $capacity }
+piece--spoken-use = utilization { $use }
+piece--being-placed = being placed now
+piece--placed-later = placed later
+piece--taken-as-lost = assumed lost
+piece--accepted = Accepted by { $by }: { $message }
+piece--could-not-run = Check could not run: { $message }
+piece--danger = Danger: { $message }
+piece--warning = Warning: { $message }
+piece--note = Note: { $message }
+piece--required = The policy requires { $share } of the weight from every direction
+piece--push-name = push toward { $direction }: holds up to { $force }, { $share } of the weight
+piece--push-name-fails = push toward { $direction }: holds up to { $force }, { $share } of the weight. Fails first: { $how }
+piece--toward-front = toward the front
+piece--toward-rear = toward the rear
+piece--toward-driver = toward the driver side
+piece--toward-passenger = toward the passenger side
+piece--way-front = front
+piece--way-rear = rear
+piece--way-driver = driver side
+piece--way-passenger = passenger side
+piece--way-between = { $way }, { $degrees } deg to { $to }
+piece--figure = figure
+piece--value = value
+piece--kind = kind
+piece--lock = lock
+piece--none-stated = none stated
+piece--governing-case = Governing case for the load: { $case }.
+piece--length = length { $length }
+piece--load-not-known = load not known
+piece--no-tie = no strap or chain at the base
+piece--pull-not-known = { $name }, pull not known
+piece--pulls = { $name } pulls { $pull }
+piece--tie-name = strap or chain { $words }
+piece--now-at-most = now at most { $load }
+piece--now-load = now { $load }
+piece--at-most = at most { $load }
+piece--at-most-use = at most { $load }, { $use }
+piece--over-limit = over the limit
+piece--near-limit = near the limit
+piece--under-limit = under the limit
+piece--legend-under = under 80 % of the limit
+piece--legend-near = 80 to 100 % of the limit
+piece--height-over-limit = { $height }, limit { $limit }
+sheet--no-room = No room beside the shape: { $labels }.
+sheet--measured-from = All places are measured from this vehicle.
+view--top = Top
+view--top-shows = The whole layout from above
+view--top-title = Top view
+view--side = Side
+view--side-shows = The side elevation, from the driver side
+view--side-title = Side elevation, from the driver side
+view--end = End
+view--end-shows = The end elevation, from behind
+view--end-title = End elevation, from behind
+view--crib = Crib
+view--crib-shows = One crib close up, course by course, with its contacts
+view--crib-title = Crib { $name }
+view--crib-spoken = Crib { $name } close up
+view--strut = Strut
+view--strut-shows = One strut as a triangle, with its angle, forces and strap or chain
+view--strut-title = Strut { $name }
+view--strut-spoken = Strut { $name } as a triangle
+view--side-push = Side push
+view--side-push-shows = The side push that the plan holds, from every direction
+view--side-push-title = Side push from every direction
+view--side-push-spoken = Side push from every direction, and the share of the weight that is held
+view--heights = Heights
+view--heights-shows = Height of each crib against its limits with all, some and one of its contacts loaded
+view--heights-title = Crib heights and limits
+view--utilization = Utilization
+view--utilization-shows = Utilization of each support, and the case that governs
+view--utilization-title = Utilization of each support
+view--timeline = Timeline
+view--timeline-shows = The steps over time, with crew and critical path
+view--timeline-title = Timeline
+view--ground = Ground
+view--ground-shows = Pressure under each crib and strut base against the allowable bearing
+view--ground-title = Pressure on the ground
+view--three-d = 3D
+view--three-d-shows = The layout in three dimensions. The editor can rotate it
+view--three-d-title = 3D view, from behind on the driver side
+view--no-drawing = No drawing
+view--no-such-view = There is no view “{ $view }”.
+view--waits = Not checked yet. The checks for this view are still running.
+view--nothing-to-show = This plan has nothing to show in the view “{ $view }”.
+view--failed = The view “{ $view }” could not be drawn ({ $reason }). The checks are not affected.
+view--not-checked = not checked yet
+view--not-checked-spoken = The checks have not run yet. No load and no limit is shown
+view--not-whole = NOT READ WHOLE: part of this plan may be missing. Do not build from it.
+view--not-read = Not read: { $file } line { $line }. { $problem }
+view--and-more = And { $more } more.
+view--names-and-more = { $names } and { $more } more
+view--stage = Stage { $number } of { $total }: { $title }{ $crew }{ $duration }
+view--comma-crew = , crew of { $crew }
+view--comma-duration = , { $duration }
+view--what-if-rests = What if: { $loss }. Then the load still rests.
+view--what-if-free = What if: { $loss }. Then nothing holds { $free }.
+view--unsafe-if = Unsafe: if { $loss }, nothing holds { $free }.
+view--the-load = the load
+view--unsafe = Unsafe:
+view--not-checked-names = Not checked:
+view--the-plan = the plan
+view--step = step { $number }
+view--timber = timber
+view--end-of-a-timber = end of a timber
+view--wedges = wedges
+view--strut-sign = strut
+view--tie-sign = strap, chain or wire rope
+view--force = force
+view--allowed-angles = angles that the policy allows
+view--limit = limit
+view--chosen-crib = selected crib
+view--own-limit = its own limit
+view--unsafe-sign = unsafe
+view--not-known = not known
+view--holds-share = holds up to this share of the weight
+view--policy-requires = required by the policy
+view--less-than-required = less than required
+view--takes-this-long = duration
+view--critical-sign = critical: the next step waits for it
+view--may-take-longer = may take longer
+view--allowable-bearing = allowable bearing
+view--unsafe-or-not-known = unsafe, or not known
+view--hidden-behind = hidden behind
+view--front = FRONT
+view--ground-surface = Ground: { $surface }
+view--ground-row = { $element }: { $pressure }, allowable bearing { $allowable }
+view--ground-bar = pressure and allowable bearing
+view--load-over-area = load ÷ area
+view--pressure-not-known = pressure not known
+view--allowable-not-known = allowable bearing not known
+view--allowable = allowable { $allowable }
+view--pad-needed = pad needed { $size }
+view--ground-row-name = { $element }: { $calculation }, allowable bearing { $allowable }{ $pad }
+view--comma-pad-needed = , pad needed { $size }
+view--all-contacts = all contacts
+view--some-contacts = some contacts
+view--one-contact = one contact
+view--ratio-limit = { $contacts }: { $ratio } × width
+view--ratio-limit-name = limit with { $contacts } loaded: { $ratio } times the width
+view--push-toward = push toward
+view--holds-up-to = holds up to
+view--share = share
+view--push-facts = Push at { $height } above the ground. The smallest push held is { $least } of the weight.
+view--fails-first = Fails first in that direction: { $how }.
+view--push-no-promise = This is a calculated result. It is not proof that a push this large is safe.
+view--lies-on-ground = The vehicle lies on the ground: { $grip } ({ $source }).
+view--least-push = The smallest push held is { $least }
+view--toward-share = Toward { $direction }: { $share }
+view--use-limit = limit { $limit }
+view--use-not-known = { $support }: utilization not known
+view--use-spoken = { $support }: utilization { $use }
+view--use-spoken-case = { $support }: utilization { $use }. Governing case: { $case }
+view--use-inputs-missing = not known: the load or the capacity is missing
+view--load-of-capacity = { $load } of { $capacity }
+view--worst-contact = ; worst contact { $calculation }
+view--use-row-name = { $support }: { $numbers }, utilization { $use }, { $level }
+view--crew-of = crew of { $crew }
+view--step-name = step { $number }, { $work }, from { $start } to { $end }{ $crew }{ $critical }
+view--comma-critical = , critical
+view--step-spoken = { $number }. { $work }, { $start } to { $end }{ $crew }{ $critical }
+view--comma-critical-spoken = , critical: the next step waits for it
+spoken--placed = { $thing }, { $back } back from the front, { $side }
+spoken--centerline = on the centerline
+spoken--driver-side = driver side { $distance }
+spoken--passenger-side = passenger side { $distance }
+spoken--loads-finished = Loads of the finished work, as built
+spoken--loads-at-stage = Loads at this stage, as built
+spoken--loads-if-lost = Loads if this is lost: { $loss }
+spoken--no-load = Carrying no load: { $elements }
 expectation--safe = nothing unsafe
 expectation--finding = { $rule } on { $on }
 expectation--finding-anywhere = { $rule }
@@ -1234,6 +1847,8 @@ expectation--not-found = { $rule } found nothing there
 expectation--no-figure = { $on } has no { $figure }
 expectation--figure-is = { $figure } is { $value }
 expectation--partial = the plan was not read whole
+caution--heading = Limits of this tool
+caution--text = This is a planning and teaching aid. It does not see the scene, and it can be wrong. It does not replace the authority having jurisdiction, local procedures, a licensed engineer, or your own size-up. If what you see differs from the plan, believe what you see.
 element--crib = crib { $name }
 element--step-chock = step chock { $name }
 element--strut = strut { $name }
@@ -1632,6 +2247,7 @@ word--list-or = { $first } or { $last }
 word--lesser = lesser of { $a } and { $b }
 word--larger = larger of { $a } and { $b }
 word--floor-to = { $value }, rounded down to a multiple of { $step }
+word--range = { $low } to { $high }
 figure--a-sixth-of-the-width = a sixth of the width
 figure--perpendicular-to-grain = { $species } perpendicular to grain
 figure--allowable-bearing-of = allowable bearing of { $surface }
@@ -2437,6 +3053,309 @@ cli--failed = no se pudo abrir
 cli--no-plan-file = no hay ningún archivo .crib dentro
 cli--input-empty = la entrada estándar está vacía
 cli--no-plan = no hay ningún plan dentro, así que no se comprobó nada
+field-sheet--policy = Política { $policy }
+field-sheet--policy-of = Política { $policy }, { $authority }
+field-sheet--findings = Resultados
+field-sheet--no-findings = Las verificaciones no encontraron nada. No ven la escena.
+field-sheet--not-checked = sin verificar
+field-sheet--accepted = Aceptado por { $by } hasta { $until }. Motivo: { $reason }. { $message }
+field-sheet--push = El menor empuje lateral resistido es { $least }.
+field-sheet--push-toward = El menor empuje lateral resistido es { $least } ({ $direction }).
+field-sheet--lies-on-ground = El vehículo yace sobre el suelo: { $grip } ({ $source }).
+field-sheet--supports = Apoyos
+field-sheet--losses = Si se pierde un apoyo: cargas máximas
+field-sheet--order-of-work = Orden de trabajo
+field-sheet--changes-on-scene = Cambios en la escena
+field-sheet--as-found = Como se encontró
+field-sheet--from-caches = De las reservas
+field-sheet--assumptions = Suposiciones
+field-sheet--looser = Menos estricto que la política incluida
+field-sheet--looser-reason = { $limit }: { $reason }
+field-sheet--looser-no-reason = { $limit }: sin motivo indicado
+field-sheet--losses-not-run = No se verificó la pérdida de un apoyo.
+field-sheet--as-built = como está construido
+field-sheet--not-stable = no es estable
+field-sheet--smaller-cases = casos que mueven menos: { $cases }
+field-sheet--nothing-holds = nada sostiene { $free }
+field-sheet--carry-nothing = los apoyos del equipo no llevan carga
+field-sheet--the-load = la carga
+field-sheet--calculations = Cálculos
+field-sheet--calculations-not-run = El plan se verificó sin cálculos.
+field-sheet--case-corner = { $title }: { $corner }
+field-sheet--idle-contacts = Otros contactos, sin carga: { $contacts }. Ningún contacto puede tirar.
+field-sheet--support = apoyo
+field-sheet--how = construcción
+field-sheet--height = altura
+field-sheet--height-limit = límite de altura
+field-sheet--load = carga
+field-sheet--capacity = capacidad
+field-sheet--use = utilización
+field-sheet--crib-build = { $courses } hiladas de { $timber }, { $length } de largo, { $lengthwise } por { $crosswise }
+field-sheet--crib-build-solid = { $courses } hiladas de { $timber }, { $length } de largo, { $lengthwise } por { $crosswise }, base maciza
+field-sheet--no-lock = sin bloqueo
+field-sheet--no-steps = El plan no tiene orden de trabajo.
+field-sheet--crew = personal { $crew }
+field-sheet--done-at = listo a los { $time }
+field-sheet--total = total
+field-sheet--peak-crew = personal máximo { $crew }
+field-sheet--no-cache = Ningún material de una reserva.
+field-sheet--of-carried = de { $amount }
+field-sheet--short = faltan { $amount }
+field-sheet--body = { $name }: { $weight }, centro de gravedad a { $back } del frente, { $height } de alto
+field-sheet--ground-facing = { $ground }, { $facing }
+piece--vehicle = vehículo { $name }
+piece--center-of-gravity = centro de gravedad de { $name }: a { $place } del frente
+piece--contacts-from-above = contactos desde arriba
+piece--contact-name = contacto { $number }, toca { $part }, carga { $load }, capacidad { $capacity }, utilización { $use }
+piece--nothing = nada
+piece--too-high = { $amount } más alto que la pieza que captura
+piece--contact = contacto
+piece--meets = toca
+piece--now = ahora
+piece--load-at-most = carga máxima
+piece--worst = peor caso
+piece--capacity = capacidad
+piece--use = utilización
+piece--none = ninguna
+piece--not-counted = no cuenta
+piece--not-worked-out = sin calcular
+piece--course-lengthwise = { $number }: { $timbers } a lo largo
+piece--course-crosswise = { $number }: { $timbers } a lo ancho
+piece--course-solid-lengthwise = { $number }: maciza, { $timbers } a lo largo
+piece--course-solid-crosswise = { $number }: maciza, { $timbers } a lo ancho
+piece--course-by-course = hilada por hilada, desde el suelo
+piece--from-driver-side = desde el lado del conductor
+piece--from-behind = desde atrás
+piece--seen = { $crib }, visto { $from }
+piece--with-shims = { $height } con calzas
+piece--limit = límite { $limit }
+piece--egress = salida { $name }, { $width } de ancho
+piece--egress-goes-on = salida { $name }, { $width } de ancho, continúa fuera del dibujo
+piece--driver-side = lado del conductor
+piece--passenger-side = lado del pasajero
+piece--far-side = en el lado lejano
+piece--not-checked = Sin verificar: { $message }
+piece--grade-not-stated = { $surface }, pendiente no indicada
+piece--direction-not-stated = { $surface }, pendiente de { $grade }, dirección no indicada
+piece--level = { $surface }, a nivel
+piece--slopes-front = { $surface }, baja { $grade } hacia el frente
+piece--slopes-rear = { $surface }, baja { $grade } hacia atrás
+piece--slopes-driver = { $surface }, baja { $grade } hacia el lado del conductor
+piece--slopes-passenger = { $surface }, baja { $grade } hacia el lado del pasajero
+piece--faces-north = el frente mira al norte
+piece--faces-northeast = el frente mira al noreste
+piece--faces-east = el frente mira al este
+piece--faces-southeast = el frente mira al sureste
+piece--faces-south = el frente mira al sur
+piece--faces-southwest = el frente mira al suroeste
+piece--faces-west = el frente mira al oeste
+piece--faces-northwest = el frente mira al noroeste
+piece--north = norte: { $facing }
+piece--north-letter = N
+piece--front = FRENTE
+piece--contact-width = ancho exterior de los contactos
+piece--crib-height = altura de la torre
+piece--height-and-limit = { $cribs }: { $height }, límite { $limit }
+piece--height-limit-not-known = { $cribs }: { $height }, no se conoce el límite
+piece--crib-words = torre de cribbing { $words }
+piece--legend-vehicle = vehículo (contorno solo para reconocerlo)
+piece--legend-part = larguero, travesaño u otra pieza
+piece--legend-timber = madera
+piece--legend-strut = puntal
+piece--legend-tie = cinta, cadena o cable
+piece--legend-anchor = anclaje en el suelo
+piece--legend-chock = calza de rueda
+piece--legend-pad = base de apoyo
+piece--legend-egress = salida
+piece--legend-center = centro de gravedad y su rango
+piece--legend-load = carga en un contacto, por área
+piece--legend-later = se coloca después
+piece--legend-unsafe = inseguro
+piece--legend-warning = advertencia
+piece--legend-note = nota
+piece--top-of = parte superior de { $name }
+piece--load = { $element }: { $load }
+piece--load-before = { $element }: { $load }, antes { $before }
+piece--moved-title = cómo se mueven las cargas (negrita: más que antes)
+piece--before = antes
+piece--after = después
+piece--lost = perdido
+piece--not-known = no se conoce
+piece--smaller-changes = y { $contacts } contactos que cambian menos
+piece--spoken-height = { $height } de alto
+piece--spoken-angle = a { $angle }
+piece--spoken-load = carga { $load }
+piece--spoken-capacity = capacidad { $capacity }
+piece--spoken-use = utilización { $use }
+piece--being-placed = se está colocando ahora
+piece--placed-later = se coloca después
+piece--taken-as-lost = se supone perdido
+piece--accepted = Aceptado por { $by }: { $message }
+piece--could-not-run = No se pudo verificar: { $message }
+piece--danger = Peligro: { $message }
+piece--warning = Advertencia: { $message }
+piece--note = Nota: { $message }
+piece--required = La política exige { $share } del peso desde cada dirección
+piece--push-name = empuje hacia { $direction }: resiste hasta { $force }, { $share } del peso
+piece--push-name-fails = empuje hacia { $direction }: resiste hasta { $force }, { $share } del peso. Falla primero: { $how }
+piece--toward-front = hacia el frente
+piece--toward-rear = hacia atrás
+piece--toward-driver = hacia el lado del conductor
+piece--toward-passenger = hacia el lado del pasajero
+piece--way-front = frente
+piece--way-rear = atrás
+piece--way-driver = lado del conductor
+piece--way-passenger = lado del pasajero
+piece--way-between = { $way }, { $degrees } deg hacia { $to }
+piece--figure = magnitud
+piece--value = valor
+piece--kind = tipo
+piece--lock = bloqueo
+piece--none-stated = no indicado
+piece--governing-case = Caso que gobierna la carga: { $case }.
+piece--length = longitud { $length }
+piece--load-not-known = no se conoce la carga
+piece--no-tie = sin cinta ni cadena en la base
+piece--pull-not-known = { $name }, no se conoce la tracción
+piece--pulls = { $name } tira { $pull }
+piece--tie-name = cinta o cadena { $words }
+piece--now-at-most = ahora máximo { $load }
+piece--now-load = ahora { $load }
+piece--at-most = máximo { $load }
+piece--at-most-use = máximo { $load }, { $use }
+piece--over-limit = sobre el límite
+piece--near-limit = cerca del límite
+piece--under-limit = bajo el límite
+piece--legend-under = menos del 80 % del límite
+piece--legend-near = del 80 al 100 % del límite
+piece--height-over-limit = { $height }, límite { $limit }
+sheet--no-room = Sin espacio junto a la figura: { $labels }.
+sheet--measured-from = Todas las posiciones se miden desde este vehículo.
+view--top = Superior
+view--top-shows = Toda la disposición vista desde arriba
+view--top-title = Vista superior
+view--side = Lateral
+view--side-shows = La elevación lateral, desde el lado del conductor
+view--side-title = Elevación lateral, desde el lado del conductor
+view--end = Trasera
+view--end-shows = La elevación trasera, desde atrás
+view--end-title = Elevación trasera, desde atrás
+view--crib = Cribbing
+view--crib-shows = Una torre de cribbing de cerca, hilada por hilada, con sus contactos
+view--crib-title = Torre de cribbing { $name }
+view--crib-spoken = Torre de cribbing { $name } de cerca
+view--strut = Puntal
+view--strut-shows = Un puntal como triángulo, con su ángulo, sus fuerzas y su cinta o cadena
+view--strut-title = Puntal { $name }
+view--strut-spoken = Puntal { $name } como triángulo
+view--side-push = Empuje lateral
+view--side-push-shows = El empuje lateral que el plan resiste, desde cada dirección
+view--side-push-title = Empuje lateral desde cada dirección
+view--side-push-spoken = Empuje lateral desde cada dirección, y la parte del peso que se resiste
+view--heights = Alturas
+view--heights-shows = La altura de cada torre frente a sus límites con todos, algunos y uno de sus contactos cargados
+view--heights-title = Alturas de las torres y sus límites
+view--utilization = Utilización
+view--utilization-shows = La utilización de cada apoyo y el caso que gobierna
+view--utilization-title = Utilización de cada apoyo
+view--timeline = Cronograma
+view--timeline-shows = Los pasos en el tiempo, con personal y ruta crítica
+view--timeline-title = Cronograma
+view--ground = Suelo
+view--ground-shows = La presión bajo cada torre y base de puntal frente a la capacidad del suelo
+view--ground-title = Presión sobre el suelo
+view--three-d = 3D
+view--three-d-shows = La disposición en tres dimensiones. El editor puede girarla
+view--three-d-title = Vista 3D, desde atrás por el lado del conductor
+view--no-drawing = Sin dibujo
+view--no-such-view = No existe la vista «{ $view }».
+view--waits = Aún sin verificar. Las verificaciones de esta vista siguen en curso.
+view--nothing-to-show = Este plan no tiene nada que mostrar en la vista «{ $view }».
+view--failed = No se pudo dibujar la vista «{ $view }» ({ $reason }). Las verificaciones no se ven afectadas.
+view--not-checked = aún sin verificar
+view--not-checked-spoken = Las verificaciones aún no se han ejecutado. No se muestra ninguna carga ni límite
+view--not-whole = NO SE LEYÓ COMPLETO: puede faltar parte de este plan. No construya con él.
+view--not-read = Sin leer: { $file } línea { $line }. { $problem }
+view--and-more = Y { $more } más.
+view--names-and-more = { $names } y { $more } más
+view--stage = Etapa { $number } de { $total }: { $title }{ $crew }{ $duration }
+view--comma-crew = , personal { $crew }
+view--comma-duration = , { $duration }
+view--what-if-rests = Supuesto: { $loss }. Entonces la carga sigue apoyada.
+view--what-if-free = Supuesto: { $loss }. Entonces nada sostiene { $free }.
+view--unsafe-if = Inseguro: en el caso { $loss }, nada sostiene { $free }.
+view--the-load = la carga
+view--unsafe = Inseguro:
+view--not-checked-names = Sin verificar:
+view--the-plan = el plan
+view--step = paso { $number }
+view--timber = madera
+view--end-of-a-timber = extremo de una madera
+view--wedges = cuñas
+view--strut-sign = puntal
+view--tie-sign = cinta, cadena o cable
+view--force = fuerza
+view--allowed-angles = ángulos que permite la política
+view--limit = límite
+view--chosen-crib = torre elegida
+view--own-limit = su propio límite
+view--unsafe-sign = inseguro
+view--not-known = no se conoce
+view--holds-share = resiste hasta esta parte del peso
+view--policy-requires = exigido por la política
+view--less-than-required = menos de lo exigido
+view--takes-this-long = duración
+view--critical-sign = crítico: el paso siguiente lo espera
+view--may-take-longer = puede tardar más
+view--allowable-bearing = capacidad del suelo
+view--unsafe-or-not-known = inseguro o no se conoce
+view--hidden-behind = oculto detrás
+view--front = FRENTE
+view--ground-surface = Suelo: { $surface }
+view--ground-row = { $element }: { $pressure }, capacidad del suelo { $allowable }
+view--ground-bar = presión y capacidad del suelo
+view--load-over-area = carga ÷ área
+view--pressure-not-known = no se conoce la presión
+view--allowable-not-known = no se conoce la capacidad del suelo
+view--allowable = admite { $allowable }
+view--pad-needed = base necesaria { $size }
+view--ground-row-name = { $element }: { $calculation }, capacidad del suelo { $allowable }{ $pad }
+view--comma-pad-needed = , base necesaria { $size }
+view--all-contacts = todos los contactos
+view--some-contacts = algunos contactos
+view--one-contact = un contacto
+view--ratio-limit = { $contacts }: { $ratio } × ancho
+view--ratio-limit-name = límite con carga en { $contacts }: { $ratio } veces el ancho
+view--push-toward = empuje hacia
+view--holds-up-to = resiste hasta
+view--share = parte
+view--push-facts = Empuje a { $height } sobre el suelo. El menor empuje resistido es { $least } del peso.
+view--fails-first = Falla primero en esa dirección: { $how }.
+view--push-no-promise = Es un resultado calculado. No prueba que un empuje así sea seguro.
+view--lies-on-ground = El vehículo yace sobre el suelo: { $grip } ({ $source }).
+view--least-push = El menor empuje resistido es { $least }
+view--toward-share = Hacia { $direction }: { $share }
+view--use-limit = límite { $limit }
+view--use-not-known = { $support }: no se conoce la utilización
+view--use-spoken = { $support }: utilización { $use }
+view--use-spoken-case = { $support }: utilización { $use }. Caso que gobierna: { $case }
+view--use-inputs-missing = no se conoce: falta la carga o la capacidad
+view--load-of-capacity = { $load } de { $capacity }
+view--worst-contact = ; peor contacto { $calculation }
+view--use-row-name = { $support }: { $numbers }, utilización { $use }, { $level }
+view--crew-of = personal { $crew }
+view--step-name = paso { $number }, { $work }, de { $start } a { $end }{ $crew }{ $critical }
+view--comma-critical = , crítico
+view--step-spoken = { $number }. { $work }, { $start } a { $end }{ $crew }{ $critical }
+view--comma-critical-spoken = , crítico: el paso siguiente lo espera
+spoken--placed = { $thing }, a { $back } del frente, { $side }
+spoken--centerline = en la línea central
+spoken--driver-side = lado del conductor { $distance }
+spoken--passenger-side = lado del pasajero { $distance }
+spoken--loads-finished = Cargas de la obra terminada, como está construida
+spoken--loads-at-stage = Cargas en esta etapa, como está construida
+spoken--loads-if-lost = Cargas si se pierde: { $loss }
+spoken--no-load = Sin carga: { $elements }
 expectation--safe = nada inseguro
 expectation--finding = { $rule } en { $on }
 expectation--finding-anywhere = { $rule }
@@ -2457,6 +3376,8 @@ expectation--not-found = { $rule } no encontró nada ahí
 expectation--no-figure = { $on } no tiene { $figure }
 expectation--figure-is = { $figure } es { $value }
 expectation--partial = el plan no se leyó entero
+caution--heading = Límites de esta herramienta
+caution--text = Esta es una ayuda para planificar y enseñar. No ve la escena y puede equivocarse. No sustituye a la autoridad competente, los procedimientos locales, un ingeniero con licencia ni su propia evaluación de la escena. Si lo que ve difiere del plan, créale a lo que ve.
 element--crib = crib { $name }
 element--step-chock = calza escalonada { $name }
 element--strut = puntal { $name }
@@ -2855,6 +3776,7 @@ word--list-or = { $first } o { $last }
 word--lesser = el menor de { $a } y { $b }
 word--larger = el mayor de { $a } y { $b }
 word--floor-to = { $value }, redondeado hacia abajo a un múltiplo de { $step }
+word--range = { $low } a { $high }
 figure--a-sixth-of-the-width = un sexto del ancho
 figure--perpendicular-to-grain = { $species } perpendicular a la fibra
 figure--allowable-bearing-of = presión admisible de { $surface }

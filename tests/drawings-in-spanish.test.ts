@@ -1,0 +1,115 @@
+import {
+  drawScene,
+  fieldSheet,
+  firstChoice,
+  lossTitles,
+  type Scene,
+  stageTitles,
+  viewsOf,
+} from '@cribwright/drawing';
+import { walk } from '@cribwright/drawing/page';
+import { wordsIn } from '@cribwright/messages';
+import type { Plan } from '@cribwright/model';
+import { samplePlans } from '@cribwright/model/testing';
+import { analyze } from '@cribwright/rules';
+import { describe, expect, it } from 'vitest';
+import { catalogs } from '../packages/messages/src/generated/catalogs.js';
+
+const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/\p{L}{2,}/gu) ?? [];
+
+/** The text of a catalog without its ids and holes. */
+const catalogWords = (catalog: string): ReadonlySet<string> =>
+  new Set(wordsOf(catalog.replace(/^[\w-]+ =/gm, '').replace(/\{[^{}]*\}/g, ' ')));
+
+const spanish = catalogWords(catalogs.es);
+const english = new Set([...catalogWords(catalogs.en)].filter((w) => !spanish.has(w)));
+
+/** Names that the plan gives: its own, and those of what it takes from libraries. They are the same in each language. */
+const named = new Set([
+  'name',
+  'title',
+  'nominal',
+  'species',
+  'part',
+  'lock',
+  'item',
+  'finding',
+  'authority',
+  'reason',
+  'locator',
+  'id',
+  'policy',
+  'limit',
+]);
+function namesIn(value: unknown, key = ''): readonly string[] {
+  if (typeof value === 'string') return named.has(key) ? wordsOf(value) : [];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([k, v]) => namesIn(v, Array.isArray(value) ? key : k));
+}
+
+const es = wordsIn('es', 'us');
+const said = (scene: Scene): readonly string[] => [
+  scene.title,
+  scene.words,
+  scene.caution,
+  ...[...walk(scene.items)].flatMap((i) =>
+    i.kind === 'text' ? [i.text] : i.kind === 'group' ? [i.name ?? '', i.drag?.fixed ?? ''] : [],
+  ),
+  ...(scene.space?.things ?? []).map((t) => t.name),
+];
+
+/** English words in texts, with the text in which each stands. */
+function left(texts: readonly string[], plan: Plan): readonly string[] {
+  // One of the plan's `front mounts` is its `front mount`.
+  const names = new Set(namesIn(plan).flatMap((n) => [n, n.replace(/s$/, '')]));
+  return [
+    ...new Set(
+      texts.flatMap((text) =>
+        wordsOf(text)
+          .filter((w) => english.has(w) && !names.has(w))
+          .map((w) => `${w}: ${text}`),
+      ),
+    ),
+  ];
+}
+
+it('knows English when it reads it', () => {
+  for (const word of ['the', 'known', 'capacity', 'side', 'allowable', 'front'])
+    expect(english).toContain(word);
+});
+
+describe.each(Object.entries(samplePlans))('%s in Spanish', (_name, plan) => {
+  const analysis = analyze(plan, { push: true });
+  const views = viewsOf(plan, analysis, false, es);
+
+  it.each(views.map((v) => v.id))('has no English in the view %s', (view) => {
+    const last = analysis.stages.length - 1;
+    const lost = analysis.stages[last]?.losses[0]?.id;
+    const choices = [
+      { ...firstChoice, view },
+      ...(last < 0
+        ? []
+        : [
+            { ...firstChoice, view, stage: 0 },
+            { ...firstChoice, view, stage: last, lost },
+          ]),
+    ];
+    const texts = choices.flatMap((c) => said(drawScene(plan, analysis, c, false, es)));
+    expect(texts.length).toBeGreaterThan(3);
+    expect(left(texts, plan)).toEqual([]);
+  });
+
+  it('has no English in the names of views, stages and losses, and on the field sheet', () => {
+    const page = fieldSheet(plan, analysis, { sums: true, words: es })
+      .replace(/<style>.*?<\/style>/gs, ' ')
+      .replace(/<text[^>]*>.*?<\/text>/gs, ' ')
+      .replace(/<[^>]*>/g, '\n');
+    const texts = [
+      ...views.flatMap((v) => [v.name, v.shows]),
+      ...stageTitles(plan, analysis, es).map((t) => t.title),
+      ...lossTitles(plan, analysis, undefined, es).map((t) => t.title),
+      ...page.split('\n'),
+    ];
+    expect(left(texts, plan)).toEqual([]);
+  });
+});
