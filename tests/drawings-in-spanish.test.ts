@@ -100,7 +100,7 @@ describe.each(Object.entries(samplePlans))('%s in Spanish', (_name, plan) => {
   });
 
   it('has no English in the names of views, stages and losses, and on the field sheet', () => {
-    const page = fieldSheet(plan, analysis, { sums: true, words: es })
+    const page = fieldSheet(plan, analysis, { calculations: true, words: es })
       .replace(/<style>.*?<\/style>/gs, ' ')
       .replace(/<text[^>]*>.*?<\/text>/gs, ' ')
       .replace(/<[^>]*>/g, '\n');

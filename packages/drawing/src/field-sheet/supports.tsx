@@ -1,7 +1,7 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 
 import type { Analysis, SupportResult } from '@cribwright/engine';
-import { elementWords } from '@cribwright/engine/internal';
+import { elementMessage } from '@cribwright/engine';
 import type { Figure } from '@cribwright/messages';
 import { message, name, term, type Words } from '@cribwright/messages';
 import type { Plan } from '@cribwright/model';
@@ -51,7 +51,7 @@ export function Supports({
         {shown.map((s) => (
           <tr key={s.id} class={s.worst === 'danger' ? 'danger-row' : undefined}>
             <td class={s.worst === 'danger' ? 'danger' : undefined}>
-              {words.message(elementWords(plan, s.id))}
+              {words.message(elementMessage(plan, s.id))}
             </td>
             <td>{howBuilt(s, plan, words)}</td>
             {columns.map(({ key }) => (

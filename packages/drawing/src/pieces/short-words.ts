@@ -1,4 +1,4 @@
-import { elementWords } from '@cribwright/engine/internal';
+import { elementMessage } from '@cribwright/engine';
 import { type Message, type Name, name } from '@cribwright/messages';
 import type { Look } from '../look/look.js';
 import { shortName } from '../text/short-name.js';
@@ -8,7 +8,7 @@ export function shortWords(
   { id, name: own }: { readonly id: string; readonly name: string },
   look: Look,
 ): Message | Name {
-  const words = elementWords(look.plan, id);
+  const words = elementMessage(look.plan, id);
   return words.kind === 'message' && 'name' in words.holes
     ? { ...words, holes: { ...words.holes, name: name(shortName(own)) } }
     : words;

@@ -1,5 +1,5 @@
 import type { GroundResult } from '@cribwright/engine';
-import { elementWords } from '@cribwright/engine/internal';
+import { elementMessage } from '@cribwright/engine';
 import { message, name, term } from '@cribwright/messages';
 import { headingOf } from '../look/heading-of.js';
 import { gravest, type Look } from '../look/look.js';
@@ -44,7 +44,7 @@ export const view: View = {
         ...list.map((g) =>
           say.message(
             message('view.ground-row', {
-              element: elementWords(look.plan, g.element),
+              element: elementMessage(look.plan, g.element),
               pressure: name(say.figure(g.pressure)),
               allowable: name(say.figure(g.allowable)),
             }),
@@ -91,7 +91,7 @@ function groundRow(g: GroundResult, look: Look, top: number, length: (pa: number
       : part > 0.8
         ? ({ tone: 'warning', fill: 'hatch' } as const)
         : ({ tone: 'good', fill: 'light' } as const);
-  const element = elementWords(look.plan, g.element);
+  const element = elementMessage(look.plan, g.element);
   const sum = `${say.figure(g.load)} ÷ ${say.figure(g.area)} = ${say.figure(g.pressure)}`;
   const pad = g.padNeeded === undefined ? undefined : name(say.figure(g.padNeeded));
   return group(

@@ -1,5 +1,5 @@
 import type { SupportResult } from '@cribwright/engine';
-import { elementWords } from '@cribwright/engine/internal';
+import { elementMessage } from '@cribwright/engine';
 import { message, name, term } from '@cribwright/messages';
 import { headingOf } from '../look/heading-of.js';
 import { gravest, type Look, momentOf } from '../look/look.js';
@@ -66,7 +66,7 @@ export const view: View = {
 };
 
 function useWords({ id, figures: { use } }: SupportResult, look: Look): string {
-  const support = elementWords(look.plan, id);
+  const support = elementMessage(look.plan, id);
   if (use?.value === undefined) return look.say.message(message('view.use-not-known', { support }));
   const holes = { support, use: name(look.say.figure(use)) };
   return look.say.message(
@@ -149,7 +149,7 @@ function useRow(
         ref: { element: support.id },
         name: look.say.message(
           message('view.use-row-name', {
-            support: elementWords(look.plan, support.id),
+            support: elementMessage(look.plan, support.id),
             numbers: name(sum),
             use: name(look.say.figure(use)),
             level: level.words,

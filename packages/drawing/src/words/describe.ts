@@ -1,5 +1,5 @@
 import type { Reaction } from '@cribwright/engine';
-import { elementWords } from '@cribwright/engine/internal';
+import { elementMessage } from '@cribwright/engine';
 import { list, type Message, message, name, term } from '@cribwright/messages';
 import type { Look } from '../look/look.js';
 import { momentOf } from '../look/look.js';
@@ -45,7 +45,7 @@ export function describe(look: Look, what: string): string {
 function loads(look: Look): readonly string[] {
   const { say } = look;
   const moment = look.lost ?? look.asBuilt;
-  const shown = new Map(look.things.map((t) => [t.id, elementWords(look.plan, t.id)]));
+  const shown = new Map(look.things.map((t) => [t.id, elementMessage(look.plan, t.id)]));
   const own = (moment?.reactions ?? []).filter((r) => shown.has(r.element));
   if (moment === undefined || own.length === 0) return [];
   const carrying = (r: Reaction) => r.load.high > 0;

@@ -1,4 +1,4 @@
-import { elementWords } from '@cribwright/engine/internal';
+import { elementMessage } from '@cribwright/engine';
 import { type Message, message, type Name, name, term } from '@cribwright/messages';
 import { type Look, notChecked } from '../look/look.js';
 import { remembered } from '../sharing/remembered.js';
@@ -31,7 +31,7 @@ function call(thing: Thing, look: Look): string {
     say.message(
       thing.kind === 'vehicle'
         ? message('piece.vehicle', { name: name(thing.name) })
-        : elementWords(look.plan, thing.id),
+        : elementMessage(look.plan, thing.id),
     ),
   ];
   const figures = look.support(thing.id)?.figures ?? {};
