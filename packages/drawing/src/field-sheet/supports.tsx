@@ -1,7 +1,6 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 
-import type { Analysis, SupportResult } from '@cribwright/engine';
-import { elementMessage } from '@cribwright/engine';
+import { type Analysis, elementMessage, type SupportResult } from '@cribwright/engine';
 import type { Figure } from '@cribwright/messages';
 import { message, name, term, type Words } from '@cribwright/messages';
 import type { Plan } from '@cribwright/model';

@@ -1,5 +1,4 @@
-import type { SupportResult } from '@cribwright/engine';
-import { elementMessage } from '@cribwright/engine';
+import { elementMessage, type SupportResult } from '@cribwright/engine';
 import { message, name, term } from '@cribwright/messages';
 import { headingOf } from '../look/heading-of.js';
 import { gravest, type Look, momentOf } from '../look/look.js';

@@ -1,5 +1,4 @@
-import type { Reaction } from '@cribwright/engine';
-import { elementMessage } from '@cribwright/engine';
+import { elementMessage, type Reaction } from '@cribwright/engine';
 import { list, type Message, message, name, term } from '@cribwright/messages';
 import type { Look } from '../look/look.js';
 import { momentOf } from '../look/look.js';
