@@ -4,11 +4,12 @@ import { drawScene, svgOf, viewsOf } from '@cribwright/drawing';
 import { type Asked, choiceOf, NotUnderstood, themeOf } from '../drawing/choice.js';
 import { fileNames } from '../drawing/file-names.js';
 import { type PlanToShow, planNamed, plansIn } from '../files/plans-in.js';
+import { type SpeechOptions, speechOf, withLanguage, withUnits } from '../report/words.js';
 import type { Io } from '../terminal/io.js';
 import { printable } from '../terminal/paint.js';
 import type { CommandPart } from './command.js';
 
-interface Options extends Asked {
+interface Options extends Asked, SpeechOptions {
   readonly output?: string;
   readonly plan?: string;
   readonly every?: boolean;
@@ -18,8 +19,7 @@ interface Options extends Asked {
 /** `cribwright draw FILE -o out.svg`: the drawing that the panel shows. */
 export const draw: CommandPart = {
   add: (program, io, ends) =>
-    program
-      .command('draw')
+    withUnits(withLanguage(program.command('draw')))
       .summary('draw a plan as SVG')
       .description(
         'Draws one view of a plan, as the panel in the editor shows it. With --every, draws all views of all ' +
@@ -54,8 +54,9 @@ export const draw: CommandPart = {
 
 function writeOne(plans: readonly PlanToShow[], io: Io, options: Options): void {
   const one = planNamed(plans, options.plan);
-  const choice = choiceOf(options, one.plan, one.analysis);
-  const svg = svgOf(drawScene(one.plan, one.analysis, choice), themeOf(options.theme));
+  const words = speechOf(options).wordsFor(one.plan);
+  const choice = choiceOf(options, one.plan, one.analysis, words);
+  const svg = svgOf(drawScene(one.plan, one.analysis, choice, false, words), themeOf(options.theme));
   if (options.output === undefined) io.out(svg);
   else write(resolve(io.cwd, options.output), svg);
 }
@@ -65,11 +66,13 @@ function writeEvery(plans: readonly PlanToShow[], io: Io, options: Options): voi
   const folder = resolve(io.cwd, options.output);
   const theme = themeOf(options.theme);
   const nameOf = fileNames();
+  const { wordsFor } = speechOf(options);
   for (const { plan, analysis } of plans) {
+    const words = wordsFor(plan);
     for (const view of viewsOf(plan, analysis)) {
       const choice = choiceOf({ view: view.id }, plan, analysis);
       const path = join(folder, nameOf([plan.title, view.id], 'svg'));
-      write(path, svgOf(drawScene(plan, analysis, choice), theme));
+      write(path, svgOf(drawScene(plan, analysis, choice, false, words), theme));
       io.out(`${path}\n`);
     }
   }

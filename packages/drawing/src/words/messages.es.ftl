@@ -3,8 +3,8 @@
 placed = { $thing }, a { $back } del frente, { $side }
 centerline = en la línea central
 driver-side = lado del conductor { $distance }
-passenger-side = lado del pasajero { $distance }
-loads-finished = Cargas de la obra terminada, como está construida
-loads-at-stage = Cargas en esta etapa, como está construida
+passenger-side = lado del acompañante { $distance }
+loads-finished = Cargas de la obra terminada, tal como está armada
+loads-at-stage = Cargas en esta etapa, tal como está armada
 loads-if-lost = Cargas si se pierde: { $loss }
 no-load = Sin carga: { $elements }

@@ -11,9 +11,9 @@ import { walk } from '@cribwright/drawing/page';
 import { wordsIn } from '@cribwright/messages';
 import type { Plan } from '@cribwright/model';
 import { samplePlans } from '@cribwright/model/testing';
-import { analyze } from '@cribwright/rules';
 import { describe, expect, it } from 'vitest';
-import { catalogs } from '../packages/messages/src/generated/catalogs.js';
+import { catalogs } from '../../packages/messages/src/generated/catalogs.js';
+import { examplePlans, sampleDrawings } from './drawn-plans.js';
 
 const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/\p{L}{2,}/gu) ?? [];
 
@@ -37,7 +37,6 @@ const named = new Set([
   'authority',
   'reason',
   'locator',
-  'id',
   'policy',
   'limit',
 ]);
@@ -55,7 +54,7 @@ const said = (scene: Scene): readonly string[] => [
   ...[...walk(scene.items)].flatMap((i) =>
     i.kind === 'text' ? [i.text] : i.kind === 'group' ? [i.name ?? '', i.drag?.fixed ?? ''] : [],
   ),
-  ...(scene.space?.things ?? []).map((t) => t.name),
+  ...(scene.space?.things ?? []).flatMap((t) => [t.name, t.label ?? ""]),
 ];
 
 /** English words in texts, with the text in which each stands. */
@@ -78,8 +77,9 @@ it('knows English when it reads it', () => {
     expect(english).toContain(word);
 });
 
-describe.each(Object.entries(samplePlans))('%s in Spanish', (_name, plan) => {
-  const analysis = analyze(plan, { push: true });
+const drawn = [...sampleDrawings(Object.keys(samplePlans)), ...(await examplePlans())];
+
+describe.each(drawn)('$name in Spanish', ({ plan, analysis }) => {
   const views = viewsOf(plan, analysis, false, es);
 
   it.each(views.map((v) => v.id))('has no English in the view %s', (view) => {
