@@ -31,11 +31,11 @@ const named = new Set([
   'nominal',
   'species',
   'part',
-  'lock',
   'item',
   'finding',
   'authority',
   'reason',
+  'remark',
   'locator',
   'policy',
   'limit',
@@ -54,7 +54,7 @@ const said = (scene: Scene): readonly string[] => [
   ...[...walk(scene.items)].flatMap((i) =>
     i.kind === 'text' ? [i.text] : i.kind === 'group' ? [i.name ?? '', i.drag?.fixed ?? ''] : [],
   ),
-  ...(scene.space?.things ?? []).flatMap((t) => [t.name, t.label ?? ""]),
+  ...(scene.space?.things ?? []).flatMap((t) => [t.name, t.label ?? '']),
 ];
 
 /** English words in texts, with the text in which each stands. */

@@ -6,6 +6,7 @@ import { message, name, term, type Words } from '@cribwright/messages';
 import type { Plan } from '@cribwright/model';
 import type { JSX } from 'preact';
 import { sayIn } from '../text/say.js';
+import { lockWords } from '../words/lock-words.js';
 
 const figureIn = (support: SupportResult, key: string, words: Words): string => {
   const figure: Figure | undefined = support.figures[key];
@@ -84,7 +85,7 @@ function howBuilt(support: SupportResult, plan: Plan, words: Words): string {
     const angle = figureIn(support, 'angle', words);
     return [
       strut.gear.name,
-      strut.lock ?? words.message(term('field-sheet.no-lock')),
+      words.message(strut.lock === undefined ? term('field-sheet.no-lock') : lockWords(strut.lock)),
       ...(angle ? [angle] : []),
     ].join(', ');
   }

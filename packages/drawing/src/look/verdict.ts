@@ -1,6 +1,7 @@
 import type { Finding } from '@cribwright/engine';
-import { message, name, term } from '@cribwright/messages';
+import { message, name, type TermId, term } from '@cribwright/messages';
 import type { Verdict } from '../sheet/sheet.js';
+import { drawnName } from '../text/drawn-name.js';
 import { moreWords } from '../text/more-words.js';
 import { shortName } from '../text/short-name.js';
 import type { Look } from './look.js';
@@ -37,12 +38,20 @@ const named = (findings: readonly Finding[], look: Look): readonly string[] => [
   ...new Set(findings.map((f) => subjectOf(f.subject.element, look))),
 ];
 
+/** What a finding may stand at that has no name of its own. */
+const wholes = new Map<string, TermId>([
+  ['plan', 'view.the-plan'],
+  ['ground', 'view.the-ground'],
+  ['steps', 'view.the-order'],
+  ['size up', 'view.the-size-up'],
+]);
+
 /** An element as the plan calls it; one that is not drawn by its kind, with its number where it has one. */
 function subjectOf(element: string, look: Look): string {
   const thing = look.things.find((t) => t.id === element);
-  if (thing !== undefined) return shortName(thing.name);
+  if (thing !== undefined) return shortName(drawnName(thing.name, look.say));
   const [kind = element, own = ''] = element.split('/');
   if (kind === 'step') return look.say.message(message('view.step', { number: name(own) }));
-  if (kind === 'plan') return look.say.message(term('view.the-plan'));
-  return own === '' ? kind : own;
+  const whole = wholes.get(kind);
+  return whole !== undefined && own === '' ? look.say.message(term(whole)) : own === '' ? kind : own;
 }

@@ -32,12 +32,12 @@ export function contactTable(
     return reaction === undefined ? say.message(term('piece.none')) : say.force(reaction.load);
   };
   const columns = [
-    { title: say.message(term('piece.contact')), width: 14 },
+    { title: say.message(term('piece.contact')), width: 16 },
     { title: say.message(term('piece.meets')), width: 22 },
     ...(moment === undefined ? [] : [{ title: say.message(term('piece.now')), width: 32 }]),
-    { title: say.message(term(moment === undefined ? 'piece.load-at-most' : 'piece.worst')), width: 32 },
-    { title: say.message(term('piece.capacity')), width: 22 },
-    { title: say.message(term('piece.use')), width: 18 },
+    { title: say.message(term(moment === undefined ? 'piece.load-at-most' : 'piece.worst')), width: 30 },
+    { title: say.message(term('piece.capacity')), width: 20 },
+    { title: say.message(term('piece.use')), width: 22 },
   ];
   const rows = contacts.map(
     (c): Row => ({

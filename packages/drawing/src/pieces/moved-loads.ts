@@ -31,8 +31,8 @@ export function movedLoads(
     table(
       `moved ${i}`,
       [
-        { title: say.message(term('piece.contact')), width: 46 },
-        { title: say.message(term('piece.before')), width: 33, align: 'end' },
+        { title: say.message(term('piece.contact')), width: 50 },
+        { title: say.message(term('piece.before')), width: 31, align: 'end' },
         { title: say.message(term('piece.after')), width: 35, align: 'end' },
       ],
       part.map(({ label, ...r }) => ({

@@ -6,6 +6,7 @@ import type { Item } from '../scene/scene.js';
 import { leading, type } from '../sheet/sizes.js';
 import { rowHeight, table } from '../sheet/table.js';
 import { wrap } from '../text/wrap.js';
+import { lockWords } from '../words/lock-words.js';
 import { useBar } from './use-bar.js';
 import { useLimit } from './use-level.js';
 
@@ -21,7 +22,10 @@ export function strutTable(
     { key: 'kind', cells: [say.message(term('piece.kind')), strut.gear.name] },
     {
       key: 'lock',
-      cells: [say.message(term('piece.lock')), strut.lock ?? say.message(term('piece.none-stated'))],
+      cells: [
+        say.message(term('piece.lock')),
+        say.message(strut.lock === undefined ? term('piece.none-stated') : lockWords(strut.lock)),
+      ],
     },
     ...Object.values(figures).map((f) => ({
       key: f.key,

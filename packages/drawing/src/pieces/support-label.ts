@@ -5,6 +5,7 @@ import type { Label } from '../labels/label.js';
 import { gravest, type Look, notChecked } from '../look/look.js';
 import type { Box } from '../scene/bounds.js';
 import type { Thing, ThingKind } from '../space/thing.js';
+import { drawnName } from '../text/drawn-name.js';
 import { moreWords } from '../text/more-words.js';
 import type { Say } from '../text/say.js';
 import { shortName } from '../text/short-name.js';
@@ -22,7 +23,7 @@ export function labelFor(thing: Thing, look: Look, box: Box, others: readonly Th
     at: center,
     clear: { x: (box.right - box.left) / 2, y: (box.bottom - box.top) / 2 },
     name: listOf(
-      all.map((t) => t.name),
+      all.map((t) => drawnName(t.name, look.say)),
       look.say,
     ),
     beside: sizeOf(thing, look),
@@ -32,11 +33,12 @@ export function labelFor(thing: Thing, look: Look, box: Box, others: readonly Th
   };
 }
 
-/** Names in a row; of many, the first few and how many more. */
-export const listOf = (names: readonly string[], say: Say): string =>
-  names.length <= 4
-    ? names.map(shortName).join(', ')
-    : moreWords(names.slice(0, 3).map(shortName).join(', '), names.length - 3, say);
+/** Names in a row; of many, the first few and how many more. `most` is how many may be named. */
+export const listOf = (names: readonly string[], say: Say, most = 4): string => {
+  if (names.length <= most) return names.map(shortName).join(', ');
+  const first = names.slice(0, Math.max(1, most - 1));
+  return moreWords(first.map(shortName).join(', '), names.length - first.length, say);
+};
 
 /** Past its limit is unsafe to look at, whatever the findings say. */
 export function overused(thing: { readonly id: string }, look: Look): boolean {

@@ -87,6 +87,9 @@ the-load = the load
 unsafe = Unsafe:
 not-checked-names = Not checked:
 the-plan = the plan
+the-ground = the ground
+the-order = the order of work
+the-size-up = the size-up
 # $number (name)
 step = step { $number }
 
@@ -178,6 +181,8 @@ use-inputs-missing = not known: the load or the capacity is missing
 # $load (name)
 # $capacity (name)
 load-of-capacity = { $load } of { $capacity }
+# $capacity (name)
+load-not-known-capacity = load not known; capacity { $capacity }
 # $calculation (name)
 worst-contact = ; worst contact { $calculation }
 # $support (text)

@@ -51,7 +51,7 @@ and-more = Y { $more } más.
 names-and-more = { $names } y { $more } más
 
 stage = Etapa { $number } de { $total }: { $title }{ $crew }{ $duration }
-comma-crew = , personal { $crew }
+comma-crew = , equipo de { $crew }
 comma-duration = , { $duration }
 what-if-rests = Supuesto: { $loss }. Entonces la carga sigue apoyada.
 what-if-free = Supuesto: { $loss }. Entonces nada sujeta { $free }.
@@ -60,6 +60,9 @@ the-load = la carga
 unsafe = Inseguro:
 not-checked-names = Sin comprobar:
 the-plan = el plan
+the-ground = el suelo
+the-order = el orden de trabajo
+the-size-up = la evaluación
 step = paso { $number }
 
 timber = madera
@@ -103,7 +106,7 @@ ratio-limit = { $contacts }: { $ratio } × ancho
 ratio-limit-name = límite con carga en { $contacts }: { $ratio } veces el ancho
 
 push-toward = empuje hacia
-holds-up-to = aguanta hasta
+holds-up-to = aguanta
 share = parte
 push-facts = Empuje a { $height } sobre el suelo. El menor empuje que aguanta es { $least } del peso.
 fails-first = Cede primero en esa dirección: { $how }.
@@ -118,10 +121,11 @@ use-spoken = { $support }: utilización { $use }
 use-spoken-case = { $support }: utilización { $use }. Caso que rige: { $case }
 use-inputs-missing = no se conoce: falta la carga o la capacidad
 load-of-capacity = { $load } de { $capacity }
+load-not-known-capacity = no se conoce la carga; capacidad { $capacity }
 worst-contact = ; peor contacto { $calculation }
 use-row-name = { $support }: { $numbers }, utilización { $use }, { $level }
 
-crew-of = personal { $crew }
+crew-of = equipo de { $crew }
 step-name = paso { $number }, { $work }, de { $start } a { $end }{ $crew }{ $critical }
 comma-critical = , crítico
 step-spoken = { $number }. { $work }, { $start } a { $end }{ $crew }{ $critical }

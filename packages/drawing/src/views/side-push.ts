@@ -63,9 +63,9 @@ function facts(push: PushResult, look: Look, left: number, top: number) {
   const grid = table(
     'weakest',
     [
-      { title: say.message(term('view.push-toward')), width: width - 35 },
-      { title: say.message(term('view.holds-up-to')), width: 21, align: 'end' },
-      { title: say.message(term('view.share')), width: 14, align: 'end' },
+      { title: say.message(term('view.push-toward')), width: width - 31 },
+      { title: say.message(term('view.holds-up-to')), width: 19, align: 'end' },
+      { title: say.message(term('view.share')), width: 12, align: 'end' },
     ],
     worst.map((d, i) => ({
       key: String(i),

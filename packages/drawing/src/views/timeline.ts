@@ -4,9 +4,9 @@ import type { Look } from '../look/look.js';
 import { at, group, line, rectangle, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { heading, sheet } from '../sheet/sheet.js';
-import { margin, sheetWidth, type } from '../sheet/sizes.js';
+import { leading, margin, sheetWidth, type } from '../sheet/sizes.js';
 import type { Say } from '../text/say.js';
-import { clip } from '../text/wrap.js';
+import { wrap } from '../text/wrap.js';
 import { sentences } from '../words/sentences.js';
 import type { View } from './view.js';
 
@@ -35,31 +35,39 @@ export const view: View = {
     const top = head.bottom + 9;
     const end = Math.max(60, ...timeline.rows.map((r) => r.end.high));
     const x = (seconds: number) => left + ((right - left) * seconds) / end;
-    const rows = timeline.rows.map((row, i): Item => {
-      const y = top + i * rowHigh;
+    let bottom = top;
+    const rows = timeline.rows.map((row): Item => {
+      const y = bottom;
       const [from, to] = [x(row.start.low), x(row.end.low)];
       const now = look.choice.stage !== undefined && look.stage?.step === row.step;
       const crew = row.crew === undefined ? '' : String(row.crew);
       const work = say.words.message(row.title);
-      const label = `${row.number}. ${work}`;
+      const title = wrap(
+        `${row.number}. ${work}`,
+        left - margin - 4,
+        type.dimension,
+        row.critical ? 'bold' : 'normal',
+      );
+      const high = rowHigh + (title.length - 1) * type.dimension * leading;
+      bottom += high;
       return group(
         row.step,
         [
           ...(now
             ? [
-                rectangle('now', 'note', margin, y - 0.7, sheetWidth - 2 * margin, rowHigh - 0.6, 'light', {
+                rectangle('now', 'note', margin, y - 0.7, sheetWidth - 2 * margin, high - 0.6, 'light', {
                   width: 0.3,
                 }),
               ]
             : []),
-          text(
-            'title',
-            at(margin + 1, y + 3.4),
-            clip(label, left - margin - 4, type.dimension, row.critical ? 'bold' : 'normal'),
-            type.dimension,
-            {
-              weight: row.critical ? 'bold' : 'normal',
-            },
+          ...title.map((words, i) =>
+            text(
+              `title ${i}`,
+              at(margin + 1, y + 3.4 + i * type.dimension * leading),
+              words,
+              type.dimension,
+              { weight: row.critical ? 'bold' : 'normal' },
+            ),
           ),
           rectangle('bar', 'load', from, y, Math.max(0.6, to - from), 4.4, row.critical ? 'hatch' : 'light', {
             width: 0.3,
@@ -97,7 +105,6 @@ export const view: View = {
         },
       );
     });
-    const bottom = top + timeline.rows.length * rowHigh;
     return sheet({
       choice: look.choice,
       heading: title,

@@ -114,10 +114,11 @@ function useRow(
     type.small,
   );
   const high = Math.max(8.6, governs.length * type.small * leading + 2.5);
-  const ofCapacity = message('view.load-of-capacity', {
-    load: name(look.say.figure(load)),
-    capacity: name(look.say.figure(capacity)),
-  });
+  const most = name(look.say.figure(capacity));
+  const ofCapacity =
+    load?.value === undefined
+      ? message('view.load-not-known-capacity', { capacity: most })
+      : message('view.load-of-capacity', { load: name(look.say.figure(load)), capacity: most });
   const sum = `${look.say.message(ofCapacity)}${worstContact(support, look.say)}`;
   const sign =
     level.tone === 'danger' || unknown

@@ -16,3 +16,7 @@ loads-at-stage = Loads at this stage, as built
 loads-if-lost = Loads if this is lost: { $loss }
 # $elements (list)
 no-load = Carrying no load: { $elements }
+
+lock-pinned = pinned
+lock-collar = lock collar
+lock-pump-only = pump only

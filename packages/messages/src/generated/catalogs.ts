@@ -303,6 +303,9 @@ export interface MessageHoles {
   readonly 'view.unsafe': NoHoles;
   readonly 'view.not-checked-names': NoHoles;
   readonly 'view.the-plan': NoHoles;
+  readonly 'view.the-ground': NoHoles;
+  readonly 'view.the-order': NoHoles;
+  readonly 'view.the-size-up': NoHoles;
   readonly 'view.step': { readonly number: H['name'] };
   readonly 'view.timber': NoHoles;
   readonly 'view.end-of-a-timber': NoHoles;
@@ -356,6 +359,7 @@ export interface MessageHoles {
   readonly 'view.use-spoken-case': { readonly support: H['text']; readonly use: H['name']; readonly case: H['phrase'] };
   readonly 'view.use-inputs-missing': NoHoles;
   readonly 'view.load-of-capacity': { readonly load: H['name']; readonly capacity: H['name'] };
+  readonly 'view.load-not-known-capacity': { readonly capacity: H['name'] };
   readonly 'view.worst-contact': { readonly calculation: H['name'] };
   readonly 'view.use-row-name': { readonly support: H['text']; readonly numbers: H['name']; readonly use: H['name']; readonly level: H['message'] };
   readonly 'view.crew-of': { readonly crew: H['name'] };
@@ -371,6 +375,9 @@ export interface MessageHoles {
   readonly 'spoken.loads-at-stage': NoHoles;
   readonly 'spoken.loads-if-lost': { readonly loss: H['phrase'] };
   readonly 'spoken.no-load': { readonly elements: H['list'] };
+  readonly 'spoken.lock-pinned': NoHoles;
+  readonly 'spoken.lock-collar': NoHoles;
+  readonly 'spoken.lock-pump-only': NoHoles;
   readonly 'expectation.safe': NoHoles;
   readonly 'expectation.finding': { readonly rule: H['name']; readonly on: H['text'] };
   readonly 'expectation.finding-anywhere': { readonly rule: H['name'] };
@@ -1766,6 +1773,9 @@ view--the-load = the load
 view--unsafe = Unsafe:
 view--not-checked-names = Not checked:
 view--the-plan = the plan
+view--the-ground = the ground
+view--the-order = the order of work
+view--the-size-up = the size-up
 view--step = step { $number }
 view--timber = timber
 view--end-of-a-timber = end of a timber
@@ -1819,6 +1829,7 @@ view--use-spoken = { $support }: utilization { $use }
 view--use-spoken-case = { $support }: utilization { $use }. Governing case: { $case }
 view--use-inputs-missing = not known: the load or the capacity is missing
 view--load-of-capacity = { $load } of { $capacity }
+view--load-not-known-capacity = load not known; capacity { $capacity }
 view--worst-contact = ; worst contact { $calculation }
 view--use-row-name = { $support }: { $numbers }, utilization { $use }, { $level }
 view--crew-of = crew of { $crew }
@@ -1834,6 +1845,9 @@ spoken--loads-finished = Loads of the finished work, as built
 spoken--loads-at-stage = Loads at this stage, as built
 spoken--loads-if-lost = Loads if this is lost: { $loss }
 spoken--no-load = Carrying no load: { $elements }
+spoken--lock-pinned = pinned
+spoken--lock-collar = lock collar
+spoken--lock-pump-only = pump only
 expectation--safe = nothing unsafe
 expectation--finding = { $rule } on { $on }
 expectation--finding-anywhere = { $rule }
@@ -3100,7 +3114,7 @@ field-sheet--crib-build = { $courses } hiladas de { $timber }, { $length } de la
 field-sheet--crib-build-solid = { $courses } hiladas de { $timber }, { $length } de largo, { $lengthwise } por { $crosswise }, base maciza
 field-sheet--no-lock = sin seguro
 field-sheet--no-steps = El plan no tiene orden de trabajo.
-field-sheet--crew = personal { $crew }
+field-sheet--crew = equipo de { $crew }
 field-sheet--done-at = listo a los { $time }
 field-sheet--total = total
 field-sheet--peak-crew = personal máximo { $crew }
@@ -3112,7 +3126,7 @@ field-sheet--ground-facing = { $ground }, { $facing }
 piece--vehicle = vehículo { $name }
 piece--center-of-gravity = centro de gravedad de { $name }: a { $place } del frente
 piece--contacts-from-above = contactos desde arriba
-piece--contact-name = contacto { $number }, toca { $part }, carga { $load }, capacidad { $capacity }, utilización { $use }
+piece--contact-name = contacto { $number }, toca { $part }, carga: { $load }, capacidad: { $capacity }, utilización: { $use }
 piece--nothing = nada
 piece--too-high = { $amount } más alto que la pieza que captura
 piece--contact = contacto
@@ -3190,9 +3204,9 @@ piece--not-known = no se conoce
 piece--smaller-changes = y { $contacts } contactos que cambian menos
 piece--spoken-height = { $height } de alto
 piece--spoken-angle = a { $angle }
-piece--spoken-load = carga { $load }
-piece--spoken-capacity = capacidad { $capacity }
-piece--spoken-use = utilización { $use }
+piece--spoken-load = carga: { $load }
+piece--spoken-capacity = capacidad: { $capacity }
+piece--spoken-use = utilización: { $use }
 piece--being-placed = se está colocando ahora
 piece--placed-later = se coloca después
 piece--taken-as-lost = perdido en este supuesto
@@ -3208,10 +3222,10 @@ piece--toward-front = hacia el frente
 piece--toward-rear = hacia atrás
 piece--toward-driver = hacia el lado del conductor
 piece--toward-passenger = hacia el lado del acompañante
-piece--way-front = frente
+piece--way-front = el frente
 piece--way-rear = atrás
-piece--way-driver = lado del conductor
-piece--way-passenger = lado del acompañante
+piece--way-driver = el conductor
+piece--way-passenger = el acompañante
 piece--way-between = { $way }, { $degrees } deg hacia { $to }
 piece--figure = dato
 piece--value = valor
@@ -3221,7 +3235,7 @@ piece--none-stated = no indicado
 piece--governing-case = Caso que rige la carga: { $case }.
 piece--length = longitud { $length }
 piece--load-not-known = no se conoce la carga
-piece--no-tie = sin correa ni cadena en la base
+piece--no-tie = base sin amarrar
 piece--pull-not-known = { $name }, no se conoce el tiro
 piece--pulls = { $name } tira { $pull }
 piece--tie-name = correa o cadena { $words }
@@ -3285,7 +3299,7 @@ view--not-read = Sin leer: { $file } línea { $line }. { $problem }
 view--and-more = Y { $more } más.
 view--names-and-more = { $names } y { $more } más
 view--stage = Etapa { $number } de { $total }: { $title }{ $crew }{ $duration }
-view--comma-crew = , personal { $crew }
+view--comma-crew = , equipo de { $crew }
 view--comma-duration = , { $duration }
 view--what-if-rests = Supuesto: { $loss }. Entonces la carga sigue apoyada.
 view--what-if-free = Supuesto: { $loss }. Entonces nada sujeta { $free }.
@@ -3294,6 +3308,9 @@ view--the-load = la carga
 view--unsafe = Inseguro:
 view--not-checked-names = Sin comprobar:
 view--the-plan = el plan
+view--the-ground = el suelo
+view--the-order = el orden de trabajo
+view--the-size-up = la evaluación
 view--step = paso { $number }
 view--timber = madera
 view--end-of-a-timber = extremo de una madera
@@ -3333,7 +3350,7 @@ view--one-contact = un contacto
 view--ratio-limit = { $contacts }: { $ratio } × ancho
 view--ratio-limit-name = límite con carga en { $contacts }: { $ratio } veces el ancho
 view--push-toward = empuje hacia
-view--holds-up-to = aguanta hasta
+view--holds-up-to = aguanta
 view--share = parte
 view--push-facts = Empuje a { $height } sobre el suelo. El menor empuje que aguanta es { $least } del peso.
 view--fails-first = Cede primero en esa dirección: { $how }.
@@ -3347,9 +3364,10 @@ view--use-spoken = { $support }: utilización { $use }
 view--use-spoken-case = { $support }: utilización { $use }. Caso que rige: { $case }
 view--use-inputs-missing = no se conoce: falta la carga o la capacidad
 view--load-of-capacity = { $load } de { $capacity }
+view--load-not-known-capacity = no se conoce la carga; capacidad { $capacity }
 view--worst-contact = ; peor contacto { $calculation }
 view--use-row-name = { $support }: { $numbers }, utilización { $use }, { $level }
-view--crew-of = personal { $crew }
+view--crew-of = equipo de { $crew }
 view--step-name = paso { $number }, { $work }, de { $start } a { $end }{ $crew }{ $critical }
 view--comma-critical = , crítico
 view--step-spoken = { $number }. { $work }, { $start } a { $end }{ $crew }{ $critical }
@@ -3362,6 +3380,9 @@ spoken--loads-finished = Cargas de la obra terminada, tal como está armada
 spoken--loads-at-stage = Cargas en esta etapa, tal como está armada
 spoken--loads-if-lost = Cargas si se pierde: { $loss }
 spoken--no-load = Sin carga: { $elements }
+spoken--lock-pinned = con pasador
+spoken--lock-collar = con collar de seguro
+spoken--lock-pump-only = solo su bomba
 expectation--safe = nada inseguro
 expectation--finding = { $rule } en { $on }
 expectation--finding-anywhere = { $rule }
@@ -3880,7 +3901,7 @@ figure--middle-of-what-its-axles-and-kingpin = centro de lo que llevan sus ejes 
 figure--middle-third-of-the-length-it-lies = tercio medio del largo en que descansa
 figure--modulus-perpendicular-to-grain = módulo perpendicular a la fibra
 figure--modulus-perpendicular-to-grain-crossing-height-of = módulo perpendicular a la fibra × cruce ÷ altura de las hiladas
-figure--most-it-could-carry-by-statics-alone = lo más que podría llevar, solo por estática
+figure--most-it-could-carry-by-statics-alone = carga máxima solo por estática
 figure--most-people-at-work-at-one-time = máximo de personas trabajando a la vez
 figure--needed-at-the-busiest = hace falta en el momento de más trabajo
 figure--of-all-that-stands-between-the-load = de todo lo que hay entre la carga y el suelo
