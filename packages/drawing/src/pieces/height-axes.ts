@@ -6,7 +6,7 @@ import type { Item } from '../scene/scene.js';
 import { type } from '../sheet/sizes.js';
 
 /** The field of the chart, mm. */
-export const [wide, high] = [150, 96];
+export const [wide, high] = [144, 96];
 
 /** Width across, height up, with marks in the reader's units. */
 export function heightAxes(
