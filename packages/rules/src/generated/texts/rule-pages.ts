@@ -3022,7 +3022,7 @@ A pad spreads the load beyond what stands on it, as far as the pad can carry the
     overhang = thickness × √(bending stress ÷ (3 × layers × q))
     overhang ≤ thickness × shear stress ÷ (1.5 × q)
 
-Timbers side by side spread a load only along their grain (lengthwise). Plywood bends in layers of 3/4 in. If the material of a pad is not stated, it is not known how far the pad spreads the load. The check has not passed if the area of what stands on the pad is too small and the whole pad would be large enough.
+Timbers side by side spread a load only parallel to their grain. Plywood bends in layers of 3/4 in. If the material of a pad is not stated, it is not known how far the pad spreads the load. The check has not passed if the area of what stands on the pad is too small and the whole pad would be large enough.
 
 Not checked: points in the ranges where a smaller load is farther off center, uneven ground, and settling over hours.
 
