@@ -5,12 +5,13 @@ import { term } from '@cribwright/messages';
 import { type Asked, choiceOf, themeOf } from '../drawing/choice.js';
 import { fileNames } from '../drawing/file-names.js';
 import { type PlanToShow, planNamed, plansIn } from '../files/plans-in.js';
+import { type SpeechOptions, speechOf, withLanguage, withUnits } from '../report/words.js';
 import type { Io } from '../terminal/io.js';
 import { NotUnderstood } from '../terminal/not-understood.js';
 import type { CommandPart } from './command.js';
 import { flag } from './help.js';
 
-interface Options extends Asked {
+interface Options extends Asked, SpeechOptions {
   readonly output?: string;
   readonly plan?: string;
   readonly every?: boolean;
@@ -21,8 +22,7 @@ interface Options extends Asked {
 export const draw: CommandPart = {
   add: (program, io, ends, words) => {
     const say = words.message;
-    program
-      .command('draw')
+    withUnits(withLanguage(program.command('draw'), words), words)
       .summary(say(term('command.draw-summary')))
       .description(say(term('command.draw')))
       .argument(`<${say(term('command.file-wanted'))}>`, say(term('command.plan-file')))
@@ -35,7 +35,7 @@ export const draw: CommandPart = {
       .option(flag('-t, --theme', say(term('command.theme-wanted'))), say(term('command.theme')), 'light')
       .option('--every', say(term('command.every')))
       .action(async (file: string, options: Options) => {
-        const { plans, errors } = await plansIn(io, file);
+        const { plans, errors } = await plansIn(io, file, speechOf(options));
         if (errors) ends(2);
         if (options.every) writeEvery(plans, io, options);
         else writeOne(plans, io, options);
@@ -45,8 +45,9 @@ export const draw: CommandPart = {
 
 function writeOne(plans: readonly PlanToShow[], io: Io, options: Options): void {
   const one = planNamed(plans, options.plan);
-  const choice = choiceOf(options, one.plan, one.analysis);
-  const svg = svgOf(drawScene(one.plan, one.analysis, choice), themeOf(options.theme));
+  const words = speechOf(options).wordsFor(one.plan);
+  const choice = choiceOf(options, one.plan, one.analysis, words);
+  const svg = svgOf(drawScene(one.plan, one.analysis, choice, false, words), themeOf(options.theme));
   if (options.output === undefined) io.out(svg);
   else write(resolve(io.cwd, options.output), svg);
 }
@@ -56,11 +57,13 @@ function writeEvery(plans: readonly PlanToShow[], io: Io, options: Options): voi
   const folder = resolve(io.cwd, options.output);
   const theme = themeOf(options.theme);
   const nameOf = fileNames();
+  const { wordsFor } = speechOf(options);
   for (const { plan, analysis } of plans) {
+    const words = wordsFor(plan);
     for (const view of viewsOf(plan, analysis)) {
       const choice = choiceOf({ view: view.id }, plan, analysis);
       const path = join(folder, nameOf([plan.title, view.id], 'svg'));
-      write(path, svgOf(drawScene(plan, analysis, choice), theme));
+      write(path, svgOf(drawScene(plan, analysis, choice, false, words), theme));
       io.out(`${path}\n`);
     }
   }

@@ -1,6 +1,6 @@
 import { languageCodes } from '@cribwright/language';
 import { type Locale, message, name, term, type Words, wordsIn } from '@cribwright/messages';
-import { rules } from '@cribwright/rules';
+import { families, familyTitle, rules } from '@cribwright/rules';
 import { rulePageText } from '@cribwright/server';
 import { closest } from '@cribwright/units';
 import { withLanguage } from '../report/words.js';
@@ -8,7 +8,10 @@ import { markdownText } from '../terminal/markdown.js';
 import { type Paint, paintFor, printable } from '../terminal/paint.js';
 import type { CommandPart } from './command.js';
 
-/** `cribwright explain RULE`: the page of a rule, or of a message about the writing. Without a rule, the list of them. */
+/**
+ * `cribwright explain RULE`: the page of a rule, or of a message about the syntax, in the language asked for.
+ * Without a rule, the list of them.
+ */
 export const explain: CommandPart = {
   add: (program, io, ends, help) => {
     const say = help.message;
@@ -36,10 +39,9 @@ export const explain: CommandPart = {
 /** The rules by family, each with its name. */
 function ruleList(paint: Paint, words: Words): string {
   const widest = Math.max(0, ...rules.map((r) => r.id.length));
-  const families = [...new Set(rules.map((r) => r.family))];
   return families
     .flatMap((family) => [
-      paint('strong', family),
+      paint('strong', words.message(familyTitle[family])),
       ...rules
         .filter((r) => r.family === family)
         .map((r) => `  ${r.id.padEnd(widest)}  ${words.message(r.title)}`),

@@ -1,6 +1,6 @@
 import { lossTitles, type ThemeName, type View, type ViewChoice, viewsOf } from '@cribwright/drawing';
 import type { Analysis } from '@cribwright/engine';
-import { list, type Message, message, name, term } from '@cribwright/messages';
+import { list, type Message, message, name, term, type Words } from '@cribwright/messages';
 import type { Plan } from '@cribwright/model';
 import { closest } from '@cribwright/units';
 import { NotUnderstood } from '../terminal/not-understood.js';
@@ -16,15 +16,20 @@ export interface Asked {
 
 export const themes: readonly ThemeName[] = ['light', 'dark', 'high contrast', 'high contrast light'];
 
-/** The choice that the words make, for one plan. @throws NotUnderstood */
-export function choiceOf(asked: Asked, plan: Plan, analysis: Analysis): ViewChoice {
+/**
+ * The choice that the words make, for one plan.
+ *
+ * @param words the language in which a loss may be named, beside English
+ * @throws NotUnderstood
+ */
+export function choiceOf(asked: Asked, plan: Plan, analysis: Analysis, words?: Words): ViewChoice {
   const offered = viewsOf(plan, analysis);
   const view = pick('view', asked.view ?? 'top', offered, (v) => v.id);
   return {
     view: view.id,
     subject: asked.subject === undefined ? undefined : subjectOf(asked.subject, view, plan),
     stage: asked.stage === undefined ? undefined : stageOf(asked.stage, analysis),
-    lost: asked.lost === undefined ? undefined : lostOf(asked, plan, analysis),
+    lost: asked.lost === undefined ? undefined : lostOf(asked, plan, analysis, words),
   };
 }
 
@@ -45,9 +50,11 @@ function stageOf(word: string, analysis: Analysis): number {
   return number;
 }
 
-function lostOf(asked: Asked, plan: Plan, analysis: Analysis): string {
+function lostOf(asked: Asked, plan: Plan, analysis: Analysis, words?: Words): string {
   const stage = asked.stage === undefined ? undefined : stageOf(asked.stage, analysis);
-  return pick('loss', asked.lost ?? '', lossTitles(plan, analysis, stage), (l) => l.title).id;
+  const word = asked.lost ?? '';
+  const english = lossTitles(plan, analysis, stage).find((l) => l.title.toLowerCase() === word.toLowerCase());
+  return (english ?? pick('loss', word, lossTitles(plan, analysis, stage, words), (l) => l.title)).id;
 }
 
 /** Views that had another name. */

@@ -1,4 +1,5 @@
 import { type Locale, list, message, name, term, type Words, wordsIn } from '@cribwright/messages';
+import type { Plan } from '@cribwright/model';
 import { type Command, Option } from 'commander';
 import { NotUnderstood } from '../terminal/not-understood.js';
 import type { PlanReport } from './report.js';
@@ -9,6 +10,8 @@ export interface Speech {
   readonly words: Words;
   /** The words of a plan's report. */
   readonly wordsOf: (plan: Pick<PlanReport, 'reply'>) => Words;
+  /** The words of a plan's drawings and field sheet. */
+  readonly wordsFor: (plan: Pick<Plan, 'display'>) => Words;
 }
 
 /** `plan`: the units that each plan asks for. */
@@ -23,10 +26,14 @@ export interface SpeechOptions {
  * English in the units of each plan unless told otherwise. The language of the machine does not count: the same
  * command prints the same report on every machine.
  */
-export const speechOf = ({ language, units }: SpeechOptions): Speech => ({
-  words: wordsIn(language, units === 'plan' ? 'us' : units),
-  wordsOf: (plan) => wordsIn(language, units === 'plan' ? plan.reply.plan.display : units),
-});
+export function speechOf({ language, units }: SpeechOptions): Speech {
+  const wordsFor: Speech['wordsFor'] = ({ display }) => wordsIn(language, units === 'plan' ? display : units);
+  return {
+    words: wordsIn(language, units === 'plan' ? 'us' : units),
+    wordsOf: (plan) => wordsFor(plan.reply.plan),
+    wordsFor,
+  };
+}
 
 /** English, in the units of each plan. */
 export const plainSpeech: Speech = speechOf({ language: 'en', units: 'plan' });

@@ -139,6 +139,10 @@ export const padProperties = {
     example: 'thickness 3.5 in',
     required: true,
   }),
+  material: property('material', choice('material', 'timber', 'plywood', 'steel'), {
+    doc: term('doc.pad--material'),
+    example: 'material timber',
+  }),
   under: property('under', reference('under', 'crib', 'strut', 'step chock'), {
     doc: term('doc.pad--under'),
     example: 'under A',
@@ -150,7 +154,7 @@ export const pad: BlockSchema = {
   keyword: 'pad',
   within: ['plan', 'pattern'],
   doc: term('doc.pad'),
-  example: 'pad P1 {\n  size 3 ft by 3 ft\n  thickness 3.5 in\n  under A\n}',
+  example: 'pad P1 {\n  size 3 ft by 3 ft\n  thickness 3.5 in\n  material timber\n  under A\n}',
   head: { name: 'required' },
   declares: 'pad',
   element: 'pad',

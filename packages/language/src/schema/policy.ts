@@ -76,6 +76,16 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
     doc: term('doc.limit--wedge-travel'),
     example: '0.5 in to 2 in',
   },
+  'most shims': {
+    dimensions: length,
+    doc: term('doc.limit--most-shims'),
+    example: '2 in',
+  },
+  'most packing': {
+    dimensions: length,
+    doc: term('doc.limit--most-packing'),
+    example: '4 in',
+  },
   'joist reach': {
     dimensions: length,
     doc: term('doc.limit--joist-reach'),
