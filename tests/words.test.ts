@@ -15,10 +15,7 @@ const replaced: readonly (readonly [RegExp, string])[] = [
   [/\baluminium\b/i, 'aluminum'],
   [/\b(?:labour|neighbour|behaviour|favour|honour)\w*/i, 'labor, neighbor, behavior, favor, honor'],
   [/\b\w+(?:alis|ilis|nis|gnis)(?:e[ds]?|ing|ation)\b(?<!promise[ds]?|promising)/i, '-ize'],
-  [
-    /\b(?:catalogue|licence|programme|judgement|storey|kerb|whilst|amongst)[ds]?\b/i,
-    'the US spelling',
-  ],
+  [/\b(?:catalogue|licence|programme|judgement|storey|kerb|whilst|amongst)[ds]?\b/i, 'the US spelling'],
   [/\b(?:labell|modell|travell|cancell)(?:ed|ing)\b/i, 'one l'],
   [/\btowards\b/i, 'toward'],
   [/\block(?:ed)? backed off\b/i, 'lock collar'],
@@ -61,13 +58,11 @@ const replaced: readonly (readonly [RegExp, string])[] = [
 /** Names in the code that were replaced by those of compilers, language servers and structural mechanics. */
 const replacedNames: readonly (readonly [RegExp, string])[] = [
   [
-    /\b(?:Desk|Cast|Making|Writing|Said|Sayable)\b(?! )/,
+    /\b(?:Desk|Cast|Making|Writing|Said|Sayable)\b(?! [a-z])/,
     'context, lowering context, property value, allowed',
   ],
   [/\b(?:stir|breath|glance|hurry|willing)\b/, 'debounce and the like'],
   [/\belaboration\b/i, 'lowering'],
-  [/\bworkings\b/, 'derived'],
-  [/\bplausibility\b/i, 'axle limits'],
 ];
 
 const read = (path: string): string => readFileSync(join(root, path), 'utf8');

@@ -46,7 +46,7 @@ const comments = new Set(
 );
 /** Titles and notes that somebody put in quotes. */
 const quoted = written.flatMap((text) => [...text.matchAll(/"([^"]+)"/g)].map(([, words]) => words ?? ''));
-const sources = /common practice|stated in|not known|worked out|\bpolicy\b|from memory|invented for/;
+const sources = /common practice|stated in|not known|\bcalculated\b|\bpolicy\b|from memory|invented for/;
 
 /** Without names (a mount of the shipped tractor is called `air-springs`), places as in a plan, files and links. */
 const notOurs = (line: string): string =>
