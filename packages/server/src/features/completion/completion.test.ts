@@ -8,8 +8,8 @@ import { applied } from '../rename-proof.js';
 import { completionsAt } from './completion.js';
 
 const others = { 'fleet.crib': fleet, 'pairs.crib': pairs };
-async function offered(marked: string, asked = true) {
-  const { desk, file, offset } = await atCursor(marked, others);
+async function offered(marked: string, asked = true, locale: 'en' | 'es' = 'en') {
+  const { desk, file, offset } = await atCursor(marked, others, { locale });
   return completionsAt(desk, file, offset, asked);
 }
 const labels = async (marked: string, asked = true) => (await offered(marked, asked)).map((i) => i.label);
@@ -28,6 +28,24 @@ describe('at the start of a line', () => {
     const crib = found.find((i) => i.label === 'crib');
     expect(crib?.insertTextFormat).toBe(2);
     expect(crib?.textEdit?.newText).toContain('captures');
+  });
+  it('says what lines and blocks mean in the language of the reader', async () => {
+    for (const [marked, label] of [
+      [inCrib('<|>'), 'overhang'],
+      [trailerPlan.replace('\n  steps', '\n  <|>\n  steps'), 'crib'],
+      [trailerPlan.replace(/(\n {2}steps[\s\S]*?)(\n {2}\})/, '$1\n    <|>$2'), '3'],
+    ] as const) {
+      const [english, spanish] = await Promise.all(
+        (['en', 'es'] as const).map(async (locale) => {
+          const item = (await offered(marked, true, locale)).find((i) => i.label === label);
+          // Without the example, which is the same in both languages.
+          return JSON.stringify(item?.documentation).split('```')[0] ?? '';
+        }),
+      );
+      expect(english, label).toMatch(/ (the|of|by) /);
+      expect(spanish, label).toMatch(/ (el|la|de|con) /);
+      expect(spanish, label).not.toMatch(/ (the|of|by) /);
+    }
   });
   it('offers plans and types at the top of a file', async () => {
     expect(await labels(`<|>\n${trailerPlan}`)).toEqual(
