@@ -12,7 +12,8 @@ import { wordsIn } from '@cribwright/messages';
 import type { Plan } from '@cribwright/model';
 import { samplePlans } from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
-import { catalogs } from '../../packages/messages/src/generated/catalogs.js';
+import { englishTexts } from '../../packages/messages/src/generated/texts/english.js';
+import { spanishTexts } from '../../packages/messages/src/generated/texts/spanish.js';
 import { examplePlans, sampleDrawings } from './drawn-plans.js';
 
 const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/\p{L}{2,}/gu) ?? [];
@@ -21,8 +22,8 @@ const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/\
 const catalogWords = (catalog: string): ReadonlySet<string> =>
   new Set(wordsOf(catalog.replace(/^[\w-]+ =/gm, '').replace(/\{[^{}]*\}/g, ' ')));
 
-const spanish = catalogWords(catalogs.es);
-const english = new Set([...catalogWords(catalogs.en)].filter((w) => !spanish.has(w)));
+const spanish = catalogWords(spanishTexts());
+const english = new Set([...catalogWords(englishTexts())].filter((w) => !spanish.has(w)));
 
 /** Names that the plan gives: its own, and those of what it takes from libraries. They are the same in each language. */
 const named = new Set([
