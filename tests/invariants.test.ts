@@ -52,11 +52,12 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     'vscode-languageserver-types',
     'vscode-uri',
   ],
-  preview: ['@cribwright/drawing', '@cribwright/units', 'preact', 'three'],
+  preview: ['@cribwright/drawing', '@cribwright/messages', '@cribwright/units', 'preact', 'three'],
   extension: [
     '@cribwright/drawing',
     '@cribwright/engine',
     '@cribwright/language',
+    '@cribwright/messages',
     '@cribwright/model',
     '@cribwright/preview',
     '@cribwright/server/protocol',

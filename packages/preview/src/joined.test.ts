@@ -1,8 +1,10 @@
 import { drawScene, firstChoice, leaveOut } from '@cribwright/drawing';
 import { unchecked } from '@cribwright/engine';
+import { wordsIn } from '@cribwright/messages';
 import { trailerOnCar as plan } from '@cribwright/model/testing';
 import { expect, it } from 'vitest';
 import { joined, type Show } from './joined.js';
+import { panelWords } from './panel-words.js';
 
 const scene = drawScene(plan, unchecked(plan), firstChoice);
 const show: Show = {
@@ -16,7 +18,9 @@ const show: Show = {
   stages: [],
   losses: [{ id: 'car', title: 'car gives way' }],
   subjects: [],
-  tally: { danger: 0, warning: 0, note: 0, notRun: 0 },
+  views: [],
+  words: panelWords(wordsIn('en', 'us')),
+  tally: { danger: 0, warning: 0, note: 0, notRun: 0, parts: [] },
   stale: undefined,
 };
 const first = joined(undefined, show);

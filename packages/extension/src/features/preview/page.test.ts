@@ -1,3 +1,5 @@
+import { wordsIn } from '@cribwright/messages';
+import { panelWords } from '@cribwright/preview';
 import { expect, it } from 'vitest';
 import { pageOf } from './page.js';
 
@@ -8,6 +10,7 @@ const page = pageOf({
   nonce: 'n0nce',
   title: '"Car" <under> a rail',
   language: 'en',
+  words: panelWords(wordsIn('en', 'us')),
 });
 
 it('allows nothing but its own script and style', () => {
