@@ -52,7 +52,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     'vscode-languageserver-types',
     'vscode-uri',
   ],
-  preview: ['@cribwright/drawing', '@cribwright/messages', '@cribwright/units', 'preact', 'three'],
+  preview: ['@cribwright/drawing', '@cribwright/units', 'preact', 'three'],
   extension: [
     '@cribwright/drawing',
     '@cribwright/engine',

@@ -1,2 +1,2 @@
 export type * from './messages.js';
-export { type PanelWords, panelWords } from './panel-words.js';
+export type { PanelTerm, PanelWords } from './panel-words.js';

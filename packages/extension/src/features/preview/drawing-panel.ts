@@ -1,4 +1,4 @@
-import { type FromPanel, panelWords, type ToPanel } from '@cribwright/preview';
+import type { FromPanel, ToPanel } from '@cribwright/preview';
 import type { AnalysisReply } from '@cribwright/workspace';
 import * as vscode from 'vscode';
 import { readerWords } from '../../session/reader-words.js';
@@ -8,6 +8,7 @@ import { coursesEdit } from './courses-edit.js';
 import { goTo } from './go-to.js';
 import { type Drawable, joined } from './last-good.js';
 import { loadPage } from './load-page.js';
+import { panelWords } from './panel-words.js';
 import { refusals } from './refusals.js';
 import { firstLook, type Looking, showMessage } from './show-message.js';
 import { staleWords } from './stale-words.js';

@@ -1,7 +1,7 @@
 import { wordsIn } from '@cribwright/messages';
-import { panelWords } from '@cribwright/preview';
 import { expect, it } from 'vitest';
 import { pageOf } from './page.js';
+import { panelWords } from './panel-words.js';
 
 const page = pageOf({
   script: 'https://host/panel.js?a=1&b="><script>',

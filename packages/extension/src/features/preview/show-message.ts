@@ -10,9 +10,10 @@ import {
 } from '@cribwright/drawing';
 import { tally } from '@cribwright/engine';
 import { count, type Locale, message, type Words, wordsIn } from '@cribwright/messages';
-import { panelWords, type ToPanel } from '@cribwright/preview';
+import type { ToPanel } from '@cribwright/preview';
 import type { PlanReply } from '@cribwright/workspace';
 import type { Drawable, DrawnPlan } from './last-good.js';
+import { panelWords } from './panel-words.js';
 
 export type Show = Extract<ToPanel, { readonly kind: 'show' }>;
 
