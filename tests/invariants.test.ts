@@ -57,6 +57,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     '@cribwright/drawing',
     '@cribwright/engine',
     '@cribwright/language',
+    '@cribwright/messages',
     '@cribwright/model',
     '@cribwright/preview',
     '@cribwright/server/protocol',

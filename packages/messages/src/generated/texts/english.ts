@@ -1438,6 +1438,82 @@ limit--egress-width = egress width
 limit--post-slenderness = post slenderness
 limit--stiffness-spread = stiffness spread
 limit--ground-under-cribs = ground under cribs
+panel--waiting = Waiting for the plan.
+panel--views = Views
+panel--plan = Plan
+panel--what-if = What if
+panel--nothing-lost = nothing lost
+panel--stages = Stages of the build
+panel--stage = Stage
+panel--stage-before = Previous stage
+panel--stage-next = Next stage
+panel--stage-of = { $number } of { $total }: { $title }
+panel--finished = finished build
+panel--play = Play
+panel--stop = Stop
+panel--choose = select
+panel--crib = crib
+panel--strut = strut
+panel--either = { $first } or { $second }
+panel--zoom = Zoom
+panel--zoom-in = Zoom in
+panel--zoom-out = Zoom out
+panel--fit = Fit
+panel--fit-all = Fit the whole drawing
+panel--rotate = Rotate
+panel--rotate-tools = Viewpoint
+panel--no-perspective = Without perspective
+panel--from-corner = From a corner
+panel--from-above = From above
+panel--from-side = From the side
+panel--from-behind = From behind
+panel--three-d = The layout in 3D. The flat drawing and the words below it say the same.
+panel--three-d-failed = The 3D view could not be opened here ({ $reason }). The flat drawing shows the same.
+panel--more = More
+panel--key-tab = Tab, arrows
+panel--key-tab-does = go from shape to shape
+panel--key-page = Page Down, Page Up
+panel--key-page-does = every shape in turn
+panel--key-enter = Enter
+panel--key-enter-does = go to its line in the text
+panel--key-alt = Alt+↑  Alt+↓
+panel--key-alt-does = one course more or less on a crib
+panel--key-stage = ,  .
+panel--key-stage-does = previous or next stage
+panel--key-zoom = +  -  0
+panel--key-zoom-does = zoom in, out, fit
+panel--key-drag = Drag
+panel--key-drag-does = a crib, a strut base or a vehicle: the text changes
+panel--key-escape = Escape
+panel--key-escape-does = cancel a drag
+panel--export = Save or copy the drawing
+panel--save-as = Save as { $format }
+panel--copy = Copy
+panel--copy-picture = Copy as a picture
+panel--copied = The drawing is on the clipboard as a picture.
+panel--no-clipboard = The picture is not on the clipboard: this window does not allow it ({ $reason }). Save it as a PNG file instead.
+panel--no-picture = The picture could not be made: { $reason }. Save it as SVG instead.
+panel--close-notice = Close this notice
+panel--in-words = In words
+panel--not-checked = Not checked yet. Loads and limits are being calculated.
+panel--push-pending = The side push is still being checked.
+panel--nothing-found = The checks found nothing. They do not see the scene.
+panel--unsafe = { $count } unsafe
+panel--not-run =
+    { $count ->
+        [one] 1 check could not run
+       *[other] { $count } checks could not run
+    }
+panel--warnings =
+    { $count ->
+        [one] 1 warning
+       *[other] { $count } warnings
+    }
+panel--notes =
+    { $count ->
+        [one] 1 note
+       *[other] { $count } notes
+    }
 acceptance-expired--title = Acceptance expired
 acceptance-expired--protects = An acceptance with an end date is not valid after that date.
 acceptance-expired--expired = { $by } accepted { $rule } on { $on } until { $until }. That date has passed. Fix the problem, or accept it again.

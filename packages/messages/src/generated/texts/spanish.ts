@@ -1442,6 +1442,86 @@ limit--egress-width = ancho de salida
 limit--post-slenderness = esbeltez del poste
 limit--stiffness-spread = margen de rigidez
 limit--ground-under-cribs = suelo bajo los cribs
+panel--waiting = Esperando el plan.
+panel--views = Vistas
+panel--plan = Plan
+panel--what-if = Supuesto
+panel--nothing-lost = nada perdido
+panel--stages = Etapas de la obra
+panel--stage = Etapa
+panel--stage-before = Etapa anterior
+panel--stage-next = Etapa siguiente
+panel--stage-of = { $number } de { $total }: { $title }
+panel--finished = obra terminada
+panel--play = Reproducir
+panel--stop = Detener
+panel--choose = elegir
+panel--crib = crib
+panel--strut = puntal
+panel--either = { $first } o { $second }
+panel--zoom = Zoom
+panel--zoom-in = Acercar
+panel--zoom-out = Alejar
+panel--fit = Ajustar
+panel--fit-all = Ajustar el dibujo entero
+panel--rotate = Girar
+panel--rotate-tools = Punto de vista
+panel--no-perspective = Sin perspectiva
+panel--from-corner = Desde una esquina
+panel--from-above = Desde arriba
+panel--from-side = Desde el lado
+panel--from-behind = Desde atrás
+panel--three-d = La disposición en 3D. El dibujo plano y el texto de abajo dicen lo mismo.
+panel--three-d-failed = La vista 3D no se pudo abrir aquí ({ $reason }). El dibujo plano muestra lo mismo.
+panel--more = Más
+panel--key-tab = Tab, flechas
+panel--key-tab-does = ir de una figura a otra
+panel--key-page = Av Pág, Re Pág
+panel--key-page-does = todas las figuras, una tras otra
+panel--key-enter = Intro
+panel--key-enter-does = ir a su línea en el texto
+panel--key-alt = Alt+↑  Alt+↓
+panel--key-alt-does = una hilada más o menos en un crib
+panel--key-stage = ,  .
+panel--key-stage-does = etapa anterior o siguiente
+panel--key-zoom = +  -  0
+panel--key-zoom-does = acercar, alejar, ajustar
+panel--key-drag = Arrastrar
+panel--key-drag-does = un crib, la base de un puntal o un vehículo: el texto cambia
+panel--key-escape = Esc
+panel--key-escape-does = cancelar lo que se arrastra
+panel--export = Guardar o copiar el dibujo
+panel--save-as = Guardar como { $format }
+panel--copy = Copiar
+panel--copy-picture = Copiar como imagen
+panel--copied = El dibujo está en el portapapeles como imagen.
+panel--no-clipboard = La imagen no está en el portapapeles: esta ventana no lo permite ({ $reason }). Guárdela como archivo PNG.
+panel--no-picture = No se pudo hacer la imagen: { $reason }. Guárdela como SVG.
+panel--close-notice = Cerrar este aviso
+panel--in-words = En palabras
+panel--not-checked = Aún sin comprobar. Se están calculando cargas y límites.
+panel--push-pending = El empuje lateral se sigue comprobando.
+panel--nothing-found = Las comprobaciones no encontraron nada. No ven la escena.
+panel--unsafe =
+    { $count ->
+        [one] 1 inseguro
+       *[other] { $count } inseguros
+    }
+panel--not-run =
+    { $count ->
+        [one] 1 comprobación no se pudo hacer
+       *[other] { $count } comprobaciones no se pudieron hacer
+    }
+panel--warnings =
+    { $count ->
+        [one] 1 advertencia
+       *[other] { $count } advertencias
+    }
+panel--notes =
+    { $count ->
+        [one] 1 nota
+       *[other] { $count } notas
+    }
 acceptance-expired--title = Aceptación vencida
 acceptance-expired--protects = Una aceptación con fecha de fin no vale después de esa fecha.
 acceptance-expired--expired = { $by } aceptó { $rule } en { $on } hasta { $until }. Esa fecha ya pasó. Corrija el problema o acéptelo otra vez.
