@@ -15,6 +15,7 @@ import { Calculations } from './calculations.js';
 import { Findings, Loosened } from './findings.js';
 import { GivesWay } from './gives-way.js';
 import { NotWhole } from './not-whole.js';
+import { SiteFacts } from './site.js';
 import { pageStyle } from './style.js';
 import { Supports } from './supports.js';
 import { Verdicts } from './verdicts.js';
@@ -55,6 +56,7 @@ function Page({ plan, analysis, calculations }: PageProps): JSX.Element {
           Policy {plan.policy.name}
           {plan.policy.authority === undefined ? '' : `, ${plan.policy.authority}`}
         </p>
+        <SiteFacts plan={plan} words={words} />
         <NotWhole analysis={analysis} />
         <Verdicts plan={plan} analysis={analysis} />
         <h2>What the checks say</h2>

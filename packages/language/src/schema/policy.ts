@@ -1,5 +1,5 @@
 import type { PolicyKey } from '@cribwright/model';
-import type { Dimension } from '@cribwright/units';
+import { type Dimension, poundForce } from '@cribwright/units';
 import { type BlockSchema, property } from '../bound/block-schema.js';
 import { anyOrder, choice, either, quantity, sequence, text, word } from '../phrase/pattern.js';
 import { sourcePhrase } from './phrases.js';
@@ -40,7 +40,7 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
   'crossing rounding': {
     dimensions: weight,
     // A pound: nothing can be rounded to a multiple of none.
-    atLeast: 4.448,
+    atLeast: poundForce,
     doc: 'A crossing’s capacity is rounded down to a multiple of this.',
     example: '500 lb',
   },
