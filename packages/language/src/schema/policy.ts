@@ -1,6 +1,6 @@
 import { type Message, term } from '@cribwright/messages';
 import type { PolicyKey } from '@cribwright/model';
-import type { Dimension } from '@cribwright/units';
+import { type Dimension, poundForce } from '@cribwright/units';
 import { type BlockSchema, property } from '../bound/block-schema.js';
 import { anyOrder, choice, either, quantity, sequence, text, word } from '../phrase/pattern.js';
 import { sourcePhrase } from './phrases.js';
@@ -41,7 +41,7 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
   'crossing rounding': {
     dimensions: weight,
     // A pound: nothing can be rounded to a multiple of none.
-    atLeast: 4.448,
+    atLeast: poundForce,
     doc: term('doc.limit--crossing-rounding'),
     example: '500 lb',
   },

@@ -331,6 +331,20 @@ export interface MessageHoles {
   readonly 'piece.height-over-limit': { readonly height: H['name']; readonly limit: H['name'] };
   readonly 'sheet.no-room': { readonly labels: H['list'] };
   readonly 'sheet.measured-from': NoHoles;
+  readonly 'site.heading': NoHoles;
+  readonly 'site.address': { readonly address: H['name'] };
+  readonly 'site.contact': { readonly contact: H['phrase'] };
+  readonly 'site.access': { readonly access: H['phrase'] };
+  readonly 'site.hazard': { readonly hazard: H['phrase'] };
+  readonly 'site.dock': { readonly dock: H['name']; readonly facts: H['list'] };
+  readonly 'site.height': { readonly height: H['quantity'] };
+  readonly 'site.height-not-stated': NoHoles;
+  readonly 'site.doors': { readonly doors: H['name'] };
+  readonly 'site.apron': { readonly grade: H['quantity'] };
+  readonly 'site.surfaces': { readonly surfaces: H['phrase'] };
+  readonly 'site.fleet': { readonly fleet: H['phrase'] };
+  readonly 'site.responding': { readonly units: H['phrase'] };
+  readonly 'site.other-plans': { readonly plans: H['phrase'] };
   readonly 'view.top': NoHoles;
   readonly 'view.top-shows': NoHoles;
   readonly 'view.top-title': NoHoles;
@@ -1605,6 +1619,9 @@ export interface MessageHoles {
   readonly 'grade-slide.grade-here': { readonly grade: H['quantity'] };
   readonly 'grade-slide.grade-unsaid': NoHoles;
   readonly 'grade-slide.direction-unsaid': { readonly grade: H['quantity'] };
+  readonly 'grade-slide.slides-braked': { readonly grade: H['quantity']; readonly vehicle: H['text']; readonly demand: H['quantity']; readonly sum: H['calculation']; readonly capacity: H['quantity']; readonly hold: H['calculation'] };
+  readonly 'grade-slide.brake-share': NoHoles;
+  readonly 'grade-slide.load-on-brakes': NoHoles;
   readonly 'ground-bearing.title': NoHoles;
   readonly 'ground-bearing.protects': NoHoles;
   readonly 'ground-bearing.too-much': { readonly support: H['phrase']; readonly pressure: H['quantity']; readonly sum: H['calculation']; readonly surface: H['name']; readonly allowable: H['quantity']; readonly advice?: H['message'] };
@@ -1700,6 +1717,9 @@ export interface MessageHoles {
   readonly 'size-up-missing.cargo': NoHoles;
   readonly 'size-up-missing.brakes': NoHoles;
   readonly 'size-up-missing.fix-add': NoHoles;
+  readonly 'slid-in-unchecked.title': NoHoles;
+  readonly 'slid-in-unchecked.protects': NoHoles;
+  readonly 'slid-in-unchecked.unchecked': { readonly crib: H['phrase'] };
   readonly 'stage-unsafe.title': NoHoles;
   readonly 'stage-unsafe.protects': NoHoles;
   readonly 'stage-unsafe.falls': { readonly stage: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
@@ -1796,6 +1816,7 @@ export interface MessageHoles {
   readonly 'wheels-unchocked.rearward': NoHoles;
   readonly 'wheels-unchocked.either-way': NoHoles;
   readonly 'wheels-unchocked.fix-chock': { readonly vehicle: H['name'] };
+  readonly 'wheels-unchocked.released': NoHoles;
   readonly 'editor.source': { readonly source: H['name'] };
   readonly 'editor.governs': { readonly governs: H['phrase'] };
   readonly 'editor.about': { readonly text: H['name']; readonly other: H['name'] };
