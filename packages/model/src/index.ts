@@ -42,6 +42,7 @@ export type {
   StockItem,
   Surface,
   WorkingLoad,
+  UnreadPart,
 } from './plan/plan.js';
 export type { PlanEdit } from './plan/plan-edit.js';
 export type { Policy, PolicyKey, PolicyLimit } from './plan/policy.js';

@@ -1,3 +1,4 @@
+import type { Span } from '@cribwright/syntax/internal';
 import { plain, type Vector, vectorOf } from '@cribwright/units';
 import type { BoundBlock, Declaration } from '../bound/bound-file.js';
 import type { Kind } from '../bound/kind.js';
@@ -53,6 +54,12 @@ export function typeChain(block: BoundBlock | undefined, around: Surroundings): 
   return chain;
 }
 
+/** Before the first `use`, else before the first statement: after the comments that a file starts with. */
+const placeForUse = ({ uses, statements }: FileShape): Span => {
+  const start = uses[0]?.span.start ?? statements[0]?.start ?? 0;
+  return { start, end: start };
+};
+
 interface GroupMember {
   readonly declaration: Declaration;
   readonly shown: string;
@@ -64,6 +71,7 @@ export class BlockScope implements NameScope {
   readonly rules: ReadonlySet<string>;
   readonly vehicle: Declaration | undefined;
   readonly openParts: boolean;
+  readonly usePlace: Span;
   private readonly locals: readonly BoundBlock[];
   /** Asked for at every name of the block, and worked out once. */
   private inGroupsOf: readonly GroupMember[] | undefined;
@@ -76,6 +84,7 @@ export class BlockScope implements NameScope {
   ) {
     this.uri = shape.uri;
     this.rules = around.rules;
+    this.usePlace = placeForUse(shape);
     const chain: BoundBlock[] = [];
     for (let b = block; b; b = b.parent) chain.push(b);
     const asked = chain.find((b) => b.schema.keyword === 'exercise');

@@ -1,3 +1,4 @@
+import type { Span } from '@cribwright/syntax/internal';
 import type { Dimension, Vector } from '@cribwright/units';
 import type { Declaration } from '../bound/bound-file.js';
 import type { Kind } from '../bound/kind.js';
@@ -27,6 +28,8 @@ export interface NameScope {
   /** Files elsewhere in the folder or library that declare it, for a fix. */
   elsewhere(name: string, kinds: readonly Kind[]): string | undefined;
   readonly rules: ReadonlySet<string>;
+  /** Where a further `use` line goes, before the others. */
+  readonly usePlace: Span;
 }
 
 /** Dimensions in which a plain number is right. */

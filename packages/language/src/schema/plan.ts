@@ -102,6 +102,7 @@ export const groundProperties = {
 
 export const ground: BlockSchema = {
   keyword: 'ground',
+  once: true,
   within: ['plan'],
   doc: 'The ground under the vehicles and supports.',
   example: 'ground {\n  surface asphalt\n  grade 1.5 % toward rear\n}',

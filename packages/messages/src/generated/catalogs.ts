@@ -273,13 +273,22 @@ export interface MessageHoles {
   readonly 'expected.text-crew': NoHoles;
   readonly 'expected.text-what-was-found': NoHoles;
   readonly 'expected.text-why-not': NoHoles;
-  readonly 'language.brace-not-closed': NoHoles;
+  readonly 'language.brace-not-closed': { readonly block: H['name'] };
   readonly 'language.brace-not-closed--fix': NoHoles;
+  readonly 'language.brace-not-closed--word': { readonly block: H['name']; readonly text: H['name'] };
+  readonly 'language.brace-bracket': { readonly text: H['name'] };
+  readonly 'language.brace-bracket--fix': NoHoles;
+  readonly 'language.brace-twice': NoHoles;
   readonly 'language.brace-stray': NoHoles;
   readonly 'language.brace-stray--fix': NoHoles;
-  readonly 'language.brace-not-opened': NoHoles;
+  readonly 'language.brace-not-opened': { readonly block: H['name'] };
   readonly 'language.brace-not-opened--fix': NoHoles;
   readonly 'language.braces-too-deep': { readonly most: H['count'] };
+  readonly 'language.file-not-utf8': NoHoles;
+  readonly 'language.file-not-utf8--utf16': NoHoles;
+  readonly 'language.file-empty': NoHoles;
+  readonly 'language.file-empty--comments': NoHoles;
+  readonly 'language.file-empty--fix': NoHoles;
   readonly 'language.file-too-long': NoHoles;
   readonly 'language.too-many-plans': { readonly most: H['count'] };
   readonly 'language.plan-too-large--vehicles': { readonly count: H['count']; readonly most: H['count'] };
@@ -290,11 +299,29 @@ export interface MessageHoles {
   readonly 'language.part-too-many': { readonly part: H['name']; readonly count: H['count']; readonly most: H['count'] };
   readonly 'language.text-not-closed': NoHoles;
   readonly 'language.text-not-closed--fix': NoHoles;
+  readonly 'language.text-not-opened': NoHoles;
+  readonly 'language.text-not-opened--fix': NoHoles;
+  readonly 'language.text-quote-inside': NoHoles;
   readonly 'language.comment-not-closed': NoHoles;
+  readonly 'language.comment-not-closed--fix': NoHoles;
   readonly 'language.strange-character--quote': NoHoles;
   readonly 'language.strange-character--fix': NoHoles;
   readonly 'language.strange-character--hidden': { readonly character: H['name'] };
   readonly 'language.strange-character--hidden-fix': NoHoles;
+  readonly 'language.strange-character--wide': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.strange-character--wide-fix': NoHoles;
+  readonly 'language.strange-character--remark': { readonly character: H['name'] };
+  readonly 'language.strange-character--remark-fix': NoHoles;
+  readonly 'language.strange-character--ruler': { readonly character: H['name'] };
+  readonly 'language.strange-character--bullet': { readonly character: H['name'] };
+  readonly 'language.strange-character--sentence': NoHoles;
+  readonly 'language.strange-character--about': { readonly character: H['name']; readonly example: H['name'] };
+  readonly 'language.strange-character--period': NoHoles;
+  readonly 'language.strange-character--dash': { readonly character: H['name']; readonly near: H['name'] };
+  readonly 'language.strange-character--pound': { readonly near: H['name'] };
+  readonly 'language.strange-character--and': { readonly near: H['name'] };
+  readonly 'language.strange-character--comma': { readonly character: H['name'] };
+  readonly 'language.strange-character--by': { readonly near: H['name'] };
   readonly 'language.strange-character': { readonly character: H['name'] };
   readonly 'language.unknown-line': { readonly what: H['name']; readonly where: H['message'] };
   readonly 'language.unknown-line--near': { readonly what: H['name']; readonly where: H['message']; readonly near: H['name'] };
@@ -305,6 +332,20 @@ export interface MessageHoles {
   readonly 'language.line-twice': { readonly what: H['name']; readonly where: H['message'] };
   readonly 'language.line-twice--first': NoHoles;
   readonly 'language.line-twice--fix': NoHoles;
+  readonly 'language.line-continued': NoHoles;
+  readonly 'language.line-continued--fix': NoHoles;
+  readonly 'language.name-next-line': { readonly keyword: H['name']; readonly near: H['name'] };
+  readonly 'language.line-joined': { readonly keyword: H['name']; readonly example: H['name'] };
+  readonly 'language.line-joined--fix': NoHoles;
+  readonly 'language.line-joined--comma': NoHoles;
+  readonly 'language.line-joined--comma-fix': NoHoles;
+  readonly 'language.comma-missing': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.comma-missing--fix': NoHoles;
+  readonly 'language.text-unquoted': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.text-unquoted--fix': NoHoles;
+  readonly 'language.block-twice': { readonly what: H['name']; readonly where: H['message'] };
+  readonly 'language.block-twice--first': { readonly what: H['name'] };
+  readonly 'language.block-twice--fix': { readonly what: H['name'] };
   readonly 'language.line-missing': { readonly subject: H['text']; readonly key: H['name']; readonly example: H['name'] };
   readonly 'language.line-missing--fix': { readonly key: H['name'] };
   readonly 'language.line-missing--several': { readonly subject: H['text']; readonly keys: H['list'] };
@@ -322,6 +363,9 @@ export interface MessageHoles {
   readonly 'language.type-missing': { readonly subject: H['text']; readonly kind: H['list']; readonly example: H['name'] };
   readonly 'language.type-missing--fix': { readonly near: H['name'] };
   readonly 'language.type-unexpected': { readonly keyword: H['name'] };
+  readonly 'language.name-spaces': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.type-spaces': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.type-missing--colon': { readonly near: H['name'] };
   readonly 'language.head-unexpected': { readonly text: H['name']; readonly example: H['name'] };
   readonly 'language.word-unexpected': { readonly text: H['name'] };
   readonly 'language.word-unexpected--choices': { readonly text: H['name']; readonly choices: H['list']; readonly example: H['name'] };
@@ -329,6 +373,9 @@ export interface MessageHoles {
   readonly 'language.word-unexpected--and': { readonly text: H['name']; readonly example: H['name'] };
   readonly 'language.word-unexpected--comma': NoHoles;
   readonly 'language.word-unexpected--near': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.word-unexpected--remark': { readonly text: H['name']; readonly example: H['name'] };
+  readonly 'language.word-unexpected--remark-fix': NoHoles;
+  readonly 'language.word-unexpected--filler': { readonly text: H['name']; readonly near: H['name'] };
   readonly 'language.word-unexpected--end': { readonly text: H['name']; readonly example: H['name'] };
   readonly 'language.word-unexpected--fix': { readonly near: H['name'] };
   readonly 'language.word-unexpected--drop': { readonly text: H['name'] };
@@ -346,6 +393,7 @@ export interface MessageHoles {
   readonly 'language.unknown-part': { readonly text: H['name']; readonly vehicle: H['text'] };
   readonly 'language.unknown-part--near': { readonly text: H['name']; readonly vehicle: H['text']; readonly near: H['name'] };
   readonly 'language.unknown-part--choices': { readonly text: H['name']; readonly vehicle: H['text']; readonly choices: H['list'] };
+  readonly 'language.unknown-part--vehicle': { readonly text: H['name']; readonly near: H['name'] };
   readonly 'language.unknown-part--none': { readonly text: H['name']; readonly vehicle: H['text'] };
   readonly 'language.unknown-axle': { readonly text: H['name']; readonly vehicle: H['text'] };
   readonly 'language.unknown-axle--choices': { readonly text: H['name']; readonly vehicle: H['text']; readonly choices: H['list'] };
@@ -370,6 +418,12 @@ export interface MessageHoles {
   readonly 'language.number-malformed--dash': { readonly text: H['name']; readonly near: H['name'] };
   readonly 'language.number-malformed--thousand': { readonly text: H['name']; readonly near: H['name'] };
   readonly 'language.number-malformed--point': { readonly text: H['name']; readonly thousands: H['name']; readonly plain: H['name'] };
+  readonly 'language.number-malformed--space': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.number-malformed--gap': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.number-malformed--letters': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.number-malformed--words': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.number-malformed--about': { readonly text: H['name']; readonly example: H['name'] };
+  readonly 'language.number-malformed--unit-first': { readonly near: H['name'] };
   readonly 'language.number-malformed--fix': { readonly near: H['name'] };
   readonly 'language.unit-missing': { readonly text: H['name']; readonly due: H['list']; readonly example: H['list'] };
   readonly 'language.unit-missing--fix': { readonly near: H['name'] };
@@ -382,7 +436,7 @@ export interface MessageHoles {
   readonly 'language.unit-order--below-zero': { readonly unit: H['name']; readonly before: H['name'] };
   readonly 'language.unit-order--too-many': { readonly most: H['name']; readonly unit: H['name']; readonly before: H['name'] };
   readonly 'language.feet-mark': { readonly near: H['name'] };
-  readonly 'language.feet-mark--fix': { readonly near: H['name'] };
+  readonly 'language.feet-dash': { readonly near: H['name']; readonly minus: H['name'] };
   readonly 'language.wrong-dimension': { readonly text: H['name']; readonly is: H['message']; readonly due: H['list']; readonly example: H['name'] };
   readonly 'language.wrong-dimension--fix': { readonly near: H['name'] };
   readonly 'language.dimension-clash--added': { readonly left: H['name']; readonly leftIs: H['message']; readonly right: H['name']; readonly rightIs: H['message']; readonly advice?: H['message'] };
@@ -405,6 +459,9 @@ export interface MessageHoles {
   readonly 'language.date-malformed': { readonly text: H['name'] };
   readonly 'language.use-misplaced': NoHoles;
   readonly 'language.use-malformed': NoHoles;
+  readonly 'language.use-malformed--two': NoHoles;
+  readonly 'language.use-malformed--two-fix': NoHoles;
+  readonly 'language.use-outside--slashes': { readonly near: H['name'] };
   readonly 'language.use-not-found': { readonly path: H['name'] };
   readonly 'language.use-not-found--near': { readonly path: H['name']; readonly near: H['name'] };
   readonly 'language.use-not-found--fix': { readonly near: H['name'] };
@@ -432,6 +489,7 @@ export interface MessageHoles {
   readonly 'language.parameter-type': { readonly text: H['name']; readonly choices: H['list'] };
   readonly 'language.vehicle-missing': { readonly example: H['name'] };
   readonly 'language.step-twice': { readonly number: H['name'] };
+  readonly 'language.step-number-sign': { readonly text: H['name']; readonly near: H['name'] };
   readonly 'language.step-number-missing': { readonly example: H['name'] };
   readonly 'language.step-number-missing--fix': { readonly near: H['name'] };
   readonly 'language.step-unknown': { readonly number: H['name'] };
@@ -1427,13 +1485,22 @@ expected--text-paragraph = a paragraph
 expected--text-crew = a crew
 expected--text-what-was-found = what was found
 expected--text-why-not = why not
-language--brace-not-closed = This block is never closed. Add a closing brace on its own line where the block ends.
+language--brace-not-closed = { $block } has no closing brace. Its lines end here, so the brace goes after them.
 language--brace-not-closed--fix = Add the closing brace here
+language--brace-not-closed--word = { $block } has no closing brace. Write the brace { "}" } here in place of { $text }.
+language--brace-bracket = Lines of a block go between the braces { "{" } and { "}" }, not { $text }.
+language--brace-bracket--fix = Change to braces
+language--brace-twice = This block is opened twice. Remove one of the two opening braces.
 language--brace-stray = This brace closes nothing. Remove it, or open the block that it belongs to.
 language--brace-stray--fix = Remove the brace
-language--brace-not-opened = The opening brace is missing at the end of this line. The lines indented below are read as part of it.
+language--brace-not-opened = The opening brace is missing after { $block }. The lines indented below are read as part of it.
 language--brace-not-opened--fix = Add the opening brace here
 language--braces-too-deep = Blocks are nested more than { $most } deep here. Anything deeper is not read.
+language--file-not-utf8 = A character here cannot be read, because the file is not saved as UTF-8. Save it with the encoding UTF-8, and type the character again.
+language--file-not-utf8--utf16 = This file is saved as UTF-16, so NOTHING in it is read. Save it with the encoding UTF-8.
+language--file-empty = This file is empty. A plan starts with the word plan and its title in quotes.
+language--file-empty--comments = This file has only comments, and no plan. A plan starts with the word plan and its title in quotes.
+language--file-empty--fix = Start a plan here
 language--file-too-long = The file is too long. Nothing after this point is read. Split the file and join the parts with use.
 language--too-many-plans = The file has more than { $most } plans. The plans from here on are NOT checked. Move them to other files.
 language--plan-too-large--vehicles = This plan has { $count } vehicles. The limit is { $most }, so the plan is NOT checked. Split it into plans of vehicles that touch.
@@ -1444,11 +1511,29 @@ language--plan-too-large--parts = Too many axles and parts: { $count } in { $veh
 language--part-too-many = Part { $part } has { $count } joists. The limit is { $most }. Check where the part runs and its spacing.
 language--text-not-closed = The closing quote is missing on this line. Text in quotes stays on one line.
 language--text-not-closed--fix = Add the closing quote
+language--text-not-opened = The opening quote is missing before this text. Text goes between two straight quotes.
+language--text-not-opened--fix = Add the opening quote
+language--text-quote-inside = A quote inside a text ends it. Write the text without quotes inside.
 language--comment-not-closed = This comment has no */ at its end. The rest of the file is not read.
+language--comment-not-closed--fix = Change to a comment of one line
 language--strange-character--quote = Text goes between straight quotes, like "this".
 language--strange-character--fix = Change to a straight quote
 language--strange-character--hidden = This text has a hidden character: { $character }. Remove it.
 language--strange-character--hidden-fix = Remove the hidden characters
+language--strange-character--wide = { $text } is written in full-width characters. Write { $near }.
+language--strange-character--wide-fix = Change to plain characters
+language--strange-character--remark = { $character } does not start a comment. A comment starts with //.
+language--strange-character--remark-fix = Make it a comment
+language--strange-character--ruler = A line of { $character } has no meaning here. Remove it, or put // before it.
+language--strange-character--bullet = { $character } is a bullet of a list. Lines of a plan have no bullets.
+language--strange-character--sentence = A sentence cannot be a line of a plan. A remark starts with //.
+language--strange-character--about = { $character } has no meaning here. For a value that is not known exactly, write a range: { $example }.
+language--strange-character--period = No period goes here.
+language--strange-character--dash = { $character } between two numbers has no meaning here. For a range, write { $near }.
+language--strange-character--pound = Write the unit as a word: { $near }.
+language--strange-character--and = A length in two units has nothing between them. Write { $near }.
+language--strange-character--comma = Separate the items of a list with a comma, not { $character }.
+language--strange-character--by = Write by between the two numbers: { $near }.
 language--strange-character = { $character } has no meaning here. Plans use letters, numbers, braces and , : = + - * / % ( ).
 language--unknown-line = { $what } cannot start a line { $where }.
 language--unknown-line--near = { $what } cannot start a line { $where }. Did you mean { $near }?
@@ -1459,6 +1544,20 @@ language--wrong-place = { $what } does not belong { $where }. It belongs { $righ
 language--line-twice = { $what } is given twice { $where }. Only the first line counts.
 language--line-twice--first = first line
 language--line-twice--fix = Remove this line
+language--line-continued = This seems to be the rest of the previous line. Put it on that line, or end that line with a comma.
+language--line-continued--fix = Join the two lines
+language--name-next-line = The name goes on the same line as { $keyword }: write { $near }.
+language--line-joined = { $keyword } starts a new line. Put a line break or a semicolon before it, such as: { $example }
+language--line-joined--fix = Put a semicolon before it
+language--line-joined--comma = Lines in one block are separated by a semicolon or a line break, not a comma.
+language--line-joined--comma-fix = Change the comma to a semicolon
+language--comma-missing = A comma is missing before { $text }. Write { $near }.
+language--comma-missing--fix = Add the comma
+language--text-unquoted = { $text } goes in quotes: { $near }
+language--text-unquoted--fix = Put it in quotes
+language--block-twice = { $what } is given twice { $where }. Put all its lines in one block.
+language--block-twice--first = first { $what }
+language--block-twice--fix = Remove the second { $what }
 language--line-missing = { $subject } needs the line { $key }, such as: { $example }
 language--line-missing--fix = Add { $key }
 language--line-missing--several = { $subject } still needs these lines: { $keys }.
@@ -1476,6 +1575,9 @@ language--title-missing--fix = Put it in quotes
 language--type-missing = { $subject } needs a type ({ $kind }) after a colon: { $example }
 language--type-missing--fix = Put a colon before { $near }
 language--type-unexpected = { $keyword } takes no type after a colon.
+language--name-spaces = A name is one word, not { $text }. Write { $near }.
+language--type-spaces = The name of a type is one word, not { $text }. Write { $near }.
+language--type-missing--colon = The type goes after a colon. Write { $near }.
 language--head-unexpected = { $text } cannot be read here. The line starts as: { $example }
 language--word-unexpected = { $text } cannot be read here.
 language--word-unexpected--choices = { $text } cannot be read here. Expected: { $choices }. Example: { $example }
@@ -1483,6 +1585,9 @@ language--word-unexpected--sign = No { $text } goes between a word and its value
 language--word-unexpected--and = Separate the items of a list with a comma, not { $text }. Example: { $example }
 language--word-unexpected--comma = Change to a comma
 language--word-unexpected--near = { $text } cannot be read here. Did you mean { $near }?
+language--word-unexpected--remark = { $text } is not needed: the line was complete before it. A remark goes after //. Example: { $example }
+language--word-unexpected--remark-fix = Make it a comment
+language--word-unexpected--filler = No { $text } goes here. Write { $near }.
 language--word-unexpected--end = { $text } is not needed: the line was complete before it. Example: { $example }
 language--word-unexpected--fix = Change to { $near }
 language--word-unexpected--drop = Remove { $text }
@@ -1500,6 +1605,7 @@ language--wrong-kind--declared = { $text } is named here
 language--unknown-part = Part { $text } not found in { $vehicle }.
 language--unknown-part--near = Part { $text } not found in { $vehicle }. Did you mean { $near }?
 language--unknown-part--choices = Part { $text } not found in { $vehicle }. Its parts: { $choices }.
+language--unknown-part--vehicle = { $text } is a vehicle. Its part goes after it, such as: { $near }
 language--unknown-part--none = Part { $text } not found: no parts are described for { $vehicle }.
 language--unknown-axle = Axle { $text } not found in { $vehicle }.
 language--unknown-axle--choices = Axle { $text } not found in { $vehicle }. Its axles: { $choices }.
@@ -1524,6 +1630,12 @@ language--number-malformed--too-large = { $text } is too large to be a real valu
 language--number-malformed--dash = In { $text }, the dash would be a minus sign. Write { $near }.
 language--number-malformed--thousand = In { $text }, the k is not read. Write { $near }.
 language--number-malformed--point = In { $text }, the point is not clear. Write { $thousands } or { $plain }.
+language--number-malformed--space = In { $text }, a space splits the number. Write { $near }.
+language--number-malformed--gap = In { $text }, the fraction has a space in it. Write { $near }.
+language--number-malformed--letters = { $text } has letters for digits. Write { $near }.
+language--number-malformed--words = Write numbers in digits: { $near }, not { $text }.
+language--number-malformed--about = No { $text } goes here. For a value that is not known exactly, write a range: { $example }.
+language--number-malformed--unit-first = The unit follows its number. Write { $near }.
 language--number-malformed--fix = Write { $near }
 language--unit-missing = { $text } has no unit. Write { $due }, such as { $example }.
 language--unit-missing--fix = Write { $near }
@@ -1535,8 +1647,8 @@ language--unit-order = { $unit } cannot follow { $before }. A length in two unit
 language--unit-order--whole = Write a whole number of { $before } before { $unit }.
 language--unit-order--below-zero = { $unit } after { $before } cannot be below zero.
 language--unit-order--too-many = { $most } { $unit } make one { $before }. Write less than { $most } { $unit }.
-language--feet-mark = Write { $near }. The marks for feet and inches are not read.
-language--feet-mark--fix = Write { $near }
+language--feet-mark = Feet and inches each need their unit. Write { $near }.
+language--feet-dash = The dash here is not clear. For a length in feet and inches, write { $near }. For a difference, write { $minus }.
 language--wrong-dimension = { $text } is { $is }. Expected here: { $due }, such as { $example }.
 language--wrong-dimension--fix = Change the unit to { $near }
 language--dimension-clash--added = { $left } is { $leftIs } and { $right } is { $rightIs }. They cannot be added. { $advice }
@@ -1559,6 +1671,9 @@ language--divided-by-zero = This divides by zero.
 language--date-malformed = { $text } is not a date. Write year-month-day, such as 2027-03-01.
 language--use-misplaced = A use line belongs at the top of the file, not in a block.
 language--use-malformed = After use comes a file in quotes: use "caches/rescue-12.crib"
+language--use-malformed--two = Each file has its own use line.
+language--use-malformed--two-fix = Give each file its own use line
+language--use-outside--slashes = A path is written with forward slashes: { $near }
 language--use-not-found = There is no file { $path }.
 language--use-not-found--near = There is no file { $path }. Did you mean { $near }?
 language--use-not-found--fix = Change to { $near }
@@ -1590,6 +1705,7 @@ language--arguments-missing = { $pattern } needs its values in parentheses: { $e
 language--parameter-type = { $text } cannot be the type of a parameter. The types are: { $choices }.
 language--vehicle-missing = The plan has no vehicle. It needs at least one: { $example }
 language--step-twice = There are two steps { $number }. Each step needs its own number.
+language--step-number-sign = A step starts with its number alone: { $near }, without { $text }.
 language--step-number-missing = A step starts with its number: { $example }
 language--step-number-missing--fix = Write { $near }
 language--step-unknown = There is no step { $number }.
@@ -2650,11 +2766,15 @@ expected--text-paragraph = un párrafo
 expected--text-crew = una cuadrilla
 expected--text-what-was-found = lo que se encontró
 expected--text-why-not = por qué no
-language--brace-not-closed = El bloque que se abre aquí nunca se cierra. Ponga una llave de cierre en una línea propia donde termina.
+language--brace-not-closed = Falta la llave de cierre de { $block }. Sus líneas terminan aquí; la llave va después de ellas.
 language--brace-not-closed--fix = Cerrarlo aquí
+language--brace-not-closed--word = Falta la llave de cierre de { $block }. Escriba aquí la llave { "}" } en lugar de { $text }.
+language--brace-bracket = Las líneas de un bloque van entre las llaves { "{" } y { "}" }, no { $text }.
+language--brace-bracket--fix = Cambiar a llaves
+language--brace-twice = Este bloque se abre dos veces. Quite una de las dos llaves de apertura.
 language--brace-stray = Esta llave no cierra nada. Quítela, o abra el bloque al que pertenece.
 language--brace-stray--fix = Quitar la llave
-language--brace-not-opened = Falta la llave que abre al final de esta línea. Lo que está más adentro debajo se lee como suyo.
+language--brace-not-opened = Falta la llave de apertura después de { $block }. Las líneas de abajo que están más adentro se leen como suyas.
 language--brace-not-opened--fix = Abrir el bloque aquí
 language--braces-too-deep = Aquí hay más de { $most } bloques uno dentro de otro. Lo que está más adentro no se lee.
 language--file-too-long = El archivo es demasiado largo. Nada después de este lugar se lee: divídalo y una las partes con use.
@@ -2682,6 +2802,9 @@ language--wrong-place = { $what } no va { $where }. Va { $rightPlace }.
 language--line-twice = { $what } se da dos veces { $where }. Solo cuenta la primera línea.
 language--line-twice--first = primera línea
 language--line-twice--fix = Quitar esta línea
+language--block-twice = { $what } aparece dos veces { $where }. Ponga todas sus líneas en un solo bloque.
+language--block-twice--first = primer { $what }
+language--block-twice--fix = Quitar el segundo { $what }
 language--line-missing = { $subject } necesita la línea { $key }, por ejemplo: { $example }
 language--line-missing--fix = Añadir { $key }
 language--line-missing--several = { $subject } necesita todavía estas líneas: { $keys }.
@@ -2758,8 +2881,8 @@ language--unit-order = { $unit } no puede ir después de { $before }. Una longit
 language--unit-order--whole = Escriba un número entero de { $before } antes de { $unit }.
 language--unit-order--below-zero = { $unit } después de { $before } no puede ser menor que cero.
 language--unit-order--too-many = { $most } { $unit } son un { $before }. Escriba menos de { $most } { $unit }.
-language--feet-mark = Escriba { $near }. Los signos de pies y pulgadas no se leen.
-language--feet-mark--fix = Escribir { $near }
+language--feet-mark = Los pies y las pulgadas llevan cada uno su unidad. Escriba { $near }.
+language--feet-dash = El guion no es claro. Para una longitud en pies y pulgadas, escriba { $near }. Para una resta, escriba { $minus }.
 language--wrong-dimension = { $text } es { $is }. Aquí va { $due }, por ejemplo { $example }.
 language--wrong-dimension--fix = Cambiar la unidad por { $near }
 language--dimension-clash--added = { $left } es { $leftIs } y { $right } es { $rightIs }. No se pueden sumar. { $advice }
@@ -2840,6 +2963,57 @@ language--exercise-plan = Esta lección tiene { $count } planes. Diga de cuál t
 language--exercise-figure = { $on } no tiene { $figure }, así que este ejercicio no tiene solución.
 language--exercise-fault = Ninguna comprobación encuentra aquí una falta, así que este ejercicio no tiene solución.
 language--exercise-finish = Para este ejercicio el plan necesita una falta en { $on }, o una línea que quede en blanco.
+language--text-not-opened = Falta la comilla de apertura antes de este texto. El texto va entre dos comillas rectas.
+language--text-not-opened--fix = Poner la comilla de apertura
+language--text-quote-inside = Una comilla dentro de un texto lo termina. Escriba el texto sin comillas dentro.
+language--comment-not-closed--fix = Cambiar a un comentario de una línea
+language--strange-character--wide = { $text } está escrito con caracteres de ancho completo. Escriba { $near }.
+language--strange-character--wide-fix = Cambiar a caracteres normales
+language--strange-character--remark = { $character } no inicia un comentario. Un comentario empieza con //.
+language--strange-character--remark-fix = Convertirlo en comentario
+language--strange-character--ruler = Una línea de { $character } no significa nada aquí. Quítela, o ponga // delante.
+language--strange-character--bullet = { $character } es una viñeta de lista. Las líneas de un plan no llevan viñetas.
+language--strange-character--period = Aquí no va ningún punto.
+language--strange-character--dash = { $character } entre dos números no significa nada aquí. Para un intervalo, escriba { $near }.
+language--strange-character--pound = Escriba la unidad con letras: { $near }.
+language--strange-character--and = Una longitud en dos unidades no lleva nada entre ellas. Escriba { $near }.
+language--strange-character--comma = Separe los elementos de una lista con una coma, no con { $character }.
+language--strange-character--by = Escriba by entre los dos números: { $near }.
+language--line-continued = Esto parece el resto de la línea anterior. Póngalo en esa línea, o termine esa línea con una coma.
+language--line-continued--fix = Unir las dos líneas
+language--name-next-line = El nombre va en la misma línea que { $keyword }: escriba { $near }.
+language--line-joined = { $keyword } empieza una línea nueva. Ponga antes un salto de línea o un punto y coma, por ejemplo: { $example }
+language--line-joined--fix = Poner un punto y coma delante
+language--line-joined--comma = Las líneas de un bloque se separan con un punto y coma o un salto de línea, no con una coma.
+language--line-joined--comma-fix = Cambiar la coma por un punto y coma
+language--comma-missing = Falta una coma antes de { $text }. Escriba { $near }.
+language--comma-missing--fix = Poner la coma
+language--text-unquoted = { $text } va entre comillas: { $near }
+language--text-unquoted--fix = Ponerlo entre comillas
+language--word-unexpected--remark = { $text } sobra: la línea estaba completa antes. Un comentario va después de //. Ejemplo: { $example }
+language--word-unexpected--remark-fix = Convertirlo en comentario
+language--word-unexpected--filler = Aquí no va { $text }. Escriba { $near }.
+language--number-malformed--space = En { $text }, un espacio parte el número. Escriba { $near }.
+language--number-malformed--gap = En { $text }, la fracción tiene un espacio dentro. Escriba { $near }.
+language--number-malformed--letters = { $text } tiene letras en lugar de cifras. Escriba { $near }.
+language--number-malformed--words = Escriba los números con cifras: { $near }, no { $text }.
+language--number-malformed--about = Aquí no va { $text }. Para un valor que no se sabe con exactitud, escriba un intervalo: { $example }.
+language--number-malformed--unit-first = La unidad va después de su número. Escriba { $near }.
+language--strange-character--sentence = Una frase no puede ser una línea de un plan. Un comentario empieza con //.
+language--strange-character--about = { $character } no significa nada aquí. Para un valor que no se sabe con exactitud, escriba un intervalo: { $example }.
+language--name-spaces = Un nombre es una sola palabra, no { $text }. Escriba { $near }.
+language--type-spaces = El nombre de un tipo es una sola palabra, no { $text }. Escriba { $near }.
+language--type-missing--colon = El tipo va después de dos puntos. Escriba { $near }.
+language--unknown-part--vehicle = { $text } es un vehículo. Su parte va después, por ejemplo: { $near }
+language--use-malformed--two = Cada archivo lleva su propia línea use.
+language--use-malformed--two-fix = Dar a cada archivo su propia línea use
+language--use-outside--slashes = Una ruta se escribe con barras inclinadas hacia delante: { $near }
+language--step-number-sign = Un paso empieza solo con su número: { $near }, sin { $text }.
+language--file-not-utf8 = Un carácter de aquí no se puede leer, porque el archivo no está guardado como UTF-8. Guárdelo con la codificación UTF-8 y escriba el carácter de nuevo.
+language--file-not-utf8--utf16 = Este archivo está guardado como UTF-16, así que NADA de él se lee. Guárdelo con la codificación UTF-8.
+language--file-empty = Este archivo está vacío. Un plan empieza con la palabra plan y su título entre comillas.
+language--file-empty--comments = Este archivo solo tiene comentarios, y ningún plan. Un plan empieza con la palabra plan y su título entre comillas.
+language--file-empty--fix = Empezar un plan aquí
 source--common-practice = práctica común, sin fuente
 source--from-memory = de memoria
 source--from-memory-of = de memoria: { $title }
