@@ -71,6 +71,33 @@ describe.each(corpus)('$name', (group) => {
   });
 });
 
+describe('a file that is no plan', () => {
+  it.each([
+    ['empty', '', 'empty'],
+    ['of line breaks alone', '\n\n', 'empty'],
+    ['of comments alone', '// north lot\n', 'only comments'],
+    ['saved as UTF-16', [...basePlan].map((c) => `${c}\0`).join(''), 'UTF-16'],
+    ['saved as UTF-16, high byte first', [...basePlan].map((c) => `\0${c}`).join(''), 'UTF-16'],
+    ['saved as Latin-1, in a comment', basePlan.replace('north lot', 'north l\ufffdt'), 'UTF-8'],
+    ['saved as Latin-1, in a text', basePlan.replace('paper rolls', 'pap\ufffdr'), 'UTF-8'],
+  ])('says so once: %s', (_what, text, says) => {
+    const { checked, errors } = answer(workspace, text);
+    expect(errors.map((p) => inWords(p).includes(says))).toEqual([true]);
+    expect(checked.state).toBe('errors');
+    expect(checked.plans.every((p) => p.partial && p.analysis.expectations.every((e) => !e.held))).toBe(true);
+  });
+
+  it('offers to start a plan', () => {
+    const [problem] = answer(workspace, '').errors;
+    const text = problem && afterFix('', problem);
+    expect(text).toContain('plan "');
+    expect(answer(workspace, text ?? '').errors.map((p) => p.code)).toEqual([
+      'vehicle-missing',
+      'plan-unchecked',
+    ]);
+  });
+});
+
 const said = (p: Problem, text: string) => {
   const { line, character } = positionOf(text, p.span.start);
   return `${line + 1}:${character + 1} ${p.severity} ${p.code} ${inWords(p)}`;

@@ -41,8 +41,8 @@ export type {
   StepAction,
   StockItem,
   Surface,
-  WorkingLoad,
   UnreadPart,
+  WorkingLoad,
 } from './plan/plan.js';
 export type { PlanEdit } from './plan/plan-edit.js';
 export type { Policy, PolicyKey, PolicyLimit } from './plan/policy.js';

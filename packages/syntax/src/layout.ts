@@ -36,6 +36,10 @@ interface Opened {
   readonly end: number;
   readonly indent: number;
   readonly line: number;
+  /** Nothing was read in it yet. */
+  fresh: boolean;
+  /** Its lines start no further in than it: indentation tells nothing of its end. */
+  flat: boolean;
 }
 
 /**
@@ -59,6 +63,7 @@ export function layOut<T extends LayoutToken>(
   const byIndent = balance > 0;
   let spare = Math.max(0, -balance);
   const closed = spare > 0 ? closedLines(kept) : undefined;
+  const opening = byIndent ? new Set(kept.flatMap((t) => (t.kind === 'open' ? [t.line] : []))) : undefined;
   const open: Opened[] = [];
   let last: 'start' | 'open' | 'end' | 'comma' | 'closed' | 'other' = 'start';
   let line = -1;
@@ -87,11 +92,16 @@ export function layOut<T extends LayoutToken>(
       while (byIndent) {
         const inner = open.at(-1);
         if (!inner || inner.indent < indent || (token.kind === 'close' && inner.indent === indent)) break;
+        if (inner.fresh && token.kind === 'other') inner.flat = true;
+        // A plan holds blocks; what stands in it seldom does.
+        if (inner.flat && (open.length < 2 || !opening?.has(line))) break;
         issues.push({ kind: 'not closed', start: inner.start, end: inner.end, at: token.start });
         close(token.start);
       }
     }
     if (last === 'closed' && token.kind !== 'end') end(token.start);
+    const within = open.at(-1);
+    if (within && token.kind === 'other') within.fresh = false;
     if (token.bracket) issues.push({ kind: 'bracket', start: token.start, end: token.end });
     switch (token.kind) {
       case 'end': {
@@ -109,7 +119,7 @@ export function layOut<T extends LayoutToken>(
         ) {
           spare--;
           issues.push({ kind: 'not opened', start: lineStart, end: token.start });
-          open.push({ start: token.start, end: token.start, indent, line });
+          open.push({ start: token.start, end: token.start, indent, line, fresh: true, flat: false });
           made.push({ make: 'open', at: token.start });
           last = 'open';
           break;
@@ -128,7 +138,7 @@ export function layOut<T extends LayoutToken>(
           issues.push({ kind: 'opened twice', start: token.start, end: token.end });
           break;
         }
-        open.push({ start: token.start, end: token.end, indent, line });
+        open.push({ start: token.start, end: token.end, indent, line, fresh: true, flat: false });
         made.push({ token });
         last = 'open';
         break;

@@ -61,6 +61,13 @@ export const names: Group = {
       'hood',
       undefined,
     ],
+    [
+      'A part that the plan says the trailer does not have',
+      '    brakes  set\n',
+      '    brakes  set\n    no kingpin\n    points hitch { at 3 ft; offset 0 ft; height 4 ft }\n    no ‹bumper›\n',
+      'nothing to leave out',
+      undefined,
+    ],
     ['An axle that is not there', 'brakes  set', 'brakes  set\n    no tire at axle ‹9›', '9', undefined],
     [
       'A check that does not exist',

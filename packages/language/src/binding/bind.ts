@@ -11,6 +11,7 @@ import { followsFromLost, once, SlipPlaces, volumeOfUnknown } from './follows.js
 import { expressionProblems } from './let-problems.js';
 import { LetVectors } from './let-vectors.js';
 import { missingLines } from './missing-lines.js';
+import { nothingToDrop } from './nothing-to-drop.js';
 import { inBlock } from './place-words.js';
 import { type Earlier, nothingEarlier } from './rebind.js';
 import { partsWithoutComma } from './slip-problem.js';
@@ -180,6 +181,7 @@ class Binder {
         line,
       );
       this.letProblems(line, scope);
+      if (line.schema.key === 'no') this.problems.push(...nothingToDrop(line, this.around));
     } else {
       const stopped = [stopProblem(line, stop, scope, this.shape.text) ?? []].flat();
       // The line that seems to be missing was read as the end of this one.

@@ -60,6 +60,12 @@ const placeForUse = ({ uses, statements }: FileShape): Span => {
   return { start, end: start };
 };
 
+/** Parts that a type says it does not have. */
+export const withoutParts = ({ properties }: BoundBlock): readonly string[] =>
+  properties.flatMap((p) =>
+    p.schema.key === 'no' ? p.terms.slice(1).flatMap((t) => (t.kind === 'word' ? [t.text] : [])) : [],
+  );
+
 interface GroupMember {
   readonly declaration: Declaration;
   readonly shown: string;
@@ -169,17 +175,24 @@ export class BlockScope implements NameScope {
     return this.around.elsewhere(name, kinds);
   }
 
+  withoutPart(vehicle: Declaration | undefined, name: string): Declaration | undefined {
+    const chain = typeChain((vehicle ?? this.vehicle)?.block, this.around);
+    return chain.find((b) => withoutParts(b).includes(name))?.declaration;
+  }
+
   private namesIn(local: BoundBlock): ReadonlyMap<string, readonly Declaration[]> | undefined {
     return (local.uri === this.uri ? this.shape : this.around.shapeOf(local.uri))?.names.get(local);
   }
 
   private members(vehicle: Declaration | undefined, kind: Kind): readonly Declaration[] {
     const found = new Map<string, Declaration>();
+    const gone = new Set<string>();
     for (const block of typeChain((vehicle ?? this.vehicle)?.block, this.around)) {
       for (const b of block.blocks) {
-        if (b.declaration?.kind === kind && !found.has(b.declaration.name))
+        if (b.declaration?.kind === kind && !found.has(b.declaration.name) && !gone.has(b.declaration.name))
           found.set(b.declaration.name, b.declaration);
       }
+      if (kind === 'part') for (const name of withoutParts(block)) gone.add(name);
     }
     return [...found.values()];
   }

@@ -1,4 +1,4 @@
-import type { Parsed, SyntaxStatement } from '@cribwright/syntax/internal';
+import { type Parsed, plainSigns, type SyntaxStatement } from '@cribwright/syntax/internal';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
 import { braceProblems } from './brace-problems.js';
@@ -26,14 +26,16 @@ export function layoutProblems(parsed: Parsed, text: string): readonly LanguageP
     const fix = replace(problemMessage('comment-not-closed--fix', {}), open, '//');
     return [...problems, problem('comment-not-closed', open, {}, { fixes: [fix] })];
   }
-  return [...braceProblems(parsed.issues, text), ...problems];
+  if (parsed.issues.length === 0) return problems;
+  return [...braceProblems(parsed.issues, plainSigns(text)), ...problems];
 }
 
 /** A comment that starts and never ends takes the rest of the file with it. Lines break as in the grammar. */
 function openComment(text: string): { start: number; end: number } | undefined {
   if (!text.includes('/*')) return undefined;
+  const plain = plainSigns(text);
   const tokens =
     /\/\/[^\r\n\v\f\u0085\u2028\u2029]*|"[^"\r\n\v\f\u0085\u2028\u2029]*"?|\/\*[\s\S]*?\*\/|\/\*/g;
-  for (const m of text.matchAll(tokens)) if (m[0] === '/*') return { start: m.index, end: m.index + 2 };
+  for (const m of plain.matchAll(tokens)) if (m[0] === '/*') return { start: m.index, end: m.index + 2 };
   return undefined;
 }

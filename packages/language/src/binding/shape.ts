@@ -93,6 +93,13 @@ class Shaper {
       return;
     }
     const found = keyAt(s.terms, sayable);
+    // `no tyre at` starts with the key `no` as well.
+    const earlier =
+      found?.property?.key === 'no' && renamedStart(s.terms, sayable, { words: where(block), top: !block });
+    if (earlier && earlier.length > 1) {
+      this.asMeant(s, earlier, block);
+      return;
+    }
     // `vehicle type` in a plan is no vehicle named type.
     const longer = everyBlock(s.terms);
     if (longer && found && longer.length > found.length && !found.property)

@@ -1,4 +1,5 @@
 import type { Span, Term } from '@cribwright/syntax/internal';
+import { findUnit, type Unit } from '@cribwright/units';
 
 /** Marks for feet and inches: those of a keyboard, and those that a word processor makes of them. */
 const marks: Readonly<Record<string, 'ft' | 'in'>> = {
@@ -27,3 +28,15 @@ export function markAt(terms: readonly Term[], at: number, number: Span): UnitMa
 /** Whether a term is a mark for feet or inches. */
 export const isMark = (term: Term | undefined): term is Term =>
   term?.kind === 'symbol' && Object.hasOwn(marks, term.text);
+
+/** A length as a tape shows it, with its units as words: `19'-6"` is `19 ft 6 in`. Other quantities stay as they are. */
+export const withUnitWords = (text: string): string =>
+  text
+    .replace(/(?<=\d|[½¼¾⅓⅔⅛⅜⅝⅞])(?:["”″]|(['’′])\1)/g, ' in')
+    .replace(/(?<=\d|[½¼¾⅓⅔⅛⅜⅝⅞])['’′]-?\s*/g, ' ft ')
+    .replace(/(\d)-(?=\d+\/\d+ in)/g, '$1 ')
+    .trim();
+
+/** The unit that a mark stands for. */
+export const unitOfMark = (mark: string): Unit | undefined =>
+  findUnit(/^(['’′])\1$/.test(mark) ? 'in' : (marks[mark] ?? ''));

@@ -35,6 +35,7 @@ const crib = {
 
 /** A place where one crib, A, may be named and nothing else. */
 const scope: NameScope = {
+  withoutPart: () => undefined,
   usePlace: { start: 0, end: 0 },
   uri: 'u',
   find: (name, kinds) => (name === 'A' && kinds.includes('crib') ? crib : undefined),

@@ -15,6 +15,8 @@ export interface NameScope {
   /** A part by name or by its singular: of the given vehicle, or of the one that is meant when none is said. */
   part(vehicle: Declaration | undefined, name: string): Declaration | undefined;
   parts(vehicle: Declaration | undefined): readonly Declaration[];
+  /** The vehicle, or the type, that says it does not have this part of a type it extends. */
+  withoutPart(vehicle: Declaration | undefined, name: string): Declaration | undefined;
   /** Whether some type that it is, or extends, is not known: then its parts are not known either. */
   typeUnknown(vehicle: Declaration | undefined): boolean;
   axle(vehicle: Declaration | undefined, name: string): Declaration | undefined;

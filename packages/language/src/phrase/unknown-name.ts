@@ -107,6 +107,18 @@ function unknownPart(
     const example = name(`${text} ${parts.at(-2) ?? parts[0]}`);
     return problem('unknown-part--vehicle', span, { text: name(text), near: example });
   }
+  const without = scope.withoutPart(said, text);
+  if (without) {
+    const related = [
+      {
+        uri: without.uri,
+        span: without.nameSpan,
+        message: problemMessage('unknown-part--without-here', { type: name(without.name) }),
+      },
+    ];
+    const holes = { text: name(text), vehicle, type: name(without.name) };
+    return problem('unknown-part--without', span, holes, { related });
+  }
   const renamed = renamedName(text);
   const near = parts.find((p) => p === renamed) ?? closest(text, parts);
   if (parts.length === 0) return problem('unknown-part--none', span, { vehicle, text: name(text) });

@@ -268,6 +268,15 @@ unknown-part--near = Part { $text } not found in { $vehicle }. Did you mean { $n
 # $choices (list)
 unknown-part--choices = Part { $text } not found in { $vehicle }. Its parts: { $choices }.
 # $text (name)
+# $vehicle (text)
+# $type (name)
+unknown-part--without = Part { $text } not found in { $vehicle }: { $type } says that it has no { $text }. Use another part.
+# $type (name)
+unknown-part--without-here = { $type } has no such part
+# $text (name)
+# $type (name)
+unknown-part--nothing-to-drop = { $type } extends no type that has a part { $text }, so there is nothing to leave out.
+# $text (name)
 # $near (name)
 unknown-part--vehicle = { $text } is a vehicle. Its part goes after it, such as: { $near }
 # $text (name)

@@ -255,3 +255,6 @@ file-not-utf8--utf16 = Este archivo está guardado como UTF-16, así que NADA de
 file-empty = Este archivo está vacío. Un plan empieza con la palabra plan y su título entre comillas.
 file-empty--comments = Este archivo solo tiene comentarios, y ningún plan. Un plan empieza con la palabra plan y su título entre comillas.
 file-empty--fix = Empezar un plan aquí
+unknown-part--without = No existe la parte { $text } en { $vehicle }: { $type } dice que no tiene { $text }. Use otra parte.
+unknown-part--without-here = { $type } no tiene esa parte
+unknown-part--nothing-to-drop = { $type } no amplía ningún tipo que tenga una parte { $text }, así que no hay nada que quitar.

@@ -5,6 +5,8 @@ import {
   either,
   extent,
   flag,
+  list,
+  name,
   optional,
   part,
   quantity,
@@ -41,6 +43,11 @@ export const vehicleTypeProperties = {
   center: property('center', sequence(center, source), {
     doc: 'Center of the empty weight: how far back from the front, and how high.',
     example: 'center 28 ft back, 4 ft high',
+  }),
+  without: property('no', list('parts', name('part', 'part')), {
+    doc: 'Parts that the type it extends has, and this vehicle does not.',
+    example: 'no joists',
+    repeatable: true,
   }),
   source: sourceLine,
 };

@@ -204,6 +204,7 @@ export interface MessageHoles {
   readonly 'analysis.sound-timber': NoHoles;
   readonly 'place.in-a': { readonly keyword: H['name'] };
   readonly 'place.in-an': { readonly keyword: H['name'] };
+  readonly 'place.in-the': { readonly keyword: H['name'] };
   readonly 'place.in-this': { readonly keyword: H['name'] };
   readonly 'place.in-named': { readonly block: H['name'] };
   readonly 'place.top': NoHoles;
@@ -251,6 +252,7 @@ export interface MessageHoles {
   readonly 'expected.name-value': NoHoles;
   readonly 'expected.name-group': NoHoles;
   readonly 'expected.name-mount': NoHoles;
+  readonly 'expected.name-part': NoHoles;
   readonly 'expected.text-title': NoHoles;
   readonly 'expected.text-table-or-section': NoHoles;
   readonly 'expected.text-what-is-remembered': NoHoles;
@@ -393,6 +395,9 @@ export interface MessageHoles {
   readonly 'language.unknown-part': { readonly text: H['name']; readonly vehicle: H['text'] };
   readonly 'language.unknown-part--near': { readonly text: H['name']; readonly vehicle: H['text']; readonly near: H['name'] };
   readonly 'language.unknown-part--choices': { readonly text: H['name']; readonly vehicle: H['text']; readonly choices: H['list'] };
+  readonly 'language.unknown-part--without': { readonly text: H['name']; readonly vehicle: H['text']; readonly type: H['name'] };
+  readonly 'language.unknown-part--without-here': { readonly type: H['name'] };
+  readonly 'language.unknown-part--nothing-to-drop': { readonly text: H['name']; readonly type: H['name'] };
   readonly 'language.unknown-part--vehicle': { readonly text: H['name']; readonly near: H['name'] };
   readonly 'language.unknown-part--none': { readonly text: H['name']; readonly vehicle: H['text'] };
   readonly 'language.unknown-axle': { readonly text: H['name']; readonly vehicle: H['text'] };
@@ -1416,6 +1421,7 @@ analysis--crib-height = A crib is as tall as its courses. Wedges and shims are n
 analysis--sound-timber = Timber is sound, straight and dry unless the plan says that it is wet.
 place--in-a = in a { $keyword }
 place--in-an = in an { $keyword }
+place--in-the = in the { $keyword }
 place--in-this = in this { $keyword }
 place--in-named = in { $block }
 place--top = at the top of a file
@@ -1463,6 +1469,7 @@ expected--name-for = a name for the { $what }
 expected--name-value = value
 expected--name-group = group
 expected--name-mount = mount
+expected--name-part = part
 expected--text-title = a title
 expected--text-table-or-section = a table or section
 expected--text-what-is-remembered = what is remembered
@@ -1605,6 +1612,9 @@ language--wrong-kind--declared = { $text } is named here
 language--unknown-part = Part { $text } not found in { $vehicle }.
 language--unknown-part--near = Part { $text } not found in { $vehicle }. Did you mean { $near }?
 language--unknown-part--choices = Part { $text } not found in { $vehicle }. Its parts: { $choices }.
+language--unknown-part--without = Part { $text } not found in { $vehicle }: { $type } says that it has no { $text }. Use another part.
+language--unknown-part--without-here = { $type } has no such part
+language--unknown-part--nothing-to-drop = { $type } extends no type that has a part { $text }, so there is nothing to leave out.
 language--unknown-part--vehicle = { $text } is a vehicle. Its part goes after it, such as: { $near }
 language--unknown-part--none = Part { $text } not found: no parts are described for { $vehicle }.
 language--unknown-axle = Axle { $text } not found in { $vehicle }.
@@ -2697,6 +2707,7 @@ analysis--crib-height = Un crib es tan alto como sus hiladas. Cuñas y calzas no
 analysis--sound-timber = La madera está sana, recta y seca, salvo que el plan diga que está húmeda.
 place--in-a = en un bloque { $keyword }
 place--in-an = en un bloque { $keyword }
+place--in-the = en { $keyword }
 place--in-this = en este bloque { $keyword }
 place--in-named = en { $block }
 place--top = al principio de un archivo
@@ -2743,6 +2754,7 @@ expected--in-quotes = { $what }, entre comillas
 expected--name-for = un nombre para: { $what }
 expected--name-value = valor
 expected--name-group = grupo
+expected--name-part = parte
 expected--name-mount = soporte
 expected--text-title = un título
 expected--text-table-or-section = una tabla o sección
@@ -3014,6 +3026,9 @@ language--file-not-utf8--utf16 = Este archivo está guardado como UTF-16, así q
 language--file-empty = Este archivo está vacío. Un plan empieza con la palabra plan y su título entre comillas.
 language--file-empty--comments = Este archivo solo tiene comentarios, y ningún plan. Un plan empieza con la palabra plan y su título entre comillas.
 language--file-empty--fix = Empezar un plan aquí
+language--unknown-part--without = No existe la parte { $text } en { $vehicle }: { $type } dice que no tiene { $text }. Use otra parte.
+language--unknown-part--without-here = { $type } no tiene esa parte
+language--unknown-part--nothing-to-drop = { $type } no amplía ningún tipo que tenga una parte { $text }, así que no hay nada que quitar.
 source--common-practice = práctica común, sin fuente
 source--from-memory = de memoria
 source--from-memory-of = de memoria: { $title }

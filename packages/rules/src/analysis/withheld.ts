@@ -1,4 +1,4 @@
-import type { Plan } from '@cribwright/model';
+import type { Plan, UnreadPart } from '@cribwright/model';
 
 /** Rules that judge one element by what is written of it, whatever else stands in the plan. */
 export const ofOneElement: readonly string[] = [
@@ -37,15 +37,11 @@ export const ofSteps: readonly string[] = [
  * Whether a rule is not run on a plan of which part was not read: it would take what is missing for not there, or
  * work out loads without it.
  */
-export function isWithheld(rule: string, { unread = [] }: Pick<Plan, 'unread'>): boolean {
-  return unread.some((part) => {
-    switch (part) {
-      case 'size up':
-        return rule === 'size-up-missing';
-      case 'steps':
-        return ofSteps.includes(rule);
-      case 'rest':
-        return !ofOneElement.includes(rule);
-    }
-  });
-}
+export const isWithheld = (rule: string, { unread = [] }: Pick<Plan, 'unread'>): boolean =>
+  unread.some((part) => withheldBy[part](rule));
+
+const withheldBy: Readonly<Record<UnreadPart, (rule: string) => boolean>> = {
+  'size up': (rule) => rule === 'size-up-missing',
+  steps: (rule) => ofSteps.includes(rule),
+  rest: (rule) => !ofOneElement.includes(rule),
+};
