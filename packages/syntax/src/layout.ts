@@ -38,6 +38,8 @@ interface Opened {
   readonly line: number;
   /** Nothing was read in it yet. */
   fresh: boolean;
+  /** A second opening brace right after it was passed over. */
+  doubled: boolean;
   /** Its lines start no further in than it: indentation tells nothing of its end. */
   flat: boolean;
 }
@@ -119,7 +121,15 @@ export function layOut<T extends LayoutToken>(
         ) {
           spare--;
           issues.push({ kind: 'not opened', start: lineStart, end: token.start });
-          open.push({ start: token.start, end: token.start, indent, line, fresh: true, flat: false });
+          open.push({
+            start: token.start,
+            end: token.start,
+            indent,
+            line,
+            fresh: true,
+            doubled: false,
+            flat: false,
+          });
           made.push({ make: 'open', at: token.start });
           last = 'open';
           break;
@@ -134,11 +144,20 @@ export function layOut<T extends LayoutToken>(
           tooDeep++;
           break;
         }
-        if (byIndent && last === 'open' && !first && open.at(-1)?.line === line) {
+        if (byIndent && last === 'open' && !first && within?.line === line && !within.doubled) {
+          within.doubled = true;
           issues.push({ kind: 'opened twice', start: token.start, end: token.end });
           break;
         }
-        open.push({ start: token.start, end: token.end, indent, line, fresh: true, flat: false });
+        open.push({
+          start: token.start,
+          end: token.end,
+          indent,
+          line,
+          fresh: true,
+          doubled: false,
+          flat: false,
+        });
         made.push({ token });
         last = 'open';
         break;

@@ -147,6 +147,7 @@ class Binder {
     if (line.match) {
       this.shape.references.push(...line.match.references);
       this.letProblems(line, scope);
+      this.problems.push(...nothingToDrop(line, this.around));
       return;
     }
     // A calculation is held to its own length.
@@ -181,7 +182,7 @@ class Binder {
         line,
       );
       this.letProblems(line, scope);
-      if (line.schema.key === 'no') this.problems.push(...nothingToDrop(line, this.around));
+      this.problems.push(...nothingToDrop(line, this.around));
     } else {
       const stopped = [stopProblem(line, stop, scope, this.shape.text) ?? []].flat();
       // The line that seems to be missing was read as the end of this one.

@@ -5,7 +5,8 @@ import { problemMessage } from '../problems/problem-message.js';
 /** Whether a text was written in two bytes a sign and read as one: every other sign is then a zero. */
 export const isUtf16 = (text: string): boolean => {
   const start = text.slice(0, 64);
-  return start.length > 1 && start.split('\0').length - 1 >= Math.floor(start.length / 3);
+  const zeros = start.split('\0').length - 1;
+  return zeros > 0 && zeros >= Math.floor(start.length / 3);
 };
 
 /** What a decoder puts where it can make nothing of the bytes. */

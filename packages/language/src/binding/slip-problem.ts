@@ -267,6 +267,8 @@ const splitName: Slip = (s, term) => {
 /** `courses 11 checked twice`, `courses 11 (checked)`: words after the end. */
 const remark: Slip = (s, term) => {
   if (!expects(s, 'end') || wordsExpected(s).length > 0) return undefined;
+  // Nothing that says how much or how far is ever offered to be left out.
+  if (s.line.terms.slice(s.stop.at).some((t) => t.kind === 'number' || t.kind === 'size')) return undefined;
   const words = term.kind === 'word' || (term.text === '(' && s.line.terms[s.stop.at + 1]?.kind === 'word');
   if (!words) return undefined;
   const at = { start: term.start, end: term.start };

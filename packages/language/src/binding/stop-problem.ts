@@ -38,7 +38,7 @@ export function stopProblem(
   const slip = knownSlip({ line, stop, scope, text });
   const words = stop.expected.flatMap((e) => (e.kind === 'word' ? [e.word] : []));
   const near = term.kind === 'word' ? nearWord(line.terms, stop.at, words) : undefined;
-  if (slip && !near) return slip;
+  if (slip && !near && !isRange(line, stop.at)) return slip;
   const span = { start: term.start, end: term.end };
   const rest = { start: term.start, end: line.span.end };
   if (isRange(line, stop.at)) {
