@@ -59,12 +59,14 @@ plan "Van trailer at the scale house" {
   }
   pad P1 {
     size       2 ft by 2 ft
-    thickness  1.5 in
+    thickness  0.5 in
+    material   steel
     under      S1
   }
   pad P2 {
     size       2 ft by 2 ft
-    thickness  1.5 in
+    thickness  0.5 in
+    material   steel
     under      S2
   }
   chain T1 : Chain43_1_2in { from S1 base to S2 base }

@@ -182,7 +182,7 @@ class Shaper {
   private declareLine(line: DraftLine, block: DraftBlock | undefined): void {
     const name = line.schema === letLine || line.schema === patternUse ? line.terms[1] : undefined;
     if (name?.kind !== 'word') return;
-    if (findUnit(name.text) && /^[a-z]/.test(name.text)) {
+    if (findUnit(name.text) && /^[a-z]{2}/.test(name.text)) {
       this.shape.problems.push(problem('name-is-unit', name, { text: nameHole(name.text) }));
       this.shape.lost.kinds.add('value');
     }

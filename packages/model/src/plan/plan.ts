@@ -48,8 +48,11 @@ export interface Plan {
   readonly ref: Ref;
 }
 
-/** A part of a plan that may be missing: `rest` is everything that holds, loads or carries. */
-export type UnreadPart = 'size up' | 'steps' | 'rest';
+/**
+ * A part of a plan that may be missing. `vehicle`: something of a vehicle in it, so that nothing is known of where its
+ * parts are. `rest`: anything else that holds, loads or carries.
+ */
+export type UnreadPart = 'size up' | 'steps' | 'vehicle' | 'rest';
 
 export interface Ground {
   readonly surface: Surface;

@@ -1,11 +1,11 @@
 import { expect, it } from 'vitest';
 import { rules } from '../generated/rule-index.js';
-import { isWithheld, ofOneElement, ofSteps } from './withheld.js';
+import { isWithheld, ofOneContact, ofOneElement, ofSteps } from './withheld.js';
 
 const ids = rules.map((r) => r.id);
 
 it('names only rules that there are', () => {
-  expect([...ofOneElement, ...ofSteps].filter((id) => !ids.includes(id))).toEqual([]);
+  expect([...ofOneContact, ...ofOneElement, ...ofSteps].filter((id) => !ids.includes(id))).toEqual([]);
 });
 
 it('runs every rule on a plan that was read whole', () => {
@@ -17,6 +17,8 @@ it('leaves out what would judge by what was not read', () => {
   expect(isWithheld('wheels-unchocked', { unread: ['steps'] })).toBe(true);
   expect(isWithheld('crib-load', { unread: ['steps'] })).toBe(false);
   expect(isWithheld('crib-load', { unread: ['rest'] })).toBe(true);
+  expect(isWithheld('crib-reach', { unread: ['rest'] })).toBe(false);
+  expect(isWithheld('crib-reach', { unread: ['vehicle'] })).toBe(true);
   expect(isWithheld('unsupported-end', { unread: ['size up', 'rest'] })).toBe(true);
 });
 

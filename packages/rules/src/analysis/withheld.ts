@@ -19,6 +19,16 @@ export const ofOneElement: readonly string[] = [
   'strut-lock',
 ];
 
+/** Rules that judge one element and the vehicle that it meets. */
+export const ofOneContact: readonly string[] = [
+  'crib-alignment',
+  'crib-eccentric',
+  'crib-reach',
+  'crib-wedge',
+  'joist-miss',
+  'strut-head',
+];
+
 /** Rules that need all steps, and who comes with what. */
 export const ofSteps: readonly string[] = [
   'cache-short',
@@ -43,5 +53,6 @@ export const isWithheld = (rule: string, { unread = [] }: Pick<Plan, 'unread'>):
 const withheldBy: Readonly<Record<UnreadPart, (rule: string) => boolean>> = {
   'size up': (rule) => rule === 'size-up-missing',
   steps: (rule) => ofSteps.includes(rule),
-  rest: (rule) => !ofOneElement.includes(rule),
+  vehicle: (rule) => !ofOneElement.includes(rule),
+  rest: (rule) => !ofOneElement.includes(rule) && !ofOneContact.includes(rule),
 };

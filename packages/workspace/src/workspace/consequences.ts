@@ -1,4 +1,5 @@
-import type { BoundBlock, LanguageProblem } from '@cribwright/language';
+import type { LanguageProblem } from '@cribwright/language';
+import type { Elaborated } from '@cribwright/language/internal';
 import type { UnreadPart } from '@cribwright/model';
 import type { Span } from '@cribwright/syntax/internal';
 
@@ -14,12 +15,17 @@ export const settled = (p: LanguageProblem): readonly LanguageProblem[] => {
 };
 
 /** What a plan may lack because of an error inside it. */
-export function unreadParts(plan: BoundBlock, { span, code }: LanguageProblem): readonly UnreadPart[] {
+export function unreadParts(
+  { block: plan, plan: { vehicles } }: Pick<Elaborated, 'block' | 'plan'>,
+  { span, code }: LanguageProblem,
+): readonly UnreadPart[] {
   // Where braces are missing, nobody knows what belongs where.
-  if (code.startsWith('brace-')) return ['rest'];
+  if (code.startsWith('brace-') || code.startsWith('comment-')) return ['vehicle'];
   const holds = (outer: Span) => outer.start <= span.start && span.end <= outer.end;
-  const block = plan.blocks.find((b) => holds(b.span))?.schema.keyword;
-  if (block === 'size up' || block === 'steps') return [block];
+  const block = plan.blocks.find((b) => holds(b.span));
+  const keyword = block?.schema.keyword;
+  if (keyword === 'size up' || keyword === 'steps') return [keyword];
+  if (keyword === 'vehicle' && vehicles.some((v) => v.name === block?.name)) return ['vehicle'];
   if (block !== undefined) return ['rest'];
   switch (plan.properties.find((p) => holds(p.span))?.schema.key) {
     case 'expect':

@@ -96,13 +96,13 @@ function marked(made: Elaborated, told: readonly Fault[], others: readonly Fault
   const unread = places.length > 0 ? places : [unreadAt(made, planNotWhole(made.block))];
   const parts = [...told, ...others].flatMap(({ file, problem: p }) =>
     file.uri === made.block.uri && holds(made.block.span, p.span)
-      ? unreadParts(made.block, p)
-      : (['rest'] as const),
+      ? unreadParts(made, p)
+      : (['vehicle'] as const),
   );
   const plan: Plan = {
     ...made.plan,
     partial: true,
-    unread: places.length > 0 ? [...new Set(parts)] : ['rest'],
+    unread: places.length > 0 ? [...new Set(parts)] : ['vehicle'],
   };
   return { made: { ...made, partial: true, unread, plan }, untold };
 }
