@@ -29,13 +29,12 @@ describe('a quote right after a number', () => {
   ])('ends or starts a text in %j', (text, read) => expect(terms(text)).toEqual(read));
 });
 
-it('is sign for sign as long, and the same where there is nothing to make plain', () => {
+it('is sign for sign as long', () => {
   const sign = fc.constantFrom('1', '½', '"', "'", ' ', 'a', '\n', '//', '/*', '*/', '：', '１');
   fc.assert(
     fc.property(fc.array(sign, { maxLength: 40 }), (signs) => {
       const text = signs.join('');
       expect(plainSigns(text)).toHaveLength(text.length);
-      expect(plainSigns(plainSigns(text))).toBe(plainSigns(text));
     }),
   );
 });

@@ -16,7 +16,7 @@ function format(text: string): string {
 it.each(['19\' 6"', '19\'-6"', '19\'6"', '6\'-3 3/4"', '6\'-3-3/4"', '24" long', "24''", '19 ft 6 in'])(
   'keeps %s as its author writes it',
   (length) => {
-    const text = `crib A {\n  at  ${length}, driver side 3'\n}\n`;
+    const text = `crib A {\n  at ${length}, driver side 3'\n}\n`;
     expect(format(text)).toBe(text);
   },
 );

@@ -10,7 +10,7 @@ export interface RenamedWords {
 }
 
 /** British spellings and earlier keywords. None is read; each is answered with the form to write. */
-const earlier: readonly RenamedWords[] = [
+export const renamedWords: readonly RenamedWords[] = [
   { old: 'no tyre at', now: 'no tire at', at: 'line' },
   { old: 'tyres', now: 'tires', at: 'line' },
   { old: 'centre', now: 'center', at: 'line' },
@@ -40,8 +40,8 @@ const earlier: readonly RenamedWords[] = [
   { old: 'TallStrut', now: 'Strut7to12ft', at: 'name' },
 ];
 
-/** Forms that are answered with the one to write. */
-export const renamedWords: readonly RenamedWords[] = [...earlier, ...tradeWords];
+/** All forms that are answered with the one to write. */
+const answered: readonly RenamedWords[] = [...renamedWords, ...tradeWords];
 
 /** An old form as it stands in a line, and what to write for it. */
 export interface Renamed {
@@ -67,7 +67,7 @@ export function renamedAt(
     if (run.length < length || !first || !last) continue;
     const text = run.map((t) => t.text).join(' ');
     const lower = text.toLowerCase();
-    const found = renamedWords.find((w) => w.at === at && w.old === lower && fits(w.now));
+    const found = answered.find((w) => w.at === at && w.old === lower && fits(w.now));
     if (found) return { text, now: found.now, span: { start: first.start, end: last.end } };
   }
   return undefined;
@@ -75,4 +75,4 @@ export function renamedAt(
 
 /** What a name of the bundled library is called now. */
 export const renamedName = (text: string): string | undefined =>
-  renamedWords.find((w) => w.at === 'name' && w.old.toLowerCase() === text.toLowerCase())?.now;
+  answered.find((w) => w.at === 'name' && w.old.toLowerCase() === text.toLowerCase())?.now;

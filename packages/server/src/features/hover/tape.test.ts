@@ -13,7 +13,7 @@ async function hovered(to: string): Promise<string> {
     : '';
 }
 
-it('shows a length as a tape is marked in words, and in meters', async () => {
-  expect(await hovered('at        19<|>\' 6"')).toMatch(/19' 6" is 19 ft 6 in, 5\.94 m/);
-  expect(await hovered('at        19\'-<|>6 3/4"')).toMatch(/19'-6 3\/4" is 19 ft 6 3\/4 in, 5\.96 m/);
+it('shows a length as a tape is marked in words, and in millimeters', async () => {
+  expect(await hovered('at        19<|>\' 6"')).toMatch(/19' 6" is 19 ft 6 in, 5,944 mm/);
+  expect(await hovered('at        19\'-<|>6 3/4"')).toMatch(/19'-6 3\/4" is 19 ft 6 3\/4 in, 5,963 mm/);
 });
