@@ -42,6 +42,7 @@ export type {
   StepAction,
   StockItem,
   Surface,
+  UnreadPart,
   WorkingLoad,
 } from './plan/plan.js';
 export type { PlanEdit } from './plan/plan-edit.js';

@@ -32,6 +32,8 @@ export interface BlockSchema {
   /** Prefix of the element's id in the engine's plan: `crib` gives `crib/A`. */
   readonly element?: string;
   /** The braces may be left out. */
+  /** May stand only once in the block around it. */
+  readonly once?: true;
   readonly bodyOptional: boolean;
   readonly properties: readonly PropertySchema[];
   /** Lines that start with a number instead of a key, as steps do. */

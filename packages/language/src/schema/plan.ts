@@ -103,6 +103,7 @@ export const groundProperties = {
 
 export const ground: BlockSchema = {
   keyword: 'ground',
+  once: true,
   within: ['plan'],
   doc: term('doc.ground'),
   example: 'ground {\n  surface asphalt\n  grade 1.5 % toward rear\n}',

@@ -19,6 +19,8 @@ const anything = (kinds: readonly string[]) =>
 
 /** A place where every name that starts like one is known, so that an example need only be well formed. */
 const knowing: NameScope = {
+  withoutPart: () => undefined,
+  usePlace: { start: 0, end: 0 },
   uri: 'u',
   find: (name, kinds) =>
     kinds.includes('parameter') && kinds.length <= 2 && kinds[0] === 'value'

@@ -6,6 +6,8 @@ import {
   either,
   extent,
   flag,
+  list,
+  name,
   optional,
   part,
   quantity,
@@ -42,6 +44,11 @@ export const vehicleTypeProperties = {
   center: property('center', sequence(center, source), {
     doc: term('doc.vehicle-type--center'),
     example: 'center 28 ft back, 4 ft high',
+  }),
+  without: property('no', list('parts', name('part', 'part')), {
+    doc: 'Parts that the type it extends has, and this vehicle does not.',
+    example: 'no joists',
+    repeatable: true,
   }),
   source: sourceLine,
 };

@@ -1,7 +1,7 @@
 import type { SupportResult } from '@cribwright/engine';
 import type { BoundFile, BoundProperty } from '@cribwright/language';
 import type { Declaration } from '@cribwright/language/internal';
-import { blockAt, propertyAt } from '@cribwright/language/internal';
+import { blockAt, propertyAt, unitOfMark, withUnitWords } from '@cribwright/language/internal';
 import type { Figure } from '@cribwright/messages';
 import { message, name, term } from '@cribwright/messages';
 import { rules } from '@cribwright/rules';
@@ -156,8 +156,11 @@ function other(
   const [first, last] = [pieces[from], pieces[to]];
   if (!first || !last) return [];
   const text = file.text.slice(first.span.start, last.span.end);
-  const read = readQuantity(text);
-  const unit = last.kind === 'unit' ? findUnit(file.text.slice(last.span.start, last.span.end)) : undefined;
+  // As a tape is marked: `19' 6"`.
+  const words = withUnitWords(text);
+  const read = readQuantity(words);
+  const written = file.text.slice(last.span.start, last.span.end);
+  const unit = last.kind === 'unit' ? (findUnit(written) ?? unitOfMark(written)) : undefined;
   if (!read.ok || !unit || unit.system === 'both') return [];
   const system = unit.system === 'us' ? 'si' : 'us';
   const swapped = inSystem(unit.id, system);
@@ -169,7 +172,8 @@ function other(
       rounding: 'nearest',
     },
   );
-  return [plain(translate(message('editor.about', { text: name(text), other: name(shown) }), desk.locale))];
+  const other = name(words === text ? shown : `${words}, ${shown}`);
+  return [plain(translate(message('editor.about', { text: name(text), other }), desk.locale))];
 }
 
 const written = (
