@@ -1,3 +1,16 @@
+export { compareVersions } from './compare/compare-versions.js';
+export type {
+  BlockChange,
+  Comparison,
+  FigureChange,
+  FindingChange,
+  LineChange,
+  PlanChange,
+  PlanState,
+  StockChange,
+  Version,
+  VersionFile,
+} from './compare/comparison.js';
 export type { MoveParams } from './edits/move-edit.js';
 export type { Answer } from './lesson/answer.js';
 export { type Exercise, type Lesson, lessonsIn } from './lesson/lesson.js';
