@@ -2,6 +2,7 @@ import { caution } from '@cribwright/engine';
 import { Command, CommanderError } from 'commander';
 import { check } from './commands/check.js';
 import type { CommandPart } from './commands/command.js';
+import { compare } from './commands/compare.js';
 import { draw } from './commands/draw.js';
 import { explain } from './commands/explain.js';
 import { lesson } from './commands/lesson.js';
@@ -12,7 +13,7 @@ import { version } from './report/version.js';
 import type { Io } from './terminal/io.js';
 import { printable } from './terminal/paint.js';
 
-const parts: readonly CommandPart[] = [check, test, draw, sheet, materials, lesson, explain];
+const parts: readonly CommandPart[] = [check, test, compare, draw, sheet, materials, lesson, explain];
 
 /**
  * Runs one command line.

@@ -4,6 +4,7 @@ export type {
   Comparison,
   FigureChange,
   FindingChange,
+  LimitChange,
   LineChange,
   PlanChange,
   PlanState,

@@ -28,6 +28,7 @@ export function compareVersions(before: Version, after: Version): Comparison {
       path,
       units: (is ?? was)?.plan.display ?? 'us',
       ...planChange(was, is, idsOf(old?.block)),
+      replies: { before: was, after: is },
       marked: marked(findChange(blocks, old, now)),
     };
   });
@@ -35,7 +36,8 @@ export function compareVersions(before: Version, after: Version): Comparison {
     blocks,
     plans: plans.filter(
       (p) =>
-        p.before?.verdict !== p.after?.verdict || p.findings.length + p.figures.length + p.stock.length > 0,
+        p.before?.verdict !== p.after?.verdict ||
+        p.findings.length + p.limits.length + p.figures.length + p.stock.length > 0,
     ),
     compared: pairs.filter(([old, now]) => old && now).length,
   };

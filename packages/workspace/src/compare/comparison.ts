@@ -1,7 +1,7 @@
 import type { Tally } from '@cribwright/engine';
 import type { BoundFile } from '@cribwright/language';
 import type { Figure, Message, Phrase } from '@cribwright/messages';
-import type { ElementId } from '@cribwright/model';
+import type { ElementId, PolicyKey } from '@cribwright/model';
 import type { System } from '@cribwright/units';
 import type { PlanReply } from '../reply/plan-reply.js';
 
@@ -62,8 +62,11 @@ export interface PlanChange {
   readonly before: PlanState | undefined;
   readonly after: PlanState | undefined;
   readonly findings: readonly FindingChange[];
+  readonly limits: readonly LimitChange[];
   readonly figures: readonly FigureChange[];
   readonly stock: readonly StockChange[];
+  /** What the checks gave of each version, for drawings. */
+  readonly replies: { readonly before?: PlanReply | undefined; readonly after?: PlanReply | undefined };
   /** Elements that differ, by their ids in the old and in the new plan: for drawings. */
   readonly marked: { readonly before: readonly string[]; readonly after: readonly string[] };
 }
@@ -92,6 +95,17 @@ export interface FindingChange {
   readonly message: Message;
   /** By whom, why and until when: of an acceptance that is new or gone. */
   readonly accepted?: { readonly by: string; readonly reason: string; readonly until: string };
+}
+
+/** A limit of the policy that the plan goes by, where it differs. */
+export interface LimitChange {
+  /** As a policy block spells it: `use limit`. */
+  readonly key: PolicyKey;
+  readonly policy: string;
+  readonly before: Figure;
+  readonly after: Figure;
+  /** Less safe than before. `undefined` where neither way is the safe one, or the limit is a word. */
+  readonly looser: boolean | undefined;
 }
 
 /** A figure that moved. */

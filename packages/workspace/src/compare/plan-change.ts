@@ -3,6 +3,7 @@ import { type Figure, name } from '@cribwright/messages';
 import type { ElementId } from '@cribwright/model';
 import type { PlanReply } from '../reply/plan-reply.js';
 import type { FigureChange, FindingChange, PlanChange, PlanState, StockChange } from './comparison.js';
+import { limitChanges } from './limit-changes.js';
 
 /** Names ids of the old plan as the new plan names the same elements. */
 export type IdNow = (id: ElementId) => ElementId;
@@ -12,11 +13,12 @@ export function planChange(
   before: PlanReply | undefined,
   after: PlanReply | undefined,
   idNow: IdNow,
-): Pick<PlanChange, 'before' | 'after' | 'findings' | 'figures' | 'stock'> {
+): Pick<PlanChange, 'before' | 'after' | 'findings' | 'limits' | 'figures' | 'stock'> {
   return {
     before: before && stateOf(before),
     after: after && stateOf(after),
     findings: findingChanges(before, after, idNow),
+    limits: before && after ? limitChanges(before.plan, after.plan) : [],
     figures: before && after ? figureChanges(before, after, idNow) : [],
     stock: before && after ? stockChanges(before.analysis, after.analysis) : [],
   };
