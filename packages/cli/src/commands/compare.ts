@@ -1,18 +1,18 @@
 import { mkdirSync, realpathSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
-import type { Phrase } from '@cribwright/messages';
+import { type Phrase, term } from '@cribwright/messages';
 import { compareVersions } from '@cribwright/workspace';
-import { Option } from 'commander';
 import { compareJson } from '../compare/compare-json.js';
 import { compareMarkdown } from '../compare/compare-markdown.js';
 import { comparePage } from '../compare/compare-page.js';
 import { compareText, wordsFor } from '../compare/compare-text.js';
 import { type CompareReport, compareExitCode } from '../compare/outcome.js';
 import { readSides, type Side, sideOf } from '../compare/versions.js';
-import { type SpeechOptions, withLanguage, withUnits } from '../report/words.js';
+import { choiceOption, type SpeechOptions, withLanguage, withUnits } from '../report/words.js';
 import type { Io } from '../terminal/io.js';
 import { paintFor, printable } from '../terminal/paint.js';
 import type { CommandPart } from './command.js';
+import { flag } from './help.js';
 
 interface Options extends SpeechOptions {
   readonly format: Format;
@@ -22,22 +22,23 @@ interface Options extends SpeechOptions {
 
 /** `cribwright compare BEFORE [AFTER]`: what changed in meaning, and what is unsafe now. */
 export const compare: CommandPart = {
-  add: (program, io, ends) =>
-    withUnits(withLanguage(program.command('compare')))
-      .summary('say what changed between two versions of plans, and what is unsafe now')
-      .description(
-        'Compares files, folders or git revisions: lines that changed in meaning, findings that are new, gone or ' +
-          'accepted, figures that moved, and stock. Layout and comments do not count. Renamed and moved plans and ' +
-          'supports are recognized. With one revision, compares it with the files in this folder.\n\n' +
-          'Ends with 0 when no plan is less safe than it was, 1 when one is, 2 when something could not be read.',
-      )
-      .argument('<before>', 'a file, a folder, or a git revision such as main or HEAD~1')
-      .argument('[after]', 'the same; the files in this folder if left out')
+  add: (program, io, ends, words) => {
+    const say = words.message;
+    withUnits(withLanguage(program.command('compare'), words), words)
+      .summary(say(term('command.compare-summary')))
+      .description(say(term('command.compare')))
+      .argument(`<${say(term('command.revision-wanted'))}>`, say(term('command.compare-before')))
+      .argument(`[${say(term('command.later-wanted'))}]`, say(term('command.compare-after')))
       .addOption(
-        new Option('-f, --format <format>', 'how to print it').choices(Object.keys(formats)).default('text'),
+        choiceOption(
+          flag('-f, --format', say(term('command.format-wanted'))),
+          say(term('command.format')),
+          Object.keys(formats),
+          'text',
+        ),
       )
-      .option('--in <folder>', 'of a git revision: the folder whose plans are compared', '.')
-      .option('-o, --output <path>', 'where to write it; the standard output if left out')
+      .option(flag('--in', say(term('command.folder-wanted'))), say(term('command.compare-in')), '.')
+      .option(flag('-o, --output', say(term('command.path-wanted'))), say(term('command.output')))
       .action(async (before: string, after: string | undefined, options: Options) => {
         const within = realpathSync(resolve(io.cwd, options.in));
         const sides = [
@@ -70,7 +71,8 @@ export const compare: CommandPart = {
           writeFileSync(path, text);
         }
         ends(compareExitCode(report));
-      }),
+      });
+  },
 };
 
 const here = (path: string): Side => ({ kind: 'folder', path });

@@ -1,5 +1,4 @@
-import { caution } from '@cribwright/engine';
-import type { Words } from '@cribwright/messages';
+import { term, type Words } from '@cribwright/messages';
 import type { BlockChange, Comparison, FindingChange, PlanChange } from '@cribwright/workspace';
 import { figureValue } from '../report/json.js';
 import { version } from '../report/version.js';
@@ -17,7 +16,7 @@ export const compareJson = (report: CompareReport, options: SpeechOptions): stri
 const value = (report: CompareReport, options: SpeechOptions) => ({
   schema: compareSchemaId,
   tool: { name: 'cribwright', version },
-  caution,
+  caution: wordsFor(options).message(term('caution.text')),
   before: report.before,
   after: report.after,
   exit: compareExitCode(report),

@@ -1,4 +1,3 @@
-import { caution } from '@cribwright/engine';
 import { count, message, term, type Words } from '@cribwright/messages';
 import type { BlockChange, PlanChange } from '@cribwright/workspace';
 import type { SpeechOptions } from '../report/words.js';
@@ -55,7 +54,7 @@ export function compareMarkdown(report: CompareReport, options: SpeechOptions): 
     ...(blocks.length === 0 ? [] : [`### ${say('compare.changes')}`, '']),
     ...blocks.flatMap((b) => [...blockLines(b, 0, words)]),
     '',
-    `**${say('cli.caution')}** ${caution}`,
+    `**${say('caution.heading')}** ${say('caution.text')}`,
   ];
   return `${lines.join('\n')}\n`;
 }

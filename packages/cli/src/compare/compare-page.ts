@@ -1,5 +1,4 @@
 import { drawScene, firstChoice, fontFamily, svgOf } from '@cribwright/drawing';
-import { caution } from '@cribwright/engine';
 import { count, message, term, type Words } from '@cribwright/messages';
 import type { BlockChange, PlanChange } from '@cribwright/workspace';
 import { toShow } from '../files/plans-in.js';
@@ -65,7 +64,7 @@ export function comparePage(report: CompareReport, options: SpeechOptions): stri
     ...(blocks.length + plans.length === 0 ? [`<p>${say('compare.no-change')}</p>`] : []),
     ...plans.flatMap((plan, i) => planPart(plan, i, wordsFor(options, plan))),
     ...(blocks.length === 0 ? [] : [`<h2>${say('compare.changes')}</h2>`, blockList(blocks, 0, words)]),
-    `<p class="caution"><strong>${say('cli.caution')}</strong> ${escaped(caution)}</p>`,
+    `<p class="caution"><strong>${say('caution.heading')}</strong> ${say('caution.text')}</p>`,
     '</main></body></html>',
   ];
   return `${lines.join('\n')}\n`;

@@ -1,4 +1,3 @@
-import { caution } from '@cribwright/engine';
 import { count, message, term, type Words, wordsIn } from '@cribwright/messages';
 import type { BlockChange, PlanChange } from '@cribwright/workspace';
 import type { SpeechOptions } from '../report/words.js';
@@ -59,8 +58,8 @@ export function compareText(report: CompareReport, paint: Paint, options: Speech
     ...(blocks.length + plans.length === 0 ? [words.message(term('compare.no-change')), ''] : []),
     `${summaryWords(report).map(words.message).join(', ')}.`,
     '',
-    paint('strong', words.message(term('cli.caution'))),
-    caution,
+    paint('strong', words.message(term('caution.heading'))),
+    words.message(term('caution.text')),
   ];
   return `${lines.join('\n')}\n`;
 }

@@ -1,3 +1,4 @@
+import { applyChanges } from '@cribwright/workspace/internal';
 import { fleet, trailerPlan } from '@cribwright/workspace/testing';
 import { describe, expect, it } from 'vitest';
 import { CodeActionTriggerKind } from 'vscode-languageserver';
@@ -5,7 +6,6 @@ import { rangeOf, spanOf } from '../context/positions.js';
 import { atCursor } from '../testing/context-of.js';
 import { fixAll, quickFixes } from './code-action.js';
 import { otherBuilds } from './other-builds.js';
-import { applyChanges } from '@cribwright/workspace/internal';
 
 async function opened(text: string, mark: string) {
   const { desk, file } = await atCursor(`<|>${text}`, { 'fleet.crib': fleet });

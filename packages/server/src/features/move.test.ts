@@ -1,10 +1,10 @@
 import type { MoveParams } from '@cribwright/workspace';
+import { applyChanges } from '@cribwright/workspace/internal';
 import { fleet, trailerPlan } from '@cribwright/workspace/testing';
 import { describe, expect, it } from 'vitest';
 import { spanOf } from '../context/positions.js';
 import { atCursor } from '../testing/context-of.js';
 import { moveOf } from './move.js';
-import { applyChanges } from '@cribwright/workspace/internal';
 
 const ft = 0.3048;
 const withStrut = `use "library/gear.crib"\n${trailerPlan}`.replace(

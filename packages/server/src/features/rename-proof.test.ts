@@ -1,5 +1,5 @@
-import { expect, it } from 'vitest';
 import { applyChanges } from '@cribwright/workspace/internal';
+import { expect, it } from 'vitest';
 
 it('applies changes from the end, so that none moves another', () => {
   const changes = [

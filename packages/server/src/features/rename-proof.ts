@@ -3,6 +3,7 @@ import type { Declaration } from '@cribwright/language/internal';
 import type { Message } from '@cribwright/messages';
 import { message, name as nameHole } from '@cribwright/messages';
 import type { Workspace } from '@cribwright/workspace';
+import { applyChanges } from '@cribwright/workspace/internal';
 import { sameDeclaration } from '../context/at-cursor.js';
 import type { FeatureContext } from '../context/feature-context.js';
 

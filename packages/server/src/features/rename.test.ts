@@ -1,3 +1,4 @@
+import { applyChanges } from '@cribwright/workspace/internal';
 import { fleet, pairs, trailerPlan } from '@cribwright/workspace/testing';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -5,7 +6,6 @@ import { ResponseError } from 'vscode-languageserver';
 import { spanOf } from '../context/positions.js';
 import { atCursor, contextOf } from '../testing/context-of.js';
 import { prepareRename, renameAt } from './rename.js';
-import { applyChanges } from '@cribwright/workspace/internal';
 
 const others = { 'fleet.crib': fleet, 'second.crib': trailerPlan };
 const at = (from: string, to: string) => atCursor(trailerPlan.replace(from, to), others);

@@ -1,8 +1,8 @@
+import { applyChanges } from '@cribwright/workspace/internal';
 import { fleet } from '@cribwright/workspace/testing';
 import { expect, it } from 'vitest';
 import { spanOf } from '../context/positions.js';
 import { contextOf } from '../testing/context-of.js';
-import { applyChanges } from '@cribwright/workspace/internal';
 import { editsForRenames } from './will-rename-files.js';
 
 const files = {

@@ -66,7 +66,8 @@ export function* makeSafe(workspace: Workspace, uri: string): Generator<void, Sa
       put(found.texts);
       for (const [file, text] of found.texts) texts.set(file, text);
       const [before, after] = [left.length, found.after.length];
-      for (const { problem, fix } of found.taken) steps.push({ problem, title: fix.title, unsafe: [before, after] });
+      for (const { problem, fix } of found.taken)
+        steps.push({ problem, title: fix.title, unsafe: [before, after] });
       left = check();
     }
   } finally {
@@ -120,7 +121,9 @@ function changed(
     for (const [file, changes] of Object.entries(fix.edits)) {
       const known = edits.get(file) ?? [];
       const clash = changes.some((a) =>
-        known.some((b) => (a.span.start < b.span.end && b.span.start < a.span.end) || a.span.start === b.span.start),
+        known.some(
+          (b) => (a.span.start < b.span.end && b.span.start < a.span.end) || a.span.start === b.span.start,
+        ),
       );
       if (clash) return undefined;
       edits.set(file, [...known, ...changes]);

@@ -1,10 +1,10 @@
+import { applyChanges } from '@cribwright/workspace/internal';
 import { fleet, pairs, trailerPlan } from '@cribwright/workspace/testing';
 import { describe, expect, it } from 'vitest';
 import { CompletionItemKind } from 'vscode-languageserver';
 import { spanOf } from '../../context/positions.js';
 import { relative } from '../../context/relative-path.js';
 import { atCursor } from '../../testing/context-of.js';
-import { applyChanges } from '@cribwright/workspace/internal';
 import { completionsAt } from './completion.js';
 
 const others = { 'fleet.crib': fleet, 'pairs.crib': pairs };
