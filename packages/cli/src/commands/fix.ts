@@ -91,7 +91,12 @@ async function planFor(io: Io, path: string, text: string): Promise<SafetyPlan> 
 const readText: FileSource['read'] = (uri, within) =>
   readPlanFile(fileURLToPath(uri), within === undefined ? undefined : fileURLToPath(within));
 
-function stepsText(path: string, { steps, left }: SafetyPlan, paint: Paint, words: Words): string {
+function stepsText(
+  path: string,
+  { steps, left, expectations }: SafetyPlan,
+  paint: Paint,
+  words: Words,
+): string {
   const lines = [
     paint('strong', printable(path)),
     ...(steps.length + left.length === 0 ? [`  ${words.message(term('fix.nothing-to-do'))}`] : []),
@@ -109,6 +114,11 @@ function stepsText(path: string, { steps, left }: SafetyPlan, paint: Paint, word
       : steps.length > 0
         ? [`  ${words.message(message('fix.all-safe', { count: count(steps.length) }))}`]
         : []),
+    ...(steps.length > 0
+      ? expectations.map(
+          (p) => `  ${words.message(term('fix.expectation'))} ${printable(words.message(p.message))}`,
+        )
+      : []),
     '',
   ];
   return `${lines.join('\n')}\n`;

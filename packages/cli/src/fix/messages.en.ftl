@@ -20,3 +20,4 @@ all-safe =
         [one] Nothing unsafe is left after 1 step. Read the plan again before you rely on it.
        *[other] Nothing unsafe is left after { $count } steps. Read the plan again before you rely on it.
     }
+expectation = Change this expect line by hand:

@@ -12,3 +12,4 @@ all-safe =
         [one] No queda nada inseguro después de 1 paso. Lea el plan otra vez antes de confiar en él.
        *[other] No queda nada inseguro después de { $count } pasos. Lea el plan otra vez antes de confiar en él.
     }
+expectation = Cambie a mano esta línea expect:

@@ -135,6 +135,7 @@ export interface MessageHoles {
   readonly 'fix.left': NoHoles;
   readonly 'fix.no-fix': { readonly count: H['count'] };
   readonly 'fix.all-safe': { readonly count: H['count'] };
+  readonly 'fix.expectation': NoHoles;
   readonly 'handout.key-title': { readonly lesson: H['name'] };
   readonly 'handout.not-whole': NoHoles;
   readonly 'handout.student': { readonly points: H['count'] };

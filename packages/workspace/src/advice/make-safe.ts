@@ -1,6 +1,6 @@
 import type { Message } from '@cribwright/messages';
 import { applyChanges } from '../edits/apply-changes.js';
-import type { Checked, Problem, ProblemFix } from '../workspace/checked.js';
+import type { Checked, Pending, Problem, ProblemFix } from '../workspace/checked.js';
 import type { Workspace } from '../workspace/workspace.js';
 
 /** One change on the way to a safe plan. */
@@ -19,12 +19,16 @@ export interface SafetyPlan {
   readonly texts: Readonly<Record<string, string>>;
   /** What is still unsafe after all of them, or could not be checked. Empty where nothing is. */
   readonly left: readonly Problem[];
+  /** `expect` lines that do not hold: they named faults that are gone, or hold no longer for another reason. */
+  readonly expectations: readonly Problem[];
 }
 
 /** More steps than this are not taken: a plan that needs them is written anew. */
 const mostSteps = 40;
 /** As many pairs of fixes as are tried where no single one helps. */
-const mostPairs = 80;
+const mostPairs = 40;
+/** As many steps in a row as may leave the count as it is: a danger may hide another. */
+const mostLevel = 4;
 
 interface Candidate {
   readonly problem: Problem;
@@ -37,69 +41,109 @@ interface Tried {
   readonly after: readonly Problem[];
 }
 
+/** The workspace while fixes are tried on it. */
+interface Bench {
+  readonly textOf: (uri: string) => string;
+  readonly put: (texts: ReadonlyMap<string, string>) => void;
+  /** What is unsafe now. `loads`: as far as it can be told without the push, which takes the longest. */
+  readonly check: (wanted: Pending) => readonly Problem[];
+  readonly expectations: () => readonly Problem[];
+}
+
 /**
- * Looks for fixes that make a file's plans safe. Each is tried on the workspace and checked in full, the push too; one
- * is taken where less is unsafe after it and nothing is that was not before. Where no single fix helps, pairs are
- * tried. Yields between trials, so that a caller may stop it. The workspace has its own texts again at the end.
+ * Looks for fixes that make a file's plans safe. Each is tried on the workspace, and the one after which the least is
+ * unsafe is taken. A fix may bring to light what another fault hid, so that the count may stay as it is for a few
+ * steps; the answer ends where the least was unsafe. Where no single fix helps, pairs are tried. What a plan expects of
+ * itself is not counted: it is no danger, and changes with what is mended.
+ *
+ * Yields between trials, so that a caller may stop it. The workspace has its own texts again at the end.
  */
 export function* makeSafe(workspace: Workspace, uri: string): Generator<void, SafetyPlan> {
   const own = new Map<string, string>();
-  const texts = new Map<string, string>();
   let version = 1_000_000;
-  const textOf = (file: string): string => workspace.bound(file)?.text ?? '';
-  const put = (all: ReadonlyMap<string, string>): void => {
-    for (const [file, text] of all) {
-      if (!own.has(file)) own.set(file, textOf(file));
-      workspace.put(file, text, ++version);
-    }
+  const bench: Bench = {
+    textOf: (file) => workspace.bound(file)?.text ?? '',
+    put: (texts) => {
+      for (const [file, text] of texts) {
+        if (!own.has(file)) own.set(file, bench.textOf(file));
+        workspace.put(file, text, ++version);
+      }
+    },
+    check: (wanted) => {
+      for (const _step of workspace.complete(uri, wanted));
+      return unsafeOf(workspace.check(uri));
+    },
+    expectations: () => workspace.check(uri).problems.filter(isExpectation),
   };
-  const check = (): readonly Problem[] => {
-    for (const _step of workspace.complete(uri, 'push'));
-    return unsafeOf(workspace.check(uri));
-  };
-  const steps: SafetyStep[] = [];
-  let left = check();
   try {
-    while (left.length > 0 && steps.length < mostSteps) {
-      const found = yield* better(left, textOf, put, check);
-      if (found === undefined) break;
-      put(found.texts);
-      for (const [file, text] of found.texts) texts.set(file, text);
-      const [before, after] = [left.length, found.after.length];
-      for (const { problem, fix } of found.taken)
-        steps.push({ problem, title: fix.title, unsafe: [before, after] });
-      left = check();
-    }
+    return yield* search(bench);
   } finally {
     for (const [file, text] of own) workspace.put(file, text, ++version);
   }
-  return { steps, texts: Object.fromEntries(texts), left };
 }
 
-/** The best single fix, or pair of fixes, after which less is unsafe and nothing new is. */
+function* search(bench: Bench): Generator<void, SafetyPlan> {
+  const texts = new Map<string, string>();
+  const steps: SafetyStep[] = [];
+  let left = bench.check('push');
+  let best: SafetyPlan = { steps: [], texts: {}, left, expectations: bench.expectations() };
+  const seen = new Set<string>([stateOf(texts)]);
+  for (let level = 0; left.length > 0 && steps.length < mostSteps && level <= mostLevel; ) {
+    const found = yield* better(bench, left, (changed) => seen.has(stateOf(new Map([...texts, ...changed]))));
+    if (found === undefined) break;
+    bench.put(found.texts);
+    for (const [file, text] of found.texts) texts.set(file, text);
+    seen.add(stateOf(texts));
+    const before = left.length;
+    left = bench.check('push');
+    for (const { problem, fix } of found.taken)
+      steps.push({ problem, title: fix.title, unsafe: [before, left.length] });
+    level = left.length < best.left.length ? 0 : level + 1;
+    if (left.length < best.left.length)
+      best = {
+        steps: [...steps],
+        texts: Object.fromEntries(texts),
+        left,
+        expectations: bench.expectations(),
+      };
+    yield;
+  }
+  return best;
+}
+
+const stateOf = (texts: ReadonlyMap<string, string>): string => JSON.stringify([...texts].sort());
+
+/**
+ * The single fix, or else the pair of fixes, after which the least is unsafe: less than now, or as much where what the
+ * fix is for is gone.
+ *
+ * @param known whether it was tried before where these texts lead to
+ */
 function* better(
+  bench: Bench,
   left: readonly Problem[],
-  textOf: (uri: string) => string,
-  put: (texts: ReadonlyMap<string, string>) => void,
-  check: () => readonly Problem[],
+  known: (texts: ReadonlyMap<string, string>) => boolean,
 ): Generator<void, Tried | undefined> {
-  const singles = left.flatMap((problem) => problem.fixes.map((fix) => ({ problem, fix })));
+  const wanted: Pending = bench.check('loads').length > 0 ? 'loads' : 'push';
+  const now = bench.check(wanted);
+  const singles = now.flatMap((problem) => problem.fixes.map((fix) => ({ problem, fix })));
   let best: Tried | undefined;
   const attempt = (taken: readonly Candidate[]): void => {
-    const texts = changed(taken, textOf);
-    if (texts === undefined) return;
-    const before = new Map([...texts.keys()].map((file) => [file, textOf(file)]));
-    put(texts);
-    const after = check();
-    put(before);
-    if (after.length >= left.length || raises(left, after)) return;
+    const texts = changed(taken, bench.textOf);
+    if (texts === undefined || known(texts)) return;
+    const before = new Map([...texts.keys()].map((file) => [file, bench.textOf(file)]));
+    bench.put(texts);
+    const after = bench.check(wanted);
+    bench.put(before);
+    const mended = taken.every(({ problem }) => countOf(after, problem) < countOf(now, problem));
+    if (after.length > now.length || (after.length === now.length && !mended)) return;
     if (best === undefined || after.length < best.after.length) best = { taken, texts, after };
   };
   for (const single of singles) {
     attempt([single]);
     yield;
   }
-  if (best !== undefined) return best;
+  if (best !== undefined || left.length === 0) return best;
   let pairs = 0;
   for (const [i, one] of singles.entries()) {
     for (const two of singles.slice(i + 1)) {
@@ -133,25 +177,21 @@ function changed(
   return texts.some(([file, text]) => text !== textOf(file)) ? new Map(texts) : undefined;
 }
 
-/** A danger that nobody accepted, a check that could not run, a text that cannot be read. */
-const isUnsafe = ({ severity, finding }: Problem): boolean =>
+/**
+ * A danger that nobody accepted, a check that could not run, a text that cannot be read. Not what a plan expects of
+ * itself.
+ */
+const isUnsafe = (problem: Problem): boolean => !isExpectation(problem) && isDangerous(problem);
+
+const isExpectation = ({ code }: Problem): boolean => code === 'expectation-unmet';
+
+const isDangerous = ({ severity, finding }: Problem): boolean =>
   finding?.couldNotRun === true || (severity === 'danger' && finding?.accepted === undefined);
 
 const unsafeOf = ({ problems }: Checked): readonly Problem[] => problems.filter(isUnsafe);
 
-/**
- * Whether something is unsafe after that was not before. An error of the text hides what its line would bring: what
- * comes to light once it is mended was there before.
- */
-function raises(before: readonly Problem[], after: readonly Problem[]): boolean {
-  if (before.some((p) => p.source === 'text')) return false;
-  const had = before.map(nameOf);
-  return after.some((p) => {
-    const at = had.indexOf(nameOf(p));
-    if (at >= 0) had.splice(at, 1);
-    return at < 0;
-  });
-}
+const countOf = (problems: readonly Problem[], one: Problem): number =>
+  problems.filter((p) => nameOf(p) === nameOf(one)).length;
 
 /** The same thing said of the same element of the same plan, wherever its line now stands. */
 const nameOf = ({ code, finding, plan, message }: Problem): string =>

@@ -177,6 +177,7 @@ fix--all-safe =
         [one] Nothing unsafe is left after 1 step. Read the plan again before you rely on it.
        *[other] Nothing unsafe is left after { $count } steps. Read the plan again before you rely on it.
     }
+fix--expectation = Change this expect line by hand:
 handout--key-title = { $lesson }: answer key
 handout--not-whole = NOT READ WHOLE: part of this lesson may be missing. Do not hand it out.
 handout--student = Name ____________________  Date ____________  Points ______ of { $points }

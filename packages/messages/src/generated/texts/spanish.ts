@@ -177,6 +177,7 @@ fix--all-safe =
         [one] No queda nada inseguro después de 1 paso. Lea el plan otra vez antes de confiar en él.
        *[other] No queda nada inseguro después de { $count } pasos. Lea el plan otra vez antes de confiar en él.
     }
+fix--expectation = Cambie a mano esta línea expect:
 handout--key-title = { $lesson }: respuestas
 handout--not-whole = NO SE LEYÓ ENTERO: puede faltar parte de esta lección. No la reparta.
 handout--student = Nombre ____________________  Fecha ____________  Puntos ______ de { $points }
