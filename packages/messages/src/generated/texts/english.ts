@@ -81,6 +81,103 @@ command--missing-value = The option { $word } needs a value.
 command--unknown-value = “{ $value }” is not a value of { $option }. Use one of: { $values }.
 command--too-many = The command has more arguments than it can take.
 command--not-understood = The command could not be read: { $text }
+command--revision-wanted = before
+command--later-wanted = after
+command--folder-wanted = folder
+command--compare-summary = report what changed between two versions of plans, and what is unsafe now
+command--compare =
+    Compares two files, two folders or two git revisions: lines that changed in meaning, findings that are new, gone or accepted, limits and figures that moved, and stock. Layout and comments do not count. Renamed and moved plans and supports are recognized. With one revision, compares it with the files in this folder.
+    
+    Exit code: 0 when no plan is less safe than it was; 1 when a plan is less safe; 2 when something could not be read.
+command--compare-before = a file, a folder, or a git revision such as main or HEAD~1
+command--compare-after = the same; without it, the files in this folder
+command--compare-in = for a git revision: the folder whose plans are compared
+command--fix-summary = change plans so that less in them is unsafe
+command--fix =
+    Tries the fixes that the checks offer, one by one, and keeps a fix only when less is unsafe with it and nothing new is. Where no single fix helps, it tries pairs. Prints each step, and writes the files. With --dry-run, writes nothing.
+    
+    Exit code: 0 when nothing unsafe is left; 1 when something unsafe is left; 2 when a file could not be read or written.
+command--dry-run = print the steps and the changed lines; write nothing
+compare--title = Changes from { $before } to { $after }
+compare--title-here = Changes from { $before } to the files here
+compare--no-change = Nothing changed in meaning.
+compare--compared =
+    { $count ->
+        [one] 1 plan compared
+       *[other] { $count } plans compared
+    }
+compare--worse =
+    { $count ->
+        [0] no plan is less safe
+        [one] 1 plan is less safe
+       *[other] { $count } plans are less safe
+    }
+compare--added = added
+compare--removed = removed
+compare--renamed-from = renamed, was { $name }
+compare--moved-from = moved, was in { $path }
+compare--line = { $before } → { $after }
+compare--unsafe = UNSAFE
+compare--not-checked = NOT CHECKED
+compare--no-danger = no danger found
+compare--no-plan = no plan
+compare--verdict = { $before } → { $after }
+compare--finding-new = new
+compare--finding-gone = gone
+compare--finding-worse = worse
+compare--finding-better = better
+compare--finding-accepted = accepted
+compare--finding-no-longer-accepted = no longer accepted
+compare--figures = Figures
+compare--by = { $by }
+compare--by-more = +{ $by }
+compare--by-less = −{ $by }
+compare--findings = Findings
+compare--stock = Stock
+compare--changes = Changes in the text
+compare--needed = { $item }: needs { $before } → { $after }
+compare--short = short by { $short }
+compare--needed-unknown = { $item }: how many are needed is not known
+compare--more-figures =
+    { $count ->
+        [one] 1 more figure moved
+       *[other] { $count } more figures moved
+    }
+compare--text-lines-alone = The text changed; no check, figure or stock did.
+compare--by-use = Its own text is the same. A file that it uses changed.
+compare--before = Before
+compare--after = After
+compare--drawing = Drawing. What changed is marked.
+compare--element = Element
+compare--figure = Figure
+compare--change = Change
+compare--rule = Rule
+compare--message = Finding
+compare--plans = Plans
+compare--verdict-heading = Result
+compare--not-all-compared = NOT ALL COMPARED. What could not be read is missing here.
+compare--no-git = Git was not found, so no revision can be read. Name two files or two folders.
+compare--no-repository = There is no such file or folder, and this folder is in no git repository.
+compare--no-revision = There is no such file, folder or git revision.
+compare--git-failed = Git could not read the revision.
+compare--looser = LOOSER LIMIT
+compare--limit-changed = limit changed
+compare--limit = { $policy }, { $limit }
+fix--nothing-to-do = Nothing unsafe was found. Nothing was changed.
+fix--step = { $number }. { $title }
+fix--unsafe = unsafe or not checked: { $before } → { $after }
+fix--left = STILL UNSAFE
+fix--no-fix =
+    { $count ->
+        [one] 1 finding is left. No fix that the checks offer helps, alone or with another. Change the plan by hand.
+       *[other] { $count } findings are left. No fix that the checks offer helps, alone or with another. Change the plan by hand.
+    }
+fix--all-safe =
+    { $count ->
+        [one] Nothing unsafe is left after 1 step. Read the plan again before you rely on it.
+       *[other] Nothing unsafe is left after { $count } steps. Read the plan again before you rely on it.
+    }
+fix--expectation = Change this expect line by hand:
 handout--key-title = { $lesson }: answer key
 handout--not-whole = NOT READ WHOLE: part of this lesson may be missing. Do not hand it out.
 handout--student = Name ____________________  Date ____________  Points ______ of { $points }

@@ -81,6 +81,103 @@ command--missing-value = La opción { $word } necesita un valor.
 command--unknown-value = “{ $value }” no es un valor de { $option }. Use uno de: { $values }.
 command--too-many = La orden tiene más argumentos de los que admite.
 command--not-understood = No se pudo leer la orden: { $text }
+command--revision-wanted = antes
+command--later-wanted = después
+command--folder-wanted = carpeta
+command--compare-summary = decir qué cambió entre dos versiones de los planes, y qué es inseguro ahora
+command--compare =
+    Compara dos archivos, dos carpetas o dos revisiones de git: las líneas que cambiaron de significado, los hallazgos nuevos, los que ya no están y los aceptados, los límites y las cifras que cambiaron, y el material. La disposición y los comentarios no cuentan. Reconoce planes y apoyos con otro nombre o en otro lugar. Con una sola revisión, la compara con los archivos de esta carpeta.
+    
+    Código de salida: 0 si ningún plan es menos seguro que antes; 1 si alguno lo es; 2 si algo no se pudo leer.
+command--compare-before = un archivo, una carpeta o una revisión de git, como main o HEAD~1
+command--compare-after = lo mismo; sin esto, los archivos de esta carpeta
+command--compare-in = para una revisión de git: la carpeta cuyos planes se comparan
+command--fix-summary = cambiar los planes para que haya menos inseguro en ellos
+command--fix =
+    Prueba uno por uno los arreglos que las verificaciones ofrecen, y conserva uno solo si con él hay menos inseguro y nada nuevo lo es. Si ningún arreglo ayuda por sí solo, prueba pares. Imprime cada paso y escribe los archivos. Con --dry-run, no escribe nada.
+    
+    Código de salida: 0 si no queda nada inseguro; 1 si queda algo inseguro; 2 si un archivo no se pudo leer o escribir.
+command--dry-run = imprimir los pasos y las líneas cambiadas; no escribir nada
+compare--title = Cambios de { $before } a { $after }
+compare--title-here = Cambios de { $before } a los archivos de aquí
+compare--no-change = Nada cambió de significado.
+compare--compared =
+    { $count ->
+        [one] 1 plan comparado
+       *[other] { $count } planes comparados
+    }
+compare--worse =
+    { $count ->
+        [0] ningún plan es menos seguro
+        [one] 1 plan es menos seguro
+       *[other] { $count } planes son menos seguros
+    }
+compare--added = agregado
+compare--removed = quitado
+compare--renamed-from = con otro nombre, antes { $name }
+compare--moved-from = en otro archivo, antes en { $path }
+compare--line = { $before } → { $after }
+compare--unsafe = INSEGURO
+compare--not-checked = SIN VERIFICAR
+compare--no-danger = sin peligro encontrado
+compare--no-plan = sin plan
+compare--verdict = { $before } → { $after }
+compare--finding-new = nuevo
+compare--finding-gone = ya no está
+compare--finding-worse = peor
+compare--finding-better = mejor
+compare--finding-accepted = aceptado
+compare--finding-no-longer-accepted = ya no aceptado
+compare--figures = Cifras
+compare--by = { $by }
+compare--by-more = +{ $by }
+compare--by-less = −{ $by }
+compare--findings = Hallazgos
+compare--stock = Material
+compare--changes = Cambios en el texto
+compare--needed = { $item }: se necesitan { $before } → { $after }
+compare--short = faltan { $short }
+compare--needed-unknown = { $item }: no se sabe cuántos se necesitan
+compare--more-figures =
+    { $count ->
+        [one] 1 cifra más cambió
+       *[other] { $count } cifras más cambiaron
+    }
+compare--text-lines-alone = Cambió el texto; ninguna verificación, cifra ni material cambió.
+compare--by-use = Su propio texto es el mismo. Cambió un archivo que usa.
+compare--before = Antes
+compare--after = Después
+compare--drawing = Dibujo. Lo que cambió está marcado.
+compare--element = Elemento
+compare--figure = Cifra
+compare--change = Cambio
+compare--rule = Regla
+compare--message = Hallazgo
+compare--plans = Planes
+compare--verdict-heading = Resultado
+compare--not-all-compared = NO SE COMPARÓ TODO. Aquí falta lo que no se pudo leer.
+compare--no-git = No se encontró git, así que no se puede leer ninguna revisión. Indique dos archivos o dos carpetas.
+compare--no-repository = No existe ese archivo ni esa carpeta, y esta carpeta no está en ningún repositorio de git.
+compare--no-revision = No existe ese archivo, carpeta ni revisión de git.
+compare--git-failed = Git no pudo leer la revisión.
+compare--looser = LÍMITE MÁS FLOJO
+compare--limit-changed = límite cambiado
+compare--limit = { $policy }, { $limit }
+fix--nothing-to-do = No se encontró nada inseguro. No se cambió nada.
+fix--step = { $number }. { $title }
+fix--unsafe = inseguro o sin verificar: { $before } → { $after }
+fix--left = SIGUE INSEGURO
+fix--no-fix =
+    { $count ->
+        [one] Queda 1 hallazgo. Ningún arreglo de los que las verificaciones ofrecen ayuda, solo o con otro. Cambie el plan a mano.
+       *[other] Quedan { $count } hallazgos. Ningún arreglo de los que las verificaciones ofrecen ayuda, solo o con otro. Cambie el plan a mano.
+    }
+fix--all-safe =
+    { $count ->
+        [one] No queda nada inseguro después de 1 paso. Lea el plan otra vez antes de confiar en él.
+       *[other] No queda nada inseguro después de { $count } pasos. Lea el plan otra vez antes de confiar en él.
+    }
+fix--expectation = Cambie a mano esta línea expect:
 handout--key-title = { $lesson }: respuestas
 handout--not-whole = NO SE LEYÓ ENTERO: puede faltar parte de esta lección. No la reparta.
 handout--student = Nombre ____________________  Fecha ____________  Puntos ______ de { $points }

@@ -1,10 +1,10 @@
+import { applyChanges } from '@cribwright/workspace/internal';
 import { fleet, pairs, trailerPlan } from '@cribwright/workspace/testing';
 import { describe, expect, it } from 'vitest';
 import { CompletionItemKind } from 'vscode-languageserver';
 import { spanOf } from '../../context/positions.js';
 import { relative } from '../../context/relative-path.js';
 import { atCursor } from '../../testing/context-of.js';
-import { applied } from '../rename-proof.js';
 import { completionsAt } from './completion.js';
 
 const others = { 'fleet.crib': fleet, 'pairs.crib': pairs };
@@ -130,7 +130,7 @@ it('puts a word in place of the part that is typed', async () => {
   const build = (await completionsAt(desk, file, offset)).find((i) => i.label === 'build');
   const edit = build?.textEdit;
   if (!edit || !('range' in edit)) throw new Error('no edit');
-  expect(applied(text, [{ span: spanOf(file, edit.range), text: edit.newText }])).toContain('2  build ');
+  expect(applyChanges(text, [{ span: spanOf(file, edit.range), text: edit.newText }])).toContain('2  build ');
 });
 
 it('says a path from the file where it stands', () => {
