@@ -49,6 +49,7 @@ export type { PlanEdit } from './plan/plan-edit.js';
 export { planWith } from './plan/plan-with.js';
 export type { Policy, PolicyKey, PolicyLimit } from './plan/policy.js';
 export type { ElementId, Ref } from './plan/ref.js';
+export type { Dock, Site } from './plan/site.js';
 export type {
   Anchor,
   Capture,

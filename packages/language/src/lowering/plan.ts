@@ -25,6 +25,7 @@ import { padOf } from './pad.js';
 import { figureOf, PlacedVehicles } from './placed-vehicles.js';
 import { sizeProblems } from './plan-size.js';
 import { policyOf } from './policy.js';
+import { siteOf } from './site.js';
 import { stepChockOf } from './step-chock.js';
 import { stepsOf } from './steps.js';
 import { chockOf, strutOf, tieOf } from './strut.js';
@@ -134,6 +135,7 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
   const fall = w.slope(grade?.values.grade, at0, block.uri);
   const facing = groundBlock && w.propertyOf(groundBlock, groundProperties.compass)?.values.facing.text;
   const units = unitsOf(w, block);
+  const site = siteOf(w, block, around.shapeOf(block.uri)?.blocks ?? []);
   const crews = w.propertiesOf(block, planProperties.crew).flatMap(({ values }): readonly Crew[] => {
     const people = w.number(values.people, at0, block.uri);
     return people === undefined ? [] : [{ name: values.name?.text ?? 'crew', people }];
@@ -168,6 +170,7 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
     expectations: expectationsOf(w, block),
     acceptances: acceptancesOf(w, block),
     lifts: w.propertyOf(block, planProperties.lift) !== undefined,
+    ...(site === undefined ? {} : { site }),
     ref: { element: 'plan' },
   };
   const text = around.shapeOf(block.uri)?.text ?? '';

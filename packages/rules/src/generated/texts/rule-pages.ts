@@ -1138,6 +1138,8 @@ A support that cannot be built as planned is built another way, and that way is 
 
 These pairs must not overlap, seen from above and over their heights: two cribs, a crib and a vehicle body, a crib and a wheel, a strut and a crib. A crib takes up the full length of its timbers in both directions.
 
+Two vehicles must not overlap either. If the plan states that one bears on the other, or is coupled to it, their bodies may meet, but their wheels must not. A car counts as solid at its roof and up to the top of its tires. The height of a hood or a trunk is not in the plan. An overlap there is a warning.
+
 ## Sources
 
 - Common practice, no source.
@@ -1172,6 +1174,20 @@ plan "One foot apart" {
 }
 \`\`\`
 
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A car in the floor of a trailer" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at       25 ft, passenger side 1 ft // crib-clash
+    heading  across to passenger side
+  }
+}
+\`\`\`
+
 ## Safe
 
 \`\`\`crib
@@ -1201,6 +1217,24 @@ plan "Well apart" {
   }
 }
 \`\`\`
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A car that the trailer rests on" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at       25 ft, passenger side 1 ft
+    heading  across to passenger side
+    bears    trailer at rail from 23 ft 6 in to 26 ft 6 in
+    area roof {
+      height 40 in  source stated
+    }
+  }
+}
+\`\`\`
 `,
     es: `# crib-clash: dos cosas en el mismo lugar
 
@@ -1211,6 +1245,8 @@ Un apoyo que no se puede armar como se planeó se arma de otra manera, y esa man
 ## Cálculo
 
 Estas parejas no se deben traslapar, vistas desde arriba y a lo largo de sus alturas: dos cribs, un crib y la carrocería de un vehículo, un crib y una rueda, un puntal y un crib. Un crib ocupa todo el largo de sus maderos en las dos direcciones.
+
+Dos vehículos tampoco se deben traslapar. Si el plan indica que uno descansa sobre el otro, o está enganchado a él, sus carrocerías se pueden tocar, pero sus ruedas no. Un auto cuenta como sólido en su techo y hasta lo alto de sus neumáticos. La altura de un capó o de una cajuela no está en el plan. Un traslape ahí es una advertencia.
 
 ## Fuentes
 
@@ -1246,6 +1282,20 @@ plan "A un pie de distancia" {
 }
 \`\`\`
 
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Un auto en el piso de un remolque" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at       25 ft, passenger side 1 ft // crib-clash
+    heading  across to passenger side
+  }
+}
+\`\`\`
+
 ## Seguro
 
 \`\`\`crib
@@ -1272,6 +1322,24 @@ plan "Bien separados" {
     wedges    1 pair, 0.5 to 2 in
     at        25 ft 6 in, driver side 3 ft 6.75 in
     captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Un auto sobre el que descansa el remolque" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at       25 ft, passenger side 1 ft
+    heading  across to passenger side
+    bears    trailer at rail from 23 ft 6 in to 26 ft 6 in
+    area roof {
+      height 40 in  source stated
+    }
   }
 }
 \`\`\`
@@ -2077,6 +2145,138 @@ plan "Puntas bastante largas" {
 \`\`\`
 `,
   },
+  'crib-packing': {
+    en: `# crib-packing: too much packing on a crib
+
+## What it protects against
+
+A pile of loose shims slides out or tips over when the load moves. Courses lock into each other; shims do not.
+
+## Calculation
+
+    shims ≤ most shims (2 in)
+    shims + gap that the wedges close ≤ most packing (4 in)
+
+The wedges close the gap left above the shims. If they do not reach that far, their full travel counts. If the gap needs more shims than the limit allows, the fix offers courses.
+
+## Sources
+
+- Both limits: common practice, no source. A department's policy may set its own.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A tower of shims" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   2
+    shims     31.5 in // crib-packing
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    courses   11
+    shims     0 in
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Courses, and wedges on them" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+    es: `# crib-packing: demasiado relleno en un crib
+
+## Contra qué protege
+
+Una pila de calzas finas sueltas se sale o vuelca cuando la carga se mueve. Las hiladas se traban entre sí; las calzas finas no.
+
+## Cálculo
+
+    calzas finas ≤ máximo de calzas finas (2 in)
+    calzas finas + espacio que cierran las cuñas ≤ relleno máximo (4 in)
+
+Las cuñas cierran el espacio que queda sobre las calzas finas. Si no llegan a cerrarlo, cuenta todo su recorrido. Si el espacio necesita más calzas finas de las que permite el límite, el arreglo ofrece hiladas.
+
+## Fuentes
+
+- Los dos límites: práctica común, sin fuente. La norma de un departamento puede fijar los suyos.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Una torre de calzas finas" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   2
+    shims     31.5 in // crib-packing
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    courses   11
+    shims     0 in
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Hiladas, y cuñas encima" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  },
   'crib-reach': {
     en: `# crib-reach: crib does not reach, or does not fit under, what it captures
 
@@ -2696,8 +2896,9 @@ On a grade the weight pulls the vehicle downhill. If too few wheels are chocked,
 
     pull downhill = weight × sin(grade)             40,000 lb × sin(atan 3 %) = 1,199 lb
     hold          = friction × load on the wheels that cannot roll downhill
+                  + 0.28 × load on the wheels that only a brake holds
 
-The weight is the heavy end of its range. The load on the chocked wheels is the lowest that the ranges allow, in the finished plan. Cribs that are only snug carry nothing yet and do not count. Brakes do not count. A chock with no axle stated holds the last axle.
+The weight is the heavy end of its range. The load on the chocked wheels is the lowest that the ranges allow, in the finished plan. Cribs that are only snug carry nothing yet and do not count. Brakes count only where the plan states \`brakes set\`, at 0.28 of the load on their wheels or the friction of the tires if that is less, and never at the foremost axle. Brakes that are released, unknown or not stated hold nothing. The vehicle must be chocked in any case. A chock with no axle stated holds the last axle.
 
 If no wheel is chocked, the rule wheels-unchocked reports it.
 
@@ -2707,6 +2908,7 @@ A grade that is not stated is not treated as level. The rule then reports that i
 
 - The incline: OpenStax University Physics, volume 1, section 6.2.
 - Friction of tires: the source given with the surface.
+- Parking brakes: 49 CFR 571.121, S5.6.1, from memory. At each axle but a steerable front one they hold at least 0.28 of the rating of the axle.
 
 ## Unsafe
 
@@ -2808,16 +3010,31 @@ A base that sinks on one side tips the load that it holds.
 
 ## Calculation
 
-    pressure = load ÷ area on the ground
-    pressure ≤ allowable bearing of the surface
-    pad      = load ÷ allowable bearing of the surface
+    pressure        = load ÷ area that bears
+    area that bears = (length − 2 × load off center) × (width − 2 × load off center)
+    pressure        ≤ allowable bearing of the surface
+    edge pressure   = load ÷ area × (1 + 6 × off ÷ side)
+                    = load ÷ area × 4 ÷ (3 × (1 − 2 × off ÷ side))     if off > side ÷ 6
+    pad             = load ÷ share of the base that bears ÷ allowable bearing
 
-An open base bears on its timbers, a solid base on its outline, a pad on its own area.
+An open base bears on its timbers, a solid base on its outline, a pad as far as it spreads the load. The rule checks every case: each lost support and each stage, each at the point in the ranges where the crib carries the most. An edge pressure above the limit is a warning if the area that bears is not overloaded. Example: 1,533 psf over a whole base, load 0.26 of its side off center: 3,198 psf on the area that bears, 4,265 psf at the edge.
+
+A pad spreads the load beyond what stands on it, as far as the pad can carry the allowable bearing q in bending and in shear:
+
+    overhang = thickness × √(bending stress ÷ (3 × layers × q))
+    overhang ≤ thickness × shear stress ÷ (1.5 × q)
+
+Timbers side by side spread a load only parallel to their grain. Plywood bends in layers of 3/4 in. If the material of a pad is not stated, it is not known how far the pad spreads the load. The check has not passed if the area of what stands on the pad is too small and the whole pad would be large enough.
+
+Not checked: points in the ranges where a smaller load is farther off center, uneven ground, and settling over hours.
 
 ## Sources
 
 - International Building Code 2012, Table 1806.2; 24 CFR 3285.202. The two differ for gravel: the policy or the surface states which one applies.
 - Allowable bearing under a strut or a crib for about an hour: common practice, no source.
+- Effective width B − 2e: Meyerhof (1953); NAVFAC DM-7.02, chapter 4 (from memory). Edge pressure: statics of a triangle of pressure.
+- Overhang of a pad: D. Duerr, Effective Bearing Length of Crane Mats, equations 1 to 8.
+- Stresses, all from memory: timber 500 and 125 psi (NDS Supplement 2018, Table 4D, the least of the common softwoods); plywood 160 and 40 psi on the whole section (APA D510, Table 4A, perpendicular to the strength axis); steel 27,000 and 14,400 psi (AISC 1989, A36).
 
 ## Unsafe
 
@@ -2845,15 +3062,46 @@ plan "Soft ground, open base" {
 }
 \`\`\`
 
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A large pad as thin as a sheet" {
+  ground { surface soft-clay }
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 40,000 lb from 4 ft to 48 ft
+  }
+  chock K1 {
+    under trailer
+    holds both directions
+  }
+  crib A { // ground-bearing
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.25 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    base      solid
+  }
+  pad P1 {
+    size       20 ft by 20 ft
+    thickness  0.1 in
+    material   steel
+    under      A
+  }
+}
+\`\`\`
+
 ## Safe
 
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Asphalt" {
-  ground { surface asphalt }
+plan "Concrete" {
+  ground { surface concrete }
   vehicle trailer : VanTrailer53 {
-    cargo "freight" 20,000 lb from 4 ft to 48 ft
+    cargo "freight" 8,000 lb from 4 ft to 48 ft
   }
   crib A {
     timber    Fir4x4 24 in long
@@ -2876,16 +3124,31 @@ Una base que se hunde de un lado inclina la carga que sostiene.
 
 ## Cálculo
 
-    presión = carga ÷ área en el suelo
-    presión ≤ capacidad admisible del suelo
-    placa   = carga ÷ capacidad admisible del suelo
+    presión             = carga ÷ área que apoya
+    área que apoya      = (largo − 2 × carga fuera del centro) × (ancho − 2 × carga fuera del centro)
+    presión             ≤ capacidad admisible del suelo
+    presión en el borde = carga ÷ área × (1 + 6 × desvío ÷ lado)
+                        = carga ÷ área × 4 ÷ (3 × (1 − 2 × desvío ÷ lado))     si desvío > lado ÷ 6
+    placa               = carga ÷ parte de la base que apoya ÷ capacidad admisible
 
-Una base abierta se apoya en sus maderos, una base sólida en su contorno, una placa en su propia área.
+Una base abierta se apoya en sus maderos, una base sólida en su contorno, una placa hasta donde reparte la carga. La regla comprueba cada caso: cada apoyo perdido y cada etapa, cada uno en el punto de los intervalos donde el crib lleva más. Una presión en el borde sobre el límite es una advertencia si el área que apoya no está sobrecargada. Ejemplo: 1,533 psf sobre una base entera, carga a 0.26 de su lado fuera del centro: 3,198 psf en el área que apoya, 4,265 psf en el borde.
+
+Una placa reparte la carga más allá de lo que está encima hasta donde resiste en flexión y en corte la capacidad admisible q:
+
+    vuelo = espesor × √(esfuerzo de flexión ÷ (3 × capas × q))
+    vuelo ≤ espesor × esfuerzo de corte ÷ (1.5 × q)
+
+Los maderos lado a lado reparten una carga solo a lo largo de su fibra. El contrachapado se dobla en capas de 3/4 in. Si no se indica el material de una placa, no se sabe hasta dónde reparte la carga. La comprobación no se da por buena si el área de lo que está sobre la placa no basta y la placa entera bastaría.
+
+Sin comprobar: puntos de los intervalos donde una carga menor está más fuera del centro, suelo disparejo, y asiento durante horas.
 
 ## Fuentes
 
 - _International Building Code_ 2012, tabla 1806.2; 24 CFR 3285.202. Las dos difieren en la grava: la norma o la superficie indica cuál rige.
 - Capacidad admisible bajo un puntal o un crib durante más o menos una hora: práctica común, sin fuente.
+- Ancho efectivo B − 2e: Meyerhof (1953); NAVFAC DM-7.02, capítulo 4 (de memoria). Presión en el borde: estática de un triángulo de presión.
+- Vuelo de una placa: D. Duerr, _Effective Bearing Length of Crane Mats_, ecuaciones 1 a 8.
+- Esfuerzos, todos de memoria: madera 500 y 125 psi (_NDS Supplement_ 2018, tabla 4D, el menor de las maderas blandas comunes); contrachapado 160 y 40 psi en toda la sección (APA D510, tabla 4A, perpendicular al eje fuerte); acero 27,000 y 14,400 psi (AISC 1989, A36).
 
 ## Inseguro
 
@@ -2913,15 +3176,46 @@ plan "Suelo blando, base abierta" {
 }
 \`\`\`
 
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Una placa grande y delgada como una hoja" {
+  ground { surface soft-clay }
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 40,000 lb from 4 ft to 48 ft
+  }
+  chock K1 {
+    under trailer
+    holds both directions
+  }
+  crib A { // ground-bearing
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.25 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    base      solid
+  }
+  pad P1 {
+    size       20 ft by 20 ft
+    thickness  0.1 in
+    material   steel
+    under      A
+  }
+}
+\`\`\`
+
 ## Seguro
 
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Asfalto" {
-  ground { surface asphalt }
+plan "Concreto" {
+  ground { surface concrete }
   vehicle trailer : VanTrailer53 {
-    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+    cargo "mercancía" 8,000 lb from 4 ft to 48 ft
   }
   crib A {
     timber    Fir4x4 24 in long
@@ -3726,7 +4020,7 @@ Sheet metal, tanks, moving parts and brackets fold or turn under a load that the
 
 ## Calculation
 
-No calculation. The vehicle states for each part whether it can bear, and if not, why.
+None. The vehicle states for each part whether it can bear, and if not, why. The rule checks the part that a crib or step chock captures, and the part that it stands on.
 
 ## Sources
 
@@ -3749,6 +4043,33 @@ plan "Under a part that folds" {
     wedges    1 pair, 0.5 to 2 in
     at        3 ft, center
     captures  kingpin // part-cannot-bear
+  }
+}
+\`\`\`
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A crib on a car's roof" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at       25 ft, passenger side 1 ft
+    heading  across to passenger side
+    area roof {
+      height 30 in
+    }
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   2
+    wedges    4 pairs, 0.5 to 2 in
+    at        25 ft 6 in, driver side 3 ft 6.75 in
+    stands on car roof // part-cannot-bear
+    captures  rail, joists
   }
 }
 \`\`\`
@@ -3782,7 +4103,7 @@ La chapa, los tanques, las partes móviles y los soportes se doblan o giran con 
 
 ## Cálculo
 
-Ninguno. El vehículo indica de cada parte si puede llevar carga, y si no, por qué.
+Ninguno. El vehículo indica de cada parte si puede llevar carga, y si no, por qué. La regla comprueba la parte que captura un crib o una calza escalonada, y la parte sobre la que está.
 
 ## Fuentes
 
@@ -3805,6 +4126,33 @@ plan "Bajo una parte que se dobla" {
     wedges    1 pair, 0.5 to 2 in
     at        3 ft, center
     captures  kingpin // part-cannot-bear
+  }
+}
+\`\`\`
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Un crib sobre el techo de un auto" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at       25 ft, passenger side 1 ft
+    heading  across to passenger side
+    area roof {
+      height 30 in
+    }
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   2
+    wedges    4 pairs, 0.5 to 2 in
+    at        25 ft 6 in, driver side 3 ft 6.75 in
+    stands on car roof // part-cannot-bear
+    captures  rail, joists
   }
 }
 \`\`\`
@@ -4320,6 +4668,138 @@ plan "Los cuatro indicados" {
     battery "ninguna"
     cargo   "papel en tarimas"
     brakes  "frenos de resorte puestos"
+  }
+}
+\`\`\`
+`,
+  },
+  'slid-in-unchecked': {
+    en: `# slid-in-unchecked: slid-in crib not checked
+
+## What it protects against
+
+The far contacts of a crib that was slid in are out of sight. They may not meet the part that they are meant to carry.
+
+## Calculation
+
+No calculation. The check requires that, for each crib that is marked \`slid in\` or that a \`slide\` step moves into place, a later step checks the crib.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Nobody looks at the far side" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    slid in // slid-in-unchecked
+  }
+  steps {
+    1 build A
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "The far side is checked" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    slid in
+  }
+  steps {
+    1 build A
+    2 check A
+  }
+}
+\`\`\`
+`,
+    es: `# slid-in-unchecked: crib deslizado sin revisar
+
+## Contra qué protege
+
+Los contactos del lado lejano de un crib que se deslizó a su lugar no se ven. Puede que no toquen la parte que deben cargar.
+
+## Cálculo
+
+No hay cálculo. La verificación exige que un paso posterior revise cada crib marcado \`slid in\` o que un paso \`slide\` mueve a su lugar.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Nadie mira el lado lejano" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    slid in // slid-in-unchecked
+  }
+  steps {
+    1 build A
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Se revisa el lado lejano" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    slid in
+  }
+  steps {
+    1 build A
+    2 check A
   }
 }
 \`\`\`
@@ -5348,10 +5828,13 @@ A base that slides takes the strut away as soon as the load comes on. Without a 
 
 Friction alone holds a base only if cos(angle) ≤ friction × sin(angle). Otherwise a strap must pull back against the thrust.
 
+The friction that counts is the lowest of three: base plate (policy), pad and surface. Under a post, and under a pad of timber or plywood, the friction of the surface with timber counts. Under anything else, the lowest friction of the surface counts.
+
 ## Sources
 
 - The incline: OpenStax University Physics, volume 1, section 6.2.
 - 0.3 under a base: OpenStax University Physics, volume 1, Table 6.1, metal on wood, moving.
+- Timber and metal on each surface: the source given with the surface.
 
 ## Unsafe
 
@@ -5414,10 +5897,13 @@ Una base que resbala se lleva el puntal en cuanto llega la carga. Sin correa, es
 
 El rozamiento por sí solo sujeta una base únicamente si cos(ángulo) ≤ rozamiento × sin(ángulo). Si no, una correa debe tirar en contra del empuje.
 
+El rozamiento que cuenta es el menor de tres: placa base (norma), placa y superficie. Bajo un poste, y bajo una placa de madera o contrachapado, cuenta el rozamiento de la superficie con madera. Bajo cualquier otra cosa, cuenta el menor rozamiento de la superficie.
+
 ## Fuentes
 
 - El plano inclinado: _OpenStax University Physics_, volumen 1, sección 6.2.
 - 0.3 bajo una base: _OpenStax University Physics_, volumen 1, tabla 6.1, metal sobre madera, en movimiento.
+- Madera y metal en cada superficie: la fuente que se da con la superficie.
 
 ## Inseguro
 

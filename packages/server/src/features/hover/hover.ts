@@ -72,7 +72,10 @@ function whatStands(
   const block = blockAt(file, offset);
   if (block && touches(block.headSpan, offset)) {
     const figures = block.elementId && plan ? figuresOf(plan, block.elementId) : [];
-    return { span: block.headSpan, parts: [...written(desk, figures, plan), plain(block.schema.doc)] };
+    return {
+      span: block.headSpan,
+      parts: [...written(desk, figures, plan), plain(translate(block.schema.doc, desk.locale))],
+    };
   }
   return undefined;
 }
@@ -93,7 +96,7 @@ function aboutName(
     fenced(head),
     ...written(desk, figures, plan),
     ...(home ? commentAbove(home, target.span.start) : []),
-    ...(own && figures.length === 0 ? [plain(own.schema.doc)] : []),
+    ...(own && figures.length === 0 ? [plain(translate(own.schema.doc, desk.locale))] : []),
     ...(where
       ? [`_${plain(translate(message('editor.declared-in', { where: name(where) }), desk.locale))}_`]
       : []),
@@ -111,7 +114,8 @@ function aboutLine(
   const figures = at && plan ? figuresOf(plan, at.element, at.property ?? line.schema.key) : [];
   const parts = [...other(desk, file, line, offset), ...written(desk, figures, plan)];
   const onKey = touches(line.keySpan, offset);
-  if (onKey || parts.length === 0) parts.push(`${plain(line.schema.doc)}\n\n${fenced(line.schema.example)}`);
+  if (onKey || parts.length === 0)
+    parts.push(`${plain(translate(line.schema.doc, desk.locale))}\n\n${fenced(line.schema.example)}`);
   return { span: onKey ? line.keySpan : line.span, parts };
 }
 
