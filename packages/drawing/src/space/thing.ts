@@ -1,8 +1,8 @@
-import type { Ref } from '@cribwright/model';
+import type { Ref, SupportKind } from '@cribwright/model';
 import type { Drag } from '../scene/scene.js';
 import type { Solid } from '../scene/solid.js';
 
-export type ThingKind = 'vehicle' | 'crib' | 'step chock' | 'strut' | 'tie' | 'chock' | 'pad' | 'egress';
+export type ThingKind = 'vehicle' | SupportKind | 'egress';
 
 /** One element of the plan as it stands in space. */
 export interface Thing {
