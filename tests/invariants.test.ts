@@ -57,6 +57,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     '@cribwright/drawing',
     '@cribwright/engine',
     '@cribwright/language',
+    '@cribwright/messages',
     '@cribwright/model',
     '@cribwright/preview',
     '@cribwright/server/protocol',
@@ -146,6 +147,18 @@ it('keeps the engine and the drawing free of files, clocks and chance', () => {
     ),
   );
   expect(strays).toEqual([]);
+});
+
+it('replaces no module and no global in a test: all test files of a process share them', () => {
+  const files = [packages, new URL('.', import.meta.url).pathname].flatMap((folder) =>
+    readdirSync(folder, { withFileTypes: true, recursive: true })
+      .filter((f) => f.isFile() && /\.test\.tsx?$/.test(f.name) && !/node_modules|dist/.test(f.parentPath))
+      .map((f) => join(f.parentPath, f.name)),
+  );
+  expect(files.length).toBeGreaterThan(200);
+  expect(
+    files.filter((file) => /\bvi\.(?:mock|hoisted|stub|useFake)/.test(readFileSync(file, 'utf8'))),
+  ).toEqual([]);
 });
 
 /** Files whose own code, without comments, holds what the pattern finds. */

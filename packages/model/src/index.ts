@@ -43,6 +43,7 @@ export type {
   StepAction,
   StockItem,
   Surface,
+  UnreadPart,
   WorkingLoad,
 } from './plan/plan.js';
 export type { PlanEdit } from './plan/plan-edit.js';
@@ -55,6 +56,7 @@ export type {
   Chock,
   Crib,
   Pad,
+  PadMaterial,
   StandsOn,
   StepChock,
   Strut,

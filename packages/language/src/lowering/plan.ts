@@ -88,7 +88,10 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
   );
   if (tooLarge.length > 0) return notMade(w, block, tooLarge);
   const vehicleBlocks = blocks('vehicle');
-  const vehicles = vehicleBlocks.flatMap((b) => vehicleOf(w, b) ?? []);
+  // Of two vehicles with one name, only the first is known by it.
+  const vehicles = vehicleBlocks
+    .filter((b, i) => vehicleBlocks.findIndex((other) => other.name === b.name) === i)
+    .flatMap((b) => vehicleOf(w, b) ?? []);
   if (vehicleBlocks.length === 0) {
     w.report(
       problem('vehicle-missing', block.headSpan, { example: nameHole('vehicle trailer : VanTrailer53') }),
@@ -119,7 +122,7 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
         const making = { ...own, within };
         const before = w.misses;
         const made = b.name === undefined ? undefined : make(making, b);
-        if (made !== undefined && w.misses === before) return [made];
+        if (made !== undefined && w.misses === before && !b.misread && !b.hasStray) return [made];
         // What is usual may be looser than what the line says that could not be read.
         if (made !== undefined) w.report(notInPlan(b.headSpan, labelOf(making, b)), b.uri, within);
         w.partial = true;

@@ -126,6 +126,30 @@ export const shippedPolicy: Policy = {
       },
       "loosened": false
     },
+    "most shims": {
+      "key": "most shims",
+      "value": 0.0508,
+      "source": {
+        "kind": "common practice"
+      },
+      "ref": {
+        "element": "policy/Shipped",
+        "property": "most shims"
+      },
+      "loosened": false
+    },
+    "most packing": {
+      "key": "most packing",
+      "value": 0.1016,
+      "source": {
+        "kind": "common practice"
+      },
+      "ref": {
+        "element": "policy/Shipped",
+        "property": "most packing"
+      },
+      "loosened": false
+    },
     "joist reach": {
       "key": "joist reach",
       "value": 0.0508,

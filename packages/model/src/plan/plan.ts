@@ -43,8 +43,19 @@ export interface Plan {
    * they find, and nothing that the plan expects of itself holds.
    */
   readonly partial?: true;
+  /**
+   * Of a partial plan, what may be missing. Checks that would take it for not there are not run, so that they invent
+   * no danger and find nothing safe.
+   */
+  readonly unread?: readonly UnreadPart[];
   readonly ref: Ref;
 }
+
+/**
+ * A part of a plan that may be missing. `vehicle`: something of a vehicle in it, so that nothing is known of where its
+ * parts are. `rest`: anything else that holds, loads or carries.
+ */
+export type UnreadPart = 'size up' | 'steps' | 'vehicle' | 'rest';
 
 export interface Ground {
   readonly surface: Surface;

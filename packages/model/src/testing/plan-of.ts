@@ -24,6 +24,12 @@ export const asphalt: Ground = {
   ref: { element: 'ground' },
 };
 
+/** Asphalt on which nothing slides: where a test sets the friction of the foot alone. */
+export const gripping: Ground = {
+  ...asphalt,
+  surface: { ...asphalt.surface, frictionTire: exactly(2), frictionTimber: exactly(2) },
+};
+
 export const step = (
   number: number,
   action: StepAction,
