@@ -91,7 +91,7 @@ function groundRow(g: GroundResult, look: Look, top: number, length: (pa: number
         ? ({ tone: 'warning', fill: 'hatch' } as const)
         : ({ tone: 'good', fill: 'light' } as const);
   const element = elementMessage(look.plan, g.element);
-  const sum = `${say.figure(g.load)} ÷ ${say.figure(g.area)} = ${say.figure(g.pressure)}`;
+  const sum = `${say.figure(g.load)} ÷ ${say.figure(g.bearing)} = ${say.figure(g.pressure)}`;
   const pad = g.padNeeded === undefined ? undefined : name(say.figure(g.padNeeded));
   return group(
     g.element,

@@ -16,6 +16,7 @@ import { rule as cribLayout } from '../crib-layout/rule.js';
 import { rule as cribLoad } from '../crib-load/rule.js';
 import { rule as cribMixedTimber } from '../crib-mixed-timber/rule.js';
 import { rule as cribOverhang } from '../crib-overhang/rule.js';
+import { rule as cribPacking } from '../crib-packing/rule.js';
 import { rule as cribReach } from '../crib-reach/rule.js';
 import { rule as cribWedge } from '../crib-wedge/rule.js';
 import { rule as egressBlocked } from '../egress-blocked/rule.js';
@@ -33,6 +34,7 @@ import { rule as policyLoosened } from '../policy-loosened/rule.js';
 import { rule as postSlender } from '../post-slender/rule.js';
 import { rule as pushMargin } from '../push-margin/rule.js';
 import { rule as sizeUpMissing } from '../size-up-missing/rule.js';
+import { rule as slidInUnchecked } from '../slid-in-unchecked/rule.js';
 import { rule as stageUnsafe } from '../stage-unsafe/rule.js';
 import { rule as strutAngle } from '../strut-angle/rule.js';
 import { rule as strutHead } from '../strut-head/rule.js';
@@ -68,6 +70,7 @@ export const rules: readonly Rule[] = [
   cribLoad,
   cribMixedTimber,
   cribOverhang,
+  cribPacking,
   cribReach,
   cribWedge,
   egressBlocked,
@@ -85,6 +88,7 @@ export const rules: readonly Rule[] = [
   postSlender,
   pushMargin,
   sizeUpMissing,
+  slidInUnchecked,
   stageUnsafe,
   strutAngle,
   strutHead,

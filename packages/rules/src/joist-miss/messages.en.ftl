@@ -1,4 +1,4 @@
-title = Contact not under its part
+title = Contact misses the captured part
 protects = A contact between two joists meets only sheet metal or flooring and carries no load.
 
 # $crib (name)

@@ -1,4 +1,4 @@
-title = Contacto fuera de su parte
+title = Contacto fuera de la parte capturada
 protects = Un contacto entre dos viguetas toca solo chapa o piso y no lleva carga.
 misses = Crib { $crib }: el contacto { $contact } queda a { $off } de { $part }. El límite es { $reach }. { $advice }
 nothing = El crib { $crib } no captura ninguna parte. Escriba qué parte toca arriba.

@@ -65,7 +65,7 @@ const words = ({ kind, count }: Standing): string => {
     case 'waiting':
       return vscode.l10n.t('checking');
     case 'clear':
-      return vscode.l10n.t('nothing found unsafe');
+      return vscode.l10n.t('nothing unsafe found');
   }
 };
 
@@ -89,5 +89,11 @@ const goToWorst = async (): Promise<void> => {
   editor.revealRange(worst.range, vscode.TextEditorRevealType.InCenterIfOutsideViewport);
   await vscode.commands.executeCommand('editor.action.showHover');
 };
+
+/** The words of the catalogs, in the language of the editor; a test holds the two together. */
+const caution = (): string =>
+  vscode.l10n.t(
+    'This is a planning and teaching aid. It does not see the scene, and it can be wrong. It does not replace the authority having jurisdiction, local procedures, a licensed engineer, or your own size-up. If what you see differs from the plan, believe what you see.',
+  );
 
 const nowhere = vscode.Uri.parse('untitled:nowhere');

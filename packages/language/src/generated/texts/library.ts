@@ -212,6 +212,8 @@ policy Shipped {
   least overhang     4 in         source common practice
   most overhang      6 in         source common practice
   wedge travel       0.5 to 2 in  source common practice
+  most shims         2 in         source common practice
+  most packing       4 in         source common practice
   joist reach        2 in         source common practice
   contact alignment  1 in         source common practice
   steepest capture   10 deg       source common practice
@@ -340,7 +342,7 @@ species MixedOak "mixed oak" {
 //
 // Friction of tires: traction tables of Noon (1994), wet to dry. Friction of timber on ground is from memory unless
 // a line says otherwise. Body friction is that of a vehicle's own metal, on its side or its roof: painted sheet is
-// smoother than the plain steel of the tables, so their low end counts. Where it is unknown, no push is worked out.
+// smoother than the plain steel of the tables, so their low end counts. Where it is unknown, no push is calculated.
 
 surface asphalt {
   bearing          29 psi        source published "Crane-support ground table, OSHA Alliance Program" "asphalt"

@@ -1333,8 +1333,9 @@ On a grade the weight pulls downhill. Chocks on too few wheels slide with the ve
 
     pull downhill = weight × sin(grade)             40,000 lb × sin(atan 3 %) = 1,199 lb
     hold          = friction × load on the wheels that cannot roll downhill
+                  + 0.28 × load on the wheels that only a brake holds
 
-The weight is the heavy end of its range. The load on the chocked wheels is the lowest that the ranges allow, in the finished plan. Cribs that are only snug carry nothing yet and do not count. Brakes do not count. A chock with no axle stated holds the last axle.
+The weight is the heavy end of its range. The load on the chocked wheels is the lowest that the ranges allow, in the finished plan. Cribs that are only snug carry nothing yet and do not count. Brakes count only where the plan states \`brakes set\`, at 0.28 of the load on their wheels or the friction of the tires if that is less, and never at the foremost axle. Brakes that are released, unknown or not stated hold nothing. The vehicle must be chocked in any case. A chock with no axle stated holds the last axle.
 
 If no wheel is chocked, the rule wheels-unchocked reports it.
 
@@ -1344,6 +1345,7 @@ A grade that is not stated is not treated as level. The rule then reports that i
 
 - The incline: OpenStax University Physics, volume 1, section 6.2.
 - Friction of tires: the source given with the surface.
+- Parking brakes: 49 CFR 571.121, S5.6.1, from memory. At each axle but a steerable front one they hold at least 0.28 of the rating of the axle.
 
 ## Unsafe
 
@@ -2127,6 +2129,71 @@ plan "All four said" {
     battery "none"
     cargo   "paper on pallets"
     brakes  "spring brakes set"
+  }
+}
+\`\`\`
+`,
+  'slid-in-unchecked': `# slid-in-unchecked: slid-in crib not checked
+
+## What it protects against
+
+The far contacts of a crib that was slid in are out of sight. They may not meet the part that they are meant to carry.
+
+## Calculation
+
+No calculation. The check requires that, for each crib that is marked \`slid in\` or that a \`slide\` step moves into place, a later step checks the crib.
+
+## Sources
+
+- Common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Nobody looks at the far side" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    slid in // slid-in-unchecked
+  }
+  steps {
+    1 build A
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "The far side is checked" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    slid in
+  }
+  steps {
+    1 build A
+    2 check A
   }
 }
 \`\`\`
