@@ -206,6 +206,7 @@ vehicle-type--cargo = What the vehicle carries, and from where to where along it
 vehicle-type--center = Center of gravity of the empty vehicle: distance back from the front, and height.
 vehicle-type--height = Overall height with the vehicle upright.
 vehicle-type--length = Overall length.
+vehicle-type--no = Parts that the type it extends has, and this vehicle does not.
 vehicle-type--weight = Empty weight, if known as a whole. If not stated, the axle loads are added up.
 vehicle-type--width = Overall width.
 wire-rope = A wire rope. A wire rope pulls; it never pushes.

@@ -206,6 +206,7 @@ vehicle-type--cargo = Lo que carga el vehículo, y de dónde a dónde a lo largo
 vehicle-type--center = Centro de gravedad del vehículo vacío: distancia hacia atrás desde el frente, y altura.
 vehicle-type--height = Altura total con el vehículo derecho.
 vehicle-type--length = Largo total.
+vehicle-type--no = Partes que tiene el tipo que extiende, y este vehículo no.
 vehicle-type--weight = Peso vacío, si se conoce completo. Si no, es la suma de las cargas de los ejes.
 vehicle-type--width = Ancho total.
 wire-rope = Un cable de acero. Un cable jala; nunca empuja.

@@ -1256,6 +1256,7 @@ export interface MessageHoles {
   readonly 'doc.vehicle-type--center': NoHoles;
   readonly 'doc.vehicle-type--height': NoHoles;
   readonly 'doc.vehicle-type--length': NoHoles;
+  readonly 'doc.vehicle-type--no': NoHoles;
   readonly 'doc.vehicle-type--weight': NoHoles;
   readonly 'doc.vehicle-type--width': NoHoles;
   readonly 'doc.wire-rope': NoHoles;

@@ -1338,6 +1338,7 @@ doc--vehicle-type--cargo = What the vehicle carries, and from where to where alo
 doc--vehicle-type--center = Center of gravity of the empty vehicle: distance back from the front, and height.
 doc--vehicle-type--height = Overall height with the vehicle upright.
 doc--vehicle-type--length = Overall length.
+doc--vehicle-type--no = Parts that the type it extends has, and this vehicle does not.
 doc--vehicle-type--weight = Empty weight, if known as a whole. If not stated, the axle loads are added up.
 doc--vehicle-type--width = Overall width.
 doc--wire-rope = A wire rope. A wire rope pulls; it never pushes.

@@ -1342,6 +1342,7 @@ doc--vehicle-type--cargo = Lo que carga el vehículo, y de dónde a dónde a lo 
 doc--vehicle-type--center = Centro de gravedad del vehículo vacío: distancia hacia atrás desde el frente, y altura.
 doc--vehicle-type--height = Altura total con el vehículo derecho.
 doc--vehicle-type--length = Largo total.
+doc--vehicle-type--no = Partes que tiene el tipo que extiende, y este vehículo no.
 doc--vehicle-type--weight = Peso vacío, si se conoce completo. Si no, es la suma de las cargas de los ejes.
 doc--vehicle-type--width = Ancho total.
 doc--wire-rope = Un cable de acero. Un cable jala; nunca empuja.
