@@ -3,7 +3,7 @@ import { name as nameHole } from '@cribwright/messages';
 import type { Crew, Plan, Support, SupportKind } from '@cribwright/model';
 import { findAtTop, type Surroundings, typeChain } from '../binding/file-scope.js';
 import type { BoundBlock, Declaration } from '../bound/bound-file.js';
-import type { Kind } from '../bound/kind.js';
+import type { Kind } from '../kind/kind.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
 import { patternUse } from '../schema/pattern-block.js';
