@@ -73,7 +73,9 @@ export function linkForce(link: Link, gx: number, gy: number, gz: number, out: L
   out.z = tz * part;
   addAcross(k, -kt * part, n, free);
   if (over === 0) return;
-  const [ex, ey, ez] = [tx / pull, ty / pull, tz / pull];
+  const ex = tx / pull;
+  const ey = ty / pull;
+  const ez = tz / pull;
   if (!bounded) addOuter(k, -link.friction * link.stiffness, ex, ey, ez, n.x, n.y, n.z);
   addOuter(k, kt * part, ex, ey, ez, ex, ey, ez);
 }

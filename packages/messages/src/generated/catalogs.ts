@@ -202,6 +202,14 @@ export interface MessageHoles {
   readonly 'analysis.slow-loads': NoHoles;
   readonly 'analysis.crib-height': NoHoles;
   readonly 'analysis.sound-timber': NoHoles;
+  readonly 'standing.nothing-holds': { readonly vehicle: H['name'] };
+  readonly 'standing.reaches-its-rating': { readonly element: H['phrase'] };
+  readonly 'standing.moves': { readonly vehicle: H['name']; readonly limit: H['quantity'] };
+  readonly 'standing.slides': { readonly vehicle: H['name'] };
+  readonly 'standing.tips': { readonly vehicle: H['name'] };
+  readonly 'standing.when': { readonly case: H['phrase'] };
+  readonly 'standing.balance-in-space': NoHoles;
+  readonly 'standing.pushed-in-space': NoHoles;
   readonly 'place.in-a': { readonly keyword: H['name'] };
   readonly 'place.in-an': { readonly keyword: H['name'] };
   readonly 'place.in-this': { readonly keyword: H['name'] };
@@ -755,6 +763,7 @@ export interface MessageHoles {
   readonly 'count-mismatch.listed-twice': { readonly unit: H['name']; readonly item: H['phrase']; readonly first: H['count']; readonly second: H['count'] };
   readonly 'count-mismatch.built-twice': { readonly support: H['phrase']; readonly first: H['count']; readonly second: H['count'] };
   readonly 'count-mismatch.first-here': NoHoles;
+  readonly 'coupling-missing.not-held': { readonly vehicle: H['name'] };
   readonly 'crew-short.title': NoHoles;
   readonly 'crew-short.protects': NoHoles;
   readonly 'crew-short.short': { readonly needed: H['count']; readonly steps: H['list']; readonly have: H['count'] };
@@ -896,6 +905,12 @@ export interface MessageHoles {
   readonly 'lifting-intent.protects': NoHoles;
   readonly 'lifting-intent.lifts': { readonly vehicle: H['name']; readonly upward: H['quantity']; readonly sum: H['calculation']; readonly share: H['quantity']; readonly limit: H['quantity'] };
   readonly 'lifting-intent.follow': { readonly vehicle: H['name'] };
+  readonly 'loss-moves.rolls': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.slides': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.falls': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.moves': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.unsolved': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.lost-here': NoHoles;
   readonly 'loss-of-support.title': NoHoles;
   readonly 'loss-of-support.protects': NoHoles;
   readonly 'loss-of-support.falls': { readonly loss: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
@@ -955,6 +970,12 @@ export interface MessageHoles {
   readonly 'size-up-missing.cargo': NoHoles;
   readonly 'size-up-missing.brakes': NoHoles;
   readonly 'size-up-missing.fix-add': NoHoles;
+  readonly 'stage-moves.rolls': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly grade: H['quantity']; readonly when?: H['message'] };
+  readonly 'stage-moves.slides': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly grade: H['quantity']; readonly when?: H['message'] };
+  readonly 'stage-moves.falls': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'stage-moves.moves': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'stage-moves.unsolved': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'stage-moves.left-out': { readonly vehicles: H['list']; readonly done: H['count']; readonly of: H['count'] };
   readonly 'stage-unsafe.title': NoHoles;
   readonly 'stage-unsafe.protects': NoHoles;
   readonly 'stage-unsafe.falls': { readonly stage: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
@@ -1116,8 +1137,18 @@ export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
   'language.dimension-clash--subtracted': ['advice'],
   'language.dimension-clash--range': ['advice'],
   'ground-bearing.too-much': ['advice'],
+  'loss-moves.rolls': ['when'],
+  'loss-moves.slides': ['when'],
+  'loss-moves.falls': ['when'],
+  'loss-moves.moves': ['when'],
+  'loss-moves.unsolved': ['when'],
   'part-cannot-bear.may-not-bear': ['remark'],
   'push-margin.too-little': ['first'],
+  'stage-moves.rolls': ['when'],
+  'stage-moves.slides': ['when'],
+  'stage-moves.falls': ['when'],
+  'stage-moves.moves': ['when'],
+  'stage-moves.unsolved': ['when'],
   'strut-angle.too-flat': ['advice'],
   'strut-angle.too-steep': ['advice'],
   'strut-head.moves': ['remark'],
@@ -1356,6 +1387,14 @@ analysis--tight-contacts = Every counted contact is wedged tight and square to t
 analysis--slow-loads = Loads come on slowly. Nothing drops, shakes or swings.
 analysis--crib-height = A crib is as tall as its courses. Wedges and shims are not counted in the height limit.
 analysis--sound-timber = Timber is sound, straight and dry unless the plan says that it is wet.
+standing--nothing-holds = nothing holds { $vehicle } on this side
+standing--reaches-its-rating = { $element } reaches its rated load
+standing--moves = { $vehicle } moves more than { $limit }
+standing--slides = { $vehicle } slides
+standing--tips = { $vehicle } tips over
+standing--when = { " " }with { $case }
+standing--balance-in-space = from the balance of all forces and moments in space, with friction
+standing--pushed-in-space = greatest push that it held when pushed slowly, with the friction of the load that is there
 place--in-a = in a { $keyword }
 place--in-an = in an { $keyword }
 place--in-this = in this { $keyword }
@@ -1917,6 +1956,7 @@ count-mismatch--protects = A timber that is counted twice is there only once.
 count-mismatch--listed-twice = { $unit } lists { $item } twice, with { $first } and with { $second }. The smaller number is used. Correct the list.
 count-mismatch--built-twice = Steps { $first } and { $second } both build { $support }. Build it in one step only.
 count-mismatch--first-here = First listed here.
+coupling-missing--not-held = No vehicle in the plan carries the kingpin of { $vehicle }, and nothing else holds its front. Sliding, rolling, tipping and loss of supports were not checked. Add the tractor and write “coupled to” it, or set supports under the front.
 crew-short--title = Not enough personnel
 crew-short--protects = A plan that needs more personnel than are on scene is built in a hurry, or only in part.
 crew-short--short = Steps { $steps } run at the same time and take { $needed } people. Staffing is { $have }. Let some of these steps wait, or request more personnel.
@@ -2126,6 +2166,12 @@ lifting-intent--title = Lift not stated
 lifting-intent--protects = Stabilizing is not lifting. A lifted vehicle shifts its load and can slide off its supports.
 lifting-intent--lifts = Supports under the { $vehicle } push up with { $upward } in total ({ $sum }), { $share } of its weight. The limit without a lift is { $limit }. Set the supports snug, or write \`lift intended\`.
 lifting-intent--follow = Lift intended, but no crib captures the { $vehicle }. Lift an inch, crib an inch.
+loss-moves--rolls = If this support is lost ({ $loss }), { $what } rolls{ $when }. Chock more axles in both directions.
+loss-moves--slides = If this support is lost ({ $loss }), { $what } slides{ $when }. The friction that is left does not hold it. Tie the strut bases together, or chock more axles.
+loss-moves--falls = If this support is lost ({ $loss }), nothing holds { $what }{ $when }. Add a support that stands by itself.
+loss-moves--moves = If this support is lost ({ $loss }), { $what } moves more than the checks allow before its supports hold it{ $when }. Treat it as not held.
+loss-moves--unsolved = How { $what } stands if this support is lost ({ $loss }) could not be calculated{ $when }. Treat it as not held. This check has not passed.
+loss-moves--lost-here = This is the support that is lost.
 loss-of-support--title = Not held if a support fails
 loss-of-support--protects = A tire, an air spring, the landing gear or the vehicle below can fail while crews work. The supports that the crews set must then hold.
 loss-of-support--falls = Support lost: { $loss }. Nothing holds { $end } of the { $vehicle }{ $when }. Put a support under it.
@@ -2185,6 +2231,12 @@ size-up-missing--battery = Size-up: batteries not stated. Check for high voltage
 size-up-missing--cargo = Size-up: cargo not stated. Find out what it is and whether it can shift.
 size-up-missing--brakes = Size-up: brakes not stated. Air brakes and spring brakes store energy. Write how they are set.
 size-up-missing--fix-add = Add the line to the size-up
+stage-moves--rolls = After { $stage }, { $what } rolls on the grade of { $grade }{ $when }. Chock its wheels in both directions before this step.
+stage-moves--slides = After { $stage }, { $what } slides{ $when }. The grade is { $grade }. The friction of its supports does not hold it. Chock more axles, or anchor it uphill, before this step.
+stage-moves--falls = After { $stage }, nothing holds { $what } against tipping or dropping{ $when }. Set the supports that hold it before this step.
+stage-moves--moves = After { $stage }, { $what } moves more than the checks allow before its supports hold it{ $when }. Treat it as not held.
+stage-moves--unsolved = How { $what } stands after { $stage } could not be calculated{ $when }. Treat it as not held. This check has not passed.
+stage-moves--left-out = { $vehicles }: loss of supports, sliding, tipping and side pushes were checked at { $done } of { $of } ends of the ranges. A worse one may exist. Weigh or measure what can be, or check fewer vehicles at a time. This check has not passed.
 stage-unsafe--title = Unsafe while partly built
 stage-unsafe--protects = A stabilization system that holds when complete can fail while it is built or taken down.
 stage-unsafe--falls = After this step ({ $stage }), nothing holds { $end } of the { $vehicle }{ $when }. Put in a support for it before this step.
@@ -2579,6 +2631,14 @@ analysis--tight-contacts = Cada contacto contado está bien acuñado y a escuadr
 analysis--slow-loads = Las cargas llegan despacio. Nada cae, se sacude ni se balancea.
 analysis--crib-height = Un crib es tan alto como sus hiladas. Cuñas y calzas no cuentan en el límite de altura.
 analysis--sound-timber = La madera está sana, recta y seca, salvo que el plan diga que está húmeda.
+standing--nothing-holds = nada sujeta { $vehicle } de este lado
+standing--reaches-its-rating = { $element } llega a su carga nominal
+standing--moves = { $vehicle } se mueve más de { $limit }
+standing--slides = { $vehicle } desliza
+standing--tips = { $vehicle } vuelca
+standing--when = { " " }con { $case }
+standing--balance-in-space = del equilibrio de todas las fuerzas y momentos en el espacio, con fricción
+standing--pushed-in-space = el mayor empuje que aguantó al empujar despacio, con la fricción de la carga que hay
 place--in-a = en un bloque { $keyword }
 place--in-an = en un bloque { $keyword }
 place--in-this = en este bloque { $keyword }
@@ -3140,6 +3200,7 @@ count-mismatch--protects = Un madero que se cuenta dos veces está una sola vez.
 count-mismatch--listed-twice = { $unit } anota { $item } dos veces, con { $first } y con { $second }. Se usa el número menor. Corrija la lista.
 count-mismatch--built-twice = Los pasos { $first } y { $second } arman { $support }. Ármelo en un solo paso.
 count-mismatch--first-here = Anotado primero aquí.
+coupling-missing--not-held = Ningún vehículo del plan lleva el perno rey de { $vehicle }, y nada más sujeta su frente. No se comprobó si desliza, rueda, vuelca o pierde apoyos. Añada el tractor y escriba “coupled to”, o ponga apoyos bajo el frente.
 crew-short--title = Personal insuficiente
 crew-short--protects = Un plan que necesita más personal del que hay en el lugar se arma con prisa, o a medias.
 crew-short--short = Los pasos { $steps } van al mismo tiempo y necesitan { $needed } personas. El personal es de { $have }. Deje esperar algunos de estos pasos, o pida más personal.
@@ -3349,6 +3410,12 @@ lifting-intent--title = Levantamiento no declarado
 lifting-intent--protects = Estabilizar no es levantar. Un vehículo levantado mueve su carga y puede resbalar de sus apoyos.
 lifting-intent--lifts = Los apoyos bajo { $vehicle } empujan hacia arriba con { $upward } en total ({ $sum }), { $share } de su peso. El límite sin levantamiento es { $limit }. Ponga los apoyos ajustados, o escriba \`lift intended\`.
 lifting-intent--follow = Levantamiento previsto, pero ningún crib captura { $vehicle }. Levante una pulgada, arme crib una pulgada.
+loss-moves--rolls = Si se pierde este apoyo ({ $loss }), { $what } rueda{ $when }. Calce más ejes en ambos sentidos.
+loss-moves--slides = Si se pierde este apoyo ({ $loss }), { $what } desliza{ $when }. La fricción que queda no lo sujeta. Una entre sí las bases de los puntales, o calce más ejes.
+loss-moves--falls = Si se pierde este apoyo ({ $loss }), nada sujeta { $what }{ $when }. Añada un apoyo que se sostenga por sí solo.
+loss-moves--moves = Si se pierde este apoyo ({ $loss }), { $what } se mueve más de lo que las comprobaciones permiten antes de que sus apoyos lo sujeten{ $when }. Considérelo no sujeto.
+loss-moves--unsolved = No se pudo calcular cómo queda { $what } si se pierde este apoyo ({ $loss }){ $when }. Considérelo no sujeto. Esta comprobación no se da por buena.
+loss-moves--lost-here = Este es el apoyo que se pierde.
 loss-of-support--title = No se sostiene si falla un apoyo
 loss-of-support--protects = Un neumático, un resorte neumático, una pata de apoyo o el vehículo de abajo pueden fallar mientras se trabaja. Los apoyos que pusieron los equipos deben aguantar entonces.
 loss-of-support--falls = Apoyo perdido: { $loss }. Nada sostiene { $end } de { $vehicle }{ $when }. Ponga un apoyo debajo.
@@ -3408,6 +3475,12 @@ size-up-missing--battery = Evaluación: baterías sin anotar. Busque alto voltaj
 size-up-missing--cargo = Evaluación: carga sin anotar. Averigüe qué es y si puede moverse.
 size-up-missing--brakes = Evaluación: frenos sin anotar. Los frenos de aire y de resorte guardan energía. Escriba cómo están.
 size-up-missing--fix-add = Añadir la línea a la evaluación
+stage-moves--rolls = Después de { $stage }, { $what } rueda en la pendiente de { $grade }{ $when }. Calce sus ruedas en ambos sentidos antes de este paso.
+stage-moves--slides = Después de { $stage }, { $what } desliza{ $when }. La pendiente es { $grade }. La fricción de sus apoyos no lo sujeta. Calce más ejes, o ánclelo cuesta arriba, antes de este paso.
+stage-moves--falls = Después de { $stage }, nada sujeta { $what } para que no vuelque ni caiga{ $when }. Ponga antes de este paso los apoyos que lo sujetan.
+stage-moves--moves = Después de { $stage }, { $what } se mueve más de lo que las comprobaciones permiten antes de que sus apoyos lo sujeten{ $when }. Considérelo no sujeto.
+stage-moves--unsolved = No se pudo calcular cómo queda { $what } después de { $stage }{ $when }. Considérelo no sujeto. Esta comprobación no se da por buena.
+stage-moves--left-out = { $vehicles }: la pérdida de apoyos, el deslizamiento, el vuelco y los empujes laterales se comprobaron en { $done } de { $of } extremos de los rangos. Puede haber uno peor. Pese o mida lo que se pueda, o compruebe menos vehículos a la vez. Esta comprobación no se da por buena.
 stage-unsafe--title = Inseguro a medio construir
 stage-unsafe--protects = Un sistema de estabilización que aguanta completo puede fallar mientras se arma o se desmonta.
 stage-unsafe--falls = Después de este paso ({ $stage }), nada sostiene { $end } de { $vehicle }{ $when }. Ponga antes de este paso un apoyo que lo sostenga.

@@ -369,6 +369,50 @@ plan "Built once" {
 }
 \`\`\`
 `,
+  'coupling-missing': `# coupling-missing: coupling without its other half
+
+## What it protects against
+
+A trailer that is not coupled rests on nothing at its kingpin.
+
+## Calculation
+
+A kingpin carries load only where the plan has the vehicle that it is coupled to. Else the front of the trailer must rest on cribs, struts or landing gear that the plan names. Where it does not, nothing holds it, and the checks for sliding, rolling, tipping and loss of supports do not run.
+
+## Sources
+
+- A coupling has two halves: common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "No tractor" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 { // coupling-missing
+    cargo "freight" 20,000 lb from 4 ft to 48 ft height 6 ft
+  }
+  chock K1 { under trailer; holds both directions }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Coupled" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft height 6 ft
+    coupled to tractor
+  }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
+  chock K1 { under trailer; holds both directions }
+}
+\`\`\`
+`,
   'crew-short': `# crew-short: not enough personnel
 
 ## What it protects against
@@ -1562,6 +1606,68 @@ plan "Snug" {
 }
 \`\`\`
 `,
+  'loss-moves': `# loss-moves: moves if a support gives way
+
+## What it protects against
+
+When a tire, a vehicle beneath or the ground under a strut gives way, thrust, straps and friction must still be in balance.
+
+## Calculation
+
+Each support that was there before the crew, and the ground under each strut base, is taken away in turn. A strap that is tied to a lost base goes with it. Then all forces and moments must balance again:
+
+    at a strut base   load × cos(angle) ≤ strap + friction × load × sin(angle)
+
+What carries nothing is not missed. Where vertical forces alone already show that nothing holds the vehicle, loss-of-support says so.
+
+## Sources
+
+- Thrust at a strut base, and supports that go together: common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "A strap that ends at the other base" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle truck : StraightTruck { // loss-moves
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+    no tire at  axle 2, driver side
+  }
+  chock K1 { under truck axle 1; holds both directions }
+  strut S1 : Strut4to8ft {
+    head  truck rail near 22 ft, driver side
+    base  3 ft out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  truck rail near 22 ft, passenger side
+    base  3 ft out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap4in { from S1 base to S2 base }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "On all of its wheels" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle truck : StraightTruck {
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+  }
+  chock K1 { under truck; holds both directions }
+}
+\`\`\`
+`,
   'loss-of-support': `# loss-of-support: not held if a support fails
 
 ## What it protects against
@@ -2034,6 +2140,8 @@ Two limits of the method:
 
 A strut without a strap whose base slides adds nothing until its base is strapped.
 
+Each vehicle is pushed, in any order of the text. The linear program gives the most that any balance of forces allows. The model in space pushes slowly and counts friction only for the load that is there: a snug crib that carries nothing adds none. The smaller of the two is shown. Of a capacity the share counts that the policy lets be used. Brakes are not counted. A kingpin with no tractor in the plan holds nothing.
+
 ## Sources
 
 - 10 % of the vertical load, sideways: FEMA Rescue Specialist course, Module 1A.
@@ -2079,7 +2187,10 @@ plan "Chocked, and low" {
   ground { surface asphalt; grade 0 % toward rear }
   vehicle trailer : VanTrailer53 {
     cargo "steel plate" 20,000 lb from 4 ft to 48 ft height 5 ft
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
+  chock K9 { under tractor; holds both directions }
   chock K1 { under trailer; holds both directions }
 }
 \`\`\`
@@ -2125,6 +2236,66 @@ plan "All four said" {
     battery "none"
     cargo   "paper on pallets"
     brakes  "spring brakes set"
+  }
+}
+\`\`\`
+`,
+  'stage-moves': `# stage-moves: rolls, slides or tips at a stage
+
+## What it protects against
+
+A vehicle may roll, slide or tip while supports and chocks are put in or taken out.
+
+## Calculation
+
+Each step that puts something in or takes something out makes a stage. At each stage all forces and moments on every vehicle, every crib and every strut base must balance, with friction no greater than the load that is there allows:
+
+    pull downhill = weight × sin(grade)
+    what holds    = friction × load on the wheels that cannot roll, plus cribs, struts and straps that carry load
+
+A wheel rolls unless a chock stops it that way, or the plan states that the brakes are set. An axle in the front third of a vehicle has no parking brake. A new support starts at zero load, or at its preload. A vehicle that is stated as pitched stands on ground that slopes as much.
+
+The ranges are tried all lightest, all heaviest, and at each end of each vehicle with the others at their heaviest. Bodies are rigid. The forces are exact where statics decides them; how cribs share load follows their stiffness, which is known roughly. What is lost at a stage that is not the last is checked with vertical forces alone (stage-unsafe).
+
+## Sources
+
+- The incline: OpenStax University Physics, volume 1, section 6.2.
+- Brakes by axle, and each stage as a system of its own: common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Chocks taken out on a grade" {
+  ground { surface asphalt; grade 8 % toward rear }
+  vehicle truck : StraightTruck {
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+  }
+  chock K1 { under truck; holds both directions }
+  steps {
+    1 chock truck
+    2 remove K1 // stage-moves
+    3 chock K1
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Chocks left in" {
+  ground { surface asphalt; grade 8 % toward rear }
+  vehicle truck : StraightTruck {
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+  }
+  chock K1 { under truck; holds both directions }
+  steps {
+    1 chock K1
   }
 }
 \`\`\`

@@ -1,0 +1,26 @@
+# $loss (phrase)
+# $what (phrase)
+# $when (message, optional)
+rolls = If this support is lost ({ $loss }), { $what } rolls{ $when }. Chock more axles in both directions.
+
+# $loss (phrase)
+# $what (phrase)
+# $when (message, optional)
+slides = If this support is lost ({ $loss }), { $what } slides{ $when }. The friction that is left does not hold it. Tie the strut bases together, or chock more axles.
+
+# $loss (phrase)
+# $what (phrase)
+# $when (message, optional)
+falls = If this support is lost ({ $loss }), nothing holds { $what }{ $when }. Add a support that stands by itself.
+
+# $loss (phrase)
+# $what (phrase)
+# $when (message, optional)
+moves = If this support is lost ({ $loss }), { $what } moves more than the checks allow before its supports hold it{ $when }. Treat it as not held.
+
+# $loss (phrase)
+# $what (phrase)
+# $when (message, optional)
+unsolved = How { $what } stands if this support is lost ({ $loss }) could not be calculated{ $when }. Treat it as not held. This check has not passed.
+
+lost-here = This is the support that is lost.
