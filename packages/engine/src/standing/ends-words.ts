@@ -1,7 +1,7 @@
 import { type Message, message, name, quantity } from '@cribwright/messages';
 import type { Ref } from '@cribwright/model';
+import { elementMessage } from '../derived/element-message.js';
 import { nameOf, type SupportWorkings } from '../supports/support-workings.js';
-import { elementWords } from '../workings/element-words.js';
 import { pushLimit } from './settings.js';
 import type { DirectionPush, VehiclePush } from './standing.js';
 
@@ -21,7 +21,7 @@ export function endsWords(
       const element = elementOf(ends.use.id);
       return {
         ref: { element },
-        how: message('standing.reaches-its-rating', { element: elementWords(w.plan, element) }),
+        how: message('standing.reaches-its-rating', { element: elementMessage(w.plan, element) }),
       };
     }
     case 'movement limit':

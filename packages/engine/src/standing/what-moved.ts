@@ -1,7 +1,7 @@
 import { name, type Phrase } from '@cribwright/messages';
 import type { ElementId } from '@cribwright/model';
+import { elementMessage } from '../derived/element-message.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
-import { elementWords } from '../workings/element-words.js';
 import type { StandingFailure } from './standing.js';
 import type { Group } from './standing-scene.js';
 
@@ -14,7 +14,7 @@ export function whatMoved(
   const body = moved.flatMap((id) => group.bodies.filter((b) => b.id === id))[0];
   if (body !== undefined) return { element: body.vehicle, words: body.name };
   const [crib] = moved;
-  if (crib !== undefined) return { element: crib, words: elementWords(w.plan, crib) };
+  if (crib !== undefined) return { element: crib, words: elementMessage(w.plan, crib) };
   const [first] = group.bodies;
   return { element: first?.vehicle ?? w.plan.id, words: first?.name ?? name(w.plan.title) };
 }

@@ -763,6 +763,8 @@ export interface MessageHoles {
   readonly 'count-mismatch.listed-twice': { readonly unit: H['name']; readonly item: H['phrase']; readonly first: H['count']; readonly second: H['count'] };
   readonly 'count-mismatch.built-twice': { readonly support: H['phrase']; readonly first: H['count']; readonly second: H['count'] };
   readonly 'count-mismatch.first-here': NoHoles;
+  readonly 'coupling-missing.title': NoHoles;
+  readonly 'coupling-missing.protects': NoHoles;
   readonly 'coupling-missing.not-held': { readonly vehicle: H['name'] };
   readonly 'crew-short.title': NoHoles;
   readonly 'crew-short.protects': NoHoles;
@@ -905,6 +907,8 @@ export interface MessageHoles {
   readonly 'lifting-intent.protects': NoHoles;
   readonly 'lifting-intent.lifts': { readonly vehicle: H['name']; readonly upward: H['quantity']; readonly sum: H['calculation']; readonly share: H['quantity']; readonly limit: H['quantity'] };
   readonly 'lifting-intent.follow': { readonly vehicle: H['name'] };
+  readonly 'loss-moves.title': NoHoles;
+  readonly 'loss-moves.protects': NoHoles;
   readonly 'loss-moves.rolls': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
   readonly 'loss-moves.slides': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
   readonly 'loss-moves.falls': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
@@ -970,6 +974,8 @@ export interface MessageHoles {
   readonly 'size-up-missing.cargo': NoHoles;
   readonly 'size-up-missing.brakes': NoHoles;
   readonly 'size-up-missing.fix-add': NoHoles;
+  readonly 'stage-moves.title': NoHoles;
+  readonly 'stage-moves.protects': NoHoles;
   readonly 'stage-moves.rolls': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly grade: H['quantity']; readonly when?: H['message'] };
   readonly 'stage-moves.slides': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly grade: H['quantity']; readonly when?: H['message'] };
   readonly 'stage-moves.falls': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
@@ -1956,6 +1962,8 @@ count-mismatch--protects = A timber that is counted twice is there only once.
 count-mismatch--listed-twice = { $unit } lists { $item } twice, with { $first } and with { $second }. The smaller number is used. Correct the list.
 count-mismatch--built-twice = Steps { $first } and { $second } both build { $support }. Build it in one step only.
 count-mismatch--first-here = First listed here.
+coupling-missing--title = Coupling without its other half
+coupling-missing--protects = A trailer that is not coupled rests on nothing at its kingpin.
 coupling-missing--not-held = No vehicle in the plan carries the kingpin of { $vehicle }, and nothing else holds its front. Sliding, rolling, tipping and loss of supports were not checked. Add the tractor and write “coupled to” it, or set supports under the front.
 crew-short--title = Not enough personnel
 crew-short--protects = A plan that needs more personnel than are on scene is built in a hurry, or only in part.
@@ -2166,6 +2174,8 @@ lifting-intent--title = Lift not stated
 lifting-intent--protects = Stabilizing is not lifting. A lifted vehicle shifts its load and can slide off its supports.
 lifting-intent--lifts = Supports under the { $vehicle } push up with { $upward } in total ({ $sum }), { $share } of its weight. The limit without a lift is { $limit }. Set the supports snug, or write \`lift intended\`.
 lifting-intent--follow = Lift intended, but no crib captures the { $vehicle }. Lift an inch, crib an inch.
+loss-moves--title = Moves if a support gives way
+loss-moves--protects = When a tire, a vehicle beneath or the ground under a strut gives way, thrust, straps and friction must still be in balance.
 loss-moves--rolls = If this support is lost ({ $loss }), { $what } rolls{ $when }. Chock more axles in both directions.
 loss-moves--slides = If this support is lost ({ $loss }), { $what } slides{ $when }. The friction that is left does not hold it. Tie the strut bases together, or chock more axles.
 loss-moves--falls = If this support is lost ({ $loss }), nothing holds { $what }{ $when }. Add a support that stands by itself.
@@ -2231,6 +2241,8 @@ size-up-missing--battery = Size-up: batteries not stated. Check for high voltage
 size-up-missing--cargo = Size-up: cargo not stated. Find out what it is and whether it can shift.
 size-up-missing--brakes = Size-up: brakes not stated. Air brakes and spring brakes store energy. Write how they are set.
 size-up-missing--fix-add = Add the line to the size-up
+stage-moves--title = Rolls, slides or tips at a stage
+stage-moves--protects = A vehicle may roll, slide or tip while supports and chocks are put in or taken out.
 stage-moves--rolls = After { $stage }, { $what } rolls on the grade of { $grade }{ $when }. Chock its wheels in both directions before this step.
 stage-moves--slides = After { $stage }, { $what } slides{ $when }. The grade is { $grade }. The friction of its supports does not hold it. Chock more axles, or anchor it uphill, before this step.
 stage-moves--falls = After { $stage }, nothing holds { $what } against tipping or dropping{ $when }. Set the supports that hold it before this step.
@@ -3200,6 +3212,8 @@ count-mismatch--protects = Un madero que se cuenta dos veces está una sola vez.
 count-mismatch--listed-twice = { $unit } anota { $item } dos veces, con { $first } y con { $second }. Se usa el número menor. Corrija la lista.
 count-mismatch--built-twice = Los pasos { $first } y { $second } arman { $support }. Ármelo en un solo paso.
 count-mismatch--first-here = Anotado primero aquí.
+coupling-missing--title = Enganche sin su otra mitad
+coupling-missing--protects = Un remolque que no está enganchado no descansa sobre nada en su perno rey.
 coupling-missing--not-held = Ningún vehículo del plan lleva el perno rey de { $vehicle }, y nada más sujeta su frente. No se comprobó si desliza, rueda, vuelca o pierde apoyos. Añada el tractor y escriba “coupled to”, o ponga apoyos bajo el frente.
 crew-short--title = Personal insuficiente
 crew-short--protects = Un plan que necesita más personal del que hay en el lugar se arma con prisa, o a medias.
@@ -3410,6 +3424,8 @@ lifting-intent--title = Levantamiento no declarado
 lifting-intent--protects = Estabilizar no es levantar. Un vehículo levantado mueve su carga y puede resbalar de sus apoyos.
 lifting-intent--lifts = Los apoyos bajo { $vehicle } empujan hacia arriba con { $upward } en total ({ $sum }), { $share } de su peso. El límite sin levantamiento es { $limit }. Ponga los apoyos ajustados, o escriba \`lift intended\`.
 lifting-intent--follow = Levantamiento previsto, pero ningún crib captura { $vehicle }. Levante una pulgada, arme crib una pulgada.
+loss-moves--title = Se mueve si un apoyo cede
+loss-moves--protects = Cuando cede un neumático, un vehículo de debajo o el suelo bajo un puntal, el empuje, las cintas y la fricción deben seguir en equilibrio.
 loss-moves--rolls = Si se pierde este apoyo ({ $loss }), { $what } rueda{ $when }. Calce más ejes en ambos sentidos.
 loss-moves--slides = Si se pierde este apoyo ({ $loss }), { $what } desliza{ $when }. La fricción que queda no lo sujeta. Una entre sí las bases de los puntales, o calce más ejes.
 loss-moves--falls = Si se pierde este apoyo ({ $loss }), nada sujeta { $what }{ $when }. Añada un apoyo que se sostenga por sí solo.
@@ -3475,6 +3491,8 @@ size-up-missing--battery = Evaluación: baterías sin anotar. Busque alto voltaj
 size-up-missing--cargo = Evaluación: carga sin anotar. Averigüe qué es y si puede moverse.
 size-up-missing--brakes = Evaluación: frenos sin anotar. Los frenos de aire y de resorte guardan energía. Escriba cómo están.
 size-up-missing--fix-add = Añadir la línea a la evaluación
+stage-moves--title = Rueda, desliza o vuelca en una etapa
+stage-moves--protects = Un vehículo puede rodar, deslizar o volcar mientras se ponen o se quitan apoyos y calzas.
 stage-moves--rolls = Después de { $stage }, { $what } rueda en la pendiente de { $grade }{ $when }. Calce sus ruedas en ambos sentidos antes de este paso.
 stage-moves--slides = Después de { $stage }, { $what } desliza{ $when }. La pendiente es { $grade }. La fricción de sus apoyos no lo sujeta. Calce más ejes, o ánclelo cuesta arriba, antes de este paso.
 stage-moves--falls = Después de { $stage }, nada sujeta { $what } para que no vuelque ni caiga{ $when }. Ponga antes de este paso los apoyos que lo sujetan.

@@ -1,13 +1,13 @@
 import { isUnheldNose, nameOf } from '@cribwright/engine/internal';
-import { message, name } from '@cribwright/messages';
+import { message, name, term } from '@cribwright/messages';
 import { practice, type Rule } from '../definition/rule.js';
 
 export const rule: Rule = {
   id: 'coupling-missing',
-  title: 'Coupling without its other half',
+  title: term('coupling-missing.title'),
   family: 'whole system',
   severity: 'danger',
-  protects: 'A trailer that is not coupled rests on nothing at its kingpin.',
+  protects: term('coupling-missing.protects'),
   sources: [practice],
   compares: ['vehicles that carry the kingpin', 'supports under the front'],
   // Heavy: it runs with the pushes.

@@ -1,3 +1,6 @@
+title = Moves if a support gives way
+protects = When a tire, a vehicle beneath or the ground under a strut gives way, thrust, straps and friction must still be in balance.
+
 # $loss (phrase)
 # $what (phrase)
 # $when (message, optional)

@@ -52,11 +52,10 @@ function inGroup(w: Workings, group: StandingGroup): readonly RuleFinding[] {
 
 export const rule: Rule = {
   id: 'loss-moves',
-  title: 'Moves if a support gives way',
+  title: term('loss-moves.title'),
   family: 'whole system',
   severity: 'danger',
-  protects:
-    'When a tire, a vehicle beneath or the ground under a strut gives way, thrust, straps and friction must still be in balance.',
+  protects: term('loss-moves.protects'),
   sources: [practice],
   compares: ['forces that are left to hold each vehicle', 'weight, grade and tool loads'],
   // Heavy: it runs with the pushes.

@@ -1,3 +1,6 @@
+title = Rolls, slides or tips at a stage
+protects = A vehicle may roll, slide or tip while supports and chocks are put in or taken out.
+
 # $stage (phrase)
 # $what (phrase)
 # $grade (quantity)

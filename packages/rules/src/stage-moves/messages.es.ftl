@@ -1,3 +1,5 @@
+title = Rueda, desliza o vuelca en una etapa
+protects = Un vehículo puede rodar, deslizar o volcar mientras se ponen o se quitan apoyos y calzas.
 rolls = Después de { $stage }, { $what } rueda en la pendiente de { $grade }{ $when }. Calce sus ruedas en ambos sentidos antes de este paso.
 slides = Después de { $stage }, { $what } desliza{ $when }. La pendiente es { $grade }. La fricción de sus apoyos no lo sujeta. Calce más ejes, o ánclelo cuesta arriba, antes de este paso.
 falls = Después de { $stage }, nada sujeta { $what } para que no vuelque ni caiga{ $when }. Ponga antes de este paso los apoyos que lo sujetan.

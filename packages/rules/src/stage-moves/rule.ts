@@ -83,10 +83,10 @@ const leftOut = (w: Workings): readonly RuleFinding[] =>
 
 export const rule: Rule = {
   id: 'stage-moves',
-  title: 'Rolls, slides or tips at a stage',
+  title: term('stage-moves.title'),
   family: 'whole system',
   severity: 'danger',
-  protects: 'A vehicle may roll, slide or tip while supports and chocks are put in or taken out.',
+  protects: term('stage-moves.protects'),
   sources: [
     practice,
     published('OpenStax University Physics, volume 1', 'section 6.2: the incline, W sin θ against μ N'),
