@@ -9,6 +9,7 @@ export default defineConfig({
   test: {
     include: ['packages/*/src/**/*.test.{ts,tsx}', 'tests/**/*.test.ts'],
     exclude: ['**/dist/**', '**/node_modules/**', 'tests/host/suite/**', '**/out/**'],
+    globalSetup: ['tests/bundles-of-one-run.ts'],
     setupFiles: ['tests/random-seed.ts', 'tests/loud-messages.ts'],
     passWithNoTests: false,
     // Nothing is measured by these: they end what hangs, on a machine however busy.

@@ -16,14 +16,15 @@ import { basename, join } from 'node:path';
 import { caution } from '@cribwright/engine';
 import { Ajv } from 'ajv';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { buildCommand, root, runCommand } from './command.js';
+import { bundled } from '../bundled.js';
+import { root, runCommand } from './command.js';
 
 const good = 'examples/plans/trailer-on-car.crib';
 const faulty = 'examples/plans/trailer-on-car-faulty.crib';
 const folder = mkdtempSync(join(tmpdir(), 'cribwright-plans-'));
 let command = '';
 beforeAll(async () => {
-  command = await buildCommand();
+  command = await bundled('cli');
 });
 
 /** A plan that is understood, and in which something is unsafe: nothing holds its wheels. */

@@ -5,7 +5,8 @@ import { MarkupContent } from 'vscode-languageserver-types';
 import type { BoundBlock, BoundFile } from '../../packages/language/src/bound/bound-file.js';
 import { letLine, patternUse } from '../../packages/language/src/schema/pattern-block.js';
 import { schema } from '../../packages/language/src/schema/schema.js';
-import { catalogs } from '../../packages/messages/src/generated/catalogs.js';
+import { englishTexts } from '../../packages/messages/src/generated/texts/english.js';
+import { spanishTexts } from '../../packages/messages/src/generated/texts/spanish.js';
 import type { FeatureContext } from '../../packages/server/src/context/feature-context.js';
 import { plain } from '../../packages/server/src/context/markdown.js';
 import { quickFixes } from '../../packages/server/src/features/code-action.js';
@@ -37,8 +38,8 @@ const wordsOf = (catalog: string): readonly string[] =>
     .replace(/\{ (?:\$[\w-]+(?: ->)?|"[^"]*") ?\}?|^ +\*?\[\w+\]/gm, '')
     .toLowerCase()
     .match(/\p{L}{3,}/gu) ?? [];
-const spanishWords = new Set(wordsOf(catalogs.es));
-const terms = new Set(wordsOf(catalogs.en).filter((word) => !keys.has(word) && !spanishWords.has(word)));
+const spanishWords = new Set(wordsOf(spanishTexts()));
+const terms = new Set(wordsOf(englishTexts()).filter((word) => !keys.has(word) && !spanishWords.has(word)));
 
 /** What stays as somebody wrote it: what the plan language says of itself, and the comments of the examples. */
 const docs = schema

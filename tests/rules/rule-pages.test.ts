@@ -43,11 +43,11 @@ const applied = (text: string, problem: Problem): readonly string[] =>
   );
 
 it('has a page for every rule, and no page without a rule', () => {
-  expect(Object.keys(rulePages).sort()).toEqual(rules.map((r) => r.id).sort());
+  expect(Object.keys(rulePages()).sort()).toEqual(rules.map((r) => r.id).sort());
 });
 
 describe.each(rules.map((r) => r.id))('%s', (id) => {
-  const page = rulePages[id] ?? '';
+  const page = rulePages()[id] ?? '';
   const fences = fencesOf(page);
   const plans = (under: string): readonly Fence[] =>
     fences.filter((f) => f.under === under && f.kind === 'plan');

@@ -2,9 +2,9 @@ import { firstChoice, type ViewChoice } from '@cribwright/drawing';
 import type { Analysis } from '@cribwright/engine';
 import type { Plan } from '@cribwright/model';
 import type { FromPanel, PanelState, ToPanel } from '@cribwright/preview';
-import { build } from 'esbuild';
 import type { Browser, Page } from 'playwright-core';
 import { showMessage, type Whole } from '../../packages/extension/src/features/preview/show-message.js';
+import { bundleFiles } from '../bundled.js';
 
 /** Longer than this the panel is not waited for, ms. */
 const patience = 120_000;
@@ -31,21 +31,9 @@ let parts: Promise<ReadonlyMap<string, string>> | undefined;
 
 /** The page's script, its chunks and its style sheet, as they are shipped. */
 const bundle = (): Promise<ReadonlyMap<string, string>> => {
-  parts ??= build({
-    absWorkingDir: new URL('../..', import.meta.url).pathname,
-    entryPoints: { panel: 'packages/preview/src/main.tsx' },
-    bundle: true,
-    splitting: true,
-    format: 'esm',
-    platform: 'browser',
-    target: 'es2022',
-    conditions: ['source'],
-    jsx: 'automatic',
-    jsxImportSource: 'preact',
-    outdir: 'out',
-    write: false,
-    minify: true,
-  }).then(({ outputFiles }) => new Map(outputFiles.map((f) => [f.path.replace(/^.*\/out\//, ''), f.text])));
+  parts ??= bundleFiles('panel').then(
+    (files) => new Map(files.map((f) => [f.path.replace(/^.*\/panel\//, ''), f.text])),
+  );
   return parts;
 };
 

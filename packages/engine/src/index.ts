@@ -34,9 +34,9 @@ export {
   type Wedge,
   type WedgePair,
 } from './crib/wedge-drive.js';
-export { elementMessage } from './derived/element-message.js';
 export { pushSystems, restingSystems } from './derived/finished-systems.js';
 export { type Workings, workingsOf } from './derived/workings.js';
+export { elementMessage } from './element/element-message.js';
 export type { Finding, Fix, Severity } from './finding/finding.js';
 export { type Counted, type Tally, tally } from './finding/tally.js';
 export type { LinearProgram } from './linear-program/linear-program.js';

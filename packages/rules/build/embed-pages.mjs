@@ -1,4 +1,5 @@
-// Puts the rules' pages into a module, so that a bundle and a browser worker hold them.
+// Puts the rules' pages into a module, so that a bundle and a browser worker hold them. What lies in a folder
+// `generated/texts` is packed in bundles, and is a function: it is unpacked at its first call.
 // With `--check`, writes nothing and fails where it is out of date.
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -19,14 +20,19 @@ const module = (name, doc, entries) =>
   [
     `// Written by build/embed-pages.mjs. Do not edit.`,
     `/** ${doc} */`,
-    `export const ${name}: Readonly<Record<string, string>> = {`,
+    `export const ${name} = (): Readonly<Record<string, string>> => texts;`,
+    '',
+    'const texts = {',
     ...entries.map(([key, text]) => `  '${key}': ${quote(text)},`),
     '};',
     '',
   ].join('\n');
 
 const modules = [
-  ['../src/generated/rule-pages.ts', module('rulePages', "Every rule's page: rule id to Markdown.", pages)],
+  [
+    '../src/generated/texts/rule-pages.ts',
+    module('rulePages', "Every rule's page: rule id to Markdown.", pages),
+  ],
 ];
 
 let stale = 0;

@@ -3,7 +3,7 @@ import { count, list, type Message, message, name, shown, shownAs, term } from '
 import type { Expectation, Plan } from '@cribwright/model';
 import { compare } from '@cribwright/units';
 import type { Analysis, ExpectationResult, SupportResult } from '../analysis/analysis.js';
-import { elementMessage } from '../derived/element-message.js';
+import { elementMessage } from '../element/element-message.js';
 import type { Finding } from '../finding/finding.js';
 
 /** Unsafe: a danger that nobody accepted, or a check that could not run. */

@@ -1,7 +1,7 @@
 import { type Message, message, name } from '@cribwright/messages';
 import type { Plan, Ref } from '@cribwright/model';
 import { limitWord } from '@cribwright/model/internal';
-import { axleWords, elementMessage } from '../derived/element-message.js';
+import { axleWords, elementMessage } from '../element/element-message.js';
 import type { SupportPoint } from '../supports/support-points.js';
 
 /** Something that may give way: what was there before the crew, or the ground under what they put in. */

@@ -1,6 +1,6 @@
 import { list, type Message, message, term } from '@cribwright/messages';
 import type { ElementId, Plan, Step, StepAction } from '@cribwright/model';
-import { elementMessage } from '../derived/element-message.js';
+import { elementMessage } from '../element/element-message.js';
 
 const actions: Readonly<Record<StepAction, Message>> = {
   'size up': term('step.size-up'),

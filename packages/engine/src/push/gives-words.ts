@@ -1,6 +1,6 @@
 import { type Message, message, name } from '@cribwright/messages';
 import type { Ref } from '@cribwright/model';
-import { elementMessage } from '../derived/element-message.js';
+import { elementMessage } from '../element/element-message.js';
 import { nameOf, type SupportWorkings } from '../supports/support-workings.js';
 import type { Gives } from './what-gives.js';
 

@@ -1,6 +1,6 @@
 import { type Message, message, name, quantity } from '@cribwright/messages';
 import type { Ref } from '@cribwright/model';
-import { elementMessage } from '../derived/element-message.js';
+import { elementMessage } from '../element/element-message.js';
 import { nameOf, type SupportWorkings } from '../supports/support-workings.js';
 import { pushLimit } from './settings.js';
 import type { DirectionPush, VehiclePush } from './standing.js';

@@ -1,5 +1,5 @@
 import { message } from '@cribwright/messages';
-import { elementMessage } from '../derived/element-message.js';
+import { elementMessage } from '../element/element-message.js';
 import type { Loss } from '../loss/losses.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
 

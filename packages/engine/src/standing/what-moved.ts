@@ -1,6 +1,6 @@
 import { name, type Phrase } from '@cribwright/messages';
 import type { ElementId } from '@cribwright/model';
-import { elementMessage } from '../derived/element-message.js';
+import { elementMessage } from '../element/element-message.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
 import type { StandingFailure } from './standing.js';
 import type { Group } from './standing-scene.js';

@@ -3,7 +3,7 @@ import type { Outline, Part, PlacedVehicle, Plan, Vehicle } from '@cribwright/mo
 import { place, toPlan, underside } from '@cribwright/model';
 import { lies } from '@cribwright/model/internal';
 import { inch, poundForce } from '@cribwright/units';
-import { axleWords } from '../derived/element-message.js';
+import { axleWords } from '../element/element-message.js';
 import { bodyOfPart, cabBody, type SupportPoint } from './support-points.js';
 
 const sideWords = {

@@ -1,6 +1,8 @@
 // Written by build/embed-pages.mjs. Do not edit.
 /** Every rule's page: rule id to Markdown. */
-export const rulePages: Readonly<Record<string, string>> = {
+export const rulePages = (): Readonly<Record<string, string>> => texts;
+
+const texts = {
   'acceptance-expired': `# acceptance-expired: acceptance expired
 
 ## What it protects against

@@ -1,5 +1,3 @@
-### prefix: element
-
 crib = crib { $name }
 step-chock = calza escalonada { $name }
 strut = puntal { $name }

@@ -1,6 +1,8 @@
 // Written by build/embed.mjs. Do not edit.
 /** The bundled library: file name to text. */
-export const library: Readonly<Record<string, string>> = {
+export const libraryTexts = (): Readonly<Record<string, string>> => texts;
+
+const texts = {
   'cargo.crib': `// What cargo weighs for its volume, as loaded where the source says so. \`solid\` is the stuff itself, without the gaps
 // between pieces. What may move on its own is marked: liquid in a part-full tank, grain, loose stone.
 //

@@ -1,5 +1,3 @@
-### prefix: element
-
 # $name (name)
 crib = crib { $name }
 # $name (name)
