@@ -18,6 +18,7 @@ import { givesWords } from './gives-words.js';
 import { type HeldPush, heldPushes } from './held-push.js';
 import { leastOf, shareFigure } from './least-push.js';
 import { planPushSystem } from './plan-push-system.js';
+import type { Counted } from './program.js';
 import { pushAssumptions } from './push-contacts.js';
 import type { PushSystem } from './push-system.js';
 
@@ -45,39 +46,40 @@ export const pushRose = (w: RestingWorkings): PushRose =>
 /**
  * How hard a push the finished plan holds on each vehicle, from 24 directions: the least over every corner of the
  * ranges, with the tool loads off and on. The linear program gives a bound; the model in space says what is held. The
- * less of the two is the answer. Stops after each direction.
+ * less of the two is the answer, and where either has none there is none. The most that can be held is a concave
+ * function of the weights, so that no place inside the ranges is worse than all corners. Stops after each direction.
  */
 export function* pushRosesSteps(
   w: RestingWorkings,
   vehicles: readonly Vehicle[] = w.plan.vehicles,
 ): Generator<void, readonly VehicleRose[]> {
   const roses: VehicleRose[] = [];
-  for (const vehicle of vehicles) {
-    const bound = yield* boundSteps(w, vehicle);
-    const found = w
-      .standing()
-      .groups.flatMap((g) => g.pushes.map((push) => ({ push, group: g.group })))
-      .find(({ push }) => push.vehicle === vehicle.id);
-    const rose =
-      'why' in bound || found === undefined ? bound : lesserPush(w, bound, found.push, found.group);
-    roses.push({ vehicle: vehicle.id, rose });
-  }
+  for (const vehicle of vehicles) roses.push({ vehicle: vehicle.id, rose: yield* roseSteps(w, vehicle) });
   return roses;
 }
 
-/**
- * What the linear program allows at most. The most that can be held is a concave function of the weights, so that no
- * place inside the ranges is worse than all corners.
- */
-function* boundSteps(w: RestingWorkings, vehicle: Vehicle): Generator<void, PushRose> {
+function* roseSteps(w: RestingWorkings, vehicle: Vehicle): Generator<void, PushRose> {
   const set = setUp(w, vehicle);
   if ('why' in set) return set;
+  const found = w
+    .standing()
+    .groups.flatMap((g) => g.pushes.map((push) => ({ push, group: g.group })))
+    .find(({ push }) => push.vehicle === vehicle.id);
+  // Where the model in space was asked and says nothing, nothing is known.
+  if (found === undefined && w.options.push === true) return { why: term('push.not-solved') };
   const worst: WorstPush[] = [];
   for (let i = 0; i < directions; i++) {
-    worst.push(worstPush(set, (2 * Math.PI * i) / directions));
+    const angle = (2 * Math.PI * i) / directions;
+    const bound = worstPush(set, angle, 'resisting');
+    yield;
+    // No strut that leans the way of the push is counted, and so it may not stand at all. What the model in space has
+    // found is bounded by the program with every strut, at every corner.
+    const held = found?.push.directions[i]?.push ?? 0;
+    worst.push(bound.held.kind === 'cannot stand' && held > 0 ? worstPush(set, angle, 'all') : bound);
     yield;
   }
-  return roseOf(w, set, worst);
+  const rose = roseOf(w, set, worst);
+  return 'why' in rose || found === undefined ? rose : lesserPush(w, rose, found.push, found.group);
 }
 
 interface SetUp {
@@ -137,7 +139,7 @@ export const withoutLoads = ({ corners, component }: ComponentRun): readonly Joi
   corners.filter((corner) => component.bodies.every((b, i) => b.corners[corner[i] ?? 0]?.working !== true));
 
 /** The case in which least of its own weight is held. */
-function worstPush({ body, height, cases }: SetUp, angle: number): WorstPush {
+function worstPush({ body, height, cases }: SetUp, angle: number, counted: Counted): WorstPush {
   const direction = { x: Math.cos(angle), y: Math.sin(angle), z: 0 };
   const z = height.value?.high ?? 0;
   const pushes = heldPushes(
@@ -145,6 +147,7 @@ function worstPush({ body, height, cases }: SetUp, angle: number): WorstPush {
       system,
       push: { body: body.id, at: { ...(center.center ?? { x: center.x, y: center.y }), z }, direction },
     })),
+    counted,
   );
   let worst: WorstPush | undefined;
   let i = 0;

@@ -15,11 +15,8 @@ type Directions = PushResult['directions'];
 const accuracy = 0.005;
 
 /**
- * The less of what the linear program allows and what the model in space holds, direction by direction.
- *
- * The program lets load move onto a snug crib that carries nothing; in space friction follows the load that is there.
- * Where the program finds no way to stand at all, it is because it counts no strut that leans the way of the push; the
- * model in space has then found forces in balance, and is the answer.
+ * The less of what the linear program allows and what the model in space holds, direction by direction. The program
+ * lets load move onto a snug crib that carries nothing; in space friction follows the load that is there.
  *
  * @returns why it is not known, where the model in space has no answer in some direction.
  */
@@ -29,15 +26,18 @@ export function lesserPush(
   found: VehiclePush,
   group: Group,
 ): PushResult | { readonly why: Message } {
-  if (found.directions.some((d) => d.ends === undefined)) return { why: term('push.not-solved') };
+  if (
+    found.directions.length < bound.directions.length ||
+    found.directions.some((d) => d.ends === undefined || !Number.isFinite(d.push / d.weight))
+  )
+    return { why: term('push.not-solved') };
   const vehicle = nameOf(w, found.vehicle);
   const directions: Directions = bound.directions.map((most, i) => {
     const d = found.directions[i];
     if (d === undefined) return most;
     const allowed = most.share.value?.low ?? 0;
     const held = d.push / d.weight;
-    const isGap = allowed === 0 && held > 0;
-    if (!isGap && held >= allowed * (1 - accuracy)) return most;
+    if (held >= allowed * (1 - accuracy)) return most;
     const governs = caseWords(group, d);
     const weight = measured(
       force('weight', message('figure.weight-of', { body: name(vehicle) }), 'up'),

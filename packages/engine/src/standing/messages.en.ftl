@@ -16,3 +16,5 @@ tips = { $vehicle } tips over
 when = { " " }with { $case }
 balance-in-space = from the balance of all forces and moments in space, with friction
 pushed-in-space = greatest push that it held when pushed slowly, with the friction of the load that is there
+# $vehicle (name)
+coupling = coupling to { $vehicle } opens

@@ -12,6 +12,7 @@ import type { Group } from './standing-scene.js';
 /** The finished plan at rest in one case, ready to be pushed. */
 export interface PushReady {
   readonly of: CaseOf;
+  /** With the movement limit of a push. */
   readonly scene: Scene;
   readonly rest: Outcome;
 }
@@ -28,7 +29,8 @@ export function* readyToPush(
   const useLimit = limitValue(w.plan.policy, 'use limit')?.low ?? 1;
   const choice = { corner, standing, tools, brakes: false, useLimit };
   const scene = withPreloads(sceneOf(w, group, choice).scene, preloads);
-  return { of: { corner, tools }, scene, rest: yield* settle(scene, state) };
+  const rest = yield* settle(scene, state);
+  return { of: { corner, tools }, scene: { ...scene, movementLimit: pushLimit }, rest };
 }
 
 /** Pushes one body one way, at a height above the ground. */
@@ -48,8 +50,7 @@ export function* pushAt(
   if (rest.kind !== 'rests') return { ...base, ends: { kind: 'cannot stand' } };
   const at = { x: (center.center ?? center).x, y: (center.center ?? center).y, z: height };
   const direction = { x: Math.cos(angle), y: Math.sin(angle), z: 0 };
-  const limited = { ...scene, movementLimit: pushLimit };
-  const result = yield* push(limited, rest.state, { body: body.id, at, direction });
+  const result = yield* push(scene, rest.state, { body: body.id, at, direction });
   if (result.kind === 'not solved') return { ...base, ends: undefined };
   return {
     ...base,

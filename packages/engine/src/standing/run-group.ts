@@ -3,7 +3,15 @@ import { limitValue } from '@cribwright/model/internal';
 import type { BuildingStage } from '../loss/building.js';
 import type { JointCorner } from '../loss/components.js';
 import type { Loss } from '../loss/losses.js';
-import { type Forces, lose, type Outcome, type Scene, type State, settle } from '../statics/index.js';
+import {
+  type Forces,
+  lose,
+  type Outcome,
+  type Rests,
+  type Scene,
+  type State,
+  settle,
+} from '../statics/index.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
 import { asFound, type Built, nextStage, withPreloads } from './building-state.js';
 import { sceneOf } from './scene-of.js';
@@ -15,6 +23,9 @@ import { whyItFails } from './why-it-fails.js';
 export interface CaseRecord {
   readonly loss: Loss | undefined;
   failure: StandingFailure | undefined;
+  worse: StandingFailure | undefined;
+  /** N that what is lost carried at most in a corner in which the loss was asked. */
+  carried: number;
   readonly loads: Map<string, WorstLoad>;
   readonly thrusts: Map<ElementId, WorstLoad>;
 }
@@ -28,6 +39,8 @@ export interface StageRecord {
 export const emptyCase = (loss: Loss | undefined): CaseRecord => ({
   loss,
   failure: undefined,
+  worse: undefined,
+  carried: 0,
   loads: new Map(),
   thrusts: new Map(),
 });
@@ -39,17 +52,24 @@ export interface Finished {
   readonly state: State | undefined;
 }
 
-/** Everything of one corner: each stage, and at each stage each loss. */
+/**
+ * Everything of one corner: each stage, and at each stage each loss.
+ *
+ * @param everyLoss whether losses before the last stage are asked as well where what is lost carries no more than in a
+ * corner before.
+ */
 export function* runCorner(
   w: SupportWorkings,
   group: Group,
   corner: JointCorner,
   records: readonly StageRecord[],
+  everyLoss: boolean,
 ): Generator<void, Finished> {
   const useLimit = limitValue(w.plan.policy, 'use limit')?.low ?? 1;
   const tools = w.plan.toolLoads.some((l) => group.bodies.some((b) => b.id === l.on));
   let built: Built | undefined;
   let there: readonly string[] = [];
+  let earlier: Stood | undefined;
   const last = records.length - 1;
   for (const [s, record] of records.entries()) {
     const { stage } = record;
@@ -71,40 +91,73 @@ export function* runCorner(
     const scene = withPreloads(standing.scene, built.preloads);
     yield* take(record.asBuilt, built.scene, built.from, built.outcome, { corner, tools: false });
     yield;
-    yield* losses(record, standing, scene, built.outcome, { corner, tools: false });
+    const stood: Stood | undefined =
+      built.outcome.kind === 'rests' ? { standing, scene, rest: built.outcome } : undefined;
+    const every = s === last || everyLoss;
+    if (stood !== undefined) yield* losses(record, stood, earlier, { corner, tools: false }, every);
+    earlier = stood;
     if (s !== last || !tools || built.state === undefined) continue;
     const working = withPreloads(sceneOf(w, group, { ...choice, tools: true }).scene, built.preloads);
     const outcome = yield* settle(working, built.state);
     yield* take(record.asBuilt, working, built.state, outcome, { corner, tools: true });
-    if (outcome.kind === 'rests') yield* losses(record, standing, working, outcome, { corner, tools: true });
+    if (outcome.kind === 'rests')
+      yield* losses(
+        record,
+        { standing, scene: working, rest: outcome },
+        undefined,
+        { corner, tools: true },
+        true,
+      );
   }
   return { corner, preloads: built?.preloads ?? new Map(), state: built?.state };
 }
 
+/** A stage that rests. */
+interface Stood {
+  readonly standing: StandingScene;
+  readonly scene: Scene;
+  readonly rest: Rests;
+}
+
+/** By less than this share more, a loss is not asked again before the last stage. */
+const hardlyMore = 0.02;
+
 function* losses(
   record: StageRecord,
-  standing: StandingScene,
-  scene: Scene,
-  built: Outcome,
+  stood: Stood,
+  earlier: Stood | undefined,
   of: CaseOf,
+  every: boolean,
 ): Generator<void, void> {
-  if (built.kind !== 'rests') return;
-  const pressed = carrying(built.forces);
+  const { scene, rest } = stood;
+  const pressed = carrying(rest.forces);
   for (const lost of record.losses) {
-    const ids = lost.loss === undefined ? [] : idsOf(lost.loss, standing);
-    const left = lose(scene, built.state, ids);
+    const from = lost.loss === undefined ? rest.state : without(stood, lost.loss);
+    const carried = takenBetween(scene, rest.state, from).reduce(
+      (sum, id) => sum + (pressed.get(id) ?? 0),
+      0,
+    );
     // What carries nothing is not missed.
-    if (!takenBetween(scene, built.state, left).some((id) => pressed.has(id))) continue;
-    const outcome = yield* settle(scene, left);
-    yield* take(lost, scene, left, outcome, of);
+    if (!(carried > 0)) continue;
+    if (!every && carried <= lost.carried * (1 + hardlyMore)) continue;
+    lost.carried = Math.max(lost.carried, carried);
+    const outcome = yield* settle(scene, from);
+    yield* take(lost, scene, from, outcome, of);
+    if (outcome.kind === 'rests' || lost.worse !== undefined || earlier === undefined) continue;
+    if (lost.loss === undefined) continue;
+    const then = yield* settle(earlier.scene, without(earlier, lost.loss));
+    if (then.kind === 'rests') lost.worse = yield* whyItFails(scene, from, outcome, of);
   }
 }
 
-/** Elements that carry anything at all. */
-const carrying = ({ contacts, struts, ties }: Forces): ReadonlySet<string> =>
-  new Set([
-    ...contacts.filter((c) => c.normal > 0).map((c) => c.id),
-    ...[...struts, ...ties].filter((e) => e.force > 0).map((e) => e.id),
+const without = ({ standing, scene, rest }: Stood, loss: Loss): State =>
+  lose(scene, rest.state, idsOf(loss, standing));
+
+/** N that each element carries. */
+const carrying = ({ contacts, struts, ties }: Forces): ReadonlyMap<string, number> =>
+  new Map([
+    ...contacts.map((c) => [c.id, c.normal] as const),
+    ...[...struts, ...ties].map((e) => [e.id, e.force] as const),
   ]);
 
 /** Elements that are there before and lost after. */

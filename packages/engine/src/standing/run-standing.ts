@@ -4,8 +4,8 @@ import { originalSupports } from '../supports/original-supports.js';
 import { planBodies } from '../supports/plan-bodies.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
 import { governingCorners } from './corner-order.js';
-import { footLosses } from './foot-losses.js';
 import { isLooseCoupling, standingGroups } from './groups.js';
+import { lossesInSpace } from './losses-in-space.js';
 import { roseOf } from './rose-of.js';
 import { emptyCase, type Finished, runCorner, type StageRecord } from './run-group.js';
 import { sceneOf } from './scene-of.js';
@@ -49,12 +49,13 @@ function* runGroup(
   leftOut: LeftOut[],
 ): Generator<void, StandingGroup> {
   const stages = buildingStages(w.plan);
-  const losses: readonly Loss[] = [...lossesOf(w.plan, group.points), ...footLosses(w)];
-  // What is lost before the plan is finished is asked of the vertical model alone.
+  const all = [...lossesOf(w.plan, group.points), ...lossesInSpace(w, group)];
+  const losses: readonly Loss[] = [...new Map(all.map((loss) => [loss.id, loss])).values()];
+  // As found there is nothing yet that the plan could do about a loss.
   const records: readonly StageRecord[] = stages.map((stage, s) => ({
     stage,
     asBuilt: emptyCase(undefined),
-    losses: s === stages.length - 1 ? losses.map(emptyCase) : [],
+    losses: s === 0 && stages.length > 1 ? [] : losses.map(emptyCase),
   }));
   const corners = governingCorners(group);
   const vehicles = [...new Set(group.bodies.map((b) => b.vehicle))];
@@ -62,7 +63,9 @@ function* runGroup(
   const each = size * (stages.length + losses.length);
   const most = Math.max(2, Math.floor(effort / each));
   const done: Finished[] = [];
-  for (const corner of corners.slice(0, most)) done.push(yield* runCorner(w, group, corner, records));
+  // Lightest and heaviest, and then of each loss where what is lost carries more.
+  for (const [i, corner] of corners.slice(0, most).entries())
+    done.push(yield* runCorner(w, group, corner, records, i < 2));
   if (corners.length > most) leftOut.push({ vehicles, done: most, of: corners.length });
   const pushes: VehiclePush[] = [];
   if (w.options.push === true)

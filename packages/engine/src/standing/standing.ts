@@ -30,7 +30,7 @@ export interface StandingGroup {
 export interface StandingStage {
   readonly stage: BuildingStage;
   readonly asBuilt: StandingCase;
-  /** Of the finished plan alone. */
+  /** Of what was there before the crew. Nothing for the plan as found. */
   readonly losses: readonly StandingCase[];
 }
 
@@ -44,6 +44,8 @@ export interface StandingCase {
   readonly loss: Loss | undefined;
   /** The first case in which it did not hold. */
   readonly failure: StandingFailure | undefined;
+  /** Of a loss: the first case in which it did not hold, and the stage before held the same loss. */
+  readonly worse: StandingFailure | undefined;
   /**
    * N at worst, by id: normal force of a contact, the sum of what rests on a crib, compression of a strut, tension of a
    * tie. Cases that do not hold are left out.

@@ -210,6 +210,7 @@ export interface MessageHoles {
   readonly 'standing.when': { readonly case: H['phrase'] };
   readonly 'standing.balance-in-space': NoHoles;
   readonly 'standing.pushed-in-space': NoHoles;
+  readonly 'standing.coupling': { readonly vehicle: H['name'] };
   readonly 'place.in-a': { readonly keyword: H['name'] };
   readonly 'place.in-an': { readonly keyword: H['name'] };
   readonly 'place.in-this': { readonly keyword: H['name'] };
@@ -914,6 +915,7 @@ export interface MessageHoles {
   readonly 'loss-moves.falls': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
   readonly 'loss-moves.moves': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
   readonly 'loss-moves.unsolved': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.worse': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly stage: H['phrase']; readonly when?: H['message'] };
   readonly 'loss-moves.lost-here': NoHoles;
   readonly 'loss-of-support.title': NoHoles;
   readonly 'loss-of-support.protects': NoHoles;
@@ -1148,6 +1150,7 @@ export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
   'loss-moves.falls': ['when'],
   'loss-moves.moves': ['when'],
   'loss-moves.unsolved': ['when'],
+  'loss-moves.worse': ['when'],
   'part-cannot-bear.may-not-bear': ['remark'],
   'push-margin.too-little': ['first'],
   'stage-moves.rolls': ['when'],

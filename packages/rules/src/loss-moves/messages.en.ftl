@@ -26,4 +26,10 @@ moves = If this support is lost ({ $loss }), { $what } moves more than the check
 # $when (message, optional)
 unsolved = How { $what } stands if this support is lost ({ $loss }) could not be calculated{ $when }. Treat it as not held. This check has not passed.
 
+# $loss (phrase)
+# $what (phrase)
+# $stage (phrase)
+# $when (message, optional)
+worse = After { $stage }, { $what } moves if this support is lost ({ $loss }){ $when }. It was held before this step.
+
 lost-here = This is the support that is lost.

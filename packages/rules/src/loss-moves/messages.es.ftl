@@ -5,4 +5,5 @@ slides = Si se pierde este apoyo ({ $loss }), { $what } desliza{ $when }. La fri
 falls = Si se pierde este apoyo ({ $loss }), nada sujeta { $what }{ $when }. Añada un apoyo que se sostenga por sí solo.
 moves = Si se pierde este apoyo ({ $loss }), { $what } se mueve más de lo que las comprobaciones permiten antes de que sus apoyos lo sujeten{ $when }. Considérelo no sujeto.
 unsolved = No se pudo calcular cómo queda { $what } si se pierde este apoyo ({ $loss }){ $when }. Considérelo no sujeto. Esta comprobación no se da por buena.
+worse = Después de { $stage }, { $what } se mueve si se pierde este apoyo ({ $loss }){ $when }. Antes de este paso estaba sujeto.
 lost-here = Este es el apoyo que se pierde.

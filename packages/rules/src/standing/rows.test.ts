@@ -7,6 +7,7 @@ import {
   inch,
   lb,
   planOf,
+  policyWith,
   sedan,
   step,
   straightTruck,
@@ -200,6 +201,89 @@ describe('struts and the strap between their feet', () => {
     const passenger = found(without('passenger'), 'loss-moves');
     expect(passenger.some((text) => /strut S1.*(slides|falls|nothing holds)/.test(text))).toBe(true);
   });
+});
+
+describe('a pair of struts that leans together over a vehicle on its wheels', () => {
+  const onWheels = (order: 'first' | 'second', flip: boolean): Plan => {
+    const plan = onAPair(60);
+    const all = { ...plan, vehicles: order === 'first' ? plan.vehicles : [aside, ...plan.vehicles] };
+    return flip ? mirrored(all) : all;
+  };
+  const aside: Vehicle = { ...sedan, at: { x: 0, y: -30 * foot } };
+  it.each<['first' | 'second', boolean]>([
+    ['first', false],
+    ['second', false],
+    ['first', true],
+  ])('is never called nothing, written %s, mirrored %s', (order, flip) => {
+    const rose = workingsOf(onWheels(order, flip), { push: true })
+      .pushes()
+      .find((r) => r.vehicle === straightTruck.id)?.rose;
+    if (rose === undefined || 'why' in rose) throw new Error('no push');
+    for (const d of rose.directions) {
+      expect(d.share.value?.low).toBeGreaterThan(0);
+      expect(english(d.givesFirst?.how)).not.toMatch(/nothing holds/);
+    }
+  });
+});
+
+describe('a push held in space', () => {
+  it('is never more than the linear program with every strut allows, and friction of the axle that is chocked', () => {
+    // On level ground along its length only the chocked axle holds: mu times its load, over the weight.
+    const plan = planOf({ vehicles: [straightTruck], chocks: [chock('K1', 'truck', { axle: 'axle 1' })] });
+    const w = workingsOf(plan, { push: true });
+    const rose = w.pushes()[0]?.rose;
+    if (rose === undefined || 'why' in rose) throw new Error('no push');
+    const axle = (['driver', 'passenger'] as const).map(
+      (side) =>
+        w.standing().groups[0]?.stages.at(-1)?.asBuilt.loads.get(`${straightTruck.id}/axle 1/${side}`)
+          ?.most ?? 0,
+    );
+    const mu = plan.ground.surface.frictionTire.low;
+    const along = rose.directions[0];
+    expect(along?.holds.value?.low).toBeLessThan(1.1 * mu * axle.reduce((a, b) => a + b, 0));
+    expect(along?.share.value?.low).toBeGreaterThan(0);
+  });
+});
+
+describe('a tall body between guys', () => {
+  const tall: Vehicle = {
+    ...straightTruck,
+    cargo: [],
+    emptyCenterHeight: { low: 150 * inch, high: 150 * inch },
+  };
+  const guy = (name: string, side: -1 | 1): Plan['ties'][number] => ({
+    ...strap(name, 'S1', 'S2'),
+    from: {
+      kind: 'vehicle part',
+      vehicle: tall.id,
+      part: 'rail',
+      x: 15 * foot,
+      y: side * 4 * foot,
+      z: 40 * inch,
+    },
+    to: {
+      kind: 'ground anchor',
+      name: `${name}-anchor`,
+      x: 15 * foot,
+      y: side * 20 * foot,
+      holds: 20_000 * lb,
+    },
+  });
+  const plan = planOf({
+    vehicles: [tall],
+    chocks: [chock('K1', 'truck'), chock('K2', 'truck', { axle: 'axle 1' })],
+  });
+  const strict = { ...plan, policy: policyWith('push margin', 0.3) };
+  it('tips over without them', () => {
+    expect(found(strict, 'tipping')).toHaveLength(1);
+  });
+  it('is judged by the push with them', () => {
+    const guyed = { ...strict, ties: [guy('G1', -1), guy('G2', 1)] };
+    expect(found(guyed, 'tipping')).toEqual([]);
+    const bare = pushOf(strict);
+    expect(pushOf(guyed)).toBeGreaterThan(bare);
+  });
+  const pushOf = (p: Plan): number => analyze(p, { push: true }).push?.least.value?.low ?? Number.NaN;
 });
 
 describe('the use limit', () => {
