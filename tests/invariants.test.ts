@@ -148,6 +148,18 @@ it('keeps the engine and the drawing free of files, clocks and chance', () => {
   expect(strays).toEqual([]);
 });
 
+it('replaces no module and no global in a test: all test files of a process share them', () => {
+  const files = [packages, new URL('.', import.meta.url).pathname].flatMap((folder) =>
+    readdirSync(folder, { withFileTypes: true, recursive: true })
+      .filter((f) => f.isFile() && /\.test\.tsx?$/.test(f.name) && !/node_modules|dist/.test(f.parentPath))
+      .map((f) => join(f.parentPath, f.name)),
+  );
+  expect(files.length).toBeGreaterThan(200);
+  expect(
+    files.filter((file) => /\bvi\.(?:mock|hoisted|stub|useFake)/.test(readFileSync(file, 'utf8'))),
+  ).toEqual([]);
+});
+
 it('prints the table of imports in DEVELOPERS.md as it is enforced', () => {
   const page = readFileSync(new URL('../DEVELOPERS.md', import.meta.url), 'utf8');
   const rows = [...page.matchAll(/^\| `(\w+)` \| (.*?) \| .*\|$/gm)].map(([, name, cell]) => [

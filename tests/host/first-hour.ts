@@ -61,11 +61,16 @@ const walks: Readonly<Record<string, (page: Page, origin: string, extension: str
   },
 };
 
-/** Takes each walk in a window of its own. */
-export const firstHour = async (extension: string): Promise<Tally> => {
+/**
+ * Takes each walk in a window of its own.
+ *
+ * @param extension folder of the extension in development
+ * @param data folder of the server's own files, where extensions are installed
+ */
+export const firstHour = async (extension: string, data: string): Promise<Tally> => {
   const lines: string[] = [];
   let failed = 0;
-  const served = await serve();
+  const served = await serve({ data });
   const browser = await launchChromium();
   try {
     for (const [name, walk] of Object.entries(walks)) {

@@ -103,6 +103,8 @@ export async function openPanel(
     await showNow();
   };
   await page.exposeFunction('tellHost', hear);
+  // What a test runs in the page was compiled for Node, and keeps the names of its functions by this.
+  await page.addInitScript({ content: 'globalThis.__name = (named) => named;' });
   await page.addInitScript({ content: standIn(options.state) });
   await page.goto(`${origin}/`);
 

@@ -10,10 +10,12 @@ export {
   leads,
 } from './axle-limits/loaded-axles.js';
 export type { CribWorking } from './crib/crib-working.js';
+export { fitAdvice, fitOf, fixTo, packingFigure, packingLimits, shimsFigure } from './crib/packing.js';
 export { carries, type StepChockWorking, snugGap } from './crib/step-chock-working.js';
 export { crossingStiffness } from './crib/stiffness.js';
 export { wedgeFigures } from './crib/wedge-figures.js';
 export { LoadsLater } from './derived/loads-later.js';
+export { padSpread } from './ground/pad-spread.js';
 export { holds } from './loss/case-run.js';
 export { everyMix, jointCorners } from './loss/components.js';
 export { type Failure, failureOf, withCorner } from './loss/failures.js';
@@ -49,6 +51,7 @@ export type { StandingCase, StandingFailure, StandingGroup, StandingStage } from
 export { isUnheldNose } from './standing/unheld-nose.js';
 export { whatMoved } from './standing/what-moved.js';
 export { inOneGo } from './stepwise/stepwise.js';
+export { footFriction, leastFootFriction } from './strut/foot-friction.js';
 export { opposite, sideOf, tiesAtFoot } from './strut/pairs.js';
 export type { StrutWorking } from './strut/strut-working.js';
 export { holdsFoot, type TieWorking } from './strut/tie-working.js';

@@ -93,7 +93,8 @@ const text = (entries) =>
       return new FluentSerializer().serializeEntry(entry);
     })
     .join('')
-    .replace(/\n\n+/g, '\n');
+    // Empty lines between entries go; those between the paragraphs of one message stay.
+    .replace(/\n\n+(?=\S)/g, '\n');
 
 const quoted = (s) => `\`${s.replace(/[\\`]|\$\{/g, '\\$&')}\``;
 const key = (name) => (/^[a-z]\w*$/i.test(name) ? name : `'${name}'`);

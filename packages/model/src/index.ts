@@ -1,4 +1,5 @@
 export { computed, given, type Head, measured, renamed } from './figure/compute.js';
+export { shippedPolicy } from './generated/shipped-policy.js';
 export type { Contact, Met } from './placed/contacts.js';
 export { dressed } from './placed/dressed.js';
 export { type PlanPoint, type Point3, stepToPlan, toPlan, toVehicle } from './placed/frame.js';
@@ -44,6 +45,7 @@ export type {
   WorkingLoad,
 } from './plan/plan.js';
 export type { PlanEdit } from './plan/plan-edit.js';
+export { planWith } from './plan/plan-with.js';
 export type { Policy, PolicyKey, PolicyLimit } from './plan/policy.js';
 export type { ElementId, Ref } from './plan/ref.js';
 export type {
@@ -52,6 +54,7 @@ export type {
   Chock,
   Crib,
   Pad,
+  PadMaterial,
   StandsOn,
   StepChock,
   Strut,

@@ -15,6 +15,7 @@ export {
   stress,
 } from './figure/units-of.js';
 export { contactsOf, covers } from './placed/contacts.js';
+export { padUnder } from './placed/pad-under.js';
 export { placeAt } from './placed/part-place.js';
 export { placeCrib } from './placed/place-crib.js';
 export { placeStrut } from './placed/place-strut.js';

@@ -2,6 +2,7 @@ export type { MoveParams } from './edits/move-edit.js';
 export type { Answer } from './lesson/answer.js';
 export { type Exercise, type Lesson, lessonsIn } from './lesson/lesson.js';
 export type { AnalysisReply, PlanReply } from './reply/plan-reply.js';
+export { type CheckTextOptions, checkText } from './workspace/check-text.js';
 export type { Checked, Pending, Problem } from './workspace/checked.js';
 export {
   type FileSource,

@@ -129,8 +129,18 @@ export interface PushResult {
 export interface GroundResult {
   readonly element: ElementId;
   readonly load: Figure;
+  /** The pad under it. */
+  readonly pad: ElementId | undefined;
+  /** What stands on the ground or on the pad, m. */
+  readonly footprint: { readonly lengthwise: number; readonly crosswise: number };
+  /** Of the base or pad that presses on the ground at all. */
   readonly area: Figure;
+  /** Of it, what bears under a load off the middle. */
+  readonly bearing: Figure;
+  /** Load ÷ bearing area. */
   readonly pressure: Figure;
+  /** The most at an edge of a stiff base. */
+  readonly edge: Figure;
   readonly allowable: Figure;
   readonly padNeeded: Figure | undefined;
 }

@@ -1,9 +1,9 @@
 import type { Strut, StrutGear } from '@cribwright/model';
 import { between } from '@cribwright/model';
 import {
-  asphalt,
   fir4x4,
   foot,
+  gripping,
   inch,
   lb,
   planOf,
@@ -29,7 +29,7 @@ const under = (change: Partial<Strut> = {}, bearing = 4000 * psf) => {
   const head = { ...strut('S1', 0, 0, 0).head, x: 20 * foot, y: 49 * inch };
   const plan = planOf({
     vehicles: [vanTrailer],
-    ground: { ...asphalt, surface: { ...asphalt.surface, bearing } },
+    ground: { ...gripping, surface: { ...gripping.surface, bearing } },
     struts: [
       strut('S1', 20 * foot, 49 * inch, 81 * inch, {
         head: { ...head, z: between(24 * inch, 60 * inch) },

@@ -4,7 +4,7 @@ import type { ElementId } from '@cribwright/model';
 import { computed, exactly, given, measured } from '@cribwright/model';
 import { angle as angleHead, force, length } from '@cribwright/model/internal';
 import { at, indexAt } from '../resting/at.js';
-import type { GoverningLoad } from '../supports/governing-load.js';
+import type { GoverningLoad, LoadShares } from '../supports/governing-load.js';
 import type { SupportPoint } from '../supports/support-points.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
 import { byBalance } from './by-balance.js';
@@ -51,6 +51,7 @@ export function governingLoads(w: SupportWorkings, resting: LossWorking): Readon
           known && worst !== undefined
             ? wholeLoad(points, worst, worst.run.whole.forces[e], part)
             : unknownLoad(),
+        shares: known ? sharesOf(cases, e, points, part) : [],
         asBuilt: byBalance(
           force('asBuilt', term('figure.load-as-built'), 'up'),
           known ? { low: at(last.whole.low, e), high: at(last.whole.high, e) } : undefined,
@@ -115,6 +116,25 @@ function worstOf(cases: readonly Case[], i: number, pick: (run: CaseRun) => Extr
   const { run, places, words } = worst;
   return { force: most, place: places[indexAt(pick(run).worst, i)], words, run };
 }
+
+/** In each case, what each contact of a support carries where all of them together carry most. */
+const sharesOf = (
+  cases: readonly Case[],
+  e: number,
+  points: readonly { readonly p: SupportPoint; readonly i: number }[],
+  part: ComponentRun,
+): readonly LoadShares[] =>
+  cases.flatMap(({ run, places, words }) => {
+    const forces = run.whole.forces[e];
+    if (forces === undefined) return [];
+    const place = places[indexAt(run.whole.worst, e)];
+    return [
+      {
+        contacts: points.map(({ p, i }) => ({ id: p.id, force: at(forces, i) })),
+        governs: governs({ force: 0, place, words, run }, part),
+      },
+    ];
+  });
 
 function atStage({ stages }: LossWorking, s: number): readonly Message[] {
   const stage = stages[s]?.title;

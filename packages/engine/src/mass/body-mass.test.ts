@@ -40,6 +40,24 @@ describe('weight and center of gravity', () => {
     expect(english(mass.x.assumes?.[0])).toContain('middle third');
   });
 
+  // By hand: 14,000 lb empty on its center line and 42,000 lb that may lie anywhere from 4 ft to 48 ft back, and from side to
+  // side of a trailer 102 in wide: the center is up to (42,000 × 51 in) ÷ 56,000 = 38.25 in off the center line.
+  it('lets cargo that may shift lie anywhere in its bay, to both ends and both sides', () => {
+    const cargo = vanTrailer.cargo.map((c) => ({ ...c, shifts: true }));
+    const loose = bodyMass({ ...vanTrailer, cargo });
+    const empty = 5400 * 3 + 4300 * 97;
+    expect((loose.x.value?.low ?? 0) / foot).toBeCloseTo((empty + 42_000 * 4) / 56_000, 9);
+    expect((loose.x.value?.high ?? 0) / foot).toBeCloseTo((empty + 42_000 * 48) / 56_000, 9);
+    expect((loose.y.value?.high ?? 0) / foot).toBeCloseTo(38.25 / 12, 9);
+    expect((loose.y.value?.low ?? 0) / foot).toBeCloseTo(-38.25 / 12, 9);
+    expect(loose.weight.value).toEqual(mass.weight.value);
+    expect(loose.z.value).toEqual(mass.z.value);
+    // Where it lies now does not hold it there.
+    const seen = cargo.map((c) => ({ ...c, center: exactly(20 * foot), offset: exactly(0) }));
+    expect(bodyMass({ ...vanTrailer, cargo: seen }).x.value).toEqual(loose.x.value);
+    expect(loose.x.assumes).toBeUndefined();
+  });
+
   it('is governed by the heavy end at the front and at the rear', () => {
     const empty = 14_000 * ((5400 * 3 + 4300 * 97) / 14_000);
     expect((mass.x.value?.low ?? 0) / foot).toBeCloseTo((empty + 42_000 * (4 + 44 / 3)) / 56_000, 9);

@@ -20,9 +20,17 @@ interface Share extends Weighed {
 const alike = term('figure.empty-vehicle-weighs-the-same-on-both-sides');
 const thirds = term('figure.cargo-center-in-the-middle-third');
 
-/** Where the center of a load lies along the vehicle: as stated, else within the middle third of its length. */
-export const cargoCenter = ({ center, from, to }: Cargo): Interval =>
-  center ?? { low: from + (to - from) / 3, high: to - (to - from) / 3 };
+/**
+ * Where the center of a load lies along the vehicle: as stated, else within the middle third of its length. One that may
+ * shift, or a liquid that surges, may come to rest or stand anywhere in its bay, wherever it lies now: how full the bay is
+ * is not in the plan.
+ */
+export const cargoCenter = ({ center, from, to, shifts }: Cargo): Interval =>
+  shifts ? { low: from, high: to } : (center ?? { low: from + (to - from) / 3, high: to - (to - from) / 3 });
+
+/** Where it lies across: as stated, or anywhere from side wall to side wall where it may shift. */
+export const cargoOffset = ({ offset, shifts }: Cargo, { width }: Pick<Vehicle, 'width'>): Interval =>
+  shifts ? { low: Math.min(offset.low, -width / 2), high: Math.max(offset.high, width / 2) } : offset;
 
 /** What carries the empty vehicle, with the load it carries: axles, a kingpin, landing gear. */
 function emptyShares(vehicle: Vehicle): readonly Share[] {
@@ -100,11 +108,8 @@ export function bodyMass(vehicle: Vehicle): BodyMass {
       stated?.x ?? weightedMean(shares),
       cargoCenter,
     ),
-    y: axis(
-      'y',
-      term('figure.center-of-gravity-toward-the-passenger-side'),
-      stated?.y ?? exactly(0),
-      (c) => c.offset,
+    y: axis('y', term('figure.center-of-gravity-toward-the-passenger-side'), stated?.y ?? exactly(0), (c) =>
+      cargoOffset(c, vehicle),
     ),
     z: axis(
       'z',
@@ -173,15 +178,18 @@ function centerFigure(
         assumes,
       });
     inputs[`a${i + 1}`] =
-      name === 'x' && c.center === undefined
-        ? measured(where([thirds]), at(c), term('figure.middle-third-of-the-length-it-lies'))
-        : given(where(), at(c), { kind: 'stated' });
+      c.shifts && name !== 'z'
+        ? measured(where(), at(c), term('figure.anywhere-in-its-bay'))
+        : name === 'x' && c.center === undefined
+          ? measured(where([thirds]), at(c), term('figure.middle-third-of-the-length-it-lies'))
+          : given(where(), at(c), { kind: 'stated' });
   });
   const n = Array.from({ length: vehicle.cargo.length + 1 }, (_, i) => i);
   const formula = `(${n.map((i) => `{w${i}} × {a${i}}`).join(' + ')}) ÷ (${n.map((i) => `{w${i}}`).join(' + ')})`;
   return computed(
     place(name, label, 'nearest', {
-      assumes: name === 'x' && vehicle.cargo.some((c) => c.center === undefined) ? [thirds] : undefined,
+      assumes:
+        name === 'x' && vehicle.cargo.some((c) => c.center === undefined && !c.shifts) ? [thirds] : undefined,
     }),
     value,
     formula,

@@ -2,6 +2,7 @@ import type { Anchor, Point3 } from '@cribwright/model';
 import { limitValue } from '@cribwright/model/internal';
 import type { Component, JointCorner } from '../loss/components.js';
 import { gravityOn } from '../mass/gravity.js';
+import { leastFootFriction } from '../strut/foot-friction.js';
 import { bodyOfPart, type SupportPoint } from '../supports/support-points.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
 import { gripUnder, pushContact, stacksOf } from './push-contacts.js';
@@ -77,7 +78,6 @@ export function planPushSystem(
 
 /** Struts that stand and are locked, at their capacity for their length. Unknown capacity holds nothing. */
 function strutsOf(w: SupportWorkings, standing: readonly string[]): readonly PushStrut[] {
-  const footFriction = limitValue(w.plan.policy, 'friction strut base')?.low ?? 0;
   return w.struts().flatMap(({ strut, capacity, placed: { head, foot } }): readonly PushStrut[] => {
     const vehicle = w.vehicles.get(strut.head.vehicle);
     const part = vehicle?.parts.find((p) => p.id === strut.head.part);
@@ -91,7 +91,7 @@ function strutsOf(w: SupportWorkings, standing: readonly string[]): readonly Pus
         body,
         head,
         foot,
-        footFriction: Math.min(footFriction, gripUnder(body, w)),
+        footFriction: Math.min(leastFootFriction(strut, w.plan), gripUnder(body, w)),
         capacity: capacity.value?.low ?? 0,
       },
     ];

@@ -13,13 +13,3 @@ export const underCrib = (w: SupportWorkings, onVehicle: boolean): number =>
     low(w, 'friction timber on timber'),
     onVehicle ? timberOnPart(w) : w.plan.ground.surface.frictionTimber.low,
   );
-
-/** Of a strut's base plate: the least of the plate, a pad of timber under it, and the metal of a vehicle there. */
-export const underFoot = (w: SupportWorkings): number => {
-  const { surface } = w.plan.ground;
-  return Math.min(
-    low(w, 'friction strut base'),
-    surface.frictionTimber.low,
-    surface.frictionBody?.low ?? Number.POSITIVE_INFINITY,
-  );
-};

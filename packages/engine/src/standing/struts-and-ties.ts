@@ -1,11 +1,11 @@
 import type { Anchor, Point3 } from '@cribwright/model';
 import { gripUnder } from '../push/push-contacts.js';
 import type { Contact, End, Foot, Strut, Tie } from '../statics/index.js';
+import { leastFootFriction } from '../strut/foot-friction.js';
 import type { StrutWorking } from '../strut/strut-working.js';
 import { axialStiffness, bodyOfPart } from '../supports/support-points.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
 import { holder } from './contacts.js';
-import { underFoot } from './friction.js';
 import { bodyAt } from './groups.js';
 import {
   footStiffness,
@@ -50,7 +50,7 @@ export function strutParts(
       lower: { kind: 'ground' },
       at,
       normal: { x: 0, y: 0, z: 1 },
-      friction: Math.min(underFoot(w), gripUnder(body, w)),
+      friction: Math.min(leastFootFriction(strut, w.plan), gripUnder(body, w)),
       stiffness: footStiffness,
       shearStiffness: footStiffness * shearShare,
     },

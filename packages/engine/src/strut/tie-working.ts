@@ -2,7 +2,8 @@ import type { Figure } from '@cribwright/messages';
 import { term } from '@cribwright/messages';
 import type { PlacedTie, Plan, Point3, Strut, Tie } from '@cribwright/model';
 import { exactly, given, measured, place } from '@cribwright/model';
-import { force, length, limitValue, placeTie } from '@cribwright/model/internal';
+import { force, length, placeTie } from '@cribwright/model/internal';
+import { leastFootFriction } from './foot-friction.js';
 
 /** A strap, chain or rope with its length and its rating. */
 export interface TieWorking {
@@ -46,7 +47,7 @@ export function gripOn(tie: Tie, strut: Strut, plan: Plan): number {
   const rise = riseOf(tie, strut, plan);
   const size = Math.hypot(pull.x, pull.y, rise);
   if (!(thrust > 0) || !(size > 0)) return 0;
-  const friction = limitValue(plan.policy, 'friction strut base')?.low ?? 0;
+  const friction = leastFootFriction(strut, plan);
   return -(out.x * pull.x + out.y * pull.y) / (thrust * size) - (friction * Math.max(0, rise)) / size;
 }
 

@@ -1,6 +1,6 @@
 import type { StrutGear } from '@cribwright/model';
 import { exactly } from '@cribwright/model';
-import { foot, inch, lb, planOf, policyWith, strut, vanTrailer } from '@cribwright/model/testing';
+import { foot, gripping, inch, lb, planOf, policyWith, strut, vanTrailer } from '@cribwright/model/testing';
 import { expect, it } from 'vitest';
 import { workingsOf } from '../derived/workings.js';
 import { strutPoints } from './strut-points.js';
@@ -15,6 +15,7 @@ const at345 = (preload: number, gear?: StrutGear) =>
 const pointOf = (preload: number) => {
   const plan = planOf({
     vehicles: [vanTrailer],
+    ground: gripping,
     struts: [at345(preload)],
     policy: policyWith('friction strut base', 1),
   });
@@ -29,6 +30,7 @@ it('lifts with the upward part of its preload: 1000 lb along 3-4-5 is 800 lb upw
 it('is left out where neither a strap nor friction holds its base', () => {
   const plan = planOf({
     vehicles: [vanTrailer],
+    ground: gripping,
     struts: [at345(0)],
     // cot θ is 0.75: less than that slides.
     policy: policyWith('friction strut base', 0.74),

@@ -1,6 +1,6 @@
 import { message, name } from '@cribwright/messages';
 import type { ElementId, Strut, Tie } from '@cribwright/model';
-import { limitValue } from '@cribwright/model/internal';
+import { leastFootFriction } from '../strut/foot-friction.js';
 import { tiesAtFoot } from '../strut/pairs.js';
 import type { StrutWorking } from '../strut/strut-working.js';
 import { holdsFoot } from '../strut/tie-working.js';
@@ -23,7 +23,7 @@ function strutPoint(s: StrutWorking, w: SupportWorkings): SupportPoint | undefin
   if (vehicle === undefined || angle === undefined || length === undefined || !(angle > 0) || !(length > 0))
     return undefined;
   if (strut.lock !== 'pinned' && strut.lock !== 'collar') return undefined;
-  if (holders(strut, w).length === 0 && !frictionHolds(angle, w)) return undefined;
+  if (holders(strut, w).length === 0 && !frictionHolds(strut, angle, w)) return undefined;
   const upward = Math.sin(angle);
   return {
     id: strut.id,
@@ -50,7 +50,7 @@ export function strutStands(
   const working = w.struts().find((s) => s.strut.id === point.element);
   if (working === undefined || !standing.includes(point.element)) return false;
   return (
-    frictionHolds(working.angle.value?.low ?? 0, w) ||
+    frictionHolds(working.strut, working.angle.value?.low ?? 0, w) ||
     holders(working.strut, w).some((t) => standing.includes(t.id))
   );
 }
@@ -60,5 +60,5 @@ const holders = (strut: Strut, w: SupportWorkings): readonly Tie[] =>
   tiesAtFoot(strut.id, w.plan.ties).filter((t) => holdsFoot(t, strut, w.plan));
 
 /** Thrust ≤ friction × downward force, S cos θ ≤ μ S sin θ. */
-const frictionHolds = (angle: number, w: SupportWorkings): boolean =>
-  Math.cos(angle) <= (limitValue(w.plan.policy, 'friction strut base')?.low ?? 0) * Math.sin(angle);
+const frictionHolds = (strut: Strut, angle: number, w: SupportWorkings): boolean =>
+  Math.cos(angle) <= leastFootFriction(strut, w.plan) * Math.sin(angle);

@@ -3,6 +3,7 @@ import { message, name, term } from '@cribwright/messages';
 import type { Tie } from '@cribwright/model';
 import { computed, exactly, given, type Interval, measured } from '@cribwright/model';
 import { force, ratio } from '@cribwright/model/internal';
+import { footFriction } from '../strut/foot-friction.js';
 import type { StrutWorking } from '../strut/strut-working.js';
 import { gripOn, riseOf, type TieWorking } from '../strut/tie-working.js';
 import type { LoadWorkings } from '../supports/load-workings.js';
@@ -14,7 +15,7 @@ import { unknownLoad, useOf } from './crib-use.js';
  */
 export function footTension(s: StrutWorking, tie: Tie, w: LoadWorkings): Figure {
   const load = w.loads().get(s.strut.id)?.load ?? unknownLoad();
-  const friction = w.limit('friction strut base');
+  const friction = footFriction(s.strut, w.plan);
   const grip = measured(
     ratio('grip', term('figure.share-of-the-pull-along-the-thrust'), 'down'),
     exactly(gripOn(tie, s.strut, w.plan)),

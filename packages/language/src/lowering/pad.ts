@@ -23,5 +23,16 @@ export function padOf(m: LoweringContext, block: BoundBlock): Pad | undefined {
     w.report(notInPlan(block.headSpan, `pad ${name}`), block.uri, within);
     return undefined;
   }
-  return { kind: 'pad', id, name, length, width, thickness, under, ref: { element: id } };
+  const material = w.propertyOf(block, padProperties.material)?.values.material.text;
+  return {
+    kind: 'pad',
+    id,
+    name,
+    length,
+    width,
+    thickness,
+    ...(material === undefined ? {} : { material }),
+    under,
+    ref: { element: id },
+  };
 }

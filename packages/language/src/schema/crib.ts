@@ -138,6 +138,10 @@ export const padProperties = {
     example: 'thickness 3.5 in',
     required: true,
   }),
+  material: property('material', choice('material', 'timber', 'plywood', 'steel'), {
+    doc: 'What it is made of. It decides how far the pad spreads a load before it bends. Timber: side by side, running lengthwise. Without it the pad counts as spreading nothing.',
+    example: 'material timber',
+  }),
   under: property('under', reference('under', 'crib', 'strut', 'step chock'), {
     doc: 'The support that stands on it.',
     example: 'under A',
@@ -148,8 +152,8 @@ export const padProperties = {
 export const pad: BlockSchema = {
   keyword: 'pad',
   within: ['plan', 'pattern'],
-  doc: 'A plate or mat that spreads the load of a base or base over the ground.',
-  example: 'pad P1 {\n  size 3 ft by 3 ft\n  thickness 3.5 in\n  under A\n}',
+  doc: 'A plate or mat that spreads the load of a crib or strut base over the ground.',
+  example: 'pad P1 {\n  size 3 ft by 3 ft\n  thickness 3.5 in\n  material timber\n  under A\n}',
   head: { name: 'required' },
   declares: 'pad',
   element: 'pad',

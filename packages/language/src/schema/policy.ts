@@ -75,6 +75,16 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
     doc: 'The gap that one pair of wedges closes.',
     example: '0.5 in to 2 in',
   },
+  'most shims': {
+    dimensions: length,
+    doc: 'How thick the shims on a crib may be, all together.',
+    example: '2 in',
+  },
+  'most packing': {
+    dimensions: length,
+    doc: 'How much shims and wedges may fill together.',
+    example: '4 in',
+  },
   'joist reach': {
     dimensions: length,
     doc: 'How far off a joist a contact may stand and still count.',

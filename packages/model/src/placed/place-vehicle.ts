@@ -16,6 +16,11 @@ export interface PlacedVehicle {
   readonly top: Interval;
   /** The body from the lowest of its long parts up; cribs stand in the room below that. */
   readonly extent: Extent;
+  /**
+   * What of that room is solid for certain. Where a car has a roof, the roof is; in front of it and behind it, only what
+   * is no higher than the tires.
+   */
+  readonly solids: readonly Extent[];
   /** Wheels that are there, axle by axle, driver side first. */
   readonly wheels: readonly PlacedWheel[];
 }
@@ -38,21 +43,23 @@ export function placeVehicle(given: Vehicle): PlacedVehicle {
   const vehicle = posed(given);
   const long = vehicle.parts.filter((p) => p.form !== 'points').map((p) => p.height.low);
   const top = topOf(given);
+  const extent: Extent = {
+    element: given.id,
+    outline: rectangle(
+      toPlan(given, { x: given.length / 2, y: 0 }),
+      given.length,
+      given.position.kind === 'on its side' ? given.height : given.width,
+      given.heading,
+    ),
+    low: long.length > 0 ? Math.min(...long) : 8 * inch,
+    high: top.high,
+  };
   return {
     given,
     vehicle,
     top,
-    extent: {
-      element: given.id,
-      outline: rectangle(
-        toPlan(given, { x: given.length / 2, y: 0 }),
-        given.length,
-        given.position.kind === 'on its side' ? given.height : given.width,
-        given.heading,
-      ),
-      low: long.length > 0 ? Math.min(...long) : 8 * inch,
-      high: top.high,
-    },
+    extent,
+    solids: solidsOf(given, extent),
     wheels: given.axles.flatMap((axle) =>
       (['driver', 'passenger'] as const)
         .filter((side) => !axle.missing.includes(side))
@@ -61,9 +68,27 @@ export function placeVehicle(given: Vehicle): PlacedVehicle {
   };
 }
 
+function solidsOf(vehicle: Vehicle, whole: Extent): readonly Extent[] {
+  const roof = roofOf(vehicle);
+  if (roof === undefined || vehicle.position.kind !== 'upright') return [whole];
+  const [left, right] = [Math.min(...roof.offsets), Math.max(...roof.offsets)];
+  const middle = toPlan(vehicle, { x: (roof.from + roof.to) / 2, y: (left + right) / 2 });
+  const tires = vehicle.axles.map((a) => tireSize(a).high);
+  const lowest = tires.length > 0 ? Math.min(...tires) : whole.low;
+  return [
+    {
+      ...whole,
+      outline: rectangle(middle, roof.to - roof.from, right - left, vehicle.heading),
+      high: roof.height.low,
+    },
+    { ...whole, high: Math.min(whole.high, lowest) },
+  ];
+}
+
+const roofOf = (vehicle: Vehicle) => vehicle.parts.find((p) => p.form === 'patch' && p.id === 'roof');
+
 /** How high the body is upright: up to its roof where the plan gives one, crushed or not; else its stated height. */
-export const bodyTop = (vehicle: Vehicle): Interval =>
-  vehicle.parts.find((p) => p.form === 'patch' && p.id === 'roof')?.height ?? exactly(vehicle.height);
+export const bodyTop = (vehicle: Vehicle): Interval => roofOf(vehicle)?.height ?? exactly(vehicle.height);
 
 function topOf(vehicle: Vehicle): Interval {
   const upright = bodyTop(vehicle);

@@ -32,6 +32,8 @@ export type PolicyKey =
   | 'least overhang' //             of a timber past the contact, m
   | 'most overhang'
   | 'wedge travel' //               gap that one pair of wedges closes, m
+  | 'most shims' //                 thickness of shims on a crib, m
+  | 'most packing' //               shims and what the wedges fill, m
   | 'joist reach' //                how far off a joist a contact may stand and still be counted, m
   | 'contact alignment' //          how far a contact may stand off the one below it, m
   | 'steepest capture' //           slope of the captured part, rad

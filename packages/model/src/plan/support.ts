@@ -185,6 +185,9 @@ export interface Chock {
   readonly ref: Ref;
 }
 
+/** `timber`: timbers side by side that run lengthwise. */
+export type PadMaterial = 'timber' | 'plywood' | 'steel';
+
 /** A plate or a mat of timbers that spreads a foot's load over the ground. */
 export interface Pad {
   readonly kind: 'pad';
@@ -193,6 +196,8 @@ export interface Pad {
   readonly length: number;
   readonly width: number;
   readonly thickness: number;
+  /** `undefined` when nobody said: how far it spreads a load is then not known. */
+  readonly material?: PadMaterial | undefined;
   readonly under: ElementId;
   readonly ref: Ref;
 }

@@ -20,6 +20,8 @@ export const limitKinds: Readonly<
   'least overhang': { kind: 'length', safer: 'higher' },
   'most overhang': { kind: 'length', safer: 'lower' },
   'wedge travel': { kind: 'length', safer: 'lower' },
+  'most shims': { kind: 'length', safer: 'lower' },
+  'most packing': { kind: 'length', safer: 'lower' },
   'joist reach': { kind: 'length', safer: 'lower' },
   'contact alignment': { kind: 'length', safer: 'lower' },
   'steepest capture': { kind: 'angle', safer: 'lower' },

@@ -7,7 +7,7 @@ import { straightTruck, tractor } from './sample-trucks.js';
 import { sedan, vanTrailer } from './sample-vehicles.js';
 
 export * from './measures.js';
-export { asphalt, planOf, step } from './plan-of.js';
+export { asphalt, gripping, planOf, step } from './plan-of.js';
 export * from './sample-policy.js';
 export * from './sample-supports.js';
 export * from './sample-timber.js';
@@ -173,3 +173,4 @@ export const samplePlans: Readonly<Record<string, Plan>> = {
   shortCribs,
   cabOnAir,
 };
+export { bearsOn } from './plan-of.js';

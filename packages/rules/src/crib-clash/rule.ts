@@ -6,6 +6,7 @@ import type { ElementId, Extent } from '@cribwright/model';
 import { exactly, measured } from '@cribwright/model';
 import { length } from '@cribwright/model/internal';
 import { practice, type Rule, type RuleFinding } from '../definition/rule.js';
+import { vehiclesClash } from './vehicles-clash.js';
 
 type Key = 'two-supports' | 'body' | 'wheels';
 
@@ -82,6 +83,7 @@ function check(w: Workings): readonly RuleFinding[] {
     ...supports(w, [...cribs, ...w.placed.stepChocks.all.map((c) => c.extent)]),
     ...vehicles(w, cribs),
     ...struts(w, cribs),
+    ...vehiclesClash(w),
   ];
 }
 

@@ -1,6 +1,6 @@
 import type { Fix, Workings } from '@cribwright/engine';
 import type { CribWorking } from '@cribwright/engine/internal';
-import { sizeText } from '@cribwright/engine/internal';
+import { fitAdvice, fitOf, fixTo, packingLimits, sizeText } from '@cribwright/engine/internal';
 import { calculation, count, type Message, message, name, shown, shownAs, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { practice, type Rule, type RuleFinding } from '../definition/rule.js';
@@ -109,7 +109,14 @@ function remedy(c: CribWorking, w: Workings): { readonly advice: Message; readon
       ],
     };
   const filler = value.low - closes.low;
-  if (filler > 0 && filler <= 2 * depth && value.high - filler <= closes.high + 1e-6) {
+  const most = packingLimits(w.plan.policy);
+  const packing = crib.shims + value.high;
+  if (
+    filler > 0 &&
+    crib.shims + filler <= most.shims + 1e-6 &&
+    packing <= most.packing + 1e-6 &&
+    value.high - filler <= closes.high + 1e-6
+  ) {
     const text = sizeText(crib.shims + filler, w.plan.display, 'down');
     const shims = name(text);
     return {
@@ -129,6 +136,9 @@ function remedy(c: CribWorking, w: Workings): { readonly advice: Message; readon
       ],
     };
   }
+  // More shims than the policy allows: courses, and what they leave.
+  const fit = fitOf(c, w.plan);
+  if (fit !== undefined) return { advice: fitAdvice(fit, w.plan), fixes: [fixTo(fit, c, w.plan)] };
   return { advice: term('crib-reach.measure-first'), fixes: [] };
 }
 

@@ -17,6 +17,7 @@ import { rule as cribLayout } from '../crib-layout/rule.js';
 import { rule as cribLoad } from '../crib-load/rule.js';
 import { rule as cribMixedTimber } from '../crib-mixed-timber/rule.js';
 import { rule as cribOverhang } from '../crib-overhang/rule.js';
+import { rule as cribPacking } from '../crib-packing/rule.js';
 import { rule as cribReach } from '../crib-reach/rule.js';
 import { rule as cribWedge } from '../crib-wedge/rule.js';
 import { rule as egressBlocked } from '../egress-blocked/rule.js';
@@ -72,6 +73,7 @@ export const rules: readonly Rule[] = [
   cribLoad,
   cribMixedTimber,
   cribOverhang,
+  cribPacking,
   cribReach,
   cribWedge,
   egressBlocked,

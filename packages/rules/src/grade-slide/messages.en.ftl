@@ -1,5 +1,5 @@
-title = Slides down the grade
-protects = On a grade the weight pulls downhill. Chocks on too few wheels slide with the vehicle.
+title = Vehicle slides down the grade
+protects = On a grade the weight pulls the vehicle downhill. If too few wheels are chocked, the chocked wheels slide with the vehicle.
 
 # $grade (quantity)
 # $vehicle (text)

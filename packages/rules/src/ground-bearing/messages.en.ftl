@@ -30,3 +30,14 @@ state-size-or-use-pad = State the size of the base plate, or use a pad of at lea
 fix-pad = Use a pad of { $size }
 
 surface-here = The allowable bearing is set here.
+
+# $support (phrase)
+# $edge (quantity)
+# $pressure (quantity)
+# $allowable (quantity)
+# $surface (name)
+edge = Ground under { $support }: the load is off the middle of the base. Edge pressure { $edge }, { $pressure } on the area that bears. Allowable bearing of { $surface } is { $allowable }. Center the load, or use a wider base.
+
+# $pad (name)
+# $support (phrase)
+pad-material = Pad { $pad } under { $support }: material not stated. How far it spreads the load is not known. Write `material timber`, `plywood` or `steel`. This check has not passed.

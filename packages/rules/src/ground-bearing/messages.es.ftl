@@ -8,3 +8,6 @@ state-size = Escriba el tamaño de la placa base.
 state-size-or-use-pad = Escriba el tamaño de la placa base, o use una placa de al menos { $pad }.
 fix-pad = Usar una placa de { $size }
 surface-here = La capacidad admisible se fija aquí.
+
+edge = Suelo bajo { $support }: la carga está fuera del centro de la base. Presión en el borde { $edge }, { $pressure } en el área que apoya. La capacidad admisible de { $surface } es { $allowable }. Centre la carga o use una base más ancha.
+pad-material = Placa { $pad } bajo { $support }: material no indicado. No se sabe cuánto reparte la carga. Escriba `material timber`, `plywood` o `steel`. Esta comprobación no se da por buena.

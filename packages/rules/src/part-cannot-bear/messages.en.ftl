@@ -25,3 +25,12 @@ none-bears = No part of it is known to bear.
 
 # $part (name)
 fix-part = Capture the { $part } instead
+
+# $support (phrase)
+# $part (name)
+# $vehicle (name)
+# $remark (name, optional) - what the plan says of the part
+stands-on = The { $part } of the { $vehicle } cannot bear, and { $support } stands on it. Stand it on the ground, or on a part that can bear. { $remark }
+
+# $part (name)
+part-here = The { $part } is described here.

@@ -6,3 +6,6 @@ no-vehicle = El vehículo { $vehicle } no está en este plan, y { $support } lo 
 use-instead = Partes que pueden llevar carga: { $parts }.
 none-bears = De ninguna parte se sabe que pueda llevar carga.
 fix-part = Capturar { $part } en su lugar
+
+stands-on = { $part } de { $vehicle } no puede llevar carga, y { $support } se apoya encima. Apóyelo en el suelo o en una parte que pueda llevar carga. { $remark }
+part-here = Aquí se describe { $part }.

@@ -4,6 +4,7 @@ import { list, message, name, type Phrase, term } from '@cribwright/messages';
 import type { Capture } from '@cribwright/model';
 import { partNamed } from '@cribwright/model';
 import { practice, type Rule, type RuleFinding } from '../definition/rule.js';
+import { badBasePart } from './base-part.js';
 
 interface Bearing {
   readonly element: string;
@@ -84,5 +85,8 @@ export const rule: Rule = {
   protects: term('part-cannot-bear.protects'),
   sources: [practice],
   compares: [],
-  check: (w) => bearings(w).flatMap((b) => b.captures.flatMap((c) => badPart(b, c, w) ?? [])),
+  check: (w) => [
+    ...bearings(w).flatMap((b) => b.captures.flatMap((c) => badPart(b, c, w) ?? [])),
+    ...[...w.plan.cribs, ...w.plan.stepChocks].flatMap((s) => badBasePart(s, w)),
+  ],
 };

@@ -1,5 +1,5 @@
 import { english } from '@cribwright/messages/testing';
-import { policyWith, strap, trailerOnCar } from '@cribwright/model/testing';
+import { gripping, policyWith, strap, trailerOnCar } from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
 import { check } from '../testing/check.js';
 import { rule } from './rule.js';
@@ -17,10 +17,12 @@ describe('strut-slip', () => {
     expect(english(finding?.message)).toContain('The friction that counts is 0.3.');
   });
 
-  it('lets friction hold a base where it does', () => {
-    const policy = policyWith('friction strut base', 0.95);
-    expect(check(rule, { ...untied, policy })).toEqual([]);
-    expect(check(rule, { ...untied, policy: policyWith('friction strut base', 0.949) })).toHaveLength(4);
+  it('lets friction hold a foot where it does', () => {
+    const plan = { ...untied, ground: gripping };
+    expect(check(rule, { ...plan, policy: policyWith('friction strut base', 0.95) })).toEqual([]);
+    expect(check(rule, { ...plan, policy: policyWith('friction strut base', 0.949) })).toHaveLength(4);
+    // Asphalt grips timber with 0.4: a foot of which the policy says 0.95 still slides on it.
+    expect(check(rule, { ...untied, policy: policyWith('friction strut base', 0.95) })).toHaveLength(4);
   });
 
   it('does not take a strap along the truck for a hold', () => {

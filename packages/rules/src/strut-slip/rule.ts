@@ -1,7 +1,7 @@
 import type { Workings } from '@cribwright/engine';
 import { elementMessage } from '@cribwright/engine';
 import type { StrutWorking } from '@cribwright/engine/internal';
-import { holdsFoot, tiesAtFoot } from '@cribwright/engine/internal';
+import { footFriction, holdsFoot, tiesAtFoot } from '@cribwright/engine/internal';
 import { calculation, message, name, shown, shownBeside, term } from '@cribwright/messages';
 import { computed } from '@cribwright/model';
 import { each, ratio } from '@cribwright/model/internal';
@@ -9,7 +9,7 @@ import { published, type Rule, type RuleFinding } from '../definition/rule.js';
 
 function slides(s: StrutWorking, w: Workings): RuleFinding | undefined {
   const { strut } = s;
-  const friction = w.limit('friction strut base');
+  const friction = footFriction(strut, w.plan);
   const needed = computed(
     ratio('frictionNeeded', term('figure.friction-needed'), 'up'),
     each(s.angle.value, (t) => 1 / Math.tan(t)),
@@ -57,6 +57,6 @@ export const rule: Rule = {
   severity: 'danger',
   protects: term('strut-slip.protects'),
   sources: [published('OpenStax University Physics, volume 1', 'section 6.2, Table 6.1')],
-  compares: ['frictionNeeded', 'friction strut base'],
+  compares: ['frictionNeeded', 'footFriction'],
   check: (w) => w.struts().flatMap((s) => slides(s, w) ?? []),
 };

@@ -1,5 +1,5 @@
 import { english } from '@cribwright/messages/testing';
-import { hastyTrailer, policyWith, trailerOnCar } from '@cribwright/model/testing';
+import { gripping, hastyTrailer, policyWith, trailerOnCar } from '@cribwright/model/testing';
 import { expect, it } from 'vitest';
 import { check } from '../testing/check.js';
 import { rule } from './rule.js';
@@ -26,7 +26,12 @@ it('offers none where there is no strut across', () => {
 
 // OpenStax University Physics 1, section 6.2: a base stays by friction where 1 ÷ tan θ ≤ μ: with 0.95, 40 in up and
 // 38 in out just do.
-it('is a warning where friction holds the base', () => {
-  const found = check(rule, { ...trailerOnCar, ties: [], policy: policyWith('friction strut base', 0.951) });
+it('is a warning where friction holds the foot', () => {
+  const found = check(rule, {
+    ...trailerOnCar,
+    ground: gripping,
+    ties: [],
+    policy: policyWith('friction strut base', 0.951),
+  });
   expect(found.map((f) => f.severity)).toEqual(['warning', 'warning', 'warning', 'warning']);
 });

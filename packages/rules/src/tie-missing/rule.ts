@@ -1,6 +1,6 @@
 import type { Fix, Workings } from '@cribwright/engine';
 import type { StrutWorking } from '@cribwright/engine/internal';
-import { opposite, tiesAtFoot } from '@cribwright/engine/internal';
+import { leastFootFriction, opposite, tiesAtFoot } from '@cribwright/engine/internal';
 import { message, name, shown, term } from '@cribwright/messages';
 import type { Strut } from '@cribwright/model';
 import { practice, type Rule, type RuleFinding } from '../definition/rule.js';
@@ -28,11 +28,10 @@ function untied(s: StrutWorking, w: Workings): RuleFinding | undefined {
 }
 
 /** A steep strut stays by friction alone: cos θ ≤ μ sin θ. Then a tie is good practice, and its lack no danger yet. */
-function frictionHolds({ angle }: StrutWorking, w: Workings): boolean {
+function frictionHolds({ angle, strut }: StrutWorking, w: Workings): boolean {
   const flattest = angle.value?.low;
-  const friction = w.limit('friction strut base').value?.low;
-  if (flattest === undefined || friction === undefined) return false;
-  return Math.cos(flattest) <= friction * Math.sin(flattest);
+  if (flattest === undefined) return false;
+  return Math.cos(flattest) <= leastFootFriction(strut, w.plan) * Math.sin(flattest);
 }
 
 function tieFix(strut: Strut, other: Strut, w: Workings): Fix {

@@ -16,14 +16,18 @@ export const forDrawing = ({ analysis, ...reply }: PlanReply): PlanReply => ({
       center: { x: alone(center.x), y: alone(center.y), z: alone(center.z) },
     })),
     supports: analysis.supports.map(supportAlone),
-    ground: analysis.ground.map(({ load, area, pressure, allowable, padNeeded, ...ground }) => ({
-      ...ground,
-      load: alone(load),
-      area: alone(area),
-      pressure: alone(pressure),
-      allowable: alone(allowable),
-      padNeeded: padNeeded && alone(padNeeded),
-    })),
+    ground: analysis.ground.map(
+      ({ load, area, bearing, pressure, edge, allowable, padNeeded, ...ground }) => ({
+        ...ground,
+        load: alone(load),
+        area: alone(area),
+        bearing: alone(bearing),
+        pressure: alone(pressure),
+        edge: alone(edge),
+        allowable: alone(allowable),
+        padNeeded: padNeeded && alone(padNeeded),
+      }),
+    ),
     findings: analysis.findings.map((finding) => ({ ...finding, figures: [], fixes: [], related: [] })),
   },
 });

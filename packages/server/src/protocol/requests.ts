@@ -49,7 +49,7 @@ export type EditReply =
 /** Client to server: new place of something dragged, plan meters. Units and style of the text are kept. */
 export const MoveRequest = 'cribwright/move';
 
-/** Client to server: the page of a rule, as Markdown. */
+/** Client to server: the page of a rule in the language of the session, as Markdown. */
 export const RulePageRequest = 'cribwright/rulePage';
 export interface RulePageParams {
   readonly rule: string;

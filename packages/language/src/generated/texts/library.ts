@@ -212,6 +212,8 @@ policy Shipped {
   least overhang     4 in         source common practice
   most overhang      6 in         source common practice
   wedge travel       0.5 to 2 in  source common practice
+  most shims         2 in         source common practice
+  most packing       4 in         source common practice
   joist reach        2 in         source common practice
   contact alignment  1 in         source common practice
   steepest capture   10 deg       source common practice
