@@ -18,7 +18,7 @@ const walks: Readonly<Record<string, (page: Page, origin: string, extension: str
     const window = workbench(page);
     await window.open(origin, mkdtempSync(join(tmpdir(), 'first-plan-')), extension);
     await window.walkthrough('Cribwright: Open Walkthrough');
-    await page.getByRole('button', { name: 'Write a first plan' }).first().click();
+    await page.getByRole('button', { name: 'Open a sample plan' }).first().click();
     await page.locator('.tab.active', { hasText: 'Untitled-1' }).waitFor();
     await window.status().filter({ hasText: 'unsafe' }).waitFor();
     await window.photograph('walkthrough-1-unsafe');
@@ -37,9 +37,9 @@ const walks: Readonly<Record<string, (page: Page, origin: string, extension: str
     const best = page.locator('.action-widget .monaco-list-row.focused');
     await best.filter({ hasText: 'Capture all 4 contacts' }).waitFor();
     await page.keyboard.press('Enter');
-    await window.status().filter({ hasText: 'nothing found unsafe' }).waitFor();
+    await window.status().filter({ hasText: 'nothing unsafe found' }).waitFor();
     await window.typeAtEndOf(lineOf('build ') + 1, '\nexpect safe');
-    await window.status().filter({ hasText: 'nothing found unsafe' }).waitFor();
+    await window.status().filter({ hasText: 'nothing unsafe found' }).waitFor();
     await page.keyboard.press('Control+Home');
     await page.getByText('1 of 1 expectations met').first().waitFor();
     await window.photograph('walkthrough-5-safe');

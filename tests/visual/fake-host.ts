@@ -1,5 +1,6 @@
 import { firstChoice, type ViewChoice } from '@cribwright/drawing';
 import type { Analysis } from '@cribwright/engine';
+import type { Locale } from '@cribwright/messages';
 import type { Plan } from '@cribwright/model';
 import type { FromPanel, PanelState, ToPanel } from '@cribwright/preview';
 import type { Browser, Page } from 'playwright-core';
@@ -64,6 +65,7 @@ export async function openPanel(
     readonly state?: PanelState;
     readonly width?: number;
     readonly height?: number;
+    readonly locale?: Locale;
   } = {},
 ): Promise<FakeHost> {
   const files = await bundle();
@@ -93,7 +95,7 @@ export async function openPanel(
   const send = (message: ToPanel) => page.evaluate((m) => window.postMessage(m, '*'), message);
   const showNow = (change: Partial<Show> = {}) => {
     last = { ...last, ...change };
-    return send({ ...messageFor(plan, analysis, choice), ...last });
+    return send({ ...messageFor(plan, analysis, choice, options.locale), ...last });
   };
   const hear = async (message: FromPanel) => {
     heard.push(message);
@@ -146,7 +148,7 @@ const standIn = (state: PanelState | undefined): string => `{
 export const testUri = 'file:///alder-ridge/yard.crib';
 
 /** The message that the editor sends for a plan. */
-export const messageFor = (plan: Plan, analysis: Analysis, choice: ViewChoice): Whole =>
+export const messageFor = (plan: Plan, analysis: Analysis, choice: ViewChoice, locale?: Locale): Whole =>
   showMessage(
     {
       uri: testUri,
@@ -157,4 +159,5 @@ export const messageFor = (plan: Plan, analysis: Analysis, choice: ViewChoice): 
     },
     { plan: 0, choice },
     undefined,
+    locale,
   );

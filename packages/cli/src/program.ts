@@ -2,8 +2,10 @@ import { type Message, message, name, term, wordsIn } from '@cribwright/messages
 import { Command, CommanderError } from 'commander';
 import { check } from './commands/check.js';
 import type { CommandPart } from './commands/command.js';
+import { compare } from './commands/compare.js';
 import { draw } from './commands/draw.js';
 import { explain } from './commands/explain.js';
+import { fix } from './commands/fix.js';
 import { helpIn, usageFault } from './commands/help.js';
 import { lesson } from './commands/lesson.js';
 import { materials } from './commands/materials.js';
@@ -15,7 +17,7 @@ import type { Io } from './terminal/io.js';
 import { NotUnderstood } from './terminal/not-understood.js';
 import { printable } from './terminal/paint.js';
 
-const parts: readonly CommandPart[] = [check, test, draw, sheet, materials, lesson, explain];
+const parts: readonly CommandPart[] = [check, test, compare, fix, draw, sheet, materials, lesson, explain];
 
 /**
  * Runs one command line.

@@ -42,12 +42,14 @@ export type {
   StepAction,
   StockItem,
   Surface,
+  UnreadPart,
   WorkingLoad,
 } from './plan/plan.js';
 export type { PlanEdit } from './plan/plan-edit.js';
 export { planWith } from './plan/plan-with.js';
 export type { Policy, PolicyKey, PolicyLimit } from './plan/policy.js';
 export type { ElementId, Ref } from './plan/ref.js';
+export type { Dock, Site } from './plan/site.js';
 export type {
   Anchor,
   Capture,

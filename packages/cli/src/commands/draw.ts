@@ -35,7 +35,7 @@ export const draw: CommandPart = {
       .option(flag('-t, --theme', say(term('command.theme-wanted'))), say(term('command.theme')), 'light')
       .option('--every', say(term('command.every')))
       .action(async (file: string, options: Options) => {
-        const { plans, errors } = await plansIn(io, file);
+        const { plans, errors } = await plansIn(io, file, speechOf(options));
         if (errors) ends(2);
         if (options.every) writeEvery(plans, io, options);
         else writeOne(plans, io, options);

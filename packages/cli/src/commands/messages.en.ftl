@@ -100,3 +100,22 @@ unknown-value = “{ $value }” is not a value of { $option }. Use one of: { $v
 too-many = The command has more arguments than it can take.
 # $text (name) - as the library that reads command lines says it, in English
 not-understood = The command could not be read: { $text }
+
+revision-wanted = before
+later-wanted = after
+folder-wanted = folder
+compare-summary = report what changed between two versions of plans, and what is unsafe now
+compare =
+    Compares two files, two folders or two git revisions: lines that changed in meaning, findings that are new, gone or accepted, limits and figures that moved, and stock. Layout and comments do not count. Renamed and moved plans and supports are recognized. With one revision, compares it with the files in this folder.
+
+    Exit code: 0 when no plan is less safe than it was; 1 when a plan is less safe; 2 when something could not be read.
+compare-before = a file, a folder, or a git revision such as main or HEAD~1
+compare-after = the same; without it, the files in this folder
+compare-in = for a git revision: the folder whose plans are compared
+
+fix-summary = change plans so that less in them is unsafe
+fix =
+    Tries the fixes that the checks offer, one by one, and keeps a fix only when less is unsafe with it and nothing new is. Where no single fix helps, it tries pairs. Prints each step, and writes the files. With --dry-run, writes nothing.
+
+    Exit code: 0 when nothing unsafe is left; 1 when something unsafe is left; 2 when a file could not be read or written.
+dry-run = print the steps and the changed lines; write nothing

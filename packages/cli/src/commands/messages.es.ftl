@@ -90,3 +90,22 @@ missing-value = La opción { $word } necesita un valor.
 unknown-value = “{ $value }” no es un valor de { $option }. Use uno de: { $values }.
 too-many = La orden tiene más argumentos de los que admite.
 not-understood = No se pudo leer la orden: { $text }
+
+revision-wanted = antes
+later-wanted = después
+folder-wanted = carpeta
+compare-summary = decir qué cambió entre dos versiones de los planes, y qué es inseguro ahora
+compare =
+    Compara dos archivos, dos carpetas o dos revisiones de git: las líneas que cambiaron de significado, los hallazgos nuevos, los que ya no están y los aceptados, los límites y las cifras que cambiaron, y el material. La disposición y los comentarios no cuentan. Reconoce planes y apoyos con otro nombre o en otro lugar. Con una sola revisión, la compara con los archivos de esta carpeta.
+
+    Código de salida: 0 si ningún plan es menos seguro que antes; 1 si alguno lo es; 2 si algo no se pudo leer.
+compare-before = un archivo, una carpeta o una revisión de git, como main o HEAD~1
+compare-after = lo mismo; sin esto, los archivos de esta carpeta
+compare-in = para una revisión de git: la carpeta cuyos planes se comparan
+
+fix-summary = cambiar los planes para que haya menos inseguro en ellos
+fix =
+    Prueba uno por uno los arreglos que las verificaciones ofrecen, y conserva uno solo si con él hay menos inseguro y nada nuevo lo es. Si ningún arreglo ayuda por sí solo, prueba pares. Imprime cada paso y escribe los archivos. Con --dry-run, no escribe nada.
+
+    Código de salida: 0 si no queda nada inseguro; 1 si queda algo inseguro; 2 si un archivo no se pudo leer o escribir.
+dry-run = imprimir los pasos y las líneas cambiadas; no escribir nada

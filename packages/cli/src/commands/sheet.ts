@@ -25,7 +25,7 @@ export const sheet: CommandPart = {
       .option('--calculations', say(term('command.calculations')))
       .option(flag('-p, --plan', say(term('command.title-wanted'))), say(term('command.plan')))
       .action(async (file: string, options: Options) => {
-        const { plans, errors } = await plansIn(io, file);
+        const { plans, errors } = await plansIn(io, file, speechOf(options));
         if (errors) ends(2);
         const { plan, analysis } = planNamed(plans, options.plan);
         const page = fieldSheet(plan, analysis, {

@@ -83,7 +83,7 @@ it('is in Spanish and in SI where asked for; what its author wrote stays as it i
   for (const page of [handed, key]) {
     expect(page).toContain('<html lang="es">');
     expect(page).toContain('Esta es una ayuda para planificar y enseñar.');
-    expect(page.replace(/<svg[\s\S]*?<\/svg>/g, '')).not.toContain('planning and teaching aid');
+    expect(page).not.toContain('planning and teaching aid');
     expect(page).toContain('(2 puntos)');
     expect(page).toContain('How high may A stand?');
   }

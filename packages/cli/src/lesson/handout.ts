@@ -43,7 +43,7 @@ export function handout(lesson: Lesson, speech: Speech, withKey: boolean, errors
     lesson.about === undefined ? '' : `<p><strong>${escaped(lesson.about)}</strong></p>`,
     withKey ? '' : `<p>${say(message('handout.student', { points: count(points) }))}</p>`,
     ...lesson.paragraphs.map((p) => `<p>${escaped(p)}</p>`),
-    ...lesson.plans.map(drawings),
+    ...lesson.plans.map((reply) => drawings(reply, speech.wordsFor(reply.plan))),
     ...lesson.exercises.map((e, i) => exercise(e, i + 1, withKey, speech)),
     `<p class="caution">${say(term('caution.text'))}</p>`,
     '</body></html>',
@@ -54,12 +54,12 @@ export function handout(lesson: Lesson, speech: Speech, withKey: boolean, errors
 }
 
 /** A student sees how it stands, not what the checks say of it: the drawing carries no findings. */
-function drawings(reply: PlanReply): string {
+function drawings(reply: PlanReply, words: Words): string {
   const { plan, analysis } = toShow(reply);
   const bare = { ...analysis, findings: [], supports: analysis.supports.map(withoutAnswers) };
   const svgs = viewsOf(plan, bare)
     .filter((v) => v.id === 'side' || v.id === 'end')
-    .map((v) => svgOf(drawScene(plan, bare, { ...firstChoice, view: v.id })));
+    .map((v) => svgOf(drawScene(plan, bare, { ...firstChoice, view: v.id }, false, words)));
   return `<h2>${escaped(plan.title)}</h2>\n${svgs.join('')}`;
 }
 

@@ -19,6 +19,6 @@ it('names where the numbers of a worked-out figure come from, each once', () => 
   expect(sourceText({ ...height, inputs: [inner, { ...limit, source: { kind: 'stated' } }] }, words)).toBe(
     'calculated from: policy CountyPolicy, height ratio some contacts: common practice, no source; stated in the plan',
   );
-  expect(sourceText(height, words)).toBe('worked out');
+  expect(sourceText(height, words)).toBe('calculated');
   expect(sourceText(limit, words)).toContain('policy CountyPolicy');
 });

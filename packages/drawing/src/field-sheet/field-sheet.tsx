@@ -16,6 +16,7 @@ import { Calculations } from './calculations.js';
 import { Findings, Loosened } from './findings.js';
 import { GivesWay } from './gives-way.js';
 import { NotWhole } from './not-whole.js';
+import { SiteFacts } from './site.js';
 import { pageStyle } from './style.js';
 import { Supports } from './supports.js';
 import { Verdicts } from './verdicts.js';
@@ -72,6 +73,7 @@ function Page({ plan, analysis, calculations, words }: PageProps): JSX.Element {
               : message('field-sheet.policy-of', { policy, authority: name(plan.policy.authority) }),
           )}
         </p>
+        <SiteFacts plan={plan} words={words} />
         <NotWhole analysis={analysis} words={words} />
         <Verdicts plan={plan} analysis={analysis} words={words} />
         <h2>{t(term('field-sheet.findings'))}</h2>

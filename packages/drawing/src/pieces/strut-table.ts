@@ -36,8 +36,8 @@ export function strutTable(
   const grid = table(
     'figures',
     [
-      { title: say.message(term('piece.figure')), width: field.width - 30 },
-      { title: say.message(term('piece.value')), width: 30, align: 'end' },
+      { title: say.message(term('piece.figure')), width: field.width - 40 },
+      { title: say.message(term('piece.value')), width: 40, align: 'end' },
     ],
     rows,
     field.left,

@@ -36,6 +36,7 @@ import { rule as policyLoosened } from '../policy-loosened/rule.js';
 import { rule as postSlender } from '../post-slender/rule.js';
 import { rule as pushMargin } from '../push-margin/rule.js';
 import { rule as sizeUpMissing } from '../size-up-missing/rule.js';
+import { rule as slidInUnchecked } from '../slid-in-unchecked/rule.js';
 import { rule as stageMoves } from '../stage-moves/rule.js';
 import { rule as stageUnsafe } from '../stage-unsafe/rule.js';
 import { rule as strutAngle } from '../strut-angle/rule.js';
@@ -92,6 +93,7 @@ export const rules: readonly Rule[] = [
   postSlender,
   pushMargin,
   sizeUpMissing,
+  slidInUnchecked,
   stageMoves,
   stageUnsafe,
   strutAngle,

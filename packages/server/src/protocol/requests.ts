@@ -1,6 +1,8 @@
 import type { PlanEdit, Ref } from '@cribwright/model';
 import type { Range, WorkspaceEdit } from 'vscode-languageserver-types';
 
+export { localeOf, readSettings } from '../context/settings.js';
+
 /** Requests of our own, beside those of the Language Server Protocol. All data is plain. */
 
 /** Client to server: everything known of the plans in one file. */

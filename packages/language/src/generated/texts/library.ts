@@ -342,7 +342,7 @@ species MixedOak "mixed oak" {
 //
 // Friction of tires: traction tables of Noon (1994), wet to dry. Friction of timber on ground is from memory unless
 // a line says otherwise. Body friction is that of a vehicle's own metal, on its side or its roof: painted sheet is
-// smoother than the plain steel of the tables, so their low end counts. Where it is unknown, no push is worked out.
+// smoother than the plain steel of the tables, so their low end counts. Where it is unknown, no push is calculated.
 
 surface asphalt {
   bearing          29 psi        source published "Crane-support ground table, OSHA Alliance Program" "asphalt"
