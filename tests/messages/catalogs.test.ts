@@ -1,6 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { term, wordsIn } from '@cribwright/messages';
 import { expect, it } from 'vitest';
 
 const packages = new URL('../../packages/', import.meta.url).pathname;
@@ -30,14 +29,4 @@ it('has no message that nothing says', () => {
   );
   expect(ids.length).toBeGreaterThan(200);
   expect(ids.filter((id) => !code.includes(`'${id}'`) && !made.some((m) => m.test(id)))).toEqual([]);
-});
-
-it('has the limits of the tool in the words that the status bar of the editor shows', () => {
-  const bundle: unknown = JSON.parse(
-    readFileSync(join(packages, 'extension/l10n/bundle.l10n.es.json'), 'utf8'),
-  );
-  const [english = '', spanish] = (['en', 'es'] as const).map((locale) =>
-    wordsIn(locale, 'us').message(term('caution.text')),
-  );
-  expect(bundle).toMatchObject({ [english]: spanish });
 });

@@ -29,7 +29,7 @@ export interface Group {
   readonly accepted?: readonly Accepted[];
 }
 
-type Row = readonly [title: string, right: string, written: string, says: string, fixed?: string];
+type Row = readonly [title: string, right: string, written: string, says: string, fixed?: string | undefined];
 
 /** Slips in the order: what was done, what was right, what was written, what is said, what the fix makes of it. */
 export const slips = (rows: readonly Row[]): readonly Slip[] =>

@@ -15,6 +15,7 @@ export { carries, type StepChockWorking, snugGap } from './crib/step-chock-worki
 export { crossingStiffness } from './crib/stiffness.js';
 export { wedgeFigures } from './crib/wedge-figures.js';
 export { LoadsLater } from './derived/loads-later.js';
+export { edgeFactor, effectiveShare } from './ground/eccentric.js';
 export { padSpread } from './ground/pad-spread.js';
 export { holds } from './loss/case-run.js';
 export { everyMix, jointCorners } from './loss/components.js';

@@ -208,5 +208,6 @@ vehicle-type--height = Overall height with the vehicle upright.
 vehicle-type--length = Overall length.
 vehicle-type--weight = Empty weight, if known as a whole. If not stated, the axle loads are added up.
 vehicle-type--width = Overall width.
+vehicle-type--without = Parts of the extended type that this vehicle does not have.
 wire-rope = A wire rope. A wire rope pulls; it never pushes.
 wire-rope-type = A kind of wire rope, with its working load limit.

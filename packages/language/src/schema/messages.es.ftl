@@ -208,5 +208,6 @@ vehicle-type--height = Altura total con el vehículo derecho.
 vehicle-type--length = Largo total.
 vehicle-type--weight = Peso vacío, si se conoce completo. Si no, es la suma de las cargas de los ejes.
 vehicle-type--width = Ancho total.
+vehicle-type--without = Partes del tipo ampliado que este vehículo no tiene.
 wire-rope = Un cable de acero. Un cable jala; nunca empuja.
 wire-rope-type = Un tipo de cable de acero, con su límite de carga de trabajo.

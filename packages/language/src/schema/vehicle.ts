@@ -46,7 +46,7 @@ export const vehicleTypeProperties = {
     example: 'center 28 ft back, 4 ft high',
   }),
   without: property('no', list('parts', name('part', 'part')), {
-    doc: 'Parts that the type it extends has, and this vehicle does not.',
+    doc: term('doc.vehicle-type--without'),
     example: 'no joists',
     repeatable: true,
   }),

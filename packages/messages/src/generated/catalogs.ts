@@ -1267,6 +1267,7 @@ export interface MessageHoles {
   readonly 'doc.vehicle-type--length': NoHoles;
   readonly 'doc.vehicle-type--weight': NoHoles;
   readonly 'doc.vehicle-type--width': NoHoles;
+  readonly 'doc.vehicle-type--without': NoHoles;
   readonly 'doc.wire-rope': NoHoles;
   readonly 'doc.wire-rope-type': NoHoles;
   readonly 'source.common-practice': NoHoles;

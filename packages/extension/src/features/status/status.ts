@@ -90,10 +90,4 @@ const goToWorst = async (): Promise<void> => {
   await vscode.commands.executeCommand('editor.action.showHover');
 };
 
-/** The words of the catalogs, in the language of the editor; a test holds the two together. */
-const caution = (): string =>
-  vscode.l10n.t(
-    'This is a planning and teaching aid. It does not see the scene, and it can be wrong. It does not replace the authority having jurisdiction, local procedures, a licensed engineer, or your own size-up. If what you see differs from the plan, believe what you see.',
-  );
-
 const nowhere = vscode.Uri.parse('untitled:nowhere');

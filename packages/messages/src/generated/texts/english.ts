@@ -1349,6 +1349,7 @@ doc--vehicle-type--height = Overall height with the vehicle upright.
 doc--vehicle-type--length = Overall length.
 doc--vehicle-type--weight = Empty weight, if known as a whole. If not stated, the axle loads are added up.
 doc--vehicle-type--width = Overall width.
+doc--vehicle-type--without = Parts of the extended type that this vehicle does not have.
 doc--wire-rope = A wire rope. A wire rope pulls; it never pushes.
 doc--wire-rope-type = A kind of wire rope, with its working load limit.
 source--common-practice = common practice, no source

@@ -1353,6 +1353,7 @@ doc--vehicle-type--height = Altura total con el vehículo derecho.
 doc--vehicle-type--length = Largo total.
 doc--vehicle-type--weight = Peso vacío, si se conoce completo. Si no, es la suma de las cargas de los ejes.
 doc--vehicle-type--width = Ancho total.
+doc--vehicle-type--without = Partes del tipo ampliado que este vehículo no tiene.
 doc--wire-rope = Un cable de acero. Un cable jala; nunca empuja.
 doc--wire-rope-type = Un tipo de cable de acero, con su límite de carga de trabajo.
 source--common-practice = práctica común, sin fuente

@@ -1,17 +1,18 @@
 // Written by build/embed-pages.mjs. Do not edit.
-/** Every rule's page: rule id to Markdown. */
-export const rulePages = (): Readonly<Record<string, string>> => texts;
+/** Every rule's page as Markdown, by rule and language. */
+export const rulePages = (): Readonly<Record<string, { readonly en: string; readonly es: string }>> => texts;
 
 const texts = {
-  'acceptance-expired': `# acceptance-expired: acceptance expired
+  'acceptance-expired': {
+    en: `# acceptance-expired: acceptance expired
 
 ## What it protects against
 
-An acceptance with an end date is not valid after that date.
+A risk that an officer accepted for a limited time must not stay accepted after that time.
 
 ## Calculation
 
-    today ≤ date in the line
+    today ≤ end date of the acceptance
 
 If today's date is not known, the acceptance does not count. The check then reports that it could not run.
 
@@ -61,7 +62,67 @@ plan "Accepted for now" {
 }
 \`\`\`
 `,
-  'air-spring-free': `# air-spring-free: cab left on its air springs
+    es: `# acceptance-expired: aceptación vencida
+
+## Contra qué protege
+
+Un riesgo que un oficial aceptó por un tiempo limitado no debe seguir aceptado después de ese tiempo.
+
+## Cálculo
+
+    hoy ≤ fecha de fin de la aceptación
+
+Si no se sabe la fecha de hoy, la aceptación no cuenta. La comprobación dice entonces que no se pudo hacer.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Aceptado hace mucho" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft {
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 base to trailer rail 14 ft, passenger side }
+  accept strut-one-sided on trailer because "pared del otro lado" by "capitán de instrucción" until 2020-01-31 // acceptance-expired
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Aceptado por ahora" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft {
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 base to trailer rail 14 ft, passenger side }
+  accept strut-one-sided on trailer because "pared del otro lado" by "capitán de instrucción" until 2099-01-31
+}
+\`\`\`
+`,
+  },
+  'air-spring-free': {
+    en: `# air-spring-free: cab left on its air springs
 
 ## What it protects against
 
@@ -93,7 +154,7 @@ plan "Cab on air" {
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Cab on timber" {
+plan "Cab on cribs" {
   ground { surface asphalt; grade 0 % toward rear }
   vehicle tractor : SleeperTractor
   crib A {
@@ -119,11 +180,71 @@ plan "Cab on timber" {
 }
 \`\`\`
 `,
-  'axle-overweight': `# axle-overweight: axle load over the legal limit
+    es: `# air-spring-free: cabina dejada sobre sus resortes neumáticos
+
+## Contra qué protege
+
+Una cabina con dormitorio descansa sobre soportes de goma adelante y sobre resortes neumáticos atrás. Se mueve mientras trabajan las herramientas, y cae cuando se corta una manguera o se escapa el aire.
+
+## Cálculo
+
+La cabina se analiza como un cuerpo aparte. Al menos un crib o un puntal del plan terminado debe llegar a la cabina y sostenerla. Un crib que se queda corto no cuenta.
+
+Arme cribs entre la cabina y el bastidor, en ambos lados, o ponga puntales laterales bajo la cabina. Esos puntales llevan solo la cabina, no el tractor.
+
+## Fuentes
+
+- Movimiento de una cabina sobre resortes neumáticos, y cómo sostenerla: práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Cabina sobre aire" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle tractor : SleeperTractor // air-spring-free
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Cabina sobre cribs" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle tractor : SleeperTractor
+  crib A {
+    timber    Fir4x4 18 in long
+    layout    2 by 2
+    base      open
+    courses   5
+    wedges    4 pairs
+    at        12 ft, driver side 17 in
+    stands on tractor frame
+    captures  floor
+  }
+  crib B {
+    timber    Fir4x4 18 in long
+    layout    2 by 2
+    base      open
+    courses   5
+    wedges    4 pairs
+    at        12 ft, passenger side 17 in
+    stands on tractor frame
+    captures  floor
+  }
+}
+\`\`\`
+`,
+  },
+  'axle-overweight': {
+    en: `# axle-overweight: axle load over the legal limit
 
 ## What it protects against
 
-A wrong weight or position in the plan makes every other figure wrong. An axle load over the legal limit is more often a typing error than an overweight truck. If the weights are right, the truck is overweight, and you need to know that too.
+A wrong weight or position in the plan makes every other figure wrong. An axle load over the legal limit is more often a typing error than an overweight truck. If the weights are right, the truck is overweight, and the crew must know that.
 
 This rule checks the data in the plan, not the stabilization.
 
@@ -133,7 +254,7 @@ The lever rule divides the cargo between two groups of axles, or between a kingp
 
     one axle, or axles within 40 in       20,000 lb
     axles within 96 in                    34,000 lb
-    more: 500 × (L × N ÷ (N − 1) + 12 × N + 36), to the nearest 500 lb, ties down
+    more: 500 × (L × N ÷ (N − 1) + 12 × N + 36), to the nearest 500 lb, halves down
     two tandems, 36 ft first to last      34,000 lb each
     the whole truck                       80,000 lb
 
@@ -143,7 +264,7 @@ L is the distance between the outer axles in whole feet, N the number of axles.
 
 - Limits and formula: 23 CFR 658.17.
 - Two tandems 36 ft apart: 23 U.S.C. 127(a).
-- Ties: the table of California Vehicle Code 35551 rounds down, that of 67 Pa. Code 185.3 rounds up. The lower is taken.
+- Values halfway between two steps of 500 lb: the table of California Vehicle Code 35551 rounds down, the table of 67 Pa. Code 185.3 rounds up. The rule uses the lower value.
 
 A department's policy may set other limits for a single axle, a tandem and the whole truck.
 
@@ -171,11 +292,65 @@ plan "A full truck" {
 }
 \`\`\`
 `,
-  'cache-short': `# cache-short: more needed than units carry
+    es: `# axle-overweight: carga por eje sobre el límite legal
+
+## Contra qué protege
+
+Un peso o una posición equivocados en el plan hacen falsas todas las demás cifras. Una carga por eje sobre el límite legal es más veces un error al escribir que un camión con exceso de peso. Si los pesos son correctos, el camión lleva exceso de peso, y el equipo debe saberlo.
+
+Esta regla revisa los datos del plan, no la estabilización.
+
+## Cálculo
+
+La ley de la palanca reparte la carga entre dos grupos de ejes, o entre un kingpin y un grupo. Después se compara cada grupo de ejes seguidos con su límite, también los grupos dentro de otros más grandes:
+
+    un eje, o ejes a no más de 40 in           20,000 lb
+    ejes a no más de 96 in                     34,000 lb
+    más: 500 × (L × N ÷ (N − 1) + 12 × N + 36), a las 500 lb más cercanas, la mitad hacia abajo
+    dos tándems, 36 ft del primero al último   34,000 lb cada uno
+    el camión entero                           80,000 lb
+
+L es la distancia entre los ejes exteriores en pies enteros, N el número de ejes.
+
+## Fuentes
+
+- Límites y fórmula: 23 CFR 658.17.
+- Dos tándems a 36 ft: 23 U.S.C. 127(a).
+- Valores a la mitad entre dos pasos de 500 lb: la tabla de _California Vehicle Code_ 35551 redondea hacia abajo, la de 67 _Pa. Code_ 185.3 hacia arriba. La regla usa el valor menor.
+
+La norma de un departamento puede fijar otros límites para un eje simple, un tándem y el camión entero.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Un cero de más" {
+  vehicle truck : StraightTruck {
+    cargo "tarimas" 90,000 lb from 9 ft to 29 ft // axle-overweight
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Un camión lleno" {
+  vehicle truck : StraightTruck {
+    cargo "tarimas" 9,000 lb from 9 ft to 29 ft
+  }
+}
+\`\`\`
+`,
+  },
+  'cache-short': {
+    en: `# cache-short: not enough equipment on the responding units
 
 ## What it protects against
 
-A crib that is short four timbers is built lower, or with whatever is at hand.
+A crew that is short four timbers builds the crib lower, or with whatever is at hand.
 
 ## Calculation
 
@@ -244,15 +419,90 @@ plan "Enough" {
 }
 \`\`\`
 `,
-  'cache-unknown': `# cache-unknown: cache not known
+    es: `# cache-short: material insuficiente en las unidades que responden
+
+## Contra qué protege
+
+Un equipo al que le faltan cuatro maderos arma el crib más bajo, o con lo que haya a mano.
+
+## Cálculo
+
+    maderos = hiladas × maderos por hilada       11 × 2 = 22
+    faltan  = necesarios en el momento de más uso − traídos
+
+El momento de más uso es cuando el plan tiene más piezas puestas a la vez. Cuando un paso quita un apoyo, sus piezas se pueden usar otra vez.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+cache Pine2 "Pine 2" {
+  staffing 4
+  12 Fir4x4 24 in long
+  8 wedge pairs
+}
+
+plan "Faltan diez maderos" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  responding Pine2
+  crib A { // cache-short
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+cache Pine2 "Pine 2" {
+  staffing 4
+  40 Fir4x4 24 in long
+  8 wedge pairs
+}
+
+plan "Suficiente" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  responding Pine2
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  },
+  'cache-unknown': {
+    en: `# cache-unknown: equipment of the units not known
 
 ## What it protects against
 
-A plan that no unit can supply fails on scene.
+A plan fails on scene if no unit carries the equipment for it.
 
 ## Calculation
 
-None. The plan must name the responding units, and each unit's cache must list its equipment.
+None. The plan must name the responding units. The cache of each unit must list its equipment.
 
 ## Sources
 
@@ -307,15 +557,80 @@ plan "Pine 2 responds" {
 }
 \`\`\`
 `,
-  'count-mismatch': `# count-mismatch: counts that contradict each other
+    es: `# cache-unknown: material de las unidades desconocido
+
+## Contra qué protege
+
+Un plan fracasa en el lugar si ninguna unidad trae el material para armarlo.
+
+## Cálculo
+
+Ninguno. El plan debe nombrar las unidades que responden. La lista de material de cada unidad debe decir qué trae.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Unidades no indicadas" { // cache-unknown
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+cache Pine2 "Pine 2" {
+  staffing 4
+  40 Fir4x4 24 in long
+  8 wedge pairs
+}
+
+plan "Responde Pine 2" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  responding Pine2
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  },
+  'count-mismatch': {
+    en: `# count-mismatch: listed twice or built twice
 
 ## What it protects against
 
-A timber that is counted twice is there only once.
+A timber that is counted twice is on scene only once.
 
 ## Calculation
 
-None. A cache lists each item once, and only one step builds each support.
+None. A cache must list each item once. Only one step may build each support.
 
 ## Sources
 
@@ -371,15 +686,81 @@ plan "Built once" {
 }
 \`\`\`
 `,
-  'crew-short': `# crew-short: not enough personnel
+    es: `# count-mismatch: anotado o armado dos veces
+
+## Contra qué protege
+
+Un madero que se cuenta dos veces está en el lugar una sola vez.
+
+## Cálculo
+
+Ninguno. Una lista de material debe anotar cada cosa una vez. Solo un paso puede armar cada apoyo.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Armado dos veces" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 build A
+    2 build A // count-mismatch
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Armado una vez" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 build A
+    2 check A
+  }
+}
+\`\`\`
+`,
+  },
+  'crew-short': {
+    en: `# crew-short: not enough personnel
 
 ## What it protects against
 
-A plan that needs more personnel than are on scene is built in a hurry, or only in part.
+If a plan needs more personnel than are on scene, the crew builds it in a hurry, or only in part.
 
 ## Calculation
 
-    peak   = people on the steps that run at the same time, added
+    peak = sum of the crews of all steps that run at the same time
     peak ≤ staffing
 
 ## Sources
@@ -391,7 +772,7 @@ A plan that needs more personnel than are on scene is built in a hurry, or only 
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Six for four" {
+plan "Six needed, four on scene" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -416,7 +797,7 @@ plan "Six for four" {
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Three for four" {
+plan "Three needed, four on scene" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -436,11 +817,78 @@ plan "Three for four" {
 }
 \`\`\`
 `,
-  'crib-alignment': `# crib-alignment: contacts out of line, or a sloped capture
+    es: `# crew-short: personal insuficiente
+
+## Contra qué protege
+
+Si un plan necesita más personal del que hay en el lugar, el equipo lo arma con prisa, o a medias.
+
+## Cálculo
+
+    máximo = suma de los equipos de todos los pasos que van al mismo tiempo
+    máximo ≤ personal
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Hacen falta seis, hay cuatro" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crew 4 people
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 build A  crew 6  takes 5 min // crew-short
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Hacen falta tres, hay cuatro" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crew 4 people
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 build A  crew 3  takes 5 min
+  }
+}
+\`\`\`
+`,
+  },
+  'crib-alignment': {
+    en: `# crib-alignment: contacts out of line, or captured part sloped
 
 ## What it protects against
 
-A load that does not go straight down bends the timbers and pushes the crib over.
+A load that does not go straight down through the crib bends the timbers and pushes the crib over.
 
 ## Calculation
 
@@ -492,11 +940,69 @@ plan "On the ground" {
 }
 \`\`\`
 `,
-  'crib-base': `# crib-base: base that sinks or overhangs its pad
+    es: `# crib-alignment: contactos fuera de línea, o parte capturada inclinada
+
+## Contra qué protege
+
+Una carga que no baja derecha por el crib dobla los maderos y empuja el crib hasta volcarlo.
+
+## Cálculo
+
+    distancia de un contacto a la parte que tiene debajo ≤ alineación de los contactos (1 in)
+    inclinación de la parte capturada                    ≤ captura más inclinada (10 deg)
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Al lado del bastidor" {
+  vehicle tractor : SleeperTractor
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   3
+    wedges    1 pair, 0.5 to 2 in
+    at        11 ft, driver side 3 ft
+    captures  tractor floor
+    stands on tractor frame // crib-alignment
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "En el suelo" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  },
+  'crib-base': {
+    en: `# crib-base: open base on soft ground, or pad too small
 
 ## What it protects against
 
-On soft ground two base timbers sink unevenly and tip the crib.
+On soft ground the two timbers of an open base sink unevenly and tip the crib.
 
 ## Calculation
 
@@ -556,7 +1062,73 @@ plan "Solid base on sand" {
 }
 \`\`\`
 `,
-  'crib-clash': `# crib-clash: two things in the same place
+    es: `# crib-base: base abierta en suelo blando, o placa demasiado pequeña
+
+## Contra qué protege
+
+En suelo blando los dos maderos de una base abierta se hunden de forma desigual y el crib se ladea.
+
+## Cálculo
+
+Ninguno. En suelo sin pavimentar, un crib necesita una base sólida, o una placa al menos igual de larga que sus maderos.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Base abierta en arena" {
+  ground { surface sand }
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    base      open // crib-base
+  }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    base      solid
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Base sólida en arena" {
+  ground { surface sand }
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    base      solid
+  }
+}
+\`\`\`
+`,
+  },
+  'crib-clash': {
+    en: `# crib-clash: two things in the same place
 
 ## What it protects against
 
@@ -565,6 +1137,8 @@ A support that cannot be built as planned is built another way, and that way is 
 ## Calculation
 
 These pairs must not overlap, seen from above and over their heights: two cribs, a crib and a vehicle body, a crib and a wheel, a strut and a crib. A crib takes up the full length of its timbers in both directions.
+
+Two vehicles must not overlap either. If the plan states that one bears on the other, or is coupled to it, their bodies may meet, but their wheels must not. A car counts as solid at its roof and up to the top of its tires. The height of a hood or a trunk is not in the plan. An overlap there is a warning.
 
 ## Sources
 
@@ -600,6 +1174,20 @@ plan "One foot apart" {
 }
 \`\`\`
 
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A car in the floor of a trailer" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at       25 ft, passenger side 1 ft // crib-clash
+    heading  across to passenger side
+  }
+}
+\`\`\`
+
 ## Safe
 
 \`\`\`crib
@@ -629,8 +1217,136 @@ plan "Well apart" {
   }
 }
 \`\`\`
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A car that the trailer rests on" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at       25 ft, passenger side 1 ft
+    heading  across to passenger side
+    bears    trailer at rail from 23 ft 6 in to 26 ft 6 in
+    area roof {
+      height 40 in  source stated
+    }
+  }
+}
+\`\`\`
 `,
-  'crib-eccentric': `# crib-eccentric: crib loaded on one side
+    es: `# crib-clash: dos cosas en el mismo lugar
+
+## Contra qué protege
+
+Un apoyo que no se puede armar como se planeó se arma de otra manera, y esa manera no está comprobada.
+
+## Cálculo
+
+Estas parejas no se deben traslapar, vistas desde arriba y a lo largo de sus alturas: dos cribs, un crib y la carrocería de un vehículo, un crib y una rueda, un puntal y un crib. Un crib ocupa todo el largo de sus maderos en las dos direcciones.
+
+Dos vehículos tampoco se deben traslapar. Si el plan indica que uno descansa sobre el otro, o está enganchado a él, sus carrocerías se pueden tocar, pero sus ruedas no. Un auto cuenta como sólido en su techo y hasta lo alto de sus neumáticos. La altura de un capó o de una cajuela no está en el plan. Un traslape ahí es una advertencia.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A un pie de distancia" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in // crib-clash
+    captures  rail, joists
+  }
+  crib B {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        20 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Un auto en el piso de un remolque" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at       25 ft, passenger side 1 ft // crib-clash
+    heading  across to passenger side
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Bien separados" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  crib B {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        25 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Un auto sobre el que descansa el remolque" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at       25 ft, passenger side 1 ft
+    heading  across to passenger side
+    bears    trailer at rail from 23 ft 6 in to 26 ft 6 in
+    area roof {
+      height 40 in  source stated
+    }
+  }
+}
+\`\`\`
+`,
+  },
+  'crib-eccentric': {
+    en: `# crib-eccentric: crib loaded off center
 
 ## What it protects against
 
@@ -686,7 +1402,65 @@ plan "Rail and joists" {
 }
 \`\`\`
 `,
-  'crib-height': `# crib-height: crib too tall for its width
+    es: `# crib-eccentric: crib cargado fuera de su centro
+
+## Contra qué protege
+
+Un crib cargado fuera de su centro se inclina hacia ese lado, y solo llevan los contactos cargados.
+
+## Cálculo
+
+    distancia del centro del crib al centro de los contactos cargados ≤ ancho ÷ 6
+
+## Fuentes
+
+- Regla del tercio medio (ningún lado de la base se levanta mientras la carga esté a no más de ancho ÷ 6 del centro): de memoria.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Solo el larguero" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   6
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail // crib-eccentric
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Larguero y viguetas" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  },
+  'crib-height': {
+    en: `# crib-height: crib too tall for its width
 
 ## What it protects against
 
@@ -754,7 +1528,77 @@ plan "All four contacts captured" {
 }
 \`\`\`
 `,
-  'crib-layout': `# crib-layout: courses that cannot be built
+    es: `# crib-height: crib demasiado alto para su ancho
+
+## Contra qué protege
+
+Un crib alto y estrecho se mece bajo carga y vuelca sin aviso. Se mece antes cuando solo un lado está cargado.
+
+## Cálculo
+
+El ancho se mide de fuera a fuera de los contactos, no sobre el madero completo:
+
+    ancho  = largo del madero − 2 × saliente        24 in − 2 × 4 in = 16 in
+    límite = proporción × ancho
+
+La norma fija la proporción: 3 con todos los contactos cargados, 1.5 con parte de ellos, 1 con uno. La altura es hiladas × canto cepillado. Las cuñas y las calzas finas no cuentan.
+
+## Fuentes
+
+- 3 y 1.5: práctica común, sin fuente.
+- 1 con un contacto: de memoria, _US Army Corps of Engineers Shoring Operations Guide_, sección 2.
+
+La norma de un departamento puede fijar otras proporciones, con su propia fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Demasiado alto con dos contactos" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   14 // crib-height
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail
+  }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    courses   6
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Los cuatro contactos capturados" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  },
+  'crib-layout': {
+    en: `# crib-layout: courses that cannot be built
 
 ## What it protects against
 
@@ -816,11 +1660,75 @@ plan "Two by two" {
 }
 \`\`\`
 `,
-  'crib-load': `# crib-load: crib or contact overloaded
+    es: `# crib-layout: hiladas que no se pueden armar
+
+## Contra qué protege
+
+Un crib con un solo madero en una hilada rueda. Un crib con más maderos de los que caben no se puede armar como está dibujado.
+
+## Cálculo
+
+    maderos × ancho cepillado ≤ ancho de fuera a fuera de los contactos      4 × 3.5 in ≤ 16 in
+
+El mínimo es 2 maderos en cada hilada.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Cinco donde caben cuatro" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    5 by 2 // crib-layout
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    layout    4 by 2
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Dos por dos" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  },
+  'crib-load': {
+    en: `# crib-load: crib or contact overloaded
 
 ## What it protects against
 
-Timber loaded beyond its capacity perpendicular to grain crushes. The load leans and falls.
+Timber that is loaded beyond its capacity perpendicular to grain crushes. The load then leans and falls.
 
 ## Calculation
 
@@ -887,7 +1795,80 @@ plan "A light trailer on the same crib" {
 }
 \`\`\`
 `,
-  'crib-mixed-timber': `# crib-mixed-timber: cribs of different timber under one vehicle
+    es: `# crib-load: crib o contacto sobrecargado
+
+## Contra qué protege
+
+La madera cargada más allá de su capacidad perpendicular a la fibra se aplasta. La carga entonces se inclina y cae.
+
+## Cálculo
+
+    contacto = esfuerzo perpendicular a la fibra × cruce, hacia abajo       500 psi × 3.5 in × 3.5 in → 6,000 lb
+    crib     = contactos cargados × contacto                                4 × 6,000 lb = 24,000 lb
+    uso      = carga ÷ capacidad
+
+La carga es el peor caso de:
+
+- cada paso del plan
+- la pérdida de cada apoyo que estaba antes de llegar el equipo
+- todo el intervalo de los pesos y posiciones
+
+El hallazgo nombra el peor caso. El peor caso puede estar dentro de un intervalo, donde otros contactos empiezan a llevar. La regla comprueba también posiciones dentro del intervalo. Entre dos posiciones comprobadas la carga puede ser un poco mayor.
+
+En una pendiente, y en un vehículo inclinado hacia adelante o hacia atrás, la línea del peso se corre altura × pendiente hacia el lado bajo del centro de gravedad. Una altura que no se indica puede ser cualquiera entre el suelo y el techo.
+
+Las cargas de las líneas \`load\` cuentan cuando todo está en su lugar. La norma elige el esfuerzo: la regla fija, el valor de la especie, o el menor de los dos.
+
+## Fuentes
+
+- 24,000 lb sobre cuatro contactos de 4×4: _Rescue Systems 1 (California State Fire Training)_, capítulo 30.
+- Especie, madera húmeda y longitud de apoyo: NDS 2018, 3.10.2 y 3.10.4; _NDS Supplement_ 2018, tabla 4A.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Un crib para un extremo pesado" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 60,000 to 64,000 lb from 4 ft to 48 ft
+  }
+  crib A { // crib-load
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        12 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Un remolque ligero en el mismo crib" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 4,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  },
+  'crib-mixed-timber': {
+    en: `# crib-mixed-timber: cribs of different timber under one vehicle
 
 ## What it protects against
 
@@ -961,17 +1942,93 @@ plan "Fir and fir" {
 }
 \`\`\`
 `,
-  'crib-overhang': `# crib-overhang: timber ends too short or too long past the contacts
+    es: `# crib-mixed-timber: cribs de distinta madera bajo un vehículo
+
+## Contra qué protege
+
+El crib más rígido toma carga que debía compartir el más blando.
+
+## Cálculo
+
+    rigidez = módulo perpendicular a la fibra × cruce ÷ altura
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Abeto y roble" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  crib B {
+    timber    Oak4x4 24 in long // crib-mixed-timber
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        25 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Abeto y abeto" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  crib B {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        25 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  },
+  'crib-overhang': {
+    en: `# crib-overhang: overhang too short or too long
 
 ## What it protects against
 
-Short ends split off and let the timbers walk out. Long ends narrow the base and lower the height limit.
+Timber ends that are too short split off, and the timbers walk out under load. Ends that are too long make the base narrower and lower the height limit.
 
 ## Calculation
 
     least overhang ≤ overhang ≤ most overhang
 
-The policy sets both: at least 4 in, at most 6 in.
+The policy sets both limits. Shipped policy: at least 4 in, at most 6 in.
 
 ## Sources
 
@@ -1024,7 +2081,204 @@ plan "Ends long enough" {
 }
 \`\`\`
 `,
-  'crib-reach': `# crib-reach: crib does not reach, or does not fit under, what it captures
+    es: `# crib-overhang: saliente demasiado corto o demasiado largo
+
+## Contra qué protege
+
+Las puntas de madero demasiado cortas se rajan, y los maderos se salen bajo carga. Las demasiado largas estrechan la base y bajan el límite de altura.
+
+## Cálculo
+
+    saliente mínimo ≤ saliente ≤ saliente máximo
+
+La norma fija los dos límites. Norma que viene con la herramienta: al menos 4 in, como mucho 6 in.
+
+## Fuentes
+
+- 4 in en un 4×4: práctica común, sin fuente. _Rescue Systems 1 (California State Fire Training)_, capítulo 30, pide más o menos la medida del madero.
+- 6 in: práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Puntas demasiado cortas" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  2 in // crib-overhang
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    overhang  4 in
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Puntas bastante largas" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  },
+  'crib-packing': {
+    en: `# crib-packing: too much packing on a crib
+
+## What it protects against
+
+A pile of loose shims slides out or tips over when the load moves. Courses lock into each other; shims do not.
+
+## Calculation
+
+    shims ≤ most shims (2 in)
+    shims + gap that the wedges close ≤ most packing (4 in)
+
+The wedges close the gap left above the shims. If they do not reach that far, their full travel counts. If the gap needs more shims than the limit allows, the fix offers courses.
+
+## Sources
+
+- Both limits: common practice, no source. A department's policy may set its own.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A tower of shims" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   2
+    shims     31.5 in // crib-packing
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    courses   11
+    shims     0 in
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Courses, and wedges on them" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+    es: `# crib-packing: demasiado relleno en un crib
+
+## Contra qué protege
+
+Una pila de calzas finas sueltas se sale o vuelca cuando la carga se mueve. Las hiladas se traban entre sí; las calzas finas no.
+
+## Cálculo
+
+    calzas finas ≤ máximo de calzas finas (2 in)
+    calzas finas + espacio que cierran las cuñas ≤ relleno máximo (4 in)
+
+Las cuñas cierran el espacio que queda sobre las calzas finas. Si no llegan a cerrarlo, cuenta todo su recorrido. Si el espacio necesita más calzas finas de las que permite el límite, el arreglo ofrece hiladas.
+
+## Fuentes
+
+- Los dos límites: práctica común, sin fuente. La norma de un departamento puede fijar los suyos.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Una torre de calzas finas" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   2
+    shims     31.5 in // crib-packing
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    courses   11
+    shims     0 in
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Hiladas, y cuñas encima" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  },
+  'crib-reach': {
+    en: `# crib-reach: crib does not reach, or does not fit under, what it captures
 
 ## What it protects against
 
@@ -1086,7 +2340,71 @@ plan "Wedged up to the rail" {
 }
 \`\`\`
 `,
-  'crib-wedge': `# crib-wedge: contact without wedges, or wedges opened too far
+    es: `# crib-reach: crib que no llega, o no cabe, bajo lo que captura
+
+## Contra qué protege
+
+Un crib que no alcanza la carga no lleva nada hasta que la carga le cae encima. Un crib demasiado alto no se puede armar.
+
+## Cálculo
+
+    espacio = cara inferior de la parte − cara superior de aquello sobre lo que está el crib − hiladas × canto cepillado − calzas finas
+
+El espacio no debe ser mayor que lo que cierran las cuñas, ni menor que lo que necesitan las cuñas para entrar. Si la altura de la parte es un intervalo, los dos extremos del intervalo deben cumplir.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Faltan tres hiladas" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   8 // crib-reach
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    courses   11
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Acuñado hasta el larguero" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  },
+  'crib-wedge': {
+    en: `# crib-wedge: contact without wedges, or wedges opened too far
 
 ## What it protects against
 
@@ -1099,12 +2417,12 @@ A contact that is not snug carries nothing until the load has moved.
 
 ## Driven wedges
 
-If the wedges of a crib have a stated preload, the crib shows two more figures.
+If the wedges of a crib have a stated preload, the crib shows two more figures:
 
     steepest wedge that stays by itself       = arctan(friction between the wedges) + arctan(least friction on their outer faces)
     least push on each end of a pair of wedges = preload ÷ pairs × (friction between the wedges + least friction on their outer faces)
 
-With a friction of 0.45 between timbers and 0.3 against metal, the first is 40 degrees. A wedge cut 4 in high over 18 in rises 12 degrees, and stays. Ice, grease or vibration from traffic can make a driven wedge slip. Nail or block driven wedges. A plan does not state how steep the wedges are cut, so no check compares it.
+With a friction of 0.45 between timbers and 0.3 against metal, the first figure is 40 degrees. A wedge cut 4 in high over 18 in has an angle of 12.5 degrees and stays in place. Ice, grease or vibration from traffic can make a driven wedge slip. Nail or block driven wedges. A plan does not state the angle of the wedges. No check compares it.
 
 ## Sources
 
@@ -1157,11 +2475,84 @@ plan "A pair for each" {
 }
 \`\`\`
 `,
-  'egress-blocked': `# egress-blocked: egress blocked, narrow or missing
+    es: `# crib-wedge: contacto sin cuñas, o cuñas abiertas demasiado
+
+## Contra qué protege
+
+Un contacto que no está apretado no lleva nada hasta que la carga se ha movido.
+
+## Cálculo
+
+    pares de cuñas              ≥ contactos cargados
+    espacio que cierra cada par ≤ recorrido de las cuñas (2 in)
+
+## Cuñas golpeadas
+
+Si las cuñas de un crib tienen una precarga indicada, el crib muestra dos cifras más:
+
+    cuña más inclinada que se sostiene sola           = arctan(rozamiento entre las cuñas) + arctan(rozamiento mínimo en sus caras exteriores)
+    empuje mínimo en cada punta de un par de cuñas    = precarga ÷ pares × (rozamiento entre las cuñas + rozamiento mínimo en sus caras exteriores)
+
+Con un rozamiento de 0.45 entre maderos y 0.3 contra metal, la primera cifra es de 40 grados. Una cuña cortada de 4 in de alto en 18 in tiene un ángulo de 12.5 grados y se queda en su lugar. El hielo, la grasa o la vibración del tráfico pueden soltar una cuña golpeada. Clave o bloquee las cuñas golpeadas. Un plan no indica el ángulo de las cuñas. Ninguna comprobación lo compara.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+- Cuñas golpeadas: Baker y Haynes, _Engineering Statics: Open and Interactive_, capítulo 9, cuñas.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Un par para cuatro contactos" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in // crib-wedge
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    wedges    4 pairs
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Un par para cada uno" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  },
+  'egress-blocked': {
+    en: `# egress-blocked: egress blocked, narrow or missing
 
 ## What it protects against
 
-A rescuer who kneels at the vehicle must be able to leave at once, without looking where to step.
+A rescuer who kneels at the vehicle must be able to get out at once, without looking for a way.
 
 ## Calculation
 
@@ -1223,11 +2614,79 @@ plan "Beside the crib" {
 }
 \`\`\`
 `,
-  'expectation-unmet': `# expectation-unmet: plan does not meet its expectations
+    es: `# egress-blocked: salida bloqueada, estrecha o ausente
+
+## Contra qué protege
+
+Un rescatista de rodillas junto al vehículo debe poder salir enseguida, sin buscar por dónde.
+
+## Cálculo
+
+La salida es un paso del ancho indicado. Debe estar libre de todo lo que sea más alto que 6 in y esté más bajo que 6 ft, y ninguna correa la puede cruzar.
+
+    ancho ≥ ancho de salida (3 ft)
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A través del crib" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  egress Back { // egress-blocked
+    from 19 ft 6 in, driver side 3 ft
+    to   19 ft 6 in, driver side 20 ft
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Al lado del crib" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  egress Back {
+    from 25 ft, driver side 6 ft
+    to   25 ft, driver side 20 ft
+  }
+}
+\`\`\`
+`,
+  },
+  'expectation-unmet': {
+    en: `# expectation-unmet: plan does not meet its expectations
 
 ## What it protects against
 
-A plan that was right when it was written may no longer be right.
+A plan that was right when it was written can be wrong after a change.
 
 ## Calculation
 
@@ -1285,7 +2744,71 @@ plan "As tall as expected" {
 }
 \`\`\`
 `,
-  'geometry-impossible': `# geometry-impossible: impossible sizes or positions
+    es: `# expectation-unmet: plan que no cumple lo que espera
+
+## Contra qué protege
+
+Un plan que era correcto cuando se escribió puede estar mal después de un cambio.
+
+## Cálculo
+
+La regla compara cada línea \`expect\` con los resultados:
+
+    expect safe                                ningún peligro, y ninguna comprobación sin hacer
+    expect crib-height on A                    esa regla señala un hallazgo en A
+    expect height on A 38.5 in                 esa cifra es 38.5 in, dentro del porcentaje que sigue a \`within\`
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Menos alto de lo que espera" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  expect height on A 42 in // expectation-unmet
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Tan alto como espera" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  expect height on A 38.5 in
+}
+\`\`\`
+`,
+  },
+  'geometry-impossible': {
+    en: `# geometry-impossible: impossible sizes or positions
 
 ## What it protects against
 
@@ -1323,11 +2846,51 @@ plan "Within the trailer" {
 }
 \`\`\`
 `,
-  'grade-slide': `# grade-slide: slides down the grade
+    es: `# geometry-impossible: medidas o posiciones imposibles
+
+## Contra qué protege
+
+Un número equivocado en el plan hace falsas todas las cifras que vienen después.
+
+## Cálculo
+
+Ninguno. Las partes, los ejes y la carga deben estar dentro de su vehículo. Un vehículo que descansa sobre otro debe tocarlo en el lugar indicado.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Más largo que el remolque" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 68 ft // geometry-impossible
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Dentro del remolque" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+}
+\`\`\`
+`,
+  },
+  'grade-slide': {
+    en: `# grade-slide: vehicle slides down the grade
 
 ## What it protects against
 
-On a grade the weight pulls downhill. Chocks on too few wheels slide with the vehicle.
+On a grade the weight pulls the vehicle downhill. If too few wheels are chocked, the chocked wheels slide with the vehicle.
 
 ## Calculation
 
@@ -1381,7 +2944,65 @@ plan "Chocked in both directions" {
 }
 \`\`\`
 `,
-  'ground-bearing': `# ground-bearing: ground bearing exceeded
+    es: `# grade-slide: el vehículo resbala cuesta abajo
+
+## Contra qué protege
+
+En una pendiente el peso tira del vehículo cuesta abajo. Si se calzan muy pocas ruedas, las ruedas calzadas resbalan con el vehículo.
+
+## Cálculo
+
+    tiro cuesta abajo = peso × sin(pendiente)       40,000 lb × sin(atan 3 %) = 1,199 lb
+    lo que aguanta    = rozamiento × carga en las ruedas que no pueden rodar cuesta abajo
+
+El peso es el extremo de más peso de su intervalo. La carga en las ruedas calzadas es la menor que permiten los intervalos, en el plan terminado. Los cribs que solo están apretados no llevan nada todavía y no cuentan. Los frenos no cuentan. Una calza sin eje indicado sujeta el último eje.
+
+Si ninguna rueda está calzada, lo señala la regla wheels-unchocked.
+
+Una pendiente que no se indica no se trata como terreno llano. La regla dice entonces que no se pudo hacer, y dice qué suponen las demás comprobaciones: terreno llano, o una bajada hacia atrás.
+
+## Fuentes
+
+- El plano inclinado: _OpenStax University Physics_, volumen 1, sección 6.2.
+- Rozamiento de los neumáticos: la fuente que se da con la superficie.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Calzado del lado equivocado" {
+  ground { // grade-slide
+    surface asphalt
+    grade   4 % toward rear
+  }
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  chock K1 { under trailer; holds forward }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Calzado en ambos sentidos" {
+  ground {
+    surface asphalt
+    grade   4 % toward rear
+  }
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  chock K1 { under trailer; holds both directions }
+}
+\`\`\`
+`,
+  },
+  'ground-bearing': {
+    en: `# ground-bearing: ground bearing exceeded
 
 ## What it protects against
 
@@ -1389,16 +3010,31 @@ A base that sinks on one side tips the load that it holds.
 
 ## Calculation
 
-    pressure = load ÷ area on the ground
-    pressure ≤ allowable bearing of the surface
-    pad      = load ÷ allowable bearing of the surface
+    pressure        = load ÷ area that bears
+    area that bears = (length − 2 × load off center) × (width − 2 × load off center)
+    pressure        ≤ allowable bearing of the surface
+    edge pressure   = load ÷ area × (1 + 6 × off ÷ side)
+                    = load ÷ area × 4 ÷ (3 × (1 − 2 × off ÷ side))     if off > side ÷ 6
+    pad             = load ÷ share of the base that bears ÷ allowable bearing
 
-An open base bears on its timbers, a solid base on its outline, a pad on its own area.
+An open base bears on its timbers, a solid base on its outline, a pad as far as it spreads the load. The rule checks every case: each lost support and each stage, each at the point in the ranges where the crib carries the most. An edge pressure above the limit is a warning if the area that bears is not overloaded. Example: 1,533 psf over a whole base, load 0.26 of its side off center: 3,198 psf on the area that bears, 4,265 psf at the edge.
+
+A pad spreads the load beyond what stands on it, as far as the pad can carry the allowable bearing q in bending and in shear:
+
+    overhang = thickness × √(bending stress ÷ (3 × layers × q))
+    overhang ≤ thickness × shear stress ÷ (1.5 × q)
+
+Timbers side by side spread a load only parallel to their grain. Plywood bends in layers of 3/4 in. If the material of a pad is not stated, it is not known how far the pad spreads the load. The check has not passed if the area of what stands on the pad is too small and the whole pad would be large enough.
+
+Not checked: points in the ranges where a smaller load is farther off center, uneven ground, and settling over hours.
 
 ## Sources
 
 - International Building Code 2012, Table 1806.2; 24 CFR 3285.202. The two differ for gravel: the policy or the surface states which one applies.
 - Allowable bearing under a strut or a crib for about an hour: common practice, no source.
+- Effective width B − 2e: Meyerhof (1953); NAVFAC DM-7.02, chapter 4 (from memory). Edge pressure: statics of a triangle of pressure.
+- Overhang of a pad: D. Duerr, Effective Bearing Length of Crane Mats, equations 1 to 8.
+- Stresses, all from memory: timber 500 and 125 psi (NDS Supplement 2018, Table 4D, the least of the common softwoods); plywood 160 and 40 psi on the whole section (APA D510, Table 4A, perpendicular to the strength axis); steel 27,000 and 14,400 psi (AISC 1989, A36).
 
 ## Unsafe
 
@@ -1426,15 +3062,46 @@ plan "Soft ground, open base" {
 }
 \`\`\`
 
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A large pad as thin as a sheet" {
+  ground { surface soft-clay }
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 40,000 lb from 4 ft to 48 ft
+  }
+  chock K1 {
+    under trailer
+    holds both directions
+  }
+  crib A { // ground-bearing
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.25 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    base      solid
+  }
+  pad P1 {
+    size       20 ft by 20 ft
+    thickness  0.1 in
+    material   steel
+    under      A
+  }
+}
+\`\`\`
+
 ## Safe
 
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Asphalt" {
-  ground { surface asphalt }
+plan "Concrete" {
+  ground { surface concrete }
   vehicle trailer : VanTrailer53 {
-    cargo "freight" 20,000 lb from 4 ft to 48 ft
+    cargo "freight" 8,000 lb from 4 ft to 48 ft
   }
   crib A {
     timber    Fir4x4 24 in long
@@ -1449,7 +3116,123 @@ plan "Asphalt" {
 }
 \`\`\`
 `,
-  'joist-miss': `# joist-miss: contact not under its part
+    es: `# ground-bearing: capacidad portante del suelo excedida
+
+## Contra qué protege
+
+Una base que se hunde de un lado inclina la carga que sostiene.
+
+## Cálculo
+
+    presión             = carga ÷ área que apoya
+    área que apoya      = (largo − 2 × carga fuera del centro) × (ancho − 2 × carga fuera del centro)
+    presión             ≤ capacidad admisible del suelo
+    presión en el borde = carga ÷ área × (1 + 6 × desvío ÷ lado)
+                        = carga ÷ área × 4 ÷ (3 × (1 − 2 × desvío ÷ lado))     si desvío > lado ÷ 6
+    placa               = carga ÷ parte de la base que apoya ÷ capacidad admisible
+
+Una base abierta se apoya en sus maderos, una base sólida en su contorno, una placa hasta donde reparte la carga. La regla comprueba cada caso: cada apoyo perdido y cada etapa, cada uno en el punto de los intervalos donde el crib lleva más. Una presión en el borde sobre el límite es una advertencia si el área que apoya no está sobrecargada. Ejemplo: 1,533 psf sobre una base entera, carga a 0.26 de su lado fuera del centro: 3,198 psf en el área que apoya, 4,265 psf en el borde.
+
+Una placa reparte la carga más allá de lo que está encima hasta donde resiste en flexión y en corte la capacidad admisible q:
+
+    vuelo = espesor × √(esfuerzo de flexión ÷ (3 × capas × q))
+    vuelo ≤ espesor × esfuerzo de corte ÷ (1.5 × q)
+
+Los maderos lado a lado reparten una carga solo a lo largo de su fibra. El contrachapado se dobla en capas de 3/4 in. Si no se indica el material de una placa, no se sabe hasta dónde reparte la carga. La comprobación no se da por buena si el área de lo que está sobre la placa no basta y la placa entera bastaría.
+
+Sin comprobar: puntos de los intervalos donde una carga menor está más fuera del centro, suelo disparejo, y asiento durante horas.
+
+## Fuentes
+
+- _International Building Code_ 2012, tabla 1806.2; 24 CFR 3285.202. Las dos difieren en la grava: la norma o la superficie indica cuál rige.
+- Capacidad admisible bajo un puntal o un crib durante más o menos una hora: práctica común, sin fuente.
+- Ancho efectivo B − 2e: Meyerhof (1953); NAVFAC DM-7.02, capítulo 4 (de memoria). Presión en el borde: estática de un triángulo de presión.
+- Vuelo de una placa: D. Duerr, _Effective Bearing Length of Crane Mats_, ecuaciones 1 a 8.
+- Esfuerzos, todos de memoria: madera 500 y 125 psi (_NDS Supplement_ 2018, tabla 4D, el menor de las maderas blandas comunes); contrachapado 160 y 40 psi en toda la sección (APA D510, tabla 4A, perpendicular al eje fuerte); acero 27,000 y 14,400 psi (AISC 1989, A36).
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Suelo blando, base abierta" {
+  ground { surface soft-clay }
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 40,000 lb from 4 ft to 48 ft
+  }
+  chock K1 {
+    under trailer
+    holds  both directions
+  }
+  crib A { // ground-bearing
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Una placa grande y delgada como una hoja" {
+  ground { surface soft-clay }
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 40,000 lb from 4 ft to 48 ft
+  }
+  chock K1 {
+    under trailer
+    holds both directions
+  }
+  crib A { // ground-bearing
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.25 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    base      solid
+  }
+  pad P1 {
+    size       20 ft by 20 ft
+    thickness  0.1 in
+    material   steel
+    under      A
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Concreto" {
+  ground { surface concrete }
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 8,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    base      solid
+  }
+}
+\`\`\`
+`,
+  },
+  'joist-miss': {
+    en: `# joist-miss: contact misses the captured part
 
 ## What it protects against
 
@@ -1457,7 +3240,7 @@ A contact between two joists meets only sheet metal or flooring. It carries no l
 
 ## Calculation
 
-The part must lie over the top timber. Along the timber, the distance from the contact to the part has a limit:
+The part must be above the top timber. The distance from the contact to the part, along the timber, has a limit:
 
     distance from the contact to the edge of the joist ≤ joist reach (2 in)
 
@@ -1507,7 +3290,67 @@ plan "Under the joists" {
 }
 \`\`\`
 `,
-  'lifting-intent': `# lifting-intent: lift not stated
+    es: `# joist-miss: contacto fuera de la parte capturada
+
+## Contra qué protege
+
+Un contacto entre dos viguetas toca solo chapa o piso. No lleva carga.
+
+## Cálculo
+
+La parte debe estar encima del madero de arriba. La distancia del contacto a la parte, a lo largo del madero, tiene un límite:
+
+    distancia del contacto al borde de la vigueta ≤ alcance hasta la vigueta (2 in)
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Entre dos viguetas" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        20 ft, driver side 3 ft 6.75 in // joist-miss
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Bajo las viguetas" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  },
+  'lifting-intent': {
+    en: `# lifting-intent: lift not stated
 
 ## What it protects against
 
@@ -1515,10 +3358,10 @@ Stabilizing is not lifting. A lifted vehicle shifts its load and can slide off i
 
 ## Calculation
 
-    upward in all = sum of the preloads; of a strut, its upward part
-    share         = upward in all ÷ weight
+    upward force = sum of the preloads (of a strut: its upward part)
+    share        = upward force ÷ weight
 
-More than 5 percent of the weight is a lift. State the lift in the plan, or set the supports snug.
+A share of more than 5 % of the weight is a lift. State the lift in the plan, or set the supports snug.
 
 ## Sources
 
@@ -1529,7 +3372,7 @@ More than 5 percent of the weight is a lift. State the lift in the plan, or set 
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Driven up hard" {
+plan "Preloaded to lift" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -1566,11 +3409,72 @@ plan "Snug" {
 }
 \`\`\`
 `,
-  'loss-of-support': `# loss-of-support: not held if a support fails
+    es: `# lifting-intent: levantamiento no declarado
+
+## Contra qué protege
+
+Estabilizar no es levantar. Un vehículo levantado mueve su carga y puede resbalar de sus apoyos.
+
+## Cálculo
+
+    fuerza hacia arriba = suma de las precargas (de un puntal: su parte hacia arriba)
+    proporción          = fuerza hacia arriba ÷ peso
+
+Una proporción de más del 5 % del peso es un levantamiento. Declare el levantamiento en el plan, o deje los apoyos solo apretados.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Precargado hasta levantar" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs preload 12,000 lb // lifting-intent
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Apretado" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  },
+  'loss-of-support': {
+    en: `# loss-of-support: vehicle not held if a support fails
 
 ## What it protects against
 
-A support that held the vehicle before the crew came can fail while they work: a tire, an air spring, a landing gear leg, the car below. The supports that the crew set must then hold.
+A support that held the vehicle before the crew arrived can fail while the crew works: a tire, an air spring, a landing gear leg, the car below. The supports that the crew set must then hold the vehicle.
 
 ## Calculation
 
@@ -1584,13 +3488,13 @@ The complete stabilization system is calculated again with one support removed a
 - the ground under the base of each strut;
 - with the policy \`ground under cribs may give way\`: the ground under each crib and each step chock.
 
-After each loss every vehicle must still rest, at every end of the ranges of weight and place. The load that each crib then carries is checked by crib-load.
+After each loss every vehicle must still rest on its supports, at every end of the ranges of weight and position. The load that each crib then carries is checked by crib-load.
 
-Some losses are a warning: a lost tire lets the vehicle down onto its rim, air springs let it down onto their stops, and a corner that folds lets it down onto the body beside it. If a car, a landing gear leg or an axle's springs fail, the vehicle falls: a danger.
+Some losses are a warning, because the vehicle drops only a short way: a flat tire lets it down onto the rim, air springs let it down onto their stops, and a corner that folds lets it down onto the body beside it. Every other loss is a danger.
 
-Couplings are not removed.
+The check does not remove couplings.
 
-The ground under cribs is not removed unless the policy says so. A crib stands on a broad base on ground that the crew inspected. The rule ground-bearing compares its pressure with the allowable bearing of that ground, and the crew inspects it again while they work. A strut stands on one small base that is also pushed outward, so the ground under it is always removed in turn. On ground that can thaw, wash out or cave in (a trench, a bank, a filled lot), set \`ground under cribs may give way\`: then the plan may not depend on any single crib.
+The check removes the ground under cribs only if the policy says so. A crib stands on a broad base on ground that the crew inspected. The rule ground-bearing compares its pressure with the allowable bearing of that ground, and the crew inspects it again while they work. A strut stands on one small base that is also pushed outward. The check therefore always removes the ground under each strut in turn. On ground that can thaw, wash out or cave in (a trench, a bank, a filled lot), set \`ground under cribs may give way\`. The plan must then not depend on any single crib.
 
 ## Sources
 
@@ -1655,7 +3559,98 @@ plan "On all its wheels" {
 }
 \`\`\`
 `,
-  'order-ground-up': `# order-ground-up: upper vehicle stabilized before the lower one
+    es: `# loss-of-support: vehículo no sostenido si falla un apoyo
+
+## Contra qué protege
+
+Un apoyo que sostenía el vehículo antes de llegar el equipo puede fallar mientras el equipo trabaja: un neumático, un resorte neumático, una pata de apoyo, el auto de abajo. Los apoyos que puso el equipo deben sostener entonces el vehículo.
+
+## Cálculo
+
+El sistema de estabilización completo se calcula otra vez, quitando un apoyo a la vez:
+
+- cada vehículo de abajo que no está acoplado;
+- las ruedas en cada extremo de cada eje;
+- los resortes neumáticos de un eje, o de una cabina;
+- cada pata de apoyo que está bajada;
+- cada esquina de un vehículo que está sobre su costado o su techo;
+- el suelo bajo la base de cada puntal;
+- con la norma \`ground under cribs may give way\`: el suelo bajo cada crib y cada calza escalonada.
+
+Después de cada pérdida todo vehículo debe seguir descansando en sus apoyos, en cada extremo de los intervalos de peso y posición. La carga que entonces lleva cada crib la comprueba crib-load.
+
+Algunas pérdidas son una advertencia, porque el vehículo baja poco: un neumático perdido lo baja hasta el rin, los resortes neumáticos hasta sus topes, y una esquina que se dobla hasta la carrocería que tiene al lado. Toda otra pérdida es un peligro.
+
+La comprobación no quita los acoples.
+
+La comprobación quita el suelo bajo los cribs solo si la norma lo dice. Un crib está sobre una base ancha en un suelo que el equipo revisó. La regla ground-bearing compara su presión con la capacidad admisible de ese suelo, y el equipo lo revisa otra vez mientras trabaja. Un puntal está sobre una base pequeña que además recibe un empuje hacia afuera. Por eso la comprobación quita siempre, uno por uno, el suelo bajo cada puntal. En un suelo que se puede deshelar, deslavar o derrumbar (una zanja, un talud, un terreno de relleno), escriba \`ground under cribs may give way\`. El plan no debe depender entonces de ningún crib solo.
+
+## Fuentes
+
+- Qué pérdidas se comprueban, y que el suelo bajo los cribs se juzga por su presión: práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Solo el auto sostiene esa esquina" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle truck : StraightTruck { // loss-of-support
+    cargo "mercancía" 9,000 lb from 12 ft to 24 ft
+    no tire at axle 2, driver side
+  }
+  vehicle car : Sedan { // loss-of-support
+    at     22 ft, driver side 1 ft
+    bears  truck at rail
+  }
+}
+\`\`\`
+
+### En un suelo que se puede deslavar
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+policy OurPolicy : Shipped {
+  ground under cribs  may give way  source stated
+}
+
+plan "Un crib sostiene esa esquina" {
+  policy OurPolicy
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle truck : StraightTruck { // loss-of-support
+    cargo "mercancía" 9,000 lb from 12 ft to 24 ft
+    no tire at axle 2, driver side
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        20 ft 6 in, driver side 39.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Sobre todas sus ruedas" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+}
+\`\`\`
+`,
+  },
+  'order-ground-up': {
+    en: `# order-ground-up: upper vehicle stabilized before the lower one
 
 ## What it protects against
 
@@ -1663,7 +3658,7 @@ A support built on something loose moves with it. Stabilize the lower vehicle fi
 
 ## Calculation
 
-No calculation. Every step that stabilizes the upper vehicle must wait, by its place in the list or by \`after\`, for a step that stabilizes the lower one.
+None. Every step that stabilizes the upper vehicle must wait for a step that stabilizes the lower one. A step waits by its place in the list, or by \`after\`.
 
 ## Sources
 
@@ -1747,15 +3742,109 @@ plan "The car first" {
 }
 \`\`\`
 `,
-  'order-missing': `# order-missing: steps missing or out of order
+    es: `# order-ground-up: vehículo de arriba estabilizado antes que el de abajo
+
+## Contra qué protege
+
+Un apoyo armado sobre algo suelto se mueve con ello. Estabilice primero el vehículo de abajo, y ponga una placa antes del apoyo que va encima.
+
+## Cálculo
+
+Ninguno. Todo paso que estabiliza el vehículo de arriba debe esperar a un paso que estabiliza el de abajo. Un paso espera por su lugar en la lista, o por \`after\`.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Primero el remolque" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at      25 ft, passenger side 1 ft
+    heading across to passenger side
+    bears   trailer at rail from 23 ft 6 in to 26 ft 6 in
+  }
+  crib C1 {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   2
+    wedges    1 pair, 0.5 to 2 in
+    at        22 ft, driver side 6 ft 6 in
+    captures  car rocker
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 build   A // order-ground-up
+    2 capture car  with cribs C1
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Primero el auto" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at      25 ft, passenger side 1 ft
+    heading across to passenger side
+    bears   trailer at rail from 23 ft 6 in to 26 ft 6 in
+  }
+  crib C1 {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   2
+    wedges    1 pair, 0.5 to 2 in
+    at        22 ft, driver side 6 ft 6 in
+    captures  car rocker
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 capture car  with cribs C1
+    2 build   A
+  }
+}
+\`\`\`
+`,
+  },
+  'order-missing': {
+    en: `# order-missing: steps missing or out of order
 
 ## What it protects against
 
-A support that no step puts in is not there when it is needed. A support put in too early has nothing to rest on.
+A support that no step puts in is not there when it is needed. A support that is put in too early has nothing to rest on.
 
 ## Calculation
 
-No calculation. The check requires that:
+None. The check requires that:
 
 - a step puts in every support;
 - chocks come before cribs and struts;
@@ -1834,7 +3923,96 @@ plan "Both are built" {
 }
 \`\`\`
 `,
-  'part-cannot-bear': `# part-cannot-bear: support under a part that cannot bear
+    es: `# order-missing: pasos que faltan o están en mal orden
+
+## Contra qué protege
+
+Un apoyo que ningún paso pone no está cuando hace falta. Un apoyo puesto demasiado pronto no tiene sobre qué descansar.
+
+## Cálculo
+
+Ninguno. La comprobación exige que:
+
+- un paso ponga cada apoyo;
+- las calzas vayan antes que los cribs y los puntales;
+- una correa se tense cuando estén puestos sus dos extremos;
+- un puntal se asegure antes de revisarlo;
+- los pasos no se esperen unos a otros en círculo.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Ningún paso arma B" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  crib B { // order-missing
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, passenger side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 build A
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Se arman los dos" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  crib B {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, passenger side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 build A
+    2 build B
+  }
+}
+\`\`\`
+`,
+  },
+  'part-cannot-bear': {
+    en: `# part-cannot-bear: support under a part that cannot bear
 
 ## What it protects against
 
@@ -1842,7 +4020,7 @@ Sheet metal, tanks, moving parts and brackets fold or turn under a load that the
 
 ## Calculation
 
-No calculation. The vehicle states for each part whether it can bear, and if not, why.
+None. The vehicle states for each part whether it can bear, and if not, why. The rule checks the part that a crib or step chock captures, and the part that it stands on.
 
 ## Sources
 
@@ -1869,6 +4047,33 @@ plan "Under a part that folds" {
 }
 \`\`\`
 
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A crib on a car's roof" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at       25 ft, passenger side 1 ft
+    heading  across to passenger side
+    area roof {
+      height 30 in
+    }
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   2
+    wedges    4 pairs, 0.5 to 2 in
+    at        25 ft 6 in, driver side 3 ft 6.75 in
+    stands on car roof // part-cannot-bear
+    captures  rail, joists
+  }
+}
+\`\`\`
+
 ## Safe
 
 \`\`\`crib
@@ -1890,7 +4095,92 @@ plan "Under rail and joists" {
 }
 \`\`\`
 `,
-  'policy-loosened': `# policy-loosened: limit made less safe
+    es: `# part-cannot-bear: apoyo bajo una parte que no puede llevar carga
+
+## Contra qué protege
+
+La chapa, los tanques, las partes móviles y los soportes se doblan o giran con una carga que el bastidor llevaría.
+
+## Cálculo
+
+Ninguno. El vehículo indica de cada parte si puede llevar carga, y si no, por qué. La regla comprueba la parte que captura un crib o una calza escalonada, y la parte sobre la que está.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Bajo una parte que se dobla" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   12
+    wedges    1 pair, 0.5 to 2 in
+    at        3 ft, center
+    captures  kingpin // part-cannot-bear
+  }
+}
+\`\`\`
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Un crib sobre el techo de un auto" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at       25 ft, passenger side 1 ft
+    heading  across to passenger side
+    area roof {
+      height 30 in
+    }
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   2
+    wedges    4 pairs, 0.5 to 2 in
+    at        25 ft 6 in, driver side 3 ft 6.75 in
+    stands on car roof // part-cannot-bear
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Bajo larguero y viguetas" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  },
+  'policy-loosened': {
+    en: `# policy-loosened: policy limit made less safe
 
 ## What it protects against
 
@@ -1898,7 +4188,7 @@ People who rely on the plan expect the usual limit and do not see that it was lo
 
 ## Calculation
 
-No calculation. Each limit of a policy is compared with the limit that it replaces. A tighter limit is not reported. A looser limit needs a reason, and it shows on every sheet.
+None. The rule compares each limit of a policy with the limit that it replaces. It does not report a tighter limit. A looser limit needs a reason, and every sheet shows it.
 
 ## Sources
 
@@ -1938,7 +4228,57 @@ plan "Tighter than shipped" {
 }
 \`\`\`
 `,
-  'post-slender': `# post-slender: post too slender
+    es: `# policy-loosened: límite de la norma hecho menos seguro
+
+## Contra qué protege
+
+Quienes confían en el plan esperan el límite de siempre y no ven que se aflojó.
+
+## Cálculo
+
+Ninguno. La regla compara cada límite de una norma con el límite que reemplaza. No señala un límite más estricto. Un límite menos estricto necesita una razón, y todas las hojas lo muestran.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+policy OurPolicy : Shipped {
+  height ratio all contacts 4 source stated because "prueba con cuñas más largas" // policy-loosened
+}
+
+plan "Menos estricta que la de la herramienta" {
+  policy OurPolicy
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+policy OurPolicy : Shipped {
+  height ratio all contacts 2 source stated
+}
+
+plan "Más estricta que la de la herramienta" {
+  policy OurPolicy
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+}
+\`\`\`
+`,
+  },
+  'post-slender': {
+    en: `# post-slender: post too slender
 
 ## What it protects against
 
@@ -1949,7 +4289,7 @@ A long, thin post buckles long before the wood crushes. It gives little warning.
     slenderness = length ÷ least depth          180 in ÷ 3.5 in = 51.43
     limit       = 50
 
-The length is measured from base to head. Plies nailed together count with their full depth. The loss at the nails is taken off in the capacity of the post.
+The length is measured from base to head. Plies that are nailed together count with their full depth. The capacity of the post includes the reduction for nailed plies.
 
 ## Sources
 
@@ -1972,7 +4312,7 @@ strut type ThinPost {
   post Fir2x4
 }
 
-plan "A two by four on edge" {
+plan "A 2x4 on edge" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -1991,7 +4331,7 @@ use "library/vehicles.crib"
 use "library/gear.crib"
 use "library/ties.crib"
 
-plan "Two four by fours, tied" {
+plan "Two 4x4 posts, strapped" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -2009,7 +4349,80 @@ plan "Two four by fours, tied" {
 }
 \`\`\`
 `,
-  'push-margin': `# push-margin: holds too small a side push
+    es: `# post-slender: poste demasiado esbelto
+
+## Contra qué protege
+
+Un poste largo y delgado se pandea mucho antes de que la madera se aplaste. Da poco aviso.
+
+## Cálculo
+
+    esbeltez = largo ÷ canto menor              180 in ÷ 3.5 in = 51.43
+    límite   = 50
+
+El largo se mide de la base a la cabeza. Las capas clavadas entre sí cuentan con todo su canto. La capacidad del poste incluye la reducción por capas clavadas.
+
+## Fuentes
+
+- 50 en servicio, 75 al levantarlo: de memoria, NDS 2018, 3.7.1.4. Un poste que sostiene una carga sobre personas está en servicio.
+
+La norma de un departamento puede fijar otro límite, con su propia fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/ties.crib"
+
+timber Fir2x4 {
+  size     2x4
+  dressed  1.5 in by 3.5 in
+  species  DouglasFir
+}
+strut type ThinPost {
+  post Fir2x4
+}
+
+plan "Un 2x4 de canto" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : ThinPost {
+    head  trailer rail near 14 ft, driver side
+    base  6 ft out // post-slender, strut-angle
+    lock  pinned
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Dos postes 4x4, amarrados" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Post4x4 {
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : Post4x4 {
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
+}
+\`\`\`
+`,
+  },
+  'push-margin': {
+    en: `# push-margin: holds too small a side push
 
 ## What it protects against
 
@@ -2088,7 +4501,88 @@ plan "Chocked, and low" {
 }
 \`\`\`
 `,
-  'size-up-missing': `# size-up-missing: size-up incomplete
+    es: `# push-margin: aguanta un empuje lateral demasiado pequeño
+
+## Contra qué protege
+
+Una herramienta, una carga que se mueve o un segundo vehículo empuja el vehículo de lado, y resbala o vuelca.
+
+## Cálculo
+
+El sistema de estabilización completo se empuja a la altura que fija la norma, desde 24 direcciones. En cada dirección la comprobación busca el mayor empuje con el que las fuerzas todavía se pueden equilibrar:
+
+- un contacto empuja y nunca tira; su rozamiento es como mucho rozamiento × carga;
+- un contacto de crib lleva como mucho su capacidad, y un crib vuelca cuando la fuerza sobre su cara superior apunta fuera de su base;
+- un puntal solo empuja, hasta su carga nominal; su base resbala si no la sujeta el rozamiento o una correa;
+- una correa o cadena solo tira, hasta su valor nominal;
+- una rueda no resiste rodar si su eje no está calzado. Los frenos no se cuentan;
+- a un vehículo que está sobre su costado o su techo lo sujeta el rozamiento de su carrocería con el suelo, en las esquinas de su contorno. Los apoyos puestos a su lado no sujetan mejor, porque no es seguro que la carga pase a ellos. Si no se conoce ese rozamiento, la comprobación dice que no se pudo hacer;
+- la pendiente y las cargas de las herramientas actúan todo el tiempo.
+
+A mano, para un bloque sin otro apoyo: resbala a rozamiento × peso, o vuelca a peso × la mitad de su ancho ÷ altura del empuje, lo que ocurra primero.
+
+    rozamiento 0.6, medio ancho 3 ft, empuje a 7 ft 6 in: 60 % para resbalar, 3 ft ÷ 7 ft 6 in = 40 % para volcar
+
+Dos límites del método:
+
+1. El método no añade precarga. Un puntal que empujaría el vehículo en la dirección del empuje no cuenta. De otro modo, en el cálculo dos puntales se podrían apretar uno contra otro y dar un rozamiento que nadie aplicó.
+2. El resultado es el empuje que el sistema _puede_ aguantar: se halló una manera de repartir las fuerzas. El rozamiento seco no garantiza que se repartan así. El margen de la norma cubre esto.
+
+Un puntal sin correa cuya base resbala no añade nada hasta que se amarre su base.
+
+## Fuentes
+
+- 10 % de la carga vertical, de lado: _FEMA Rescue Specialist course_, módulo 1A.
+- Un reparto que se equilibra y no pasa ningún límite es una cota inferior: de memoria, análisis límite.
+- Rozamiento: las líneas de la superficie y de la norma. Bajo un vehículo que está sobre su costado o su techo: el \`body friction\` de la superficie, en su extremo bajo.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+policy Careful : Shipped {
+  push margin 60 %
+}
+
+plan "Solo sobre sus ruedas" {
+  ground { surface asphalt; grade 0 % toward rear }
+  policy Careful
+  vehicle trailer : VanTrailer53 { // push-margin
+    cargo "mercancía" 40,000 lb from 4 ft to 48 ft height 8 ft
+  }
+}
+\`\`\`
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Sobre su costado, en pendiente" {
+  ground { surface concrete; grade 4 % toward front }
+  vehicle truck : StraightTruck { // push-margin
+    position on its driver side
+    cargo   "mercancía" 8,000 lb from 10 ft to 28 ft height 60 in
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Calzado, y bajo" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 {
+    cargo "placa de acero" 20,000 lb from 4 ft to 48 ft height 5 ft
+  }
+  chock K1 { under trailer; holds both directions }
+}
+\`\`\`
+`,
+  },
+  'size-up-missing': {
+    en: `# size-up-missing: size-up incomplete
 
 ## What it protects against
 
@@ -2096,7 +4590,7 @@ Fuel, batteries, cargo and the energy stored in brakes injure crews who did not 
 
 ## Calculation
 
-No calculation. The plan states what was found for fuel, battery, cargo and brakes.
+None. The plan must state what was found for fuel, battery, cargo and brakes.
 
 ## Sources
 
@@ -2107,7 +4601,7 @@ No calculation. The plan states what was found for fuel, battery, cargo and brak
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Not a word of the brakes" {
+plan "Brakes not stated" {
   vehicle trailer : VanTrailer53
   size up { // size-up-missing
     fuel    "none on the trailer"
@@ -2122,7 +4616,7 @@ plan "Not a word of the brakes" {
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "All four said" {
+plan "All four stated" {
   vehicle trailer : VanTrailer53
   size up {
     fuel    "none on the trailer"
@@ -2133,7 +4627,54 @@ plan "All four said" {
 }
 \`\`\`
 `,
-  'slid-in-unchecked': `# slid-in-unchecked: slid-in crib not checked
+    es: `# size-up-missing: evaluación incompleta
+
+## Contra qué protege
+
+El combustible, las baterías, la carga y la energía guardada en los frenos hieren a los equipos que no los revisaron.
+
+## Cálculo
+
+Ninguno. El plan debe indicar qué se encontró del combustible, la batería, la carga y los frenos.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Frenos no indicados" {
+  vehicle trailer : VanTrailer53
+  size up { // size-up-missing
+    fuel    "ninguno en el remolque"
+    battery "ninguna"
+    cargo   "papel en tarimas"
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Los cuatro indicados" {
+  vehicle trailer : VanTrailer53
+  size up {
+    fuel    "ninguno en el remolque"
+    battery "ninguna"
+    cargo   "papel en tarimas"
+    brakes  "frenos de resorte puestos"
+  }
+}
+\`\`\`
+`,
+  },
+  'slid-in-unchecked': {
+    en: `# slid-in-unchecked: slid-in crib not checked
 
 ## What it protects against
 
@@ -2198,7 +4739,74 @@ plan "The far side is checked" {
 }
 \`\`\`
 `,
-  'stage-unsafe': `# stage-unsafe: unsafe while partly built
+    es: `# slid-in-unchecked: crib deslizado sin revisar
+
+## Contra qué protege
+
+Los contactos del lado lejano de un crib que se deslizó a su lugar no se ven. Puede que no toquen la parte que deben cargar.
+
+## Cálculo
+
+No hay cálculo. La verificación exige que un paso posterior revise cada crib marcado \`slid in\` o que un paso \`slide\` mueve a su lugar.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Nadie mira el lado lejano" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    slid in // slid-in-unchecked
+  }
+  steps {
+    1 build A
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Se revisa el lado lejano" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+    slid in
+  }
+  steps {
+    1 build A
+    2 check A
+  }
+}
+\`\`\`
+`,
+  },
+  'stage-unsafe': {
+    en: `# stage-unsafe: plan unsafe while partly built
 
 ## What it protects against
 
@@ -2206,7 +4814,7 @@ A stabilization system that holds when complete can fail while it is built or ta
 
 ## Calculation
 
-Each step that puts something in or takes something out makes a stage. Every vehicle must rest at each stage. If one stage survives the loss of a support, the next stage must survive it too.
+Each step that puts something in or takes something out makes a stage. Every vehicle must rest on its supports at each stage. If a vehicle is held after the loss of a support at one stage, it must also be held after that loss at the next stage.
 
     step 1 builds cribs A and B: the front of the trailer is held
     step 2 takes crib B away: the front corner on that side is no longer held
@@ -2270,7 +4878,7 @@ vehicle type DroppedTrailer : VanTrailer53 {
   }
 }
 
-plan "Only built up" {
+plan "Built without removal" {
   ground { surface asphalt; grade 0 % toward rear }
   vehicle trailer : DroppedTrailer {
     cargo "freight" 20,000 lb from 4 ft to 48 ft height 5 ft
@@ -2300,7 +4908,111 @@ plan "Only built up" {
 }
 \`\`\`
 `,
-  'strut-angle': `# strut-angle: strut too flat, too steep, or not at its written angle
+    es: `# stage-unsafe: plan inseguro a medio armar
+
+## Contra qué protege
+
+Un sistema de estabilización que aguanta completo puede fallar mientras se arma o se desmonta.
+
+## Cálculo
+
+Cada paso que pone o quita algo forma una etapa. En cada etapa todo vehículo debe descansar en sus apoyos. Si un vehículo queda sostenido después de perder un apoyo en una etapa, también debe quedar sostenido después de esa pérdida en la etapa siguiente.
+
+    el paso 1 arma los cribs A y B: el frente del remolque está sostenido
+    el paso 2 quita el crib B: la esquina delantera de ese lado ya no está sostenida
+
+Un apoyo que llevaba la carga antes de poner uno nuevo la sigue llevando. Un apoyo nuevo empieza sin carga, o con la precarga de sus cuñas, y comparte solo los cambios que vienen después.
+
+## Fuentes
+
+- Cada etapa se comprueba como un sistema aparte: práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+vehicle type DroppedTrailer : VanTrailer53 {
+  points kingpin {
+    carries 5,000 to 6,400 lb empty stiffness 20,000 lb per in raised
+  }
+}
+
+plan "Un crib quitado y puesto otra vez" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : DroppedTrailer {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft height 5 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  crib B {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, passenger side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 build A, B
+    2 remove B // stage-unsafe
+    3 build B
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+vehicle type DroppedTrailer : VanTrailer53 {
+  points kingpin {
+    carries 5,000 to 6,400 lb empty stiffness 20,000 lb per in raised
+  }
+}
+
+plan "Armado sin quitar nada" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : DroppedTrailer {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft height 5 ft
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  crib B {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, passenger side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1 build A
+    2 build B
+  }
+}
+\`\`\`
+`,
+  },
+  'strut-angle': {
+    en: `# strut-angle: strut too flat, too steep, or not at its stated angle
 
 ## What it protects against
 
@@ -2310,7 +5022,7 @@ A flat strut pushes its base out more than it pushes up. A steep strut holds not
 
     angle = arctan(rise ÷ run)
 
-The rise is from base to head, the run is along the ground. The angle is always calculated from head and base, never taken from the written angle alone. Limits of the shipped policy: at least 45 deg, at most 75 deg.
+The rise is from base to head, the run is along the ground. The rule always calculates the angle from head and base. It never relies on the stated angle alone. Limits of the shipped policy: at least 45 deg, at most 75 deg.
 
 ## Sources
 
@@ -2324,7 +5036,7 @@ use "library/vehicles.crib"
 use "library/gear.crib"
 use "library/ties.crib"
 
-plan "Feet too far out" {
+plan "Base too far out" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -2371,7 +5083,80 @@ plan "At 45 degrees" {
 }
 \`\`\`
 `,
-  'strut-head': `# strut-head: strut head on a part that moves or cannot bear
+    es: `# strut-angle: puntal demasiado tendido, demasiado empinado, o distinto de su ángulo indicado
+
+## Contra qué protege
+
+Un puntal tendido empuja su base más hacia afuera que hacia arriba. Un puntal empinado no sostiene nada de lado.
+
+## Cálculo
+
+    ángulo = arctan(subida ÷ recorrido)
+
+La subida va de la base a la cabeza, el recorrido va por el suelo. La regla calcula siempre el ángulo con la cabeza y la base. Nunca se fía solo del ángulo indicado. Límites de la norma que viene con la herramienta: al menos 45 deg, como mucho 75 deg.
+
+## Fuentes
+
+- Unos 45 deg y no más tendido: práctica común, sin fuente.
+- 45 deg usual, 60 deg máximo para puntales inclinados de apuntalamiento: de memoria, _US Army Corps of Engineers Shoring Operations Guide_, sección 2.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Base demasiado afuera" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft {
+    head  trailer rail near 14 ft, driver side
+    base  6 ft out // strut-angle
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    base  3 ft 4 in out
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "A 45 grados" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft {
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
+}
+\`\`\`
+`,
+  },
+  'strut-head': {
+    en: `# strut-head: strut head on a part that moves or cannot bear
 
 ## What it protects against
 
@@ -2437,11 +5222,79 @@ plan "Heads under the rails" {
 }
 \`\`\`
 `,
-  'strut-length': `# strut-length: strut too short or too long
+    es: `# strut-head: cabeza de puntal en una parte que se mueve o no puede llevar carga
+
+## Contra qué protege
+
+Una cabeza de puntal en una puerta, un capó, una cabina con resortes o una chapa resbala o se desgarra con la carga.
+
+## Cálculo
+
+La cabeza debe estar bajo la parte:
+
+    distancia de la cabeza al borde de la parte ≤ alcance hasta la vigueta (2 in)
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Cabeza en las patas subidas" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft {
+    head  trailer legs near 9 ft, driver side // strut-head
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Cabezas bajo los largueros" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft {
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
+}
+\`\`\`
+`,
+  },
+  'strut-length': {
+    en: `# strut-length: strut too short or too long
 
 ## What it protects against
 
-A strut that does not reach is extended past its last hole or set on something loose.
+A crew extends a strut that does not reach past its last hole, or sets it on something loose.
 
 ## Calculation
 
@@ -2459,7 +5312,7 @@ use "library/vehicles.crib"
 use "library/gear.crib"
 use "library/ties.crib"
 
-plan "Eight feet do not reach" {
+plan "Strut too short" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -2502,7 +5355,74 @@ plan "Within its range" {
 }
 \`\`\`
 `,
-  'strut-load': `# strut-load: strut overloaded
+    es: `# strut-length: puntal demasiado corto o demasiado largo
+
+## Contra qué protege
+
+Un equipo extiende el puntal que no llega más allá de su último agujero, o lo pone sobre algo suelto.
+
+## Cálculo
+
+    largo = √(recorrido² + subida²)
+    largo mínimo ≤ largo ≤ largo máximo
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Puntal demasiado corto" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft {
+    head  trailer rail near 14 ft, driver side
+    base  9 ft out // strut-length
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Dentro de su alcance" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft {
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
+}
+\`\`\`
+`,
+  },
+  'strut-load': {
+    en: `# strut-load: strut overloaded
 
 ## What it protects against
 
@@ -2513,7 +5433,7 @@ A strut loaded beyond its rating buckles without warning. The longer the strut, 
     load along the strut = upward part ÷ sin(angle)
     load ≤ rating at that length
 
-The rating is the row of the manufacturer's table for that length, or the next longer row. Between two rows the lower rating counts. Beyond the table there is no rating. A timber post is calculated by the NDS column formula.
+The rating is the row of the manufacturer's table for that length. Between two rows, the rating of the longer length counts. Beyond the table there is no rating. A timber post is calculated by the NDS column formula.
 
 ## Sources
 
@@ -2527,7 +5447,7 @@ use "library/vehicles.crib"
 use "library/gear.crib"
 use "library/ties.crib"
 
-plan "A strut that nobody rated" {
+plan "Strut without a rating" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 40,000 lb from 4 ft to 48 ft
   }
@@ -2570,7 +5490,77 @@ plan "Rated struts" {
 }
 \`\`\`
 `,
-  'strut-lock': `# strut-lock: strut without a mechanical lock
+    es: `# strut-load: puntal sobrecargado
+
+## Contra qué protege
+
+Un puntal cargado más allá de su valor nominal se pandea sin aviso. Cuanto más largo el puntal, menor su valor nominal.
+
+## Cálculo
+
+    carga a lo largo del puntal = parte hacia arriba ÷ sin(ángulo)
+    carga ≤ valor nominal a ese largo
+
+El valor nominal es la fila de la tabla del fabricante para ese largo. Entre dos filas cuenta el valor del largo mayor. Más allá de la tabla no hay valor. Un poste de madera se calcula con la fórmula de columnas de la NDS.
+
+## Fuentes
+
+- Valores nominales: el tipo del puntal, con su fuente.
+- Postes de madera: NDS 2018, 3.7.1.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Puntal sin valor nominal" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 40,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : UnratedStrut { // strut-load
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : UnratedStrut { // strut-load
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Puntales con valor nominal" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft {
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
+}
+\`\`\`
+`,
+  },
+  'strut-lock': {
+    en: `# strut-lock: strut without a mechanical lock
 
 ## What it protects against
 
@@ -2578,7 +5568,7 @@ A strut held only by oil or air comes down when a seal or a hose fails.
 
 ## Calculation
 
-No calculation. Pin the strut or set its lock collar before anyone relies on it.
+None. Pin the strut or set its lock collar before anyone relies on it.
 
 ## Sources
 
@@ -2638,15 +5628,85 @@ plan "Pinned" {
 }
 \`\`\`
 `,
-  'strut-one-sided': `# strut-one-sided: struts on one side only
+    es: `# strut-lock: puntal sin seguro mecánico
+
+## Contra qué protege
+
+Un puntal sostenido solo por aceite o aire baja cuando falla un sello o una manguera.
+
+## Cálculo
+
+Ninguno. Ponga el pasador al puntal, o apriete su collar de seguro, antes de que alguien confíe en él.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Sobre su bomba" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft {
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out
+    lock  pump only // strut-lock
+  }
+  strut S2 : Strut4to8ft {
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
+}
+\`\`\`
+
+\`\`\`crib fixed
+    lock  pinned
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Con pasador" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft {
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
+}
+\`\`\`
+`,
+  },
+  'strut-one-sided': {
+    en: `# strut-one-sided: struts on one side only
 
 ## What it protects against
 
-Struts on one side push a vehicle over to the other side.
+Struts on one side only can push a vehicle over to the other side.
 
 ## Calculation
 
-No calculation. A vehicle with struts on one side needs struts on the other side too.
+None. A vehicle with struts on one side needs struts on the other side too.
 
 ## Sources
 
@@ -2696,7 +5756,67 @@ plan "Both sides" {
 }
 \`\`\`
 `,
-  'strut-slip': `# strut-slip: strut base slides
+    es: `# strut-one-sided: puntales de un solo lado
+
+## Contra qué protege
+
+Los puntales de un solo lado pueden empujar el vehículo hasta volcarlo hacia el otro.
+
+## Cálculo
+
+Ninguno. Un vehículo con puntales en un lado necesita puntales también en el otro.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Solo el lado del conductor" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft { // strut-one-sided
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Ambos lados" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft {
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
+}
+\`\`\`
+`,
+  },
+  'strut-slip': {
+    en: `# strut-slip: strut base slides
 
 ## What it protects against
 
@@ -2708,10 +5828,13 @@ A base that slides takes the strut away as soon as the load comes on. Without a 
 
 Friction alone holds a base only if cos(angle) ≤ friction × sin(angle). Otherwise a strap must pull back against the thrust.
 
+The friction that counts is the lowest of three: base plate (policy), pad and surface. Under a post, and under a pad of timber or plywood, the friction of the surface with timber counts. Under anything else, the lowest friction of the surface counts.
+
 ## Sources
 
 - The incline: OpenStax University Physics, volume 1, section 6.2.
 - 0.3 under a base: OpenStax University Physics, volume 1, Table 6.1, metal on wood, moving.
+- Timber and metal on each surface: the source given with the surface.
 
 ## Unsafe
 
@@ -2762,11 +5885,82 @@ plan "Tied base to base" {
 }
 \`\`\`
 `,
-  'tie-anchor': `# tie-anchor: strap or chain on an anchor that may not hold
+    es: `# strut-slip: la base del puntal resbala
+
+## Contra qué protege
+
+Una base que resbala se lleva el puntal en cuanto llega la carga. Sin correa, ese puntal no sostiene nada.
+
+## Cálculo
+
+    rozamiento necesario = 1 ÷ tan(ángulo)          a 45 deg: 1
+
+El rozamiento por sí solo sujeta una base únicamente si cos(ángulo) ≤ rozamiento × sin(ángulo). Si no, una correa debe tirar en contra del empuje.
+
+El rozamiento que cuenta es el menor de tres: placa base (norma), placa y superficie. Bajo un poste, y bajo una placa de madera o contrachapado, cuenta el rozamiento de la superficie con madera. Bajo cualquier otra cosa, cuenta el menor rozamiento de la superficie.
+
+## Fuentes
+
+- El plano inclinado: _OpenStax University Physics_, volumen 1, sección 6.2.
+- 0.3 bajo una base: _OpenStax University Physics_, volumen 1, tabla 6.1, metal sobre madera, en movimiento.
+- Madera y metal en cada superficie: la fuente que se da con la superficie.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Sin amarrar" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft {
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out // strut-slip
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out // strut-slip
+    lock  pinned
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Amarrados base con base" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft {
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
+}
+\`\`\`
+`,
+  },
+  'tie-anchor': {
+    en: `# tie-anchor: strap or chain on an anchor that may not hold
 
 ## What it protects against
 
-A strap holds no more than its anchor.
+A strap holds no more than its anchor holds.
 
 ## Calculation
 
@@ -2785,7 +5979,7 @@ use "library/vehicles.crib"
 use "library/gear.crib"
 use "library/ties.crib"
 
-plan "Nobody knows what the tree holds" {
+plan "Anchor capacity not known" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 20,000 lb from 4 ft to 48 ft
   }
@@ -2836,7 +6030,83 @@ plan "Base to base" {
 }
 \`\`\`
 `,
-  'tie-load': `# tie-load: strap or chain overloaded
+    es: `# tie-anchor: correa o cadena en un anclaje que quizá no aguante
+
+## Contra qué protege
+
+Una correa no aguanta más de lo que aguanta su anclaje.
+
+## Cálculo
+
+    tiro ≤ capacidad del anclaje
+
+Indique la capacidad de un anclaje en el suelo. Una capacidad desconocida nunca cuenta como suficiente.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Capacidad del anclaje desconocida" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft {
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
+  anchor Tree {
+    at    14 ft, driver side 30 ft
+    holds unknown
+  }
+  strap T2 : RatchetStrap2in {
+    from S1 base
+    to   Tree // tie-anchor
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Base con base" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft {
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
+}
+\`\`\`
+`,
+  },
+  'tie-load': {
+    en: `# tie-load: strap or chain overloaded
 
 ## What it protects against
 
@@ -2847,7 +6117,7 @@ A strap that breaks lets both strut bases go at once.
     pull = load along the strut × (cos(angle) − friction × sin(angle)) ÷ share of the pull along the thrust
     pull ≤ working load limit
 
-The share is the part of the pull in the direction in which the base would slide. If the strap rises, friction × its rise ÷ its length is taken off, because the strap lifts the base.
+The share is the part of the pull in the direction in which the base would slide. A strap that rises from the base also lifts it. The share is then reduced by friction × rise ÷ length of the strap.
 
 The pull is the larger of the pretension set by hand and the pull from the base.
 
@@ -2866,7 +6136,7 @@ strap type NoTag {
   rating unknown
 }
 
-plan "A strap that nobody rated" {
+plan "Strap without a rating" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 40,000 lb from 4 ft to 48 ft
   }
@@ -2909,7 +6179,82 @@ plan "A chain" {
 }
 \`\`\`
 `,
-  'tie-missing': `# tie-missing: strut base not strapped
+    es: `# tie-load: correa o cadena sobrecargada
+
+## Contra qué protege
+
+Una correa que se corta suelta las dos bases de puntal a la vez.
+
+## Cálculo
+
+    tiro = carga a lo largo del puntal × (cos(ángulo) − rozamiento × sin(ángulo)) ÷ parte del tiro en la dirección del empuje
+    tiro ≤ carga límite de trabajo
+
+Esa parte es la del tiro en la dirección en que resbalaría la base. Una correa que sube desde la base además la levanta. La parte se reduce entonces en rozamiento × subida ÷ largo de la correa.
+
+El tiro es el mayor de dos: la pretensión puesta a mano y el tiro de la base.
+
+## Fuentes
+
+- Cargas límite de trabajo de correas y cadenas sin marca: 49 CFR 393.108.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+strap type NoTag {
+  rating unknown
+}
+
+plan "Correa sin valor nominal" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 40,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft {
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : NoTag { from S1 base to S2 base } // tie-load
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Una cadena" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft {
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  chain T1 : Chain70_3_8in { from S1 base to S2 base }
+}
+\`\`\`
+`,
+  },
+  'tie-missing': {
+    en: `# tie-missing: strut base not strapped
 
 ## What it protects against
 
@@ -2974,7 +6319,74 @@ plan "Strapped base to base" {
 }
 \`\`\`
 `,
-  'tipping': `# tipping: tips over under a small push
+    es: `# tie-missing: base de puntal sin amarrar
+
+## Contra qué protege
+
+Un puntal inclinado empuja su propia base hacia afuera. Sin correa la base resbala y la carga baja.
+
+## Cálculo
+
+    empuje en la base = fuerza a lo largo del puntal × cos(ángulo)
+
+No se fíe solo del rozamiento. Tienda una correa entre las bases de dos puntales opuestos, o de la base a un anclaje.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Sin correa" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft { // tie-missing
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft { // tie-missing
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Amarrados base con base, con correa" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  strut S1 : Strut4to8ft {
+    head  trailer rail near 14 ft, driver side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  trailer rail near 14 ft, passenger side
+    base  3 ft 4 in out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap2in { from S1 base to S2 base }
+}
+\`\`\`
+`,
+  },
+  'tipping': {
+    en: `# tipping: vehicle tips over under a small push
 
 ## What it protects against
 
@@ -2984,12 +6396,12 @@ A vehicle with a high center of gravity near the edge of its supports tips over 
 
 Moments about the line over which it would tip, with a push at the height of the center of gravity:
 
-    push × height = weight × distance of the center inside that line
+    push × height = weight × distance of the center of gravity inside that line
     push ÷ weight = distance ÷ height              36 in ÷ 90 in = 40 %
 
-The distance is to the nearest line between the places that hold the vehicle up. On a grade it is measured from where the weight acts, height × grade downhill of the center of gravity. The height is the high end of its range. The worst end of all ranges counts.
+The distance is to the nearest line between the places that hold the vehicle up. On a grade it is measured from where the weight acts, height × grade downhill of the center of gravity. The height is the high end of its range. The worst combination of the ends of all ranges counts.
 
-The policy sets the push that the vehicle must hold. The check is for vehicles without struts. With struts, the push from all sides is the check: see push-margin.
+The policy sets the push that the vehicle must hold. This check is for vehicles without struts. For vehicles with struts, the rule push-margin checks the push from all sides.
 
 ## Sources
 
@@ -3032,7 +6444,67 @@ plan "Stacked low" {
 }
 \`\`\`
 `,
-  'unsupported-end': `# unsupported-end: end not supported
+    es: `# tipping: el vehículo vuelca con un empuje pequeño
+
+## Contra qué protege
+
+Un vehículo con un centro de gravedad alto y cerca del borde de sus apoyos vuelca con un empujón, o cuando su carga se mueve.
+
+## Cálculo
+
+Momentos respecto a la línea sobre la que volcaría, con un empuje a la altura del centro de gravedad:
+
+    empuje × altura = peso × distancia del centro de gravedad hacia dentro de esa línea
+    empuje ÷ peso = distancia ÷ altura             36 in ÷ 90 in = 40 %
+
+La distancia es a la línea más cercana entre los lugares que sostienen el vehículo. En una pendiente se mide desde donde actúa el peso, altura × pendiente cuesta abajo del centro de gravedad. La altura es el extremo alto de su intervalo. Cuenta la peor combinación de los extremos de todos los intervalos.
+
+La norma fija el empuje que el vehículo debe aguantar. Esta comprobación es para vehículos sin puntales. Para vehículos con puntales, la regla push-margin comprueba el empuje desde todos los lados.
+
+## Fuentes
+
+- Resbalar o volcar: Baker y Haynes, _Engineering Statics_, capítulo 9.
+- La mitad de la trocha sobre la altura del centro de gravedad: NHTSA, _rollover rulemaking_, capítulo V.
+- El empuje que debe aguantar: la línea de la norma.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+vehicle type TallTrailer : VanTrailer53 {
+  center 60 to 70 in high
+}
+
+policy Careful : Shipped {
+  push margin 40 %
+}
+
+plan "Apilado alto" {
+  ground { surface asphalt; grade 0 % toward rear }
+  policy Careful
+  vehicle trailer : TallTrailer { // tipping
+    cargo "rollos de papel" 40,000 lb from 4 ft to 48 ft height 9 ft
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Apilado bajo" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 {
+    cargo "placa de acero" 20,000 lb from 4 ft to 48 ft height 5 ft
+  }
+}
+\`\`\`
+`,
+  },
+  'unsupported-end': {
+    en: `# unsupported-end: end not supported
 
 ## What it protects against
 
@@ -3046,11 +6518,11 @@ Draw a line around all places that hold the vehicle up. The vehicle rests only i
     tandem at 46 ft 6 in and 50 ft 6 in; center of gravity at about 27 ft
     27 ft is in front of 46 ft 6 in: the front falls
 
-If several vehicles rest on each other and most of their weights are ranges, every combination of the ends is tried, up to 256. If there are more, not every combination is tried, and the check reports that it has not passed.
+If several vehicles rest on each other and their weights are ranges, the check tries every combination of the ends, up to 256. If there are more, it does not try them all, and reports that it has not passed.
 
-A vehicle on two supports in line only balances. That counts as not held.
+A vehicle on two supports only balances. That counts as not held.
 
-The check calculates how every vehicle rests, also when one rests on another. It reports a fall only with proof: a motion in which the weight sinks and no support is pressed. If neither rest nor fall can be proven, it says so, and the plan has not passed.
+The check calculates how every vehicle rests, also when one rests on another. It reports a fall only with proof: a motion in which the weight sinks and no support is pressed. If the check can prove neither, it says so, and the plan has not passed.
 
 ## Sources
 
@@ -3089,7 +6561,66 @@ plan "On its kingpin and its tandem" {
 }
 \`\`\`
 `,
-  'upper-on-unstable-lower': `# upper-on-unstable-lower: lower vehicle not stabilized
+    es: `# unsupported-end: extremo sin apoyo
+
+## Contra qué protege
+
+Un vehículo cuyos apoyos no rodean su centro de gravedad cae hacia el lado abierto. El óxido o el rozamiento lo pueden sostener un rato.
+
+## Cálculo
+
+Trace una línea alrededor de todos los lugares que sostienen el vehículo. El vehículo descansa solo si su centro de gravedad está dentro de esa línea, en cada extremo de los intervalos de peso y posición.
+
+    remolque sin tractor y con las patas de apoyo subidas: solo lo sostiene el tándem
+    tándem a 46 ft 6 in y 50 ft 6 in; centro de gravedad a unos 27 ft
+    27 ft está delante de 46 ft 6 in: el frente cae
+
+Si varios vehículos descansan unos sobre otros y sus pesos son intervalos, la comprobación prueba todas las combinaciones de los extremos, hasta 256. Si hay más, no las prueba todas, y no se da por buena.
+
+Un vehículo sobre dos apoyos apenas queda en equilibrio. Eso cuenta como no sostenido.
+
+La comprobación calcula cómo descansa cada vehículo, también cuando uno descansa sobre otro. Señala una caída solo con prueba: un movimiento en que el peso baja y ningún apoyo queda apretado. Si no puede probar ni lo uno ni lo otro, lo dice, y el plan no se da por bueno.
+
+## Fuentes
+
+- Un cuerpo descansa si su centro de gravedad está sobre sus apoyos: de memoria, cualquier texto de estática.
+- Qué cuenta como apoyo: práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+vehicle type DroppedTrailer : VanTrailer53 {
+  points kingpin {
+    carries 5,000 to 6,400 lb empty stiffness 20,000 lb per in raised
+  }
+}
+
+plan "Sin tractor, patas subidas" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : DroppedTrailer { // unsupported-end
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Sobre su kingpin y su tándem" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+}
+\`\`\`
+`,
+  },
+  'upper-on-unstable-lower': {
+    en: `# upper-on-unstable-lower: lower vehicle not stabilized
 
 ## What it protects against
 
@@ -3097,7 +6628,7 @@ A car on its own springs and tires rocks and sinks under the truck that rests on
 
 ## Calculation
 
-No calculation. A vehicle with another vehicle resting on it needs cribs or step chocks of its own.
+None. A vehicle with another vehicle resting on it needs cribs or step chocks of its own.
 
 ## Sources
 
@@ -3164,7 +6695,84 @@ plan "The car is held" {
 }
 \`\`\`
 `,
-  'weight-sum': `# weight-sum: weights do not add up
+    es: `# upper-on-unstable-lower: vehículo de abajo sin estabilizar
+
+## Contra qué protege
+
+Un auto sobre sus propios resortes y neumáticos se mece y se hunde bajo el camión que descansa sobre él.
+
+## Cálculo
+
+Ninguno. Un vehículo con otro encima necesita cribs o calzas escalonadas propias.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "El auto no está sostenido" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan { // upper-on-unstable-lower
+    at      25 ft, passenger side 1 ft
+    heading across to passenger side
+    bears   trailer at rail from 23 ft 6 in to 26 ft 6 in
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "El auto está sostenido" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  vehicle car : Sedan {
+    at      25 ft, passenger side 1 ft
+    heading across to passenger side
+    bears   trailer at rail from 23 ft 6 in to 26 ft 6 in
+  }
+  crib C1 {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   2
+    wedges    1 pair, 0.5 to 2 in
+    at        22 ft, driver side 6 ft 6 in
+    captures  car rocker
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    1 pair, 0.5 to 2 in
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  },
+  'weight-sum': {
+    en: `# weight-sum: weights do not add up
 
 ## What it protects against
 
@@ -3172,13 +6780,13 @@ A wrong weight makes every load in the plan wrong.
 
 ## Calculation
 
-    weight as written = sum of the empty loads on the axles and the kingpin
+    stated empty weight = sum of the empty loads on the axles and the kingpin
 
-A difference of 2 percent either way is accepted: scales and manufacturers' sheets differ by that much. If the load on the kingpin is not stated, the axles alone must not carry more than the whole weight.
+The rule accepts a difference of 2 % either way: scales and manufacturers' sheets differ by that much. If the load on the kingpin is not stated, the axles alone must not carry more than the whole weight.
 
 ## Sources
 
-- The addition: statics. The 2 percent: common practice, no source.
+- The addition: statics. The 2 %: common practice, no source.
 
 ## Unsafe
 
@@ -3204,7 +6812,49 @@ plan "One weight" {
 }
 \`\`\`
 `,
-  'wheels-unchocked': `# wheels-unchocked: wheels not chocked
+    es: `# weight-sum: pesos que no suman
+
+## Contra qué protege
+
+Un peso equivocado hace falsas todas las cargas del plan.
+
+## Cálculo
+
+    peso en vacío indicado = suma de las cargas en vacío sobre los ejes y el kingpin
+
+La regla acepta una diferencia del 2 % en cualquier sentido: las básculas y las hojas de los fabricantes difieren en eso. Si no se indica la carga en el kingpin, los ejes solos no deben llevar más que el peso entero.
+
+## Fuentes
+
+- La suma: estática. El 2 %: práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Dos pesos para un camión" {
+  vehicle truck : StraightTruck {
+    weight  31,500 lb // weight-sum
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Un peso" {
+  vehicle truck : StraightTruck {
+    weight  12,500 to 14,500 lb
+  }
+}
+\`\`\`
+`,
+  },
+  'wheels-unchocked': {
+    en: `# wheels-unchocked: wheels not chocked
 
 ## What it protects against
 
@@ -3212,7 +6862,7 @@ A vehicle that rolls an inch moves every crib and strut out of line.
 
 ## Calculation
 
-No calculation. Every vehicle on its wheels is chocked in both directions. On a grade steeper than the limit of the policy, missing chocks are a danger instead of a warning.
+None. Every vehicle on its wheels must be chocked in both directions. On a grade steeper than the limit of the policy, missing chocks are a danger instead of a warning.
 
 ## Sources
 
@@ -3246,4 +6896,47 @@ plan "Chocked in both directions" {
 }
 \`\`\`
 `,
+    es: `# wheels-unchocked: ruedas sin calzar
+
+## Contra qué protege
+
+Un vehículo que rueda una pulgada saca de línea todos los cribs y puntales.
+
+## Cálculo
+
+Ninguno. Todo vehículo sobre sus ruedas debe estar calzado en ambos sentidos. En una pendiente mayor que el límite de la norma, la falta de calzas es un peligro en vez de una advertencia.
+
+## Fuentes
+
+- Práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Nada bajo las ruedas" {
+  vehicle trailer : VanTrailer53 { // wheels-unchocked
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Calzado en ambos sentidos" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+  }
+  chock K1 {
+    under trailer
+    holds  both directions
+  }
+}
+\`\`\`
+`,
+  },
 };
