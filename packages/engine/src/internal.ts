@@ -36,13 +36,13 @@ export {
 } from './order/order-graph.js';
 export { busiest } from './order/timeline.js';
 export { pushContact } from './push/push-contacts.js';
-export type { VehicleRose } from './push/push-rose.js';
 export { towardWords } from './push/toward-words.js';
 export { at } from './resting/at.js';
 export { assumptions } from './results/assumptions.js';
 export { beforeLoads, noLoads } from './results/before-loads.js';
 export { bodyResults } from './results/body-results.js';
 export { supportResults } from './results/support-results.js';
+export type { VehicleRose } from './side-push/push-rose.js';
 export { clash } from './space/clash.js';
 export { nearPairs } from './space/near-pairs.js';
 export { overlap } from './space/polygon.js';

@@ -11,7 +11,7 @@ import { stagesOf } from '../loss/stage-results.js';
 import { bodyMass } from '../mass/body-mass.js';
 import { materialsOf } from '../materials/materials.js';
 import { timelineOf } from '../order/timeline.js';
-import { pushRosesSteps, type VehicleRose } from '../push/push-rose.js';
+import { pushRosesSteps, type VehicleRose } from '../side-push/push-rose.js';
 import { standingSteps } from '../standing/run-standing.js';
 import type { Standing } from '../standing/standing.js';
 import { withStandingLoads } from '../standing/standing-loads.js';

@@ -1,5 +1,6 @@
 import type { ElementId, Vehicle } from '@cribwright/model';
 import { stepToPlan } from '@cribwright/model';
+import { STANDARD_GRAVITY } from '@cribwright/units';
 import type { CribWorking } from '../crib/crib-working.js';
 import { gripUnder, pushContact } from '../push/push-contacts.js';
 import type { Body, Contact, Holder, Rolling, Vector } from '../statics/index.js';
@@ -84,9 +85,6 @@ export interface CribStack {
   readonly top: readonly Contact[];
 }
 
-/** m/s², standard gravity. */
-const standardGravity = 9.80665;
-
 export function cribStack(
   c: CribWorking,
   group: Group,
@@ -109,7 +107,7 @@ export function cribStack(
   return {
     body: {
       id: crib.id,
-      weight: pieces * width * depth * length * density * standardGravity,
+      weight: pieces * width * depth * length * density * STANDARD_GRAVITY,
       center: { ...crib.at, z: floor + height / 2 },
     },
     base: c.contacts.map((contact) => ({

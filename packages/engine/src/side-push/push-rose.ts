@@ -7,20 +7,20 @@ import type { PushResult } from '../analysis/analysis.js';
 import type { JointCorner } from '../loss/components.js';
 import { cornerWords } from '../loss/corner-words.js';
 import type { ComponentRun, LossWorking } from '../loss/loss-working.js';
+import { bodyFriction, whyNoGrip } from '../push/body-friction.js';
+import { givesWords } from '../push/gives-words.js';
+import { type HeldPush, heldPushes } from '../push/held-push.js';
+import { planPushSystem } from '../push/plan-push-system.js';
+import type { Counted } from '../push/program.js';
+import { pushAssumptions } from '../push/push-contacts.js';
+import type { PushSystem } from '../push/push-system.js';
 import { governingCorners } from '../standing/corner-order.js';
-import { lesserPush } from '../standing/lesser-push.js';
 import type { Standing } from '../standing/standing.js';
 import { inOneGo } from '../stepwise/stepwise.js';
 import type { BodyCorner, PlanBody } from '../supports/plan-bodies.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
-import { bodyFriction, whyNoGrip } from './body-friction.js';
-import { givesWords } from './gives-words.js';
-import { type HeldPush, heldPushes } from './held-push.js';
 import { leastOf, shareFigure } from './least-push.js';
-import { planPushSystem } from './plan-push-system.js';
-import type { Counted } from './program.js';
-import { pushAssumptions } from './push-contacts.js';
-import type { PushSystem } from './push-system.js';
+import { lesserPush } from './lesser-push.js';
 
 const directions = 24;
 

@@ -2,12 +2,12 @@ import { type Message, message, name, term } from '@cribwright/messages';
 import { exactly, measured } from '@cribwright/model';
 import { force } from '@cribwright/model/internal';
 import type { PushResult } from '../analysis/analysis.js';
-import { leastOf, shareFigure } from '../push/least-push.js';
+import { caseWords } from '../standing/case-words.js';
+import { endsWords } from '../standing/ends-words.js';
+import type { VehiclePush } from '../standing/standing.js';
+import type { Group } from '../standing/standing-scene.js';
 import { nameOf, type SupportWorkings } from '../supports/support-workings.js';
-import { caseWords } from './case-words.js';
-import { endsWords } from './ends-words.js';
-import type { VehiclePush } from './standing.js';
-import type { Group } from './standing-scene.js';
+import { leastOf, shareFigure } from './least-push.js';
 
 type Directions = PushResult['directions'];
 

@@ -3,7 +3,7 @@ import { message, type Phrase, term } from '@cribwright/messages';
 import { computed, exactly } from '@cribwright/model';
 import { share } from '@cribwright/model/internal';
 import type { PushResult } from '../analysis/analysis.js';
-import { towardWords } from './toward-words.js';
+import { towardWords } from '../push/toward-words.js';
 
 /** The direction in which least of the weight is held. */
 export function leastOf(directions: PushResult['directions']): Figure {
