@@ -24,6 +24,8 @@ export const exact = (plan: Plan): Plan => ({
       center: end(c.center ?? { low: c.from, high: (c.from + c.to) / 2 }),
       offset: end(c.offset),
       height: end(c.height ?? somewhere),
+      // Cargo that may shift may lie anywhere in its bay, which is a range.
+      shifts: false,
     })),
     emptyCenterHeight: end(v.emptyCenterHeight ?? somewhere),
     ...(v.cab === undefined

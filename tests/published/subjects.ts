@@ -1,5 +1,6 @@
 import { subject as analysis } from './analysis.checks.js';
 import { subject as axles } from './axles.checks.js';
+import { subject as bearing } from './bearing.checks.js';
 import type { Subject } from './check.js';
 import { subject as columns } from './columns.checks.js';
 import { subject as libraryMaterials } from './library-materials.checks.js';
@@ -20,6 +21,7 @@ export const subjects: readonly Subject[] = [
   timber,
   columns,
   wedges,
+  bearing,
   resting,
   restingRandom,
   push,

@@ -227,6 +227,10 @@ export interface MessageHoles {
   readonly 'analysis.slow-loads': NoHoles;
   readonly 'analysis.crib-height': NoHoles;
   readonly 'analysis.sound-timber': NoHoles;
+  readonly 'figure.width-of-part': { readonly part: H['name'] };
+  readonly 'figure.rating-of-part': { readonly part: H['name'] };
+  readonly 'figure.overlap-of-part-and-timber': NoHoles;
+  readonly 'figure.bearing-of-part-on-timber': NoHoles;
   readonly 'place.in-a': { readonly keyword: H['name'] };
   readonly 'place.in-an': { readonly keyword: H['name'] };
   readonly 'place.in-this': { readonly keyword: H['name'] };
@@ -970,6 +974,16 @@ export interface MessageHoles {
   readonly 'part-cannot-bear.fix-part': { readonly part: H['name'] };
   readonly 'part-cannot-bear.stands-on': { readonly support: H['phrase']; readonly part: H['name']; readonly vehicle: H['name']; readonly remark?: H['name'] };
   readonly 'part-cannot-bear.part-here': { readonly part: H['name'] };
+  readonly 'part-load.title': NoHoles;
+  readonly 'part-load.protects': NoHoles;
+  readonly 'part-load.over-rating': { readonly part: H['name']; readonly vehicle: H['name']; readonly support: H['phrase']; readonly load: H['quantity']; readonly rating: H['quantity']; readonly governs: H['phrase'] };
+  readonly 'part-load.over-together': { readonly part: H['name']; readonly vehicle: H['name']; readonly supports: H['list']; readonly load: H['quantity']; readonly rating: H['quantity'] };
+  readonly 'part-load.unknown': { readonly part: H['name']; readonly vehicle: H['name']; readonly support: H['phrase']; readonly rating: H['quantity'] };
+  readonly 'part-load.narrow': { readonly crib: H['name']; readonly contact: H['count']; readonly part: H['name']; readonly vehicle: H['name']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly capacity: H['quantity']; readonly sum: H['calculation'] };
+  readonly 'part-load.vehicle-unknown': { readonly lower: H['name']; readonly upper: H['name']; readonly load: H['quantity'] };
+  readonly 'part-load.base-unknown': { readonly part: H['name']; readonly vehicle: H['name']; readonly support: H['phrase']; readonly load: H['quantity'] };
+  readonly 'part-load.rating-here': NoHoles;
+  readonly 'part-load.part-here': NoHoles;
   readonly 'policy-loosened.title': NoHoles;
   readonly 'policy-loosened.protects': NoHoles;
   readonly 'policy-loosened.with-reason': { readonly policy: H['name']; readonly limit: H['phrase']; readonly value: H['text']; readonly shipped: H['text']; readonly reason: H['name'] };
@@ -1423,6 +1437,10 @@ analysis--tight-contacts = Every counted contact is wedged tight and square to t
 analysis--slow-loads = Loads come on slowly. Nothing drops, shakes or swings.
 analysis--crib-height = A crib is as tall as its courses. Wedges and shims are not counted in the height limit.
 analysis--sound-timber = Timber is sound, straight and dry unless the plan says that it is wet.
+figure--width-of-part = width of the { $part }
+figure--rating-of-part = rating of the { $part }
+figure--overlap-of-part-and-timber = overlap of part and timber
+figure--bearing-of-part-on-timber = bearing of the part on the timber
 place--in-a = in a { $keyword }
 place--in-an = in an { $keyword }
 place--in-this = in this { $keyword }
@@ -2242,6 +2260,16 @@ part-cannot-bear--none-bears = No part of it is known to bear.
 part-cannot-bear--fix-part = Capture the { $part } instead
 part-cannot-bear--stands-on = The { $part } of the { $vehicle } cannot bear, and { $support } stands on it. Stand it on the ground, or on a part that can bear. { $remark }
 part-cannot-bear--part-here = The { $part } is described here.
+part-load--title = Part overloaded, or too narrow on its timber
+part-load--protects = A part that carries more than its rating bends or tears. A part narrower than the timber cuts into it.
+part-load--over-rating = Load on the { $part } of the { $vehicle } from { $support }: up to { $load } ({ $governs }). Rating { $rating }. Spread the load over other parts, or use a stronger part.
+part-load--over-together = Load on the { $part } of the { $vehicle } from { $supports } together: { $load } as built. Rating { $rating }. Spread the load over other parts, or use a stronger part.
+part-load--unknown = Load on the { $part } of the { $vehicle } from { $support }: not known. Rating { $rating }. Give the weight and the center of gravity. This check has not passed.
+part-load--narrow = Crib { $crib }, contact { $contact }: load up to { $load } ({ $governs }). Its timber is wider than the { $part } of the { $vehicle }. Bearing capacity { $capacity } ({ $sum }). Put a steel plate between part and timber, capture a wider part, or spread the load over more contacts.
+part-load--vehicle-unknown = The { $upper } rests on the { $lower } with up to { $load }. Strength of the { $lower } not known. It is counted as a support that can be lost.
+part-load--base-unknown = Load on the { $part } of the { $vehicle } from { $support }: up to { $load }. Rating not stated, strength not checked.
+part-load--rating-here = The rating is set here.
+part-load--part-here = The part is described here.
 policy-loosened--title = Limit made less safe
 policy-loosened--protects = People who rely on the plan expect the usual limit and do not see that it was loosened.
 policy-loosened--with-reason = Policy { $policy } sets { $limit } to { $value }, less safe than { $shipped }. Reason: { $reason }
@@ -2687,6 +2715,10 @@ analysis--tight-contacts = Cada contacto contado está bien acuñado y a escuadr
 analysis--slow-loads = Las cargas llegan despacio. Nada cae, se sacude ni se balancea.
 analysis--crib-height = Un crib es tan alto como sus hiladas. Cuñas y calzas no cuentan en el límite de altura.
 analysis--sound-timber = La madera está sana, recta y seca, salvo que el plan diga que está húmeda.
+figure--width-of-part = ancho de { $part }
+figure--rating-of-part = capacidad nominal de { $part }
+figure--overlap-of-part-and-timber = traslape de parte y madero
+figure--bearing-of-part-on-timber = apoyo de la parte sobre el madero
 place--in-a = en un bloque { $keyword }
 place--in-an = en un bloque { $keyword }
 place--in-this = en este bloque { $keyword }
@@ -3506,6 +3538,16 @@ part-cannot-bear--none-bears = De ninguna parte se sabe que pueda llevar carga.
 part-cannot-bear--fix-part = Capturar { $part } en su lugar
 part-cannot-bear--stands-on = { $part } de { $vehicle } no puede llevar carga, y { $support } se apoya encima. Apóyelo en el suelo o en una parte que pueda llevar carga. { $remark }
 part-cannot-bear--part-here = Aquí se describe { $part }.
+part-load--title = Parte sobrecargada, o demasiado angosta sobre su madero
+part-load--protects = Una parte que lleva más que su capacidad nominal se dobla o se rasga. Una parte más angosta que el madero se clava en él.
+part-load--over-rating = Carga sobre { $part } de { $vehicle } por { $support }: hasta { $load } ({ $governs }). Capacidad nominal { $rating }. Reparta la carga entre otras partes, o use una parte más fuerte.
+part-load--over-together = Carga sobre { $part } de { $vehicle } por { $supports } juntos: { $load } ya armado. Capacidad nominal { $rating }. Reparta la carga entre otras partes, o use una parte más fuerte.
+part-load--unknown = Carga sobre { $part } de { $vehicle } por { $support }: desconocida. Capacidad nominal { $rating }. Indique el peso y el centro de gravedad. Esta comprobación no se da por buena.
+part-load--narrow = Crib { $crib }, contacto { $contact }: carga hasta { $load } ({ $governs }). Su madero es más ancho que { $part } de { $vehicle }. Capacidad de apoyo { $capacity } ({ $sum }). Ponga una placa de acero entre la parte y el madero, capture una parte más ancha, o reparta la carga entre más contactos.
+part-load--vehicle-unknown = { $upper } se apoya en { $lower } con hasta { $load }. Resistencia de { $lower } desconocida. Cuenta como un apoyo que se puede perder.
+part-load--base-unknown = Carga sobre { $part } de { $vehicle } por { $support }: hasta { $load }. Capacidad nominal no indicada, resistencia sin comprobar.
+part-load--rating-here = La capacidad nominal se fija aquí.
+part-load--part-here = Aquí se describe la parte.
 policy-loosened--title = Límite hecho menos seguro
 policy-loosened--protects = Quienes confían en el plan esperan el límite de siempre y no ven que se aflojó.
 policy-loosened--with-reason = La norma { $policy } fija { $limit } en { $value }, menos seguro que { $shipped }. Razón: { $reason }

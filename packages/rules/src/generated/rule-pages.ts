@@ -2058,6 +2058,102 @@ plan "Under rail and joists" {
 }
 \`\`\`
 `,
+  'part-load': `# part-load: part overloaded, or too narrow on its timber
+
+## What it protects against
+
+A part that carries more than its rating bends or tears. A part narrower than the timber cuts into it.
+
+## Calculation
+
+    load of each support on the part          ≤ rating of the part
+    loads of all supports on it, as built     ≤ rating of the part
+    load of a contact                         ≤ stress perpendicular to grain × overlap
+    overlap = width of the part × dressed width of the timber          0.25 in × 3.5 in × 500 psi = 437 lb
+
+The load is the worst case over every step, the loss of each support and the full range of weights and positions. It counts from what captures the part, stands on it or has its head on it, and from vehicles that rest there.
+
+A part that lies along its timber counts only over the crossing. A single point counts with its width both ways. A part as wide as the timber is checked by crib-load alone.
+
+A car under a truck: its strength is not known. The finding says so and gives the load. The plan is checked with the car lost (loss-of-support). A part that a crib stands on without a rating is a note.
+
+Not checked: strength of a captured part without a rating; bending of a part between its supports.
+
+## Sources
+
+- Bearing perpendicular to grain on the area in contact: NDS 2018, 3.10.2 and 3.10.4. The bearing length factor is that of the whole crossing, which is lower than that of a shorter bearing.
+- Ratings: as stated in the plan.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A rail rated 500 lb" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+    rails rail {
+      rating 500 lb
+    }
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists // part-load
+  }
+}
+\`\`\`
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Thin joists" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 40,000 lb from 4 ft to 48 ft
+    joists joists {
+      width 0.25 in
+    }
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists // part-load
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A rail that carries it" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+    rails rail {
+      rating 25,000 lb
+    }
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
   'policy-loosened': `# policy-loosened: limit made less safe
 
 ## What it protects against
