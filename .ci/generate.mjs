@@ -11,6 +11,7 @@ const generators = [
   ['packages/rules/build/rule-index.mjs', node],
   ['packages/drawing/build/view-index.mjs', node],
   ['packages/language/build/embed.mjs', node],
+  ['packages/language/build/shipped-policy.mjs', source],
   ['packages/rules/build/embed-pages.mjs', node],
   ['packages/rules/build/rule-reference.mjs', source],
   ['packages/syntax/build/generate.mjs', source],

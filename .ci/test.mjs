@@ -90,12 +90,12 @@ const steps = [
   ['lint', () => whole(node(['node_modules/@biomejs/biome/bin/biome', 'check', '.']))],
   ['types', () => whole(node(['node_modules/typescript/bin/tsc', '-b']))],
   ['unused code', () => whole(node(['node_modules/knip/bin/knip.js']))],
-  ['bundles', () => whole(node(['packages/extension/build/bundle.mjs']))],
+  // Its name has the words of the steps that need it: `npm test browser` makes it anew too.
+  ['package for editor and browser', () => whole(node(['packages/extension/build/package.mjs']))],
+  // Among them each published value that `npm run verify` prints.
   ['unit, protocol, command line, drawings', vitest],
-  ['published values', () => whole(source(['tests/published/verify.ts']))],
   ['editor', () => host('tests/host/run.ts')],
   ['editor in a browser', () => host('tests/web/run.ts')],
-  ['installed package', () => host('tests/vsix/run.ts')],
 ];
 
 const only = process.argv.slice(2);

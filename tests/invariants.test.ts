@@ -57,6 +57,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     '@cribwright/drawing',
     '@cribwright/engine',
     '@cribwright/language',
+    '@cribwright/messages',
     '@cribwright/model',
     '@cribwright/preview',
     '@cribwright/server/protocol',
@@ -146,6 +147,51 @@ it('keeps the engine and the drawing free of files, clocks and chance', () => {
     ),
   );
   expect(strays).toEqual([]);
+});
+
+it('replaces no module and no global in a test: all test files of a process share them', () => {
+  const files = [packages, new URL('.', import.meta.url).pathname].flatMap((folder) =>
+    readdirSync(folder, { withFileTypes: true, recursive: true })
+      .filter((f) => f.isFile() && /\.test\.tsx?$/.test(f.name) && !/node_modules|dist/.test(f.parentPath))
+      .map((f) => join(f.parentPath, f.name)),
+  );
+  expect(files.length).toBeGreaterThan(200);
+  expect(
+    files.filter((file) => /\bvi\.(?:mock|hoisted|stub|useFake)/.test(readFileSync(file, 'utf8'))),
+  ).toEqual([]);
+});
+
+/** Files whose own code, without comments, holds what the pattern finds. */
+const holding = (pattern: RegExp, but: readonly string[]): readonly string[] =>
+  Object.keys(allowed)
+    .flatMap((name) => sources(join(packages, name, 'src')))
+    .map((file) => file.slice(packages.length))
+    .filter((file) => !but.includes(file) && !file.includes('/generated/'))
+    .filter((file) =>
+      pattern.test(readFileSync(join(packages, file), 'utf8').replace(/\/\*[\s\S]*?\*\/|\/\/.*$/gm, '')),
+    );
+
+describe('one place for each fact', () => {
+  it('converts units by the factors of the units package alone', () => {
+    const factors =
+      /\b(?:0\.0254|0\.3048|0\.4535\d*|4\.448\d*|4448\.?2\d*|6894\.?7\d*|6\.8947\d*|47\.88\d*)\b/;
+    const strays = holding(factors, []).filter((file) => !file.startsWith('units/'));
+    expect(strays).toEqual([]);
+    expect(factors.test('const foot = 0.3048;')).toBe(true);
+  });
+  it('asks the clock for the day in one place', () =>
+    expect(holding(/new Date\(/, [])).toEqual(['workspace/src/workspace/today.ts']));
+  it('says in one table which way each limit is safe', () =>
+    expect(holding(/safer: '(?:lower|higher)'/, [])).toEqual(['model/src/policy/limit.ts']));
+  it('counts findings by severity in one place', () =>
+    expect(
+      holding(/\.severity === \w+\)\.length|severity === '(?:danger|warning|note)'\)\.length/, [
+        // Faults of a text, of which it matters only whether there is one.
+        'workspace/src/workspace/check.ts',
+      ]),
+    ).toEqual(['engine/src/finding/tally.ts']));
+  it('names in one place what a search for plans passes over', () =>
+    expect(holding(/'node_modules'/, [])).toEqual(['server/src/session/files.ts']));
 });
 
 it('prints the table of imports in DEVELOPERS.md as it is enforced', () => {

@@ -44,10 +44,4 @@ describe('the seed of random values', () => {
     ])
       expect(text).toMatch(fixed);
   });
-
-  it('reaches the properties that run outside the test runner', () => {
-    expect(readFileSync(join(root, 'tests/property/run.ts'), 'utf8')).toContain(
-      "import '../random-seed.js';",
-    );
-  });
 });

@@ -16,14 +16,15 @@ import { basename, join } from 'node:path';
 import { caution } from '@cribwright/engine';
 import { Ajv } from 'ajv';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { buildCommand, root, runCommand } from './command.js';
+import { bundled } from '../bundled.js';
+import { type Ended, root, runCommand } from './command.js';
 
 const good = 'examples/plans/trailer-on-car.crib';
 const faulty = 'examples/plans/trailer-on-car-faulty.crib';
 const folder = mkdtempSync(join(tmpdir(), 'cribwright-plans-'));
 let command = '';
 beforeAll(async () => {
-  command = await buildCommand();
+  command = await bundled('cli');
 });
 
 /** A plan that is understood, and in which something is unsafe: nothing holds its wheels. */
@@ -34,7 +35,15 @@ plan "Bare" {
 }
 `;
 
-const run = (...args: string[]) => runCommand(command, args);
+const runs = new Map<string, Ended>();
+
+/** Runs it in the repository, whose files do not change: the same words come to the same, and are run once. */
+const run = (...args: string[]): Ended => {
+  const words = JSON.stringify(args);
+  const ended = runs.get(words) ?? runCommand(command, args);
+  runs.set(words, ended);
+  return ended;
+};
 
 describe('check', () => {
   it('ends with 0 on a plan in which nothing is unsafe', () => {
@@ -407,11 +416,65 @@ describe('language and units', () => {
     expect(run('materials', '-l', 'es', good).out).toMatch(/necesario +traído +falta/);
     expect(run('test', '-q', '-l', 'es', good).out).toContain('como se preveía');
     expect(run('explain', '-l', 'es').out).toContain('Crib demasiado alto para su ancho');
+    expect(run('explain', '-l', 'es').out).toContain('Madera y cribs');
+    expect(run('explain', '-l', 'es', 'crib-height').out).toMatch(/^crib-height: crib demasiado alto/);
     expect(run('explain', '-l', 'es', 'crib-heigth').err).toContain('¿Quiso decir crib-height?');
   });
 
   it('names the languages that it knows', () => {
     const said = run('check', '--language', 'fr', good);
     expect(said).toMatchObject({ code: 2, out: '', err: expect.stringContaining('en, es') });
+  });
+});
+
+describe('in Spanish', () => {
+  const english = /\b(the|and|with|file|plan files|show|print|read|when|which)\b/i;
+  const commands = ['check', 'test', 'draw', 'sheet', 'materials', 'lesson', 'explain'];
+
+  it.each([[], ...commands.map((c) => [c])])('prints the help of the command %s', (...args) => {
+    for (const asked of [['-l', 'es'], ['--language', 'es'], ['--language=es'], ['-les']]) {
+      const { code, out } = run(...args, '--help', ...asked);
+      expect(code).toBe(0);
+      expect(out).toMatch(/^Uso: cribwright .*\[opciones\]/);
+      expect(out).toContain('Opciones:');
+      expect(out.replace(/--?[a-z-]+|"side push"/g, '').match(english)?.[0]).toBeUndefined();
+      expect(out).not.toContain('planning and teaching aid');
+    }
+  });
+
+  it.each([
+    [['chekc'], 'No hay ninguna orden “chekc”. ¿Quiso decir check?'],
+    [['check', '--formt', 'json', good], 'Aquí no hay ninguna opción --formt. ¿Quiso decir --format?'],
+    [['check'], 'La orden no está completa. Agregue: ruta.'],
+    [['check', good, '-f'], 'necesita un valor'],
+    [['check', good, '-f', 'pdf'], '“pdf” no es un valor de -f, --format. Use uno de: text, json, sarif.'],
+    [['sheet', good, good], 'más argumentos de los que admite'],
+    [['draw', good, '--view', 'sidee'], 'No hay ninguna vista “sidee”. ¿Quiso decir side? Hay: '],
+    [['draw', good, '--plan', 'Nada'], 'No hay ningún plan “Nada” en este archivo.'],
+    [['lesson', good], 'No hay ninguna lección en '],
+    [['lesson', 'gone.crib'], 'gone.crib no se pudo leer: no existe'],
+  ])('says what is wrong with %j', (args, words) => {
+    const { code, out, err } = run('-l', 'es', ...args);
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err).toContain(words);
+  });
+
+  it('reports in every format, with the limits of the tool', () => {
+    for (const format of ['text', 'json', 'sarif']) {
+      const { code, out } = run('check', '-l', 'es', '-f', format, faulty);
+      expect(code).toBe(1);
+      expect(out).toContain('El límite es');
+      expect(out).not.toMatch(/The limit is|planning and teaching aid/);
+    }
+  });
+
+  it('hands out a lesson and its key, in the units asked for', () => {
+    const file = 'examples/lessons/how-high-may-it-stand.crib';
+    const handed = run('lesson', '-l', 'es', file);
+    const key = run('lesson', '-l', 'es', '-u', 'si', '-k', file);
+    expect([handed.code, key.code]).toEqual([0, 0]);
+    expect(handed.out).toContain('Nombre ____');
+    expect(key.out).toContain('respuestas');
+    expect(key.out).toMatch(/<strong>\d+ mm<\/strong>/);
   });
 });

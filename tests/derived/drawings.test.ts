@@ -126,7 +126,7 @@ it('shows beside the elevations, aloud and on the sheet what was derived', () =>
       ...vehicles.all.flatMap((v) => v.vehicle.parts.map((p) => p.height.low)),
     ];
     const side = drawn(plan, analysis, { view: 'side' });
-    const levels = side.words().filter((w) => /^-?[\d.]+ (ft|in|m)\b.*: /.test(w));
+    const levels = side.words().filter((w) => /^-?[\d./ ]+ (ft|in|m)\b[^=]*: /.test(w));
     for (const level of levels) {
       const shown = readShown(level);
       // Those within a millimeter of each other share a line.

@@ -22,13 +22,13 @@ describe('13 courses of 4x4 under 3 in of shims', () => {
   it('have one height in the checks and in the Heights view', () => {
     expect(figures?.height && print(figures.height)).toBe('45.5 in');
     const heights = drawn(plan, analysis, { view: 'height limits', subject: 'crib/A' });
-    expect(heights.words('point crib/A').join(' ')).toMatch(/^A: 45\.5 in, limit /);
+    expect(heights.words('point crib/A').join(' ')).toMatch(/^A: 45 1\/2 in, limit /);
   });
 
   it('and the drawing names the height with shims apart', () => {
     const close = drawn(plan, analysis, { view: 'crib', subject: 'crib/A' });
-    expect(close.words('height')).toEqual(['45.5 in']);
-    expect(close.words('height with shims')).toEqual(['48.5 in with shims']);
+    expect(close.words('height')).toEqual(['45 1/2 in']);
+    expect(close.words('height with shims')).toEqual(['48 1/2 in with shims']);
   });
 });
 
@@ -71,10 +71,10 @@ plan "Green timber" {
     expect(value('high')).toEqual(['37.5 in']);
     expect(value('wide')).toEqual([width && print(width)]);
     const heights = drawn(plan, analysis, { view: 'height limits', subject: 'crib/A' });
-    expect(heights.words('point crib/A').join(' ')).toMatch(/^A: 37\.5 in, limit /);
+    expect(heights.words('point crib/A').join(' ')).toMatch(/^A: 37 1\/2 in, limit /);
     const close = drawn(plan, analysis, { view: 'crib', subject: 'crib/A' });
-    expect(close.words('height')).toEqual(['37.5 in']);
-    expect(drawn(plan, analysis, { view: 'side' }).words()).toContain('3 ft 1.5 in: A');
+    expect(close.words('height')).toEqual(['37 1/2 in']);
+    expect(drawn(plan, analysis, { view: 'side' }).words()).toContain('3 ft 1 1/2 in: A');
   });
 });
 

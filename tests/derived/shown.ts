@@ -1,14 +1,15 @@
 import type { Interval } from '@cribwright/model';
-import { findUnit, readQuantity, toSI } from '@cribwright/units';
+import { findUnit, inch, readQuantity, toSI } from '@cribwright/units';
 import { expect } from 'vitest';
 
-const quantity = String.raw`-?[\d,]+(?:\.\d+)? (?:ft(?: -?[\d,]+(?:\.\d+)? in)?|in|mm|cm|m|deg)(?![\w²])`;
-const shownRange = new RegExp(
-  String.raw`(?:(-?[\d,]+(?:\.\d+)?)|(${quantity})) to (${quantity})|(${quantity})`,
-);
+// A number may end in the fraction of a tape: `38 1/2 in`, `3 ft 6 13/16 in`, `1/2 in`.
+const inches = String.raw`(?:[\d,]+ \d+/\d+|\d+/\d+|[\d,]+(?:\.\d+)?)`;
+const quantity = String.raw`-?${inches} (?:ft(?: -?${inches} in)?|in|mm|cm|m|deg)(?![\w²])`;
+const shownRange = new RegExp(String.raw`(?:(-?${inches})|(${quantity})) to (${quantity})|(${quantity})`);
 
-/** The last digit that a shown number of some unit has, SI. */
+/** The last digit that a shown number of some unit has, SI. A tape has sixteenths of an inch. */
 const stepOf = (text: string): number => {
+  if (text.includes('/')) return inch / 16;
   const unit = findUnit(/([a-z]+)$/.exec(text)?.[1] ?? '');
   if (unit === undefined) throw new Error(`no unit in ${text}`);
   return toSI(unit.step, unit);

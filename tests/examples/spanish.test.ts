@@ -3,9 +3,9 @@ import { library } from '@cribwright/language';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { MarkupContent } from 'vscode-languageserver-types';
 import type { BoundBlock, BoundFile } from '../../packages/language/src/bound/bound-file.js';
-import { letLine, patternUse } from '../../packages/language/src/schema/pattern-block.js';
 import { schema } from '../../packages/language/src/schema/schema.js';
-import { catalogs } from '../../packages/messages/src/generated/catalogs.js';
+import { englishTexts } from '../../packages/messages/src/generated/texts/english.js';
+import { spanishTexts } from '../../packages/messages/src/generated/texts/spanish.js';
 import type { FeatureContext } from '../../packages/server/src/context/feature-context.js';
 import { plain } from '../../packages/server/src/context/markdown.js';
 import { quickFixes } from '../../packages/server/src/features/code-action.js';
@@ -37,20 +37,16 @@ const wordsOf = (catalog: string): readonly string[] =>
     .replace(/\{ (?:\$[\w-]+(?: ->)?|"[^"]*") ?\}?|^ +\*?\[\w+\]/gm, '')
     .toLowerCase()
     .match(/\p{L}{3,}/gu) ?? [];
-const spanishWords = new Set(wordsOf(catalogs.es));
-const terms = new Set(wordsOf(catalogs.en).filter((word) => !keys.has(word) && !spanishWords.has(word)));
+const spanishWords = new Set(wordsOf(spanishTexts()));
+const terms = new Set(wordsOf(englishTexts()).filter((word) => !keys.has(word) && !spanishWords.has(word)));
 
-/** What stays as somebody wrote it: what the plan language says of itself, and the comments of the examples. */
-const docs = schema
-  .flatMap((b) => [b.doc, ...[...b.properties, ...(b.numbered ? [b.numbered] : [])].map((p) => p.doc)])
-  .concat(letLine.doc, patternUse.doc)
-  .map(plain);
+/** What stays as somebody wrote it: the comments of the examples. */
 const comments = new Set(
   written.flatMap((text) => [...text.matchAll(/\/\/ ?(.*)/g)].map(([, words]) => words ?? '')),
 );
 /** Titles and notes that somebody put in quotes. */
 const quoted = written.flatMap((text) => [...text.matchAll(/"([^"]+)"/g)].map(([, words]) => words ?? ''));
-const sources = /common practice|stated in|not known|worked out|\bpolicy\b|from memory|invented for/;
+const sources = /common practice|stated in|not known|\bcalculated\b|\bpolicy\b|from memory|invented for/;
 
 /** Without names (a mount of the shipped tractor is called `air-springs`), places as in a plan, files and links. */
 const notOurs = (line: string): string =>
@@ -63,7 +59,7 @@ const notOurs = (line: string): string =>
 
 /** Lines with an English word left in them. Sources are titles of English documents, but for the words around. */
 function english(text: string): readonly string[] {
-  const own = docs.reduce((t, doc) => t.replace(doc, ''), text.replace(/```[\s\S]*?```/g, ''));
+  const own = text.replace(/```[\s\S]*?```/g, '');
   return own.split('\n').flatMap((line) => {
     if (line.startsWith('_Fuente: ')) return sources.test(line) ? [line] : [];
     const words = [...comments].some((c) => c !== '' && line.includes(plain(c))) ? '' : line;

@@ -54,9 +54,27 @@ const heldElsewhere = [
   'use-unreadable',
 ];
 
+/** Slips of whoever writes a first plan: `tests/slips` holds them, with golden files of its own. */
+const heldBySlips = [
+  'block-twice',
+  'brace-bracket',
+  'brace-twice',
+  'comma-missing',
+  'feet-dash',
+  'file-empty',
+  'file-not-utf8',
+  'line-continued',
+  'name-next-line',
+  'step-number-sign',
+  'text-not-opened',
+  'type-spaces',
+];
+
 it('has a file for every code of the language', () => {
   const there = files.filter((f) => f.source === 'text').map((f) => f.code);
-  expect(languageCodes.filter((c) => !there.includes(c) && !heldElsewhere.includes(c))).toEqual([]);
+  expect(
+    languageCodes.filter((c) => !there.includes(c) && !heldElsewhere.includes(c) && !heldBySlips.includes(c)),
+  ).toEqual([]);
 });
 
 it('has a file for every rule', () => {

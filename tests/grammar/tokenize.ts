@@ -1,8 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { createOnigScanner, createOnigString, loadWASM } from 'vscode-oniguruma';
-import { type IGrammar, INITIAL, Registry } from 'vscode-textmate';
+import oniguruma from 'vscode-oniguruma';
+import textmate, { type IGrammar } from 'vscode-textmate';
 
+// Both are packed in a way that hides the names of their exports from Node.
+const { createOnigScanner, createOnigString, loadWASM } = oniguruma;
+const { INITIAL, Registry } = textmate;
 const require = createRequire(import.meta.url);
 const grammarPath = new URL('../../syntaxes/cribwright.tmLanguage.json', import.meta.url);
 

@@ -18,7 +18,7 @@ const walks: Readonly<Record<string, (page: Page, origin: string, extension: str
     const window = workbench(page);
     await window.open(origin, mkdtempSync(join(tmpdir(), 'first-plan-')), extension);
     await window.walkthrough('Cribwright: Open Walkthrough');
-    await page.getByRole('button', { name: 'Write a first plan' }).first().click();
+    await page.getByRole('button', { name: 'Open a sample plan' }).first().click();
     await page.locator('.tab.active', { hasText: 'Untitled-1' }).waitFor();
     await window.status().filter({ hasText: 'unsafe' }).waitFor();
     await window.photograph('walkthrough-1-unsafe');
@@ -37,9 +37,9 @@ const walks: Readonly<Record<string, (page: Page, origin: string, extension: str
     const best = page.locator('.action-widget .monaco-list-row.focused');
     await best.filter({ hasText: 'Capture all 4 contacts' }).waitFor();
     await page.keyboard.press('Enter');
-    await window.status().filter({ hasText: 'nothing found unsafe' }).waitFor();
+    await window.status().filter({ hasText: 'nothing unsafe found' }).waitFor();
     await window.typeAtEndOf(lineOf('build ') + 1, '\nexpect safe');
-    await window.status().filter({ hasText: 'nothing found unsafe' }).waitFor();
+    await window.status().filter({ hasText: 'nothing unsafe found' }).waitFor();
     await page.keyboard.press('Control+Home');
     await page.getByText('1 of 1 expectations met').first().waitFor();
     await window.photograph('walkthrough-5-safe');
@@ -61,11 +61,16 @@ const walks: Readonly<Record<string, (page: Page, origin: string, extension: str
   },
 };
 
-/** Takes each walk in a window of its own. */
-export const firstHour = async (extension: string): Promise<Tally> => {
+/**
+ * Takes each walk in a window of its own.
+ *
+ * @param extension folder of the extension in development
+ * @param data folder of the server's own files, where extensions are installed
+ */
+export const firstHour = async (extension: string, data: string): Promise<Tally> => {
   const lines: string[] = [];
   let failed = 0;
-  const served = await serve();
+  const served = await serve({ data });
   const browser = await launchChromium();
   try {
     for (const [name, walk] of Object.entries(walks)) {

@@ -1,15 +1,18 @@
 import { bundleSuite } from './bundle-suite.js';
 import { firstHour } from './first-hour.js';
+import { installed } from './installed.js';
 import { runInBrowser } from './run-in-browser.js';
 import { desktopCode, runOnDesktop } from './run-on-desktop.js';
 import { tell } from './tell.js';
 import { root } from './vscode-server.js';
 
-// The desktop program where a path to it is given; else a VS Code served to a browser. Never neither.
+// The desktop program where a path to it is given; else a VS Code served to a browser, with the package installed as
+// a user installs it. Never neither.
 const suite = await bundleSuite('node');
 const code = desktopCode();
-const inside = code ? await runOnDesktop(code, root, suite) : await runInBrowser(root, suite);
-const outside = await firstHour(root);
+const { data, empty } = installed();
+const inside = code ? await runOnDesktop(code, root, suite) : await runInBrowser(empty, suite, data);
+const outside = await firstHour(empty, data);
 tell('editor', {
   passed: inside.passed + outside.passed,
   failed: inside.failed + outside.failed,

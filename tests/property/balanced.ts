@@ -1,7 +1,6 @@
 import assert from 'node:assert/strict';
 import type { Analysis, Reaction } from '@cribwright/engine';
 import { type Interval, type Plan, toPlan, type Vehicle } from '@cribwright/model';
-import { analyze } from '@cribwright/rules';
 import { casesOf } from './faults.js';
 
 /** Weights with their places, plan axes, so that they add up. */
@@ -87,8 +86,7 @@ function felt(reactions: readonly Reaction[], ids: readonly string[]): Heavy {
  *
  * @returns what kind each body was that came to rest.
  */
-export function balanced(plan: Plan): readonly string[] {
-  const analysis = analyze(plan);
+export function balanced(plan: Plan, analysis: Analysis): readonly string[] {
   const total = analysis.bodies.reduce((sum, b) => sum + (one(b.weight.value) ?? 0), 0);
   const wholes = analysis.bodies.flatMap((body) => {
     const vehicle = plan.vehicles.find((v) => v.id === body.vehicle);

@@ -1,4 +1,5 @@
 import assert from 'node:assert/strict';
+import { setImmediate as turn } from 'node:timers/promises';
 import type { Analysis } from '@cribwright/engine';
 import type { Plan } from '@cribwright/model';
 import { analyze } from '@cribwright/rules';
@@ -27,11 +28,16 @@ const runs = 120;
  */
 const leastMore = 1 + 1e-6;
 
-function tried(check: (plan: Plan, by: number, pick: number) => number, least: number): string {
+async function tried(
+  check: (plan: Plan, by: number, pick: number) => number,
+  least: number,
+): Promise<string> {
   let seen = 0;
-  fc.assert(
-    fc.property(anyPlan, fc.double({ min: leastMore, max: 8, noNaN: true }), fc.nat(5), (plan, by, pick) => {
+  const more = fc.double({ min: leastMore, max: 8, noNaN: true });
+  await fc.assert(
+    fc.asyncProperty(anyPlan, more, fc.nat(5), async (plan, by, pick) => {
       seen += check(plan, by, pick);
+      await turn();
     }),
     { endOnFailure: true, numRuns: runs },
   );
@@ -49,7 +55,7 @@ function compared(light: Plan, heavy: (analysis: Analysis) => Plan | undefined, 
 /** The last digit of a sum may turn a search between the ends of ranges another way: it then ends as near as this. */
 const searched = 0.01;
 
-export const moreWeight: Readonly<Record<string, () => string>> = {
+export const moreWeight: Readonly<Record<string, () => Promise<string>>> = {
   'adding weight to everything never raises a margin': () =>
     tried((plan, by) => compared(snug(plan), () => heavier(snug(plan), by), searched), 2000),
 

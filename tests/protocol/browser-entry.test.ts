@@ -1,12 +1,10 @@
-import { fileURLToPath } from 'node:url';
+import { readFileSync } from 'node:fs';
 import { Worker } from 'node:worker_threads';
-import { build } from 'esbuild';
+import { rulePage } from '@cribwright/rules';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { bundled } from '../bundled.js';
 import type { Message } from './frames.js';
 import { samplePlan } from './sample-plan.js';
-import { keep } from './server-bundle.js';
-
-const root = fileURLToPath(new URL('../../', import.meta.url));
 
 /** Gives a thread of Node the little of a browser's worker that the server uses: messages, and nothing of Node's. */
 const shim = `
@@ -31,18 +29,9 @@ let lastId = 0;
 const files: Record<string, string> = {};
 
 beforeAll(async () => {
-  const bundle = await build({
-    entryPoints: [`${root}packages/server/src/main-browser.ts`],
-    bundle: true,
-    write: false,
-    // Fails where anything of Node is drawn in.
-    platform: 'browser',
-    format: 'iife',
-    conditions: ['source'],
-    define: { 'process.env.NODE_ENV': '"production"' },
-    logLevel: 'error',
-  });
-  worker = new Worker(keep('browser', shim + (bundle.outputFiles[0]?.text ?? '')));
+  // Nothing of Node may be drawn in: it is bundled for a browser.
+  const code = readFileSync(await bundled('server.worker'), 'utf8');
+  worker = new Worker(shim + code, { eval: true });
   worker.on('message', (message: Message) => {
     received.push(message);
     if (message.method === 'cribwright/readFile' && message.id !== undefined) {
@@ -86,4 +75,9 @@ it('starts in a worker, checks a plan, and asks the client for the files that it
   const codes = (await published(uri)).diagnostics.map((d) => d.code);
   expect(codes).toContain('crib-height');
   expect(codes).not.toContain('unknown-name');
+});
+
+it('has the pages of the rules, which the bundle holds packed', async () => {
+  const { result } = await request('cribwright/rulePage', { rule: 'crib-height' });
+  expect(result).toHaveProperty('markdown', rulePage('crib-height', 'en'));
 });

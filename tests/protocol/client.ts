@@ -1,7 +1,7 @@
 import { spawn } from 'node:child_process';
 import type { Diagnostic, InitializeResult, PublishDiagnosticsParams } from 'vscode-languageserver-protocol';
+import { bundled } from '../bundled.js';
 import { frame, frames, type Message } from './frames.js';
-import { serverBundle } from './server-bundle.js';
 
 /** How long a reply may take before a test gives up on it. Nothing is measured by it. */
 const patience = 120_000;
@@ -20,7 +20,7 @@ export type Client = Awaited<ReturnType<typeof startServer>>;
 /** Starts the language server over stdio and speaks to it in raw frames. */
 export async function startServer() {
   // As the extension starts it: much of what an edit makes is thrown away at the next.
-  const child = spawn(process.execPath, ['--max-semi-space-size=64', await serverBundle(), '--stdio'], {
+  const child = spawn(process.execPath, ['--max-semi-space-size=64', await bundled('server'), '--stdio'], {
     stdio: ['pipe', 'pipe', 'pipe'],
   });
   const received: Message[] = [];

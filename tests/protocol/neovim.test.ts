@@ -5,8 +5,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { bundled } from '../bundled.js';
 import { positionOf, samplePlan } from './sample-plan.js';
-import { serverBundle } from './server-bundle.js';
 
 /** What the script in Neovim saw. A second client, written by others: it shows that we speak the protocol, not our own dialect. */
 interface Seen {
@@ -31,7 +31,7 @@ beforeAll(async () => {
     HOME: folder,
     XDG_STATE_HOME: folder,
     CRIB_NODE: process.execPath,
-    CRIB_SERVER: await serverBundle(),
+    CRIB_SERVER: await bundled('server'),
     CRIB_PLAN: plan,
     CRIB_OUT: out,
     CRIB_LINE: String(positionOf(samplePlan(14), 'courses').line),

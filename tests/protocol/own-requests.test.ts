@@ -201,6 +201,12 @@ it('speaks the language of the client', async () => {
   const height = (list: typeof en) => list.find((d) => d.code === 'crib-height')?.message;
   expect(height(es)).not.toBe(height(en));
   expect(height(es)).toContain('49 in');
+  const page = await spanish.request<RulePageReply>('cribwright/rulePage', { rule: 'crib-height' });
+  expect(page.markdown).toMatch(/^# crib-height: crib demasiado alto/);
+  const content = await spanish.request<{ text: string }>('workspace/textDocumentContent', {
+    uri: 'cribwright:/rules/crib-height.md',
+  });
+  expect(content.text).toBe(page.markdown);
   expect(await spanish.stop()).toBe(0);
 });
 

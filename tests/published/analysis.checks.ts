@@ -153,12 +153,14 @@ export const subject: Subject = {
       closedForm('6 × 3.5 in × 24 in'),
     ),
     row(
-      'pressure under the same base, over its load',
+      'pressure under the same base, over its load on the part that bears',
       1,
       1e-9,
       '',
-      () => (high(ground('crib/C')?.pressure) * 504 * inch ** 2) / high(ground('crib/C')?.load),
-      closedForm('load ÷ area'),
+      () =>
+        (high(ground('crib/C')?.pressure) * (ground('crib/C')?.bearing.value?.low ?? Number.NaN)) /
+        high(ground('crib/C')?.load),
+      closedForm('load ÷ (B − 2e) (L − 2e), which is what bears of 504 in²'),
     ),
     row(
       'pad for a foot on ground of 500 psf, over load ÷ 500 psf',

@@ -1,3 +1,5 @@
+import type { Locale } from '@cribwright/messages';
+
 /** A fenced plan of a rule's page. */
 export interface Fence {
   /** The heading it stands under: `Unsafe`, `Safe`. */
@@ -8,7 +10,11 @@ export interface Fence {
   readonly expected: readonly { readonly line: number; readonly rule: string }[];
 }
 
-export const headings = ['What it protects against', 'Calculation', 'Sources', 'Unsafe', 'Safe'] as const;
+/** The headings of a page, in order, in each language. */
+export const headings = {
+  en: ['What it protects against', 'Calculation', 'Sources', 'Unsafe', 'Safe'],
+  es: ['Contra qué protege', 'Cálculo', 'Fuentes', 'Inseguro', 'Seguro'],
+} as const satisfies Readonly<Record<Locale, readonly string[]>>;
 
 /** The fenced plans of a page, in order, each with what its comments expect. */
 export function fencesOf(page: string): readonly Fence[] {
@@ -41,15 +47,13 @@ function marked(lines: readonly string[]): Pick<Fence, 'text' | 'expected'> {
 }
 
 /** The headings of a page that are missing, or out of order. */
-export function missingHeadings(page: string): readonly string[] {
-  const there = [...page.matchAll(/^## (.+)$/gm)]
-    .map((m) => m[1]?.trim() ?? '')
-    // Transition: pages that do not have the new heading yet.
-    .map((h) => (h === 'The sum' ? 'Calculation' : h));
-  const inOrder = headings.filter((h) => there.includes(h));
-  const order = there.filter((h) => (headings as readonly string[]).includes(h));
-  return [
-    ...headings.filter((h) => !there.includes(h)),
-    ...(order.join() === inOrder.join() ? [] : ['(order)']),
-  ];
+export function missingHeadings(page: string, locale: Locale = 'en'): readonly string[] {
+  const due: readonly string[] = headings[locale];
+  const there = [...page.matchAll(/^## (.+)$/gm)].map((m) => m[1]?.trim() ?? '');
+  const inOrder = due.filter((h) => there.includes(h));
+  const order = there.filter((h) => due.includes(h));
+  return [...due.filter((h) => !there.includes(h)), ...(order.join() === inOrder.join() ? [] : ['(order)'])];
 }
+
+/** A page without its fenced plans: what a person reads. */
+export const proseOf = (page: string): string => page.replace(/^```[\s\S]*?^```$/gm, '');

@@ -1,10 +1,11 @@
 import { firstChoice, type ViewChoice } from '@cribwright/drawing';
 import type { Analysis } from '@cribwright/engine';
+import type { Locale } from '@cribwright/messages';
 import type { Plan } from '@cribwright/model';
 import type { FromPanel, PanelState, ToPanel } from '@cribwright/preview';
-import { build } from 'esbuild';
 import type { Browser, Page } from 'playwright-core';
 import { showMessage, type Whole } from '../../packages/extension/src/features/preview/show-message.js';
+import { bundleFiles } from '../bundled.js';
 
 /** Longer than this the panel is not waited for, ms. */
 const patience = 120_000;
@@ -31,21 +32,9 @@ let parts: Promise<ReadonlyMap<string, string>> | undefined;
 
 /** The page's script, its chunks and its style sheet, as they are shipped. */
 const bundle = (): Promise<ReadonlyMap<string, string>> => {
-  parts ??= build({
-    absWorkingDir: new URL('../..', import.meta.url).pathname,
-    entryPoints: { panel: 'packages/preview/src/main.tsx' },
-    bundle: true,
-    splitting: true,
-    format: 'esm',
-    platform: 'browser',
-    target: 'es2022',
-    conditions: ['source'],
-    jsx: 'automatic',
-    jsxImportSource: 'preact',
-    outdir: 'out',
-    write: false,
-    minify: true,
-  }).then(({ outputFiles }) => new Map(outputFiles.map((f) => [f.path.replace(/^.*\/out\//, ''), f.text])));
+  parts ??= bundleFiles('panel').then(
+    (files) => new Map(files.map((f) => [f.path.replace(/^.*\/panel\//, ''), f.text])),
+  );
   return parts;
 };
 
@@ -76,6 +65,7 @@ export async function openPanel(
     readonly state?: PanelState;
     readonly width?: number;
     readonly height?: number;
+    readonly locale?: Locale;
   } = {},
 ): Promise<FakeHost> {
   const files = await bundle();
@@ -105,7 +95,7 @@ export async function openPanel(
   const send = (message: ToPanel) => page.evaluate((m) => window.postMessage(m, '*'), message);
   const showNow = (change: Partial<Show> = {}) => {
     last = { ...last, ...change };
-    return send({ ...messageFor(plan, analysis, choice), ...last });
+    return send({ ...messageFor(plan, analysis, choice, options.locale), ...last });
   };
   const hear = async (message: FromPanel) => {
     heard.push(message);
@@ -115,6 +105,8 @@ export async function openPanel(
     await showNow();
   };
   await page.exposeFunction('tellHost', hear);
+  // What a test runs in the page was compiled for Node, and keeps the names of its functions by this.
+  await page.addInitScript({ content: 'globalThis.__name = (named) => named;' });
   await page.addInitScript({ content: standIn(options.state) });
   await page.goto(`${origin}/`);
 
@@ -156,7 +148,7 @@ const standIn = (state: PanelState | undefined): string => `{
 export const testUri = 'file:///alder-ridge/yard.crib';
 
 /** The message that the editor sends for a plan. */
-export const messageFor = (plan: Plan, analysis: Analysis, choice: ViewChoice): Whole =>
+export const messageFor = (plan: Plan, analysis: Analysis, choice: ViewChoice, locale?: Locale): Whole =>
   showMessage(
     {
       uri: testUri,
@@ -167,4 +159,5 @@ export const messageFor = (plan: Plan, analysis: Analysis, choice: ViewChoice): 
     },
     { plan: 0, choice },
     undefined,
+    locale,
   );

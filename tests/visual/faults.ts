@@ -16,6 +16,10 @@ export function overlappingWords(scene: Scene): readonly string[] {
   );
 }
 
+/** Words that end in three dots because there was no room for the rest. */
+export const cutShort = (scene: Scene): readonly string[] =>
+  textsIn(scene.items).flatMap((t) => (t.text.endsWith('...') ? [t.text] : []));
+
 /** Shapes and words that run off the sheet. */
 export function offTheSheet(scene: Scene): readonly string[] {
   const sheet = { left: 0, top: 0, right: scene.width, bottom: scene.height };

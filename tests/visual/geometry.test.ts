@@ -1,5 +1,6 @@
 import { drawScene, firstChoice, viewsOf } from '@cribwright/drawing';
 import { type Item, type Scene, walk } from '@cribwright/drawing/page';
+import { wordsIn } from '@cribwright/messages';
 import type { Plan } from '@cribwright/model';
 import { crib, planOf, straightTruck, strut, trailerOnCar, vanTrailer } from '@cribwright/model/testing';
 import { analyze } from '@cribwright/rules';
@@ -9,6 +10,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { type DrawnPlan, examplePlans, sampleDrawings } from './drawn-plans.js';
 import {
   coveredShapes,
+  cutShort,
   looseDimensions,
   offTheSheet,
   overBars,
@@ -23,6 +25,7 @@ const faults = (name: string, scene: Scene, covered = true): readonly string[] =
     ...overlappingWords(scene).map((w) => `over each other: ${w}`),
     ...offTheSheet(scene).map((w) => `off the sheet: ${w}`),
     ...(covered ? coveredShapes(scene).map((w) => `covered: ${w}`) : []),
+    ...(covered ? cutShort(scene).map((w) => `cut short: ${w}`) : []),
     ...struckOut(scene).map((w) => `struck out by a line: ${w}`),
     ...overBars(scene).map((w) => `over a bar: ${w}`),
     ...looseDimensions(scene).map((w) => `touches not what it measures: ${w}`),
@@ -36,13 +39,14 @@ beforeAll(async () => {
 
 it('has plans to draw', () => expect(drawn.length).toBeGreaterThan(12));
 
-describe('every view of every plan', () => {
+describe.each(['en', 'es'] as const)('every view of every plan (%s)', (locale) => {
   it('keeps words apart, inside the sheet and off the shapes of others', () => {
-    const found = drawn.flatMap(({ name, plan, analysis }) =>
-      viewsOf(plan, analysis).flatMap((view) =>
-        faults(name, drawScene(plan, analysis, { ...firstChoice, view: view.id })),
-      ),
-    );
+    const found = drawn.flatMap(({ name, plan, analysis }) => {
+      const words = wordsIn(locale, plan.display);
+      return viewsOf(plan, analysis).flatMap((view) =>
+        faults(name, drawScene(plan, analysis, { ...firstChoice, view: view.id }, false, words)),
+      );
+    });
     expect(found).toEqual([]);
   });
 
@@ -52,7 +56,13 @@ describe('every view of every plan', () => {
         (['top', 'side', 'end'] as const).flatMap((view) =>
           faults(
             `${name}, stage ${stage}`,
-            drawScene(plan, analysis, { ...firstChoice, view, stage, lost: losses[0]?.id }),
+            drawScene(
+              plan,
+              analysis,
+              { ...firstChoice, view, stage, lost: losses[0]?.id },
+              false,
+              wordsIn(locale, plan.display),
+            ),
             false,
           ),
         ),

@@ -2,7 +2,8 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { expect, it } from 'vitest';
+import { beforeAll, expect, it } from 'vitest';
+import { bundled } from '../bundled.js';
 
 const root = new URL('../..', import.meta.url).pathname;
 const { contributes } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
@@ -27,12 +28,16 @@ const problems = (report: string) => {
   );
 };
 
+let command = '';
+beforeAll(async () => {
+  command = await bundled('cli');
+});
 const check = (path: string) =>
-  spawnSync(
-    process.execPath,
-    ['--conditions=source', '--import', 'tsx', 'packages/cli/src/main.ts', 'check', path],
-    { cwd: root, encoding: 'utf8', env: { ...process.env, NO_COLOR: '1' } },
-  );
+  spawnSync(process.execPath, [command, 'check', path], {
+    cwd: root,
+    encoding: 'utf8',
+    env: { ...process.env, NO_COLOR: '1' },
+  });
 
 it('finds every finding that the command line prints, with its place and its words', () => {
   const { stdout, status } = check('examples/plans/trailer-on-car-faulty.crib');

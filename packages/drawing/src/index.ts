@@ -1,3 +1,4 @@
+export { type Caution, cautionIn } from './caution.js';
 export { fieldSheet } from './field-sheet/field-sheet.js';
 export type { Shown } from './look/look.js';
 export { type PdfOptions, pdfOf } from './pdf/pdf-of.js';
@@ -10,4 +11,4 @@ export { SceneSvg } from './svg/scene-svg.js';
 export { fontFamily, paletteVariables, variableStyleSheet } from './svg/style-sheet.js';
 export { svgOf } from './svg/svg-of.js';
 export { lossTitles, stageTitles, type Titled } from './views/moments.js';
-export type { View } from './views/view.js';
+export type { NamedView as View } from './views/view.js';

@@ -51,16 +51,18 @@ describe.each(Object.entries(samplePlans))('%s, before its checks have run', (_n
       if (view.awaits === undefined) expect(layouts).toContain(view.id);
       else {
         expect(scene.words).toContain('Not checked yet');
-        expect(words().join(' ')).toContain('is being worked out');
+        expect(words().join(' ')).toContain('checks for this view are still running');
       }
     }
   });
 });
 
-it('says that the push is being worked out only while it is', () => {
+it('says that the check of the side push is still running only while it is', () => {
   const analysis = analyze(trailerOnCar);
   const choice = { ...firstChoice, view: 'side push' } as const;
-  expect(drawScene(trailerOnCar, analysis, choice, true).words).toContain('is being worked out');
+  expect(drawScene(trailerOnCar, analysis, choice, true).words).toContain(
+    'checks for this view are still running',
+  );
   expect(drawScene(trailerOnCar, analysis, choice).words).toContain('nothing to show');
   expect(viewsOf(trailerOnCar, analysis, true).map((v) => v.id)).toContain('side push');
   expect(viewsOf(trailerOnCar, analysis).map((v) => v.id)).not.toContain('side push');

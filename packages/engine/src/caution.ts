@@ -1,5 +1,4 @@
-/** Stands wherever results show: drawing, sheet, command line, pages. One wording, so that none goes without. */
-export const caution =
-  'This is a planning and teaching aid. It does not see the scene, and it can be wrong. ' +
-  'It does not replace the authority having jurisdiction, local procedures, a licensed engineer, ' +
-  'or your own size-up. If what you see differs from the plan, believe what you see.';
+import { term, wordsIn } from '@cribwright/messages';
+
+/** Transition: the limits of the tool in English. Surfaces with a language render `caution.text` themselves. */
+export const caution: string = wordsIn('en', 'us').message(term('caution.text'));

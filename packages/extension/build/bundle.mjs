@@ -5,59 +5,9 @@
 import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { bundleOptions, bundles } from './bundles.mjs';
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
-
-const nodeTarget = { platform: 'node', format: 'cjs', target: 'node20' };
-const workerTarget = {
-  platform: 'browser',
-  target: 'es2022',
-  mainFields: ['browser', 'module', 'main'],
-};
-
-/** What is built, by name. A name on the command line builds that one alone. */
-const bundles = {
-  extension: {
-    ...nodeTarget,
-    entryPoints: ['packages/extension/src/extension.ts'],
-    outfile: 'packages/extension/dist/extension.cjs',
-    external: ['vscode'],
-  },
-  'extension.web': {
-    ...workerTarget,
-    format: 'cjs',
-    entryPoints: ['packages/extension/src/extension-web.ts'],
-    outfile: 'packages/extension/dist/extension.web.js',
-    external: ['vscode'],
-  },
-  server: {
-    ...nodeTarget,
-    entryPoints: ['packages/server/src/main.ts'],
-    outfile: 'packages/server/dist/server.cjs',
-  },
-  'server.worker': {
-    ...workerTarget,
-    format: 'iife',
-    entryPoints: ['packages/server/src/main-browser.ts'],
-    outfile: 'packages/server/dist/server.worker.js',
-  },
-  panel: {
-    platform: 'browser',
-    target: 'es2022',
-    format: 'esm',
-    splitting: true,
-    entryPoints: { panel: 'packages/preview/src/main.tsx' },
-    outdir: 'packages/preview/dist/panel',
-    chunkNames: '[name]-[hash]',
-    jsx: 'automatic',
-    jsxImportSource: 'preact',
-  },
-  cli: {
-    ...nodeTarget,
-    entryPoints: ['packages/cli/src/main.ts'],
-    outfile: 'packages/cli/dist/cribwright.cjs',
-  },
-};
 
 const flags = process.argv.slice(2);
 const dev = flags.includes('--dev');
@@ -71,21 +21,13 @@ if (unknown.length > 0) {
 await mkdir(`${root}.cache/metafiles`, { recursive: true });
 await Promise.all(
   (named.length > 0 ? named : Object.keys(bundles)).map(async (name) => {
-    const options = bundles[name];
-    if (options.outdir) await rm(`${root}${options.outdir}`, { recursive: true, force: true });
+    const { outdir } = bundles[name];
+    if (outdir) await rm(`${root}${outdir}`, { recursive: true, force: true });
     const { metafile } = await build({
-      absWorkingDir: root,
-      bundle: true,
-      conditions: ['source'],
-      // Grammar self-checks of the parser are for its authors, and need a newer Node than ours.
-      define: { 'process.env.NODE_ENV': '"production"' },
-      loader: { '.crib': 'text', '.md': 'text' },
-      legalComments: 'none',
-      logLevel: 'warning',
+      ...bundleOptions(name),
       metafile: true,
       minify: !dev,
       sourcemap: dev,
-      ...options,
     });
     await writeFile(`${root}.cache/metafiles/${name}.json`, JSON.stringify(metafile));
   }),

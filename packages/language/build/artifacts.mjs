@@ -4,6 +4,7 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { wordsIn } from '@cribwright/messages';
 import { languageConfiguration, snippets } from '../src/artefacts/editor-files.ts';
 import { syntaxPage } from '../src/artefacts/syntax-page.ts';
 import { textMateGrammar } from '../src/artefacts/text-mate.ts';
@@ -14,7 +15,8 @@ const files = {
   'syntaxes/cribwright.tmLanguage.json': json(textMateGrammar()),
   'syntaxes/language-configuration.json': json(languageConfiguration()),
   'syntaxes/cribwright.code-snippets.json': json(snippets()),
-  ...syntaxPage('packages/language/docs'),
+  ...syntaxPage('packages/language/docs/syntax', wordsIn('en', 'us')),
+  ...syntaxPage('packages/language/docs/syntax.es', wordsIn('es', 'us')),
 };
 
 const check = process.argv.includes('--check');

@@ -1,4 +1,5 @@
-// Puts the bundled library into a module, so that a bundle and a browser worker hold it.
+// Puts the bundled library into a module, so that a bundle and a browser worker hold it. What lies in a folder
+// `generated/texts` is packed in bundles, and is a function: it is unpacked at its first call.
 // With `--check`, writes nothing and fails where it is out of date.
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -18,14 +19,19 @@ const module = (name, doc, entries) =>
   [
     `// Written by build/embed.mjs. Do not edit.`,
     `/** ${doc} */`,
-    `export const ${name}: Readonly<Record<string, string>> = {`,
+    `export const ${name} = (): Readonly<Record<string, string>> => texts;`,
+    '',
+    'const texts = {',
     ...entries.map(([key, text]) => `  '${key}': ${quote(text)},`),
     '};',
     '',
   ].join('\n');
 
 const modules = [
-  ['../src/generated/library.ts', module('library', 'The bundled library: file name to text.', library)],
+  [
+    '../src/generated/texts/library.ts',
+    module('libraryTexts', 'The bundled library: file name to text.', library),
+  ],
 ];
 
 let stale = 0;

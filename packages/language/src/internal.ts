@@ -21,6 +21,7 @@ export { figureKey } from './lowering/expectation.js';
 export { planSize } from './lowering/plan-size.js';
 export { dueOf, exampleOf, measureOf } from './phrase/dimension-words.js';
 export { type Expression, figureWords } from './phrase/expression.js';
+export { unitOfMark, withUnitWords } from './phrase/marks.js';
 export { type Expected, read } from './phrase/match.js';
 export { matchLine } from './phrase/matcher.js';
 export type { WrittenQuantity } from './phrase/pattern.js';

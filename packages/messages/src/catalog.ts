@@ -1,8 +1,13 @@
 import { FluentBundle, FluentNumber, FluentResource } from '@fluent/bundle';
 import { fault } from './faults.js';
-import { catalogs, optionalHoles } from './generated/catalogs.js';
+import { optionalHoles } from './generated/catalogs.js';
+import { englishTexts } from './generated/texts/english.js';
+import { spanishTexts } from './generated/texts/spanish.js';
 
 type Format = (id: string, holes: Readonly<Record<string, string | number>>) => string | undefined;
+
+/** The messages of a language, as Fluent text. */
+const catalogs = { en: englishTexts, es: spanishTexts };
 
 const known = new Map<string, Format>();
 
@@ -11,7 +16,7 @@ export function catalogFor(locale: keyof typeof catalogs): Format {
   const before = known.get(locale);
   if (before !== undefined) return before;
   const bundle = new FluentBundle(locale === 'en' ? 'en-US' : locale, { useIsolating: false });
-  for (const error of bundle.addResource(new FluentResource(catalogs[locale]))) fault(error.message);
+  for (const error of bundle.addResource(new FluentResource(catalogs[locale]()))) fault(error.message);
   const format: Format = (id, holes) => {
     const pattern = bundle.getMessage(id.replace('.', '--'))?.value;
     if (pattern == null) return undefined;

@@ -71,8 +71,13 @@ function makeWords(locale: Locale, units: System): Words {
     });
   };
 
-  const quantity = (q: Quantity): string => showQuantity(q, units) ?? notKnown();
-  const value: Words['value'] = (f) => showFigureValue(f, units) ?? notKnown();
+  /** Numbers are made with `to` between the ends of a range; other languages have a word of their own. */
+  const range = (number: string): string => {
+    const [low, high] = locale === 'en' ? [] : number.split(' to ');
+    return low === undefined || high === undefined ? number : format('word.range', { low, high });
+  };
+  const quantity = (q: Quantity): string => range(showQuantity(q, units) ?? notKnown());
+  const value: Words['value'] = (f) => range(showFigureValue(f, units) ?? notKnown());
   const label = (f: Figure): string => message(f.label);
   const calculation: Words['calculation'] = (f) =>
     writeCalculation(f, { units, label, message, format, notKnown, value });

@@ -1,4 +1,5 @@
 export { computed, given, type Head, measured, renamed } from './figure/compute.js';
+export { shippedPolicy } from './generated/shipped-policy.js';
 export type { Contact, Met } from './placed/contacts.js';
 export { dressed } from './placed/dressed.js';
 export { type PlanPoint, type Point3, stepToPlan, toPlan, toVehicle } from './placed/frame.js';
@@ -41,11 +42,14 @@ export type {
   StepAction,
   StockItem,
   Surface,
+  UnreadPart,
   WorkingLoad,
 } from './plan/plan.js';
 export type { PlanEdit } from './plan/plan-edit.js';
+export { planWith } from './plan/plan-with.js';
 export type { Policy, PolicyKey, PolicyLimit } from './plan/policy.js';
 export type { ElementId, Ref } from './plan/ref.js';
+export type { Dock, Site } from './plan/site.js';
 export type {
   Anchor,
   Capture,

@@ -2,9 +2,11 @@
 import type { Scene } from '@cribwright/drawing/page';
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
+import { filled } from './filled.js';
 import type { Notice } from './notices.js';
 import { copyPicture, NoClipboard, noPicture, pictureOf } from './picture.js';
 import { themeNow } from './themes.js';
+import { useWords } from './words-context.js';
 
 type Format = 'svg' | 'png' | 'pdf';
 
@@ -14,6 +16,7 @@ export function ExportTools(props: {
   readonly send: (format: Format, data: string) => void;
   readonly say: (said: Notice) => void;
 }): JSX.Element {
+  const words = useWords();
   const [busy, setBusy] = useState(false);
   const tools = useRef<HTMLFieldSetElement>(null);
   /** Says how it went, and shuts the list that these tools stand in: it would lie over what is said. */
@@ -29,8 +32,10 @@ export function ExportTools(props: {
       await task();
     } catch (error) {
       const offer =
-        error instanceof NoClipboard ? { words: 'Save as PNG', take: () => void save('png') } : undefined;
-      say({ text: noPicture(error), offer });
+        error instanceof NoClipboard
+          ? { words: filled(words.saveAs, { format: 'PNG' }), take: () => void save('png') }
+          : undefined;
+      say({ text: noPicture(error, words), offer });
     } finally {
       setBusy(false);
     }
@@ -41,23 +46,23 @@ export function ExportTools(props: {
   const copy = () =>
     run(async () => {
       await copyPicture(props.scene, themeNow());
-      say({ text: 'The drawing is on the clipboard as a picture.' });
+      say({ text: words.copied });
     });
   return (
-    <fieldset class="export" ref={tools} aria-label="Take it away">
+    <fieldset class="export" ref={tools} aria-label={words.exportTools}>
       {(['svg', 'png', 'pdf'] as const).map((format) => (
         <button
           key={format}
           type="button"
           disabled={busy}
           onClick={() => void save(format)}
-          aria-label={`Save as ${format.toUpperCase()}`}
+          aria-label={filled(words.saveAs, { format: format.toUpperCase() })}
         >
           {format.toUpperCase()}
         </button>
       ))}
-      <button type="button" disabled={busy} onClick={() => void copy()} aria-label="Copy as a picture">
-        Copy
+      <button type="button" disabled={busy} onClick={() => void copy()} aria-label={words.copyPicture}>
+        {words.copy}
       </button>
     </fieldset>
   );

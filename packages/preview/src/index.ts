@@ -1,1 +1,2 @@
 export type * from './messages.js';
+export type { PanelTerm, PanelWords } from './panel-words.js';

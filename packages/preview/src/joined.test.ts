@@ -3,6 +3,7 @@ import { unchecked } from '@cribwright/engine';
 import { trailerOnCar as plan } from '@cribwright/model/testing';
 import { expect, it } from 'vitest';
 import { joined, type Show } from './joined.js';
+import type { PanelWords } from './panel-words.js';
 
 const scene = drawScene(plan, unchecked(plan), firstChoice);
 const show: Show = {
@@ -16,7 +17,10 @@ const show: Show = {
   stages: [],
   losses: [{ id: 'car', title: 'car gives way' }],
   subjects: [],
-  tally: { danger: 0, warning: 0, note: 0, notRun: 0 },
+  views: [],
+  // What the words are does not matter here.
+  words: {} as PanelWords,
+  tally: { danger: 0, warning: 0, note: 0, notRun: 0, parts: [] },
   stale: undefined,
 };
 const first = joined(undefined, show);

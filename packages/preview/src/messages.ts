@@ -1,4 +1,5 @@
 import type { SentScene, ViewChoice, ViewId } from '@cribwright/drawing';
+import type { PanelWords } from './panel-words.js';
 
 /** Everything the panel and its host say to each other. Each message names the file it speaks of. */
 
@@ -10,8 +11,8 @@ export type ToPanel =
       /** Plans in the file, in order; which one is shown. */
       readonly plans: readonly { readonly title: string }[];
       readonly shown: number;
-      /** The views that this plan has something for; all of them where the host does not say. */
-      readonly views?: readonly {
+      /** The views that this plan has something for. */
+      readonly views: readonly {
         readonly id: ViewId;
         readonly name: string;
         readonly about?: readonly string[];
@@ -30,11 +31,15 @@ export type ToPanel =
         readonly warning: number;
         readonly note: number;
         readonly notRun: number;
+        /** The same in words, the gravest first: `2 unsafe`. Kinds without any are left out. */
+        readonly parts: readonly { readonly level: 'danger' | 'warning' | 'note'; readonly text: string }[];
         /** A heavy check is still being worked out: this is not the last word. */
         readonly pending?: boolean;
         /** No check has run yet: the counts say nothing. */
         readonly unchecked?: boolean;
       };
+      /** The panel's own words in the reader's language. */
+      readonly words: PanelWords;
       /** The text has errors: this is the last drawing that could be made. */
       readonly stale: string | undefined;
     }

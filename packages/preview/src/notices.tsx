@@ -1,5 +1,6 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 import type { JSX } from 'preact';
+import { useWords } from './words-context.js';
 
 /** Something said to the reader, and what may be done about it. */
 export interface Notice {
@@ -13,6 +14,7 @@ export function Notices(props: {
   readonly said: Notice | undefined;
   readonly dismiss: () => void;
 }): JSX.Element {
+  const words = useWords();
   return (
     <div role="status" class="notices">
       {props.stale === undefined ? null : <p class="stale">{props.stale}</p>}
@@ -24,7 +26,7 @@ export function Notices(props: {
               {props.said.offer.words}
             </button>
           )}
-          <button type="button" onClick={props.dismiss} aria-label="Close this notice">
+          <button type="button" onClick={props.dismiss} aria-label={words.closeNotice}>
             ×
           </button>
         </p>

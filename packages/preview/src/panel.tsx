@@ -9,6 +9,7 @@ import { type Drawn, joined } from './joined.js';
 import { LossPicker } from './loss-picker.js';
 import { More } from './more.js';
 import { type Notice, Notices } from './notices.js';
+import type { PanelWords } from './panel-words.js';
 import { noPicture, pictureOf } from './picture.js';
 import { PlanPicker } from './plan-picker.js';
 import { SpaceToggle } from './space-toggle.js';
@@ -17,10 +18,16 @@ import { StageTools } from './stage-tools.js';
 import { SubjectPicker } from './subject-picker.js';
 import { Tally } from './tally.js';
 import { ViewTabs } from './view-tabs.js';
+import { WordsContext } from './words-context.js';
 import { ZoomTools } from './zoom-tools.js';
 
 /** The page of the panel. It shows scenes and says what the reader wants; the text is changed by the host alone. */
-export function Panel({ host }: { readonly host: Host }): JSX.Element {
+export function Panel(props: {
+  readonly host: Host;
+  /** The panel's own words until the first drawing brings them. */
+  readonly words: PanelWords | undefined;
+}): JSX.Element {
+  const { host } = props;
   const [drawn, setDrawn] = useState<Drawn>();
   const latest = useRef<Drawn>();
   const [stale, setStale] = useState<string>();
@@ -58,6 +65,7 @@ export function Panel({ host }: { readonly host: Host }): JSX.Element {
 
   const show = drawn?.show;
   const scene = drawn?.scenes[0];
+  const words = show?.words ?? props.words;
   useEffect(() => {
     if (show === undefined) return;
     let frames = 2;
@@ -82,7 +90,7 @@ export function Panel({ host }: { readonly host: Host }): JSX.Element {
     setWanted(undefined);
     pictureOf(scene, wanted, 'light').then(
       (data) => host.post({ kind: 'export', uri: show.uri, format: wanted, data }),
-      (error: unknown) => setSaid({ text: noPicture(error) }),
+      (error: unknown) => setSaid({ text: noPicture(error, show.words) }),
     );
   }, [wanted]);
 
@@ -99,86 +107,90 @@ export function Panel({ host }: { readonly host: Host }): JSX.Element {
     host.post({ kind: 'choose', uri: show.uri, plan, choice: { ...scene.choice, ...change } });
   };
 
-  const notices = <Notices stale={stale} said={said} dismiss={() => setSaid(undefined)} />;
+  if (words === undefined) return <div class="panel" />;
+  const notices = (
+    <WordsContext.Provider value={words}>
+      <Notices stale={stale} said={said} dismiss={() => setSaid(undefined)} />
+    </WordsContext.Provider>
+  );
   if (show === undefined || scene === undefined) {
     return (
       <div class="panel">
         {notices}
-        <p class="waiting">{stale ?? 'Waiting for the plan.'}</p>
-        <footer class="caution">{drawn?.scenes[0]?.caution ?? waitingCaution}</footer>
+        <p class="waiting">{stale ?? words?.waiting}</p>
+        <footer class="caution">{scene?.caution ?? words?.caution}</footer>
       </div>
     );
   }
   return (
-    <div class="panel">
-      <header class="tools">
-        <PlanPicker
-          plans={show.plans}
-          shown={show.shown}
-          choose={(plan) => choose({ subject: undefined }, plan)}
-        />
-        <ViewTabs views={show.views} current={scene.choice.view} choose={(view) => choose({ view })} />
-        <div class="row">
-          <SubjectPicker show={show} choice={scene.choice} choose={(subject) => choose({ subject })} />
-          <StageTools
-            stages={show.stages}
-            stage={scene.choice.stage}
-            choose={(stage) => choose({ stage, lost: undefined })}
+    <WordsContext.Provider value={words}>
+      <div class="panel">
+        <header class="tools">
+          <PlanPicker
+            plans={show.plans}
+            shown={show.shown}
+            choose={(plan) => choose({ subject: undefined }, plan)}
           />
-          <LossPicker
-            losses={show.losses ?? []}
-            lost={scene.choice.lost}
-            choose={(lost) => choose({ lost })}
-          />
-          <ZoomTools zoom={zoom} set={setZoom} />
-          <SpaceToggle scene={scene} on={inSpace} set={setInSpace} />
-          <More>
-            <ExportTools
-              scene={scene}
-              say={setSaid}
-              send={(format, data) => host.post({ kind: 'export', uri: show.uri, format, data })}
+          <ViewTabs views={show.views} current={scene.choice.view} choose={(view) => choose({ view })} />
+          <div class="row">
+            <SubjectPicker show={show} choice={scene.choice} choose={(subject) => choose({ subject })} />
+            <StageTools
+              stages={show.stages}
+              stage={scene.choice.stage}
+              choose={(stage) => choose({ stage, lost: undefined })}
             />
-          </More>
-        </div>
-      </header>
-      {notices}
-      <Canvas
-        scene={scene}
-        lit={lit}
-        zoom={zoom}
-        setZoom={setZoom}
-        pan={pan}
-        inSpace={inSpace && scene.space !== undefined}
-        moved={keep}
-        say={(text) => setSaid(text === undefined ? undefined : { text })}
-        act={{
-          goTo: (element, property) => host.post({ kind: 'go to', uri: show.uri, element, property }),
-          move: (drag, to) =>
-            host.post({
-              kind: 'move',
-              uri: show.uri,
-              version: show.version,
-              element: drag.element,
-              moves: drag.moves,
-              to,
-            }),
-          courses: (element, by) =>
-            host.post({ kind: 'courses', uri: show.uri, version: show.version, element, by }),
-          stage: (by) =>
-            choose({ stage: stageAfter(scene.choice.stage, by, show.stages.length), lost: undefined }),
-        }}
-      />
-      <footer>
-        <Tally tally={show.tally} />
-        <details class="words">
-          <summary>In words</summary>
-          <p>{scene.words}</p>
-        </details>
-        <p class="caution">{scene.caution}</p>
-      </footer>
-    </div>
+            <LossPicker
+              losses={show.losses ?? []}
+              lost={scene.choice.lost}
+              choose={(lost) => choose({ lost })}
+            />
+            <ZoomTools zoom={zoom} set={setZoom} />
+            <SpaceToggle scene={scene} on={inSpace} set={setInSpace} />
+            <More>
+              <ExportTools
+                scene={scene}
+                say={setSaid}
+                send={(format, data) => host.post({ kind: 'export', uri: show.uri, format, data })}
+              />
+            </More>
+          </div>
+        </header>
+        {notices}
+        <Canvas
+          scene={scene}
+          lit={lit}
+          zoom={zoom}
+          setZoom={setZoom}
+          pan={pan}
+          inSpace={inSpace && scene.space !== undefined}
+          moved={keep}
+          say={(text) => setSaid(text === undefined ? undefined : { text })}
+          act={{
+            goTo: (element, property) => host.post({ kind: 'go to', uri: show.uri, element, property }),
+            move: (drag, to) =>
+              host.post({
+                kind: 'move',
+                uri: show.uri,
+                version: show.version,
+                element: drag.element,
+                moves: drag.moves,
+                to,
+              }),
+            courses: (element, by) =>
+              host.post({ kind: 'courses', uri: show.uri, version: show.version, element, by }),
+            stage: (by) =>
+              choose({ stage: stageAfter(scene.choice.stage, by, show.stages.length), lost: undefined }),
+          }}
+        />
+        <footer>
+          <Tally tally={show.tally} />
+          <details class="words">
+            <summary>{words.inWords}</summary>
+            <p>{scene.words}</p>
+          </details>
+          <p class="caution">{scene.caution}</p>
+        </footer>
+      </div>
+    </WordsContext.Provider>
   );
 }
-
-// Until the first drawing brings the caution with it, the page has its own, shorter one.
-const waitingCaution = 'A planning and teaching aid. Believe what you see on scene.';

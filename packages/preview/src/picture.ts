@@ -1,4 +1,6 @@
 import { paletteOf, pdfOf, type Scene, svgOf, type ThemeName } from '@cribwright/drawing/page';
+import { filled } from './filled.js';
+import type { PanelWords } from './panel-words.js';
 
 /** Dots across one inch of the sheet, for pictures made of dots. */
 const dotsPerInch = 200;
@@ -50,10 +52,8 @@ async function painted(scene: Scene, theme: ThemeName): Promise<HTMLCanvasElemen
 }
 
 /** Why there is no picture, and what would do instead. */
-export const noPicture = (error: unknown): string =>
-  error instanceof NoClipboard
-    ? `The picture is not on the clipboard: this window does not allow it (${error.message}). Save it as a PNG file and put that where you need it.`
-    : `The picture could not be made: ${whyNot(error)}. Save it as SVG instead.`;
+export const noPicture = (error: unknown, words: PanelWords): string =>
+  filled(error instanceof NoClipboard ? words.noClipboard : words.noPicture, { reason: whyNot(error) });
 
 const whyNot = (error: unknown): string =>
   (error instanceof Error ? error.message : String(error)).replace(/\.$/, '');

@@ -3,7 +3,9 @@ import type { Scene } from '@cribwright/drawing/page';
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Acts } from './canvas-props.js';
+import { filled } from './filled.js';
 import type { SpaceView } from './space-view.js';
+import { useWords } from './words-context.js';
 
 /** The place of the view in space. What draws it is loaded only when it is first asked for. */
 export function SpacePlace(props: {
@@ -16,6 +18,7 @@ export function SpacePlace(props: {
   const view = useRef<SpaceView>();
   const [flat, setFlat] = useState(false);
   const { scene, lit, act, say } = props;
+  const words = useWords();
 
   useEffect(() => {
     let gone = false;
@@ -23,12 +26,12 @@ export function SpacePlace(props: {
       try {
         const { openSpace } = await import('./space-view.js');
         if (gone || box.current === null) return;
-        view.current = openSpace(box.current, (element) => act.goTo(element, undefined));
+        view.current = openSpace(box.current, words.threeD, (element) => act.goTo(element, undefined));
         if (scene.space !== undefined) view.current.show(scene.space);
         view.current.light(lit);
       } catch (error) {
         const why = error instanceof Error ? error.message : String(error);
-        say(`The view in space could not be opened here (${why}). The flat drawing shows the same.`);
+        say(filled(words.threeDFailed, { reason: why }));
       }
     })();
     return () => {
@@ -45,7 +48,7 @@ export function SpacePlace(props: {
   return (
     <div class="space">
       <div class="space-canvas" ref={box} />
-      <fieldset class="space-tools" aria-label="Way of looking">
+      <fieldset class="space-tools" aria-label={words.rotateTools}>
         <button
           type="button"
           aria-pressed={flat}
@@ -54,14 +57,23 @@ export function SpacePlace(props: {
             setFlat(!flat);
           }}
         >
-          Without perspective
+          {words.noPerspective}
         </button>
-        {(['corner', 'above', 'side', 'behind'] as const).map((from) => (
+        {keysOf(viewpoints).map((from) => (
           <button key={from} type="button" onClick={() => view.current?.lookFrom(from)}>
-            From {from === 'side' ? 'the side' : from === 'corner' ? 'a corner' : from}
+            {words[viewpoints[from]]}
           </button>
         ))}
       </fieldset>
     </div>
   );
 }
+
+const viewpoints = {
+  corner: 'fromCorner',
+  above: 'fromAbove',
+  side: 'fromSide',
+  behind: 'fromBehind',
+} as const;
+
+const keysOf = <K extends string>(of: Readonly<Record<K, unknown>>) => Object.keys(of) as K[];

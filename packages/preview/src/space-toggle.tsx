@@ -1,6 +1,7 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 import type { Scene } from '@cribwright/drawing/page';
 import type { JSX } from 'preact';
+import { useWords } from './words-context.js';
 
 /** Turns the view in space on and off, where there is one. */
 export function SpaceToggle(props: {
@@ -8,10 +9,11 @@ export function SpaceToggle(props: {
   readonly on: boolean;
   readonly set: (on: boolean) => void;
 }): JSX.Element | null {
+  const words = useWords();
   if (props.scene.space === undefined) return null;
   return (
     <button type="button" aria-pressed={props.on} onClick={() => props.set(!props.on)}>
-      Rotate
+      {words.rotate}
     </button>
   );
 }

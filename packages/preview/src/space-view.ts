@@ -38,17 +38,16 @@ const eyes = {
 /**
  * Opens a view in space that can be turned, moved and zoomed. z points up, as in the plan.
  * Throws where the page has no means to draw it.
+ *
+ * @param called what the view is called aloud
  */
-export function openSpace(box: HTMLElement, picked: (element: string) => void): SpaceView {
+export function openSpace(box: HTMLElement, called: string, picked: (element: string) => void): SpaceView {
   const renderer = new WebGLRenderer({ antialias: true, preserveDrawingBuffer: true });
   renderer.setPixelRatio(Math.min(window.devicePixelRatio, 2));
   const canvas = renderer.domElement;
   canvas.tabIndex = 0;
   canvas.setAttribute('role', 'img');
-  canvas.setAttribute(
-    'aria-label',
-    'The layout in space. The flat drawing and the words below it say the same.',
-  );
+  canvas.setAttribute('aria-label', called);
   box.append(canvas);
 
   const scene = new Scene();

@@ -1,6 +1,8 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { filled } from './filled.js';
+import { useWords } from './words-context.js';
 
 /** How long each stage stays up while they play, ms. */
 const pace = 1600;
@@ -12,6 +14,7 @@ export function StageTools(props: {
   readonly choose: (stage: number | undefined) => void;
 }): JSX.Element | null {
   const { stages, stage, choose } = props;
+  const words = useWords();
   const [playing, setPlaying] = useState(false);
   const last = stages.length;
   const at = stage ?? last;
@@ -24,7 +27,7 @@ export function StageTools(props: {
     return () => clearTimeout(timer);
   });
   if (stages.length === 0) return null;
-  const title = stage === undefined ? 'finished work' : (stages[stage]?.title ?? '');
+  const title = stage === undefined ? words.finished : (stages[stage]?.title ?? '');
   const go = (to: number) => {
     setPlaying(false);
     choose(to >= last ? undefined : Math.max(0, to));
@@ -34,8 +37,8 @@ export function StageTools(props: {
     setPlaying(!playing);
   };
   return (
-    <fieldset class="stages" aria-label="Stages of building">
-      <button type="button" onClick={() => go(at - 1)} disabled={at <= 0} aria-label="Stage before">
+    <fieldset class="stages" aria-label={words.stages}>
+      <button type="button" onClick={() => go(at - 1)} disabled={at <= 0} aria-label={words.stageBefore}>
         ◂
       </button>
       <input
@@ -43,15 +46,19 @@ export function StageTools(props: {
         min={0}
         max={last}
         value={at}
-        aria-label="Stage"
-        aria-valuetext={stage === undefined ? title : `${at + 1} of ${last}: ${title}`}
+        aria-label={words.stage}
+        aria-valuetext={
+          stage === undefined
+            ? title
+            : filled(words.stageOf, { number: String(at + 1), total: String(last), title })
+        }
         onInput={(e) => go(Number(e.currentTarget.value))}
       />
-      <button type="button" onClick={() => go(at + 1)} disabled={at >= last} aria-label="Next stage">
+      <button type="button" onClick={() => go(at + 1)} disabled={at >= last} aria-label={words.stageNext}>
         ▸
       </button>
       <button type="button" onClick={play} aria-pressed={playing}>
-        {playing ? 'Stop' : 'Play'}
+        {playing ? words.stop : words.play}
       </button>
       <span class="title">{stage === undefined ? title : `${at + 1}/${last} ${title}`}</span>
     </fieldset>

@@ -1,28 +1,16 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 import type { ViewId } from '@cribwright/drawing/page';
 import type { JSX } from 'preact';
-
-const all: readonly { readonly id: ViewId; readonly name: string }[] = [
-  { id: 'top', name: 'Top' },
-  { id: 'side', name: 'Side' },
-  { id: 'end', name: 'End' },
-  { id: 'crib', name: 'Crib' },
-  { id: 'strut', name: 'Strut' },
-  { id: 'side push', name: 'Side push' },
-  { id: 'height limits', name: 'Heights' },
-  { id: 'utilization', name: 'Utilization' },
-  { id: 'timeline', name: 'Timeline' },
-  { id: 'ground', name: 'Ground' },
-  { id: '3d', name: '3D' },
-];
+import { useWords } from './words-context.js';
 
 /** The views as tabs: arrow keys go from one to the next. */
 export function ViewTabs(props: {
-  readonly views: readonly { readonly id: ViewId; readonly name: string }[] | undefined;
+  readonly views: readonly { readonly id: ViewId; readonly name: string }[];
   readonly current: ViewId;
   readonly choose: (view: ViewId) => void;
 }): JSX.Element {
-  const views = props.views ?? all;
+  const words = useWords();
+  const { views } = props;
   const step = (event: KeyboardEvent, from: number) => {
     const by = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
     const to = event.key === 'Home' ? 0 : event.key === 'End' ? views.length - 1 : undefined;
@@ -36,7 +24,7 @@ export function ViewTabs(props: {
     if (tab instanceof HTMLElement) tab.focus();
   };
   return (
-    <div class="tabs" role="tablist" aria-label="Views">
+    <div class="tabs" role="tablist" aria-label={words.views}>
       {views.map((view, i) => (
         <button
           key={view.id}

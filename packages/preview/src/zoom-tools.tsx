@@ -1,5 +1,6 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 import type { JSX } from 'preact';
+import { useWords } from './words-context.js';
 
 export const zoomLimits = { least: 0.5, most: 12 } as const;
 
@@ -10,15 +11,16 @@ export function ZoomTools(props: {
   readonly zoom: number;
   readonly set: (zoom: number) => void;
 }): JSX.Element {
+  const words = useWords();
   return (
-    <fieldset class="zoom" aria-label="Zoom">
-      <button type="button" aria-label="Zoom out" onClick={() => props.set(zoomTo(props.zoom / 1.25))}>
+    <fieldset class="zoom" aria-label={words.zoom}>
+      <button type="button" aria-label={words.zoomOut} onClick={() => props.set(zoomTo(props.zoom / 1.25))}>
         −
       </button>
-      <button type="button" aria-label="Fit the whole drawing" onClick={() => props.set(1)}>
-        Fit
+      <button type="button" aria-label={words.fitAll} onClick={() => props.set(1)}>
+        {words.fit}
       </button>
-      <button type="button" aria-label="Zoom in" onClick={() => props.set(zoomTo(props.zoom * 1.25))}>
+      <button type="button" aria-label={words.zoomIn} onClick={() => props.set(zoomTo(props.zoom * 1.25))}>
         +
       </button>
     </fieldset>

@@ -1,42 +1,43 @@
-// Puts the rules' pages into a module, so that a bundle and a browser worker hold them.
+// Puts the rules' pages, in every language, into a module, so that a bundle and a browser worker hold them. What lies
+// in a folder `generated/texts` is packed in bundles, and is a function: it is unpacked at its first call.
 // With `--check`, writes nothing and fails where it is out of date.
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { ruleFolders } from './rule-index.mjs';
 
 const at = (path) => fileURLToPath(new URL(path, import.meta.url));
-const rulesFolder = at('../src/');
+const target = at('../src/generated/texts/rule-pages.ts');
 
-const pages = (existsSync(rulesFolder) ? readdirSync(rulesFolder, { withFileTypes: true }) : [])
-  .filter((entry) => entry.isDirectory() && existsSync(`${rulesFolder}${entry.name}/rule.md`))
-  .map((entry) => entry.name)
-  .sort()
-  .map((id) => [id, readFileSync(`${rulesFolder}${id}/rule.md`, 'utf8')]);
+/** The file of a rule's page in each language. */
+export const pageFiles = { en: 'rule.md', es: 'rule.es.md' };
+const locales = Object.keys(pageFiles);
+
+/** The page of a rule in a language. Fails where the rule has none. */
+export const rulePage = (id, locale) => readFileSync(at(`../src/${id}/${pageFiles[locale]}`), 'utf8');
 
 const quote = (text) =>
   `\`${text.replaceAll('\\', '\\\\').replaceAll('`', '\\`').replaceAll('${', '\\${')}\``;
 
-const module = (name, doc, entries) =>
-  [
-    `// Written by build/embed-pages.mjs. Do not edit.`,
-    `/** ${doc} */`,
-    `export const ${name}: Readonly<Record<string, string>> = {`,
-    ...entries.map(([key, text]) => `  '${key}': ${quote(text)},`),
-    '};',
-    '',
-  ].join('\n');
+const module = () => `// Written by build/embed-pages.mjs. Do not edit.
+/** Every rule's page as Markdown, by rule and language. */
+export const rulePages = (): Readonly<Record<string, { ${locales.map((l) => `readonly ${l}: string`).join('; ')} }>> => texts;
 
-const modules = [
-  ['../src/generated/rule-pages.ts', module('rulePages', "Every rule's page: rule id to Markdown.", pages)],
-];
+const texts = {
+${ruleFolders()
+  .map((id) => `  '${id}': {\n${locales.map((l) => `    ${l}: ${quote(rulePage(id, l))},\n`).join('')}  },`)
+  .join('\n')}
+};
+`;
 
-let stale = 0;
-for (const [path, text] of modules) {
-  const file = at(path);
-  const now = existsSync(file) ? readFileSync(file, 'utf8') : '';
-  if (now === text) continue;
-  stale += 1;
-  if (process.argv.includes('--check'))
-    console.error(`${file} is out of date: node packages/rules/build/embed-pages.mjs`);
-  else writeFileSync(file, text);
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const text = module();
+  const upToDate = existsSync(target) && readFileSync(target, 'utf8') === text;
+  if (!upToDate && process.argv.includes('--check')) {
+    console.error('The pages of the rules are out of date: run `npm run generate`.');
+    process.exitCode = 1;
+  } else if (!upToDate) {
+    mkdirSync(dirname(target), { recursive: true });
+    writeFileSync(target, text);
+  }
 }
-process.exitCode = process.argv.includes('--check') && stale > 0 ? 1 : 0;

@@ -1,4 +1,5 @@
 export { analyze, analyzeInSteps } from './analysis/analyze.js';
-export type { Family, Rule, RuleFinding } from './definition/rule.js';
+export { type Family, families, familyTitle } from './definition/family.js';
+export type { Rule, RuleFinding } from './definition/rule.js';
 export { rules } from './generated/rule-index.js';
-export { rulePages } from './generated/rule-pages.js';
+export { rulePage } from './pages/rule-page.js';

@@ -134,3 +134,14 @@ it('keeps every term of any text, in order and where it stands', () => {
     { numRuns: 200 },
   );
 });
+
+it('closes at the next block where nothing is indented', () => {
+  const text = 'plan "P" {\ncrib A {\ncourses 4\ncrib B {\ncourses 2\n}\n}\n';
+  expect(read(text)).toEqual([
+    'word:plan text:"P" {',
+    '  word:crib word:A {',
+    '    word:courses number:4',
+    '  word:crib word:B {',
+    '    word:courses number:2',
+  ]);
+});

@@ -6,6 +6,8 @@ export interface LayoutToken {
   /** Of its line, 0 for a token that starts at the margin. */
   readonly column: number;
   readonly line: number;
+  /** Of `open` and `close`: a bracket that stands in the place of a brace. */
+  readonly bracket?: boolean;
 }
 
 /** What the layout pass had to mend, so that the rest of the text could still be read. */
@@ -15,6 +17,10 @@ export type LayoutIssue =
   /** The line it starts at is meant as a block: what stands further in below it was taken to belong to it. */
   | { readonly kind: 'not opened'; readonly start: number; readonly end: number }
   | { readonly kind: 'stray close'; readonly start: number; readonly end: number }
+  /** `[` or `]`, read as the brace that it stands for. */
+  | { readonly kind: 'bracket'; readonly start: number; readonly end: number }
+  /** Right after another opening brace. */
+  | { readonly kind: 'opened twice'; readonly start: number; readonly end: number }
   | { readonly kind: 'too deep'; readonly start: number; readonly end: number }
   | { readonly kind: 'too long'; readonly start: number; readonly end: number };
 
@@ -29,13 +35,21 @@ interface Opened {
   readonly start: number;
   readonly end: number;
   readonly indent: number;
+  readonly line: number;
+  /** Nothing was read in it yet. */
+  fresh: boolean;
+  /** A second opening brace right after it was passed over. */
+  doubled: boolean;
+  /** Its lines start no further in than it: indentation tells nothing of its end. */
+  flat: boolean;
 }
 
 /**
  * Ends every statement and balances the braces, so that any text can be parsed. A line break after a comma, after
- * `{` or before `{` ends nothing. Where braces do not balance, a block that was never closed ends at the first
- * line that starts no further in than the line which opened it, and a line with no brace opens a block where the next
- * starts further in than it.
+ * `{` or before `{` ends nothing. Where braces do not balance, indentation decides. With too few closing braces, a block
+ * ends at the first line that starts no further in than the line which opened it. With too few opening braces, a line
+ * without one opens a block where the lines below start further in than it, up to a closing brace below its start. Any
+ * other closing brace that matches no block by its place closes nothing.
  */
 export function layOut<T extends LayoutToken>(
   tokens: readonly T[],
@@ -49,7 +63,9 @@ export function layOut<T extends LayoutToken>(
   const balance = surplus(kept);
   const onward = nextOnward(kept);
   const byIndent = balance > 0;
-  let unopened = Math.max(0, -balance);
+  let spare = Math.max(0, -balance);
+  const closed = spare > 0 ? closedLines(kept) : undefined;
+  const opening = byIndent ? new Set(kept.flatMap((t) => (t.kind === 'open' ? [t.line] : []))) : undefined;
   const open: Opened[] = [];
   let last: 'start' | 'open' | 'end' | 'comma' | 'closed' | 'other' = 'start';
   let line = -1;
@@ -70,28 +86,50 @@ export function layOut<T extends LayoutToken>(
   };
 
   for (const [index, token] of kept.entries()) {
-    if (token.kind !== 'end' && token.line !== line) {
+    const first = token.kind !== 'end' && token.line !== line;
+    if (first) {
       line = token.line;
       indent = token.column;
       lineStart = token.start;
-      while (byIndent && token.kind !== 'close') {
+      while (byIndent) {
         const inner = open.at(-1);
-        if (!inner || inner.indent < indent) break;
+        if (!inner || inner.indent < indent || (token.kind === 'close' && inner.indent === indent)) break;
+        if (inner.fresh && token.kind === 'other') inner.flat = true;
+        // A plan holds blocks; what stands in it seldom does.
+        if (inner.flat && (open.length < 2 || !opening?.has(line))) break;
         issues.push({ kind: 'not closed', start: inner.start, end: inner.end, at: token.start });
         close(token.start);
       }
     }
     if (last === 'closed' && token.kind !== 'end') end(token.start);
+    const within = open.at(-1);
+    if (within && token.kind === 'other') within.fresh = false;
+    if (token.bracket) issues.push({ kind: 'bracket', start: token.start, end: token.end });
     switch (token.kind) {
       case 'end': {
         if (last === 'start' || last === 'end' || last === 'open') break;
         const next = onward[index];
         if (last === 'comma' && next?.kind !== 'close') break;
         if (last !== 'closed' && next?.kind === 'open') break;
-        if (unopened > 0 && last === 'other' && next?.kind === 'other' && next.column > indent) {
-          unopened--;
+        if (
+          spare > 0 &&
+          last === 'other' &&
+          next?.kind === 'other' &&
+          next.line > line &&
+          next.column > indent &&
+          closed?.has(line) === true
+        ) {
+          spare--;
           issues.push({ kind: 'not opened', start: lineStart, end: token.start });
-          open.push({ start: token.start, end: token.start, indent });
+          open.push({
+            start: token.start,
+            end: token.start,
+            indent,
+            line,
+            fresh: true,
+            doubled: false,
+            flat: false,
+          });
           made.push({ make: 'open', at: token.start });
           last = 'open';
           break;
@@ -106,7 +144,20 @@ export function layOut<T extends LayoutToken>(
           tooDeep++;
           break;
         }
-        open.push({ start: token.start, end: token.end, indent });
+        if (byIndent && last === 'open' && !first && within?.line === line && !within.doubled) {
+          within.doubled = true;
+          issues.push({ kind: 'opened twice', start: token.start, end: token.end });
+          break;
+        }
+        open.push({
+          start: token.start,
+          end: token.end,
+          indent,
+          line,
+          fresh: true,
+          doubled: false,
+          flat: false,
+        });
         made.push({ token });
         last = 'open';
         break;
@@ -115,7 +166,8 @@ export function layOut<T extends LayoutToken>(
           tooDeep--;
           break;
         }
-        if (open.length === 0) {
+        if (open.length === 0 || (spare > 0 && isSpare(open.at(-1), token, first, line))) {
+          spare--;
           issues.push({ kind: 'stray close', start: token.start, end: token.end });
           break;
         }
@@ -136,6 +188,27 @@ export function layOut<T extends LayoutToken>(
   }
   end(finish);
   return { made, issues };
+}
+
+/** Whether a closing brace, by its place, does not belong to the innermost open block. */
+const isSpare = (inner: Opened | undefined, token: LayoutToken, first: boolean, line: number): boolean =>
+  inner !== undefined && (first ? token.column > inner.indent : inner.line < line);
+
+/** Lines whose lines below, as far as they start further in, end at a closing brace right below the line's start. */
+function closedLines(tokens: readonly LayoutToken[]): ReadonlySet<number> {
+  const closed = new Set<number>();
+  const waiting: LayoutToken[] = [];
+  let line = -1;
+  for (const t of tokens) {
+    if (t.kind === 'end' || t.line === line) continue;
+    line = t.line;
+    for (let w = waiting.at(-1); w && t.column <= w.column; w = waiting.at(-1)) {
+      if (t.kind === 'close' && t.column === w.column) closed.add(w.line);
+      waiting.pop();
+    }
+    waiting.push(t);
+  }
+  return closed;
 }
 
 const surplus = (tokens: readonly LayoutToken[]): number =>

@@ -1,5 +1,6 @@
 import { type CstNode, isCompositeCstNode, isLeafCstNode } from 'langium';
 import type { Block, Document, Statement } from './generated/ast.js';
+import { plainSigns } from './plain-signs.js';
 
 /** A stretch of the text, in offsets. `end` is past the last character. */
 export interface Span {
@@ -53,5 +54,7 @@ const block = (node: Block): SyntaxBlock => ({
 const term = (node: CstNode): readonly Term[] => {
   if (node.hidden || !isLeafCstNode(node)) return [];
   const kind = kinds[node.tokenType.name];
-  return kind ? [{ kind, text: node.text, start: node.offset, end: node.end }] : [];
+  // Full-width signs are read as the plain ones.
+  const text = kind !== 'text' && node.text.charCodeAt(0) >= 0xff01 ? plainSigns(node.text) : node.text;
+  return kind ? [{ kind, text, start: node.offset, end: node.end }] : [];
 };

@@ -1,7 +1,23 @@
+export { makeSafe, type SafetyPlan, type SafetyStep } from './advice/make-safe.js';
+export { compareVersions } from './compare/compare-versions.js';
+export type {
+  BlockChange,
+  Comparison,
+  FigureChange,
+  FindingChange,
+  LimitChange,
+  LineChange,
+  PlanChange,
+  PlanState,
+  StockChange,
+  Version,
+  VersionFile,
+} from './compare/comparison.js';
 export type { MoveParams } from './edits/move-edit.js';
 export type { Answer } from './lesson/answer.js';
 export { type Exercise, type Lesson, lessonsIn } from './lesson/lesson.js';
 export type { AnalysisReply, PlanReply } from './reply/plan-reply.js';
+export { type CheckTextOptions, checkText } from './workspace/check-text.js';
 export type { Checked, Pending, Problem } from './workspace/checked.js';
 export {
   type FileSource,

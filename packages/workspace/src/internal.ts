@@ -1,4 +1,5 @@
 // For the other packages of this project: not promised to anyone else.
+export { applyChanges } from './edits/apply-changes.js';
 export { moveEdit } from './edits/move-edit.js';
 export { type Changes, elementIn, planEditChanges } from './edits/plan-edit-changes.js';
 export type { ProblemFix } from './workspace/checked.js';

@@ -1,4 +1,4 @@
-import { Option } from 'commander';
+import { term } from '@cribwright/messages';
 import { readReport } from '../files/read-report.js';
 import { jsonReport } from '../report/json.js';
 import { exitCode } from '../report/outcome.js';
@@ -6,30 +6,41 @@ import type { CheckReport } from '../report/report.js';
 import { ruleNotes } from '../report/rule-notes.js';
 import { sarifReport } from '../report/sarif.js';
 import { textReport } from '../report/text.js';
-import { type Speech, type SpeechOptions, speechOf, withLanguage, withUnits } from '../report/words.js';
+import {
+  choiceOption,
+  type Speech,
+  type SpeechOptions,
+  speechOf,
+  withLanguage,
+  withUnits,
+} from '../report/words.js';
 import type { Io } from '../terminal/io.js';
 import { paintFor } from '../terminal/paint.js';
 import type { CommandPart } from './command.js';
+import { flag } from './help.js';
 
 /** `cribwright check PATH…`: is anything in these plans unsafe? */
 export const check: CommandPart = {
-  add: (program, io, ends) =>
-    withUnits(withLanguage(program.command('check')))
-      .summary('say what is unsafe in the plans, and why')
-      .description(
-        'Reads plan files, or every .crib file in a folder, and says what is unsafe, with the sum and what would ' +
-          'make it right. `-` reads a plan from the standard input.\n\n' +
-          'Ends with 0 when nothing unsafe was found, 1 when something was, 2 when a file could not be read, there ' +
-          'was no plan, the output could not be written, or ' +
-          'a check could not run.',
+  add: (program, io, ends, words) => {
+    const say = words.message;
+    withUnits(withLanguage(program.command('check'), words), words)
+      .summary(say(term('command.check-summary')))
+      .description(say(term('command.check')))
+      .argument(`<${say(term('command.path-wanted'))}...>`, say(term('command.paths')))
+      .addOption(
+        choiceOption(
+          flag('-f, --format', say(term('command.format-wanted'))),
+          say(term('command.format')),
+          Object.keys(formats),
+          'text',
+        ),
       )
-      .argument('<path...>', 'files or folders')
-      .addOption(formatOption())
       .action(async (paths: string[], options: SpeechOptions & { format: Format }) => {
         const report = await readReport(io, paths);
         io.out(formats[options.format](report, io, speechOf(options)));
         ends(exitCode(report));
-      }),
+      });
+  },
 };
 
 type Format = keyof typeof formats;
@@ -39,6 +50,3 @@ const formats = {
   sarif: (report: CheckReport, _io: Io, speech: Speech) =>
     sarifReport(report, ruleNotes(speech.words), speech),
 } as const;
-
-const formatOption = () =>
-  new Option('-f, --format <format>', 'how to print it').choices(Object.keys(formats)).default('text');

@@ -1,6 +1,6 @@
 import { languageCodes } from '@cribwright/language';
 import { type Locale, message, name, term, type Words, wordsIn } from '@cribwright/messages';
-import { rules } from '@cribwright/rules';
+import { families, familyTitle, rules } from '@cribwright/rules';
 import { rulePageText } from '@cribwright/server';
 import { closest } from '@cribwright/units';
 import { withLanguage } from '../report/words.js';
@@ -8,13 +8,17 @@ import { markdownText } from '../terminal/markdown.js';
 import { type Paint, paintFor, printable } from '../terminal/paint.js';
 import type { CommandPart } from './command.js';
 
-/** `cribwright explain RULE`: the page of a rule, or of a message about the writing. Without a rule, the list of them. */
+/**
+ * `cribwright explain RULE`: the page of a rule, or of a message about the syntax, in the language asked for.
+ * Without a rule, the list of them.
+ */
 export const explain: CommandPart = {
-  add: (program, io, ends) =>
-    withLanguage(program.command('explain'))
-      .summary('say what a rule protects against, its sum and its sources')
-      .description('Prints the page of a rule. Without a rule, lists them all.')
-      .argument('[rule]', 'the id that stands beside a finding, such as crib-height')
+  add: (program, io, ends, help) => {
+    const say = help.message;
+    withLanguage(program.command('explain'), help)
+      .summary(say(term('command.explain-summary')))
+      .description(say(term('command.explain')))
+      .argument(`[${say(term('command.rule-wanted'))}]`, say(term('command.rule')))
       .action((rule: string | undefined, { language }: { language: Locale }) => {
         const words = wordsIn(language, 'us');
         const paint = paintFor(io, io.env);
@@ -28,16 +32,16 @@ export const explain: CommandPart = {
           );
           ends(2);
         }
-      }),
+      });
+  },
 };
 
 /** The rules by family, each with its name. */
 function ruleList(paint: Paint, words: Words): string {
   const widest = Math.max(0, ...rules.map((r) => r.id.length));
-  const families = [...new Set(rules.map((r) => r.family))];
   return families
     .flatMap((family) => [
-      paint('strong', family),
+      paint('strong', words.message(familyTitle[family])),
       ...rules
         .filter((r) => r.family === family)
         .map((r) => `  ${r.id.padEnd(widest)}  ${words.message(r.title)}`),

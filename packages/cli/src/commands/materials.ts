@@ -1,4 +1,4 @@
-import { caution, type MaterialsResult } from '@cribwright/engine';
+import type { MaterialsResult } from '@cribwright/engine';
 import { term, type Words } from '@cribwright/messages';
 import { sayErrors } from '../files/plans-in.js';
 import { readReport } from '../files/read-report.js';
@@ -11,28 +11,27 @@ import type { CommandPart } from './command.js';
 
 /** `cribwright materials PATH…`: what each plan needs, what comes with the units, and what is short. */
 export const materials: CommandPart = {
-  add: (program, io, ends) =>
-    withUnits(withLanguage(program.command('materials')))
-      .summary('list what the plans need, what the units carry, and what is short')
-      .description(
-        'Ends with 0 when nothing is short, 1 when something is, 2 when a file could not be read, or not all that a ' +
-          'plan reads from: then a part of what is needed may be missing from the list.',
-      )
-      .argument('<path...>', 'files or folders')
+  add: (program, io, ends, words) => {
+    const say = words.message;
+    withUnits(withLanguage(program.command('materials'), words), words)
+      .summary(say(term('command.materials-summary')))
+      .description(say(term('command.materials')))
+      .argument(`<${say(term('command.path-wanted'))}...>`, say(term('command.paths')))
       .action(async (paths: string[], options: SpeechOptions) => {
         const speech = speechOf(options);
         const report = await readReport(io, paths);
         const paint = paintFor(io, io.env);
         const plans = report.files.flatMap((f) => f.plans);
         io.out(
-          `${plans.map((p) => planTable(p, paint, speech.wordsOf(p))).join('\n')}\n${paint('strong', speech.words.message(term('cli.caution')))}\n${caution}\n`,
+          `${plans.map((p) => planTable(p, paint, speech.wordsOf(p))).join('\n')}\n${paint('strong', speech.words.message(term('caution.heading')))}\n${speech.words.message(term('caution.text'))}\n`,
         );
         sayErrors(io, report, speech);
         for (const { path, why } of report.unreadable)
           io.err(`${printable(path)}: ${printable(speech.words.message(why))}\n`);
         const short = plans.some((p) => p.reply.analysis.materials?.rows.some(isShort));
         ends(report.unreadable.length > 0 || hasErrors(report) ? 2 : short ? 1 : 0);
-      }),
+      });
+  },
 };
 
 type Row = MaterialsResult['rows'][number];

@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { readReport } from '../files/read-report.js';
 import { expectationReport, expectationsHeld } from '../report/expectations.js';
 import { textReport } from '../report/text.js';
@@ -7,16 +8,13 @@ import type { CommandPart } from './command.js';
 
 /** `cribwright test PATH…`: does every plan come out as its `expect` lines say? */
 export const test: CommandPart = {
-  add: (program, io, ends) =>
-    withUnits(withLanguage(program.command('test')))
-      .summary('say whether every plan comes out as its expect lines say')
-      .description(
-        'Checks the plans and compares what was found with what their `expect` lines say. A danger that no ' +
-          '`expect` names counts as a surprise.\n\nEnds with 0 when all came out as expected, 1 when not, ' +
-          '2 when a file could not be read or a check could not run.',
-      )
-      .argument('<path...>', 'files or folders')
-      .option('-q, --quiet', 'leave the findings out')
+  add: (program, io, ends, words) => {
+    const say = words.message;
+    withUnits(withLanguage(program.command('test'), words), words)
+      .summary(say(term('command.test-summary')))
+      .description(say(term('command.test')))
+      .argument(`<${say(term('command.path-wanted'))}...>`, say(term('command.paths')))
+      .option('-q, --quiet', say(term('command.quiet')))
       .action(async (paths: string[], options: SpeechOptions & { quiet?: boolean }) => {
         const report = await readReport(io, paths);
         const paint = paintFor(io, io.env);
@@ -24,5 +22,6 @@ export const test: CommandPart = {
         if (!options.quiet) io.out(`${textReport(report, paint, speech)}\n`);
         io.out(expectationReport(report, paint, speech));
         ends(expectationsHeld(report));
-      }),
+      });
+  },
 };

@@ -1,3 +1,5 @@
+import { lossTitles } from '@cribwright/drawing';
+import { wordsIn } from '@cribwright/messages';
 import { trailerOnCar } from '@cribwright/model/testing';
 import { analyze } from '@cribwright/rules';
 import { expect, it } from 'vitest';
@@ -27,4 +29,16 @@ it.each([
 it('takes a theme with spaces or dashes', () => {
   expect(themeOf('high-contrast')).toBe('high contrast');
   expect(() => themeOf('pink')).toThrow(/There is no theme/);
+});
+
+it('finds a loss by its title in English and in the language of the drawing', () => {
+  const spanish = wordsIn('es', 'us');
+  const lost = lossTitles(trailerOnCar, analysis, undefined, spanish);
+  const inEnglish = lossTitles(trailerOnCar, analysis);
+  expect(lost.length).toBeGreaterThan(3);
+  lost.forEach(({ id, title }, i) => {
+    expect(title).not.toBe(inEnglish[i]?.title);
+    for (const word of [title, inEnglish[i]?.title ?? ''])
+      expect(choiceOf({ lost: word }, trailerOnCar, analysis, spanish).lost).toBe(id);
+  });
 });

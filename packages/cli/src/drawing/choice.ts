@@ -1,7 +1,9 @@
 import { lossTitles, type ThemeName, type View, type ViewChoice, viewsOf } from '@cribwright/drawing';
 import type { Analysis } from '@cribwright/engine';
+import { list, type Message, message, name, term, type Words } from '@cribwright/messages';
 import type { Plan } from '@cribwright/model';
 import { closest } from '@cribwright/units';
+import { NotUnderstood } from '../terminal/not-understood.js';
 
 /** What was asked for on the command line, as words. */
 export interface Asked {
@@ -12,20 +14,22 @@ export interface Asked {
   readonly theme?: string;
 }
 
-/** Words that cannot be answered, with what could be said instead. */
-export class NotUnderstood extends Error {}
-
 export const themes: readonly ThemeName[] = ['light', 'dark', 'high contrast', 'high contrast light'];
 
-/** The choice that the words make, for one plan. @throws NotUnderstood */
-export function choiceOf(asked: Asked, plan: Plan, analysis: Analysis): ViewChoice {
+/**
+ * The choice that the words make, for one plan.
+ *
+ * @param words the language in which a loss may be named, beside English
+ * @throws NotUnderstood
+ */
+export function choiceOf(asked: Asked, plan: Plan, analysis: Analysis, words?: Words): ViewChoice {
   const offered = viewsOf(plan, analysis);
   const view = pick('view', asked.view ?? 'top', offered, (v) => v.id);
   return {
     view: view.id,
     subject: asked.subject === undefined ? undefined : subjectOf(asked.subject, view, plan),
     stage: asked.stage === undefined ? undefined : stageOf(asked.stage, analysis),
-    lost: asked.lost === undefined ? undefined : lostOf(asked, plan, analysis),
+    lost: asked.lost === undefined ? undefined : lostOf(asked, plan, analysis, words),
   };
 }
 
@@ -42,13 +46,15 @@ function stageOf(word: string, analysis: Analysis): number {
   const number = Number(word);
   const last = analysis.stages.length - 1;
   if (!Number.isInteger(number) || number < 0 || number > last)
-    throw new NotUnderstood(`There is no stage ${word}. This plan has stages 0 (as found) to ${last}.`);
+    throw new NotUnderstood(message('cli.no-stage', { stage: name(word), last: name(String(last)) }));
   return number;
 }
 
-function lostOf(asked: Asked, plan: Plan, analysis: Analysis): string {
+function lostOf(asked: Asked, plan: Plan, analysis: Analysis, words?: Words): string {
   const stage = asked.stage === undefined ? undefined : stageOf(asked.stage, analysis);
-  return pick('loss', asked.lost ?? '', lossTitles(plan, analysis, stage), (l) => l.title).id;
+  const word = asked.lost ?? '';
+  const english = lossTitles(plan, analysis, stage).find((l) => l.title.toLowerCase() === word.toLowerCase());
+  return (english ?? pick('loss', word, lossTitles(plan, analysis, stage, words), (l) => l.title)).id;
 }
 
 /** Views that had another name. */
@@ -60,12 +66,29 @@ const renamedViews: Readonly<Record<string, string>> = {
   'time line': 'timeline',
 };
 
-function pick<T>(what: string, word: string, among: readonly T[], nameOf: (one: T) => string): T {
+type What = 'view' | 'theme' | 'support' | 'loss';
+
+/** One message for each, because "no" follows the gender of the noun in Spanish. */
+const notThere = {
+  view: 'cli.no-view',
+  theme: 'cli.no-theme',
+  support: 'cli.no-support',
+  loss: 'cli.no-loss',
+} as const satisfies Record<What, string>;
+
+function pick<T>(what: What, word: string, among: readonly T[], nameOf: (one: T) => string): T {
   const found = among.find((one) => nameOf(one).toLowerCase() === word.toLowerCase());
   if (found !== undefined) return found;
   const names = among.map(nameOf);
-  const near = names.find((name) => name === renamedViews[word.toLowerCase()]) ?? closest(word, names);
-  const list = names.length === 0 ? 'This plan has none.' : `There are: ${names.join(', ')}.`;
-  const meant = near === undefined ? '' : ` Did you mean ${near}?`;
-  throw new NotUnderstood(`There is no ${what} “${word}”.${meant} ${list}`);
+  const near = names.find((n) => n === renamedViews[word.toLowerCase()]) ?? closest(word, names);
+  throw new NotUnderstood(
+    message(notThere[what], { word: name(word) }),
+    ...(near === undefined ? [] : [message('cli.did-you-mean', { near: name(near) })]),
+    choices(names),
+  );
 }
+
+const choices = (names: readonly string[]): Message =>
+  names.length === 0
+    ? term('cli.plan-has-none')
+    : message('cli.there-are', { names: list(names.map(name), 'plain') });

@@ -36,7 +36,7 @@ it('takes a named file whatever its ending, and each file once', () => {
 it('says which paths lead nowhere', () => {
   expect(missingOf(findCribFiles(folder, ['gone.crib', 'bare']))).toEqual([
     { path: 'gone.crib', why: 'there is no such file or folder' },
-    { path: 'bare', why: 'no .crib file is in it' },
+    { path: 'bare', why: 'it has no .crib file' },
   ]);
 });
 

@@ -1,10 +1,12 @@
 import type { Shown } from '@cribwright/drawing';
+import { list, message, name, term } from '@cribwright/messages';
+import { group } from '@cribwright/units';
 import type { PlanReply } from '@cribwright/workspace';
-import { NotUnderstood } from '../drawing/choice.js';
 import { hasErrors } from '../report/outcome.js';
 import type { CheckReport } from '../report/report.js';
-import { plainSpeech } from '../report/words.js';
+import { plainSpeech, type Speech } from '../report/words.js';
 import type { Io } from '../terminal/io.js';
+import { NotUnderstood } from '../terminal/not-understood.js';
 import { printable } from '../terminal/paint.js';
 import { readReport } from './read-report.js';
 
@@ -19,13 +21,14 @@ export interface PlansToShow {
 }
 
 /** The plans of one file. Says on the error output what could not be read. @throws NotUnderstood */
-export async function plansIn(io: Io, file: string): Promise<PlansToShow> {
+export async function plansIn(io: Io, file: string, speech: Speech = plainSpeech): Promise<PlansToShow> {
   const report = await readReport(io, [file]);
   const [bad] = report.unreadable;
-  if (bad !== undefined) throw new NotUnderstood(`${bad.path}: ${plainSpeech.words.message(bad.why)}`);
+  if (bad !== undefined)
+    throw new NotUnderstood(message('cli.path-not-read', { path: name(bad.path), why: bad.why }));
   const plans = report.files.flatMap((f) => f.plans.map((p) => p.reply));
-  sayErrors(io, report);
-  if (plans.length === 0) throw new NotUnderstood(`There is no plan in ${file} that can be drawn.`);
+  sayErrors(io, report, speech);
+  if (plans.length === 0) throw new NotUnderstood(message('cli.nothing-to-draw', { path: name(file) }));
   return { plans: plans.map(toShow), errors: hasErrors(report) };
 }
 
@@ -47,9 +50,9 @@ export function sayErrors(io: Io, report: CheckReport, { words } = plainSpeech):
   );
   if (lines.size === 0) return;
   const left = lines.size - most;
-  io.err('NOT READ WHOLE. What could not be read is missing from what is written.\n');
+  io.err(`${words.message(term('cli.written-lacks'))}\n`);
   for (const line of [...lines].slice(0, most)) io.err(`${printable(line)}\n`);
-  if (left > 0) io.err(`and ${left} more\n`);
+  if (left > 0) io.err(`${words.message(message('cli.more', { count: name(group(left)) }))}\n`);
 }
 
 /** The plan of that title, or the first one. @throws NotUnderstood */
@@ -57,6 +60,13 @@ export function planNamed(plans: readonly PlanToShow[], title: string | undefine
   const [first] = plans;
   const found = title === undefined ? first : plans.find((p) => p.plan.title === title);
   if (found !== undefined) return found;
-  const titles = plans.map((p) => `“${p.plan.title}”`).join(', ');
-  throw new NotUnderstood(`There is no plan “${title}” in this file. There are: ${titles}.`);
+  throw new NotUnderstood(
+    message('cli.no-plan-named', {
+      plan: name(title ?? ''),
+      plans: list(
+        plans.map((p) => message('cli.quoted', { text: name(p.plan.title) })),
+        'plain',
+      ),
+    }),
+  );
 }

@@ -4,6 +4,7 @@ import { tallCrib } from '@cribwright/model/testing';
 import { analyze } from '@cribwright/rules';
 import type { Lesson } from '@cribwright/workspace';
 import { expect, it } from 'vitest';
+import { plainSpeech, speechOf } from '../report/words.js';
 import { escaped } from './escaped.js';
 import { handout } from './handout.js';
 
@@ -12,14 +13,17 @@ const crib = analysis.supports.find((s) => s.name === 'A');
 const limit = crib?.figures.heightLimit;
 if (limit === undefined) throw new Error('the sample has no height limit');
 
+const plan = { plan: tallCrib, analysis, places: {}, partial: false, unread: [] } as const;
+
 const lesson: Lesson = {
   title: 'How high <may> it stand?',
   about: 'Height and width',
   paragraphs: ['A crib is as steady as it is wide.'],
-  plans: [{ plan: tallCrib, analysis, places: {}, partial: false, unread: [] }],
+  plans: [plan],
   exercises: [
     {
       name: name('Limit'),
+      plan,
       ask: name('How high may A stand?'),
       hints: ['Count.'],
       points: 2,
@@ -27,6 +31,7 @@ const lesson: Lesson = {
     },
     {
       name: name('Fault'),
+      plan,
       ask: name('What is wrong?'),
       hints: [],
       points: 1,
@@ -34,6 +39,7 @@ const lesson: Lesson = {
     },
     {
       name: name('Broken'),
+      plan: undefined,
       ask: name('Why?'),
       hints: [],
       points: undefined,
@@ -43,7 +49,7 @@ const lesson: Lesson = {
 };
 
 it('asks without giving any answer away', () => {
-  const page = handout(lesson, false);
+  const page = handout(lesson, plainSpeech, false);
   expect(page).toContain('How high may A stand?');
   expect(page).toContain('of 3');
   expect(page).not.toContain('24 in (1.5');
@@ -52,16 +58,16 @@ it('asks without giving any answer away', () => {
 });
 
 it('gives the key with its sum and its source, and says where there is none', () => {
-  const page = handout(lesson, true);
+  const page = handout(lesson, plainSpeech, true);
   expect(page).toContain('<strong>24 in</strong>');
   expect(page).toContain('1.5 × 16 in');
   expect(page).toContain('common practice, no source');
   expect(page).toContain('<strong>crib-height</strong>');
-  expect(page).toContain('No key: The plan has no support Z.');
+  expect(page).toContain('No answer key: The plan has no support Z.');
 });
 
 it('carries the caution, and lets no text become a tag', () => {
-  for (const page of [handout(lesson, false), handout(lesson, true)]) {
+  for (const page of [handout(lesson, plainSpeech, false), handout(lesson, plainSpeech, true)]) {
     expect(page).toContain(caution);
     expect(page).not.toContain('<may>');
   }
@@ -69,4 +75,19 @@ it('carries the caution, and lets no text become a tag', () => {
 
 it('lets no sign through that a terminal would take for an order', () => {
   expect(escaped('a\u001b[31m<b>\u202e\n')).toBe('a\ufffd[31m&lt;b&gt;\ufffd\n');
+});
+
+it('is in Spanish and in SI where asked for; what its author wrote stays as it is', () => {
+  const speech = speechOf({ language: 'es', units: 'si' });
+  const [handed, key] = [handout(lesson, speech, false), handout(lesson, speech, true)];
+  for (const page of [handed, key]) {
+    expect(page).toContain('<html lang="es">');
+    expect(page).toContain('Esta es una ayuda para planificar y enseñar.');
+    expect(page).not.toContain('planning and teaching aid');
+    expect(page).toContain('(2 puntos)');
+    expect(page).toContain('How high may A stand?');
+  }
+  expect(handed).toContain('Puntos');
+  expect(key).toContain('<strong>609 mm</strong>');
+  expect(key).toContain('Sin clave: El plan no tiene ningún apoyo Z.');
 });

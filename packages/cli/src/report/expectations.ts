@@ -1,4 +1,3 @@
-import { caution } from '@cribwright/engine';
 import { count, message, name, term, type Words } from '@cribwright/messages';
 import { type Paint, printable } from '../terminal/paint.js';
 import type { ExitCode } from './outcome.js';
@@ -49,7 +48,7 @@ export function expectationReport(report: CheckReport, paint: Paint, speech: Spe
         ),
     ]),
   );
-  return `${lines.join('\n')}\n\n${total(report, paint, words)}\n\n${paint('strong', words.message(term('cli.caution')))}\n${caution}\n`;
+  return `${lines.join('\n')}\n\n${total(report, paint, words)}\n\n${paint('strong', words.message(term('caution.heading')))}\n${words.message(term('caution.text'))}\n`;
 }
 
 function expected(plan: PlanReport, paint: Paint, say: Words): readonly string[] {

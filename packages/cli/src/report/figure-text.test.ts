@@ -17,8 +17,8 @@ it('gives the sum in names, then in numbers', () => {
 it('names where the numbers of a worked-out figure come from, each once', () => {
   const inner = { ...height, inputs: [limit, limit] };
   expect(sourceText({ ...height, inputs: [inner, { ...limit, source: { kind: 'stated' } }] }, words)).toBe(
-    'worked out from: policy CountyPolicy, height ratio some contacts: common practice, no source; stated in the plan',
+    'calculated from: policy CountyPolicy, height ratio some contacts: common practice, no source; stated in the plan',
   );
-  expect(sourceText(height, words)).toBe('worked out');
+  expect(sourceText(height, words)).toBe('calculated');
   expect(sourceText(limit, words)).toContain('policy CountyPolicy');
 });

@@ -1,6 +1,6 @@
-import { type BodyResult, type ContactResult, caution, type SupportResult } from '@cribwright/engine';
+import type { BodyResult, ContactResult, SupportResult } from '@cribwright/engine';
 import type { Figure } from '@cribwright/messages';
-import { dimensionOf, unitOf, type Words } from '@cribwright/messages';
+import { dimensionOf, term, unitOf, type Words } from '@cribwright/messages';
 import { displayUnit, findUnit, fromSI } from '@cribwright/units';
 import { formulaText, sourceText } from './figure-text.js';
 import { exitCode, tally } from './outcome.js';
@@ -25,7 +25,7 @@ export const jsonReport = (report: CheckReport, speech: Speech = plainSpeech): s
 export const jsonValue = (report: CheckReport, speech: Speech = plainSpeech) => ({
   schema: schemaId,
   tool: { name: 'cribwright', version },
-  caution,
+  caution: speech.words.message(term('caution.text')),
   outcome: { exit: exitCode(report), ...tally(report) },
   files: report.files.map((f) => fileValue(f, speech)),
   unreadable: report.unreadable.map(({ path, why }) => ({ path, why: speech.words.message(why) })),

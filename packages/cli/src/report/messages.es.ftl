@@ -1,6 +1,5 @@
 ### prefix: cli
 
-caution = Límites de esta herramienta.
 could-not-read = NO SE PUDO LEER
 could-not-run = NO SE PUDO HACER
 error = ERROR
@@ -13,7 +12,7 @@ governs = rige
 see = vea
 sources = fuentes
 nothing-found = no se encontró nada
-expected-and-so = { $count } resultados previstos, y así es
+expected-and-so = { $count } como se preveía
 expected-but = se preveía { $text }, pero { $why }
 not-whole = NO SE LEYÓ ENTERO. Lo que falta no se comprobó, y nada de esto cuenta como seguro.
 not-read = no leído
@@ -62,7 +61,7 @@ not-expected = NO PREVISTO
 finding-on = { $rule } en { $subject }: { $message }
 as-expected = como se preveía
 not-as-expected = NO COMO SE PREVEÍA
-nothing-expected = no se preveía nada: agregue una línea `expect`
+nothing-expected = este plan no tiene ninguna línea expect: agregue una
 expectations-held = se cumplieron { $held } de { $all } previsiones; { $odd ->
         [one] 1 peligro no previsto
        *[other] { $odd } peligros no previstos
@@ -77,7 +76,7 @@ needed = necesario
 carried = traído
 short = falta
 short-mark = FALTA
-syntax = la escritura
+syntax = Sintaxis
 no-rule = No hay ninguna comprobación { $rule }.
 did-you-mean = ¿Quiso decir { $near }?
 see-list = Vea la lista con: cribwright explain
@@ -92,3 +91,21 @@ failed = no se pudo abrir
 no-plan-file = no hay ningún archivo .crib dentro
 input-empty = la entrada estándar está vacía
 no-plan = no hay ningún plan dentro, así que no se comprobó nada
+input-too-large = La entrada estándar pasa de 4 MB, así que no es un plan.
+input-not-text = La entrada estándar no es texto en UTF-8. Guárdela como texto UTF-8.
+written-lacks = NO SE LEYÓ ENTERO. Lo que no se pudo leer falta en lo que se escribió.
+nothing-to-draw = No hay ningún plan en { $path } que se pueda dibujar.
+no-lesson = No hay ninguna lección en { $path }.
+no-key = { $exercise } no tiene respuesta. { $why }
+quoted = “{ $text }”
+no-plan-named = No hay ningún plan “{ $plan }” en este archivo. Hay: { $plans }.
+no-stage = No hay ninguna etapa { $stage }. Este plan tiene las etapas 0 (como se encontró) a { $last }.
+no-view = No hay ninguna vista “{ $word }”.
+no-theme = No hay ningún tema “{ $word }”.
+no-support = No hay ningún apoyo “{ $word }”.
+no-loss = No hay ninguna pérdida “{ $word }”.
+plan-has-none = Este plan no tiene ninguna.
+there-are = Hay: { $names }.
+which-folder = Diga en qué carpeta escribir: -o CARPETA.
+broke = Algo falló, así que el resultado no está completo: { $why }
+output-fault = No se pudo escribir la salida, así que no está completa: { $why }

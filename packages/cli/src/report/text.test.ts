@@ -24,7 +24,7 @@ it('gives the line, the sum, the source, the fix, and the caution last', () => {
     '',
     '1 plan, 1 danger, 0 warnings, 0 notes',
     '',
-    'Limits of this tool.',
+    'Limits of this tool',
   ]);
   expect(text.trimEnd().endsWith(caution)).toBe(true);
 });

@@ -1,4 +1,4 @@
-import { caution, type Finding } from '@cribwright/engine';
+import type { Finding } from '@cribwright/engine';
 import { count, list, message, name, term, type Words } from '@cribwright/messages';
 import { group } from '@cribwright/units';
 import { type Paint, printable } from '../terminal/paint.js';
@@ -21,8 +21,8 @@ export function textReport(report: CheckReport, paint: Paint, speech: Speech = p
     ...report.files.flatMap((f) => fileLines(f, texts, paint, speech)),
     summary(report, paint, words),
     '',
-    paint('strong', words.message(term('cli.caution'))),
-    caution,
+    paint('strong', words.message(term('caution.heading'))),
+    words.message(term('caution.text')),
   ];
   return `${lines.join('\n')}\n`;
 }

@@ -12,7 +12,7 @@ export function markdownText(page: string, paint: Paint): string {
       }
       if (fenced) return [paint('note', `  ${line}`)];
       const heading = /^#+ (.+)$/.exec(line)?.[1];
-      return [heading === undefined ? line.replace(/[`*]/g, '') : paint('strong', heading)];
+      return [heading === undefined ? line.replace(/[`*]|(?<!\w)_|_(?!\w)/g, '') : paint('strong', heading)];
     });
   return `${lines.join('\n').trimEnd()}\n`;
 }

@@ -1,7 +1,8 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 
 import type { Analysis, LoadCase, PaperTrail } from '@cribwright/engine';
-import type { Figure, Words } from '@cribwright/messages';
+import type { Figure } from '@cribwright/messages';
+import { message, name, term, type Words } from '@cribwright/messages';
 import type { JSX } from 'preact';
 
 /** The loads as built, and when a vehicle beneath gives way, with the calculations written out. */
@@ -17,8 +18,8 @@ export function Calculations({
   const worked = cases.filter((c) => (c.paper ?? []).length > 0);
   return (
     <section class="calculations">
-      <h1>Calculations</h1>
-      {worked.length === 0 ? <p>They were not asked for when the plan was checked.</p> : undefined}
+      <h1>{words.message(term('field-sheet.calculations'))}</h1>
+      {worked.length === 0 ? <p>{words.message(term('field-sheet.calculations-not-run'))}</p> : undefined}
       {worked.map((c) =>
         c.paper?.map((trail, i) => <Trail key={`${c.id} ${i}`} of={c} trail={trail} words={words} />),
       )}
@@ -43,8 +44,11 @@ function Trail({
   return (
     <section>
       <h2>
-        {words.message(of.title)}
-        {trail.corner === undefined ? '' : `: ${words.message(trail.corner)}`}
+        {words.message(
+          trail.corner === undefined
+            ? of.title
+            : message('field-sheet.case-corner', { title: of.title, corner: trail.corner }),
+        )}
       </h2>
       <Lines figures={trail.settling} words={words} />
       <table>
@@ -58,7 +62,11 @@ function Trail({
           ))}
         </tbody>
       </table>
-      <p>{`The other ${loads.length - carrying.length} contacts carry nothing: no contact pulls.`}</p>
+      <p>
+        {words.message(
+          message('field-sheet.idle-contacts', { contacts: name(String(loads.length - carrying.length)) }),
+        )}
+      </p>
       <Lines figures={trail.checks} words={words} />
     </section>
   );

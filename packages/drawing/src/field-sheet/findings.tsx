@@ -1,7 +1,7 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 
 import type { Analysis, Finding } from '@cribwright/engine';
-import type { Words } from '@cribwright/messages';
+import { message, name, term, type Words } from '@cribwright/messages';
 import type { Plan } from '@cribwright/model';
 import type { JSX } from 'preact';
 
@@ -17,12 +17,13 @@ export function Findings({
   const open = analysis.findings.filter((f) => !f.couldNotRun && !f.accepted);
   const accepted = analysis.findings.filter((f) => !f.couldNotRun && f.accepted);
   const of = (severity: Finding['severity']) => open.filter((f) => f.severity === severity);
-  if (analysis.findings.length === 0) return <p>The checks found nothing. They do not see the scene.</p>;
+  if (analysis.findings.length === 0) return <p>{words.message(term('field-sheet.no-findings'))}</p>;
   return (
     <ul>
       {notRun.map((f, i) => (
         <li key={`notrun ${i}`}>
-          <span class="notrun">not checked</span> {words.message(f.message)}
+          <span class="notrun">{words.message(term('field-sheet.not-checked'))}</span>{' '}
+          {words.message(f.message)}
         </li>
       ))}
       {of('danger').map((f, i) => (
@@ -35,8 +36,14 @@ export function Findings({
       ))}
       {accepted.map((f, i) => (
         <li key={`accepted ${i}`}>
-          Accepted by {f.accepted?.by} until {f.accepted?.until}, because {f.accepted?.reason}:{' '}
-          {words.message(f.message)}
+          {words.message(
+            message('field-sheet.accepted', {
+              by: name(f.accepted?.by ?? ''),
+              until: name(f.accepted?.until ?? ''),
+              reason: name(f.accepted?.reason ?? ''),
+              message: f.message,
+            }),
+          )}
         </li>
       ))}
     </ul>
@@ -44,16 +51,26 @@ export function Findings({
 }
 
 /** The limits that the policy has made looser than what they extend, each with its reason. */
-export function Loosened({ plan }: { readonly plan: Plan }): JSX.Element | undefined {
+export function Loosened({
+  plan,
+  words,
+}: {
+  readonly plan: Plan;
+  readonly words: Words;
+}): JSX.Element | undefined {
   const limits = Object.values(plan.policy.limits).filter((l) => l.loosened);
   if (limits.length === 0) return undefined;
   return (
     <section>
-      <h2>Looser than the shipped policy</h2>
+      <h2>{words.message(term('field-sheet.looser'))}</h2>
       <ul>
         {limits.map((l) => (
           <li key={l.key}>
-            {l.key}: {l.reason ?? 'no reason given'}
+            {words.message(
+              l.reason === undefined
+                ? message('field-sheet.looser-no-reason', { limit: name(l.key) })
+                : message('field-sheet.looser-reason', { limit: name(l.key), reason: name(l.reason) }),
+            )}
           </li>
         ))}
       </ul>

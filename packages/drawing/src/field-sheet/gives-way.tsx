@@ -1,9 +1,9 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 import type { Analysis, LoadCase } from '@cribwright/engine';
-import type { Words } from '@cribwright/messages';
+import { message, name, term, type Words } from '@cribwright/messages';
 import type { Plan } from '@cribwright/model';
-import { show } from '@cribwright/units';
 import type { JSX } from 'preact';
+import { sayIn } from '../text/say.js';
 
 /** Rows that fit beside the rest of the sheet. */
 const most = 8;
@@ -26,7 +26,7 @@ export function GivesWay({
   readonly words: Words;
 }): JSX.Element {
   const stage = analysis.stages.at(-1);
-  if (stage === undefined) return <p>What happens when something gives way was not worked out.</p>;
+  if (stage === undefined) return <p>{words.message(term('field-sheet.losses-not-run'))}</p>;
   const rows = stage.losses.map((loss) => rowOf(loss, plan, words));
   const telling = rows
     .filter((r) => r.falls || r.moved > 0)
@@ -35,8 +35,12 @@ export function GivesWay({
     <table>
       <tbody>
         <tr>
-          <td>as built</td>
-          <td>{stage.asBuilt.rests ? carried(stage.asBuilt, plan) : 'does not stand'}</td>
+          <td>{words.message(term('field-sheet.as-built'))}</td>
+          <td>
+            {stage.asBuilt.rests
+              ? carried(stage.asBuilt, plan, words)
+              : words.message(term('field-sheet.not-stable'))}
+          </td>
         </tr>
         {telling.slice(0, most).map((r) => (
           <tr key={r.title}>
@@ -47,7 +51,11 @@ export function GivesWay({
         {telling.length > most ? (
           <tr>
             <td />
-            <td>cases that move less: {telling.length - most}</td>
+            <td>
+              {words.message(
+                message('field-sheet.smaller-cases', { cases: name(String(telling.length - most)) }),
+              )}
+            </td>
           </tr>
         ) : undefined}
       </tbody>
@@ -61,8 +69,8 @@ function rowOf(loss: LoadCase, plan: Plan, say: Words): Row {
     title: say.message(loss.title),
     falls,
     words: falls
-      ? `nothing holds ${loss.free === undefined ? 'it' : say.message(loss.free)}`
-      : carried(loss, plan),
+      ? say.message(message('field-sheet.nothing-holds', { free: loss.free ?? term('field-sheet.the-load') }))
+      : carried(loss, plan, say),
     moved: Math.max(0, ...[...sums(loss, plan).values()]),
   };
 }
@@ -72,16 +80,16 @@ function sums(loads: LoadCase, plan: Plan): ReadonlyMap<string, number> {
   const names = new Map([...plan.cribs, ...plan.stepChocks, ...plan.struts].map((s) => [s.id, s.name]));
   const total = new Map<string, number>();
   for (const r of loads.reactions) {
-    const name = names.get(r.element);
-    if (name !== undefined && r.load.high > 0) total.set(name, (total.get(name) ?? 0) + r.load.high);
+    const own = names.get(r.element);
+    if (own !== undefined && r.load.high > 0) total.set(own, (total.get(own) ?? 0) + r.load.high);
   }
   return total;
 }
 
-function carried(loads: LoadCase, plan: Plan): string {
-  const unit = plan.display === 'us' ? 'lb' : 'kN';
+function carried(loads: LoadCase, plan: Plan, words: Words): string {
+  const { force } = sayIn(words);
   const each = [...sums(loads, plan)].map(
-    ([name, newtons]) => `${name} ${show(newtons, 'force', unit, { rounding: 'up' })}`,
+    ([own, newtons]) => `${own} ${force({ low: newtons, high: newtons })}`,
   );
-  return each.length === 0 ? 'the crew’s supports carry nothing' : each.join(', ');
+  return each.length === 0 ? words.message(term('field-sheet.carry-nothing')) : each.join(', ');
 }

@@ -1,13 +1,11 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 
 import type { Analysis } from '@cribwright/engine';
-import type { Words } from '@cribwright/messages';
+import { message, name, term, type Words } from '@cribwright/messages';
 import type { Plan } from '@cribwright/model';
-import { show } from '@cribwright/units';
 import type { JSX } from 'preact';
 import { facingWords, groundWords } from '../pieces/ground-words.js';
-
-const minutes = (seconds: number): string => show(seconds, 'duration', 'min', { rounding: 'up' });
+import { sayIn } from '../text/say.js';
 
 /** The order of work: what, by how many, until when. */
 export function Work({
@@ -18,7 +16,8 @@ export function Work({
   readonly words: Words;
 }): JSX.Element {
   const { timeline } = analysis;
-  if (timeline === undefined || timeline.rows.length === 0) return <p>No order of work is written down.</p>;
+  if (timeline === undefined || timeline.rows.length === 0)
+    return <p>{words.message(term('field-sheet.no-steps'))}</p>;
   return (
     <table>
       <tbody>
@@ -26,14 +25,28 @@ export function Work({
           <tr key={row.step}>
             <td class="number">{row.number}</td>
             <td>{words.message(row.title)}</td>
-            <td class="number">{row.crew === undefined ? '' : `crew ${row.crew}`}</td>
-            <td class="number">{`done at ${minutes(row.end.high)}`}</td>
+            <td class="number">
+              {row.crew === undefined
+                ? ''
+                : words.message(message('field-sheet.crew', { crew: name(String(row.crew)) }))}
+            </td>
+            <td class="number">
+              {words.message(
+                message('field-sheet.done-at', {
+                  time: name(sayIn(words).duration({ low: row.end.high, high: row.end.high })),
+                }),
+              )}
+            </td>
           </tr>
         ))}
         <tr>
           <td />
-          <td>all of it</td>
-          <td class="number">{`crew ${words.value(timeline.crewPeak)}`}</td>
+          <td>{words.message(term('field-sheet.total'))}</td>
+          <td class="number">
+            {words.message(
+              message('field-sheet.peak-crew', { crew: name(words.value(timeline.crewPeak).trim()) }),
+            )}
+          </td>
           <td class="number">{words.value(timeline.total)}</td>
         </tr>
       </tbody>
@@ -50,7 +63,7 @@ export function Materials({
   readonly words: Words;
 }): JSX.Element {
   const rows = analysis.materials?.rows ?? [];
-  if (rows.length === 0) return <p>Nothing from a cache.</p>;
+  if (rows.length === 0) return <p>{words.message(term('field-sheet.no-cache'))}</p>;
   return (
     <table>
       <tbody>
@@ -58,9 +71,13 @@ export function Materials({
           <tr key={`${row.kind} ${words.message(row.item)}`}>
             <td>{words.message(row.item)}</td>
             <td class="number">{words.value(row.needed)}</td>
-            <td class="number">{`of ${words.value(row.carried)}`}</td>
+            <td class="number">
+              {words.message(message('field-sheet.of-carried', { amount: name(words.value(row.carried)) }))}
+            </td>
             <td class={row.short.value?.high === 0 ? 'number' : 'number danger'}>
-              {row.short.value?.high === 0 ? '' : `short ${words.value(row.short)}`}
+              {row.short.value?.high === 0
+                ? ''
+                : words.message(message('field-sheet.short', { amount: name(words.value(row.short)) }))}
             </td>
           </tr>
         ))}
@@ -79,17 +96,28 @@ export function Found({
   readonly analysis: Analysis;
   readonly words: Words;
 }): JSX.Element {
+  const say = sayIn(words);
+  const ground = groundWords(plan.ground, say.ratio(plan.ground.grade));
   return (
     <ul>
       {analysis.bodies.map((b) => (
         <li key={b.vehicle}>
-          {b.name}: {words.value(b.weight)}, center {words.value(b.center.x)} back, {words.value(b.center.z)}{' '}
-          high
+          {words.message(
+            message('field-sheet.body', {
+              name: name(b.name),
+              weight: name(say.figure(b.weight)),
+              back: name(say.figure(b.center.x)),
+              height: name(say.figure(b.center.z)),
+            }),
+          )}
         </li>
       ))}
       <li>
-        on {groundWords(plan.ground, show(plan.ground.grade, 'ratio', '%', { rounding: 'up' }))}
-        {plan.ground.facing === undefined ? '' : `, ${facingWords(plan.ground.facing)}`}
+        {words.message(
+          plan.ground.facing === undefined
+            ? ground
+            : message('field-sheet.ground-facing', { ground, facing: facingWords(plan.ground.facing) }),
+        )}
       </li>
       {plan.sizeUp.map((s) => (
         <li key={s.item}>

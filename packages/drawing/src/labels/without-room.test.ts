@@ -1,11 +1,13 @@
+import { wordsIn } from '@cribwright/messages';
 import { crib, planOf, vanTrailer } from '@cribwright/model/testing';
 import { analyze } from '@cribwright/rules';
 import { expect, it } from 'vitest';
 import { drawn } from '../testing/drawn.js';
+import { sayIn } from '../text/say.js';
 import { withoutRoom } from './without-room.js';
 
 it('takes no room where every label has found its place', () => {
-  expect(withoutRoom([], 50)).toEqual({ items: [], bottom: 50 });
+  expect(withoutRoom([], 50, sayIn(wordsIn('en', 'us')))).toEqual({ items: [], bottom: 50 });
 });
 
 it('lists every label of a crowded plan that has none, so that no crib goes unnamed', () => {

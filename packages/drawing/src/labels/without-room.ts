@@ -1,6 +1,8 @@
+import { list, message, name } from '@cribwright/messages';
 import { at, group, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { leading, margin, sheetWidth, type } from '../sheet/sizes.js';
+import type { Say } from '../text/say.js';
 import { wrap } from '../text/wrap.js';
 import type { Label } from './label.js';
 
@@ -8,10 +10,15 @@ import type { Label } from './label.js';
 export function withoutRoom(
   labels: readonly Label[],
   top: number,
+  say: Say,
 ): { readonly items: readonly Item[]; readonly bottom: number } {
   if (labels.length === 0) return { items: [], bottom: top };
   const words = labels.map((l) => [l.name, l.beside, ...l.lines].filter((w) => w !== undefined).join(' '));
-  const lines = wrap(`No room beside the shape: ${words.join('; ')}.`, sheetWidth - 2 * margin, type.small);
+  const lines = wrap(
+    say.message(message('sheet.no-room', { labels: list(words.map(name), 'groups') })),
+    sheetWidth - 2 * margin,
+    type.small,
+  );
   return {
     items: [
       group(

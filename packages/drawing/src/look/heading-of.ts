@@ -1,3 +1,4 @@
+import { message, type Phrase, term } from '@cribwright/messages';
 import type { Heading } from '../sheet/sheet.js';
 import { type Look, momentOf, notChecked } from './look.js';
 import { notWholeWords } from './not-whole.js';
@@ -7,18 +8,23 @@ import { verdictsOf } from './verdict.js';
  * Title, plan, stage and loss. In bold with the sign of danger: that the plan was not read whole, and that nothing would
  * rest any more.
  */
-export function headingOf(look: Look, title: string, more: readonly string[] = []): Heading {
-  const { message } = look.say.words;
+export function headingOf(look: Look, title: Phrase, more: readonly string[] = []): Heading {
+  const { say } = look;
   const alarms = [
-    notWholeWords(look.analysis, 2) ?? [],
+    notWholeWords(look.analysis, 2, say.words) ?? [],
     look.lost === undefined || look.lost.rests
       ? []
-      : `Unsafe: if ${message(look.lost.title)}, nothing holds ${look.lost.free === undefined ? 'the load' : message(look.lost.free)}.`,
+      : say.message(
+          message('view.unsafe-if', {
+            loss: look.lost.title,
+            free: look.lost.free ?? term('view.the-load'),
+          }),
+        ),
   ].flat();
   return {
-    title,
+    title: say.message(title),
     lines: [...momentOf(look), ...more],
     alarms,
-    ...(look.unchecked ? { standing: notChecked } : { verdicts: verdictsOf(look) }),
+    ...(look.unchecked ? { standing: say.message(notChecked) } : { verdicts: verdictsOf(look) }),
   };
 }

@@ -1,9 +1,10 @@
 import type { Analysis, Finding, LoadCase, StageResult, SupportResult } from '@cribwright/engine';
+import { type Message, message, name, term, type Words } from '@cribwright/messages';
 import type { Plan } from '@cribwright/model';
 import type { ViewChoice } from '../scene/scene.js';
 import type { Thing } from '../space/thing.js';
 import { thingsOf } from '../space/things.js';
-import { type Say, sayIn } from '../text/say.js';
+import { planWords, type Say, sayIn } from '../text/say.js';
 import type { UnreadText } from './not-whole.js';
 
 /** How one element stands at the moment that is drawn. */
@@ -33,9 +34,14 @@ export interface Look {
 }
 
 /** What stands in place of a number that waits for the checks. */
-export const notChecked = 'not checked yet';
+export const notChecked: Message = term('view.not-checked');
 
-export function lookAt(plan: Plan, analysis: Shown, choice: ViewChoice): Look {
+export function lookAt(
+  plan: Plan,
+  analysis: Shown,
+  choice: ViewChoice,
+  words: Words = planWords(plan),
+): Look {
   const index = choice.stage ?? analysis.stages.length - 1;
   const stage = analysis.stages[Math.max(0, Math.min(index, analysis.stages.length - 1))];
   const lost = stage?.losses.find((l) => l.id === choice.lost);
@@ -50,7 +56,7 @@ export function lookAt(plan: Plan, analysis: Shown, choice: ViewChoice): Look {
     plan,
     analysis,
     choice,
-    say: sayIn(plan.display),
+    say: sayIn(words),
     things: thingsOf(plan),
     stage,
     asBuilt: stage?.asBuilt,
@@ -72,29 +78,43 @@ function standing(element: string, stage: StageResult | undefined, lost: LoadCas
 /** The words under a drawing's title: the plan, the moment, and what is lost. */
 export function momentOf(look: Look): readonly string[] {
   const { analysis, choice, lost } = look;
-  const { message } = look.say.words;
+  const { say } = look;
   const lines: string[] = [look.plan.title];
   if (choice.stage !== undefined && look.stage !== undefined) {
     const number = analysis.stages.indexOf(look.stage) + 1;
     lines.push(
-      `Stage ${number} of ${analysis.stages.length}: ${message(look.stage.title)}${crewWords(look)}`,
+      say.message(
+        message('view.stage', {
+          number: name(String(number)),
+          total: name(String(analysis.stages.length)),
+          title: look.stage.title,
+          ...crewWords(look),
+        }),
+      ),
     );
   }
   if (lost !== undefined) {
-    const rests = lost.rests
-      ? 'the load still rests'
-      : `nothing holds ${lost.free === undefined ? 'it' : message(lost.free)}`;
-    lines.push(`What if: ${message(lost.title)}. Then ${rests}.`);
+    lines.push(
+      say.message(
+        lost.rests
+          ? message('view.what-if-rests', { loss: lost.title })
+          : message('view.what-if-free', { loss: lost.title, free: lost.free ?? term('view.the-load') }),
+      ),
+    );
   }
   return lines;
 }
 
-function crewWords(look: Look): string {
+function crewWords(look: Look): { readonly crew?: Message; readonly duration?: Message } {
   const step = look.plan.steps.find((s) => s.id === look.stage?.step);
-  if (step === undefined) return '';
-  const crew = step.crew === undefined ? '' : `, crew of ${step.crew}`;
-  const takes = step.takes === undefined ? '' : `, ${look.say.duration(step.takes)}`;
-  return `${crew}${takes}`;
+  return {
+    ...(step?.crew === undefined
+      ? {}
+      : { crew: message('view.comma-crew', { crew: name(String(step.crew)) }) }),
+    ...(step?.takes === undefined
+      ? {}
+      : { duration: message('view.comma-duration', { duration: name(look.say.duration(step.takes)) }) }),
+  };
 }
 
 /** The gravest of some findings, where there is any. A check that could not run counts as a warning at least. */

@@ -1,7 +1,4 @@
-import { type Phrase, wordsIn } from '@cribwright/messages';
-
-/** The mark of a plan that was not read whole: what is missing looks like what was never planned. */
-export const notWhole = 'NOT READ WHOLE';
+import { message, name, type Phrase, term, type Words } from '@cribwright/messages';
 
 /** An error in text that the plan reads from. */
 export interface UnreadText {
@@ -18,26 +15,26 @@ interface Read {
   readonly unread?: readonly UnreadText[];
 }
 
-const warning = `${notWhole}: part of this plan may be missing. Do not build from it.`;
-
 /** What a sheet says of a plan that was not read whole, with the first places; `undefined` where it was read whole. */
-export function notWholeWords(read: Read, most: number): string | undefined {
-  const lines = notWholeLines(read, most);
+export function notWholeWords(read: Read, most: number, words: Words): string | undefined {
+  const lines = notWholeLines(read, most, words);
   return lines.length === 0 ? undefined : lines.join(' ');
 }
 
 /** The same, each place by itself. Empty where the plan was read whole. */
-export function notWholeLines({ partial, unread = [] }: Read, most: number): readonly string[] {
+export function notWholeLines({ partial, unread = [] }: Read, most: number, words: Words): readonly string[] {
   if (partial !== true) return [];
   const left = unread.length - most;
   return [
-    warning,
-    ...unread
-      .slice(0, most)
-      .map(
-        (u) =>
-          `Not read: ${u.file} line ${u.range.start.line + 1}. ${wordsIn('en', 'us').message(u.message)}`,
-      ),
-    ...(left > 0 ? [`And ${left} more.`] : []),
-  ];
+    // What is missing looks like what was never planned.
+    term('view.not-whole'),
+    ...unread.slice(0, most).map((u) =>
+      message('view.not-read', {
+        file: name(u.file),
+        line: name(String(u.range.start.line + 1)),
+        problem: u.message,
+      }),
+    ),
+    ...(left > 0 ? [message('view.and-more', { more: name(String(left)) })] : []),
+  ].map(words.message);
 }

@@ -1,5 +1,8 @@
 import type { Finding } from '@cribwright/engine';
+import { message, name, type TermId, term } from '@cribwright/messages';
 import type { Verdict } from '../sheet/sheet.js';
+import { drawnName } from '../text/drawn-name.js';
+import { moreWords } from '../text/more-words.js';
 import { shortName } from '../text/short-name.js';
 import type { Look } from './look.js';
 
@@ -14,9 +17,20 @@ export function verdictsOf(look: Look): readonly Verdict[] {
   );
   const notRun = open.filter((f) => f.couldNotRun === true);
   const unsafe = open.filter((f) => f.couldNotRun !== true && f.severity === 'danger');
+  const andMore: Verdict['andMore'] = (names, more) => moreWords(names, more, look.say);
   return [
-    { level: 'danger' as const, start: 'Unsafe: ', names: named(unsafe, look) },
-    { level: 'warning' as const, start: 'Not checked: ', names: named(notRun, look) },
+    {
+      level: 'danger' as const,
+      start: `${look.say.message(term('view.unsafe'))} `,
+      names: named(unsafe, look),
+      andMore,
+    },
+    {
+      level: 'warning' as const,
+      start: `${look.say.message(term('view.not-checked-names'))} `,
+      names: named(notRun, look),
+      andMore,
+    },
   ].filter((v) => v.names.length > 0);
 }
 
@@ -24,10 +38,20 @@ const named = (findings: readonly Finding[], look: Look): readonly string[] => [
   ...new Set(findings.map((f) => subjectOf(f.subject.element, look))),
 ];
 
+/** What a finding may stand at that has no name of its own. */
+const wholes = new Map<string, TermId>([
+  ['plan', 'view.the-plan'],
+  ['ground', 'view.the-ground'],
+  ['steps', 'view.the-order'],
+  ['size up', 'view.the-size-up'],
+]);
+
 /** An element as the plan calls it; one that is not drawn by its kind, with its number where it has one. */
 function subjectOf(element: string, look: Look): string {
   const thing = look.things.find((t) => t.id === element);
-  if (thing !== undefined) return shortName(thing.name);
-  const [kind = element, name = ''] = element.split('/');
-  return kind === 'step' ? `step ${name}` : kind === 'plan' ? 'the plan' : name === '' ? kind : name;
+  if (thing !== undefined) return shortName(drawnName(thing.name, look.say));
+  const [kind = element, own = ''] = element.split('/');
+  if (kind === 'step') return look.say.message(message('view.step', { number: name(own) }));
+  const whole = wholes.get(kind);
+  return whole !== undefined && own === '' ? look.say.message(term(whole)) : own === '' ? kind : own;
 }

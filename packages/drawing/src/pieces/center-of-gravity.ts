@@ -1,3 +1,4 @@
+import { message, name } from '@cribwright/messages';
 import { poseOf } from '@cribwright/model';
 import type { Look } from '../look/look.js';
 import { around } from '../scene/bounds.js';
@@ -48,7 +49,12 @@ export function centers(look: Look, { toSheet }: Placing): readonly Item[] {
         [...range, ...centerMark('mark', (box.left + box.right) / 2, (box.top + box.bottom) / 2, 1.7)],
         {
           ref: { element: body.vehicle },
-          name: `center of gravity of ${body.name}: ${look.say.figure(x)} back from the front`,
+          name: look.say.message(
+            message('piece.center-of-gravity', {
+              name: name(body.name),
+              place: name(look.say.figure(x)),
+            }),
+          ),
         },
       ),
     ];

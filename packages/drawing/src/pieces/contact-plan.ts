@@ -1,3 +1,4 @@
+import { message, name, term } from '@cribwright/messages';
 import type { PlacedCrib } from '@cribwright/model';
 import type { Look } from '../look/look.js';
 import { at, circle, group, rectangle, text } from '../scene/draw.js';
@@ -31,7 +32,7 @@ export function contactPlan(
   const marks = contacts.map((contact) => {
     const where = at(cx + (contact.at.x - crib.at.x) * k, cy - (contact.at.y - crib.at.y) * k);
     const level = useLevel(contact.use, limit);
-    const meets = contact.meets?.part ?? 'nothing';
+    const part = contact.meets === undefined ? term('piece.nothing') : name(contact.meets.part);
     return group(
       `contact ${contact.number}`,
       [
@@ -53,13 +54,27 @@ export function contactPlan(
       ],
       {
         ref: crib.ref,
-        name: `contact ${contact.number}, meets ${meets}, load ${look.say.figure(contact.load)}, may carry ${look.say.figure(contact.capacity)}, ${look.say.figure(contact.use)} used`,
+        name: look.say.message(
+          message('piece.contact-name', {
+            number: name(String(contact.number)),
+            part,
+            load: name(look.say.figure(contact.load)),
+            capacity: name(look.say.figure(contact.capacity)),
+            use: name(look.say.figure(contact.use)),
+          }),
+        ),
       },
     );
   });
   return {
     item: group('contacts from above', [
-      text('title', at(field.left, field.top + 2), 'contacts from above', type.label, { weight: 'bold' }),
+      text(
+        'title',
+        at(field.left, field.top + 2),
+        look.say.message(term('piece.contacts-from-above')),
+        type.label,
+        { weight: 'bold' },
+      ),
       ...timbers,
       ...marks,
     ]),

@@ -1,5 +1,6 @@
 import type { ContactResult } from '@cribwright/engine';
 import type { Figure } from '@cribwright/messages';
+import { message, name, term } from '@cribwright/messages';
 import type { Crib } from '@cribwright/model';
 import type { Look } from '../look/look.js';
 import { at, group, text } from '../scene/draw.js';
@@ -13,7 +14,7 @@ import { useLimit } from './use-level.js';
 /** A gap below nothing says how much too high the crib stands. */
 const factWords = (figure: Figure, say: Say): string =>
   figure.key === 'gap' && figure.value !== undefined && figure.value.high < 0
-    ? `${say.short(-figure.value.low)} higher than what it captures`
+    ? say.message(message('piece.too-high', { amount: name(say.short(-figure.value.low, 'up')) }))
     : `${say.words.label(figure)} ${say.figure(figure)}`;
 
 /** Each contact in numbers: what it meets, its load at the moment, what it may carry, and how far that is used. */
@@ -28,31 +29,31 @@ export function contactTable(
   const moment = look.lost ?? (look.choice.stage === undefined ? undefined : look.asBuilt);
   const now = (contact: ContactResult) => {
     const reaction = moment?.reactions.find((r) => r.id === `${crib.id}#${contact.number}`);
-    return reaction === undefined ? 'none' : say.force(reaction.load);
+    return reaction === undefined ? say.message(term('piece.none')) : say.force(reaction.load);
   };
   const columns = [
-    { title: 'contact', width: 14 },
-    { title: 'meets', width: 22 },
-    ...(moment === undefined ? [] : [{ title: 'now', width: 32 }]),
-    { title: moment === undefined ? 'load, at most' : 'worst', width: 32 },
-    { title: 'may carry', width: 22 },
-    { title: 'use', width: 18 },
+    { title: say.message(term('piece.contact')), width: 16 },
+    { title: say.message(term('piece.meets')), width: 22 },
+    ...(moment === undefined ? [] : [{ title: say.message(term('piece.now')), width: 32 }]),
+    { title: say.message(term(moment === undefined ? 'piece.load-at-most' : 'piece.worst')), width: 30 },
+    { title: say.message(term('piece.capacity')), width: 20 },
+    { title: say.message(term('piece.use')), width: 22 },
   ];
   const rows = contacts.map(
     (c): Row => ({
       key: String(c.number),
       cells: [
         String(c.number),
-        c.meets?.part ?? 'nothing',
+        c.meets?.part ?? say.message(term('piece.nothing')),
         ...(moment === undefined ? [] : [now(c)]),
-        c.loaded ? say.figure(c.load) : 'not counted',
+        c.loaded ? say.figure(c.load) : say.message(term('piece.not-counted')),
         say.figure(c.capacity),
         c.loaded ? say.figure(c.use) : '',
       ],
     }),
   );
   // Nothing is known of a contact whose loads were not worked out: that is said, and not left blank.
-  const none = { key: 'none', cells: ['', 'not worked out'] };
+  const none = { key: 'none', cells: ['', say.message(term('piece.not-worked-out'))] };
   const shown = rows.length === 0 ? [none] : rows;
   const grid = table('contact table', columns, shown, field.left, field.top);
   const barLeft = field.left + columns.reduce((sum, c) => sum + c.width, 0);

@@ -1,3 +1,4 @@
+import { message, name, term } from '@cribwright/messages';
 import type { PlacedCrib } from '@cribwright/model';
 import { around, boundsOf, join } from '../scene/bounds.js';
 import { at, group, line, text } from '../scene/draw.js';
@@ -6,6 +7,7 @@ import { block, type Solid } from '../scene/solid.js';
 import { at3, middle, type Point3 } from '../scene/vector.js';
 import { type } from '../sheet/sizes.js';
 import { fromCorner, pointsOf } from '../space/project.js';
+import type { Say } from '../text/say.js';
 import { seenFaces } from './corner-view.js';
 
 interface Field {
@@ -16,10 +18,16 @@ interface Field {
 
 const most = 96;
 
+const runs = {
+  lengthwise: ['piece.course-lengthwise', 'piece.course-solid-lengthwise'],
+  crosswise: ['piece.course-crosswise', 'piece.course-solid-crosswise'],
+} as const;
+
 /** The build course by course, drawn apart, from the lowest up, each with its number and count of timbers. */
 export function courseBuild(
   { crib, courses }: PlacedCrib,
   field: Field,
+  say: Say,
 ): { readonly item: Item; readonly bottom: number } {
   const { length, depth, width } = crib.timber;
   const lift = depth * 1.55;
@@ -52,7 +60,12 @@ export function courseBuild(
     const edge = shapes.map(boundsOf).reduce(join, around([]));
     const level = toSheet(at3(length / 2, length / 2, (course.number - 1) * (depth + lift) + depth / 2)).y;
     const told = (course.number - 1) % every === 0 || course.number === courses.length;
-    const words = `${course.number}: ${course.solid ? `solid, ${course.offsets.length}` : course.offsets.length} ${course.runs}`;
+    const words = say.message(
+      message(runs[course.runs][course.solid ? 1 : 0], {
+        number: name(String(course.number)),
+        timbers: name(String(course.offsets.length)),
+      }),
+    );
     return group(`course ${course.number}`, [
       ...shapes,
       ...(told && every === 1
@@ -69,7 +82,7 @@ export function courseBuild(
   });
   return {
     item: group('course build', [
-      text('title', at(field.left, field.top + 2), 'course by course, from the ground up', type.label, {
+      text('title', at(field.left, field.top + 2), say.message(term('piece.course-by-course')), type.label, {
         weight: 'bold',
       }),
       ...items,

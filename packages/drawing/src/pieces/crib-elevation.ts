@@ -1,3 +1,4 @@
+import { message, name, term } from '@cribwright/messages';
 import type { PlacedCrib } from '@cribwright/model';
 import type { Look } from '../look/look.js';
 import { at, group, line, rectangle, text } from '../scene/draw.js';
@@ -39,13 +40,14 @@ export function cribElevation(
     );
   });
   const bottom = ground + 16;
-  const seen = field.face === 'side' ? 'from the driver side' : 'from behind';
+  const from = term(field.face === 'side' ? 'piece.from-driver-side' : 'piece.from-behind');
+  const called = nameOf({ id: crib.id, kind: 'crib', name: crib.name, ref: crib.ref, solids: [] }, look);
   return {
     bottom: bottom + 4,
     item: group(
       `face ${field.face}`,
       [
-        text('title', at(field.center, field.top - 7), seen, type.label, {
+        text('title', at(field.center, field.top - 7), look.say.message(from), type.label, {
           anchor: 'middle',
           weight: 'bold',
         }),
@@ -57,7 +59,7 @@ export function cribElevation(
       ],
       {
         ref: crib.ref,
-        name: `${nameOf({ id: crib.id, kind: 'crib', name: crib.name, ref: crib.ref, solids: [] }, look)}, seen ${seen}`,
+        name: look.say.message(message('piece.seen', { crib: name(called), from })),
       },
     ),
   };
@@ -72,7 +74,7 @@ function heights(
 ): readonly Item[] {
   const x = field.center - (crib.timber.length / 2) * field.scale.perMeter;
   const { short } = look.say;
-  const shims = `${short(heightWithShims, 'up')} with shims`;
+  const shims = look.say.message(message('piece.with-shims', { height: name(short(heightWithShims, 'up')) }));
   return [
     dimensionLine('height', at(x, y(0)), at(x, y(height)), short(height, 'up'), -7),
     ...(crib.shims > 0

@@ -1,3 +1,4 @@
+import { message, name } from '@cribwright/messages';
 import type { PlacedCrib } from '@cribwright/model';
 import type { Look } from '../look/look.js';
 import { at, line, rectangle, text } from '../scene/draw.js';
@@ -89,7 +90,7 @@ function limitLine({ crib, height }: PlacedCrib, look: Look, field: Field, y: He
   const over = height > limit.value.low * (1 + 1e-9);
   const half = (crib.timber.length / 2) * field.scale.perMeter;
   const tone = over ? 'danger' : 'good';
-  const words = `limit ${look.say.figure(limit)}`;
+  const words = look.say.message(message('piece.limit', { limit: name(look.say.figure(limit)) }));
   const [left, right] = [field.center - half - 3, field.center + half + 3];
   if (limit.value.low > field.high + 1e-6) {
     // Higher than what is drawn: an arrow points up to it.

@@ -1,13 +1,14 @@
 import { gravest, type Look, type Standing } from '../look/look.js';
 import { around, type Box, boundsOf, join } from '../scene/bounds.js';
 import { circle, group, line, polygon } from '../scene/draw.js';
-import type { Item, SheetPoint } from '../scene/scene.js';
+import type { Drag, Item, SheetPoint } from '../scene/scene.js';
 import type { Solid } from '../scene/solid.js';
 import type { Tone } from '../scene/tone.js';
 import { remembered } from '../sharing/remembered.js';
 import { outline, pointsOf } from '../space/project.js';
 import type { Thing } from '../space/thing.js';
 import { nearnessOf } from '../space/thing-places.js';
+import type { Say } from '../text/say.js';
 import { nameOf } from '../words/name-of.js';
 import type { Placing } from './place-on-sheet.js';
 import { overused } from './support-label.js';
@@ -42,10 +43,21 @@ export function drawThing(
   if (items.length === 0) return undefined;
   const name = nameOf(thing, look);
   const worst = overused(thing, look) ? 'danger' : gravest(look.findingsOn(thing.id));
-  const item = itemOf(thing, [items, name, worst, far], () =>
-    group(thing.id, items, { ref: thing.ref, name, worst, drag: far === true ? undefined : thing.drag }),
+  const item = itemOf(thing, [items, name, worst, far, look.say.words], () =>
+    group(thing.id, items, {
+      ref: thing.ref,
+      name,
+      worst,
+      drag: far === true ? undefined : dragOf(thing, look.say),
+    }),
   );
   return { item, box };
+}
+
+function dragOf({ drag }: Thing, say: Say): Drag | undefined {
+  if (drag === undefined) return undefined;
+  const { fixed, ...rest } = drag;
+  return fixed === undefined ? rest : { ...rest, fixed: say.message(fixed) };
 }
 
 // An element that did not change is the same object in the next drawing; told otherwise, its shapes still are.

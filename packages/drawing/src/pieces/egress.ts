@@ -1,3 +1,4 @@
+import { message, name } from '@cribwright/messages';
 import type { Egress } from '@cribwright/model';
 import type { Look } from '../look/look.js';
 import type { Box } from '../scene/bounds.js';
@@ -87,7 +88,12 @@ export function egressItems(
         : [line('tip', 'egress', before, last, { head: 'arrow' })];
     return group(way.id, [...edges, path('way', 'egress', points.slice(0, -1)), ...tip], {
       ref: way.ref,
-      name: `egress ${way.name}, ${look.say.long(way.width)} wide${goesOn ? ', goes on past the drawing' : ''}`,
+      name: look.say.message(
+        message(goesOn ? 'piece.egress-goes-on' : 'piece.egress', {
+          name: name(way.name),
+          width: name(look.say.long(way.width, 'down')),
+        }),
+      ),
     });
   });
 }

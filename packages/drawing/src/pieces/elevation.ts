@@ -1,3 +1,4 @@
+import { type Message, term } from '@cribwright/messages';
 import { placeLabels } from '../labels/place-labels.js';
 import { shapeBoxes, textBoxes, thinLines } from '../labels/surroundings.js';
 import { withoutRoom } from '../labels/without-room.js';
@@ -24,7 +25,7 @@ import { labelFor, mayShare } from './support-label.js';
 import { frontMark, gradeMark } from './way-marks.js';
 
 export interface Elevation {
-  readonly title: string;
+  readonly title: Message;
   readonly looking: Looking;
   /** Most room that the drawing may take down the sheet, mm. */
   readonly high: number;
@@ -45,7 +46,7 @@ export function drawElevation(look: Look, e: Elevation): Scene {
     look.things,
     e.looking,
     { left, right, top: head.bottom + 16, high: e.high },
-    look.plan.display,
+    look.say.words.units,
   );
   const { box, toSheet } = placing;
   const ground = toSheet({ x: 0, y: 0, z: 0 }).y;
@@ -86,15 +87,30 @@ export function drawElevation(look: Look, e: Elevation): Scene {
     ...loads,
     ...(e.front === undefined
       ? [
-          text('driver side', at(box.left, head.bottom + 3), 'driver side', type.small, {
-            tone: 'dimension',
-          }),
-          text('passenger side', at(box.right, head.bottom + 3), 'passenger side', type.small, {
-            tone: 'dimension',
-            anchor: 'end',
-          }),
+          text(
+            'driver side',
+            at(box.left, head.bottom + 3),
+            look.say.message(term('piece.driver-side')),
+            type.small,
+            {
+              tone: 'dimension',
+            },
+          ),
+          text(
+            'passenger side',
+            at(box.right, head.bottom + 3),
+            look.say.message(term('piece.passenger-side')),
+            type.small,
+            {
+              tone: 'dimension',
+              anchor: 'end',
+            },
+          ),
         ]
-      : [frontMark(head.bottom + 3, box.left), ...gradeMark(look, sheetWidth - margin, head.bottom + 3)]),
+      : [
+          frontMark(look, head.bottom + 3, box.left),
+          ...gradeMark(look, sheetWidth - margin, head.bottom + 3),
+        ]),
     ...sides,
     ...stations.items,
   ];
@@ -113,21 +129,26 @@ export function drawElevation(look: Look, e: Elevation): Scene {
     bodies: drawn.filter((d) => d.thing.kind === 'vehicle').map((d) => d.box),
     bodyCost: 2,
   });
-  const rest = withoutRoom(placed.unplaced, stations.bottom);
+  const rest = withoutRoom(placed.unplaced, stations.bottom, look.say);
   return sheet({
     choice: look.choice,
     heading: title,
-    words: describe(look, e.title),
+    spoken: describe(look, title.title),
     body: [...fixed, ...placed.items, ...rest.items],
     bottom: rest.bottom,
     legend: [
       ...layoutLegend(look, loads.length > 0),
       ...(drawn.some((d) => d.far)
-        ? [{ words: 'on the far side', sign: { kind: 'line', tone: 'timber', dash: 'dashed' } } as const]
+        ? [
+            {
+              words: look.say.message(term('piece.far-side')),
+              sign: { kind: 'line', tone: 'timber', dash: 'dashed' },
+            } as const,
+          ]
         : []),
     ],
     scale: placing.scale,
-    display: look.plan.display,
+    words: look.say.words,
     ...(placing.frame === undefined ? {} : { frame: placing.frame }),
   });
 }

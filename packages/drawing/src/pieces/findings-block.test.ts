@@ -19,8 +19,8 @@ it('leaves a close-up as it is where nothing is found', () => {
   expect(groups.some((g) => g.key === 'findings')).toBe(false);
 });
 
-it('says that the contacts were not worked out where they were not', () => {
+it('says that the contacts were not calculated where they were not', () => {
   const bare = { ...analysis, supports: analysis.supports.map((s) => ({ ...s, contacts: [] })) };
   const { words } = drawn(tallCrib, bare, { view: 'crib', subject: 'crib/A' });
-  expect(words('contact table')).toContain('not worked out');
+  expect(words('contact table')).toContain('not calculated');
 });

@@ -1,4 +1,5 @@
 import type { Finding } from '@cribwright/engine';
+import { message } from '@cribwright/messages';
 import type { Look } from '../look/look.js';
 import { at, group, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
@@ -29,13 +30,12 @@ export function findingsBlock(
     .map((finding, i) => {
       const level = finding.couldNotRun === true ? 'warning' : finding.severity;
       const weight = level === 'danger' ? 'bold' : 'normal';
-      const start = finding.couldNotRun === true ? 'Not checked: ' : '';
-      const lines = wrap(
-        `${start}${look.say.words.message(finding.message)}`,
-        sheetWidth - 2 * margin - 6,
-        size,
-        weight,
+      const said = look.say.message(
+        finding.couldNotRun === true
+          ? message('piece.not-checked', { message: finding.message })
+          : finding.message,
       );
+      const lines = wrap(said, sheetWidth - 2 * margin - 6, size, weight);
       const item = group(
         `finding ${i}`,
         [
@@ -47,7 +47,7 @@ export function findingsBlock(
             }),
           ),
         ],
-        { ref: finding.at, name: `${start}${look.say.words.message(finding.message)}` },
+        { ref: finding.at, name: said },
       );
       y += lines.length * size * leading + 1.4;
       return item;

@@ -1,14 +1,34 @@
+import { type Message, message, name, term } from '@cribwright/messages';
 import type { Ground } from '@cribwright/model';
 
-/** What everything stands on and how it falls. `grade` is the grade as it is printed. A grade nobody said is not level. */
-export function groundWords({ surface, grade, toward, unsaid }: Ground, printed: string): string {
-  if (unsaid === 'grade') return `${surface.name}, grade not said`;
-  if (unsaid === 'direction') return `${surface.name}, falls ${printed}, nobody says which way`;
-  return grade === 0 ? `${surface.name}, level` : `${surface.name}, falls ${printed} toward the ${toward}`;
+const slopes = {
+  front: 'piece.slopes-front',
+  rear: 'piece.slopes-rear',
+  'driver side': 'piece.slopes-driver',
+  'passenger side': 'piece.slopes-passenger',
+} as const;
+
+/** The surface and its grade. `printed` is the grade as it is printed. A grade that is not stated is not level. */
+export function groundWords({ surface: own, grade, toward, unsaid }: Ground, printed: string): Message {
+  const surface = name(own.name);
+  if (unsaid === 'grade') return message('piece.grade-not-stated', { surface });
+  if (unsaid === 'direction') return message('piece.direction-not-stated', { surface, grade: name(printed) });
+  return grade === 0
+    ? message('piece.level', { surface })
+    : message(slopes[toward], { surface, grade: name(printed) });
 }
 
-const points = ['north', 'northeast', 'east', 'southeast', 'south', 'southwest', 'west', 'northwest'];
+const points = [
+  'piece.faces-north',
+  'piece.faces-northeast',
+  'piece.faces-east',
+  'piece.faces-southeast',
+  'piece.faces-south',
+  'piece.faces-southwest',
+  'piece.faces-west',
+  'piece.faces-northwest',
+] as const;
 
 /** Which way the front of the main vehicle points. `facing` in rad, clockwise from north. */
-export const facingWords = (facing: number): string =>
-  `front faces ${points[Math.round(facing / (Math.PI / 4)) % points.length] ?? points[0]}`;
+export const facingWords = (facing: number): Message =>
+  term(points[Math.round(facing / (Math.PI / 4)) % points.length] ?? points[0]);

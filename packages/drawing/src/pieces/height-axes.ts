@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { inch } from '@cribwright/units';
 import type { Look } from '../look/look.js';
 import { at, group, line, text } from '../scene/draw.js';
@@ -5,7 +6,7 @@ import type { Item } from '../scene/scene.js';
 import { type } from '../sheet/sizes.js';
 
 /** The field of the chart, mm. */
-export const [wide, high] = [150, 96];
+export const [wide, high] = [144, 96];
 
 /** Width across, height up, with marks in the reader's units. */
 export function heightAxes(
@@ -15,8 +16,8 @@ export function heightAxes(
   mostWidth: number,
   mostHeight: number,
 ): readonly Item[] {
-  const unit = look.plan.display === 'us' ? inch : 0.01;
-  const step = look.plan.display === 'us' ? [6, 12] : [10, 25];
+  const unit = look.say.words.units === 'us' ? inch : 0.01;
+  const step = look.say.words.units === 'us' ? [6, 12] : [10, 25];
   const marks = (most: number, by: number) =>
     Array.from({ length: Math.floor(most / (by * unit)) + 1 }, (_, i) => i * by * unit);
   return [
@@ -45,13 +46,19 @@ export function heightAxes(
     text(
       'across words',
       at(left + wide / 2, top + high + 10),
-      'width outside to outside of the contacts',
+      look.say.message(term('piece.contact-width')),
       type.dimension,
       { anchor: 'middle' },
     ),
-    text('up words', at(left - 16, top + high / 2), 'height of the crib', type.dimension, {
-      anchor: 'middle',
-      turn: -90,
-    }),
+    text(
+      'up words',
+      at(left - 16, top + high / 2),
+      look.say.message(term('piece.crib-height')),
+      type.dimension,
+      {
+        anchor: 'middle',
+        turn: -90,
+      },
+    ),
   ];
 }

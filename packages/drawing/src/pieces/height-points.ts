@@ -1,9 +1,11 @@
+import { message, name } from '@cribwright/messages';
 import type { Crib, PlacedCrib } from '@cribwright/model';
 import { gravest, type Look } from '../look/look.js';
 import { at, circle, group, line, polygon, text } from '../scene/draw.js';
 import type { Item, SheetPoint } from '../scene/scene.js';
 import { margin, sheetWidth, type } from '../sheet/sizes.js';
 import { spread } from '../sheet/spread.js';
+import { textWidth } from '../text/font-metrics.js';
 import { clip } from '../text/wrap.js';
 import { high, wide } from './height-axes.js';
 import { listOf } from './support-label.js';
@@ -67,9 +69,31 @@ export function heightPoints(
         const over = isOver(lead, look);
         const y = i < most ? places?.[i] : undefined;
         const ownLimit = limit === undefined ? undefined : spot(lead.width, limit);
-        const words = `${listOf(own.map((o) => o.crib.name))}: ${look.say.short(lead.height, 'up')}${limit === undefined ? ', limit not known' : `, limit ${look.say.figure(support?.figures.heightLimit)}`}`;
         const tone = over ? 'danger' : 'label';
         const weight = over ? 'bold' : 'normal';
+        const naming = (names: number): string => {
+          const holes = {
+            cribs: name(
+              listOf(
+                own.map((o) => o.crib.name),
+                look.say,
+                names,
+              ),
+            ),
+            height: name(look.say.short(lead.height, 'up')),
+          };
+          return look.say.message(
+            limit === undefined
+              ? message('piece.height-limit-not-known', holes)
+              : message('piece.height-and-limit', {
+                  ...holes,
+                  limit: name(look.say.figure(support?.figures.heightLimit)),
+                }),
+          );
+        };
+        // The height and its limit come after the names: fewer names are written where they would not fit.
+        const words =
+          [4, 3, 2].map(naming).find((t) => textWidth(t, type.small, weight) <= room) ?? naming(1);
         return group(
           `point ${lead.crib.id}`,
           [
@@ -107,7 +131,7 @@ export function heightPoints(
           ],
           {
             ref: lead.crib.ref,
-            name: `crib ${words}`,
+            name: look.say.message(message('piece.crib-words', { words: name(words) })),
             worst: over ? 'danger' : gravest(look.findingsOn(lead.crib.id)),
           },
         );

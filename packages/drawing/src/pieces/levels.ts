@@ -1,6 +1,9 @@
+import { message, name as named } from '@cribwright/messages';
 import { place, type Ref, underside } from '@cribwright/model';
 import type { Look } from '../look/look.js';
 import { baseHeight } from '../space/crib-solids.js';
+import { moreWords } from '../text/more-words.js';
+import type { Say } from '../text/say.js';
 import { shortName } from '../text/short-name.js';
 
 export interface Level {
@@ -23,7 +26,9 @@ export function levels(look: Look): readonly Level[] {
   const placed = place(plan);
   for (const { given, top } of placed.vehicles.all) {
     if (given.position.kind === 'upright')
-      put(top.low, `top of ${shortName(given.name)}`, { element: given.id });
+      put(top.low, say.message(message('piece.top-of', { name: named(shortName(given.name)) })), {
+        element: given.id,
+      });
   }
   for (const crib of placed.cribs.all) {
     put(baseHeight(crib) + crib.heightWithShims, shortName(crib.crib.name), crib.crib.ref);
@@ -40,13 +45,13 @@ export function levels(look: Look): readonly Level[] {
   return [...found.values()].map(({ height, names, ref }) => ({
     key: String(Math.round(height * 1000)),
     height,
-    words: `${say.long(height)}: ${listed(names)}`,
+    words: `${say.long(height)}: ${listed(names, say)}`,
     ref,
   }));
 }
 
 /** Two or three names in full, of more the first two and how many; a vehicle that all share is named once. */
-function listed(names: readonly string[]): string {
+function listed(names: readonly string[], say: Say): string {
   const [first = '', ...rest] = names;
   const vehicle = first.slice(0, first.indexOf(' ') + 1);
   const short = [
@@ -55,5 +60,5 @@ function listed(names: readonly string[]): string {
   ];
   return short.length <= 3
     ? short.join(', ')
-    : `${short.slice(0, 2).join(', ')} and ${short.length - 2} more`;
+    : moreWords(short.slice(0, 2).join(', '), short.length - 2, say);
 }

@@ -1,3 +1,4 @@
+import { message, name } from '@cribwright/messages';
 import type { Look } from '../look/look.js';
 import { group, line } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
@@ -33,7 +34,12 @@ export function loadArrows(look: Look, { toSheet }: Placing): readonly Item[] {
             ]),
         ...(long < 0.2 ? [] : [line('now', 'load', { x: tip.x, y: tip.y + long }, tip, { head: 'arrow' })]),
       ],
-      { ref: { element: r.element }, name: `${look.say.words.message(r.label)}: ${look.say.force(r.load)}` },
+      {
+        ref: { element: r.element },
+        name: look.say.message(
+          message('piece.load', { element: r.label, load: name(look.say.force(r.load)) }),
+        ),
+      },
     );
   });
 }

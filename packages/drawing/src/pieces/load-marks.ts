@@ -1,4 +1,5 @@
 import type { Reaction } from '@cribwright/engine';
+import { message, name } from '@cribwright/messages';
 import type { Look } from '../look/look.js';
 import { circle, group } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
@@ -21,7 +22,7 @@ export function loadMarks(look: Look, { toSheet }: Placing): readonly Item[] {
   return now.reactions.map((reaction) => {
     const where = toSheet(at3(reaction.at.x, reaction.at.y, 0));
     const old = before?.reactions.find((r) => r.id === reaction.id);
-    const change = old === undefined ? '' : `, before ${look.say.force(old.load)}`;
+    const holes = { element: reaction.label, load: name(look.say.force(reaction.load)) };
     return group(
       `load ${reaction.id}`,
       [
@@ -30,7 +31,11 @@ export function loadMarks(look: Look, { toSheet }: Placing): readonly Item[] {
       ],
       {
         ref: { element: reaction.element },
-        name: `${look.say.words.message(reaction.label)}: ${look.say.force(reaction.load)}${change}`,
+        name: look.say.message(
+          old === undefined
+            ? message('piece.load', holes)
+            : message('piece.load-before', { ...holes, before: name(look.say.force(old.load)) }),
+        ),
       },
     );
   });

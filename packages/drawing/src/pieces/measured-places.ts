@@ -47,7 +47,11 @@ function shared(list: readonly Place[], axis: 'x' | 'y'): readonly (readonly Pla
   return [...groups.values()];
 }
 
-const names = (list: readonly Place[]): string => listOf(list.map((p) => p.name));
+const names = (list: readonly Place[], { say }: Look): string =>
+  listOf(
+    list.map((p) => p.name),
+    say,
+  );
 
 /** Distances back from the front of the main vehicle. */
 export const alongStations = (look: Look, toSheet: (p: Point3) => SheetPoint): readonly Station[] =>
@@ -57,10 +61,10 @@ export const alongStations = (look: Look, toSheet: (p: Point3) => SheetPoint): r
     const low = Math.max(...list.map((p) => toSheet(p.at).y));
     return [
       {
-        key: `x ${names(list)}`,
+        key: `x ${names(list, look)}`,
         at: toSheet(first.at).x,
         from: low + 2,
-        words: `${names(list)}: ${look.say.long(first.at.x)}`,
+        words: `${names(list, look)}: ${look.say.long(first.at.x)}`,
         ref: first.ref,
       },
     ];
@@ -83,10 +87,10 @@ export const acrossStations = (look: Look): readonly AcrossStation[] =>
       ? []
       : [
           {
-            key: `y ${names(list)}`,
+            key: `y ${names(list, look)}`,
             across: first.at.y,
             rearmost: Math.max(...list.map((p) => p.at.x)),
-            words: `${names(list)}: ${sideWords(first.at.y, look.say.long)}`,
+            words: `${names(list, look)}: ${look.say.message(sideWords(first.at.y, look.say))}`,
             ref: first.ref,
           },
         ];

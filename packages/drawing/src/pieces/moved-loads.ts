@@ -1,3 +1,4 @@
+import { message, name, term } from '@cribwright/messages';
 import type { Look } from '../look/look.js';
 import { at, group, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
@@ -30,16 +31,18 @@ export function movedLoads(
     table(
       `moved ${i}`,
       [
-        { title: 'contact', width: 46 },
-        { title: 'before', width: 33, align: 'end' },
-        { title: 'after', width: 35, align: 'end' },
+        { title: say.message(term('piece.contact')), width: 50 },
+        { title: say.message(term('piece.before')), width: 31, align: 'end' },
+        { title: say.message(term('piece.after')), width: 35, align: 'end' },
       ],
       part.map(({ label, ...r }) => ({
         key: r.id,
         cells: [
           label === undefined ? r.id : say.words.message(label),
-          r.was === undefined ? 'none' : say.force(r.was.load),
-          r.now === undefined ? (lost.rests ? 'lost' : 'not known') : say.force(r.now.load),
+          r.was === undefined ? say.message(term('piece.none')) : say.force(r.was.load),
+          r.now === undefined
+            ? say.message(term(lost.rests ? 'piece.lost' : 'piece.not-known'))
+            : say.force(r.now.load),
         ],
         strong: r.now !== undefined && r.change > 0 && r.now.load.high > (r.was?.load.high ?? 0),
       })),
@@ -52,12 +55,19 @@ export function movedLoads(
   return {
     items: [
       group('moved loads', [
-        text('title', at(margin, top + 4), 'how the loads move (in bold: more than before)', type.label, {
+        text('title', at(margin, top + 4), say.message(term('piece.moved-title')), type.label, {
           weight: 'bold',
         }),
         ...tables.map((t) => t.item),
         ...(rest > 0
-          ? [text('rest', at(margin, bottom + 4), `and ${rest} contacts that change less`, type.small)]
+          ? [
+              text(
+                'rest',
+                at(margin, bottom + 4),
+                say.message(message('piece.smaller-changes', { contacts: name(String(rest)) })),
+                type.small,
+              ),
+            ]
           : []),
       ]),
     ],

@@ -1,4 +1,5 @@
 import type { PushResult } from '@cribwright/engine';
+import { type Message, message, name, term } from '@cribwright/messages';
 import type { Look } from '../look/look.js';
 import { at, circle, group, line, path, polygon, text } from '../scene/draw.js';
 import type { Item, SheetPoint } from '../scene/scene.js';
@@ -20,7 +21,7 @@ export const pushRose = (
     ...rings(center, most, look),
     asking(center, asked, most, look),
     outline(center),
-    ...ways(center),
+    ...ways(center, look),
   ];
 };
 
@@ -78,7 +79,7 @@ const asking = (center: SheetPoint, asked: number, most: number, look: Look): It
     ],
     {
       ref: look.plan.policy.limits['push margin'].ref,
-      name: `The policy asks for ${look.say.ratio(asked)} of the weight from every side`,
+      name: look.say.message(message('piece.required', { share: name(look.say.ratio(asked)) })),
     },
   );
 
@@ -90,8 +91,11 @@ function rose(push: PushResult, center: SheetPoint, most: number, asked: number,
       const tip = points[i] ?? center;
       const low = d.share.value?.low;
       const less = low === undefined || low < asked * (1 - 1e-9);
-      const gives =
-        d.givesFirst === undefined ? '' : `, what gives first: ${look.say.words.message(d.givesFirst.how)}`;
+      const holes = {
+        direction: wayWords(d.angle),
+        force: name(look.say.figure(d.holds)),
+        share: name(look.say.figure(d.share)),
+      };
       return group(
         `direction ${i}`,
         [
@@ -107,7 +111,11 @@ function rose(push: PushResult, center: SheetPoint, most: number, asked: number,
         ],
         {
           ref: d.givesFirst?.ref ?? { element: push.vehicle },
-          name: `push toward ${wayWords(d.angle)}: holds up to ${look.say.figure(d.holds)}, ${look.say.figure(d.share)} of the weight${gives}`,
+          name: look.say.message(
+            d.givesFirst === undefined
+              ? message('piece.push-name', holes)
+              : message('piece.push-name-fails', { ...holes, how: d.givesFirst.how }),
+          ),
         },
       );
     }),
@@ -128,31 +136,35 @@ const outline = (center: SheetPoint): Item =>
     'none',
   );
 
-const ways = (center: SheetPoint): readonly Item[] => {
+const ways = (center: SheetPoint, { say }: Look): readonly Item[] => {
   const far = radius + 4;
   return [
-    text('front', at(center.x - far, center.y + 1), 'toward the front', type.small, {
+    text('front', at(center.x - far, center.y + 1), say.message(term('piece.toward-front')), type.small, {
       anchor: 'end',
       turn: 0,
     }),
-    text('rear', at(center.x + far, center.y + 1), 'toward the rear', type.small),
-    text('passenger', at(center.x, center.y - far), 'toward the passenger side', type.small, {
+    text('rear', at(center.x + far, center.y + 1), say.message(term('piece.toward-rear')), type.small),
+    text('passenger', at(center.x, center.y - far), say.message(term('piece.toward-passenger')), type.small, {
       anchor: 'middle',
     }),
-    text('driver', at(center.x, center.y + far + 2), 'toward the driver side', type.small, {
+    text('driver', at(center.x, center.y + far + 2), say.message(term('piece.toward-driver')), type.small, {
       anchor: 'middle',
     }),
   ];
 };
 
-const mainWays = ['rear', 'passenger side', 'front', 'driver side'] as const;
+const mainWays = ['piece.way-rear', 'piece.way-passenger', 'piece.way-front', 'piece.way-driver'] as const;
 const quarter = Math.PI / 2;
 
 /** Where a push goes, each of the 24 by a name of its own: `driver side, 15 deg to rear`. */
-export function wayWords(angle: number): string {
+export function wayWords(angle: number): Message {
   const turns = Math.round(angle / quarter);
   const off = Math.round(((angle - turns * quarter) * 180) / Math.PI);
-  const way = (n: number) => mainWays[((n % 4) + 4) % 4] ?? '';
+  const way = (n: number) => term(mainWays[((n % 4) + 4) % 4] ?? mainWays[0]);
   if (off === 0) return way(turns);
-  return `${way(turns)}, ${Math.abs(off)} deg to ${way(turns + Math.sign(off))}`;
+  return message('piece.way-between', {
+    way: way(turns),
+    degrees: name(String(Math.abs(off))),
+    to: way(turns + Math.sign(off)),
+  });
 }

@@ -1,3 +1,4 @@
+import { message, term } from '@cribwright/messages';
 import type { Strut } from '@cribwright/model';
 import type { Look } from '../look/look.js';
 import { at, group, text } from '../scene/draw.js';
@@ -5,6 +6,7 @@ import type { Item } from '../scene/scene.js';
 import { leading, type } from '../sheet/sizes.js';
 import { rowHeight, table } from '../sheet/table.js';
 import { wrap } from '../text/wrap.js';
+import { lockWords } from '../words/lock-words.js';
 import { useBar } from './use-bar.js';
 import { useLimit } from './use-level.js';
 
@@ -17,8 +19,14 @@ export function strutTable(
   const { say } = look;
   const figures = look.support(strut.id)?.figures ?? {};
   const rows = [
-    { key: 'kind', cells: ['kind', strut.gear.name] },
-    { key: 'lock', cells: ['lock', strut.lock ?? 'none stated'] },
+    { key: 'kind', cells: [say.message(term('piece.kind')), strut.gear.name] },
+    {
+      key: 'lock',
+      cells: [
+        say.message(term('piece.lock')),
+        say.message(strut.lock === undefined ? term('piece.none-stated') : lockWords(strut.lock)),
+      ],
+    },
     ...Object.values(figures).map((f) => ({
       key: f.key,
       cells: [say.words.label(f), say.figure(f)],
@@ -28,8 +36,8 @@ export function strutTable(
   const grid = table(
     'figures',
     [
-      { title: 'figure', width: field.width - 30 },
-      { title: 'value', width: 30, align: 'end' },
+      { title: say.message(term('piece.figure')), width: field.width - 40 },
+      { title: say.message(term('piece.value')), width: 40, align: 'end' },
     ],
     rows,
     field.left,
@@ -48,7 +56,7 @@ export function strutTable(
   const lines =
     governs === undefined
       ? []
-      : wrap(`The load governs when ${say.words.message(governs)}.`, field.width, type.dimension);
+      : wrap(say.message(message('piece.governing-case', { case: governs })), field.width, type.dimension);
   const top = grid.bottom + 2 + rowHeight + 4;
   return {
     item: group('strut in numbers', [

@@ -1,3 +1,4 @@
+import { message, name, term } from '@cribwright/messages';
 import type { PlacedStrut, Strut } from '@cribwright/model';
 import type { Look } from '../look/look.js';
 import { overlaps } from '../scene/bounds.js';
@@ -24,7 +25,7 @@ export function strutTriangle(
   const scale = standardScale(
     { across: Math.max(run, 0.1), down: rise },
     { across: field.right - field.left - 80, down: 78 },
-    look.plan.display,
+    look.say.words.units,
   );
   const k = scale.perMeter;
   const a = at(field.left + 34, field.top + 12 + rise * k);
@@ -34,7 +35,12 @@ export function strutTriangle(
   const figures = look.support(strut.id)?.figures ?? {};
   const along = { x: Math.cos(angle), y: -Math.sin(angle) };
   const mark = angleMark(a, angle, say.figure(figures.angle));
-  const lengths = lengthWords(a, b, angle, `length ${say.figure(figures.length)}`);
+  const lengths = lengthWords(
+    a,
+    b,
+    angle,
+    say.message(message('piece.length', { length: name(say.figure(figures.length)) })),
+  );
   const taken = textBoxes(mark);
   const roomy = textBoxes(lengths).every((box) => !taken.some((t) => overlaps(t, box, 0.5)));
   const items: Item[] = [
@@ -55,7 +61,13 @@ export function strutTriangle(
     dimensionLine('rise', at(b.x, a.y), b, say.long(placed.rise.low), 12),
     // On a short strut there is no room for its length beside its angle; the table beside has it.
     ...(roomy ? lengths : []),
-    ...force(b, along, figures.load?.value === undefined ? 'load not known' : say.figure(figures.load)),
+    ...force(
+      b,
+      along,
+      figures.load?.value === undefined
+        ? say.message(term('piece.load-not-known'))
+        : say.figure(figures.load),
+    ),
     ...ties(strut, look, a),
   ];
   return {
@@ -148,7 +160,7 @@ function ties(strut: Strut, look: Look, foot: SheetPoint): readonly Item[] {
   );
   if (own.length === 0)
     return [
-      text('no tie', at(foot.x - 20, foot.y - 6), 'no tie at the base', type.dimension, {
+      text('no tie', at(foot.x - 20, foot.y - 6), look.say.message(term('piece.no-tie')), type.dimension, {
         tone: 'warning',
         halo: true,
       }),
@@ -156,23 +168,25 @@ function ties(strut: Strut, look: Look, foot: SheetPoint): readonly Item[] {
   return own.map((tie, i) => {
     const y = foot.y - 3 - i * 5;
     const figures = look.support(tie.id)?.figures ?? {};
-    const pull =
+    const own = name(tie.name);
+    const words = look.say.message(
       figures.load === undefined
-        ? ''
+        ? own
         : figures.load.value === undefined
-          ? ', pull not known'
-          : ` pulls ${look.say.figure(figures.load)}`;
+          ? message('piece.pull-not-known', { name: own })
+          : message('piece.pulls', { name: own, pull: name(look.say.figure(figures.load)) }),
+    );
     return group(
       tie.id,
       [
         line('line', 'tie', at(foot.x + 3, y), at(foot.x + 26, y), { dash: 'short dash', head: 'arrow' }),
-        text('words', at(foot.x - 2, y - 2.4), `${tie.name}${pull}`, type.dimension, {
+        text('words', at(foot.x - 2, y - 2.4), words, type.dimension, {
           anchor: 'end',
           tone: 'tie',
           halo: true,
         }),
       ],
-      { ref: tie.ref, name: `strap or chain ${tie.name}${pull}` },
+      { ref: tie.ref, name: look.say.message(message('piece.tie-name', { words: name(words) })) },
     );
   });
 }

@@ -1,9 +1,13 @@
 import type { LoadCase } from '@cribwright/engine';
 import type { Figure } from '@cribwright/messages';
+import { message, name, term } from '@cribwright/messages';
 import type { Label } from '../labels/label.js';
 import { gravest, type Look, notChecked } from '../look/look.js';
 import type { Box } from '../scene/bounds.js';
 import type { Thing, ThingKind } from '../space/thing.js';
+import { drawnName } from '../text/drawn-name.js';
+import { moreWords } from '../text/more-words.js';
+import type { Say } from '../text/say.js';
 import { shortName } from '../text/short-name.js';
 import { useLimit } from './use-level.js';
 
@@ -18,7 +22,10 @@ export function labelFor(thing: Thing, look: Look, box: Box, others: readonly Th
     key: thing.id,
     at: center,
     clear: { x: (box.right - box.left) / 2, y: (box.bottom - box.top) / 2 },
-    name: listOf(all.map((t) => t.name)),
+    name: listOf(
+      all.map((t) => drawnName(t.name, look.say)),
+      look.say,
+    ),
     beside: sizeOf(thing, look),
     lines: worstLines(all, look),
     badge: badgeOf(all, look),
@@ -26,11 +33,12 @@ export function labelFor(thing: Thing, look: Look, box: Box, others: readonly Th
   };
 }
 
-/** Names in a row; of many, the first few and how many more. */
-export const listOf = (names: readonly string[]): string =>
-  names.length <= 4
-    ? names.map(shortName).join(', ')
-    : `${names.slice(0, 3).map(shortName).join(', ')} and ${names.length - 3} more`;
+/** Names in a row; of many, the first few and how many more. `most` is how many may be named. */
+export const listOf = (names: readonly string[], say: Say, most = 4): string => {
+  if (names.length <= most) return names.map(shortName).join(', ');
+  const first = names.slice(0, Math.max(1, most - 1));
+  return moreWords(first.map(shortName).join(', '), names.length - first.length, say);
+};
 
 /** Past its limit is unsafe to look at, whatever the findings say. */
 export function overused(thing: { readonly id: string }, look: Look): boolean {
@@ -57,7 +65,15 @@ function sizeOf(thing: Thing, look: Look): string | undefined {
   if (height === undefined) return angle === undefined ? undefined : look.say.figure(angle);
   const [own, limit] = [height.value?.high, heightLimit?.value?.low];
   const over = own !== undefined && limit !== undefined && own > limit * (1 + 1e-9);
-  return `${look.say.figure(height)}${over ? `, limit ${look.say.figure(heightLimit)}` : ''}`;
+  const words = look.say.figure(height);
+  return over
+    ? look.say.message(
+        message('piece.height-over-limit', {
+          height: name(words),
+          limit: name(look.say.figure(heightLimit)),
+        }),
+      )
+    : words;
 }
 
 /** What some elements carry: the most that any of them does, and the most that any is used. */
@@ -68,15 +84,26 @@ function worstLines(things: readonly Thing[], look: Look): readonly string[] {
   const moment = momentShown(look);
   if (moment !== undefined) {
     const most = Math.max(0, ...there.map((thing) => loadOn(thing.id, moment)?.high ?? 0));
-    return [`now at most ${look.say.force({ low: most, high: most })}`];
+    return [
+      look.say.message(
+        message('piece.now-at-most', { load: name(look.say.force({ low: most, high: most })) }),
+      ),
+    ];
   }
   const most = (key: 'load' | 'use'): Figure | undefined =>
     there
       .flatMap((thing) => look.support(thing.id)?.figures[key] ?? [])
       .sort((a, b) => (b.value?.high ?? Infinity) - (a.value?.high ?? Infinity))[0];
   const [load, use] = [most('load'), most('use')];
-  if (load?.value === undefined) return ['load not known'];
-  return [`at most ${look.say.figure(load)}${use === undefined ? '' : `, ${look.say.figure(use)}`}`];
+  if (load?.value === undefined) return [look.say.message(term('piece.load-not-known'))];
+  const own = name(look.say.figure(load));
+  return [
+    look.say.message(
+      use === undefined
+        ? message('piece.at-most', { load: own })
+        : message('piece.at-most-use', { load: own, use: name(look.say.figure(use)) }),
+    ),
+  ];
 }
 
 const loadIsKnown = (thing: Thing, look: Look): boolean => {
@@ -95,16 +122,20 @@ function linesFor(thing: Thing, look: Look): readonly string[] {
     const body = look.analysis.bodies.find((b) => b.vehicle === thing.id);
     return body === undefined ? [] : [say.figure(body.weight)];
   }
-  if (look.unchecked) return carries.has(thing.kind) ? [notChecked] : [];
+  if (look.unchecked) return carries.has(thing.kind) ? [say.message(notChecked)] : [];
   const figures = look.support(thing.id)?.figures ?? {};
   const lines: string[] = [];
   const moment = momentShown(look);
   if (moment !== undefined) {
     const now = loadOn(thing.id, moment);
-    if (now !== undefined) lines.push(`now ${say.force(now)}`);
+    if (now !== undefined) lines.push(say.message(message('piece.now-load', { load: name(say.force(now)) })));
   } else if (figures.load !== undefined) {
     const use = figures.use === undefined ? '' : `, ${say.figure(figures.use)}`;
-    lines.push(figures.load.value === undefined ? 'load not known' : `${say.figure(figures.load)}${use}`);
+    lines.push(
+      figures.load.value === undefined
+        ? say.message(term('piece.load-not-known'))
+        : `${say.figure(figures.load)}${use}`,
+    );
   }
   return lines;
 }

@@ -1,3 +1,4 @@
+import { message, term } from '@cribwright/messages';
 import type { Look } from '../look/look.js';
 import { at, group, line, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
@@ -10,7 +11,7 @@ import type { Placing } from './place-on-sheet.js';
  * An arrow to the north, seen from above: the front points left, and north lies as far to the left of it, as one looks
  * ahead, as the front points right of north.
  */
-function northMark(facing: number, x: number, y: number): Item {
+function northMark({ say }: Look, facing: number, x: number, y: number): Item {
   const [dx, dy] = [-Math.cos(facing), Math.sin(facing)];
   const [reach, beyond] = [3, 5.2];
   return group(
@@ -19,20 +20,26 @@ function northMark(facing: number, x: number, y: number): Item {
       line('arrow', 'label', at(x - dx * reach, y - dy * reach), at(x + dx * reach, y + dy * reach), {
         head: 'arrow',
       }),
-      text('words', at(x + dx * beyond, y + dy * beyond + 1), 'N', type.small, {
-        weight: 'bold',
-        anchor: 'middle',
-      }),
+      text(
+        'words',
+        at(x + dx * beyond, y + dy * beyond + 1),
+        say.message(term('piece.north-letter')),
+        type.small,
+        {
+          weight: 'bold',
+          anchor: 'middle',
+        },
+      ),
     ],
-    { name: `north: ${facingWords(facing)}` },
+    { name: say.message(message('piece.north', { facing: facingWords(facing) })) },
   );
 }
 
 /** An arrow to the front at the left, and the grade where the ground falls. */
-export function frontMark(y: number, left: number): Item {
+export function frontMark({ say }: Look, y: number, left: number): Item {
   return group('front', [
     line('arrow', 'label', at(left + 8, y), at(left, y), { head: 'arrow' }),
-    text('words', at(left + 9.5, y + 1), 'FRONT', type.small, { weight: 'bold' }),
+    text('words', at(left + 9.5, y + 1), say.message(term('piece.front')), type.small, { weight: 'bold' }),
   ]);
 }
 
@@ -44,14 +51,26 @@ export function planMarks(look: Look, { box, toSheet }: Placing): readonly Item[
       dash: 'chain',
       width: 0.15,
     }),
-    frontMark(box.top - 28, box.left),
+    frontMark(look, box.top - 28, box.left),
     ...(look.plan.ground.facing === undefined
       ? []
-      : [northMark(look.plan.ground.facing, box.left + 62, box.top - 28)]),
-    text('passenger side', at(box.left + 26, box.top - 27), 'passenger side', type.small, {
-      tone: 'dimension',
-    }),
-    text('driver side', at(margin, box.bottom + 15), 'driver side', type.small, { tone: 'dimension' }),
+      : [northMark(look, look.plan.ground.facing, box.left + 62, box.top - 28)]),
+    text(
+      'passenger side',
+      at(box.left + 26, box.top - 27),
+      look.say.message(term('piece.passenger-side')),
+      type.small,
+      {
+        tone: 'dimension',
+      },
+    ),
+    text(
+      'driver side',
+      at(margin, box.bottom + 15),
+      look.say.message(term('piece.driver-side')),
+      type.small,
+      { tone: 'dimension' },
+    ),
     ...gradeMark(look, sheetWidth - margin, box.top - 28),
   ];
 }
@@ -65,7 +84,7 @@ const fall = {
 
 export function gradeMark(look: Look, right: number, y: number): readonly Item[] {
   const { grade, toward, unsaid } = look.plan.ground;
-  const words = groundWords(look.plan.ground, look.say.ratio(grade));
+  const words = look.say.message(groundWords(look.plan.ground, look.say.ratio(grade)));
   const [dx, dy] = fall[toward];
   const bare = grade === 0 || unsaid !== undefined;
   const arrow = bare

@@ -45,6 +45,8 @@ export interface Scene {
   readonly caution: string;
   /** The reader's units. */
   readonly display?: 'us' | 'si';
+  /** The language of its words: `en`, `es`. */
+  readonly language?: string;
   /** The same in space, where the view can also be turned. */
   readonly space?: SpaceScene;
 }

@@ -62,13 +62,13 @@ describe('stages and losses', () => {
   const { trailerOnCar: plan } = samplePlans;
   if (plan === undefined) throw new Error('the sample plan is gone');
   const analysis = analyze(plan);
-  it('draws what comes later in broken lines, and says so in its name', () => {
+  it('draws what is placed later in broken lines, and says so in its name', () => {
     const scene = drawScene(plan, analysis, { ...firstChoice, stage: 0 });
     const a = groups(scene.items).find((g) => g.key === 'crib/A');
-    expect(a?.name).toContain('comes later');
+    expect(a?.name).toContain('placed later');
     expect(a?.items.every((i) => i.kind !== 'polygon' || i.tone === 'ghost')).toBe(true);
     const end = groups(drawScene(plan, analysis, firstChoice).items).find((g) => g.key === 'crib/A');
-    expect(end?.name).not.toContain('comes later');
+    expect(end?.name).not.toContain('placed later');
   });
   it('shows each contact before and after a loss, in numbers of the analysis', () => {
     const stage = analysis.stages.length - 1;

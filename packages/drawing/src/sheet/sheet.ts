@@ -1,4 +1,5 @@
-import { caution } from '@cribwright/engine';
+import type { Words } from '@cribwright/messages';
+import { cautionIn } from '../caution.js';
 import { at, group, line, rectangle, text } from '../scene/draw.js';
 import type { Frame, Item, Scene, SpaceScene, ViewChoice } from '../scene/scene.js';
 import { textWidth } from '../text/font-metrics.js';
@@ -15,6 +16,8 @@ export interface Verdict {
   readonly start: string;
   /** What it is said of: `A`, `trailer`, `step 2`. */
   readonly names: readonly string[];
+  /** Says that there are more names than these: `A, B and 3 more`. */
+  readonly andMore: (names: string, more: number) => string;
 }
 
 export interface Heading {
@@ -83,7 +86,7 @@ function besideTitle(verdicts: readonly Verdict[], from: number, to: number, y: 
   // The last is put first, so that the gravest stands at the left and takes the room that is left.
   [...verdicts].reverse().forEach((v, i, all) => {
     const share = (right - from) / (all.length - i) - sign - (i === 0 ? 0 : 4);
-    const words = listed(v.start, v.names, share, size);
+    const words = listed(v, share, size);
     if (words === undefined) return;
     const end = right - (i === 0 ? 0 : 4);
     const left = end - textWidth(words, size, 'bold');
@@ -97,10 +100,11 @@ function besideTitle(verdicts: readonly Verdict[], from: number, to: number, y: 
 }
 
 /** As many names as there is room for, and how many more there are. */
-function listed(start: string, names: readonly string[], room: number, size: number): string | undefined {
+function listed({ start, names, andMore }: Verdict, room: number, size: number): string | undefined {
   for (let n = names.length; n > 0; n--) {
     const more = names.length - n;
-    const words = `${start}${names.slice(0, n).join(', ')}${more === 0 ? '' : ` and ${more} more`}`;
+    const shown = names.slice(0, n).join(', ');
+    const words = `${start}${more === 0 ? shown : andMore(shown, more)}`;
     if (textWidth(words, size, 'bold') <= room) return words;
   }
   const count = `${start}${names.length}`;
@@ -111,13 +115,15 @@ function listed(start: string, names: readonly string[], room: number, size: num
 export interface Sheet {
   readonly choice: ViewChoice;
   readonly heading: Heading;
-  readonly words: string;
+  /** The drawing in words. */
+  readonly spoken: string;
   /** Where the drawing begins is what `heading().bottom` says; `bottom` is where it ends. */
   readonly body: readonly Item[];
   readonly bottom: number;
   readonly legend: readonly LegendEntry[];
   readonly scale?: Scale;
-  readonly display: 'us' | 'si';
+  /** The reader's language and units. */
+  readonly words: Words;
   readonly frame?: Frame;
   readonly width?: number;
   readonly space?: SpaceScene;
@@ -126,26 +132,29 @@ export interface Sheet {
 export function sheet(s: Sheet): Scene {
   const width = s.width ?? sheetWidth;
   const head = heading(s.heading, width);
+  const { text: caution } = cautionIn(s.words);
   const top = s.bottom + 3;
-  const bar = s.scale === undefined ? undefined : scaleBar(s.scale, s.display, width - margin, top + 4);
+  const bar = s.scale === undefined ? undefined : scaleBar(s.scale, s.words.units, width - margin, top + 4);
   const signs = legend(s.legend, margin, top, (bar?.left ?? width - margin) - margin);
   const under = Math.max(signs.bottom, bar === undefined ? top : top + 10);
-  const warning = cautionBox(under + 2.5, width);
+  const warning = cautionBox(caution, under + 2.5, width);
   return {
     choice: s.choice,
     title: s.heading.title,
-    words: s.words,
+    words: s.spoken,
     width,
     height: warning.bottom + margin,
     frame: s.frame,
     items: [...head.items, ...s.body, group('legend', signs.items), ...(bar?.items ?? []), ...warning.items],
     caution,
-    display: s.display,
+    display: s.words.units,
+    language: s.words.locale,
     ...(s.space === undefined ? {} : { space: s.space }),
   };
 }
 
 function cautionBox(
+  caution: string,
   top: number,
   width: number,
 ): { readonly items: readonly Item[]; readonly bottom: number } {

@@ -1,8 +1,12 @@
+import type { Message } from '@cribwright/messages';
 import type { Ref } from '@cribwright/model';
 import type { Drag } from '../scene/scene.js';
 import type { Solid } from '../scene/solid.js';
 
 export type ThingKind = 'vehicle' | 'crib' | 'step chock' | 'strut' | 'tie' | 'chock' | 'pad' | 'egress';
+
+/** How an element may be dragged, without the words of any language. */
+export type ThingDrag = Omit<Drag, 'fixed'> & { readonly fixed?: Message };
 
 /** One element of the plan as it stands in space. */
 export interface Thing {
@@ -11,5 +15,5 @@ export interface Thing {
   readonly name: string;
   readonly ref: Ref;
   readonly solids: readonly Solid[];
-  readonly drag?: Drag;
+  readonly drag?: ThingDrag;
 }

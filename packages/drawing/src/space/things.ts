@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { type Plan, place } from '@cribwright/model';
 import { inch } from '@cribwright/units';
 import type { Drag } from '../scene/scene.js';
@@ -5,7 +6,7 @@ import { remembered } from '../sharing/remembered.js';
 import { cribSolids } from './crib-solids.js';
 import { snapsFor } from './snaps.js';
 import { chockSolids, padSolids, stepChockSolids, strutSolids, tieSolids } from './support-solids.js';
-import type { Thing } from './thing.js';
+import type { Thing, ThingDrag } from './thing.js';
 import { vehicleSolids } from './vehicle-solids.js';
 
 /**
@@ -30,7 +31,7 @@ function workOut(plan: Plan): readonly Thing[] {
     element: string,
     moves: Drag['moves'],
     from: { readonly x: number; readonly y: number },
-  ): Drag => {
+  ): ThingDrag => {
     snaps ??= snapsFor(plan, undefined);
     return {
       element,
@@ -57,7 +58,7 @@ function workOut(plan: Plan): readonly Thing[] {
           solids: vehicleSolids(body),
           drag:
             v.id === main
-              ? { ...drag(v.id, 'vehicle', v.at), fixed: 'All places are measured from this vehicle.' }
+              ? { ...drag(v.id, 'vehicle', v.at), fixed: term('sheet.measured-from') }
               : drag(v.id, 'vehicle', v.at),
         })),
       ),
@@ -97,5 +98,5 @@ const made = (
   { id, name, ref }: Pick<Thing, 'id' | 'name' | 'ref'>,
   kind: Thing['kind'],
   solids: Thing['solids'],
-  drag?: Drag,
+  drag?: ThingDrag,
 ): Thing => ({ id, kind, name, ref, solids, ...(drag === undefined ? {} : { drag }) });

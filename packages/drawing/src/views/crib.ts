@@ -1,3 +1,4 @@
+import { message, name, term } from '@cribwright/messages';
 import { type PlacedCrib, place } from '@cribwright/model';
 import { headingOf } from '../look/heading-of.js';
 import type { Look } from '../look/look.js';
@@ -19,8 +20,8 @@ import type { View } from './view.js';
 export const view: View = {
   id: 'crib',
   order: 40,
-  name: 'Crib',
-  shows: 'One crib close up, course by course, with its contacts',
+  name: term('view.crib'),
+  shows: term('view.crib-shows'),
   subject: ['crib'],
   offered: (plan) => plan.cribs.length > 0,
   awaits: (plan) => plan.cribs.length > 0,
@@ -28,24 +29,28 @@ export const view: View = {
     const placed = chosenCrib(look);
     if (placed === undefined) throw new Error('the plan has no crib');
     const { crib } = placed;
-    const title = headingOf(look, `Crib ${shortName(crib.name)}`);
+    const title = headingOf(look, message('view.crib-title', { name: name(shortName(crib.name)) }));
     const head = heading(title);
     const high = tallest(placed, look);
     const scale = standardScale(
       { across: crib.timber.length, down: high },
       { across: 42, down: 74 },
-      look.plan.display,
+      look.say.words.units,
     );
     const top = head.bottom + 12;
     const elevations = (['side', 'end'] as const).map((face, i) =>
       cribElevation(placed, look, { face, scale, top, center: margin + 40 + i * 66, high }),
     );
     const bottoms = elevations.map((e) => e.bottom);
-    const build = courseBuild(placed, {
-      left: 160,
-      right: sheetWidth - margin,
-      top: head.bottom + 4,
-    });
+    const build = courseBuild(
+      placed,
+      {
+        left: 160,
+        right: sheetWidth - margin,
+        top: head.bottom + 4,
+      },
+      look.say,
+    );
     const second = Math.max(...bottoms, build.bottom) + 3;
     const contacts = contactPlan(placed, look, { left: margin, top: second, scale });
     const table = contactTable(crib, look, { left: contacts.right + 4, top: second + 3 });
@@ -53,22 +58,33 @@ export const view: View = {
     return sheet({
       choice: { ...look.choice, subject: crib.id },
       heading: title,
-      words: describe(
+      spoken: describe(
         { ...look, things: look.things.filter((t) => t.id === crib.id) },
-        `Crib ${crib.name} close up`,
+        look.say.message(message('view.crib-spoken', { name: name(crib.name) })),
       ),
       body: [...elevations.map((e) => e.item), build.item, contacts.item, table.item, ...found.items],
       bottom: found.bottom,
       legend: [
-        { words: 'timber', sign: { kind: 'fill', tone: 'timber', fill: 'light' } },
-        { words: 'end of a timber', sign: { kind: 'fill', tone: 'timber end', fill: 'light' } },
+        {
+          words: look.say.message(term('view.timber')),
+          sign: { kind: 'fill', tone: 'timber', fill: 'light' },
+        },
+        {
+          words: look.say.message(term('view.end-of-a-timber')),
+          sign: { kind: 'fill', tone: 'timber end', fill: 'light' },
+        },
         ...(crib.wedges === undefined
           ? []
-          : [{ words: 'wedges', sign: { kind: 'fill', tone: 'wedge', fill: 'light' } } as const]),
-        ...useLegend,
+          : [
+              {
+                words: look.say.message(term('view.wedges')),
+                sign: { kind: 'fill', tone: 'wedge', fill: 'light' },
+              } as const,
+            ]),
+        ...useLegend(look.say),
       ],
       scale,
-      display: look.plan.display,
+      words: look.say.words,
     });
   },
 };

@@ -15,6 +15,6 @@ it('has the driver side at the left and leans each strut against the body', () =
 });
 
 it('shows the strap from base to base and measures off the centerline', () => {
-  expect(group('tie/T1').name).toContain('tie T1');
+  expect(group('tie/T1').name).toContain('strap T1');
   expect(words()).toContain('S2, S4: passenger side 7 ft 3 in');
 });

@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { drawElevation } from '../pieces/elevation.js';
 import { offCenterStations } from '../pieces/measured-places.js';
 import { fromBehind } from '../space/project.js';
@@ -7,12 +8,12 @@ import type { View } from './view.js';
 export const view: View = {
   id: 'end',
   order: 30,
-  name: 'End',
-  shows: 'The end elevation, from behind',
+  name: term('view.end'),
+  shows: term('view.end-shows'),
   offered: () => true,
   draw: (look) =>
     drawElevation(look, {
-      title: 'End elevation, from behind',
+      title: term('view.end-title'),
       looking: fromBehind,
       high: 120,
       far: () => false,

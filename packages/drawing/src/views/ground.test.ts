@@ -19,7 +19,7 @@ it('never draws an unknown surface as one that holds', () => {
     ground: analysis.ground.map((g) => ({ ...g, allowable: { ...g.allowable, value: undefined } })),
   };
   const { shape, words } = drawn(plan, unknown, { view: 'ground' });
-  expect(words('crib/C')).toContain('what the ground takes is not known');
+  expect(words('crib/C')).toContain('allowable bearing not known');
   expect(words('crib/C')).toContain('?');
   expect(shape('crib/C', 'bar')).toMatchObject({ fill: 'none' });
 });

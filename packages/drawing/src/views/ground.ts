@@ -1,4 +1,5 @@
-import type { GroundResult } from '@cribwright/engine';
+import { elementMessage, type GroundResult } from '@cribwright/engine';
+import { message, name, term } from '@cribwright/messages';
 import { headingOf } from '../look/heading-of.js';
 import { gravest, type Look } from '../look/look.js';
 import { useLegend } from '../pieces/use-level.js';
@@ -17,14 +18,16 @@ const [left, wide] = [margin + 42, 90];
 export const view: View = {
   id: 'ground',
   order: 100,
-  name: 'Ground',
-  shows: 'Pressure under each crib and strut base against what the ground takes',
+  name: term('view.ground'),
+  shows: term('view.ground-shows'),
   offered: (_plan, analysis) => analysis.ground.length > 0,
   awaits: (plan) => [plan.cribs, plan.stepChocks, plan.struts].some((s) => s.length > 0),
   draw: (look) => {
     const { say } = look;
     const { surface } = look.plan.ground;
-    const title = headingOf(look, 'Pressure on the ground', [`Ground: ${surface.name}`]);
+    const title = headingOf(look, term('view.ground-title'), [
+      say.message(message('view.ground-surface', { surface: name(surface.name) })),
+    ]);
     const head = heading(title);
     const list = [...look.analysis.ground].sort((a, b) => share(b) - share(a));
     const known = list.flatMap((g) => [g.pressure.value?.high ?? 0, g.allowable.value?.low ?? 0]);
@@ -34,28 +37,39 @@ export const view: View = {
     return sheet({
       choice: look.choice,
       heading: title,
-      words: sentences([
+      spoken: sentences([
         title.title,
         ...title.lines,
-        ...list.map(
-          (g) =>
-            `${fullName(g, look)}: ${say.figure(g.pressure)}, the ground takes ${say.figure(g.allowable)}`,
+        ...list.map((g) =>
+          say.message(
+            message('view.ground-row', {
+              element: elementMessage(look.plan, g.element),
+              pressure: name(say.figure(g.pressure)),
+              allowable: name(say.figure(g.allowable)),
+            }),
+          ),
         ),
       ]),
       body: [
-        text('pressure', at(left, head.bottom + 4), 'pressure, and what the ground takes', type.small, {
+        text('pressure', at(left, head.bottom + 4), say.message(term('view.ground-bar')), type.small, {
           tone: 'dimension',
         }),
-        text('sum', at(left + wide + 6, head.bottom + 4), 'load ÷ area', type.small, { tone: 'dimension' }),
+        text(
+          'sum',
+          at(left + wide + 6, head.bottom + 4),
+          say.message(term('view.load-over-area')),
+          type.small,
+          { tone: 'dimension' },
+        ),
         ...rows,
       ],
       bottom: top + list.length * 11,
       legend: [
-        ...useLegend,
-        { words: 'what the ground takes', sign: { kind: 'line', tone: 'ground' } },
-        { words: 'unsafe, or not known', sign: { kind: 'badge', level: 'danger' } },
+        ...useLegend(say),
+        { words: say.message(term('view.allowable-bearing')), sign: { kind: 'line', tone: 'ground' } },
+        { words: say.message(term('view.unsafe-or-not-known')), sign: { kind: 'badge', level: 'danger' } },
       ],
-      display: look.plan.display,
+      words: look.say.words,
     });
   },
 };
@@ -63,11 +77,6 @@ export const view: View = {
 const share = (g: GroundResult): number => {
   const [pressure, allowable] = [g.pressure.value?.high, g.allowable.value?.low];
   return pressure === undefined || allowable === undefined ? Infinity : pressure / allowable;
-};
-
-const fullName = ({ element }: GroundResult, look: Look): string => {
-  const thing = look.things.find((t) => t.id === element);
-  return thing === undefined ? element : `${thing.kind} ${thing.name}`;
 };
 
 function groundRow(g: GroundResult, look: Look, top: number, length: (pa: number) => number): Item {
@@ -81,9 +90,9 @@ function groundRow(g: GroundResult, look: Look, top: number, length: (pa: number
       : part > 0.8
         ? ({ tone: 'warning', fill: 'hatch' } as const)
         : ({ tone: 'good', fill: 'light' } as const);
-  const name = fullName(g, look);
+  const element = elementMessage(look.plan, g.element);
   const sum = `${say.figure(g.load)} ÷ ${say.figure(g.bearing)} = ${say.figure(g.pressure)}`;
-  const pad = g.padNeeded === undefined ? '' : `, pad needed ${say.figure(g.padNeeded)}`;
+  const pad = g.padNeeded === undefined ? undefined : name(say.figure(g.padNeeded));
   return group(
     g.element,
     [
@@ -93,12 +102,20 @@ function groundRow(g: GroundResult, look: Look, top: number, length: (pa: number
       text(
         'name',
         at(margin + 5, top + 2.8),
-        clip(name, left - margin - 7, type.dimension, 'bold'),
+        clip(say.message(element), left - margin - 7, type.dimension, 'bold'),
         type.dimension,
         { weight: 'bold' },
       ),
       ...(pressure === undefined
-        ? [text('unknown', at(left, top + 2.8), 'pressure not known', type.dimension, { tone: 'warning' })]
+        ? [
+            text(
+              'unknown',
+              at(left, top + 2.8),
+              say.message(term('view.pressure-not-known')),
+              type.dimension,
+              { tone: 'warning' },
+            ),
+          ]
         : [
             rectangle(
               'bar',
@@ -113,7 +130,7 @@ function groundRow(g: GroundResult, look: Look, top: number, length: (pa: number
           ]),
       ...(allowable === undefined
         ? [
-            text('no limit', at(left, top + 7.6), 'what the ground takes is not known', type.small, {
+            text('no limit', at(left, top + 7.6), say.message(term('view.allowable-not-known')), type.small, {
               tone: 'warning',
               weight: 'bold',
             }),
@@ -126,18 +143,39 @@ function groundRow(g: GroundResult, look: Look, top: number, length: (pa: number
               at(left + length(allowable), top + 5),
               { width: 0.6 },
             ),
-            text('allowable words', at(left, top + 7.6), `takes ${say.figure(g.allowable)}`, type.small, {
-              tone: 'dimension',
-            }),
+            text(
+              'allowable words',
+              at(left, top + 7.6),
+              say.message(message('view.allowable', { allowable: name(say.figure(g.allowable)) })),
+              type.small,
+              {
+                tone: 'dimension',
+              },
+            ),
           ]),
       text('sum', at(left + wide + 6, top + 3), sum, type.small),
-      ...(pad === ''
+      ...(pad === undefined
         ? []
-        : [text('pad', at(left + wide + 6, top + 7.2), pad.slice(2), type.small, { weight: 'bold' })]),
+        : [
+            text(
+              'pad',
+              at(left + wide + 6, top + 7.2),
+              say.message(message('view.pad-needed', { size: pad })),
+              type.small,
+              { weight: 'bold' },
+            ),
+          ]),
     ],
     {
       ref: { element: g.element },
-      name: `${name}: ${sum}, the ground takes ${say.figure(g.allowable)}${pad}`,
+      name: say.message(
+        message('view.ground-row-name', {
+          element,
+          calculation: name(sum),
+          allowable: name(say.figure(g.allowable)),
+          ...(pad === undefined ? {} : { pad: message('view.comma-pad-needed', { size: pad }) }),
+        }),
+      ),
       worst: part > 1 + 1e-9 ? 'danger' : gravest(look.findingsOn(g.element)),
     },
   );

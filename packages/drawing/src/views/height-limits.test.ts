@@ -10,7 +10,7 @@ it('names each crib with its height and its limit, the unsafe one in bold with a
   expect(words('point crib/A')).toEqual(['A: 49 in, limit 24 in']);
   expect(group('point crib/A')).toMatchObject({ worst: 'danger' });
   expect(shape('point crib/A', 'mark').kind).toBe('polygon');
-  expect(words()).toContain('B, C, D: 38.5 in, limit 48 in');
+  expect(words()).toContain('B, C, D: 38 1/2 in, limit 48 in');
 });
 
 it('never says the limit of one crib of another of the same size', () => {
@@ -38,8 +38,8 @@ it('never says the limit of one crib of another of the same size', () => {
     },
     { view: 'height limits' },
   );
-  expect(told.words()).toContain('C: 38.5 in, limit 48 in');
-  expect(told.words()).toContain('A, B: 38.5 in, limit 24 in');
+  expect(told.words()).toContain('C: 38 1/2 in, limit 48 in');
+  expect(told.words()).toContain('A, B: 38 1/2 in, limit 24 in');
   expect(told.shape('point crib/C', 'mark').kind).toBe('circle');
   expect(told.shape('point crib/A', 'mark').kind).toBe('polygon');
 });

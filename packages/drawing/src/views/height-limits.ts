@@ -1,3 +1,4 @@
+import { type Message, message, name, term } from '@cribwright/messages';
 import { type PolicyKey, place } from '@cribwright/model';
 import { inch } from '@cribwright/units';
 import { headingOf } from '../look/heading-of.js';
@@ -16,13 +17,13 @@ import type { View } from './view.js';
 export const view: View = {
   id: 'height limits',
   order: 70,
-  name: 'Heights',
-  shows: 'How high each crib stands against its limits on all, some and one of its contacts',
+  name: term('view.heights'),
+  shows: term('view.heights-shows'),
   subject: ['crib'],
   offered: (plan) => plan.cribs.length > 0,
   awaits: (plan) => plan.cribs.length > 0,
   draw: (look) => {
-    const title = headingOf(look, 'Heights and their limits');
+    const title = headingOf(look, term('view.heights-title'));
     const head = heading(title);
     const [left, top] = [margin + 22, head.bottom + 8];
     const cribs = place(look.plan).cribs.all;
@@ -35,7 +36,7 @@ export const view: View = {
     return sheet({
       choice: { ...look.choice, ...(chosen === undefined ? {} : { subject: chosen.crib.id }) },
       heading: title,
-      words: describe({ ...look, things: look.things.filter((t) => t.kind === 'crib') }, title.title),
+      spoken: describe({ ...look, things: look.things.filter((t) => t.kind === 'crib') }, title.title),
       body: [
         ...heightAxes(look, left, top, mostWidth, mostHeight),
         ...lines.map((l) => l.item),
@@ -50,20 +51,26 @@ export const view: View = {
       ],
       bottom: top + high + 16,
       legend: [
-        { words: 'limit', sign: { kind: 'line', tone: 'danger', dash: 'dashed' } },
-        { words: 'the crib asked for', sign: { kind: 'fill', tone: 'timber', fill: 'solid' } },
-        { words: 'its own limit', sign: { kind: 'line', tone: 'danger' } },
-        { words: 'unsafe', sign: { kind: 'badge', level: 'danger' } },
+        {
+          words: look.say.message(term('view.limit')),
+          sign: { kind: 'line', tone: 'danger', dash: 'dashed' },
+        },
+        {
+          words: look.say.message(term('view.chosen-crib')),
+          sign: { kind: 'fill', tone: 'timber', fill: 'solid' },
+        },
+        { words: look.say.message(term('view.own-limit')), sign: { kind: 'line', tone: 'danger' } },
+        { words: look.say.message(term('view.unsafe-sign')), sign: { kind: 'badge', level: 'danger' } },
       ],
-      display: look.plan.display,
+      words: look.say.words,
     });
   },
 };
 
-const ratios: readonly (readonly [PolicyKey, string])[] = [
-  ['height ratio all contacts', 'all contacts'],
-  ['height ratio some contacts', 'some contacts'],
-  ['height ratio one contact', 'one contact'],
+const ratios: readonly (readonly [PolicyKey, Message])[] = [
+  ['height ratio all contacts', term('view.all-contacts')],
+  ['height ratio some contacts', term('view.some-contacts')],
+  ['height ratio one contact', term('view.one-contact')],
 ];
 
 /** The policy's limits as lines through nothing; one that leaves the chart at the right is named in the margin. */
@@ -73,13 +80,14 @@ function limits(
   mostWidth: number,
   mostHeight: number,
 ): readonly { readonly item: Item; readonly beside: Beside | undefined }[] {
-  return ratios.flatMap(([key, words]) => {
+  return ratios.flatMap(([key, contacts]) => {
     const limit = look.plan.policy.limits[key];
     if (typeof limit.value !== 'number' || limit.value <= 0) return [];
     const width = Math.min(mostWidth, mostHeight / limit.value);
     const end = spot(width, width * limit.value);
     const top = width < mostWidth;
-    const label = `${words}: ${limit.value} × width`;
+    const holes = { contacts, ratio: name(String(limit.value)) };
+    const label = look.say.message(message('view.ratio-limit', holes));
     return [
       {
         beside: top ? undefined : { y: end.y, words: label },
@@ -96,7 +104,7 @@ function limits(
                 ]
               : []),
           ],
-          { ref: limit.ref, name: `limit with ${words} loaded: ${limit.value} times the width` },
+          { ref: limit.ref, name: look.say.message(message('view.ratio-limit-name', holes)) },
         ),
       },
     ];

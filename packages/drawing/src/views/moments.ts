@@ -1,6 +1,7 @@
 import type { Analysis } from '@cribwright/engine';
+import type { Words } from '@cribwright/messages';
 import type { Plan } from '@cribwright/model';
-import { sayIn } from '../text/say.js';
+import { planWords } from '../text/say.js';
 
 /** A choice in a list: its id and its words. */
 export interface Titled {
@@ -9,16 +10,23 @@ export interface Titled {
 }
 
 /** The stages of a plan, in the words of its drawings. */
-export const stageTitles = (plan: Plan, { stages }: Analysis): readonly Titled[] => titled(plan, stages);
+export const stageTitles = (
+  plan: Plan,
+  { stages }: Analysis,
+  words: Words = planWords(plan),
+): readonly Titled[] => titled(words, stages);
 
 /** What may give way at a stage, in the words of its drawings. Without a stage: when all is built. */
-export const lossTitles = (plan: Plan, { stages }: Analysis, stage?: number): readonly Titled[] =>
-  titled(plan, stages[stage ?? stages.length - 1]?.losses ?? []);
+export const lossTitles = (
+  plan: Plan,
+  { stages }: Analysis,
+  stage?: number,
+  words: Words = planWords(plan),
+): readonly Titled[] => titled(words, stages[stage ?? stages.length - 1]?.losses ?? []);
 
 function titled(
-  plan: Plan,
+  words: Words,
   list: Analysis['stages'] | Analysis['stages'][number]['losses'],
 ): readonly Titled[] {
-  const { words } = sayIn(plan.display);
   return list.map(({ id, title }) => ({ id, title: words.message(title) }));
 }

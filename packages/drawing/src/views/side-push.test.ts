@@ -35,7 +35,7 @@ it('marks with a triangle what is less than the policy asks, and names what give
 });
 
 it('names each of the 24 directions by a name of its own', () => {
-  const names = analysis.push?.directions.map((d) => wayWords(d.angle)) ?? [];
+  const names = analysis.push?.directions.map((d) => english(wayWords(d.angle))) ?? [];
   expect(new Set(names).size).toBe(24);
   expect(names[0]).toBe('rear');
   // 15 degrees past the rear, toward the passenger side.
@@ -44,7 +44,7 @@ it('names each of the 24 directions by a name of its own', () => {
 });
 
 it('says holds up to, and never safe to', () => {
-  expect(words().join(' ')).toContain('The least it holds up to');
+  expect(words().join(' ')).toContain('The smallest push held is');
   expect(words().join(' ')).not.toMatch(/safe to/);
 });
 

@@ -1,4 +1,5 @@
 import type { PushResult } from '@cribwright/engine';
+import { message, name, term } from '@cribwright/messages';
 import { headingOf } from '../look/heading-of.js';
 import { type Look, momentOf } from '../look/look.js';
 import { pushRose, radius, wayWords } from '../pieces/push-rose.js';
@@ -14,14 +15,14 @@ import type { View } from './view.js';
 export const view: View = {
   id: 'side push',
   order: 60,
-  name: 'Side push',
-  shows: 'The side push it holds, from every direction',
+  name: term('view.side-push'),
+  shows: term('view.side-push-shows'),
   offered: (_plan, analysis) => analysis.push !== undefined,
   awaits: (plan) => plan.vehicles.length > 0,
   draw: (look) => {
     const { push } = look.analysis;
     if (push === undefined) throw new Error('the push was not worked out');
-    const title = headingOf(look, 'A push from every side');
+    const title = headingOf(look, term('view.side-push-title'));
     const head = heading(title);
     const center = at(margin + radius + 24, head.bottom + radius + 12);
     const asked = askedShare(look);
@@ -29,18 +30,21 @@ export const view: View = {
     return sheet({
       choice: look.choice,
       heading: title,
-      words: words(push, look),
+      spoken: spokenPush(push, look),
       body: [...pushRose(push, look, center, asked), ...numbers.items],
       bottom: Math.max(center.y + radius + 12, numbers.bottom),
       legend: [
         {
-          words: 'holds up to this share of the weight',
+          words: look.say.message(term('view.holds-share')),
           sign: { kind: 'fill', tone: 'load', fill: 'light' },
         },
-        { words: 'what the policy asks', sign: { kind: 'line', tone: 'danger' } },
-        { words: 'less than asked', sign: { kind: 'badge', level: 'danger' } },
+        { words: look.say.message(term('view.policy-requires')), sign: { kind: 'line', tone: 'danger' } },
+        {
+          words: look.say.message(term('view.less-than-required')),
+          sign: { kind: 'badge', level: 'danger' },
+        },
       ],
-      display: look.plan.display,
+      words: look.say.words,
     });
   },
 };
@@ -59,23 +63,28 @@ function facts(push: PushResult, look: Look, left: number, top: number) {
   const grid = table(
     'weakest',
     [
-      { title: 'push toward', width: width - 35 },
-      { title: 'holds up to', width: 21, align: 'end' },
-      { title: 'share', width: 14, align: 'end' },
+      { title: say.message(term('view.push-toward')), width: width - 31 },
+      { title: say.message(term('view.holds-up-to')), width: 19, align: 'end' },
+      { title: say.message(term('view.share')), width: 12, align: 'end' },
     ],
     worst.map((d, i) => ({
       key: String(i),
-      cells: [wayWords(d.angle), say.figure(d.holds), say.figure(d.share)],
+      cells: [say.message(wayWords(d.angle)), say.figure(d.holds), say.figure(d.share)],
     })),
     left,
     top,
   );
   const first = worst[0]?.givesFirst;
   const told = [
-    `Pushed at ${say.figure(push.height)} above the ground. The least it holds up to is ${say.figure(push.least)} of the weight.`,
-    ...(first === undefined ? [] : [`What gives first there: ${say.words.message(first.how)}.`]),
+    say.message(
+      message('view.push-facts', {
+        height: name(say.figure(push.height)),
+        least: name(say.figure(push.least)),
+      }),
+    ),
+    ...(first === undefined ? [] : [say.message(message('view.fails-first', { how: first.how }))]),
     ...gripWords(push, look),
-    'It is what the sums found, and no promise that so much is safe.',
+    say.message(term('view.push-no-promise')),
   ];
   let y = grid.bottom + 6;
   const lines = told.flatMap((words, n) => {
@@ -93,14 +102,26 @@ const gripWords = ({ grip }: PushResult, look: Look): readonly string[] =>
   grip === undefined
     ? []
     : [
-        `It lies on the ground: ${look.say.words.label(grip)} ${look.say.figure(grip)} (${look.say.words.source(grip.source)}).`,
+        look.say.message(
+          message('view.lies-on-ground', {
+            grip: name(`${look.say.words.label(grip)} ${look.say.figure(grip)}`),
+            source: name(look.say.words.source(grip.source)),
+          }),
+        ),
       ];
 
-const words = (push: PushResult, look: Look): string =>
+const spokenPush = (push: PushResult, look: Look): string =>
   sentences([
-    'A push from every side, and the share of the weight that it holds up to',
+    look.say.message(term('view.side-push-spoken')),
     ...momentOf(look),
-    `The least is ${look.say.figure(push.least)}`,
+    look.say.message(message('view.least-push', { least: name(look.say.figure(push.least)) })),
     ...gripWords(push, look),
-    ...push.directions.map((d) => `Toward ${wayWords(d.angle)}: ${look.say.figure(d.share)}`),
+    ...push.directions.map((d) =>
+      look.say.message(
+        message('view.toward-share', {
+          direction: wayWords(d.angle),
+          share: name(look.say.figure(d.share)),
+        }),
+      ),
+    ),
   ]);

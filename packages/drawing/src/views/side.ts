@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { drawElevation } from '../pieces/elevation.js';
 import { alongStations } from '../pieces/measured-places.js';
 import { fromDriverSide } from '../space/project.js';
@@ -7,12 +8,12 @@ import type { View } from './view.js';
 export const view: View = {
   id: 'side',
   order: 20,
-  name: 'Side',
-  shows: 'The side elevation, from the driver side',
+  name: term('view.side'),
+  shows: term('view.side-shows'),
   offered: () => true,
   draw: (look) =>
     drawElevation(look, {
-      title: 'Side elevation, from the driver side',
+      title: term('view.side-title'),
       looking: fromDriverSide,
       high: 105,
       far: (center) => center.y > 0.05,

@@ -20,6 +20,6 @@ it('names the strap at the base with its pull, or says that there is none', () =
     /^T1 pulls .* lb$/,
   );
   const hasty = drawn(hastyTrailer, analyze(hastyTrailer), { view: 'strut' });
-  expect(hasty.words()).toContain('no tie at the base');
+  expect(hasty.words()).toContain('no strap or chain at the base');
   expect(hasty.words()).toContain('pump only');
 });

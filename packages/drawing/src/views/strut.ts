@@ -1,3 +1,4 @@
+import { message, name, term } from '@cribwright/messages';
 import { type PlacedStrut, place } from '@cribwright/model';
 import { headingOf } from '../look/heading-of.js';
 import type { Look } from '../look/look.js';
@@ -15,8 +16,8 @@ import type { View } from './view.js';
 export const view: View = {
   id: 'strut',
   order: 50,
-  name: 'Strut',
-  shows: 'One strut as a triangle, with its angle, forces and tie',
+  name: term('view.strut'),
+  shows: term('view.strut-shows'),
   subject: ['strut'],
   offered: (plan) => plan.struts.length > 0,
   awaits: (plan) => plan.struts.length > 0,
@@ -24,7 +25,7 @@ export const view: View = {
     const placed = chosenStrut(look);
     if (placed === undefined) throw new Error('the plan has no strut');
     const { strut } = placed;
-    const title = headingOf(look, `Strut ${shortName(strut.name)}`);
+    const title = headingOf(look, message('view.strut-title', { name: name(shortName(strut.name)) }));
     const head = heading(title);
     const triangle = strutTriangle(placed, look, {
       left: margin,
@@ -40,21 +41,27 @@ export const view: View = {
     return sheet({
       choice: { ...look.choice, subject: strut.id },
       heading: title,
-      words: describe(
+      spoken: describe(
         { ...look, things: look.things.filter((t) => t.id === strut.id || t.kind === 'tie') },
-        `Strut ${strut.name} as a triangle`,
+        look.say.message(message('view.strut-spoken', { name: name(strut.name) })),
       ),
       body: [triangle.item, table.item, ...found.items],
       bottom: found.bottom,
       legend: [
-        { words: 'strut', sign: { kind: 'line', tone: 'strut' } },
-        { words: 'strap, chain or wire rope', sign: { kind: 'line', tone: 'tie', dash: 'short dash' } },
-        { words: 'force', sign: { kind: 'arrow', tone: 'load' } },
-        { words: 'angles that the policy allows', sign: { kind: 'fill', tone: 'good', fill: 'light' } },
-        ...useLegend,
+        { words: look.say.message(term('view.strut-sign')), sign: { kind: 'line', tone: 'strut' } },
+        {
+          words: look.say.message(term('view.tie-sign')),
+          sign: { kind: 'line', tone: 'tie', dash: 'short dash' },
+        },
+        { words: look.say.message(term('view.force')), sign: { kind: 'arrow', tone: 'load' } },
+        {
+          words: look.say.message(term('view.allowed-angles')),
+          sign: { kind: 'fill', tone: 'good', fill: 'light' },
+        },
+        ...useLegend(look.say),
       ],
       scale: triangle.scale,
-      display: look.plan.display,
+      words: look.say.words,
     });
   },
 };

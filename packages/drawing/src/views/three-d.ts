@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { placeLabels } from '../labels/place-labels.js';
 import { shapeBoxes, textBoxes } from '../labels/surroundings.js';
 import { withoutRoom } from '../labels/without-room.js';
@@ -27,17 +28,17 @@ import type { View } from './view.js';
 export const view: View = {
   id: '3d',
   order: 110,
-  name: '3D',
-  shows: 'The layout in three dimensions. The editor can rotate it',
+  name: term('view.three-d'),
+  shows: term('view.three-d-shows'),
   offered: () => true,
   draw: (look) => {
-    const title = headingOf(look, 'In space, from behind on the driver side');
+    const title = headingOf(look, term('view.three-d-title'));
     const head = heading(title);
     const placing = fit(
       look.things,
       fromCorner,
       { left: margin + 6, right: sheetWidth - margin - 6, top: head.bottom + 12, high: 150 },
-      look.plan.display,
+      look.say.words.units,
     );
     const drawn = look.things
       .filter((t) => t.solids.length > 0)
@@ -50,7 +51,7 @@ export const view: View = {
       solid.filter((t) => t.kind === 'vehicle'),
       placing,
     );
-    const front = cornerFront(margin + 3, head.bottom + 5);
+    const front = cornerFront(margin + 3, head.bottom + 5, look.say.message(term('view.front')));
     const boxes = drawn.map((d) => ({ thing: d.thing, box: boundsOf(d.item) }));
     const placed = placeLabels(
       boxes
@@ -68,21 +69,26 @@ export const view: View = {
         bodyCost: 3,
       },
     );
-    const rest = withoutRoom(placed.unplaced, placing.box.bottom + 12);
+    const rest = withoutRoom(placed.unplaced, placing.box.bottom + 12, look.say);
     return sheet({
       choice: look.choice,
       heading: title,
-      words: describe(look, title.title),
+      spoken: describe(look, title.title),
       body: [...front, ...drawn.map((d) => d.item), ...hidden, ...placed.items, ...rest.items],
       bottom: rest.bottom,
       legend: [
         ...layoutLegend(look, false),
         ...(hidden.length > 0
-          ? [{ words: 'hidden behind', sign: { kind: 'line', tone: 'ghost', dash: 'dashed' } } as const]
+          ? [
+              {
+                words: look.say.message(term('view.hidden-behind')),
+                sign: { kind: 'line', tone: 'ghost', dash: 'dashed' },
+              } as const,
+            ]
           : []),
       ],
       scale: placing.scale,
-      display: look.plan.display,
+      words: look.say.words,
       space: {
         things: look.things.map((t) => ({
           ref: t.ref,
@@ -105,13 +111,13 @@ const labeled = (thing: Thing, look: Look) => {
 };
 
 /** Which way the front is, seen from the corner. */
-const cornerFront = (x: number, y: number): readonly Item[] => {
+const cornerFront = (x: number, y: number, words: string): readonly Item[] => {
   const long = 9;
   return [
     line('front arrow', 'label', at(x + long * Math.cos(Math.PI / 6), y + long / 2), at(x, y), {
       head: 'arrow',
     }),
-    text('front', at(x + 10, y + 4), 'FRONT', type.small, { weight: 'bold' }),
+    text('front', at(x + 10, y + 4), words, type.small, { weight: 'bold' }),
   ];
 };
 

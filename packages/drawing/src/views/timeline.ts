@@ -1,9 +1,12 @@
+import { message, name, term } from '@cribwright/messages';
 import { headingOf } from '../look/heading-of.js';
+import type { Look } from '../look/look.js';
 import { at, group, line, rectangle, text } from '../scene/draw.js';
 import type { Item } from '../scene/scene.js';
 import { heading, sheet } from '../sheet/sheet.js';
-import { margin, sheetWidth, type } from '../sheet/sizes.js';
-import { clip } from '../text/wrap.js';
+import { leading, margin, sheetWidth, type } from '../sheet/sizes.js';
+import type { Say } from '../text/say.js';
+import { wrap } from '../text/wrap.js';
 import { sentences } from '../words/sentences.js';
 import type { View } from './view.js';
 
@@ -15,15 +18,15 @@ const rowHigh = 7.2;
 export const view: View = {
   id: 'timeline',
   order: 90,
-  name: 'Timeline',
-  shows: 'The steps over time, with crew and critical path',
+  name: term('view.timeline'),
+  shows: term('view.timeline-shows'),
   offered: (_plan, analysis) => (analysis.timeline?.rows.length ?? 0) > 0,
   awaits: (plan) => plan.steps.length > 0,
   draw: (look) => {
     const { timeline } = look.analysis;
     if (timeline === undefined) throw new Error('the plan has no steps');
     const { say } = look;
-    const title = headingOf(look, 'Timeline', [
+    const title = headingOf(look, term('view.timeline-title'), [
       [timeline.total, timeline.crewPeak]
         .map((f) => `${capital(say.words.label(f))}: ${say.figure(f)}.`)
         .join(' '),
@@ -32,31 +35,39 @@ export const view: View = {
     const top = head.bottom + 9;
     const end = Math.max(60, ...timeline.rows.map((r) => r.end.high));
     const x = (seconds: number) => left + ((right - left) * seconds) / end;
-    const rows = timeline.rows.map((row, i): Item => {
-      const y = top + i * rowHigh;
+    let bottom = top;
+    const rows = timeline.rows.map((row): Item => {
+      const y = bottom;
       const [from, to] = [x(row.start.low), x(row.end.low)];
       const now = look.choice.stage !== undefined && look.stage?.step === row.step;
       const crew = row.crew === undefined ? '' : String(row.crew);
       const work = say.words.message(row.title);
-      const label = `${row.number}. ${work}`;
+      const title = wrap(
+        `${row.number}. ${work}`,
+        left - margin - 4,
+        type.dimension,
+        row.critical ? 'bold' : 'normal',
+      );
+      const high = rowHigh + (title.length - 1) * type.dimension * leading;
+      bottom += high;
       return group(
         row.step,
         [
           ...(now
             ? [
-                rectangle('now', 'note', margin, y - 0.7, sheetWidth - 2 * margin, rowHigh - 0.6, 'light', {
+                rectangle('now', 'note', margin, y - 0.7, sheetWidth - 2 * margin, high - 0.6, 'light', {
                   width: 0.3,
                 }),
               ]
             : []),
-          text(
-            'title',
-            at(margin + 1, y + 3.4),
-            clip(label, left - margin - 4, type.dimension, row.critical ? 'bold' : 'normal'),
-            type.dimension,
-            {
-              weight: row.critical ? 'bold' : 'normal',
-            },
+          ...title.map((words, i) =>
+            text(
+              `title ${i}`,
+              at(margin + 1, y + 3.4 + i * type.dimension * leading),
+              words,
+              type.dimension,
+              { weight: row.critical ? 'bold' : 'normal' },
+            ),
           ),
           rectangle('bar', 'load', from, y, Math.max(0.6, to - from), 4.4, row.critical ? 'hatch' : 'light', {
             width: 0.3,
@@ -72,42 +83,72 @@ export const view: View = {
           ...(crew === ''
             ? []
             : [
-                text('crew', at(x(row.end.high) + 1.5, y + 3.3), `crew of ${crew}`, type.small, {
-                  tone: 'dimension',
-                }),
+                text(
+                  'crew',
+                  at(x(row.end.high) + 1.5, y + 3.3),
+                  say.message(message('view.crew-of', { crew: name(crew) })),
+                  type.small,
+                  {
+                    tone: 'dimension',
+                  },
+                ),
               ]),
         ],
         {
           ref: { element: row.step },
-          name: `step ${row.number}, ${work}, from ${say.duration(row.start)} to ${say.duration(row.end)}${crew === '' ? '' : `, crew of ${crew}`}${row.critical ? ', critical' : ''}`,
+          name: say.message(
+            message('view.step-name', {
+              ...stepHoles(row, say),
+              ...(row.critical ? { critical: term('view.comma-critical') } : {}),
+            }),
+          ),
         },
       );
     });
-    const bottom = top + timeline.rows.length * rowHigh;
     return sheet({
       choice: look.choice,
       heading: title,
-      words: sentences([
+      spoken: sentences([
         title.title,
         ...title.lines,
-        ...timeline.rows.map(
-          (r) =>
-            `${r.number}. ${say.words.message(r.title)}, ${say.duration(r.start)} to ${say.duration(r.end)}${
-              r.crew === undefined ? '' : `, crew of ${r.crew}`
-            }${r.critical ? ', what follows waits for it' : ''}`,
+        ...timeline.rows.map((row) =>
+          say.message(
+            message('view.step-spoken', {
+              ...stepHoles(row, say),
+              ...(row.critical ? { critical: term('view.comma-critical-spoken') } : {}),
+            }),
+          ),
         ),
       ]),
       body: [...minutes(end, x, top - 3, bottom), ...rows],
       bottom: bottom + 2,
       legend: [
-        { words: 'takes this long', sign: { kind: 'fill', tone: 'load', fill: 'light' } },
-        { words: 'critical: what follows waits for it', sign: { kind: 'fill', tone: 'load', fill: 'hatch' } },
-        { words: 'may take longer', sign: { kind: 'line', tone: 'load', dash: 'dashed' } },
+        {
+          words: say.message(term('view.takes-this-long')),
+          sign: { kind: 'fill', tone: 'load', fill: 'light' },
+        },
+        {
+          words: say.message(term('view.critical-sign')),
+          sign: { kind: 'fill', tone: 'load', fill: 'hatch' },
+        },
+        {
+          words: say.message(term('view.may-take-longer')),
+          sign: { kind: 'line', tone: 'load', dash: 'dashed' },
+        },
       ],
-      display: look.plan.display,
+      words: look.say.words,
     });
   },
 };
+
+/** What is said of one step, apart from whether it is critical. */
+const stepHoles = (row: NonNullable<Look['analysis']['timeline']>['rows'][number], say: Say) => ({
+  number: name(String(row.number)),
+  work: row.title,
+  start: name(say.duration(row.start)),
+  end: name(say.duration(row.end)),
+  ...(row.crew === undefined ? {} : { crew: message('view.comma-crew', { crew: name(String(row.crew)) }) }),
+});
 
 /** Marks on the axis of time, beside the one at its start. */
 const mostMarks = 12;

@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { placeLabels } from '../labels/place-labels.js';
 import { shapeBoxes, textBoxes, thinLines } from '../labels/surroundings.js';
 import { withoutRoom } from '../labels/without-room.js';
@@ -31,11 +32,11 @@ import type { View } from './view.js';
 export const view: View = {
   id: 'top',
   order: 10,
-  name: 'Top',
-  shows: 'The whole layout from above',
+  name: term('view.top'),
+  shows: term('view.top-shows'),
   offered: () => true,
   draw: (look) => {
-    const title = headingOf(look, 'Plan from above');
+    const title = headingOf(look, term('view.top-title'));
     const head = heading(title);
     const across = acrossStations(look);
     const left = margin + 10;
@@ -46,7 +47,7 @@ export const view: View = {
       look.things,
       fromAbove,
       { left, right, top: head.bottom + 33, high: 120 },
-      look.plan.display,
+      look.say.words.units,
       ways.flatMap((w) => w.points),
     );
     const { box, toSheet } = placing;
@@ -122,17 +123,17 @@ export const view: View = {
         bodyCost: 26,
       },
     );
-    const rest = withoutRoom(placed.unplaced, stations.bottom);
+    const rest = withoutRoom(placed.unplaced, stations.bottom, look.say);
     const moved = movedLoads(look, rest.bottom + 3);
     return sheet({
       choice: look.choice,
       heading: title,
-      words: describe(look, 'Plan from above'),
+      spoken: describe(look, title.title),
       body: [...fixed, ...placed.items, ...rest.items, ...moved.items],
       bottom: moved.bottom,
       legend: layoutLegend(look, loads.length > 0),
       scale: placing.scale,
-      display: look.plan.display,
+      words: look.say.words,
       ...(placing.frame === undefined ? {} : { frame: placing.frame }),
     });
   },

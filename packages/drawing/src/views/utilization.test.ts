@@ -40,7 +40,7 @@ it('draws a use over the limit in the pattern of danger, and an unknown one with
   expect(over.words('crib/A')).toContain('109 %');
   const unknown = drawn(plan, change(undefined), { view: 'utilization' });
   expect(unknown.words('crib/A')).toEqual(expect.arrayContaining(['?', 'not known']));
-  expect(unknown.scene.words).toContain('crib A: use not known');
+  expect(unknown.scene.words).toContain('crib A: utilization not known');
 });
 
 it('says the sum of the worst contact where the whole load over the whole capacity is another share', () => {

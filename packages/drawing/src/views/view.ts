@@ -1,4 +1,5 @@
 import type { Analysis } from '@cribwright/engine';
+import type { Message } from '@cribwright/messages';
 import type { Plan } from '@cribwright/model';
 import type { Look } from '../look/look.js';
 import type { Scene, ViewId } from '../scene/scene.js';
@@ -9,9 +10,9 @@ export interface View {
   /** Its place among the tabs. */
   readonly order: number;
   /** On its tab. */
-  readonly name: string;
+  readonly name: Message;
   /** What it shows, in one line. */
-  readonly shows: string;
+  readonly shows: Message;
   /** The kinds of support it is about, where it shows one at a time. */
   readonly subject?: readonly ('crib' | 'strut')[];
   /** Whether there is anything in this plan for it to show. */
@@ -22,4 +23,10 @@ export interface View {
    */
   readonly awaits?: (plan: Plan) => boolean;
   readonly draw: (look: Look) => Scene;
+}
+
+/** A view with its words in one language. */
+export interface NamedView extends Omit<View, 'name' | 'shows'> {
+  readonly name: string;
+  readonly shows: string;
 }

@@ -26,6 +26,6 @@ it('tells of a close-up the loads of what it shows alone', () => {
 it('puts what is wrong with a support after where it stands, in sentences', () => {
   const { words } = drawScene(tallCrib, analyze(tallCrib), firstChoice);
   expect(words).toMatch(
-    /crib A, 49 in high, .*? back from the front, driver side [\w. ]+\. Danger: Crib A is 49 in tall/,
+    /crib A, 49 in high, .*? back from the front, driver side [\w./ ]+\. Danger: Crib A is 49 in tall/,
   );
 });

@@ -1,7 +1,9 @@
-import type { Reaction } from '@cribwright/engine';
+import { elementMessage, type Reaction } from '@cribwright/engine';
+import { list, type Message, message, name, term } from '@cribwright/messages';
 import type { Look } from '../look/look.js';
 import { momentOf } from '../look/look.js';
 import { notWholeLines } from '../look/not-whole.js';
+import type { Say } from '../text/say.js';
 import { spokenOf } from './name-of.js';
 import { sentences } from './sentences.js';
 
@@ -11,8 +13,8 @@ export function describe(look: Look, what: string): string {
   const lines = [
     what,
     ...momentOf(look),
-    ...notWholeLines(look.analysis, 6),
-    look.unchecked ? 'The checks have not run yet: no load and no limit is shown' : '',
+    ...notWholeLines(look.analysis, 6, say.words),
+    look.unchecked ? say.message(term('view.not-checked-spoken')) : '',
   ];
   const places = new Map<string, { readonly x: number; readonly y: number }>([
     ...plan.vehicles.map((v) => [v.id, v.at] as const),
@@ -22,20 +24,27 @@ export function describe(look: Look, what: string): string {
   ]);
   for (const thing of look.things) {
     const support = places.get(thing.id);
-    const place =
-      support === undefined
-        ? ''
-        : `, ${say.long(support.x)} back from the front, ${sideWords(support.y, say.long)}`;
     const { called, faults } = spokenOf(thing, look);
-    lines.push(`${called}${place}`, faults);
+    const placed =
+      support === undefined
+        ? called
+        : say.message(
+            message('spoken.placed', {
+              thing: name(called),
+              back: name(say.long(support.x)),
+              side: sideWords(support.y, say),
+            }),
+          );
+    lines.push(placed, faults);
   }
   return sentences([...lines, ...loads(look)]);
 }
 
 /** What is carried where at the moment, as far as it is about what is shown. */
 function loads(look: Look): readonly string[] {
+  const { say } = look;
   const moment = look.lost ?? look.asBuilt;
-  const shown = new Map(look.things.map((t) => [t.id, `${t.kind} ${t.name}`]));
+  const shown = new Map(look.things.map((t) => [t.id, elementMessage(look.plan, t.id)]));
   const own = (moment?.reactions ?? []).filter((r) => shown.has(r.element));
   if (moment === undefined || own.length === 0) return [];
   const carrying = (r: Reaction) => r.load.high > 0;
@@ -43,15 +52,28 @@ function loads(look: Look): readonly string[] {
   for (const r of own.filter(carrying)) idle.delete(r.element);
   return [
     look.lost === undefined
-      ? `Loads ${look.choice.stage === undefined ? 'of the finished work' : 'at this stage'}, as built`
-      : `Loads if this goes: ${look.say.words.message(look.lost.title)}`,
+      ? say.message(term(look.choice.stage === undefined ? 'spoken.loads-finished' : 'spoken.loads-at-stage'))
+      : say.message(message('spoken.loads-if-lost', { loss: look.lost.title })),
     ...own
       .filter((r) => !idle.has(r.element))
-      .map((r) => `${look.say.words.message(r.label)}: ${look.say.force(r.load)}`),
-    idle.size === 0 ? '' : `Carrying nothing: ${[...idle].map((id) => shown.get(id) ?? id).join(', ')}`,
+      .map((r) => say.message(message('piece.load', { element: r.label, load: name(say.force(r.load)) }))),
+    idle.size === 0
+      ? ''
+      : say.message(
+          message('spoken.no-load', {
+            elements: list(
+              [...idle].map((id) => shown.get(id) ?? name(id)),
+              'plain',
+            ),
+          }),
+        ),
   ];
 }
 
 /** Which side of the centerline, and how far. */
-export const sideWords = (y: number, long: (meters: number) => string): string =>
-  Math.abs(y) < 0.0005 ? 'on the centerline' : `${y < 0 ? 'driver' : 'passenger'} side ${long(Math.abs(y))}`;
+export const sideWords = (y: number, say: Say): Message =>
+  Math.abs(y) < 0.0005
+    ? term('spoken.centerline')
+    : message(y < 0 ? 'spoken.driver-side' : 'spoken.passenger-side', {
+        distance: name(say.long(Math.abs(y))),
+      });

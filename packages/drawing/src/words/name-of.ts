@@ -1,3 +1,5 @@
+import { elementMessage } from '@cribwright/engine';
+import { type Message, message, type Name, name, term } from '@cribwright/messages';
 import { type Look, notChecked } from '../look/look.js';
 import { remembered } from '../sharing/remembered.js';
 import type { Thing } from '../space/thing.js';
@@ -25,34 +27,45 @@ const spoken = remembered<Thing, Spoken>();
 
 function call(thing: Thing, look: Look): string {
   const { say } = look;
-  const parts = [`${thing.kind} ${thing.name}`];
+  const parts = [
+    say.message(
+      thing.kind === 'vehicle'
+        ? message('piece.vehicle', { name: name(thing.name) })
+        : elementMessage(look.plan, thing.id),
+    ),
+  ];
   const figures = look.support(thing.id)?.figures ?? {};
-  const told = (key: string, words: (value: string) => string) => {
+  const told = (key: string, words: (value: Name) => Message) => {
     const figure = figures[key];
-    if (figure !== undefined) parts.push(words(say.figure(figure)));
+    if (figure !== undefined) parts.push(say.message(words(name(say.figure(figure)))));
   };
-  told('height', (v) => `${v} high`);
-  told('angle', (v) => `at ${v}`);
-  told('load', (v) => `load ${v}`);
-  told('capacity', (v) => `may carry ${v}`);
-  told('use', (v) => (v === 'not known' ? 'use not known' : `${v} used`));
-  if (look.unchecked && thing.kind !== 'vehicle') parts.push(notChecked);
+  told('height', (height) => message('piece.spoken-height', { height }));
+  told('angle', (angle) => message('piece.spoken-angle', { angle }));
+  told('load', (load) => message('piece.spoken-load', { load }));
+  told('capacity', (capacity) => message('piece.spoken-capacity', { capacity }));
+  told('use', (use) => message('piece.spoken-use', { use }));
+  if (look.unchecked && thing.kind !== 'vehicle') parts.push(say.message(notChecked));
   const standing = look.standing(thing.id);
-  if (standing === 'adding') parts.push('being put in now');
-  if (standing === 'later') parts.push('comes later');
-  if (standing === 'lost') parts.push('taken as lost');
+  if (standing === 'adding') parts.push(say.message(term('piece.being-placed')));
+  if (standing === 'later') parts.push(say.message(term('piece.placed-later')));
+  if (standing === 'lost') parts.push(say.message(term('piece.taken-as-lost')));
   return parts.join(', ');
 }
+
+const severities = {
+  danger: 'piece.danger',
+  warning: 'piece.warning',
+  note: 'piece.note',
+} as const;
 
 const faultsOf = (thing: Thing, look: Look): string =>
   sentences(
     look.findingsOn(thing.id).map((finding) => {
-      const start =
+      const own = { message: finding.message };
+      return look.say.message(
         finding.accepted !== undefined
-          ? `Accepted by ${finding.accepted.by}`
-          : finding.couldNotRun === true
-            ? 'Check could not run'
-            : { danger: 'Danger', warning: 'Warning', note: 'Note' }[finding.severity];
-      return `${start}: ${look.say.words.message(finding.message)}`;
+          ? message('piece.accepted', { by: name(finding.accepted.by), ...own })
+          : message(finding.couldNotRun === true ? 'piece.could-not-run' : severities[finding.severity], own),
+      );
     }),
   );

@@ -34,10 +34,12 @@ const ties = {
 export const tieWords = (tie: Tie): Message => message(ties[tie.gear.kind], { name: name(tie.name) });
 
 /** A wheel chock, or the chocks that a step puts in without naming them. */
-const chockWords = (chock: Chock): Message =>
-  chock.name.startsWith('step ')
-    ? message('element.chocks-of-step', { step: name(chock.name) })
-    : message('element.chock', { name: name(chock.name) });
+const chockWords = (chock: Chock): Message => {
+  const step = /^step (.+)$/.exec(chock.name)?.[1];
+  return step === undefined
+    ? message('element.chock', { name: name(chock.name) })
+    : message('element.chocks-of-step', { step: name(step) });
+};
 
 /** `axle 2`. A name of another form as it is. */
 export function axleWords({ name: own }: Pick<Axle, 'name'>): Message | Name {

@@ -6,8 +6,8 @@ step-chock = step chock { $name }
 strut = strut { $name }
 # $name (name)
 chock = wheel chock { $name }
-# $step (name) - the step that puts them in: `step 3`
-chocks-of-step = wheel chocks ({ $step })
+# $step (name) - the number of the step that puts them in
+chocks-of-step = wheel chocks (step { $step })
 # $name (name)
 pad = pad { $name }
 # $name (name)

@@ -1,5 +1,6 @@
 import { calculationOf } from '@cribwright/messages/testing';
-import { fir4x4, fir6x6, inch, lb, policyWith, psi, shippedPolicy } from '@cribwright/model/testing';
+import { shippedPolicy } from '@cribwright/model';
+import { fir4x4, fir6x6, inch, lb, policyWith, psi } from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
 import { crossingCapacity, crossingStress } from './crossing.js';
 

@@ -1,3 +1,4 @@
+import { wordsIn } from '@cribwright/messages';
 import type { BlockSchema } from '../bound/block-schema.js';
 import { schema } from '../schema/schema.js';
 
@@ -30,12 +31,16 @@ export const languageConfiguration = (): object => ({
   folding: { markers: { start: '^\\s*//\\s*#region\\b', end: '^\\s*//\\s*#endregion\\b' } },
 });
 
-/** A snippet for every kind of block, from its example. */
+/** A snippet for every kind of block, from its example. In English: the editor reads one file for all languages. */
 export const snippets = (): object =>
   Object.fromEntries(
     schema.map((block) => [
       `${block.keyword} block`,
-      { prefix: block.keyword, body: snippetOf(block).split('\n'), description: block.doc },
+      {
+        prefix: block.keyword,
+        body: snippetOf(block).split('\n'),
+        description: wordsIn('en', 'us').message(block.doc),
+      },
     ]),
   );
 

@@ -1,4 +1,5 @@
-import { wordsIn } from '@cribwright/messages';
+import { message, term, type Words } from '@cribwright/messages';
+import { nameLabels, textLabels } from '../bound/label-words.js';
 import type { Shape } from '../bound/shape.js';
 import { dueOf } from '../phrase/dimension-words.js';
 import { kindWords } from '../phrase/kind-words.js';
@@ -23,9 +24,11 @@ export interface DrawnLine {
   readonly numbered?: boolean;
 }
 
-/** The railroad drawing of all lines of one block, one below the other. */
-export function railroadOf(title: string, lines: readonly DrawnLine[]): string {
-  const tracks = lines.map((line) => row([box(line.key, line.numbered !== true), trackOf(line.phrase)]));
+/** The railroad drawing of all lines of one block, one below the other, with what is to be filled in in a language. */
+export function railroadOf(title: string, lines: readonly DrawnLine[], words: Words): string {
+  const tracks = lines.map((line) =>
+    row([box(line.key, line.numbered !== true), trackOf(line.phrase, words)]),
+  );
   const margin = 14;
   const width = Math.max(...tracks.map((t) => t.width)) + 2 * margin + 2 * gap;
   let y = margin;
@@ -34,7 +37,7 @@ export function railroadOf(title: string, lines: readonly DrawnLine[]): string {
     const at = y;
     y += track.down + 18;
     const end = margin + gap + track.width;
-    const label = [lines[i]?.key ?? '', words(lines[i]?.phrase ?? nothing)].join(' ').trim();
+    const label = [lines[i]?.key ?? '', spelled(lines[i]?.phrase ?? nothing, words)].join(' ').trim();
     return [
       `<g><title>${plainText(label)}</title>`,
       `<path d="M${n(margin)} ${n(at - 6)}v12M${n(margin)} ${n(at)}h${gap}M${n(end)} ${n(at)}h${gap}M${n(end + gap)} ${n(at - 6)}v12"/>`,
@@ -55,7 +58,8 @@ export function railroadOf(title: string, lines: readonly DrawnLine[]): string {
 
 const nothing: Shape = { kind: 'sequence', items: [] };
 
-function trackOf(p: Shape): Track {
+function trackOf(p: Shape, words: Words): Track {
+  const track = (item: Shape): Track => trackOf(item, words);
   switch (p.kind) {
     case 'word':
       return p.words.length === 1 ? box(p.words[0] ?? '', true) : branches(p.words.map((w) => box(w, true)));
@@ -64,56 +68,58 @@ function trackOf(p: Shape): Track {
     case 'symbol':
       return box(p.symbol, true);
     case 'sequence':
-      return row(p.items.map(trackOf));
+      return row(p.items.map(track));
     case 'optional':
-      return branches([straight, trackOf(p.item)]);
+      return branches([straight, track(p.item)]);
     case 'either':
-      return branches(p.items.map(trackOf));
+      return branches(p.items.map(track));
     case 'any order':
-      return loop(branches([straight, ...p.items.map(trackOf)]), undefined);
+      return loop(branches([straight, ...p.items.map(track)]), undefined);
     case 'list':
-      return loop(trackOf(p.item), ',');
+      return loop(track(p.item), ',');
     case 'group':
-      return trackOf(p.item);
+      return track(p.item);
     default:
-      return box(label(p), false);
+      return box(label(p, words), false);
   }
 }
 
-/** The page of the syntax is written in English. */
-const english = wordsIn('en', 'us');
-
 /** What is to be filled in, in words. */
-function label(p: Shape): string {
+function label(p: Shape, { message: say }: Words): string {
   switch (p.kind) {
-    case 'quantity':
-      return p.rule.dimensions.length === 0
-        ? 'value'
-        : `${english.message(dueOf(p.rule.dimensions))}${p.rule.range ? ' or a range' : ''}`;
+    case 'quantity': {
+      const { dimensions, range } = p.rule;
+      if (dimensions.length === 0) return say(term('reference.value'));
+      const quantity = dueOf(dimensions);
+      return say(range ? message('reference.or-a-range', { quantity }) : quantity);
+    }
     case 'reference':
-      return english.message(kindWords(p.kinds));
+      return say(kindWords(p.kinds));
     case 'part':
-      return 'part';
+      return say(term('reference.part'));
     case 'name':
-      return `name of the ${p.label}`;
+      return say(message('reference.name-of', { what: term(nameLabels[p.label]) }));
     case 'text':
-      return `"${p.label}"`;
+      return `"${say(term(textLabels[p.label]))}"`;
     case 'date':
-      return 'date';
+      return say(term('reference.date'));
     case 'size':
-      return 'size';
+      return say(term('reference.size'));
     case 'rule':
-      return 'name of a check';
+      return say(term('reference.name-of-a-check'));
     case 'expression':
-      return 'calculation';
+      return say(term('reference.calculation'));
     case 'arguments':
-      return '(name = value, …)';
+      return say(term('reference.name-is-value'));
     default:
       return '';
   }
 }
 
-const words = (p: Shape): string => {
+/** A line as text, for readers who do not see the drawing. */
+function spelled(p: Shape, words: Words): string {
+  const all = (items: readonly Shape[], between: string): string =>
+    items.map((item) => spelled(item, words)).join(between);
   switch (p.kind) {
     case 'word':
     case 'choice':
@@ -121,21 +127,21 @@ const words = (p: Shape): string => {
     case 'symbol':
       return p.symbol;
     case 'sequence':
-      return p.items.map(words).join(' ');
+      return all(p.items, ' ');
     case 'either':
-      return `(${p.items.map(words).join(' | ')})`;
+      return `(${all(p.items, ' | ')})`;
     case 'any order':
-      return `(${p.items.map(words).join(' | ')})*`;
+      return `(${all(p.items, ' | ')})*`;
     case 'optional':
-      return `[${words(p.item)}]`;
+      return `[${spelled(p.item, words)}]`;
     case 'list':
-      return `${words(p.item)} , …`;
+      return `${spelled(p.item, words)} , …`;
     case 'group':
-      return words(p.item);
+      return spelled(p.item, words);
     default:
-      return `‹${label(p)}›`;
+      return `‹${label(p, words)}›`;
   }
-};
+}
 
 const straight: Track = { width: 10, up: 0, down: 0, draw: (x, y) => `<path d="M${n(x)} ${n(y)}h10"/>` };
 

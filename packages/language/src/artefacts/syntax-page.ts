@@ -1,33 +1,42 @@
+import { list, message, name, type Phrase, term, type Words } from '@cribwright/messages';
 import type { BlockSchema } from '../bound/block-schema.js';
 import { letLine, patternUse } from '../schema/pattern-block.js';
 import { allowedIn, schema } from '../schema/schema.js';
 import { type DrawnLine, railroadOf } from './railroad.js';
 
-/** The page of the language's syntax, with a drawing for each kind of block. Paths to texts. */
-export function syntaxPage(folder: string): Readonly<Record<string, string>> {
+type Draw = (name: string, lines: readonly DrawnLine[]) => readonly string[];
+
+/**
+ * The page of the language's syntax in a reader's language, with a drawing for each kind of block.
+ *
+ * @param page path of the page without `.md`: its drawings lie in a folder of that name
+ * @returns paths to texts
+ */
+export function syntaxPage(page: string, words: Words): Readonly<Record<string, string>> {
   const files: Record<string, string> = {};
-  const draw = (name: string, lines: readonly DrawnLine[]): readonly string[] => {
+  const say = words.message;
+  const folder = page.slice(page.lastIndexOf('/') + 1);
+  const draw: Draw = (block, lines) => {
     if (lines.length === 0) return [];
-    const path = `syntax/${anchor(name)}.svg`;
-    files[`${folder}/${path}`] = railroadOf(name, lines);
-    return [`![The lines of ${name}](${path})`, ''];
+    const path = `${anchor(block)}.svg`;
+    files[`${page}/${path}`] = railroadOf(block, lines, words);
+    return [`![${say(message('reference.lines-of', { block: name(block) }))}](${folder}/${path})`, ''];
   };
-  const sections = schema.flatMap((block) => section(block, draw));
-  files[`${folder}/syntax.md`] = [
-    '# The plan language, line by line',
+  const sections = schema.flatMap((block) => section(block, draw, words));
+  const letAndPatterns = say(term('reference.let-and-patterns'));
+  files[`${page}.md`] = [
+    `# ${say(term('reference.title'))}`,
     '',
-    'Made from the schema. Read a drawing from left to right, along the line: rounded boxes are words to write, square',
-    'boxes are what to fill in. Where the line parts, either way is right; where it runs back, the piece may be repeated.',
+    say(term('reference.how-to-read')),
     '',
-    'Every file holds `use "file.crib"` lines, `let` lines and blocks. A statement ends at the end of its line or at `;`. A',
-    'line that ends in a comma goes on in the next one. `//` starts a comment, `/*` and `*/` enclose one.',
+    say(term('reference.file')),
     '',
-    `Blocks: ${schema.map((b) => `[${b.keyword}](#${anchor(b.keyword)})`).join(', ')}.`,
+    say(message('reference.blocks', { blocks: links(schema.map((b) => b.keyword)) })),
     '',
     ...sections,
-    '## let and patterns',
+    `## ${letAndPatterns}`,
     '',
-    `${letLine.doc} ${patternUse.doc}`,
+    `${say(letLine.doc)} ${say(patternUse.doc)}`,
     '',
     ...draw('let and patterns', [
       { key: 'let', phrase: letLine.phrase },
@@ -44,35 +53,40 @@ export function syntaxPage(folder: string): Readonly<Record<string, string>> {
 
 const anchor = (keyword: string): string => keyword.replaceAll(' ', '-');
 
-function section(
-  block: BlockSchema,
-  draw: (name: string, lines: readonly DrawnLine[]) => readonly string[],
-): readonly string[] {
+const links = (keywords: readonly string[]) =>
+  list(
+    keywords.map((k) => name(`[${k}](#${anchor(k)})`)),
+    'plain',
+  );
+
+function section(block: BlockSchema, draw: Draw, words: Words): readonly string[] {
+  const say = words.message;
   const inner = [...allowedIn(block).blocks.keys()];
-  const where = block.within.map((w) => (w === 'file' ? 'at the top of a file' : `in \`${w}\``)).join(', ');
+  const places = block.within.map((w) =>
+    w === 'file' ? term('reference.at-the-top') : message('reference.in-block', { block: name(w) }),
+  );
   const numbered = block.numbered ? [block.numbered] : [];
   return [
     `## ${block.keyword}`,
     '',
-    `${block.doc} Stands ${where}.`,
+    `${say(block.doc)} ${say(message('reference.goes', { places: list(places, 'or') }))}`,
     '',
     '```crib',
     block.example,
     '```',
     '',
-    ...(inner.length > 0
-      ? [`Blocks inside: ${inner.map((k) => `[${k}](#${anchor(k)})`).join(', ')}.`, '']
-      : []),
+    ...(inner.length > 0 ? [say(message('reference.blocks-inside', { blocks: links(inner) })), ''] : []),
     ...draw(block.keyword, [
       ...block.properties.map(({ key, phrase }) => ({ key, phrase })),
-      ...numbered.map(({ phrase }) => ({ key: 'number', phrase, numbered: true })),
+      ...numbered.map(({ phrase }) => ({ key: say(term('reference.number')), phrase, numbered: true })),
     ]),
     ...[...block.properties, ...numbered].map((p) => {
-      const marks = [p.required ? 'needed' : '', p.repeatable ? 'may be repeated' : '']
-        .filter(Boolean)
-        .join(', ');
-      const name = numbered.includes(p) ? 'numbered lines' : `\`${p.key}\``;
-      return `- ${name}${marks === '' ? '' : ` (${marks})`}: ${p.doc} \`${p.example}\``;
+      const marks: readonly Phrase[] = [
+        ...(p.required ? [term('reference.required')] : []),
+        ...(p.repeatable ? [term('reference.repeatable')] : []),
+      ];
+      const line = numbered.includes(p) ? say(term('reference.numbered-lines')) : `\`${p.key}\``;
+      return `- ${line}${marks.length === 0 ? '' : ` (${marks.map(say).join(', ')})`}: ${say(p.doc)} \`${p.example}\``;
     }),
     '',
   ];

@@ -90,8 +90,8 @@ export function textMateGrammar(): object {
           { name: scope('constant.other.date'), match: '\\b\\d{4}-\\d{2}-\\d{2}\\b' },
           { name: scope('constant.other.size'), match: '\\b\\d+x\\d+\\b' },
           {
-            match: `((?:\\d{1,3}(?:,\\d{3})+|\\d+)(?:\\.\\d+)?(?:[ \\t]+\\d+/\\d+|/\\d+|[½¼¾⅓⅔⅛⅜⅝⅞])?|[½¼¾⅓⅔⅛⅜⅝⅞])(?:([ \\t]*)(${anyOf(v.units.filter((u) => /^[A-Za-z]/.test(u)))}|%|°))?`,
-            captures: heading({ 1: 'constant.numeric', 3: 'keyword.other.unit' }),
+            match: `((?:\\d{1,3}(?:,\\d{3})+|\\d+)(?:\\.\\d+)?(?:[ \\t]+\\d+/\\d+|/\\d+|[½¼¾⅓⅔⅛⅜⅝⅞])?|[½¼¾⅓⅔⅛⅜⅝⅞])(?:([ \\t]*)(${anyOf(v.units.filter((u) => /^[A-Za-z]/.test(u)))}|%|°)|()("|''?))?`,
+            captures: heading({ 1: 'constant.numeric', 3: 'keyword.other.unit', 5: 'keyword.other.unit' }),
           },
           { name: scope('entity.name.function.rule'), match: '\\b[a-z]+(?:-[a-z]+)+\\b' },
           { name: scope('support.constant'), match: `\\b${anyOf(v.choices)}` },

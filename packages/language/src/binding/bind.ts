@@ -7,11 +7,14 @@ import { problemMessage } from '../problems/problem-message.js';
 import { barePattern } from './bare-pattern.js';
 import type { DraftBlock, DraftLine, FileShape } from './draft.js';
 import { BlockScope, type Surroundings, typeChain, typeOf } from './file-scope.js';
+import { followsFromLost, once, SlipPlaces, volumeOfUnknown } from './follows.js';
 import { expressionProblems } from './let-problems.js';
 import { LetVectors } from './let-vectors.js';
 import { missingLines } from './missing-lines.js';
+import { nothingToDrop } from './nothing-to-drop.js';
 import { inBlock } from './place-words.js';
 import { type Earlier, nothingEarlier } from './rebind.js';
+import { partsWithoutComma } from './slip-problem.js';
 import { renamedAfter, stopProblem } from './stop-problem.js';
 import { unusedProblems } from './unused.js';
 
@@ -27,7 +30,7 @@ export function bindFile(
 ): BoundFile {
   const binder = new Binder(shape, around, before);
   binder.run();
-  const problems = [...shape.problems, ...binder.problems];
+  const problems = once([...shape.problems, ...binder.problems], binder.signs);
   const file: BoundFile = {
     uri: shape.uri,
     version,
@@ -51,6 +54,8 @@ class Binder {
   readonly problems: LanguageProblem[] = [];
   private readonly lets: LetVectors;
   private readonly around: Surroundings;
+  private readonly usesTold = new Set<string>();
+  readonly signs: SlipPlaces;
 
   constructor(
     private readonly shape: FileShape,
@@ -58,6 +63,7 @@ class Binder {
     private readonly before: Earlier,
   ) {
     this.around = around;
+    this.signs = new SlipPlaces(shape.problems);
     this.lets = new LetVectors((d) => letLineOf(d, around));
   }
 
@@ -99,7 +105,7 @@ class Binder {
     this.shape.references.push(reference);
     if (!reference.target) {
       const scope = new BlockScope(this.shape, this.around, undefined, this.lets);
-      this.problems.push(unknownName(reference, scope, undefined));
+      this.tell([unknownName(reference, scope, undefined)], scope);
       return;
     }
     const chain = typeChain(bound, this.around);
@@ -141,6 +147,7 @@ class Binder {
     if (line.match) {
       this.shape.references.push(...line.match.references);
       this.letProblems(line, scope);
+      this.problems.push(...nothingToDrop(line, this.around));
       return;
     }
     // A calculation is held to its own length.
@@ -148,7 +155,7 @@ class Binder {
       this.problems.push(problem('line-too-long', line.keySpan, { most: count(mostWords) }));
       return;
     }
-    const bare = barePattern(line, scope);
+    const bare = line.misread ? undefined : barePattern(line, scope);
     if (bare) {
       this.problems.push(bare);
       return;
@@ -161,11 +168,45 @@ class Binder {
       text: this.shape.text,
     });
     line.match = match;
+    if (line.misread) {
+      // Told already. What else is wrong with it is told once it starts right.
+      if (match) line.match = { ...match, problems: [...match.problems, line.misread] };
+      if (match) this.shape.references.push(...match.references);
+      return;
+    }
     if (match) {
       this.shape.references.push(...match.references);
-      this.problems.push(...match.problems.map((p) => renamedAfter(line, p) ?? p));
+      this.tell(
+        match.problems.map((p) => renamedAfter(line, p) ?? partsWithoutComma(line, p, scope) ?? p),
+        scope,
+        line,
+      );
       this.letProblems(line, scope);
-    } else this.problems.push(...[stopProblem(line, stop, scope, this.shape.text) ?? []].flat());
+      this.problems.push(...nothingToDrop(line, this.around));
+    } else {
+      const stopped = [stopProblem(line, stop, scope, this.shape.text) ?? []].flat();
+      // The line that seems to be missing was read as the end of this one.
+      if (line.block && stopped.some((p) => p.code === 'line-joined'))
+        (line.block as DraftBlock).hasStray = true;
+      this.tell(stopped, scope, line);
+    }
+  }
+
+  /** Leaves out what follows from text that could not be read: names that it may have given. */
+  private tell(problems: readonly LanguageProblem[], scope: BlockScope, line?: DraftLine): void {
+    // A sign that means nothing keeps the line from being read: the rest follows from it.
+    if (line && this.signs.overlap(line.span)) return;
+    const told = volumeOfUnknown(problems).filter((p) => !followsFromLost(p, this.shape, scope));
+    this.problems.push(...told.filter((p) => this.isFirstOf(p)));
+  }
+
+  /** Of names that one further `use` line would make known, the first is told: its fix is the fix of all. */
+  private isFirstOf({ fixes }: LanguageProblem): boolean {
+    const use = fixes[0]?.edits[0]?.text;
+    if (use?.startsWith('use "') !== true) return true;
+    const first = !this.usesTold.has(use);
+    this.usesTold.add(use);
+    return first;
   }
 
   private letProblems(line: DraftLine, scope: BlockScope): void {

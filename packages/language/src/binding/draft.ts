@@ -7,6 +7,7 @@ import type {
   Declaration,
   Reference,
 } from '../bound/bound-file.js';
+import type { Kind } from '../bound/kind.js';
 import type { LanguageProblem } from '../problems/problem.js';
 
 /** A bound thing while it is being made. Once a file is bound nobody writes to it again. */
@@ -24,6 +25,18 @@ export interface DraftBlock extends Draft<Omit<BoundBlock, 'properties' | 'block
 export interface DraftLine extends Draft<BoundProperty> {
   /** Index of the first term past the key. */
   readonly from: number;
+  /** Told already: its first words are not right. The line is then read as what is most likely meant. */
+  readonly misread?: LanguageProblem | undefined;
+}
+
+/** Names that text which could not be read may have given. That they are not known follows from it. */
+export interface LostNames {
+  /** Words of lines that could not be read. */
+  readonly words: Set<string>;
+  /** Kinds of which something has no name that could be read, or the name of another. */
+  readonly kinds: Set<Kind>;
+  /** Whether a line that was to use another file could not be read. */
+  use: boolean;
 }
 
 /** A file with its blocks and names found, but nothing yet resolved. */
@@ -40,4 +53,6 @@ export interface FileShape {
   /** Names that files which use this one can see, and names of each plan and pattern. */
   readonly names: Map<BoundBlock | 'file', Map<string, Declaration[]>>;
   brokenLayout: boolean;
+  /** What was not read may have named. */
+  readonly lost: LostNames;
 }

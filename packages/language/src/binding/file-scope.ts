@@ -1,3 +1,4 @@
+import type { Span } from '@cribwright/syntax/internal';
 import { plain, type Vector, vectorOf } from '@cribwright/units';
 import type { BoundBlock, Declaration } from '../bound/bound-file.js';
 import type { Kind } from '../bound/kind.js';
@@ -53,6 +54,18 @@ export function typeChain(block: BoundBlock | undefined, around: Surroundings): 
   return chain;
 }
 
+/** Before the first `use`, else before the first statement: after the comments that a file starts with. */
+const placeForUse = ({ uses, statements }: FileShape): Span => {
+  const start = uses[0]?.span.start ?? statements[0]?.start ?? 0;
+  return { start, end: start };
+};
+
+/** Parts that a type says it does not have. */
+export const withoutParts = ({ properties }: BoundBlock): readonly string[] =>
+  properties.flatMap((p) =>
+    p.schema.key === 'no' ? p.terms.slice(1).flatMap((t) => (t.kind === 'word' ? [t.text] : [])) : [],
+  );
+
 interface GroupMember {
   readonly declaration: Declaration;
   readonly shown: string;
@@ -64,6 +77,7 @@ export class BlockScope implements NameScope {
   readonly rules: ReadonlySet<string>;
   readonly vehicle: Declaration | undefined;
   readonly openParts: boolean;
+  readonly usePlace: Span;
   private readonly locals: readonly BoundBlock[];
   /** Asked for at every name of the block, and worked out once. */
   private inGroupsOf: readonly GroupMember[] | undefined;
@@ -76,6 +90,7 @@ export class BlockScope implements NameScope {
   ) {
     this.uri = shape.uri;
     this.rules = around.rules;
+    this.usePlace = placeForUse(shape);
     const chain: BoundBlock[] = [];
     for (let b = block; b; b = b.parent) chain.push(b);
     const asked = chain.find((b) => b.schema.keyword === 'exercise');
@@ -160,17 +175,24 @@ export class BlockScope implements NameScope {
     return this.around.elsewhere(name, kinds);
   }
 
+  withoutPart(vehicle: Declaration | undefined, name: string): Declaration | undefined {
+    const chain = typeChain((vehicle ?? this.vehicle)?.block, this.around);
+    return chain.find((b) => withoutParts(b).includes(name))?.declaration;
+  }
+
   private namesIn(local: BoundBlock): ReadonlyMap<string, readonly Declaration[]> | undefined {
     return (local.uri === this.uri ? this.shape : this.around.shapeOf(local.uri))?.names.get(local);
   }
 
   private members(vehicle: Declaration | undefined, kind: Kind): readonly Declaration[] {
     const found = new Map<string, Declaration>();
+    const gone = new Set<string>();
     for (const block of typeChain((vehicle ?? this.vehicle)?.block, this.around)) {
       for (const b of block.blocks) {
-        if (b.declaration?.kind === kind && !found.has(b.declaration.name))
+        if (b.declaration?.kind === kind && !found.has(b.declaration.name) && !gone.has(b.declaration.name))
           found.set(b.declaration.name, b.declaration);
       }
+      if (kind === 'part') for (const name of withoutParts(block)) gone.add(name);
     }
     return [...found.values()];
   }

@@ -29,15 +29,18 @@ export class LetVectors {
     const { line, text } = found;
     const read = parseExpression(3, {
       terms: line.terms,
+      text,
       scope,
       rule: { dimensions: [], range: true },
       reserved: new Set(),
       free: true,
     });
+    // What could not be read measures nothing: its own error says so.
+    const whole = read && read.problems.length === 0 && read.next >= line.terms.length;
     const vector =
-      read && vectorOfExpression(read.expression, scope, (e) => text.slice(e.span.start, e.span.end), []);
+      whole && vectorOfExpression(read.expression, scope, (e) => text.slice(e.span.start, e.span.end), []);
     this.open.pop();
-    this.known.set(declaration, vector);
-    return vector;
+    this.known.set(declaration, vector || undefined);
+    return vector || undefined;
   }
 }

@@ -6,6 +6,8 @@ in-a = in a { $keyword }
 # $keyword (name)
 in-an = in an { $keyword }
 # $keyword (name)
+in-the = in the { $keyword }
+# $keyword (name)
 in-this = in this { $keyword }
 # $block (name)
 in-named = in { $block }

@@ -3,6 +3,7 @@
 
 in-a = en un bloque { $keyword }
 in-an = en un bloque { $keyword }
+in-the = en { $keyword }
 in-this = en este bloque { $keyword }
 in-named = en { $block }
 top = al principio de un archivo

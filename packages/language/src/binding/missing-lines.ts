@@ -17,7 +17,8 @@ export function missingLines(
   const bound = block as BoundBlock;
   const inherited = inheritedBlocks(bound, around);
   const { bodySpan } = block;
-  if (!bodySpan) return [];
+  // What seems to be missing may be the line that could not be read.
+  if (!bodySpan || block.hasStray || block.misread) return [];
   const missing = block.schema.properties.filter(
     (p) =>
       p.required &&

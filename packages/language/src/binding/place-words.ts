@@ -15,7 +15,9 @@ export const capitalized = (words: string): Name => name(words.charAt(0).toUpper
 
 /** `in a crib` */
 export const inKind = (keyword: string): Message =>
-  message(/^[aeiou]/.test(keyword) ? 'place.in-an' : 'place.in-a', { keyword: name(keyword) });
+  message(keyword === 'steps' ? 'place.in-the' : /^[aeiou]/.test(keyword) ? 'place.in-an' : 'place.in-a', {
+    keyword: name(keyword),
+  });
 
 /** `in crib A` */
 export const inBlock = ({ schema, name: own }: Pick<BoundBlock, 'schema' | 'name'>): Message =>

@@ -47,6 +47,12 @@ export function readHead(schema: BlockSchema, terms: readonly Term[], keyword: S
       i++;
     } else if (term.text === ':' && type.length === 0 && schema.head.type) {
       const next = terms[i + 1];
+      const split = splitType(terms, i + 1);
+      if (split) {
+        problems.push(split.problem);
+        i += 1 + split.length;
+        continue;
+      }
       type = next?.kind === 'word' ? [next] : [];
       i += 1 + type.length;
       if (type.length === 0) problems.push(typeMissing(schema, name ?? term, example));
@@ -63,7 +69,13 @@ export function readHead(schema: BlockSchema, terms: readonly Term[], keyword: S
     } else {
       const whole = wholeWord(terms, i);
       // A strange character has its own message; after the first slip the rest of the head is only noise.
-      if (term.kind !== 'other' && problems.length === 0) {
+      const slip = problems.length === 0 ? headSlip(schema, name, terms, i) : undefined;
+      if (slip) {
+        problems.push(slip.problem);
+        i += slip.length;
+        continue;
+      }
+      if (term.kind !== 'other' && problems.length === 0 && terms[i - 1]?.kind !== 'other') {
         problems.push(
           !name && schema.head.name !== 'none'
             ? nameMalformed(whole)
@@ -74,35 +86,40 @@ export function readHead(schema: BlockSchema, terms: readonly Term[], keyword: S
       i++;
     }
   }
+  const quoted = terms.some((t) => /^[“”„«»]$/.test(t.text));
   const nameFailed = problems.some((p) => p.code === 'name-malformed');
-  if (schema.head.name === 'required' && !name && !nameFailed) {
+  const strange = terms.some((t) => t.kind === 'other');
+  if (schema.head.name === 'required' && !name && !nameFailed && !strange) {
     problems.push(problem('name-missing', keyword, { ...keyed, example: nameHole(example) }));
   }
-  if (schema.head.title === 'required' && !title) {
+  // Quotes of a word processor are told as such.
+  if (schema.head.title === 'required' && !title && !quoted) {
     const rest = terms.filter((t) => t.kind !== 'other');
     const [first, last] = [rest[0], rest.at(-1)];
+    const single = first?.text === "'" && last?.text === "'" && first !== last;
     const fixes =
       first && last
         ? [
             {
               title: problemMessage('title-missing--fix', {}),
               edits: [
-                { span: { start: first.start, end: first.start }, text: '"' },
-                { span: { start: last.end, end: last.end }, text: '"' },
+                { span: { start: first.start, end: single ? first.end : first.start }, text: '"' },
+                { span: { start: single ? last.start : last.end, end: last.end }, text: '"' },
               ],
               safe: false,
             },
           ]
         : [];
     // What stands in the place of the title is meant as one: that is all there is to say of it.
-    const others = problems.filter((p) => p.code !== 'head-unexpected');
+    const others = problems.filter((p) => !/^(?:head-unexpected|name-malformed|name-spaces)$/.test(p.code));
     problems.splice(0, problems.length, ...others);
-    problems.push(problem('title-missing', keyword, { ...keyed, example: nameHole(example) }, { fixes }));
+    const at = first && last ? { start: first.start, end: last.end } : keyword;
+    problems.push(problem('title-missing', at, { ...keyed, example: nameHole(example) }, { fixes }));
   }
   if (name && findUnit(name.text) && /^[a-z]/.test(name.text)) {
     problems.push(problem('name-is-unit', name, { text: nameHole(name.text) }));
   }
-  const typeAsked = problems.some((p) => p.code === 'type-missing');
+  const typeAsked = problems.some((p) => p.code === 'type-missing' || p.code === 'type-spaces');
   if (schema.head.type?.required && type.length === 0 && !typeAsked) {
     const next = name && terms[terms.indexOf(name) + 1];
     const colon = next?.kind === 'word' ? next : undefined;
@@ -111,6 +128,68 @@ export function readHead(schema: BlockSchema, terms: readonly Term[], keyword: S
     problems.push(typeMissing(schema, name ?? keyword, example, colon));
   }
   return { name, title, type, parameters, problems };
+}
+
+/** `crib A rear`, `crib A-1`: a name of several words; `vehicle trailer VanTrailer53`: a type without its colon. */
+function headSlip(
+  schema: BlockSchema,
+  own: Term | undefined,
+  terms: readonly Term[],
+  at: number,
+): { readonly problem: LanguageProblem; readonly length: number } | undefined {
+  const [term, next] = [terms[at], terms[at + 1]];
+  if (!own || !term || terms[at - 1] !== own) return undefined;
+  const colon = terms.some((t) => t.text === ':');
+  if (term.kind === 'word' && schema.head.type && !colon && /^[A-Z]/.test(term.text)) {
+    const near = `${own.text} : ${term.text}`;
+    const fix = replace(
+      problemMessage('type-missing--fix', { near: nameHole(term.text) }),
+      { start: term.start, end: term.start },
+      ': ',
+    );
+    const { start, end } = term;
+    return {
+      problem: problem('type-missing--colon', { start, end }, { near: nameHole(near) }, { fixes: [fix] }),
+      length: 1,
+    };
+  }
+  const dashed = term.text === '-' && next?.start === term.end && term.start === own.end;
+  const last = dashed ? next : term.kind === 'word' ? term : undefined;
+  if (!last || (schema.head.title === 'required' && !colon)) return undefined;
+  const near = `${own.text}_${last.text}`;
+  const span = { start: own.start, end: last.end };
+  return {
+    problem: problem(
+      'name-spaces',
+      span,
+      {
+        text: nameHole(dashed ? `${own.text}-${last.text}` : `${own.text} ${last.text}`),
+        near: nameHole(near),
+      },
+      { fixes: [replace(problemMessage('name-malformed--fix', { near: nameHole(near) }), span, near)] },
+    ),
+    length: dashed ? 2 : 1,
+  };
+}
+
+/** `: Van Trailer 53`: the name of a type with spaces in it. */
+function splitType(terms: readonly Term[], from: number) {
+  const run: Term[] = [];
+  for (let i = from; terms[i]?.kind === 'word' || terms[i]?.kind === 'number'; i++)
+    run.push(terms[i] as Term);
+  const [first, last] = [run[0], run.at(-1)];
+  if (run.length < 2 || !first || !last) return undefined;
+  const near = run.map((t) => t.text).join('');
+  const span = { start: first.start, end: last.end };
+  return {
+    problem: problem(
+      'type-spaces',
+      span,
+      { text: nameHole(run.map((t) => t.text).join(' ')), near: nameHole(near) },
+      { fixes: [replace(problemMessage('name-malformed--fix', { near: nameHole(near) }), span, near)] },
+    ),
+    length: run.length,
+  };
 }
 
 /** `crib "A"`: a name without its quotes is right. */

@@ -1,6 +1,6 @@
 import type { Term } from '@cribwright/syntax/internal';
 import type { PropertySchema } from '../bound/block-schema.js';
-import { type AllowedLines, allowedIn, schema } from '../schema/schema.js';
+import { type AllowedLines, schema } from '../schema/schema.js';
 import type { DraftBlock } from './draft.js';
 
 /** The words that a statement starts with, as one key. */
@@ -41,18 +41,6 @@ const allBlocks = {
 
 /** The block that the words name, wherever it may stand. */
 export const everyBlock = (terms: readonly Term[]) => keyAt(terms, allBlocks);
-
-export const ownerOf = (terms: readonly Term[]) => {
-  for (const block of schema) {
-    const found = keyAt(terms, {
-      blocks: new Map(),
-      properties: allowedIn(block).properties,
-      longest: allowedIn(block).longest,
-    });
-    if (found?.property) return { block, key: found.property.key };
-  }
-  return undefined;
-};
 
 /** `PairUnder(` or `PairUnder East(` */
 export const isPatternUse = (terms: readonly Term[], block: DraftBlock | undefined): boolean => {

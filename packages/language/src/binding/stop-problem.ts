@@ -12,6 +12,7 @@ import type { NameScope } from '../phrase/scope.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
 import type { DraftLine } from './draft.js';
+import { knownSlip } from './slip-problem.js';
 
 /** What to say of a line that could be read only up to a place. */
 export function stopProblem(
@@ -34,6 +35,10 @@ export function stopProblem(
       return problem('line-empty', line.keySpan, { key: name(line.schema.key), example: name(example) });
     return problem('line-unfinished', line.span, { choices, example: name(example) });
   }
+  const slip = knownSlip({ line, stop, scope, text });
+  const words = stop.expected.flatMap((e) => (e.kind === 'word' ? [e.word] : []));
+  const near = term.kind === 'word' ? nearWord(line.terms, stop.at, words) : undefined;
+  if (slip && !near && !isRange(line, stop.at)) return slip;
   const span = { start: term.start, end: term.end };
   const rest = { start: term.start, end: line.span.end };
   if (isRange(line, stop.at)) {
@@ -54,8 +59,6 @@ export function stopProblem(
       },
     );
   }
-  const words = stop.expected.flatMap((e) => (e.kind === 'word' ? [e.word] : []));
-  const near = term.kind === 'word' ? nearWord(line.terms, stop.at, words) : undefined;
   if (near) {
     return problem(
       'word-unexpected--near',
@@ -96,7 +99,7 @@ export function stopProblem(
       { fixes: [replace(problemMessage('word-unexpected--fix', { near: name(near) }), span, near)] },
     );
   }
-  if (term.text === 'x' && words.includes('by')) {
+  if (/^[x×X]$/.test(term.text) && words.includes('by')) {
     return problem(
       'word-unexpected--near',
       span,

@@ -1,14 +1,14 @@
-import { list, type Message, name } from '@cribwright/messages';
+import { list, name } from '@cribwright/messages';
 import type { SyntaxStatement } from '@cribwright/syntax/internal';
 import { closest } from '@cribwright/units';
+import type { BlockSchema } from '../bound/block-schema.js';
 import { literalWords } from '../phrase/literal-words.js';
-import { renamedAt } from '../phrase/renamed-words.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
-import type { AllowedLines } from '../schema/schema.js';
+import { type AllowedLines, allowedIn, schema } from '../schema/schema.js';
 import type { DraftBlock } from './draft.js';
 import { choices, inKind, where } from './place-words.js';
-import { ownerOf, wordsAt } from './statement-key.js';
+import { keyAt } from './statement-key.js';
 
 /** `chock trailer both directions` in the steps: the number in front was left out. */
 export function stepWithoutNumber(
@@ -29,28 +29,6 @@ export function stepWithoutNumber(
   );
 }
 
-/** What to say of a line that starts as it did before the language changed. */
-export function renamedLine(
-  terms: SyntaxStatement['terms'],
-  keys: readonly string[],
-  place: Message,
-): LanguageProblem | undefined {
-  const found = renamedAt(terms, 0, 'line', (now) => keys.some((k) => `${now} `.startsWith(`${k} `)));
-  return (
-    found &&
-    problem(
-      'unknown-line--near',
-      found.span,
-      { what: name(found.text), where: place, near: name(found.now) },
-      {
-        fixes: [
-          replace(problemMessage('unknown-line--fix', { near: name(found.now) }), found.span, found.now),
-        ],
-      },
-    )
-  );
-}
-
 /** What to say of a line that starts with nothing that may stand there. */
 export function unknownLine(
   s: SyntaxStatement,
@@ -62,37 +40,12 @@ export function unknownLine(
   if (block?.schema.keyword === 'crib' && closest(first.text, ['height', 'high', 'tall']) !== undefined) {
     return problem('unknown-line--height', first, {});
   }
-  const keys = [...sayable.properties.keys(), ...sayable.blocks.keys()];
-  const renamed = renamedLine(s.terms, keys, where(block));
-  if (renamed) return renamed;
-  const typed = [2, 1, 3].flatMap((n) => {
-    const words = wordsAt(s.terms, n);
-    const near =
-      words &&
-      closest(
-        words.text,
-        keys.filter((k) => k.split(' ').length === n || n === 1),
-      );
-    return words && near !== undefined ? [{ ...words, near }] : [];
-  })[0];
-  if (typed) {
-    return problem(
-      'unknown-line--near',
-      typed.span,
-      { what: name(typed.text), where: where(block), near: name(typed.near) },
-      {
-        fixes: [
-          replace(problemMessage('unknown-line--fix', { near: name(typed.near) }), typed.span, typed.near),
-        ],
-      },
-    );
-  }
-  const owner = ownerOf(s.terms);
-  if (owner) {
-    return problem('wrong-place', first, {
-      what: name(owner.key),
+  const places = placesOfLine(s.terms, block);
+  if (places) {
+    return problem('wrong-place', places.span, {
+      what: name(places.key),
       where: where(block),
-      rightPlace: list([inKind(owner.block.keyword)], 'or'),
+      rightPlace: list(places.keywords.map(inKind), 'or'),
     });
   }
   const starts = choices(sayable);
@@ -103,4 +56,43 @@ export function unknownLine(
         where: where(block),
         choices: name(starts),
       });
+}
+
+/** As many places as a sentence can hold. */
+const mostPlaces = 3;
+
+/** The blocks that a line belongs in, nearest first: those that may stand in the same blocks as the one it stands in. */
+export function placesOfLine(terms: SyntaxStatement['terms'], block: DraftBlock | undefined) {
+  const around: string[] = [];
+  for (let b: DraftBlock | undefined = block; b; b = b.parent as DraftBlock | undefined)
+    around.push(b.schema.keyword);
+  const fits = (b: BlockSchema) =>
+    b.within.some((w) => around.includes(w) || (w === 'file' && around.length === 0));
+  const owners = schema.flatMap((b) => {
+    const found = lineKey(terms, b);
+    return found ? [{ keyword: b.keyword, ...found, near: fits(b) }] : [];
+  });
+  const near = owners.filter((o) => o.near);
+  const [first] = near.length > 0 ? near : owners;
+  if (!first) return undefined;
+  const keywords = (near.length > 0 ? near : owners).map((o) => o.keyword).slice(0, mostPlaces);
+  return { key: first.key, span: first.span, keywords };
+}
+
+function lineKey(terms: SyntaxStatement['terms'], block: BlockSchema) {
+  const { properties, longest, numbered } = allowedIn(block);
+  const [first, second] = terms;
+  if (
+    first?.kind === 'number' &&
+    second?.kind === 'word' &&
+    numbered &&
+    literalWords(numbered.phrase).has(second.text)
+  ) {
+    return { key: first.text, span: { start: first.start, end: first.end } };
+  }
+  const found = keyAt(terms, { blocks: new Map(), properties, longest });
+  const last = found && terms[found.length - 1];
+  return found?.property && first && last
+    ? { key: found.property.key, span: { start: first.start, end: last.end } }
+    : undefined;
 }

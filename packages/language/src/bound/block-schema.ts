@@ -1,3 +1,4 @@
+import type { Message } from '@cribwright/messages';
 import type { Kind } from './kind.js';
 import type { Pattern } from './shape.js';
 
@@ -10,7 +11,7 @@ export interface BlockSchema {
   readonly keyword: string;
   readonly within: readonly Container[];
   /** A sentence or two for a reader who has never seen one. */
-  readonly doc: string;
+  readonly doc: Message;
   /** A whole small block. Also what completion puts in. */
   readonly example: string;
   readonly head: {
@@ -31,6 +32,8 @@ export interface BlockSchema {
   /** Prefix of the element's id in the engine's plan: `crib` gives `crib/A`. */
   readonly element?: string;
   /** The braces may be left out. */
+  /** May stand only once in the block around it. */
+  readonly once?: true;
   readonly bodyOptional: boolean;
   readonly properties: readonly PropertySchema[];
   /** Lines that start with a number instead of a key, as steps do. */
@@ -43,7 +46,7 @@ export interface BlockSchema {
 export interface PropertySchema<T = unknown> {
   readonly key: string;
   readonly phrase: Pattern<T>;
-  readonly doc: string;
+  readonly doc: Message;
   /** A whole line. */
   readonly example: string;
   readonly required?: boolean;
@@ -54,7 +57,7 @@ export const property = <T>(
   key: string,
   phrase: Pattern<T>,
   rest: {
-    readonly doc: string;
+    readonly doc: Message;
     readonly example: string;
     readonly required?: boolean;
     readonly repeatable?: boolean;

@@ -57,6 +57,10 @@ export interface BoundBlock {
   readonly parent: BoundBlock | undefined;
   /** The element of the engine's plan that it makes: `crib/A`. */
   readonly elementId: string | undefined;
+  /** Its first words are not right: it was read as what is most likely meant, and a problem says so. */
+  readonly misread?: true;
+  /** Something in it could not be read as a line: what it says is not known whole. */
+  readonly hasStray: boolean;
 }
 
 export interface BoundParameter {

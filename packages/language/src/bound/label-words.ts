@@ -5,6 +5,7 @@ export const nameLabels = {
   value: 'expected.name-value',
   group: 'expected.name-group',
   mount: 'expected.name-mount',
+  part: 'expected.name-part',
 } as const satisfies Readonly<Record<string, TermId>>;
 
 /** What a text in quotes says. */

@@ -22,8 +22,12 @@ export const letLineOf = (d: Declaration, around: Surroundings): BoundProperty |
 };
 
 /** What stands after the `=` of a `let`. */
-export const letExpression = (d: Declaration, around: Surroundings): Expression | undefined =>
-  letLineOf(d, around)?.match?.values.value as Expression | undefined;
+export const letExpression = (d: Declaration, around: Surroundings): Expression | undefined => {
+  const match = letLineOf(d, around)?.match;
+  // What was not read right comes to nothing: its own error says so.
+  if (!match || match.problems.some((p) => p.severity === 'error')) return undefined;
+  return match.values.value as Expression | undefined;
+};
 
 /**
  * What a `let` or a parameter comes to. `undefined` where that cannot be told, where it hangs on itself, and at

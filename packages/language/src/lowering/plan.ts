@@ -25,6 +25,7 @@ import { padOf } from './pad.js';
 import { figureOf, PlacedVehicles } from './placed-vehicles.js';
 import { sizeProblems } from './plan-size.js';
 import { policyOf } from './policy.js';
+import { siteOf } from './site.js';
 import { stepChockOf } from './step-chock.js';
 import { stepsOf } from './steps.js';
 import { chockOf, strutOf, tieOf } from './strut.js';
@@ -87,7 +88,10 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
   );
   if (tooLarge.length > 0) return notMade(w, block, tooLarge);
   const vehicleBlocks = blocks('vehicle');
-  const vehicles = vehicleBlocks.flatMap((b) => vehicleOf(w, b) ?? []);
+  // Of two vehicles with one name, only the first is known by it.
+  const vehicles = vehicleBlocks
+    .filter((b, i) => vehicleBlocks.findIndex((other) => other.name === b.name) === i)
+    .flatMap((b) => vehicleOf(w, b) ?? []);
   if (vehicleBlocks.length === 0) {
     w.report(
       problem('vehicle-missing', block.headSpan, { example: nameHole('vehicle trailer : VanTrailer53') }),
@@ -118,7 +122,7 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
         const making = { ...own, within };
         const before = w.misses;
         const made = b.name === undefined ? undefined : make(making, b);
-        if (made !== undefined && w.misses === before) return [made];
+        if (made !== undefined && w.misses === before && !b.misread && !b.hasStray) return [made];
         // What is usual may be looser than what the line says that could not be read.
         if (made !== undefined) w.report(notInPlan(b.headSpan, labelOf(making, b)), b.uri, within);
         w.partial = true;
@@ -131,6 +135,7 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
   const fall = w.slope(grade?.values.grade, at0, block.uri);
   const facing = groundBlock && w.propertyOf(groundBlock, groundProperties.compass)?.values.facing.text;
   const units = unitsOf(w, block);
+  const site = siteOf(w, block, around.shapeOf(block.uri)?.blocks ?? []);
   const crews = w.propertiesOf(block, planProperties.crew).flatMap(({ values }): readonly Crew[] => {
     const people = w.number(values.people, at0, block.uri);
     return people === undefined ? [] : [{ name: values.name?.text ?? 'crew', people }];
@@ -165,6 +170,7 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
     expectations: expectationsOf(w, block),
     acceptances: acceptancesOf(w, block),
     lifts: w.propertyOf(block, planProperties.lift) !== undefined,
+    ...(site === undefined ? {} : { site }),
     ref: { element: 'plan' },
   };
   const text = around.shapeOf(block.uri)?.text ?? '';

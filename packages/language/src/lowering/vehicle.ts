@@ -58,10 +58,10 @@ export function vehicleOf(w: Lowering, block: BoundBlock): Vehicle | undefined {
     return undefined;
   }
 
-  const axles = merged(chain, 'axle').flatMap((blocks) => axleOf(w, id, blocks) ?? []);
+  const axles = merged(w, chain, 'axle').flatMap((blocks) => axleOf(w, id, blocks) ?? []);
   const missing = w.propertiesOf(block, vehicleProperties.tire);
   const parts = Object.keys(partForms).flatMap((keyword) =>
-    merged(chain, keyword).flatMap(
+    merged(w, chain, keyword).flatMap(
       (blocks) => partOf(w, id, blocks, keyword as keyof typeof partForms) ?? [],
     ),
   );
@@ -106,10 +106,18 @@ export function vehicleOf(w: Lowering, block: BoundBlock): Vehicle | undefined {
   return onDock(w, block, vehicle);
 }
 
-/** The blocks of one keyword, those of the same name together, nearest first; in the order of the base type. */
-function merged(chain: readonly BoundBlock[], keyword: string): readonly (readonly BoundBlock[])[] {
+/**
+ * The blocks of one keyword, those of the same name together, nearest first; in the order of the base type. A part that
+ * a nearer type says it does not have is gone with all that is said of it further back.
+ */
+function merged(
+  w: Lowering,
+  chain: readonly BoundBlock[],
+  keyword: string,
+): readonly (readonly BoundBlock[])[] {
   const byName = new Map<string, BoundBlock[]>();
   for (const type of [...chain].reverse()) {
+    if (keyword !== 'axle') for (const gone of withoutParts(w, type)) byName.delete(gone);
     for (const block of type.blocks) {
       if (block.schema.keyword !== keyword || block.name === undefined) continue;
       byName.set(block.name, [block, ...(byName.get(block.name) ?? [])]);
@@ -117,6 +125,11 @@ function merged(chain: readonly BoundBlock[], keyword: string): readonly (readon
   }
   return [...byName.values()];
 }
+
+const withoutParts = (w: Lowering, type: BoundBlock): readonly string[] =>
+  w
+    .propertiesOf(type, vehicleTypeProperties.without)
+    .flatMap(({ values }) => values.parts.map(({ part }) => part.text));
 
 function centerOf(w: Lowering, chain: readonly BoundBlock[]) {
   const x = chain.flatMap((b) => w.propertiesOf(b, vehicleTypeProperties.center)).find((s) => s.values.back);

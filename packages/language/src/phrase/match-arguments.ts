@@ -148,7 +148,14 @@ function value(terms: readonly Term[], at: number, kind: ParameterKind, scope: N
   };
   const done = (next: number, read: ArgumentValue) => ({ next, value: read, pieces, references, problems });
   if (kind.kind === 'quantity') {
-    const read = parseExpression(at, { terms, scope, rule: kind.rule, reserved: new Set(), free: true });
+    const read = parseExpression(at, {
+      terms,
+      text,
+      scope,
+      rule: kind.rule,
+      reserved: new Set(),
+      free: true,
+    });
     if (!read) return done(skip(terms, at), { kind: 'unreadable' });
     const wrong = checkQuantity(read.expression, kind.rule, scope, (e) =>
       text.slice(e.span.start, e.span.end),

@@ -7,7 +7,7 @@ import { problemMessage } from '../problems/problem-message.js';
 import { parameterKinds } from './match-arguments.js';
 import type { Matching, Next, State } from './matching.js';
 import type { Written } from './pattern.js';
-import type { NameScope } from './scope.js';
+import { renamedAt } from './renamed-words.js';
 import { unknownName } from './unknown-name.js';
 
 export function reference(
@@ -100,7 +100,7 @@ export function rule(m: Matching, slot: string, s: State, next: Next): State | u
   const known = m.request.scope.rules.has(term.text);
   if (!known) m.miss(s.at, { kind: 'rule' });
   if (!known && (m.strict || m.reserved.has(term.text))) return undefined;
-  const problems = known ? [] : [unknownRule(term, m.request.scope)];
+  const problems = known ? [] : [unknownRule(term, m)];
   return next(
     m.took(
       s,
@@ -119,8 +119,11 @@ function referred(reference: Reference, slot: string, problems: readonly Languag
   };
 }
 
-function unknownRule(term: Term, scope: NameScope): LanguageProblem {
-  const near = closest(term.text, [...scope.rules]);
+function unknownRule(term: Term, m: Matching): LanguageProblem {
+  // A word of the line may be meant as well: `expect save`.
+  const words = [...m.reserved].filter((w) => w.length > 3);
+  const other = renamedAt([term], 0, 'words', (now) => m.reserved.has(now));
+  const near = other?.now ?? closest(term.text, [...words, ...m.request.scope.rules]);
   return near === undefined
     ? problem('unknown-rule', term, { text: name(term.text) })
     : problem(

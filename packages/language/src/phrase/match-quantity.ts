@@ -49,8 +49,8 @@ export function anyExpression(m: Matching, slot: string, s: State, next: Next): 
 }
 
 function expression(m: Matching, rule: QuantityRule, free: boolean) {
-  const { terms, scope } = m.request;
-  return { terms, scope, rule, free, reserved: m.reserved };
+  const { terms, scope, text } = m.request;
+  return { terms, text, scope, rule, free, reserved: m.reserved };
 }
 
 /** Which of the dimensions that are due was written. */

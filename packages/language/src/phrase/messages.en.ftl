@@ -53,6 +53,7 @@ name-for = a name for the { $what }
 name-value = value
 name-group = group
 name-mount = mount
+name-part = part
 text-title = a title
 text-table-or-section = a table or section
 text-what-is-remembered = what is remembered

@@ -42,6 +42,7 @@ in-quotes = { $what }, entre comillas
 name-for = un nombre para: { $what }
 name-value = valor
 name-group = grupo
+name-part = parte
 name-mount = soporte
 text-title = un título
 text-table-or-section = una tabla o sección

@@ -3,8 +3,11 @@ import type { Span } from '@cribwright/syntax/internal';
 import { type NumberFault, type OrderFault, quote } from '@cribwright/units';
 import { type LanguageProblem, problem, type TextFix } from '../problems/problem.js';
 
-/** What is wrong with a number: as `units` reads it, or `21-1/2`, where the dash would be a minus. */
-export type WrittenNumberFault = NumberFault | 'dash';
+/**
+ * What is wrong with a number: as `units` reads it; `21-1/2`, where the dash would be a minus; a space between
+ * thousands; a gap in a fraction.
+ */
+export type WrittenNumberFault = NumberFault | 'dash' | 'space' | 'gap';
 
 /** What to say of a number that is malformed. `near` is what was likely meant. */
 export function numberProblem(
@@ -31,6 +34,10 @@ export function numberProblem(
       return problem('number-malformed--two-fractions', span, { text }, { fixes });
     case 'too large':
       return problem('number-malformed--too-large', span, { text }, { fixes });
+    case 'space':
+      return problem('number-malformed--space', span, meant, { fixes });
+    case 'gap':
+      return problem('number-malformed--gap', span, meant, { fixes });
     case 'dash':
       return problem('number-malformed--dash', span, meant, { fixes });
   }

@@ -16,8 +16,8 @@ export interface ReadNumber {
 export function readNumber(terms: readonly Term[], at: number): ReadNumber | undefined {
   const first = terms[at];
   if (first?.kind !== 'number') return undefined;
-  const dashed = dashedFrom(terms, at);
-  if (dashed) return dashed;
+  const slip = dashedFrom(terms, at) ?? spacedFrom(terms, at) ?? gappedFraction(terms, at);
+  if (slip) return slip;
   const length =
     fractionFrom(terms, at) ?? mixedFrom(terms, at) ?? commaSlip(terms, at) ?? digitSlip(terms, at) ?? 1;
   const last = terms[at + length - 1] ?? first;
@@ -58,6 +58,53 @@ function dashedFrom(terms: readonly Term[], at: number): ReadNumber | undefined 
     span: { start: whole.start, end: last.end },
     text,
     next: at + 2 + length,
+  };
+}
+
+/** `16 000`: a space between thousands. */
+function spacedFrom(terms: readonly Term[], at: number): ReadNumber | undefined {
+  const first = terms[at];
+  if (!first || !/^\d{1,3}$/.test(first.text)) return undefined;
+  let last = at;
+  while (isGroup(terms[last], terms[last + 1])) last++;
+  const end = terms[last];
+  if (last === at || !end) return undefined;
+  const run = terms.slice(at, last + 1).map((t) => t.text);
+  return {
+    value: undefined,
+    fault: 'space',
+    fix: run.join(','),
+    span: { start: first.start, end: end.end },
+    text: run.join(' '),
+    next: last + 1,
+  };
+}
+
+const isGroup = (before: Term | undefined, t: Term | undefined): boolean =>
+  before !== undefined && t?.kind === 'number' && /^\d{3}$/.test(t.text) && t.start === before.end + 1;
+
+/** `6 3 /4`, `6 3/ 4`: a fraction with gaps in it after a whole number. */
+function gappedFraction(terms: readonly Term[], at: number): ReadNumber | undefined {
+  const [whole, top, bar, bottom] = terms.slice(at, at + 4);
+  if (
+    !whole ||
+    !bottom ||
+    bar?.text !== '/' ||
+    !isWhole(top) ||
+    !isWhole(bottom) ||
+    !/^[\d.]+$/.test(whole.text)
+  )
+    return undefined;
+  const decimal = !isWhole(whole);
+  if ((touches(terms, at + 1, at + 3) && !decimal) || touches(terms, at, at + 1)) return undefined;
+  const text = `${whole.text} ${top?.text}/${bottom.text}`;
+  return {
+    value: undefined,
+    fault: decimal ? 'decimal and fraction' : 'gap',
+    fix: decimal ? undefined : text,
+    span: { start: whole.start, end: bottom.end },
+    text,
+    next: at + 4,
   };
 }
 

@@ -13,6 +13,7 @@ import {
   type WrittenUnit,
 } from './expression.js';
 import type { ExpressionRequest } from './expression-request.js';
+import { isMark, markAt } from './marks.js';
 import { numberProblem, orderProblem } from './number-problem.js';
 import { readNumber } from './number-term.js';
 import { readUnit } from './read-unit.js';
@@ -98,6 +99,8 @@ class ExpressionReader {
           this.problems.push(problem('calculation-too-long', right.span, { most: count(mostPieces) }));
         continue;
       }
+      const slip = sign.text === '-' ? feetDash(this.request, left, sign, right) : undefined;
+      if (slip) this.problems.push(slip);
       const operator = sign.text as '+' | '-' | '*' | '/';
       left = { kind: 'binary', operator, operatorSpan: sign, left, right, span: join(left.span, right.span) };
     }
@@ -148,8 +151,17 @@ class ExpressionReader {
     let last = first;
     while (last.unit) {
       const mark = this.mark();
+      const dash = this.markedDash(last);
+      if (dash) this.at++;
       const next = this.peek()?.kind === 'number' ? this.number() : undefined;
-      if (!next?.unit || !mayFollow(last.unit.unit, next.unit.unit)) {
+      const unit = next?.unit?.unit;
+      if (next && !unit && isMark(this.request.terms[mark[0] - 1])) {
+        this.problems.push(inchMarkMissing(this.request, first, next));
+        pieces.push(next);
+        break;
+      }
+      const order = unit && (mayFollow(last.unit.unit, unit) || mayFollow(unit, last.unit.unit));
+      if (!next || !order || (dash && !isMark(this.request.terms[this.at - 1]))) {
         this.reset(mark);
         break;
       }
@@ -170,12 +182,21 @@ class ExpressionReader {
     return { kind: 'compound', pieces, span };
   }
 
+  /** The dash of `19'-6"`, where it touches the mark before it and the number after it. */
+  private markedDash(last: NumberExpression): boolean {
+    const { terms } = this.request;
+    const [before, dash, after] = [terms[this.at - 1], terms[this.at], terms[this.at + 1]];
+    return isMark(before) && dash?.text === '-' && dash.start === last.span.end && after?.start === dash.end;
+  }
+
   private number(): NumberExpression | undefined {
     const read = readNumber(this.request.terms, this.at);
     if (!read) return undefined;
     this.at = read.next;
     this.pieces.push({ span: read.span, kind: 'number', slot: undefined });
-    if (read.fault !== undefined) {
+    // As a tape is read out: `6-3/4"`. An inch mark leaves no doubt.
+    const tape = read.fault === 'dash' && markAt(this.request.terms, read.next, read.span)?.unit === 'in';
+    if (read.fault !== undefined && !tape) {
       const fixes =
         read.fix === undefined
           ? []
@@ -295,6 +316,45 @@ class ExpressionReader {
     this.references.length = references;
   }
 }
+
+/** `3'2`: the second number has no mark. */
+function inchMarkMissing(
+  { text }: ExpressionRequest,
+  first: NumberExpression,
+  next: NumberExpression,
+): LanguageProblem {
+  const feet = text.slice(first.span.start, first.unit?.span.start);
+  const near = `${feet} ft ${text.slice(next.span.start, next.span.end)} in`;
+  const span = join(first.span, next.span);
+  const fixes = [replace(problemMessage('number-malformed--fix', { near: name(near) }), span, near)];
+  return problem('feet-mark', span, { near: name(near) }, { fixes });
+}
+
+/** `3 ft-2 in`, and `12-6` where a length is due: a reader takes it for feet and inches, a calculation for a minus. */
+function feetDash(
+  { text, rule, free }: ExpressionRequest,
+  left: Expression,
+  sign: Term,
+  right: Expression,
+): LanguageProblem | undefined {
+  if (left.kind !== 'number' || right.kind !== 'number') return undefined;
+  if (left.span.end !== sign.start || sign.end !== right.span.start) return undefined;
+  const [a, b] = [numberOf(left, text), numberOf(right, text)];
+  const bare = !left.unit && !right.unit && (free || rule.dimensions.includes('length'));
+  const units = left.unit && right.unit && mayFollow(left.unit.unit, right.unit.unit);
+  const whole = Number.isInteger(left.value) && (right.value ?? 12) < 12;
+  if (!(units || (bare && whole))) return undefined;
+  const near = `${a} ${left.unit?.text ?? 'ft'} ${b} ${right.unit?.text ?? 'in'}`;
+  const minus = `${text.slice(left.span.start, left.span.end)} - ${text.slice(right.span.start, right.span.end)}`;
+  const span = join(left.span, right.span);
+  const fixes = [near, ...(units || free ? [minus] : [])].map((one) =>
+    replace(problemMessage('number-malformed--fix', { near: name(one) }), span, one),
+  );
+  return problem('feet-dash', span, { near: name(near), minus: name(minus) }, { fixes });
+}
+
+const numberOf = (e: NumberExpression, text: string): string =>
+  text.slice(e.span.start, e.unit?.span.start ?? e.span.end).trim();
 
 /** Where a point may part the thousands: `9.000 kg` is nine tonnes to one reader and nine kilograms to another. */
 const heavy = ['lb', 'kg', 'N'];

@@ -35,6 +35,8 @@ const crib = {
 
 /** A place where one crib, A, may be named and nothing else. */
 const scope: NameScope = {
+  withoutPart: () => undefined,
+  usePlace: { start: 0, end: 0 },
   uri: 'u',
   find: (name, kinds) => (name === 'A' && kinds.includes('crib') ? crib : undefined),
   findAny: (name) => (name === 'A' ? crib : undefined),
@@ -59,6 +61,7 @@ const values = (pattern: Pattern, line: string) => match(pattern, line).match?.v
 describe('a calculation', () => {
   const worth = (line: string, range = true) => {
     const read = parseExpression(0, {
+      text: line,
       terms: termsOf(line),
       scope,
       rule: { dimensions: ['length'], range },
@@ -103,6 +106,7 @@ describe('a calculation', () => {
     const problems: Parameters<typeof vectorOfExpression>[3] = [];
     const of = (line: string) => {
       const read = parseExpression(0, {
+        text: line,
         terms: termsOf(line),
         scope,
         rule: { dimensions: [], range: true },

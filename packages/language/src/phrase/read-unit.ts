@@ -7,7 +7,7 @@ import { problemMessage } from '../problems/problem-message.js';
 import { dueOf, exampleOf } from './dimension-words.js';
 import { figureWords, type WrittenUnit } from './expression.js';
 import type { ExpressionRequest } from './expression-request.js';
-import { unitOfMark } from './marks.js';
+import { markAt } from './marks.js';
 
 /** The unit after a number, how many terms it takes, and what is wrong with it. */
 export interface ReadUnit {
@@ -26,6 +26,8 @@ export function readUnit(request: ExpressionRequest, at: number, after: Span): R
   if (!first) return none;
   const thousands = thousandsOf(request, at, after);
   if (thousands) return thousands;
+  const runOn = rule.dimensions.includes('area') ? undefined : feetRunOn(request, first, after);
+  if (runOn) return runOn;
   for (const length of [3, 2, 1]) {
     const run = terms.slice(at, at + length);
     const last = run.at(-1);
@@ -36,12 +38,12 @@ export function readUnit(request: ExpressionRequest, at: number, after: Span): R
     if (length === 1 && reserved.has(text) && !rule.dimensions.includes(unit.dimension)) continue;
     return took(unit, text, { start: first.start, end: last.end }, length, []);
   }
-  const marked = unitOfMark(terms[at - 1], first);
-  const markUnit = marked && findUnit(marked);
-  // Told with the other strange characters.
-  if (markUnit) return took(markUnit, first.text, first, 1, []);
-  if (first.kind === 'symbol' && first.text === "'") return feetMark(request, first, terms[at + 1], after);
-  if (first.kind === 'text' && first.start === after.end) return inchMark(request, first, after);
+  const mark = markAt(terms, at, after);
+  const markUnit = mark && findUnit(mark.unit);
+  if (mark && markUnit) {
+    const span = { start: first.start, end: terms[at + mark.length - 1]?.end ?? first.end };
+    return took(markUnit, mark.unit, span, mark.length, []);
+  }
   return unknownUnit(request, first);
 }
 
@@ -74,8 +76,9 @@ const took = (
 function thousandsOf(request: ExpressionRequest, at: number, after: Span): ReadUnit | undefined {
   const [k, word] = request.terms.slice(at, at + 2);
   const unit = word?.kind === 'word' ? findUnit(word.text) : undefined;
-  if (!k || !word || !/^k$/i.test(k.text) || k.start !== after.end) return undefined;
-  if (unit?.dimension !== 'force' && unit?.dimension !== 'mass') return undefined;
+  if (!k || !/^k$/i.test(k.text) || k.start !== after.end) return undefined;
+  if (!word || (unit?.dimension !== 'force' && unit?.dimension !== 'mass'))
+    return thousandsAlone(request, k, after);
   const written = textOf(request, after);
   const near = `${/^\d{1,3}$/.test(written) ? `${written},000` : `${written} × 1,000`} ${word.text}`;
   const span = { start: after.start, end: word.end };
@@ -92,35 +95,39 @@ function thousandsOf(request: ExpressionRequest, at: number, after: Span): ReadU
   ]);
 }
 
-function feetMark(request: ExpressionRequest, mark: Term, next: Term | undefined, after: Span): ReadUnit {
-  const feet = findUnit('ft');
-  if (!feet) return none;
-  const near = `${textOf(request, after)} ft`;
-  const span = { start: after.start, end: mark.end };
-  const glued = next?.start === mark.end && next.kind !== 'symbol';
-  const fixes = [
-    replace(problemMessage('feet-mark--fix', { near: name(near) }), mark, glued ? ' ft ' : ' ft'),
-  ];
-  return took(feet, mark.text, mark, 1, [problem('feet-mark', span, { near: name(near) }, { fixes })]);
+/** `40K`: the unit is missing as well. Pounds are most likely meant. */
+function thousandsAlone(request: ExpressionRequest, k: Term, after: Span): ReadUnit | undefined {
+  const lb = request.rule.dimensions.includes('force') ? findUnit('lb') : undefined;
+  const written = textOf(request, after);
+  if (!lb || !/^\d{1,3}$/.test(written)) return undefined;
+  const near = `${written},000 lb`;
+  const span = { start: after.start, end: k.end };
+  const fixes = [replace(problemMessage('number-malformed--fix', { near: name(near) }), span, near)];
+  const text = name(quote(`${written}${k.text}`));
+  return took(lb, k.text, k, 1, [
+    problem('number-malformed--thousand', span, { text, near: name(near) }, { fixes }),
+  ]);
 }
 
-/** An inch mark starts a text in quotes, so it swallows what follows: only its own fix can give that back. */
-function inchMark(request: ExpressionRequest, text: Term, after: Span): ReadUnit {
-  const inch = findUnit('in');
-  if (!inch) return none;
-  const near = `${textOf(request, after)} in`;
-  const span = { start: after.start, end: text.start + 1 };
-  const fixes = [
-    replace(problemMessage('feet-mark--fix', { near: name(near) }), text, ` in${text.text.slice(1)}`),
-  ];
-  return took(inch, '"', text, 1, [problem('feet-mark', span, { near: name(near) }, { fixes })]);
+/** `3ft2in`, `3ft2`: feet and inches without a gap. */
+const runTogether = /^(?:ft|feet|foot)(\d+(?:\.\d+)?)(?:in|inch|inches)?$/i;
+
+function feetRunOn(request: ExpressionRequest, word: Term, after: Span): ReadUnit | undefined {
+  const inches =
+    word.kind === 'word' && word.start === after.end ? runTogether.exec(word.text)?.[1] : undefined;
+  const feet = findUnit('ft');
+  if (inches === undefined || !feet) return undefined;
+  const near = `${textOf(request, after)} ft ${inches} in`;
+  const span = { start: after.start, end: word.end };
+  const fixes = [replace(problemMessage('number-malformed--fix', { near: name(near) }), span, near)];
+  return took(feet, word.text, word, 1, [problem('feet-mark', span, { near: name(near) }, { fixes })]);
 }
 
 function unknownUnit({ rule, reserved, scope }: ExpressionRequest, term: Term): ReadUnit {
   const { text } = term;
   if (term.kind !== 'word' || reserved.has(text) || figureWords.some((f) => f === text)) return none;
   if (scope.findAny(text)) return none;
-  const near = suggestUnit(text, rule.dimensions[0]) ?? suggestUnit(text);
+  const near = unitInOtherWords(text) ?? suggestUnit(text, rule.dimensions[0]) ?? suggestUnit(text);
   const measured = rule.dimensions.some((d) => d !== 'count' && d !== 'ratio');
   if (near === undefined && !measured) return none;
   const unit = near === undefined ? undefined : findUnit(near);
@@ -144,6 +151,29 @@ function unknownUnit({ rule, reserved, scope }: ExpressionRequest, term: Term): 
     pieces: [{ span: term, kind: 'unit', slot: undefined }],
   };
 }
+
+const otherUnits: Readonly<Record<string, string>> = {
+  pulgada: 'in',
+  pulgadas: 'in',
+  pie: 'ft',
+  pies: 'ft',
+  libra: 'lb',
+  libras: 'lb',
+  kilo: 'kg',
+  kilos: 'kg',
+  metro: 'm',
+  metros: 'm',
+  grado: 'deg',
+  grados: 'deg',
+  minuto: 'min',
+  minutos: 'min',
+  pct: '%',
+  percent: '%',
+  degress: 'degrees',
+};
+
+/** The unit that a word of another language, or a common short form, stands for. */
+const unitInOtherWords = (text: string): string | undefined => otherUnits[text.toLowerCase()];
 
 const textOf = ({ terms }: ExpressionRequest, span: Span): string =>
   terms

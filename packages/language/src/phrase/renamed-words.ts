@@ -1,4 +1,5 @@
 import type { Span, Term } from '@cribwright/syntax/internal';
+import { tradeWords } from './trade-words.js';
 
 /** A form that the language no longer reads, and the one that took its place. */
 export interface RenamedWords {
@@ -39,6 +40,9 @@ export const renamedWords: readonly RenamedWords[] = [
   { old: 'TallStrut', now: 'Strut7to12ft', at: 'name' },
 ];
 
+/** All forms that are answered with the one to write. */
+const answered: readonly RenamedWords[] = [...renamedWords, ...tradeWords];
+
 /** An old form as it stands in a line, and what to write for it. */
 export interface Renamed {
   readonly text: string;
@@ -57,12 +61,13 @@ export function renamedAt(
   at: RenamedWords['at'],
   fits: (now: string) => boolean,
 ): Renamed | undefined {
-  for (let length = 3; length > 0; length--) {
+  for (let length = 4; length > 0; length--) {
     const run = terms.slice(from, from + length);
     const [first, last] = [run[0], run.at(-1)];
     if (run.length < length || !first || !last) continue;
     const text = run.map((t) => t.text).join(' ');
-    const found = renamedWords.find((w) => w.at === at && w.old === text && fits(w.now));
+    const lower = text.toLowerCase();
+    const found = answered.find((w) => w.at === at && w.old === lower && fits(w.now));
     if (found) return { text, now: found.now, span: { start: first.start, end: last.end } };
   }
   return undefined;
@@ -70,4 +75,4 @@ export function renamedAt(
 
 /** What a name of the bundled library is called now. */
 export const renamedName = (text: string): string | undefined =>
-  renamedWords.find((w) => w.at === 'name' && w.old === text)?.now;
+  answered.find((w) => w.at === 'name' && w.old.toLowerCase() === text.toLowerCase())?.now;

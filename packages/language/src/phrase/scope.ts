@@ -1,3 +1,4 @@
+import type { Span } from '@cribwright/syntax/internal';
 import type { Dimension, Vector } from '@cribwright/units';
 import type { Declaration } from '../bound/bound-file.js';
 import type { Kind } from '../bound/kind.js';
@@ -14,6 +15,8 @@ export interface NameScope {
   /** A part by name or by its singular: of the given vehicle, or of the one that is meant when none is said. */
   part(vehicle: Declaration | undefined, name: string): Declaration | undefined;
   parts(vehicle: Declaration | undefined): readonly Declaration[];
+  /** The vehicle, or the type, that says it does not have this part of a type it extends. */
+  withoutPart(vehicle: Declaration | undefined, name: string): Declaration | undefined;
   /** Whether some type that it is, or extends, is not known: then its parts are not known either. */
   typeUnknown(vehicle: Declaration | undefined): boolean;
   axle(vehicle: Declaration | undefined, name: string): Declaration | undefined;
@@ -27,6 +30,8 @@ export interface NameScope {
   /** Files elsewhere in the folder or library that declare it, for a fix. */
   elsewhere(name: string, kinds: readonly Kind[]): string | undefined;
   readonly rules: ReadonlySet<string>;
+  /** Where a further `use` line goes, before the others. */
+  readonly usePlace: Span;
 }
 
 /** Dimensions in which a plain number is right. */

@@ -11,11 +11,13 @@ import type { NameScope } from './scope.js';
 const most = 16;
 
 /** What to say of a name that means nothing where it stands. */
-export function unknownName(
+export const unknownName = (
   reference: Reference,
   scope: NameScope,
   vehicle: Declaration | undefined,
-): LanguageProblem {
+): LanguageProblem => ({ ...toSay(reference, scope, vehicle), about: reference.kinds });
+
+function toSay(reference: Reference, scope: NameScope, vehicle: Declaration | undefined): LanguageProblem {
   const { kinds, text, span } = reference;
   if (kinds.includes('part')) return unknownPart(reference, scope, vehicle);
   if (kinds.includes('axle')) return unknownAxle(reference, scope, vehicle);
@@ -62,7 +64,7 @@ export function unknownName(
         fixes: [
           {
             title: problemMessage('unknown-name--use-fix', { file: name(file) }),
-            edits: [{ span: { start: 0, end: 0 }, text: `use "${file}"\n` }],
+            edits: [{ span: scope.usePlace, text: `use "${file}"\n` }],
             safe: true,
           },
         ],
@@ -101,7 +103,24 @@ function unknownPart(
 ): LanguageProblem {
   const vehicle = vehicleOf(said ?? scope.vehicle);
   const parts = scope.parts(said).map((d) => d.name);
-  const near = closest(text, parts);
+  if (scope.find(text, ['vehicle']) && parts[0] !== undefined) {
+    const example = name(`${text} ${parts.at(-2) ?? parts[0]}`);
+    return problem('unknown-part--vehicle', span, { text: name(text), near: example });
+  }
+  const without = scope.withoutPart(said, text);
+  if (without) {
+    const related = [
+      {
+        uri: without.uri,
+        span: without.nameSpan,
+        message: problemMessage('unknown-part--without-here', { type: name(without.name) }),
+      },
+    ];
+    const holes = { text: name(text), vehicle, type: name(without.name) };
+    return problem('unknown-part--without', span, holes, { related });
+  }
+  const renamed = renamedName(text);
+  const near = parts.find((p) => p === renamed) ?? closest(text, parts);
   if (parts.length === 0) return problem('unknown-part--none', span, { vehicle, text: name(text) });
   if (near === undefined) {
     return problem('unknown-part--choices', span, {

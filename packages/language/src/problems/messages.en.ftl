@@ -1,14 +1,28 @@
 ### What the language says about the text of a plan.
 ### prefix: language
 
-brace-not-closed = This block is never closed. Add a closing brace on its own line where the block ends.
+# $block (name)
+brace-not-closed = { $block } has no closing brace. Its lines end here, so the brace goes after them.
 brace-not-closed--fix = Add the closing brace here
+# $block (name)
+# $text (name)
+brace-not-closed--word = { $block } has no closing brace. Write the brace {"}"} here in place of { $text }.
+# $text (name)
+brace-bracket = Lines of a block go between the braces {"{"} and {"}"}, not { $text }.
+brace-bracket--fix = Change to braces
+brace-twice = This block is opened twice. Remove one of the two opening braces.
 brace-stray = This brace closes nothing. Remove it, or open the block that it belongs to.
 brace-stray--fix = Remove the brace
-brace-not-opened = The opening brace is missing at the end of this line. The lines indented below are read as part of it.
+# $block (name)
+brace-not-opened = The opening brace is missing after { $block }. The lines indented below are read as part of it.
 brace-not-opened--fix = Add the opening brace here
 # $most (count)
 braces-too-deep = Blocks are nested more than { $most } deep here. Anything deeper is not read.
+file-not-utf8 = A character here cannot be read, because the file is not saved as UTF-8. Save it with the encoding UTF-8, and type the character again.
+file-not-utf8--utf16 = This file is saved as UTF-16, so NOTHING in it is read. Save it with the encoding UTF-8.
+file-empty = This file is empty. A plan starts with the word plan and its title in quotes.
+file-empty--comments = This file has only comments, and no plan. A plan starts with the word plan and its title in quotes.
+file-empty--fix = Start a plan here
 file-too-long = The file is too long. Nothing after this point is read. Split the file and join the parts with use.
 # $most (count)
 too-many-plans = The file has more than { $most } plans. The plans from here on are NOT checked. Move them to other files.
@@ -34,12 +48,43 @@ plan-too-large--parts = Too many axles and parts: { $count } in { $vehicle }. Th
 part-too-many = Part { $part } has { $count } joists. The limit is { $most }. Check where the part runs and its spacing.
 text-not-closed = The closing quote is missing on this line. Text in quotes stays on one line.
 text-not-closed--fix = Add the closing quote
+text-not-opened = The opening quote is missing before this text. Text goes between two straight quotes.
+text-not-opened--fix = Add the opening quote
+text-quote-inside = A quote inside a text ends it. Write the text without quotes inside.
 comment-not-closed = This comment has no */ at its end. The rest of the file is not read.
+comment-not-closed--fix = Change to a comment of one line
 strange-character--quote = Text goes between straight quotes, like "this".
 strange-character--fix = Change to a straight quote
 # $character (name)
 strange-character--hidden = This text has a hidden character: { $character }. Remove it.
 strange-character--hidden-fix = Remove the hidden characters
+# $text (name)
+# $near (name)
+strange-character--wide = { $text } is written in full-width characters. Write { $near }.
+strange-character--wide-fix = Change to plain characters
+# $character (name)
+strange-character--remark = { $character } does not start a comment. A comment starts with //.
+strange-character--remark-fix = Make it a comment
+# $character (name)
+strange-character--ruler = A line of { $character } has no meaning here. Remove it, or put // before it.
+# $character (name)
+strange-character--bullet = { $character } is a bullet of a list. Lines of a plan have no bullets.
+strange-character--sentence = A sentence cannot be a line of a plan. A remark starts with //.
+# $character (name)
+# $example (name)
+strange-character--about = { $character } has no meaning here. For a value that is not known exactly, write a range: { $example }.
+strange-character--period = No period goes here.
+# $character (name)
+# $near (name)
+strange-character--dash = { $character } between two numbers has no meaning here. For a range, write { $near }.
+# $near (name)
+strange-character--pound = Write the unit as a word: { $near }.
+# $near (name)
+strange-character--and = A length in two units has nothing between them. Write { $near }.
+# $character (name)
+strange-character--comma = Separate the items of a list with a comma, not { $character }.
+# $near (name)
+strange-character--by = Write by between the two numbers: { $near }.
 # $character (name)
 strange-character = { $character } has no meaning here. Plans use letters, numbers, braces and , : = + - * / % ( ).
 
@@ -66,6 +111,32 @@ wrong-place = { $what } does not belong { $where }. It belongs { $rightPlace }.
 line-twice = { $what } is given twice { $where }. Only the first line counts.
 line-twice--first = first line
 line-twice--fix = Remove this line
+line-continued = This seems to be the rest of the previous line. Put it on that line, or end that line with a comma.
+line-continued--fix = Join the two lines
+# $keyword (name)
+# $near (name)
+name-next-line = The name goes on the same line as { $keyword }: write { $near }.
+# $keyword (name)
+# $example (name)
+line-joined = { $keyword } starts a new line. Put a line break or a semicolon before it, such as: { $example }
+line-joined--fix = Put a semicolon before it
+line-joined--comma = Lines in one block are separated by a semicolon or a line break, not a comma.
+line-joined--comma-fix = Change the comma to a semicolon
+# $text (name)
+# $near (name)
+comma-missing = A comma is missing before { $text }. Write { $near }.
+comma-missing--fix = Add the comma
+# $text (name)
+# $near (name)
+text-unquoted = { $text } goes in quotes: { $near }
+text-unquoted--fix = Put it in quotes
+# $what (name)
+# $where (message)
+block-twice = { $what } is given twice { $where }. Put all its lines in one block.
+# $what (name)
+block-twice--first = first { $what }
+# $what (name)
+block-twice--fix = Remove the second { $what }
 # $subject (text)
 # $key (name)
 # $example (name)
@@ -107,6 +178,14 @@ type-missing--fix = Put a colon before { $near }
 # $keyword (name)
 type-unexpected = { $keyword } takes no type after a colon.
 # $text (name)
+# $near (name)
+name-spaces = A name is one word, not { $text }. Write { $near }.
+# $text (name)
+# $near (name)
+type-spaces = The name of a type is one word, not { $text }. Write { $near }.
+# $near (name)
+type-missing--colon = The type goes after a colon. Write { $near }.
+# $text (name)
 # $example (name)
 head-unexpected = { $text } cannot be read here. The line starts as: { $example }
 
@@ -126,6 +205,13 @@ word-unexpected--comma = Change to a comma
 # $text (name)
 # $near (name)
 word-unexpected--near = { $text } cannot be read here. Did you mean { $near }?
+# $text (name)
+# $example (name)
+word-unexpected--remark = { $text } is not needed: the line was complete before it. A remark goes after //. Example: { $example }
+word-unexpected--remark-fix = Make it a comment
+# $text (name)
+# $near (name)
+word-unexpected--filler = No { $text } goes here. Write { $near }.
 # $text (name)
 # $example (name)
 word-unexpected--end = { $text } is not needed: the line was complete before it. Example: { $example }
@@ -181,6 +267,18 @@ unknown-part--near = Part { $text } not found in { $vehicle }. Did you mean { $n
 # $vehicle (text)
 # $choices (list)
 unknown-part--choices = Part { $text } not found in { $vehicle }. Its parts: { $choices }.
+# $text (name)
+# $vehicle (text)
+# $type (name)
+unknown-part--without = Part { $text } not found in { $vehicle }: { $type } says that it has no { $text }. Use another part.
+# $type (name)
+unknown-part--without-here = { $type } has no such part
+# $text (name)
+# $type (name)
+unknown-part--nothing-to-drop = { $type } extends no type that has a part { $text }, so there is nothing to leave out.
+# $text (name)
+# $near (name)
+unknown-part--vehicle = { $text } is a vehicle. Its part goes after it, such as: { $near }
 # $text (name)
 # $vehicle (text)
 unknown-part--none = Part { $text } not found: no parts are described for { $vehicle }.
@@ -241,6 +339,23 @@ number-malformed--thousand = In { $text }, the k is not read. Write { $near }.
 # $thousands (name)
 # $plain (name)
 number-malformed--point = In { $text }, the point is not clear. Write { $thousands } or { $plain }.
+# $text (name)
+# $near (name)
+number-malformed--space = In { $text }, a space splits the number. Write { $near }.
+# $text (name)
+# $near (name)
+number-malformed--gap = In { $text }, the fraction has a space in it. Write { $near }.
+# $text (name)
+# $near (name)
+number-malformed--letters = { $text } has letters for digits. Write { $near }.
+# $text (name)
+# $near (name)
+number-malformed--words = Write numbers in digits: { $near }, not { $text }.
+# $text (name)
+# $example (name)
+number-malformed--about = No { $text } goes here. For a value that is not known exactly, write a range: { $example }.
+# $near (name)
+number-malformed--unit-first = The unit follows its number. Write { $near }.
 # $near (name)
 number-malformed--fix = Write { $near }
 # $text (name)
@@ -276,9 +391,10 @@ unit-order--below-zero = { $unit } after { $before } cannot be below zero.
 # $before (name)
 unit-order--too-many = { $most } { $unit } make one { $before }. Write less than { $most } { $unit }.
 # $near (name)
-feet-mark = Write { $near }. The marks for feet and inches are not read.
+feet-mark = Feet and inches each need their unit. Write { $near }.
 # $near (name)
-feet-mark--fix = Write { $near }
+# $minus (name)
+feet-dash = The dash here is not clear. For a length in feet and inches, write { $near }. For a difference, write { $minus }.
 # $text (name)
 # $is (message)
 # $due (list)
@@ -337,6 +453,10 @@ date-malformed = { $text } is not a date. Write year-month-day, such as 2027-03-
 
 use-misplaced = A use line belongs at the top of the file, not in a block.
 use-malformed = After use comes a file in quotes: use "caches/rescue-12.crib"
+use-malformed--two = Each file has its own use line.
+use-malformed--two-fix = Give each file its own use line
+# $near (name)
+use-outside--slashes = A path is written with forward slashes: { $near }
 # $path (name)
 use-not-found = There is no file { $path }.
 # $path (name)
@@ -406,6 +526,9 @@ parameter-type = { $text } cannot be the type of a parameter. The types are: { $
 vehicle-missing = The plan has no vehicle. It needs at least one: { $example }
 # $number (name)
 step-twice = There are two steps { $number }. Each step needs its own number.
+# $text (name)
+# $near (name)
+step-number-sign = A step starts with its number alone: { $near }, without { $text }.
 # $example (name)
 step-number-missing = A step starts with its number: { $example }
 # $near (name)

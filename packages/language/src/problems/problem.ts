@@ -1,5 +1,6 @@
 import type { Message } from '@cribwright/messages';
 import type { Span } from '@cribwright/syntax/internal';
+import type { Kind } from '../bound/kind.js';
 import { codeOf, type ProblemHoles, type ProblemKey, problemMessage } from './problem-message.js';
 
 /** Something wrong with the text itself. The engine's findings speak of the plan; these speak of the writing. */
@@ -11,6 +12,8 @@ export interface LanguageProblem {
   readonly message: Message;
   readonly span: Span;
   readonly fixes: readonly TextFix[];
+  /** Of a name that is not known: what it should name. */
+  readonly about?: readonly Kind[];
   readonly related: readonly { readonly uri: string; readonly span: Span; readonly message: Message }[];
 }
 
@@ -32,7 +35,7 @@ export const problem = <K extends ProblemKey>(
   key: K,
   span: Span,
   holes: ProblemHoles<K>,
-  rest: Partial<Pick<LanguageProblem, 'severity' | 'fixes' | 'related'>> = {},
+  rest: Partial<Pick<LanguageProblem, 'severity' | 'fixes' | 'related' | 'about'>> = {},
 ): LanguageProblem => ({
   code: codeOf(key),
   severity: rest.severity ?? 'error',
@@ -40,6 +43,7 @@ export const problem = <K extends ProblemKey>(
   span: plain(span),
   fixes: rest.fixes ?? [],
   related: rest.related ?? [],
+  ...(rest.about ? { about: rest.about } : {}),
 });
 
 /** A fix that replaces one stretch of text. */

@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { property } from '../bound/block-schema.js';
 import { date, reference, rule, sequence, text, word } from '../phrase/pattern.js';
 import { supportKinds } from './expect.js';
@@ -16,9 +17,9 @@ export const accept = property(
     date('until'),
   ),
   {
-    doc: 'A reviewer accepts one finding on one support, with a reason, a name and a date to look again. Every sheet lists it. After the date it is a finding itself.',
+    doc: term('doc.accept--accept'),
     example:
-      'accept strut-one-sided on S1 because "wall on the other side" by "Capt. Reyes" until 2027-03-01',
+      'accept strut-one-sided on S1 because "wall on the other side" by "training captain" until 2027-03-01',
     repeatable: true,
   },
 );

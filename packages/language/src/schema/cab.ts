@@ -1,20 +1,21 @@
+import { term } from '@cribwright/messages';
 import { type BlockSchema, property } from '../bound/block-schema.js';
 import { anyOrder, choice, name, optional, quantity, sequence, symbol, word } from '../phrase/pattern.js';
 import { center, source } from './phrases.js';
 
 export const cabProperties = {
   runs: property('runs', sequence(quantity('extent', 'length', { range: true }), source), {
-    doc: 'From where to where along the vehicle.',
+    doc: term('doc.cab--runs'),
     example: 'runs 2 ft to 10 ft',
     required: true,
   }),
   weight: property('weight', sequence(quantity('weight', ['force', 'mass'], { range: true }), source), {
-    doc: 'Weight of the cab alone.',
+    doc: term('doc.cab--weight'),
     example: 'weight 3,000 to 3,600 lb',
     required: true,
   }),
   center: property('center', sequence(center, source), {
-    doc: 'Center of the cab’s weight.',
+    doc: term('doc.cab--center'),
     example: 'center 6 ft back, 5 ft 6 in high',
     required: true,
   }),
@@ -33,7 +34,7 @@ export const cabProperties = {
       source,
     ),
     {
-      doc: 'A pair of mounts between cab and frame, one to each side.',
+      doc: term('doc.cab--mount'),
       example: 'mount rear at 9 ft, offset 1 ft 6 in, air stiffness 300 lb per in',
       required: true,
       repeatable: true,
@@ -44,7 +45,7 @@ export const cabProperties = {
 export const cab: BlockSchema = {
   keyword: 'cab',
   within: ['vehicle type', 'vehicle'],
-  doc: 'A cab that sits on mounts of its own. On air springs it is unsteady while tools work.',
+  doc: term('doc.cab'),
   example:
     'cab {\n  runs 2 ft to 10 ft\n  weight 3,000 to 3,600 lb\n  center 6 ft back, 5 ft 6 in high\n  mount front at 3 ft, offset 1 ft 6 in, rigid\n  mount rear at 9 ft, offset 1 ft 6 in, air\n}',
   head: { name: 'none' },

@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { type BlockSchema, property } from '../bound/block-schema.js';
 import {
   count,
@@ -27,7 +28,7 @@ export const stockLine = property(
     ),
   ),
   {
-    doc: 'How many of what. Timber is counted by length.',
+    doc: term('doc.cache--stock'),
     example: '48 Fir4x4 24 in long',
     repeatable: true,
   },
@@ -35,7 +36,7 @@ export const stockLine = property(
 
 export const cacheProperties = {
   staffing: property('staffing', count('people', { atLeast: 0 }), {
-    doc: 'Number of people who ride on it.',
+    doc: term('doc.cache--staffing'),
     example: 'staffing 4',
   }),
 };
@@ -43,7 +44,7 @@ export const cacheProperties = {
 export const cache: BlockSchema = {
   keyword: 'cache',
   within: ['file'],
-  doc: 'What a unit carries, by kind, size and count.',
+  doc: term('doc.cache'),
   example: 'cache Rescue12 "Rescue 12" {\n  staffing 4\n  48 Fir4x4 24 in long\n  24 wedge pairs\n}',
   head: { name: 'required', title: 'optional' },
   declares: 'cache',

@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { property } from '../bound/block-schema.js';
 import {
   choice,
@@ -47,7 +48,7 @@ export const expectation = property(
     ),
   ),
   {
-    doc: 'What the plan is expected to come to. The plan is then its own test: the Testing view and the command line run it.',
+    doc: term('doc.expect--expect'),
     example: 'expect crib-height on A',
     repeatable: true,
   },

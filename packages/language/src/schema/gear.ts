@@ -1,3 +1,4 @@
+import { type Message, term } from '@cribwright/messages';
 import { type BlockSchema, property } from '../bound/block-schema.js';
 import type { Kind } from '../bound/kind.js';
 import {
@@ -19,7 +20,7 @@ const rating = property(
   'rating',
   sequence(either(flag('unknown', 'unknown'), quantity('rating', ['force', 'mass'])), source),
   {
-    doc: 'Working load limit. Unknown is never taken as anything.',
+    doc: term('doc.gear--rating'),
     example: 'rating 3,300 lb',
     required: true,
   },
@@ -27,7 +28,7 @@ const rating = property(
 
 export const strutTypeProperties = {
   length: property('length', sequence(extent('extent', { range: true }), source), {
-    doc: 'From its shortest to its longest.',
+    doc: term('doc.strut-type--length'),
     example: 'length 6 ft to 10 ft',
   }),
   rating: property(
@@ -40,13 +41,13 @@ export const strutTypeProperties = {
       source,
     ),
     {
-      doc: 'What it carries at a length, as rated. One line for each length; between two lines the lower one counts.',
+      doc: term('doc.strut-type--rating'),
       example: 'rating 10,000 lb at 8 ft',
       repeatable: true,
     },
   ),
   basePlate: property('base plate', sequence(extent('length'), word('by'), extent('width'), source), {
-    doc: 'The size of its base: what presses on the ground.',
+    doc: term('doc.strut-type--base-plate'),
     example: 'base plate 10 in by 10 in',
   }),
   post: property(
@@ -56,7 +57,7 @@ export const strutTypeProperties = {
       optional(sequence(count('plies', { atLeast: 1, atMost: 6 }), word('side by side'))),
     ),
     {
-      doc: 'A plain timber post instead of a rated strut.',
+      doc: term('doc.strut-type--post'),
       example: 'post Fir6x6',
     },
   ),
@@ -65,7 +66,7 @@ export const strutTypeProperties = {
 
 const type = (
   keyword: Kind & string,
-  doc: string,
+  doc: Message,
   example: string,
   properties: BlockSchema['properties'],
 ): BlockSchema => ({
@@ -82,28 +83,23 @@ const type = (
 
 export const strutType = type(
   'strut type',
-  'A kind of strut: its lengths and what it carries at each, or a timber post.',
+  term('doc.strut-type'),
   'strut type YardStrut {\n  length 5 ft to 8 ft\n  rating 12,000 lb at 5 ft\n  rating 8,000 lb at 8 ft\n}',
   Object.values(strutTypeProperties),
 );
 
 export const tieTypeProperties = { rating, source: sourceLine };
 
-const tieType = (keyword: 'strap type' | 'chain type' | 'wire rope type', what: string) =>
-  type(
-    keyword,
-    `A kind of ${what}, with its working load limit.`,
-    `${keyword} Example {\n  rating 3,300 lb\n}`,
-    Object.values(tieTypeProperties),
-  );
+const tieType = (keyword: 'strap type' | 'chain type' | 'wire rope type', doc: Message) =>
+  type(keyword, doc, `${keyword} Example {\n  rating 3,300 lb\n}`, Object.values(tieTypeProperties));
 
-export const strapType = tieType('strap type', 'strap');
-export const chainType = tieType('chain type', 'chain');
-export const wireRopeType = tieType('wire rope type', 'wire rope');
+export const strapType = tieType('strap type', term('doc.strap-type'));
+export const chainType = tieType('chain type', term('doc.chain-type'));
+export const wireRopeType = tieType('wire rope type', term('doc.wire-rope-type'));
 
 export const stepChockTypeProperties = {
   heights: property('heights', sequence(list('heights', extent('height')), source), {
-    doc: 'The heights of its steps.',
+    doc: term('doc.step-chock-type--heights'),
     example: 'heights 3 in, 6 in, 9 in',
     required: true,
   }),
@@ -113,7 +109,7 @@ export const stepChockTypeProperties = {
 
 export const stepChockType = type(
   'step chock type',
-  'A kind of stepped block.',
+  term('doc.step-chock-type'),
   'step chock type YardStep {\n  heights 3 in, 6 in, 9 in\n  rating 8,000 lb\n}',
   Object.values(stepChockTypeProperties),
 );

@@ -1,14 +1,15 @@
+import { term } from '@cribwright/messages';
 import { type BlockSchema, property } from '../bound/block-schema.js';
 import { choice, count, either, optional, reference, sequence, text, word } from '../phrase/pattern.js';
 import { figureNames, supportKinds } from './expect.js';
 
 export const exerciseProperties = {
   plan: property('plan', reference('plan', 'plan'), {
-    doc: 'The plan that it is about. Needed where the lesson has more than one.',
+    doc: term('doc.exercise--plan'),
     example: 'plan Quiz',
   }),
   ask: property('ask', text('ask', 'question'), {
-    doc: 'The question in your own words.',
+    doc: term('doc.exercise--ask'),
     example: 'ask "How high may crib A stand?"',
   }),
   workOut: property(
@@ -20,7 +21,7 @@ export const exerciseProperties = {
       optional(sequence(word('contact'), count('contact', { atLeast: 1 }))),
     ),
     {
-      doc: 'A figure to work out. The key is computed from the plan, never typed.',
+      doc: term('doc.exercise--work-out'),
       example: 'work out height limit of A',
     },
   ),
@@ -36,7 +37,7 @@ export const exerciseProperties = {
       ),
     ),
     {
-      doc: 'A fault to find. The key is what the checks find.',
+      doc: term('doc.exercise--find'),
       example: 'find fault on B',
     },
   ),
@@ -47,17 +48,17 @@ export const exerciseProperties = {
       optional(sequence(word('leave out'), text('leaveOut', 'line left out'))),
     ),
     {
-      doc: 'A support to finish, so that the plan holds. The named line is left blank on the handout.',
+      doc: term('doc.exercise--finish'),
       example: 'finish A leave out "courses"',
     },
   ),
   hint: property('hint', text('hint', 'hint'), {
-    doc: 'A hint.',
+    doc: term('doc.exercise--hint'),
     example: 'hint "Which contacts carry?"',
     repeatable: true,
   }),
   points: property('points', count('points', { atLeast: 0 }), {
-    doc: 'What it counts.',
+    doc: term('doc.exercise--points'),
     example: 'points 2',
   }),
 };
@@ -65,7 +66,7 @@ export const exerciseProperties = {
 export const exercise: BlockSchema = {
   keyword: 'exercise',
   within: ['lesson'],
-  doc: 'Something for the student to do on a plan.',
+  doc: term('doc.exercise'),
   example: 'exercise Height {\n  ask "How high may crib A stand?"\n  work out height limit of A\n}',
   head: { name: 'optional', title: 'optional' },
   declares: 'exercise',
@@ -75,11 +76,11 @@ export const exercise: BlockSchema = {
 
 export const lessonProperties = {
   about: property('about', text('about', 'what it teaches'), {
-    doc: 'What it teaches.',
+    doc: term('doc.lesson--about'),
     example: 'about "Height and width of a crib"',
   }),
   read: property('read', text('read', 'paragraph'), {
-    doc: 'A paragraph of the handout.',
+    doc: term('doc.lesson--read'),
     example: 'read "A crib is only as high as its contacts are wide."',
     repeatable: true,
   }),
@@ -88,7 +89,7 @@ export const lessonProperties = {
 export const lesson: BlockSchema = {
   keyword: 'lesson',
   within: ['file'],
-  doc: 'A lesson: text, plans, and exercises on them. Keys are computed.',
+  doc: term('doc.lesson'),
   example: 'lesson "How high may it stand" {\n  about "Height and width of a crib"\n}',
   head: { name: 'optional', title: 'required' },
   declares: 'lesson',

@@ -1,3 +1,4 @@
+import { type Message, term } from '@cribwright/messages';
 import { inch } from '@cribwright/units';
 import { type BlockSchema, property } from '../bound/block-schema.js';
 import {
@@ -29,37 +30,37 @@ const shared = {
       source,
     ),
     {
-      doc: 'How far from the centerline. One length means as much to each side.',
+      doc: term('doc.part--offset'),
       example: 'offset 4 ft',
     },
   ),
   height: property('height', sequence(quantity('height', 'length', { range: true, atLeast: 0 }), source), {
-    doc: 'Its underside above the ground, as the vehicle stands upright.',
+    doc: term('doc.part--height'),
     example: 'height 42 to 46 in',
     required: true,
   }),
   width: property('width', sequence(extent('width'), source), {
-    doc: 'How wide the piece itself is.',
+    doc: term('doc.part--width'),
     example: 'width 3 in',
   }),
   depth: property('depth', sequence(extent('depth'), source), {
-    doc: 'How deep it is, from its underside up.',
+    doc: term('doc.part--depth'),
     example: 'depth 6 in',
   }),
   bear: property('may bear', optional(text('remark', 'what to mind')), {
-    doc: 'A support may bear on it. A remark says what to mind.',
+    doc: term('doc.part--may-bear'),
     example: 'may bear',
   }),
   notBear: property('may not bear', optional(text('remark', 'why not')), {
-    doc: 'No support may bear on it.',
+    doc: term('doc.part--may-not-bear'),
     example: 'may not bear "thin skin"',
   }),
   moves: property('moves', nothing, {
-    doc: 'It can move on its own: a door, a hood, a cab on springs. No strut head goes here.',
+    doc: term('doc.part--moves'),
     example: 'moves',
   }),
   rating: property('rating', sequence(quantity('rating', ['force', 'mass']), source), {
-    doc: 'What it can carry, where it has a rating.',
+    doc: term('doc.part--rating'),
     example: 'rating 25,000 lb',
   }),
   carries: property(
@@ -70,7 +71,7 @@ const shared = {
       source,
     ),
     {
-      doc: 'It holds the vehicle up before the crew comes: landing gear, a kingpin on a fifth wheel. The load is of all its points together, empty.',
+      doc: term('doc.part--carries'),
       example: 'carries 5,000 lb empty stiffness 40,000 lb per in',
     },
   ),
@@ -78,24 +79,24 @@ const shared = {
 };
 
 const runs = property('runs', sequence(quantity('extent', 'length', { range: true }), source), {
-  doc: 'From where to where along the vehicle, back from its front.',
+  doc: term('doc.part--runs'),
   example: 'runs 0 ft to 53 ft',
   required: true,
 });
 const spacing = property('spacing', sequence(quantity('spacing', 'length', { atLeast: inch }), source), {
-  doc: 'From the middle of one to the middle of the next.',
+  doc: term('doc.part--spacing'),
   example: 'spacing 12 in',
   required: true,
 });
 const at = property('at', sequence(quantity('back', 'length'), source), {
-  doc: 'How far back from the front of the vehicle.',
+  doc: term('doc.part--at'),
   example: 'at 3 ft',
   required: true,
 });
 
 const block = (
   keyword: string,
-  doc: string,
+  doc: Message,
   example: string,
   own: BlockSchema['properties'],
 ): BlockSchema => ({
@@ -113,25 +114,25 @@ export const partProperties = { ...shared, runs, spacing, at };
 
 export const rails = block(
   'rails',
-  'Members that run lengthwise: frame rails, bottom rails.',
+  term('doc.rails'),
   'rails rail "bottom rail" {\n  runs 0 ft to 53 ft\n  offset 4 ft\n  height 42 to 46 in\n  width 3 in\n  may bear\n}',
   [runs],
 );
 export const joists = block(
   'joists',
-  'The crossmembers of a floor. They run crosswise between the rails.',
+  term('doc.joists'),
   'joists joists {\n  runs 1 ft to 52 ft\n  spacing 12 in\n  offset 4 ft\n  height 42 to 46 in\n  width 2 in\n  may bear\n}',
   [runs, spacing],
 );
 export const area = block(
   'area',
-  'A flat stretch: a roof, a floor, a tank shell.',
+  term('doc.area'),
   'area roof {\n  runs 5 ft to 10 ft\n  offset 2 ft\n  height 4 ft 6 in\n  may not bear "thin skin"\n}',
   [runs],
 );
 export const points = block(
   'points',
-  'Single places: landing gear, cab mounts, kingpin.',
+  term('doc.points'),
   'points legs "landing gear" {\n  at 9 ft\n  offset 2 ft\n  height 0 in\n  carries 5,000 lb empty stiffness 40,000 lb per in\n}',
   [at],
 );

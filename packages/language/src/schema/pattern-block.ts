@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { type BlockSchema, property } from '../bound/block-schema.js';
 import { argumentList, expression, name, optional, reference, sequence, symbol } from '../phrase/pattern.js';
 
@@ -17,7 +18,7 @@ export const parameterTypes = [
 
 /** `let gap = trailer rail height - A height` */
 export const letLine = property('let', sequence(name('name', 'value'), symbol('='), expression('value')), {
-  doc: 'Works out a value once and gives it a name.',
+  doc: term('doc.pattern--let'),
   example: 'let gap = trailer rail height - A height',
   repeatable: true,
 });
@@ -27,7 +28,7 @@ export const patternUse = property(
   'pattern use',
   sequence(reference('pattern', 'pattern'), optional(name('name', 'group')), argumentList('arguments')),
   {
-    doc: 'Puts in the supports of a pattern, with its parameters filled. With a name, its supports are `name.A`; without, plain `A`.',
+    doc: term('doc.pattern--use'),
     example: 'PairUnder(rail = trailer rail, reach = 24 in)',
     repeatable: true,
   },
@@ -36,7 +37,7 @@ export const patternUse = property(
 export const pattern: BlockSchema = {
   keyword: 'pattern',
   within: ['file'],
-  doc: 'A named group of supports with parameters, used by several plans.',
+  doc: term('doc.pattern'),
   example:
     'pattern PairUnder(rail: part, reach: length) {\n  crib A {\n    at reach, driver side 3 ft\n    captures rail\n  }\n}',
   head: { name: 'required', parameters: true },

@@ -1,3 +1,4 @@
+import { type Message, term } from '@cribwright/messages';
 import { type BlockSchema, property } from '../bound/block-schema.js';
 import {
   choice,
@@ -18,15 +19,15 @@ import { expectation } from './expect.js';
 
 export const planProperties = {
   policy: property('policy', reference('policy', 'policy'), {
-    doc: 'The limits that the plan is checked against. Without this line the shipped policy holds.',
+    doc: term('doc.plan--policy'),
     example: 'policy CountyPolicy',
   }),
   units: property('units', choice('system', 'us', 'si'), {
-    doc: 'The units that figures are shown in. Anything may be written in any unit.',
+    doc: term('doc.plan--units'),
     example: 'units us',
   }),
   responding: property('responding', list('caches', reference('cache', 'cache')), {
-    doc: 'The units that respond, by their caches. What the plan needs is compared with what they carry.',
+    doc: term('doc.plan--responding'),
     example: 'responding Rescue12, Engine4',
     repeatable: true,
   }),
@@ -38,13 +39,13 @@ export const planProperties = {
       optional(sequence(word('of'), text('name', 'crew'))),
     ),
     {
-      doc: 'How many people can work. Steps may not need more at any moment.',
+      doc: term('doc.plan--crew'),
       example: 'crew 6 people',
       repeatable: true,
     },
   ),
   lift: property('lift intended', nothing, {
-    doc: 'Says that this plan means to lift. Without it, stabilizing gear is set snug and no lift is taken for granted.',
+    doc: term('doc.plan--lift-intended'),
     example: 'lift intended',
   }),
   expect: expectation,
@@ -55,7 +56,7 @@ export const planProperties = {
 export const plan: BlockSchema = {
   keyword: 'plan',
   within: ['file', 'site', 'lesson'],
-  doc: 'One stabilization plan: the vehicles as found, what the crew puts in, and the order it is built in.',
+  doc: term('doc.plan'),
   example: 'plan "Car under a trailer" {\n  ground { surface asphalt; grade 1.5 % toward rear }\n}',
   head: { name: 'optional', title: 'required' },
   declares: 'plan',
@@ -79,7 +80,7 @@ export const compassPoints = [
 
 export const groundProperties = {
   surface: property('surface', reference('surface', 'surface'), {
-    doc: 'What everything stands on. The surface says what it can bear and how it grips.',
+    doc: term('doc.ground--surface'),
     example: 'surface asphalt',
     required: true,
   }),
@@ -90,20 +91,21 @@ export const groundProperties = {
       optional(sequence(word('toward'), choice('toward', 'front', 'rear', 'driver side', 'passenger side'))),
     ),
     {
-      doc: 'How steeply the ground slopes, and toward which end or side it slopes down. Grade is rise over run.',
+      doc: term('doc.ground--grade'),
       example: 'grade 1.5 % toward rear',
     },
   ),
   compass: property('compass', sequence(word('front faces'), choice('facing', ...compassPoints)), {
-    doc: 'Which way the front of the main vehicle points: the drawing then shows north.',
+    doc: term('doc.ground--compass'),
     example: 'compass front faces northwest',
   }),
 };
 
 export const ground: BlockSchema = {
   keyword: 'ground',
+  once: true,
   within: ['plan'],
-  doc: 'The ground under the vehicles and supports.',
+  doc: term('doc.ground'),
   example: 'ground {\n  surface asphalt\n  grade 1.5 % toward rear\n}',
   head: { name: 'none' },
   declares: undefined,
@@ -112,25 +114,25 @@ export const ground: BlockSchema = {
   properties: Object.values(groundProperties),
 };
 
-const found = (key: string, doc: string) =>
+const found = (key: string, doc: Message) =>
   property(key, text('finding', 'what was found'), { doc, example: `${key} "none seen"` });
 
 export const sizeUpProperties = {
-  fuel: found('fuel', 'Fuel: tanks, leaks.'),
-  battery: found('battery', 'High-voltage or starting batteries.'),
-  cargo: found('cargo', 'What is carried, and whether it may move.'),
-  brakes: found('brakes', 'Air brakes and the energy stored in them.'),
-  occupants: found('occupants', 'People inside, and where.'),
-  hazards: found('hazards', 'Other hazards.'),
-  doors: found('doors', 'Doors, hood, anything that moves.'),
-  overhead: found('overhead', 'Wires and structures overhead.'),
-  traffic: found('traffic', 'Traffic and how it is held off.'),
+  fuel: found('fuel', term('doc.size-up--fuel')),
+  battery: found('battery', term('doc.size-up--battery')),
+  cargo: found('cargo', term('doc.size-up--cargo')),
+  brakes: found('brakes', term('doc.size-up--brakes')),
+  occupants: found('occupants', term('doc.size-up--occupants')),
+  hazards: found('hazards', term('doc.size-up--hazards')),
+  doors: found('doors', term('doc.size-up--doors')),
+  overhead: found('overhead', term('doc.size-up--overhead')),
+  traffic: found('traffic', term('doc.size-up--traffic')),
 };
 
 export const sizeUp: BlockSchema = {
   keyword: 'size up',
   within: ['plan'],
-  doc: 'What the size-up found. A plan that leaves one out is told so.',
+  doc: term('doc.size-up'),
   example: 'size up {\n  fuel "no leak seen"\n  battery "none"\n}',
   head: { name: 'none' },
   declares: undefined,
@@ -141,7 +143,7 @@ export const sizeUp: BlockSchema = {
 
 export const loadProperties = {
   on: property('on', reference('vehicle', 'vehicle'), {
-    doc: 'The vehicle that is pushed or loaded.',
+    doc: term('doc.load--on'),
     example: 'on car',
     required: true,
   }),
@@ -155,13 +157,13 @@ export const loadProperties = {
       optional(sequence(symbol(','), quantity('high', 'length'), word('high'))),
     ),
     {
-      doc: 'Where it acts, and how high.',
+      doc: term('doc.load--at'),
       example: 'at 24 ft, driver side 2 ft, 3 ft high',
       required: true,
     },
   ),
   force: property('force', quantity('force', ['force', 'mass'], { range: true }), {
-    doc: 'How hard.',
+    doc: term('doc.load--force'),
     example: 'force 800 lb',
     required: true,
   }),
@@ -169,7 +171,7 @@ export const loadProperties = {
     'toward',
     choice('toward', 'front', 'rear', 'driver side', 'passenger side', 'up', 'down'),
     {
-      doc: 'Which way it pushes.',
+      doc: term('doc.load--toward'),
       example: 'toward passenger side',
       required: true,
     },
@@ -179,7 +181,7 @@ export const loadProperties = {
 export const load: BlockSchema = {
   keyword: 'load',
   within: ['plan'],
-  doc: 'A push or weight put on while crews work: a spreader on a pillar, a rescuer on a roof.',
+  doc: term('doc.load'),
   example:
     'load spreader {\n  on car\n  at 24 ft, driver side 2 ft, 3 ft high\n  force 2,000 lb\n  toward passenger side\n}',
   head: { name: 'required' },
@@ -198,18 +200,18 @@ const spot = sequence(
 
 export const egressProperties = {
   from: property('from', spot, {
-    doc: 'Where the rescuer kneels.',
+    doc: term('doc.egress--from'),
     example: 'from 24 ft, driver side 5 ft',
     required: true,
   }),
   to: property('to', spot, {
-    doc: 'The next corner of the path, up to where it is safe.',
+    doc: term('doc.egress--to'),
     example: 'to 24 ft, driver side 20 ft',
     required: true,
     repeatable: true,
   }),
   width: property('width', extent('width'), {
-    doc: 'How wide it is kept clear. Without it, the width that the policy asks for.',
+    doc: term('doc.egress--width'),
     example: 'width 3 ft',
   }),
 };
@@ -217,7 +219,7 @@ export const egressProperties = {
 export const egress: BlockSchema = {
   keyword: 'egress',
   within: ['plan'],
-  doc: 'The path by which a rescuer leaves. It is kept clear of supports and tools.',
+  doc: term('doc.egress'),
   example: 'egress Back {\n  from 24 ft, driver side 5 ft\n  to 24 ft, driver side 20 ft\n}',
   head: { name: 'required' },
   declares: 'egress',

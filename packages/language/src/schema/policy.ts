@@ -1,5 +1,6 @@
+import { type Message, term } from '@cribwright/messages';
 import type { PolicyKey } from '@cribwright/model';
-import type { Dimension } from '@cribwright/units';
+import { type Dimension, poundForce } from '@cribwright/units';
 import { type BlockSchema, property } from '../bound/block-schema.js';
 import { anyOrder, choice, either, quantity, sequence, text, word } from '../phrase/pattern.js';
 import { sourcePhrase } from './phrases.js';
@@ -14,7 +15,7 @@ export interface LimitKind {
   readonly safest?: string;
   /** SI or plain, 0 where nothing is said. */
   readonly atLeast?: number;
-  readonly doc: string;
+  readonly doc: Message;
   readonly example: string;
 }
 
@@ -27,171 +28,171 @@ const angle = ['angle'] as const;
 export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
   'crossing stress': {
     dimensions: stress,
-    doc: 'Stress perpendicular to grain that the flat rule allows at a crossing.',
+    doc: term('doc.limit--crossing-stress'),
     example: '500 psi',
   },
   'crossing basis': {
     dimensions: [],
     words: ['flat rule', 'species', 'lesser'],
     safest: 'lesser',
-    doc: 'What a crossing may carry: the flat rule, the value of the species, or the lesser of the two.',
+    doc: term('doc.limit--crossing-basis'),
     example: 'lesser',
   },
   'crossing rounding': {
     dimensions: weight,
     // A pound: nothing can be rounded to a multiple of none.
-    atLeast: 4.448,
-    doc: 'A crossing’s capacity is rounded down to a multiple of this.',
+    atLeast: poundForce,
+    doc: term('doc.limit--crossing-rounding'),
     example: '500 lb',
   },
   'height ratio all contacts': {
     dimensions: ratio,
-    doc: 'Height over width, outside to outside of the contacts, when all contacts are loaded.',
+    doc: term('doc.limit--height-ratio-all-contacts'),
     example: '3',
   },
   'height ratio some contacts': {
     dimensions: ratio,
-    doc: 'The same when only some contacts are loaded.',
+    doc: term('doc.limit--height-ratio-some-contacts'),
     example: '1.5',
   },
   'height ratio one contact': {
     dimensions: ratio,
-    doc: 'The same when a single contact is loaded.',
+    doc: term('doc.limit--height-ratio-one-contact'),
     example: '1',
   },
   'least overhang': {
     dimensions: length,
-    doc: 'How far a timber runs past its contact, at least.',
+    doc: term('doc.limit--least-overhang'),
     example: '4 in',
   },
   'most overhang': {
     dimensions: length,
-    doc: 'How far a timber may run past its contact.',
+    doc: term('doc.limit--most-overhang'),
     example: '6 in',
   },
   'wedge travel': {
     dimensions: length,
     range: true,
-    doc: 'The gap that one pair of wedges closes.',
+    doc: term('doc.limit--wedge-travel'),
     example: '0.5 in to 2 in',
   },
   'most shims': {
     dimensions: length,
-    doc: 'How thick the shims on a crib may be, all together.',
+    doc: term('doc.limit--most-shims'),
     example: '2 in',
   },
   'most packing': {
     dimensions: length,
-    doc: 'How much shims and wedges may fill together.',
+    doc: term('doc.limit--most-packing'),
     example: '4 in',
   },
   'joist reach': {
     dimensions: length,
-    doc: 'How far off a joist a contact may stand and still count.',
+    doc: term('doc.limit--joist-reach'),
     example: '1.5 in',
   },
   'contact alignment': {
     dimensions: length,
-    doc: 'How far a contact may stand off the one below it.',
+    doc: term('doc.limit--contact-alignment'),
     example: '1 in',
   },
   'steepest capture': {
     dimensions: angle,
-    doc: 'The steepest slope of a captured part.',
+    doc: term('doc.limit--steepest-capture'),
     example: '5 deg',
   },
   'least strut angle': {
     dimensions: angle,
-    doc: 'The flattest that a strut may stand, to the ground.',
+    doc: term('doc.limit--least-strut-angle'),
     example: '45 deg',
   },
   'most strut angle': {
     dimensions: angle,
-    doc: 'The steepest that a strut may stand.',
+    doc: term('doc.limit--most-strut-angle'),
     example: '75 deg',
   },
   'push margin': {
     percent: true,
     dimensions: ratio,
-    doc: 'The sideways push that must be held, as a share of the weight.',
+    doc: term('doc.limit--push-margin'),
     example: '10 %',
   },
   'push height': {
     dimensions: length,
     words: ['cargo center', 'top of body'],
-    doc: 'How high the push is taken to act.',
+    doc: term('doc.limit--push-height'),
     example: 'cargo center',
   },
   'use limit': {
     percent: true,
     dimensions: ratio,
-    doc: 'The share of its capacity that anything may carry.',
+    doc: term('doc.limit--use-limit'),
     example: '100 %',
   },
   'friction timber on timber': {
     dimensions: ratio,
-    doc: 'Grip of timber on timber.',
+    doc: term('doc.limit--friction-timber-on-timber'),
     example: '0.4',
   },
   'friction timber on metal': {
     dimensions: ratio,
-    doc: 'Grip of timber on metal.',
+    doc: term('doc.limit--friction-timber-on-metal'),
     example: '0.3',
   },
   'friction strut base': {
     dimensions: ratio,
-    doc: 'Grip of a strut’s foot on the ground.',
+    doc: term('doc.limit--friction-strut-base'),
     example: '0.4',
   },
   'grade needing chocks': {
     percent: true,
     dimensions: ['ratio', 'angle'],
-    doc: 'The grade from which chocks are asked for. 0 % asks always.',
+    doc: term('doc.limit--grade-needing-chocks'),
     example: '0 %',
   },
   'dressed size of 8x8': {
     dimensions: [],
     words: ['dry', 'green'],
     safest: 'dry',
-    doc: 'Which of the two published dressed sizes of an 8x8 counts.',
+    doc: term('doc.limit--dressed-size-of-8x8'),
     example: 'dry',
   },
   'axle limit single': {
     dimensions: weight,
-    doc: 'Legal weight on a single axle: above it, look again at what was typed.',
+    doc: term('doc.limit--axle-limit-single'),
     example: '20,000 lb',
   },
   'axle limit tandem': {
     dimensions: weight,
-    doc: 'Legal weight on a tandem.',
+    doc: term('doc.limit--axle-limit-tandem'),
     example: '34,000 lb',
   },
   'gross limit': {
     dimensions: weight,
-    doc: 'Legal weight of the whole.',
+    doc: term('doc.limit--gross-limit'),
     example: '80,000 lb',
   },
   'egress width': {
     dimensions: length,
-    doc: 'How wide the egress is kept.',
+    doc: term('doc.limit--egress-width'),
     example: '3 ft',
   },
   'post slenderness': {
     dimensions: ratio,
-    doc: 'Length over least side of a timber post, at most.',
+    doc: term('doc.limit--post-slenderness'),
     example: '50',
   },
   'stiffness spread': {
     dimensions: ratio,
     atLeast: 1,
-    doc: 'By how much stiffnesses are varied to see what that changes.',
+    doc: term('doc.limit--stiffness-spread'),
     example: '2',
   },
   'ground under cribs': {
     dimensions: [],
     words: ['by pressure', 'may give way'],
     safest: 'may give way',
-    doc: 'Whether the ground under a crib is judged by its pressure alone, or is also lost in turn like a support.',
+    doc: term('doc.limit--ground-under-cribs'),
     example: 'may give way',
   },
 };
@@ -219,14 +220,14 @@ export const limitLines = Object.fromEntries(policyKeys.map((k) => [k, limitLine
 >;
 
 export const authority = property('authority', text('authority', 'who sets it'), {
-  doc: 'Who sets these limits.',
+  doc: term('doc.policy--authority'),
   example: 'authority "Alder Ridge County Fire, Special Operations"',
 });
 
 export const policy: BlockSchema = {
   keyword: 'policy',
   within: ['file'],
-  doc: 'The limits of a department, with their sources. A policy extends another and changes what differs. Tightening is silent; loosening needs `because "reason"`.',
+  doc: term('doc.policy'),
   example: 'policy CountyPolicy : Shipped {\n  height ratio some contacts 1.5 source common practice\n}',
   head: { name: 'required', title: 'optional', type: { kinds: ['policy'], required: false, extends: true } },
   declares: 'policy',

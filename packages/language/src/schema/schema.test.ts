@@ -1,3 +1,4 @@
+import { wordsIn } from '@cribwright/messages';
 import { parse } from '@cribwright/syntax';
 import { describe, expect, it } from 'vitest';
 import { everyProperty } from '../artefacts/vocabulary.js';
@@ -18,6 +19,8 @@ const anything = (kinds: readonly string[]) =>
 
 /** A place where every name that starts like one is known, so that an example need only be well formed. */
 const knowing: NameScope = {
+  withoutPart: () => undefined,
+  usePlace: { start: 0, end: 0 },
   uri: 'u',
   find: (name, kinds) =>
     kinds.includes('parameter') && kinds.length <= 2 && kinds[0] === 'value'
@@ -67,8 +70,12 @@ describe('every block', () => {
     (keyword, block) => {
       expect(block.example.startsWith(keyword)).toBe(true);
       expect(parse(block.example).issues).toEqual([]);
-      expect(block.doc).toMatch(/^[A-Z].*\.$/s);
-      for (const p of block.properties) expect(p.doc, p.key).toMatch(/^[A-Z].*\.$/s);
+      for (const { doc } of [block, ...block.properties])
+        for (const locale of ['en', 'es'] as const) {
+          const text = wordsIn(locale, 'us').message(doc);
+          expect(text, doc.id).toMatch(/^\p{Lu}.*\.$/su);
+          expect(text === wordsIn('en', 'us').message(doc), doc.id).toBe(locale === 'en');
+        }
     },
   );
 

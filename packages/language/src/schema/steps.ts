@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { type BlockSchema, property } from '../bound/block-schema.js';
 import {
   anyOrder,
@@ -58,7 +59,7 @@ export const stepLine = property(
     ),
   ),
   {
-    doc: 'One step: what is done to what, by how many, and how long it takes. Steps run in the order of their lines; with `after` a step waits only for those it names.',
+    doc: term('doc.steps--step'),
     example: '1 chock trailer both directions crew 1 takes 1 min',
     repeatable: true,
   },
@@ -67,7 +68,7 @@ export const stepLine = property(
 export const steps: BlockSchema = {
   keyword: 'steps',
   within: ['plan'],
-  doc: 'The order of the work, from the ground up. Each half-built stage is checked too.',
+  doc: term('doc.steps'),
   example:
     'steps {\n  1 chock trailer both directions  crew 1  takes 1 min\n  2 build A  crew 2  takes 5 min\n}',
   head: { name: 'none' },

@@ -1,3 +1,4 @@
+import { type Message, term } from '@cribwright/messages';
 import { type BlockSchema, property } from '../bound/block-schema.js';
 import {
   either,
@@ -15,22 +16,22 @@ import { sourceLine } from './source.js';
 
 export const timberProperties = {
   size: property('size', size('size'), {
-    doc: 'Nominal size.',
+    doc: term('doc.timber--size'),
     example: 'size 4x4',
     required: true,
   }),
   dressed: property('dressed', sequence(extent('width'), word('by'), extent('depth'), source), {
-    doc: 'Real size after planing: width by depth.',
+    doc: term('doc.timber--dressed'),
     example: 'dressed 3.5 in by 3.5 in',
     required: true,
   }),
   species: property('species', reference('species', 'species'), {
-    doc: 'What wood it is.',
+    doc: term('doc.timber--species'),
     example: 'species DouglasFir',
     required: true,
   }),
   wet: property('wet', nothing, {
-    doc: 'Wet in use: softer perpendicular to grain.',
+    doc: term('doc.timber--wet'),
     example: 'wet',
   }),
   source: sourceLine,
@@ -39,7 +40,7 @@ export const timberProperties = {
 export const timber: BlockSchema = {
   keyword: 'timber',
   within: ['file'],
-  doc: 'A timber that cribs and posts are built of.',
+  doc: term('doc.timber'),
   example: 'timber Fir4x4 {\n  size 4x4\n  dressed 3.5 in by 3.5 in\n  species DouglasFir\n}',
   head: { name: 'required', title: 'optional' },
   declares: 'timber',
@@ -51,7 +52,7 @@ export const timber: BlockSchema = {
 const value = <N extends 'pressure' | 'density'>(
   key: string,
   dimension: N | readonly ('density' | 'unit weight')[],
-  doc: string,
+  doc: Message,
   example: string,
 ) => property(key, sequence(quantity('value', dimension), source), { doc, example, required: true });
 
@@ -59,41 +60,36 @@ export const speciesProperties = {
   perpendicularToGrain: value(
     'perpendicular to grain',
     'pressure',
-    'Reference design value perpendicular to grain.',
+    term('doc.species--perpendicular-to-grain'),
     'perpendicular to grain 625 psi',
   ),
   parallelToGrain: value(
     'parallel to grain',
     'pressure',
-    'Reference design value parallel to grain.',
+    term('doc.species--parallel-to-grain'),
     'parallel to grain 1,000 psi',
   ),
   modulusAcross: value(
     'modulus perpendicular',
     'pressure',
-    'How stiff it is perpendicular to grain.',
+    term('doc.species--modulus-perpendicular'),
     'modulus perpendicular 65 ksi',
   ),
   modulusAlong: value(
     'modulus parallel',
     'pressure',
-    'How stiff it is parallel to grain.',
+    term('doc.species--modulus-parallel'),
     'modulus parallel 1,600 ksi',
   ),
-  modulusMin: value(
-    'modulus least',
-    'pressure',
-    'The modulus that columns are worked out with.',
-    'modulus least 580 ksi',
-  ),
-  density: value('density', ['density', 'unit weight'], 'How heavy it is.', 'density 32 pcf'),
+  modulusMin: value('modulus least', 'pressure', term('doc.species--modulus-least'), 'modulus least 580 ksi'),
+  density: value('density', ['density', 'unit weight'], term('doc.species--density'), 'density 32 pcf'),
   source: sourceLine,
 };
 
 export const species: BlockSchema = {
   keyword: 'species',
   within: ['file'],
-  doc: 'A wood, with its design values.',
+  doc: term('doc.species'),
   example: 'species DouglasFir {\n  perpendicular to grain 625 psi source published "…" "…"\n}',
   head: { name: 'required', title: 'optional' },
   declares: 'species',
@@ -110,23 +106,23 @@ export const surfaceProperties = {
     'bearing',
     sequence(either(flag('unknown', 'unknown'), quantity('bearing', 'pressure')), source),
     {
-      doc: 'What the surface may carry. Unknown is never taken as enough.',
+      doc: term('doc.surface--bearing'),
       example: 'bearing 3,000 psf',
       required: true,
     },
   ),
   tireFriction: property('tire friction', sequence(friction, source), {
-    doc: 'Grip of a tire on it.',
+    doc: term('doc.surface--tire-friction'),
     example: 'tire friction 0.6 to 0.8',
     required: true,
   }),
   timberFriction: property('timber friction', sequence(friction, source), {
-    doc: 'Grip of timber on it.',
+    doc: term('doc.surface--timber-friction'),
     example: 'timber friction 0.4 to 0.6',
     required: true,
   }),
   bodyFriction: property('body friction', sequence(either(flag('unknown', 'unknown'), friction), source), {
-    doc: "Grip of a vehicle's own metal that lies on it, on its side or its roof. Unknown is never taken as enough.",
+    doc: term('doc.surface--body-friction'),
     example: 'body friction 0.2 to 0.4',
   }),
   source: sourceLine,
@@ -135,7 +131,7 @@ export const surfaceProperties = {
 export const surface: BlockSchema = {
   keyword: 'surface',
   within: ['file'],
-  doc: 'A kind of ground.',
+  doc: term('doc.surface'),
   example:
     'surface gravel {\n  bearing 3,000 psf\n  tire friction 0.5 to 0.7\n  timber friction 0.4 to 0.6\n}',
   head: { name: 'required', title: 'optional' },
@@ -150,13 +146,13 @@ export const cargoTypeProperties = {
     'density',
     sequence(quantity('density', ['density', 'unit weight'], { range: true }), source),
     {
-      doc: 'How heavy it is as loaded.',
+      doc: term('doc.cargo-type--density'),
       example: 'density 95 to 110 pcf',
       required: true,
     },
   ),
   shifts: property('shifts', nothing, {
-    doc: 'It may move: liquid, loose or hung.',
+    doc: term('doc.cargo-type--shifts'),
     example: 'shifts',
   }),
   source: sourceLine,
@@ -165,7 +161,7 @@ export const cargoTypeProperties = {
 export const cargoType: BlockSchema = {
   keyword: 'cargo type',
   within: ['file'],
-  doc: 'A kind of cargo.',
+  doc: term('doc.cargo-type'),
   example: 'cargo type Gravel {\n  density 95 to 110 pcf\n  shifts\n}',
   head: { name: 'required', title: 'optional' },
   declares: 'cargo type',

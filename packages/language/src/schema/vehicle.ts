@@ -1,3 +1,4 @@
+import { term } from '@cribwright/messages';
 import { type BlockSchema, property } from '../bound/block-schema.js';
 import {
   anyOrder,
@@ -5,6 +6,8 @@ import {
   either,
   extent,
   flag,
+  list,
+  name,
   optional,
   part,
   quantity,
@@ -23,24 +26,29 @@ import { sourceLine } from './source.js';
 /** What is said of a vehicle wherever it is described. */
 export const vehicleTypeProperties = {
   length: property('length', sequence(extent('length'), source), {
-    doc: 'Overall length.',
+    doc: term('doc.vehicle-type--length'),
     example: 'length 53 ft',
   }),
   width: property('width', sequence(extent('width'), source), {
-    doc: 'Overall width.',
+    doc: term('doc.vehicle-type--width'),
     example: 'width 8 ft 6 in',
   }),
   height: property('height', sequence(extent('height'), source), {
-    doc: 'Overall height as it stands upright.',
+    doc: term('doc.vehicle-type--height'),
     example: 'height 13 ft 6 in',
   }),
   weight: property('weight', sequence(quantity('weight', ['force', 'mass'], { range: true }), source), {
-    doc: 'Empty weight, where it is known as a whole. Otherwise it follows from the axle loads.',
+    doc: term('doc.vehicle-type--weight'),
     example: 'weight 14,000 to 15,500 lb',
   }),
   center: property('center', sequence(center, source), {
-    doc: 'Center of the empty weight: how far back from the front, and how high.',
+    doc: term('doc.vehicle-type--center'),
     example: 'center 28 ft back, 4 ft high',
+  }),
+  without: property('no', list('parts', name('part', 'part')), {
+    doc: term('doc.vehicle-type--without'),
+    example: 'no joists',
+    repeatable: true,
   }),
   source: sourceLine,
 };
@@ -68,7 +76,7 @@ export const cargoLine = property(
     ),
   ),
   {
-    doc: 'What the vehicle carries, from where to where along it. Weight and place may be ranges: the worst case is checked.',
+    doc: term('doc.vehicle-type--cargo'),
     example: 'cargo 36,000 to 42,000 lb from 4 ft to 48 ft',
     repeatable: true,
   },
@@ -77,7 +85,7 @@ export const cargoLine = property(
 export const vehicleType: BlockSchema = {
   keyword: 'vehicle type',
   within: ['file'],
-  doc: 'A kind of vehicle, described once and used by many plans. A type may extend another and change what differs.',
+  doc: term('doc.vehicle-type'),
   example: 'vehicle type FlatTrailer : SemiTrailer {\n  length 48 ft\n}',
   head: {
     name: 'required',
@@ -92,7 +100,7 @@ export const vehicleType: BlockSchema = {
 
 export const vehicleProperties = {
   at: property('at', place, {
-    doc: 'Where the middle of its front stands: back from the front of the main vehicle, and to which side. The main vehicle needs none.',
+    doc: term('doc.vehicle--at'),
     example: 'at 24 ft, driver side 2 ft',
   }),
   heading: property(
@@ -105,7 +113,7 @@ export const vehicleProperties = {
       quantity('angle', 'angle'),
     ),
     {
-      doc: 'Which way it points, against the main vehicle. An angle turns its front toward the driver side of the main vehicle.',
+      doc: term('doc.vehicle--heading'),
       example: 'heading opposite',
     },
   ),
@@ -117,7 +125,7 @@ export const vehicleProperties = {
       sequence(word('on its'), choice('side', ...sides)),
       flag('roof', 'on its roof'),
     ),
-    { doc: 'How it lies.', example: 'position on its driver side' },
+    { doc: term('doc.vehicle--position'), example: 'position on its driver side' },
   ),
   rests: property(
     'rests on',
@@ -133,7 +141,7 @@ export const vehicleProperties = {
       ),
     ),
     {
-      doc: 'What it stands on, where that is not the ground: the height of a dock, and which stretch of the vehicle is on it.',
+      doc: term('doc.vehicle--rests-on'),
       example: 'rests on dock 48 in from 0 ft to 20 ft',
     },
   ),
@@ -151,21 +159,21 @@ export const vehicleProperties = {
       ),
     ),
     {
-      doc: 'The other vehicle rests on this one, at that part. This one is then the lower and is stabilized first.',
+      doc: term('doc.vehicle--bears'),
       example: 'bears trailer at rail',
       repeatable: true,
     },
   ),
   coupled: property('coupled to', reference('to', 'vehicle'), {
-    doc: 'Its kingpin sits on the fifth wheel of that vehicle.',
+    doc: term('doc.vehicle--coupled-to'),
     example: 'coupled to tractor',
   }),
   brakes: property('brakes', choice('brakes', 'set', 'released', 'unknown'), {
-    doc: 'Parking brakes.',
+    doc: term('doc.vehicle--brakes'),
     example: 'brakes set',
   }),
   tire: property('no tire at', sequence(reference('axle', 'axle'), andThen(choice('side', ...sides))), {
-    doc: 'A wheel that is lost, flat or off the ground. Without a side, both.',
+    doc: term('doc.vehicle--no-tire-at'),
     example: 'no tire at axle 2, driver side',
     repeatable: true,
   }),
@@ -175,7 +183,7 @@ export const vehicleProperties = {
 export const vehicle: BlockSchema = {
   keyword: 'vehicle',
   within: ['plan'],
-  doc: 'A vehicle as found. The first one in the plan is the main vehicle: places are said from its front.',
+  doc: term('doc.vehicle'),
   example: 'vehicle trailer : VanTrailer53 {\n  cargo 36,000 to 42,000 lb from 4 ft to 48 ft\n}',
   head: { name: 'required', type: { kinds: ['vehicle type'], required: false, extends: false } },
   declares: 'vehicle',

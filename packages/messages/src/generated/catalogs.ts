@@ -3,7 +3,144 @@ import type { HoleKinds as H, NoHoles } from '../values/hole-kinds.js';
 
 /** Every message with its holes and their kinds. */
 export interface MessageHoles {
-  readonly 'cli.caution': NoHoles;
+  readonly 'command.usage': NoHoles;
+  readonly 'command.arguments': NoHoles;
+  readonly 'command.options': NoHoles;
+  readonly 'command.commands': NoHoles;
+  readonly 'command.options-wanted': NoHoles;
+  readonly 'command.command-wanted': NoHoles;
+  readonly 'command.path-wanted': NoHoles;
+  readonly 'command.file-wanted': NoHoles;
+  readonly 'command.format-wanted': NoHoles;
+  readonly 'command.title-wanted': NoHoles;
+  readonly 'command.view-wanted': NoHoles;
+  readonly 'command.name-wanted': NoHoles;
+  readonly 'command.number-wanted': NoHoles;
+  readonly 'command.loss-wanted': NoHoles;
+  readonly 'command.theme-wanted': NoHoles;
+  readonly 'command.rule-wanted': NoHoles;
+  readonly 'command.language-wanted': NoHoles;
+  readonly 'command.units-wanted': NoHoles;
+  readonly 'command.choices': { readonly choices: H['list'] };
+  readonly 'command.default': { readonly value: H['name'] };
+  readonly 'command.version': NoHoles;
+  readonly 'command.help': NoHoles;
+  readonly 'command.help-of': NoHoles;
+  readonly 'command.language': NoHoles;
+  readonly 'command.units': NoHoles;
+  readonly 'command.paths': NoHoles;
+  readonly 'command.plan-file': NoHoles;
+  readonly 'command.lesson-file': NoHoles;
+  readonly 'command.output': NoHoles;
+  readonly 'command.plan': NoHoles;
+  readonly 'command.check-summary': NoHoles;
+  readonly 'command.check': NoHoles;
+  readonly 'command.format': NoHoles;
+  readonly 'command.test-summary': NoHoles;
+  readonly 'command.test': NoHoles;
+  readonly 'command.quiet': NoHoles;
+  readonly 'command.draw-summary': NoHoles;
+  readonly 'command.draw': NoHoles;
+  readonly 'command.view': NoHoles;
+  readonly 'command.subject': NoHoles;
+  readonly 'command.stage': NoHoles;
+  readonly 'command.lost': NoHoles;
+  readonly 'command.theme': NoHoles;
+  readonly 'command.every': NoHoles;
+  readonly 'command.sheet-summary': NoHoles;
+  readonly 'command.sheet': NoHoles;
+  readonly 'command.calculations': NoHoles;
+  readonly 'command.materials-summary': NoHoles;
+  readonly 'command.materials': NoHoles;
+  readonly 'command.lesson-summary': NoHoles;
+  readonly 'command.lesson': NoHoles;
+  readonly 'command.key': NoHoles;
+  readonly 'command.explain-summary': NoHoles;
+  readonly 'command.explain': NoHoles;
+  readonly 'command.rule': NoHoles;
+  readonly 'command.see-help': NoHoles;
+  readonly 'command.unknown-command': { readonly word: H['name'] };
+  readonly 'command.unknown-option': { readonly word: H['name'] };
+  readonly 'command.missing-argument': { readonly word: H['name'] };
+  readonly 'command.missing-value': { readonly word: H['name'] };
+  readonly 'command.unknown-value': { readonly option: H['name']; readonly value: H['name']; readonly values: H['list'] };
+  readonly 'command.too-many': NoHoles;
+  readonly 'command.not-understood': { readonly text: H['name'] };
+  readonly 'command.revision-wanted': NoHoles;
+  readonly 'command.later-wanted': NoHoles;
+  readonly 'command.folder-wanted': NoHoles;
+  readonly 'command.compare-summary': NoHoles;
+  readonly 'command.compare': NoHoles;
+  readonly 'command.compare-before': NoHoles;
+  readonly 'command.compare-after': NoHoles;
+  readonly 'command.compare-in': NoHoles;
+  readonly 'command.fix-summary': NoHoles;
+  readonly 'command.fix': NoHoles;
+  readonly 'command.dry-run': NoHoles;
+  readonly 'compare.title': { readonly before: H['name']; readonly after: H['name'] };
+  readonly 'compare.title-here': { readonly before: H['name'] };
+  readonly 'compare.no-change': NoHoles;
+  readonly 'compare.compared': { readonly count: H['count'] };
+  readonly 'compare.worse': { readonly count: H['count'] };
+  readonly 'compare.added': NoHoles;
+  readonly 'compare.removed': NoHoles;
+  readonly 'compare.renamed-from': { readonly name: H['name'] };
+  readonly 'compare.moved-from': { readonly path: H['name'] };
+  readonly 'compare.line': { readonly before: H['name']; readonly after: H['name'] };
+  readonly 'compare.unsafe': NoHoles;
+  readonly 'compare.not-checked': NoHoles;
+  readonly 'compare.no-danger': NoHoles;
+  readonly 'compare.no-plan': NoHoles;
+  readonly 'compare.verdict': { readonly before: H['message']; readonly after: H['message'] };
+  readonly 'compare.finding-new': NoHoles;
+  readonly 'compare.finding-gone': NoHoles;
+  readonly 'compare.finding-worse': NoHoles;
+  readonly 'compare.finding-better': NoHoles;
+  readonly 'compare.finding-accepted': NoHoles;
+  readonly 'compare.finding-no-longer-accepted': NoHoles;
+  readonly 'compare.figures': NoHoles;
+  readonly 'compare.by': { readonly by: H['quantity'] };
+  readonly 'compare.by-more': { readonly by: H['quantity'] };
+  readonly 'compare.by-less': { readonly by: H['quantity'] };
+  readonly 'compare.findings': NoHoles;
+  readonly 'compare.stock': NoHoles;
+  readonly 'compare.changes': NoHoles;
+  readonly 'compare.needed': { readonly item: H['phrase']; readonly before: H['count']; readonly after: H['count'] };
+  readonly 'compare.short': { readonly short: H['count'] };
+  readonly 'compare.needed-unknown': { readonly item: H['phrase'] };
+  readonly 'compare.more-figures': { readonly count: H['count'] };
+  readonly 'compare.text-lines-alone': NoHoles;
+  readonly 'compare.by-use': NoHoles;
+  readonly 'compare.before': NoHoles;
+  readonly 'compare.after': NoHoles;
+  readonly 'compare.drawing': NoHoles;
+  readonly 'compare.element': NoHoles;
+  readonly 'compare.figure': NoHoles;
+  readonly 'compare.change': NoHoles;
+  readonly 'compare.rule': NoHoles;
+  readonly 'compare.message': NoHoles;
+  readonly 'compare.plans': NoHoles;
+  readonly 'compare.verdict-heading': NoHoles;
+  readonly 'compare.not-all-compared': NoHoles;
+  readonly 'compare.no-git': NoHoles;
+  readonly 'compare.no-repository': NoHoles;
+  readonly 'compare.no-revision': NoHoles;
+  readonly 'compare.git-failed': NoHoles;
+  readonly 'compare.looser': NoHoles;
+  readonly 'compare.limit-changed': NoHoles;
+  readonly 'compare.limit': { readonly policy: H['name']; readonly limit: H['name'] };
+  readonly 'fix.nothing-to-do': NoHoles;
+  readonly 'fix.step': { readonly number: H['count']; readonly title: H['phrase'] };
+  readonly 'fix.unsafe': { readonly before: H['count']; readonly after: H['count'] };
+  readonly 'fix.left': NoHoles;
+  readonly 'fix.no-fix': { readonly count: H['count'] };
+  readonly 'fix.all-safe': { readonly count: H['count'] };
+  readonly 'fix.expectation': NoHoles;
+  readonly 'handout.key-title': { readonly lesson: H['name'] };
+  readonly 'handout.not-whole': NoHoles;
+  readonly 'handout.student': { readonly points: H['count'] };
+  readonly 'handout.points': { readonly points: H['count'] };
+  readonly 'handout.no-key': { readonly why: H['message'] };
   readonly 'cli.could-not-read': NoHoles;
   readonly 'cli.could-not-run': NoHoles;
   readonly 'cli.error': NoHoles;
@@ -68,6 +205,348 @@ export interface MessageHoles {
   readonly 'cli.no-plan-file': NoHoles;
   readonly 'cli.input-empty': NoHoles;
   readonly 'cli.no-plan': NoHoles;
+  readonly 'cli.input-too-large': NoHoles;
+  readonly 'cli.input-not-text': NoHoles;
+  readonly 'cli.written-lacks': NoHoles;
+  readonly 'cli.nothing-to-draw': { readonly path: H['name'] };
+  readonly 'cli.no-lesson': { readonly path: H['name'] };
+  readonly 'cli.no-key': { readonly exercise: H['text']; readonly why: H['message'] };
+  readonly 'cli.quoted': { readonly text: H['name'] };
+  readonly 'cli.no-plan-named': { readonly plan: H['name']; readonly plans: H['list'] };
+  readonly 'cli.no-stage': { readonly stage: H['name']; readonly last: H['name'] };
+  readonly 'cli.no-view': { readonly word: H['name'] };
+  readonly 'cli.no-theme': { readonly word: H['name'] };
+  readonly 'cli.no-support': { readonly word: H['name'] };
+  readonly 'cli.no-loss': { readonly word: H['name'] };
+  readonly 'cli.plan-has-none': NoHoles;
+  readonly 'cli.there-are': { readonly names: H['list'] };
+  readonly 'cli.which-folder': NoHoles;
+  readonly 'cli.broke': { readonly why: H['name'] };
+  readonly 'cli.output-fault': { readonly why: H['name'] };
+  readonly 'field-sheet.policy': { readonly policy: H['name'] };
+  readonly 'field-sheet.policy-of': { readonly policy: H['name']; readonly authority: H['name'] };
+  readonly 'field-sheet.findings': NoHoles;
+  readonly 'field-sheet.no-findings': NoHoles;
+  readonly 'field-sheet.not-checked': NoHoles;
+  readonly 'field-sheet.accepted': { readonly by: H['name']; readonly until: H['name']; readonly reason: H['name']; readonly message: H['phrase'] };
+  readonly 'field-sheet.push': { readonly least: H['name'] };
+  readonly 'field-sheet.push-toward': { readonly least: H['name']; readonly direction: H['phrase'] };
+  readonly 'field-sheet.lies-on-ground': { readonly grip: H['name']; readonly source: H['name'] };
+  readonly 'field-sheet.supports': NoHoles;
+  readonly 'field-sheet.losses': NoHoles;
+  readonly 'field-sheet.order-of-work': NoHoles;
+  readonly 'field-sheet.changes-on-scene': NoHoles;
+  readonly 'field-sheet.as-found': NoHoles;
+  readonly 'field-sheet.from-caches': NoHoles;
+  readonly 'field-sheet.assumptions': NoHoles;
+  readonly 'field-sheet.looser': NoHoles;
+  readonly 'field-sheet.looser-reason': { readonly limit: H['name']; readonly reason: H['name'] };
+  readonly 'field-sheet.looser-no-reason': { readonly limit: H['name'] };
+  readonly 'field-sheet.losses-not-run': NoHoles;
+  readonly 'field-sheet.as-built': NoHoles;
+  readonly 'field-sheet.not-stable': NoHoles;
+  readonly 'field-sheet.smaller-cases': { readonly cases: H['name'] };
+  readonly 'field-sheet.nothing-holds': { readonly free: H['phrase'] };
+  readonly 'field-sheet.carry-nothing': NoHoles;
+  readonly 'field-sheet.the-load': NoHoles;
+  readonly 'field-sheet.calculations': NoHoles;
+  readonly 'field-sheet.calculations-not-run': NoHoles;
+  readonly 'field-sheet.case-corner': { readonly title: H['phrase']; readonly corner: H['phrase'] };
+  readonly 'field-sheet.idle-contacts': { readonly contacts: H['name'] };
+  readonly 'field-sheet.support': NoHoles;
+  readonly 'field-sheet.how': NoHoles;
+  readonly 'field-sheet.height': NoHoles;
+  readonly 'field-sheet.height-limit': NoHoles;
+  readonly 'field-sheet.load': NoHoles;
+  readonly 'field-sheet.capacity': NoHoles;
+  readonly 'field-sheet.use': NoHoles;
+  readonly 'field-sheet.crib-build': { readonly courses: H['name']; readonly timber: H['name']; readonly length: H['name']; readonly lengthwise: H['name']; readonly crosswise: H['name'] };
+  readonly 'field-sheet.crib-build-solid': { readonly courses: H['name']; readonly timber: H['name']; readonly length: H['name']; readonly lengthwise: H['name']; readonly crosswise: H['name'] };
+  readonly 'field-sheet.no-lock': NoHoles;
+  readonly 'field-sheet.no-steps': NoHoles;
+  readonly 'field-sheet.crew': { readonly crew: H['name'] };
+  readonly 'field-sheet.done-at': { readonly time: H['name'] };
+  readonly 'field-sheet.total': NoHoles;
+  readonly 'field-sheet.peak-crew': { readonly crew: H['name'] };
+  readonly 'field-sheet.no-cache': NoHoles;
+  readonly 'field-sheet.of-carried': { readonly amount: H['name'] };
+  readonly 'field-sheet.short': { readonly amount: H['name'] };
+  readonly 'field-sheet.body': { readonly name: H['name']; readonly weight: H['name']; readonly back: H['name']; readonly height: H['name'] };
+  readonly 'field-sheet.ground-facing': { readonly ground: H['message']; readonly facing: H['message'] };
+  readonly 'piece.vehicle': { readonly name: H['name'] };
+  readonly 'piece.center-of-gravity': { readonly name: H['name']; readonly place: H['name'] };
+  readonly 'piece.contacts-from-above': NoHoles;
+  readonly 'piece.contact-name': { readonly number: H['name']; readonly part: H['text']; readonly load: H['name']; readonly capacity: H['name']; readonly use: H['name'] };
+  readonly 'piece.nothing': NoHoles;
+  readonly 'piece.too-high': { readonly amount: H['name'] };
+  readonly 'piece.contact': NoHoles;
+  readonly 'piece.meets': NoHoles;
+  readonly 'piece.now': NoHoles;
+  readonly 'piece.load-at-most': NoHoles;
+  readonly 'piece.worst': NoHoles;
+  readonly 'piece.capacity': NoHoles;
+  readonly 'piece.use': NoHoles;
+  readonly 'piece.none': NoHoles;
+  readonly 'piece.not-counted': NoHoles;
+  readonly 'piece.not-worked-out': NoHoles;
+  readonly 'piece.course-lengthwise': { readonly number: H['name']; readonly timbers: H['name'] };
+  readonly 'piece.course-crosswise': { readonly number: H['name']; readonly timbers: H['name'] };
+  readonly 'piece.course-solid-lengthwise': { readonly number: H['name']; readonly timbers: H['name'] };
+  readonly 'piece.course-solid-crosswise': { readonly number: H['name']; readonly timbers: H['name'] };
+  readonly 'piece.course-by-course': NoHoles;
+  readonly 'piece.from-driver-side': NoHoles;
+  readonly 'piece.from-behind': NoHoles;
+  readonly 'piece.seen': { readonly crib: H['name']; readonly from: H['message'] };
+  readonly 'piece.with-shims': { readonly height: H['name'] };
+  readonly 'piece.limit': { readonly limit: H['name'] };
+  readonly 'piece.egress': { readonly name: H['name']; readonly width: H['name'] };
+  readonly 'piece.egress-goes-on': { readonly name: H['name']; readonly width: H['name'] };
+  readonly 'piece.driver-side': NoHoles;
+  readonly 'piece.passenger-side': NoHoles;
+  readonly 'piece.far-side': NoHoles;
+  readonly 'piece.not-checked': { readonly message: H['phrase'] };
+  readonly 'piece.grade-not-stated': { readonly surface: H['name'] };
+  readonly 'piece.direction-not-stated': { readonly surface: H['name']; readonly grade: H['name'] };
+  readonly 'piece.level': { readonly surface: H['name'] };
+  readonly 'piece.slopes-front': { readonly surface: H['name']; readonly grade: H['name'] };
+  readonly 'piece.slopes-rear': { readonly surface: H['name']; readonly grade: H['name'] };
+  readonly 'piece.slopes-driver': { readonly surface: H['name']; readonly grade: H['name'] };
+  readonly 'piece.slopes-passenger': { readonly surface: H['name']; readonly grade: H['name'] };
+  readonly 'piece.faces-north': NoHoles;
+  readonly 'piece.faces-northeast': NoHoles;
+  readonly 'piece.faces-east': NoHoles;
+  readonly 'piece.faces-southeast': NoHoles;
+  readonly 'piece.faces-south': NoHoles;
+  readonly 'piece.faces-southwest': NoHoles;
+  readonly 'piece.faces-west': NoHoles;
+  readonly 'piece.faces-northwest': NoHoles;
+  readonly 'piece.north': { readonly facing: H['message'] };
+  readonly 'piece.north-letter': NoHoles;
+  readonly 'piece.front': NoHoles;
+  readonly 'piece.contact-width': NoHoles;
+  readonly 'piece.crib-height': NoHoles;
+  readonly 'piece.height-and-limit': { readonly cribs: H['name']; readonly height: H['name']; readonly limit: H['name'] };
+  readonly 'piece.height-limit-not-known': { readonly cribs: H['name']; readonly height: H['name'] };
+  readonly 'piece.crib-words': { readonly words: H['name'] };
+  readonly 'piece.legend-vehicle': NoHoles;
+  readonly 'piece.legend-part': NoHoles;
+  readonly 'piece.legend-timber': NoHoles;
+  readonly 'piece.legend-strut': NoHoles;
+  readonly 'piece.legend-tie': NoHoles;
+  readonly 'piece.legend-anchor': NoHoles;
+  readonly 'piece.legend-chock': NoHoles;
+  readonly 'piece.legend-pad': NoHoles;
+  readonly 'piece.legend-egress': NoHoles;
+  readonly 'piece.legend-center': NoHoles;
+  readonly 'piece.legend-load': NoHoles;
+  readonly 'piece.legend-later': NoHoles;
+  readonly 'piece.legend-unsafe': NoHoles;
+  readonly 'piece.legend-warning': NoHoles;
+  readonly 'piece.legend-note': NoHoles;
+  readonly 'piece.top-of': { readonly name: H['name'] };
+  readonly 'piece.load': { readonly element: H['phrase']; readonly load: H['name'] };
+  readonly 'piece.load-before': { readonly element: H['phrase']; readonly load: H['name']; readonly before: H['name'] };
+  readonly 'piece.moved-title': NoHoles;
+  readonly 'piece.before': NoHoles;
+  readonly 'piece.after': NoHoles;
+  readonly 'piece.lost': NoHoles;
+  readonly 'piece.not-known': NoHoles;
+  readonly 'piece.smaller-changes': { readonly contacts: H['name'] };
+  readonly 'piece.spoken-height': { readonly height: H['name'] };
+  readonly 'piece.spoken-angle': { readonly angle: H['name'] };
+  readonly 'piece.spoken-load': { readonly load: H['name'] };
+  readonly 'piece.spoken-capacity': { readonly capacity: H['name'] };
+  readonly 'piece.spoken-use': { readonly use: H['name'] };
+  readonly 'piece.being-placed': NoHoles;
+  readonly 'piece.placed-later': NoHoles;
+  readonly 'piece.taken-as-lost': NoHoles;
+  readonly 'piece.accepted': { readonly by: H['name']; readonly message: H['phrase'] };
+  readonly 'piece.could-not-run': { readonly message: H['phrase'] };
+  readonly 'piece.danger': { readonly message: H['phrase'] };
+  readonly 'piece.warning': { readonly message: H['phrase'] };
+  readonly 'piece.note': { readonly message: H['phrase'] };
+  readonly 'piece.required': { readonly share: H['name'] };
+  readonly 'piece.push-name': { readonly direction: H['message']; readonly force: H['name']; readonly share: H['name'] };
+  readonly 'piece.push-name-fails': { readonly direction: H['message']; readonly force: H['name']; readonly share: H['name']; readonly how: H['phrase'] };
+  readonly 'piece.toward-front': NoHoles;
+  readonly 'piece.toward-rear': NoHoles;
+  readonly 'piece.toward-driver': NoHoles;
+  readonly 'piece.toward-passenger': NoHoles;
+  readonly 'piece.way-front': NoHoles;
+  readonly 'piece.way-rear': NoHoles;
+  readonly 'piece.way-driver': NoHoles;
+  readonly 'piece.way-passenger': NoHoles;
+  readonly 'piece.way-between': { readonly way: H['message']; readonly degrees: H['name']; readonly to: H['message'] };
+  readonly 'piece.figure': NoHoles;
+  readonly 'piece.value': NoHoles;
+  readonly 'piece.kind': NoHoles;
+  readonly 'piece.lock': NoHoles;
+  readonly 'piece.none-stated': NoHoles;
+  readonly 'piece.governing-case': { readonly case: H['phrase'] };
+  readonly 'piece.length': { readonly length: H['name'] };
+  readonly 'piece.load-not-known': NoHoles;
+  readonly 'piece.no-tie': NoHoles;
+  readonly 'piece.pull-not-known': { readonly name: H['name'] };
+  readonly 'piece.pulls': { readonly name: H['name']; readonly pull: H['name'] };
+  readonly 'piece.tie-name': { readonly words: H['name'] };
+  readonly 'piece.now-at-most': { readonly load: H['name'] };
+  readonly 'piece.now-load': { readonly load: H['name'] };
+  readonly 'piece.at-most': { readonly load: H['name'] };
+  readonly 'piece.at-most-use': { readonly load: H['name']; readonly use: H['name'] };
+  readonly 'piece.over-limit': NoHoles;
+  readonly 'piece.near-limit': NoHoles;
+  readonly 'piece.under-limit': NoHoles;
+  readonly 'piece.legend-under': NoHoles;
+  readonly 'piece.legend-near': NoHoles;
+  readonly 'piece.height-over-limit': { readonly height: H['name']; readonly limit: H['name'] };
+  readonly 'sheet.no-room': { readonly labels: H['list'] };
+  readonly 'sheet.measured-from': NoHoles;
+  readonly 'site.heading': NoHoles;
+  readonly 'site.address': { readonly address: H['name'] };
+  readonly 'site.contact': { readonly contact: H['phrase'] };
+  readonly 'site.access': { readonly access: H['phrase'] };
+  readonly 'site.hazard': { readonly hazard: H['phrase'] };
+  readonly 'site.dock': { readonly dock: H['name']; readonly facts: H['list'] };
+  readonly 'site.height': { readonly height: H['quantity'] };
+  readonly 'site.height-not-stated': NoHoles;
+  readonly 'site.doors': { readonly doors: H['name'] };
+  readonly 'site.apron': { readonly grade: H['quantity'] };
+  readonly 'site.surfaces': { readonly surfaces: H['phrase'] };
+  readonly 'site.fleet': { readonly fleet: H['phrase'] };
+  readonly 'site.responding': { readonly units: H['phrase'] };
+  readonly 'site.other-plans': { readonly plans: H['phrase'] };
+  readonly 'view.top': NoHoles;
+  readonly 'view.top-shows': NoHoles;
+  readonly 'view.top-title': NoHoles;
+  readonly 'view.side': NoHoles;
+  readonly 'view.side-shows': NoHoles;
+  readonly 'view.side-title': NoHoles;
+  readonly 'view.end': NoHoles;
+  readonly 'view.end-shows': NoHoles;
+  readonly 'view.end-title': NoHoles;
+  readonly 'view.crib': NoHoles;
+  readonly 'view.crib-shows': NoHoles;
+  readonly 'view.crib-title': { readonly name: H['name'] };
+  readonly 'view.crib-spoken': { readonly name: H['name'] };
+  readonly 'view.strut': NoHoles;
+  readonly 'view.strut-shows': NoHoles;
+  readonly 'view.strut-title': { readonly name: H['name'] };
+  readonly 'view.strut-spoken': { readonly name: H['name'] };
+  readonly 'view.side-push': NoHoles;
+  readonly 'view.side-push-shows': NoHoles;
+  readonly 'view.side-push-title': NoHoles;
+  readonly 'view.side-push-spoken': NoHoles;
+  readonly 'view.heights': NoHoles;
+  readonly 'view.heights-shows': NoHoles;
+  readonly 'view.heights-title': NoHoles;
+  readonly 'view.utilization': NoHoles;
+  readonly 'view.utilization-shows': NoHoles;
+  readonly 'view.utilization-title': NoHoles;
+  readonly 'view.timeline': NoHoles;
+  readonly 'view.timeline-shows': NoHoles;
+  readonly 'view.timeline-title': NoHoles;
+  readonly 'view.ground': NoHoles;
+  readonly 'view.ground-shows': NoHoles;
+  readonly 'view.ground-title': NoHoles;
+  readonly 'view.three-d': NoHoles;
+  readonly 'view.three-d-shows': NoHoles;
+  readonly 'view.three-d-title': NoHoles;
+  readonly 'view.no-drawing': NoHoles;
+  readonly 'view.no-such-view': { readonly view: H['name'] };
+  readonly 'view.waits': NoHoles;
+  readonly 'view.nothing-to-show': { readonly view: H['message'] };
+  readonly 'view.failed': { readonly view: H['message']; readonly reason: H['name'] };
+  readonly 'view.not-checked': NoHoles;
+  readonly 'view.not-checked-spoken': NoHoles;
+  readonly 'view.not-whole': NoHoles;
+  readonly 'view.not-read': { readonly file: H['name']; readonly line: H['name']; readonly problem: H['phrase'] };
+  readonly 'view.and-more': { readonly more: H['name'] };
+  readonly 'view.names-and-more': { readonly names: H['name']; readonly more: H['name'] };
+  readonly 'view.stage': { readonly number: H['name']; readonly total: H['name']; readonly title: H['phrase']; readonly crew?: H['message']; readonly duration?: H['message'] };
+  readonly 'view.comma-crew': { readonly crew: H['name'] };
+  readonly 'view.comma-duration': { readonly duration: H['name'] };
+  readonly 'view.what-if-rests': { readonly loss: H['phrase'] };
+  readonly 'view.what-if-free': { readonly loss: H['phrase']; readonly free: H['phrase'] };
+  readonly 'view.unsafe-if': { readonly loss: H['phrase']; readonly free: H['phrase'] };
+  readonly 'view.the-load': NoHoles;
+  readonly 'view.unsafe': NoHoles;
+  readonly 'view.not-checked-names': NoHoles;
+  readonly 'view.the-plan': NoHoles;
+  readonly 'view.the-ground': NoHoles;
+  readonly 'view.the-order': NoHoles;
+  readonly 'view.the-size-up': NoHoles;
+  readonly 'view.step': { readonly number: H['name'] };
+  readonly 'view.timber': NoHoles;
+  readonly 'view.end-of-a-timber': NoHoles;
+  readonly 'view.wedges': NoHoles;
+  readonly 'view.strut-sign': NoHoles;
+  readonly 'view.tie-sign': NoHoles;
+  readonly 'view.force': NoHoles;
+  readonly 'view.allowed-angles': NoHoles;
+  readonly 'view.limit': NoHoles;
+  readonly 'view.chosen-crib': NoHoles;
+  readonly 'view.own-limit': NoHoles;
+  readonly 'view.unsafe-sign': NoHoles;
+  readonly 'view.not-known': NoHoles;
+  readonly 'view.holds-share': NoHoles;
+  readonly 'view.policy-requires': NoHoles;
+  readonly 'view.less-than-required': NoHoles;
+  readonly 'view.takes-this-long': NoHoles;
+  readonly 'view.critical-sign': NoHoles;
+  readonly 'view.may-take-longer': NoHoles;
+  readonly 'view.allowable-bearing': NoHoles;
+  readonly 'view.unsafe-or-not-known': NoHoles;
+  readonly 'view.hidden-behind': NoHoles;
+  readonly 'view.front': NoHoles;
+  readonly 'view.ground-surface': { readonly surface: H['name'] };
+  readonly 'view.ground-row': { readonly element: H['text']; readonly pressure: H['name']; readonly allowable: H['name'] };
+  readonly 'view.ground-bar': NoHoles;
+  readonly 'view.load-over-area': NoHoles;
+  readonly 'view.pressure-not-known': NoHoles;
+  readonly 'view.allowable-not-known': NoHoles;
+  readonly 'view.allowable': { readonly allowable: H['name'] };
+  readonly 'view.pad-needed': { readonly size: H['name'] };
+  readonly 'view.ground-row-name': { readonly element: H['text']; readonly calculation: H['name']; readonly allowable: H['name']; readonly pad?: H['message'] };
+  readonly 'view.comma-pad-needed': { readonly size: H['name'] };
+  readonly 'view.all-contacts': NoHoles;
+  readonly 'view.some-contacts': NoHoles;
+  readonly 'view.one-contact': NoHoles;
+  readonly 'view.ratio-limit': { readonly contacts: H['message']; readonly ratio: H['name'] };
+  readonly 'view.ratio-limit-name': { readonly contacts: H['message']; readonly ratio: H['name'] };
+  readonly 'view.push-toward': NoHoles;
+  readonly 'view.holds-up-to': NoHoles;
+  readonly 'view.share': NoHoles;
+  readonly 'view.push-facts': { readonly height: H['name']; readonly least: H['name'] };
+  readonly 'view.fails-first': { readonly how: H['phrase'] };
+  readonly 'view.push-no-promise': NoHoles;
+  readonly 'view.lies-on-ground': { readonly grip: H['name']; readonly source: H['name'] };
+  readonly 'view.least-push': { readonly least: H['name'] };
+  readonly 'view.toward-share': { readonly direction: H['text']; readonly share: H['name'] };
+  readonly 'view.use-limit': { readonly limit: H['name'] };
+  readonly 'view.use-not-known': { readonly support: H['text'] };
+  readonly 'view.use-spoken': { readonly support: H['text']; readonly use: H['name'] };
+  readonly 'view.use-spoken-case': { readonly support: H['text']; readonly use: H['name']; readonly case: H['phrase'] };
+  readonly 'view.use-inputs-missing': NoHoles;
+  readonly 'view.load-of-capacity': { readonly load: H['name']; readonly capacity: H['name'] };
+  readonly 'view.load-not-known-capacity': { readonly capacity: H['name'] };
+  readonly 'view.worst-contact': { readonly calculation: H['name'] };
+  readonly 'view.use-row-name': { readonly support: H['text']; readonly numbers: H['name']; readonly use: H['name']; readonly level: H['message'] };
+  readonly 'view.crew-of': { readonly crew: H['name'] };
+  readonly 'view.step-name': { readonly number: H['name']; readonly work: H['phrase']; readonly start: H['name']; readonly end: H['name']; readonly crew?: H['message']; readonly critical?: H['message'] };
+  readonly 'view.comma-critical': NoHoles;
+  readonly 'view.step-spoken': { readonly number: H['name']; readonly work: H['phrase']; readonly start: H['name']; readonly end: H['name']; readonly crew?: H['message']; readonly critical?: H['message'] };
+  readonly 'view.comma-critical-spoken': NoHoles;
+  readonly 'spoken.placed': { readonly thing: H['name']; readonly back: H['name']; readonly side: H['text'] };
+  readonly 'spoken.centerline': NoHoles;
+  readonly 'spoken.driver-side': { readonly distance: H['name'] };
+  readonly 'spoken.passenger-side': { readonly distance: H['name'] };
+  readonly 'spoken.loads-finished': NoHoles;
+  readonly 'spoken.loads-at-stage': NoHoles;
+  readonly 'spoken.loads-if-lost': { readonly loss: H['phrase'] };
+  readonly 'spoken.no-load': { readonly elements: H['list'] };
+  readonly 'spoken.lock-pinned': NoHoles;
+  readonly 'spoken.lock-collar': NoHoles;
+  readonly 'spoken.lock-pump-only': NoHoles;
   readonly 'expectation.safe': NoHoles;
   readonly 'expectation.finding': { readonly rule: H['name']; readonly on: H['text'] };
   readonly 'expectation.finding-anywhere': { readonly rule: H['name'] };
@@ -80,6 +559,8 @@ export interface MessageHoles {
   readonly 'expectation.no-figure': { readonly figure: H['name']; readonly on: H['text'] };
   readonly 'expectation.figure-is': { readonly figure: H['name']; readonly value: H['quantity'] };
   readonly 'expectation.partial': NoHoles;
+  readonly 'caution.heading': NoHoles;
+  readonly 'caution.text': NoHoles;
   readonly 'packing.fix-both': { readonly courses: H['name']; readonly shims: H['name'] };
   readonly 'packing.fix-courses': { readonly courses: H['name'] };
   readonly 'packing.use-both': { readonly courses: H['name']; readonly shims: H['name'] };
@@ -231,8 +712,32 @@ export interface MessageHoles {
   readonly 'figure.rating-of-part': { readonly part: H['name'] };
   readonly 'figure.overlap-of-part-and-timber': NoHoles;
   readonly 'figure.bearing-of-part-on-timber': NoHoles;
+  readonly 'reference.title': NoHoles;
+  readonly 'reference.how-to-read': NoHoles;
+  readonly 'reference.file': NoHoles;
+  readonly 'reference.blocks': { readonly blocks: H['list'] };
+  readonly 'reference.blocks-inside': { readonly blocks: H['list'] };
+  readonly 'reference.lines-of': { readonly block: H['name'] };
+  readonly 'reference.let-and-patterns': NoHoles;
+  readonly 'reference.goes': { readonly places: H['list'] };
+  readonly 'reference.at-the-top': NoHoles;
+  readonly 'reference.in-block': { readonly block: H['name'] };
+  readonly 'reference.required': NoHoles;
+  readonly 'reference.repeatable': NoHoles;
+  readonly 'reference.numbered-lines': NoHoles;
+  readonly 'reference.number': NoHoles;
+  readonly 'reference.or-a-range': { readonly quantity: H['phrase'] };
+  readonly 'reference.part': NoHoles;
+  readonly 'reference.name-of': { readonly what: H['message'] };
+  readonly 'reference.date': NoHoles;
+  readonly 'reference.size': NoHoles;
+  readonly 'reference.name-of-a-check': NoHoles;
+  readonly 'reference.calculation': NoHoles;
+  readonly 'reference.name-is-value': NoHoles;
+  readonly 'reference.value': NoHoles;
   readonly 'place.in-a': { readonly keyword: H['name'] };
   readonly 'place.in-an': { readonly keyword: H['name'] };
+  readonly 'place.in-the': { readonly keyword: H['name'] };
   readonly 'place.in-this': { readonly keyword: H['name'] };
   readonly 'place.in-named': { readonly block: H['name'] };
   readonly 'place.top': NoHoles;
@@ -280,6 +785,7 @@ export interface MessageHoles {
   readonly 'expected.name-value': NoHoles;
   readonly 'expected.name-group': NoHoles;
   readonly 'expected.name-mount': NoHoles;
+  readonly 'expected.name-part': NoHoles;
   readonly 'expected.text-title': NoHoles;
   readonly 'expected.text-table-or-section': NoHoles;
   readonly 'expected.text-what-is-remembered': NoHoles;
@@ -302,13 +808,22 @@ export interface MessageHoles {
   readonly 'expected.text-crew': NoHoles;
   readonly 'expected.text-what-was-found': NoHoles;
   readonly 'expected.text-why-not': NoHoles;
-  readonly 'language.brace-not-closed': NoHoles;
+  readonly 'language.brace-not-closed': { readonly block: H['name'] };
   readonly 'language.brace-not-closed--fix': NoHoles;
+  readonly 'language.brace-not-closed--word': { readonly block: H['name']; readonly text: H['name'] };
+  readonly 'language.brace-bracket': { readonly text: H['name'] };
+  readonly 'language.brace-bracket--fix': NoHoles;
+  readonly 'language.brace-twice': NoHoles;
   readonly 'language.brace-stray': NoHoles;
   readonly 'language.brace-stray--fix': NoHoles;
-  readonly 'language.brace-not-opened': NoHoles;
+  readonly 'language.brace-not-opened': { readonly block: H['name'] };
   readonly 'language.brace-not-opened--fix': NoHoles;
   readonly 'language.braces-too-deep': { readonly most: H['count'] };
+  readonly 'language.file-not-utf8': NoHoles;
+  readonly 'language.file-not-utf8--utf16': NoHoles;
+  readonly 'language.file-empty': NoHoles;
+  readonly 'language.file-empty--comments': NoHoles;
+  readonly 'language.file-empty--fix': NoHoles;
   readonly 'language.file-too-long': NoHoles;
   readonly 'language.too-many-plans': { readonly most: H['count'] };
   readonly 'language.plan-too-large--vehicles': { readonly count: H['count']; readonly most: H['count'] };
@@ -319,11 +834,29 @@ export interface MessageHoles {
   readonly 'language.part-too-many': { readonly part: H['name']; readonly count: H['count']; readonly most: H['count'] };
   readonly 'language.text-not-closed': NoHoles;
   readonly 'language.text-not-closed--fix': NoHoles;
+  readonly 'language.text-not-opened': NoHoles;
+  readonly 'language.text-not-opened--fix': NoHoles;
+  readonly 'language.text-quote-inside': NoHoles;
   readonly 'language.comment-not-closed': NoHoles;
+  readonly 'language.comment-not-closed--fix': NoHoles;
   readonly 'language.strange-character--quote': NoHoles;
   readonly 'language.strange-character--fix': NoHoles;
   readonly 'language.strange-character--hidden': { readonly character: H['name'] };
   readonly 'language.strange-character--hidden-fix': NoHoles;
+  readonly 'language.strange-character--wide': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.strange-character--wide-fix': NoHoles;
+  readonly 'language.strange-character--remark': { readonly character: H['name'] };
+  readonly 'language.strange-character--remark-fix': NoHoles;
+  readonly 'language.strange-character--ruler': { readonly character: H['name'] };
+  readonly 'language.strange-character--bullet': { readonly character: H['name'] };
+  readonly 'language.strange-character--sentence': NoHoles;
+  readonly 'language.strange-character--about': { readonly character: H['name']; readonly example: H['name'] };
+  readonly 'language.strange-character--period': NoHoles;
+  readonly 'language.strange-character--dash': { readonly character: H['name']; readonly near: H['name'] };
+  readonly 'language.strange-character--pound': { readonly near: H['name'] };
+  readonly 'language.strange-character--and': { readonly near: H['name'] };
+  readonly 'language.strange-character--comma': { readonly character: H['name'] };
+  readonly 'language.strange-character--by': { readonly near: H['name'] };
   readonly 'language.strange-character': { readonly character: H['name'] };
   readonly 'language.unknown-line': { readonly what: H['name']; readonly where: H['message'] };
   readonly 'language.unknown-line--near': { readonly what: H['name']; readonly where: H['message']; readonly near: H['name'] };
@@ -334,6 +867,20 @@ export interface MessageHoles {
   readonly 'language.line-twice': { readonly what: H['name']; readonly where: H['message'] };
   readonly 'language.line-twice--first': NoHoles;
   readonly 'language.line-twice--fix': NoHoles;
+  readonly 'language.line-continued': NoHoles;
+  readonly 'language.line-continued--fix': NoHoles;
+  readonly 'language.name-next-line': { readonly keyword: H['name']; readonly near: H['name'] };
+  readonly 'language.line-joined': { readonly keyword: H['name']; readonly example: H['name'] };
+  readonly 'language.line-joined--fix': NoHoles;
+  readonly 'language.line-joined--comma': NoHoles;
+  readonly 'language.line-joined--comma-fix': NoHoles;
+  readonly 'language.comma-missing': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.comma-missing--fix': NoHoles;
+  readonly 'language.text-unquoted': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.text-unquoted--fix': NoHoles;
+  readonly 'language.block-twice': { readonly what: H['name']; readonly where: H['message'] };
+  readonly 'language.block-twice--first': { readonly what: H['name'] };
+  readonly 'language.block-twice--fix': { readonly what: H['name'] };
   readonly 'language.line-missing': { readonly subject: H['text']; readonly key: H['name']; readonly example: H['name'] };
   readonly 'language.line-missing--fix': { readonly key: H['name'] };
   readonly 'language.line-missing--several': { readonly subject: H['text']; readonly keys: H['list'] };
@@ -351,6 +898,9 @@ export interface MessageHoles {
   readonly 'language.type-missing': { readonly subject: H['text']; readonly kind: H['list']; readonly example: H['name'] };
   readonly 'language.type-missing--fix': { readonly near: H['name'] };
   readonly 'language.type-unexpected': { readonly keyword: H['name'] };
+  readonly 'language.name-spaces': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.type-spaces': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.type-missing--colon': { readonly near: H['name'] };
   readonly 'language.head-unexpected': { readonly text: H['name']; readonly example: H['name'] };
   readonly 'language.word-unexpected': { readonly text: H['name'] };
   readonly 'language.word-unexpected--choices': { readonly text: H['name']; readonly choices: H['list']; readonly example: H['name'] };
@@ -358,6 +908,9 @@ export interface MessageHoles {
   readonly 'language.word-unexpected--and': { readonly text: H['name']; readonly example: H['name'] };
   readonly 'language.word-unexpected--comma': NoHoles;
   readonly 'language.word-unexpected--near': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.word-unexpected--remark': { readonly text: H['name']; readonly example: H['name'] };
+  readonly 'language.word-unexpected--remark-fix': NoHoles;
+  readonly 'language.word-unexpected--filler': { readonly text: H['name']; readonly near: H['name'] };
   readonly 'language.word-unexpected--end': { readonly text: H['name']; readonly example: H['name'] };
   readonly 'language.word-unexpected--fix': { readonly near: H['name'] };
   readonly 'language.word-unexpected--drop': { readonly text: H['name'] };
@@ -375,6 +928,10 @@ export interface MessageHoles {
   readonly 'language.unknown-part': { readonly text: H['name']; readonly vehicle: H['text'] };
   readonly 'language.unknown-part--near': { readonly text: H['name']; readonly vehicle: H['text']; readonly near: H['name'] };
   readonly 'language.unknown-part--choices': { readonly text: H['name']; readonly vehicle: H['text']; readonly choices: H['list'] };
+  readonly 'language.unknown-part--without': { readonly text: H['name']; readonly vehicle: H['text']; readonly type: H['name'] };
+  readonly 'language.unknown-part--without-here': { readonly type: H['name'] };
+  readonly 'language.unknown-part--nothing-to-drop': { readonly text: H['name']; readonly type: H['name'] };
+  readonly 'language.unknown-part--vehicle': { readonly text: H['name']; readonly near: H['name'] };
   readonly 'language.unknown-part--none': { readonly text: H['name']; readonly vehicle: H['text'] };
   readonly 'language.unknown-axle': { readonly text: H['name']; readonly vehicle: H['text'] };
   readonly 'language.unknown-axle--choices': { readonly text: H['name']; readonly vehicle: H['text']; readonly choices: H['list'] };
@@ -399,6 +956,12 @@ export interface MessageHoles {
   readonly 'language.number-malformed--dash': { readonly text: H['name']; readonly near: H['name'] };
   readonly 'language.number-malformed--thousand': { readonly text: H['name']; readonly near: H['name'] };
   readonly 'language.number-malformed--point': { readonly text: H['name']; readonly thousands: H['name']; readonly plain: H['name'] };
+  readonly 'language.number-malformed--space': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.number-malformed--gap': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.number-malformed--letters': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.number-malformed--words': { readonly text: H['name']; readonly near: H['name'] };
+  readonly 'language.number-malformed--about': { readonly text: H['name']; readonly example: H['name'] };
+  readonly 'language.number-malformed--unit-first': { readonly near: H['name'] };
   readonly 'language.number-malformed--fix': { readonly near: H['name'] };
   readonly 'language.unit-missing': { readonly text: H['name']; readonly due: H['list']; readonly example: H['list'] };
   readonly 'language.unit-missing--fix': { readonly near: H['name'] };
@@ -411,7 +974,7 @@ export interface MessageHoles {
   readonly 'language.unit-order--below-zero': { readonly unit: H['name']; readonly before: H['name'] };
   readonly 'language.unit-order--too-many': { readonly most: H['name']; readonly unit: H['name']; readonly before: H['name'] };
   readonly 'language.feet-mark': { readonly near: H['name'] };
-  readonly 'language.feet-mark--fix': { readonly near: H['name'] };
+  readonly 'language.feet-dash': { readonly near: H['name']; readonly minus: H['name'] };
   readonly 'language.wrong-dimension': { readonly text: H['name']; readonly is: H['message']; readonly due: H['list']; readonly example: H['name'] };
   readonly 'language.wrong-dimension--fix': { readonly near: H['name'] };
   readonly 'language.dimension-clash--added': { readonly left: H['name']; readonly leftIs: H['message']; readonly right: H['name']; readonly rightIs: H['message']; readonly advice?: H['message'] };
@@ -434,6 +997,9 @@ export interface MessageHoles {
   readonly 'language.date-malformed': { readonly text: H['name'] };
   readonly 'language.use-misplaced': NoHoles;
   readonly 'language.use-malformed': NoHoles;
+  readonly 'language.use-malformed--two': NoHoles;
+  readonly 'language.use-malformed--two-fix': NoHoles;
+  readonly 'language.use-outside--slashes': { readonly near: H['name'] };
   readonly 'language.use-not-found': { readonly path: H['name'] };
   readonly 'language.use-not-found--near': { readonly path: H['name']; readonly near: H['name'] };
   readonly 'language.use-not-found--fix': { readonly near: H['name'] };
@@ -461,6 +1027,7 @@ export interface MessageHoles {
   readonly 'language.parameter-type': { readonly text: H['name']; readonly choices: H['list'] };
   readonly 'language.vehicle-missing': { readonly example: H['name'] };
   readonly 'language.step-twice': { readonly number: H['name'] };
+  readonly 'language.step-number-sign': { readonly text: H['name']; readonly near: H['name'] };
   readonly 'language.step-number-missing': { readonly example: H['name'] };
   readonly 'language.step-number-missing--fix': { readonly near: H['name'] };
   readonly 'language.step-unknown': { readonly number: H['name'] };
@@ -488,6 +1055,216 @@ export interface MessageHoles {
   readonly 'language.exercise-figure': { readonly on: H['name']; readonly figure: H['name'] };
   readonly 'language.exercise-fault': NoHoles;
   readonly 'language.exercise-finish': { readonly on: H['name'] };
+  readonly 'doc.accept--accept': NoHoles;
+  readonly 'doc.anchor': NoHoles;
+  readonly 'doc.anchor--at': NoHoles;
+  readonly 'doc.anchor--holds': NoHoles;
+  readonly 'doc.area': NoHoles;
+  readonly 'doc.axle': NoHoles;
+  readonly 'doc.axle--at': NoHoles;
+  readonly 'doc.axle--empty': NoHoles;
+  readonly 'doc.axle--stiffness': NoHoles;
+  readonly 'doc.axle--suspension': NoHoles;
+  readonly 'doc.axle--tires': NoHoles;
+  readonly 'doc.axle--track': NoHoles;
+  readonly 'doc.cab': NoHoles;
+  readonly 'doc.cab--center': NoHoles;
+  readonly 'doc.cab--mount': NoHoles;
+  readonly 'doc.cab--runs': NoHoles;
+  readonly 'doc.cab--weight': NoHoles;
+  readonly 'doc.cache': NoHoles;
+  readonly 'doc.cache--staffing': NoHoles;
+  readonly 'doc.cache--stock': NoHoles;
+  readonly 'doc.cargo-type': NoHoles;
+  readonly 'doc.cargo-type--density': NoHoles;
+  readonly 'doc.cargo-type--shifts': NoHoles;
+  readonly 'doc.chain': NoHoles;
+  readonly 'doc.chain-type': NoHoles;
+  readonly 'doc.chock': NoHoles;
+  readonly 'doc.chock--holds': NoHoles;
+  readonly 'doc.chock--under': NoHoles;
+  readonly 'doc.crib': NoHoles;
+  readonly 'doc.crib--at': NoHoles;
+  readonly 'doc.crib--base': NoHoles;
+  readonly 'doc.crib--captures': NoHoles;
+  readonly 'doc.crib--courses': NoHoles;
+  readonly 'doc.crib--layout': NoHoles;
+  readonly 'doc.crib--overhang': NoHoles;
+  readonly 'doc.crib--shims': NoHoles;
+  readonly 'doc.crib--slid-in': NoHoles;
+  readonly 'doc.crib--stands-on': NoHoles;
+  readonly 'doc.crib--timber': NoHoles;
+  readonly 'doc.crib--top': NoHoles;
+  readonly 'doc.crib--wedges': NoHoles;
+  readonly 'doc.dock': NoHoles;
+  readonly 'doc.dock--doors': NoHoles;
+  readonly 'doc.dock--grade': NoHoles;
+  readonly 'doc.dock--height': NoHoles;
+  readonly 'doc.egress': NoHoles;
+  readonly 'doc.egress--from': NoHoles;
+  readonly 'doc.egress--to': NoHoles;
+  readonly 'doc.egress--width': NoHoles;
+  readonly 'doc.exercise': NoHoles;
+  readonly 'doc.exercise--ask': NoHoles;
+  readonly 'doc.exercise--find': NoHoles;
+  readonly 'doc.exercise--finish': NoHoles;
+  readonly 'doc.exercise--hint': NoHoles;
+  readonly 'doc.exercise--plan': NoHoles;
+  readonly 'doc.exercise--points': NoHoles;
+  readonly 'doc.exercise--work-out': NoHoles;
+  readonly 'doc.expect--expect': NoHoles;
+  readonly 'doc.gear--rating': NoHoles;
+  readonly 'doc.ground': NoHoles;
+  readonly 'doc.ground--compass': NoHoles;
+  readonly 'doc.ground--grade': NoHoles;
+  readonly 'doc.ground--surface': NoHoles;
+  readonly 'doc.joists': NoHoles;
+  readonly 'doc.lesson': NoHoles;
+  readonly 'doc.lesson--about': NoHoles;
+  readonly 'doc.lesson--read': NoHoles;
+  readonly 'doc.limit--axle-limit-single': NoHoles;
+  readonly 'doc.limit--axle-limit-tandem': NoHoles;
+  readonly 'doc.limit--contact-alignment': NoHoles;
+  readonly 'doc.limit--crossing-basis': NoHoles;
+  readonly 'doc.limit--crossing-rounding': NoHoles;
+  readonly 'doc.limit--crossing-stress': NoHoles;
+  readonly 'doc.limit--dressed-size-of-8x8': NoHoles;
+  readonly 'doc.limit--egress-width': NoHoles;
+  readonly 'doc.limit--friction-strut-base': NoHoles;
+  readonly 'doc.limit--friction-timber-on-metal': NoHoles;
+  readonly 'doc.limit--friction-timber-on-timber': NoHoles;
+  readonly 'doc.limit--grade-needing-chocks': NoHoles;
+  readonly 'doc.limit--gross-limit': NoHoles;
+  readonly 'doc.limit--ground-under-cribs': NoHoles;
+  readonly 'doc.limit--height-ratio-all-contacts': NoHoles;
+  readonly 'doc.limit--height-ratio-one-contact': NoHoles;
+  readonly 'doc.limit--height-ratio-some-contacts': NoHoles;
+  readonly 'doc.limit--joist-reach': NoHoles;
+  readonly 'doc.limit--least-overhang': NoHoles;
+  readonly 'doc.limit--least-strut-angle': NoHoles;
+  readonly 'doc.limit--most-overhang': NoHoles;
+  readonly 'doc.limit--most-packing': NoHoles;
+  readonly 'doc.limit--most-shims': NoHoles;
+  readonly 'doc.limit--most-strut-angle': NoHoles;
+  readonly 'doc.limit--post-slenderness': NoHoles;
+  readonly 'doc.limit--push-height': NoHoles;
+  readonly 'doc.limit--push-margin': NoHoles;
+  readonly 'doc.limit--steepest-capture': NoHoles;
+  readonly 'doc.limit--stiffness-spread': NoHoles;
+  readonly 'doc.limit--use-limit': NoHoles;
+  readonly 'doc.limit--wedge-travel': NoHoles;
+  readonly 'doc.load': NoHoles;
+  readonly 'doc.load--at': NoHoles;
+  readonly 'doc.load--force': NoHoles;
+  readonly 'doc.load--on': NoHoles;
+  readonly 'doc.load--toward': NoHoles;
+  readonly 'doc.pad': NoHoles;
+  readonly 'doc.pad--material': NoHoles;
+  readonly 'doc.pad--size': NoHoles;
+  readonly 'doc.pad--thickness': NoHoles;
+  readonly 'doc.pad--under': NoHoles;
+  readonly 'doc.part--at': NoHoles;
+  readonly 'doc.part--carries': NoHoles;
+  readonly 'doc.part--depth': NoHoles;
+  readonly 'doc.part--height': NoHoles;
+  readonly 'doc.part--may-bear': NoHoles;
+  readonly 'doc.part--may-not-bear': NoHoles;
+  readonly 'doc.part--moves': NoHoles;
+  readonly 'doc.part--offset': NoHoles;
+  readonly 'doc.part--rating': NoHoles;
+  readonly 'doc.part--runs': NoHoles;
+  readonly 'doc.part--spacing': NoHoles;
+  readonly 'doc.part--width': NoHoles;
+  readonly 'doc.pattern': NoHoles;
+  readonly 'doc.pattern--let': NoHoles;
+  readonly 'doc.pattern--use': NoHoles;
+  readonly 'doc.plan': NoHoles;
+  readonly 'doc.plan--crew': NoHoles;
+  readonly 'doc.plan--lift-intended': NoHoles;
+  readonly 'doc.plan--policy': NoHoles;
+  readonly 'doc.plan--responding': NoHoles;
+  readonly 'doc.plan--units': NoHoles;
+  readonly 'doc.points': NoHoles;
+  readonly 'doc.policy': NoHoles;
+  readonly 'doc.policy--authority': NoHoles;
+  readonly 'doc.rails': NoHoles;
+  readonly 'doc.site': NoHoles;
+  readonly 'doc.site--access': NoHoles;
+  readonly 'doc.site--address': NoHoles;
+  readonly 'doc.site--contact': NoHoles;
+  readonly 'doc.site--fleet': NoHoles;
+  readonly 'doc.site--hazard': NoHoles;
+  readonly 'doc.site--responding': NoHoles;
+  readonly 'doc.site--surface': NoHoles;
+  readonly 'doc.site--uses-plan': NoHoles;
+  readonly 'doc.size-up': NoHoles;
+  readonly 'doc.size-up--battery': NoHoles;
+  readonly 'doc.size-up--brakes': NoHoles;
+  readonly 'doc.size-up--cargo': NoHoles;
+  readonly 'doc.size-up--doors': NoHoles;
+  readonly 'doc.size-up--fuel': NoHoles;
+  readonly 'doc.size-up--hazards': NoHoles;
+  readonly 'doc.size-up--occupants': NoHoles;
+  readonly 'doc.size-up--overhead': NoHoles;
+  readonly 'doc.size-up--traffic': NoHoles;
+  readonly 'doc.source--source': NoHoles;
+  readonly 'doc.species': NoHoles;
+  readonly 'doc.species--density': NoHoles;
+  readonly 'doc.species--modulus-least': NoHoles;
+  readonly 'doc.species--modulus-parallel': NoHoles;
+  readonly 'doc.species--modulus-perpendicular': NoHoles;
+  readonly 'doc.species--parallel-to-grain': NoHoles;
+  readonly 'doc.species--perpendicular-to-grain': NoHoles;
+  readonly 'doc.step-chock': NoHoles;
+  readonly 'doc.step-chock-type': NoHoles;
+  readonly 'doc.step-chock-type--heights': NoHoles;
+  readonly 'doc.steps': NoHoles;
+  readonly 'doc.steps--step': NoHoles;
+  readonly 'doc.strap': NoHoles;
+  readonly 'doc.strap-type': NoHoles;
+  readonly 'doc.strut': NoHoles;
+  readonly 'doc.strut--angle': NoHoles;
+  readonly 'doc.strut--base': NoHoles;
+  readonly 'doc.strut--head': NoHoles;
+  readonly 'doc.strut--lock': NoHoles;
+  readonly 'doc.strut--preload': NoHoles;
+  readonly 'doc.strut-type': NoHoles;
+  readonly 'doc.strut-type--base-plate': NoHoles;
+  readonly 'doc.strut-type--length': NoHoles;
+  readonly 'doc.strut-type--post': NoHoles;
+  readonly 'doc.strut-type--rating': NoHoles;
+  readonly 'doc.surface': NoHoles;
+  readonly 'doc.surface--bearing': NoHoles;
+  readonly 'doc.surface--body-friction': NoHoles;
+  readonly 'doc.surface--timber-friction': NoHoles;
+  readonly 'doc.surface--tire-friction': NoHoles;
+  readonly 'doc.tie--from': NoHoles;
+  readonly 'doc.tie--tension': NoHoles;
+  readonly 'doc.tie--to': NoHoles;
+  readonly 'doc.timber': NoHoles;
+  readonly 'doc.timber--dressed': NoHoles;
+  readonly 'doc.timber--size': NoHoles;
+  readonly 'doc.timber--species': NoHoles;
+  readonly 'doc.timber--wet': NoHoles;
+  readonly 'doc.vehicle': NoHoles;
+  readonly 'doc.vehicle--at': NoHoles;
+  readonly 'doc.vehicle--bears': NoHoles;
+  readonly 'doc.vehicle--brakes': NoHoles;
+  readonly 'doc.vehicle--coupled-to': NoHoles;
+  readonly 'doc.vehicle--heading': NoHoles;
+  readonly 'doc.vehicle--no-tire-at': NoHoles;
+  readonly 'doc.vehicle--position': NoHoles;
+  readonly 'doc.vehicle--rests-on': NoHoles;
+  readonly 'doc.vehicle-type': NoHoles;
+  readonly 'doc.vehicle-type--cargo': NoHoles;
+  readonly 'doc.vehicle-type--center': NoHoles;
+  readonly 'doc.vehicle-type--height': NoHoles;
+  readonly 'doc.vehicle-type--length': NoHoles;
+  readonly 'doc.vehicle-type--weight': NoHoles;
+  readonly 'doc.vehicle-type--width': NoHoles;
+  readonly 'doc.vehicle-type--without': NoHoles;
+  readonly 'doc.wire-rope': NoHoles;
+  readonly 'doc.wire-rope-type': NoHoles;
   readonly 'source.common-practice': NoHoles;
   readonly 'source.from-memory': NoHoles;
   readonly 'source.from-memory-of': { readonly title: H['name'] };
@@ -503,6 +1280,7 @@ export interface MessageHoles {
   readonly 'word.lesser': { readonly a: H['text']; readonly b: H['text'] };
   readonly 'word.larger': { readonly a: H['text']; readonly b: H['text'] };
   readonly 'word.floor-to': { readonly value: H['text']; readonly step: H['text'] };
+  readonly 'word.range': { readonly low: H['text']; readonly high: H['text'] };
   readonly 'figure.a-sixth-of-the-width': NoHoles;
   readonly 'figure.perpendicular-to-grain': { readonly species: H['name'] };
   readonly 'figure.allowable-bearing-of': { readonly surface: H['name'] };
@@ -753,6 +1531,70 @@ export interface MessageHoles {
   readonly 'limit.post-slenderness': NoHoles;
   readonly 'limit.stiffness-spread': NoHoles;
   readonly 'limit.ground-under-cribs': NoHoles;
+  readonly 'panel.waiting': NoHoles;
+  readonly 'panel.views': NoHoles;
+  readonly 'panel.plan': NoHoles;
+  readonly 'panel.what-if': NoHoles;
+  readonly 'panel.nothing-lost': NoHoles;
+  readonly 'panel.stages': NoHoles;
+  readonly 'panel.stage': NoHoles;
+  readonly 'panel.stage-before': NoHoles;
+  readonly 'panel.stage-next': NoHoles;
+  readonly 'panel.stage-of': { readonly number: H['name']; readonly total: H['name']; readonly title: H['name'] };
+  readonly 'panel.finished': NoHoles;
+  readonly 'panel.play': NoHoles;
+  readonly 'panel.stop': NoHoles;
+  readonly 'panel.choose': NoHoles;
+  readonly 'panel.crib': NoHoles;
+  readonly 'panel.strut': NoHoles;
+  readonly 'panel.either': { readonly first: H['name']; readonly second: H['name'] };
+  readonly 'panel.zoom': NoHoles;
+  readonly 'panel.zoom-in': NoHoles;
+  readonly 'panel.zoom-out': NoHoles;
+  readonly 'panel.fit': NoHoles;
+  readonly 'panel.fit-all': NoHoles;
+  readonly 'panel.rotate': NoHoles;
+  readonly 'panel.rotate-tools': NoHoles;
+  readonly 'panel.no-perspective': NoHoles;
+  readonly 'panel.from-corner': NoHoles;
+  readonly 'panel.from-above': NoHoles;
+  readonly 'panel.from-side': NoHoles;
+  readonly 'panel.from-behind': NoHoles;
+  readonly 'panel.three-d': NoHoles;
+  readonly 'panel.three-d-failed': { readonly reason: H['name'] };
+  readonly 'panel.more': NoHoles;
+  readonly 'panel.key-tab': NoHoles;
+  readonly 'panel.key-tab-does': NoHoles;
+  readonly 'panel.key-page': NoHoles;
+  readonly 'panel.key-page-does': NoHoles;
+  readonly 'panel.key-enter': NoHoles;
+  readonly 'panel.key-enter-does': NoHoles;
+  readonly 'panel.key-alt': NoHoles;
+  readonly 'panel.key-alt-does': NoHoles;
+  readonly 'panel.key-stage': NoHoles;
+  readonly 'panel.key-stage-does': NoHoles;
+  readonly 'panel.key-zoom': NoHoles;
+  readonly 'panel.key-zoom-does': NoHoles;
+  readonly 'panel.key-drag': NoHoles;
+  readonly 'panel.key-drag-does': NoHoles;
+  readonly 'panel.key-escape': NoHoles;
+  readonly 'panel.key-escape-does': NoHoles;
+  readonly 'panel.export': NoHoles;
+  readonly 'panel.save-as': { readonly format: H['name'] };
+  readonly 'panel.copy': NoHoles;
+  readonly 'panel.copy-picture': NoHoles;
+  readonly 'panel.copied': NoHoles;
+  readonly 'panel.no-clipboard': { readonly reason: H['name'] };
+  readonly 'panel.no-picture': { readonly reason: H['name'] };
+  readonly 'panel.close-notice': NoHoles;
+  readonly 'panel.in-words': NoHoles;
+  readonly 'panel.not-checked': NoHoles;
+  readonly 'panel.push-pending': NoHoles;
+  readonly 'panel.nothing-found': NoHoles;
+  readonly 'panel.unsafe': { readonly count: H['count'] };
+  readonly 'panel.not-run': { readonly count: H['count'] };
+  readonly 'panel.warnings': { readonly count: H['count'] };
+  readonly 'panel.notes': { readonly count: H['count'] };
   readonly 'acceptance-expired.title': NoHoles;
   readonly 'acceptance-expired.protects': NoHoles;
   readonly 'acceptance-expired.expired': { readonly by: H['name']; readonly rule: H['name']; readonly on: H['phrase']; readonly until: H['name'] };
@@ -915,6 +1757,9 @@ export interface MessageHoles {
   readonly 'grade-slide.grade-here': { readonly grade: H['quantity'] };
   readonly 'grade-slide.grade-unsaid': NoHoles;
   readonly 'grade-slide.direction-unsaid': { readonly grade: H['quantity'] };
+  readonly 'grade-slide.slides-braked': { readonly grade: H['quantity']; readonly vehicle: H['text']; readonly demand: H['quantity']; readonly sum: H['calculation']; readonly capacity: H['quantity']; readonly hold: H['calculation'] };
+  readonly 'grade-slide.brake-share': NoHoles;
+  readonly 'grade-slide.load-on-brakes': NoHoles;
   readonly 'ground-bearing.title': NoHoles;
   readonly 'ground-bearing.protects': NoHoles;
   readonly 'ground-bearing.too-much': { readonly support: H['phrase']; readonly pressure: H['quantity']; readonly sum: H['calculation']; readonly surface: H['name']; readonly allowable: H['quantity']; readonly advice?: H['message'] };
@@ -932,7 +1777,10 @@ export interface MessageHoles {
   readonly 'joist-miss.misses': { readonly crib: H['name']; readonly contact: H['count']; readonly part: H['name']; readonly off: H['quantity']; readonly reach: H['quantity']; readonly advice: H['message'] };
   readonly 'joist-miss.nothing': { readonly crib: H['name'] };
   readonly 'joist-miss.to-meet': { readonly part: H['name'] };
-  readonly 'joist-miss.move-it': { readonly place: H['name'] };
+  readonly 'joist-miss.move-it': { readonly place: H['message'] };
+  readonly 'joist-miss.at-center': { readonly back: H['quantity'] };
+  readonly 'joist-miss.at-driver-side': { readonly back: H['quantity']; readonly off: H['quantity'] };
+  readonly 'joist-miss.at-passenger-side': { readonly back: H['quantity']; readonly off: H['quantity'] };
   readonly 'joist-miss.look-again': NoHoles;
   readonly 'joist-miss.fix-move': { readonly place: H['name'] };
   readonly 'lifting-intent.title': NoHoles;
@@ -946,6 +1794,13 @@ export interface MessageHoles {
   readonly 'loss-of-support.unsolved': { readonly loss: H['phrase']; readonly vehicle: H['text'] };
   readonly 'loss-of-support.lost-here': NoHoles;
   readonly 'rule.could-not-run': { readonly rule: H['name']; readonly protects: H['message'] };
+  readonly 'rule.family-timber-and-cribs': NoHoles;
+  readonly 'rule.family-struts-and-ties': NoHoles;
+  readonly 'rule.family-whole-system': NoHoles;
+  readonly 'rule.family-order-and-crew': NoHoles;
+  readonly 'rule.family-stock': NoHoles;
+  readonly 'rule.family-plausibility': NoHoles;
+  readonly 'rule.family-policy-and-review': NoHoles;
   readonly 'order-ground-up.title': NoHoles;
   readonly 'order-ground-up.protects': NoHoles;
   readonly 'order-ground-up.lower-first': { readonly step: H['count']; readonly upper: H['name']; readonly lower: H['name']; readonly advice: H['message'] };
@@ -1010,6 +1865,9 @@ export interface MessageHoles {
   readonly 'size-up-missing.cargo': NoHoles;
   readonly 'size-up-missing.brakes': NoHoles;
   readonly 'size-up-missing.fix-add': NoHoles;
+  readonly 'slid-in-unchecked.title': NoHoles;
+  readonly 'slid-in-unchecked.protects': NoHoles;
+  readonly 'slid-in-unchecked.unchecked': { readonly crib: H['phrase'] };
   readonly 'stage-unsafe.title': NoHoles;
   readonly 'stage-unsafe.protects': NoHoles;
   readonly 'stage-unsafe.falls': { readonly stage: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
@@ -1106,6 +1964,7 @@ export interface MessageHoles {
   readonly 'wheels-unchocked.rearward': NoHoles;
   readonly 'wheels-unchocked.either-way': NoHoles;
   readonly 'wheels-unchocked.fix-chock': { readonly vehicle: H['name'] };
+  readonly 'wheels-unchocked.released': NoHoles;
   readonly 'editor.source': { readonly source: H['name'] };
   readonly 'editor.governs': { readonly governs: H['phrase'] };
   readonly 'editor.about': { readonly text: H['name']; readonly other: H['name'] };
@@ -1147,23 +2006,30 @@ export interface MessageHoles {
   readonly 'edit.no-place': { readonly element: H['name'] };
   readonly 'edit.unreadable': { readonly element: H['name'] };
   readonly 'edit.cannot-move': { readonly element: H['name'] };
-  readonly 'lesson.exercise': { readonly number: H['name'] };
-  readonly 'lesson.work-out': { readonly figure: H['name']; readonly on: H['name'] };
+  readonly 'lesson.exercise': { readonly number: H['count'] };
+  readonly 'lesson.width': NoHoles;
+  readonly 'lesson.work-out': { readonly figure: H['text']; readonly on: H['text'] };
+  readonly 'lesson.work-out-contact': { readonly figure: H['text']; readonly on: H['text']; readonly contact: H['count'] };
   readonly 'lesson.find-all': NoHoles;
-  readonly 'lesson.find-on': { readonly on: H['name'] };
-  readonly 'lesson.finish': { readonly on: H['name'] };
+  readonly 'lesson.find-on': { readonly on: H['text'] };
+  readonly 'lesson.finish': { readonly on: H['text'] };
+  readonly 'lesson.finish-line': { readonly on: H['text']; readonly line: H['name'] };
   readonly 'lesson.asks-nothing': NoHoles;
   readonly 'lesson.plan-not-stated': NoHoles;
   readonly 'lesson.plan-not-whole': NoHoles;
-  readonly 'lesson.no-support': { readonly on: H['name'] };
-  readonly 'lesson.no-figure': { readonly figure: H['name']; readonly on: H['name'] };
-  readonly 'lesson.not-known': { readonly figure: H['name']; readonly on: H['name'] };
+  readonly 'lesson.no-support': { readonly on: H['text'] };
+  readonly 'lesson.no-figure': { readonly figure: H['text']; readonly on: H['text'] };
+  readonly 'lesson.not-known': { readonly figure: H['text']; readonly on: H['text'] };
   readonly 'lesson.no-fault': NoHoles;
   readonly 'lesson.no-line': { readonly on: H['name']; readonly line: H['name'] };
 }
 
 /** Holes that may be left out: nothing stands in their place. */
 export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
+  'view.stage': ['crew', 'duration'],
+  'view.ground-row-name': ['pad'],
+  'view.step-name': ['crew', 'critical'],
+  'view.step-spoken': ['crew', 'critical'],
   'expectation.figure': ['value'],
   'loss.falls': ['corner'],
   'loss.balances': ['corner'],
@@ -1179,2562 +2045,3 @@ export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
   'strut-head.moves': ['remark'],
   'strut-head.may-not-bear': ['remark'],
 };
-
-export const catalogs = {
-  en: `cli--caution = Limits of this tool.
-cli--could-not-read = COULD NOT READ
-cli--could-not-run = COULD NOT RUN
-cli--error = ERROR
-cli--danger = DANGER
-cli--warning = WARNING
-cli--note = NOTE
-cli--accepted-severity = ACCEPTED { $severity }
-cli--fix = fix
-cli--governs = governs
-cli--see = see
-cli--sources = sources
-cli--nothing-found = nothing found
-cli--expected-and-so = { $count } expected, and so it is
-cli--expected-but = expected { $text }, but { $why }
-cli--not-whole = NOT READ WHOLE. What is missing was not checked, and nothing here counts as safe.
-cli--not-read = not read
-cli--more = { $count } more
-cli--more-in = and { $count } more of these in { $path }
-cli--accepted-by = accepted by { $by } until { $until }: { $reason }
-cli--plans =
-    { $count ->
-        [one] 1 plan
-       *[other] { $count } plans
-    }
-cli--dangers =
-    { $count ->
-        [one] 1 danger
-       *[other] { $count } dangers
-    }
-cli--warnings =
-    { $count ->
-        [one] 1 warning
-       *[other] { $count } warnings
-    }
-cli--notes =
-    { $count ->
-        [one] 1 note
-       *[other] { $count } notes
-    }
-cli--accepted = { $count } accepted
-cli--checks-not-run =
-    { $count ->
-        [one] 1 check could not run
-       *[other] { $count } checks could not run
-    }
-cli--paths-not-read =
-    { $count ->
-        [one] 1 path could not be read
-       *[other] { $count } paths could not be read
-    }
-cli--as-stated = as stated
-cli--set-by-policy = set by the policy
-cli--invented = invented
-cli--not-known = not known
-cli--from-its-source = from its source
-cli--computed = worked out
-cli--computed-from = worked out from: { $sources }
-cli--not-expected = NOT EXPECTED
-cli--finding-on = { $rule } on { $subject }: { $message }
-cli--as-expected = as expected
-cli--not-as-expected = NOT AS EXPECTED
-cli--nothing-expected = nothing was expected: add an \`expect\` line
-cli--expectations-held =
-    { $held } of { $all } expectations held; { $odd ->
-        [one] 1 danger
-       *[other] { $odd } dangers
-    } not expected
-cli--path-not-read = { $path } could not be read: { $why }
-cli--problems-left-out = { $path }: { $count } more problems of the text are left out
-cli--plan-not-whole = The plan “{ $plan }” was not read whole. What is missing was not checked.
-cli--justification = { $by }, until { $until }: { $reason }
-cli--list-may-lack = NOT READ WHOLE: part of what is needed may be missing from this list.
-cli--needs-nothing = needs nothing from a cache
-cli--needed = needed
-cli--carried = carried
-cli--short = short
-cli--short-mark = SHORT
-cli--syntax = the writing
-cli--no-rule = There is no rule { $rule }.
-cli--did-you-mean = Did you mean { $near }?
-cli--see-list = See the list with: cribwright explain
-cli--gone = there is no such file or folder
-cli--outside = it is a link that leads outside this folder. Copy the file into the folder, or name it by itself
-cli--not-a-file = it is no file
-cli--not-text = it is not text in UTF-8. Save it as UTF-8 text
-cli--too-large = it is larger than 4 MB, so it is no plan
-cli--looping-link = it is a link that leads back to itself
-cli--not-permitted = there is no permission to open it
-cli--failed = it could not be opened
-cli--no-plan-file = no .crib file is in it
-cli--input-empty = the standard input is empty
-cli--no-plan = there is no plan in it, so nothing was checked
-expectation--safe = nothing unsafe
-expectation--finding = { $rule } on { $on }
-expectation--finding-anywhere = { $rule }
-expectation--figure = { $figure } on { $on } { $value }
-expectation--contact-of = { $element } contact { $contact }
-expectation--held = held
-expectation--unsafe = { $count } unsafe: { $rules }
-expectation--not-run =
-    { $count ->
-        [one] 1 check
-       *[other] { $count } checks
-    } could not run: { $rules }
-expectation--not-found = { $rule } found nothing there
-expectation--no-figure = { $on } has no { $figure }
-expectation--figure-is = { $figure } is { $value }
-expectation--partial = the plan was not read whole
-packing--fix-both = Use { $courses } courses and { $shims } of shims
-packing--fix-courses = Use { $courses } courses and no shims
-packing--use-both = Use { $courses } courses and { $shims } of shims.
-packing--use-courses = Use { $courses } courses and no shims.
-packing--measure = Measure the gap. Use more courses, or a course of another timber, in place of shims.
-element--crib = crib { $name }
-element--step-chock = step chock { $name }
-element--strut = strut { $name }
-element--chock = wheel chock { $name }
-element--chocks-of-step = wheel chocks ({ $step })
-element--pad = pad { $name }
-element--strap = strap { $name }
-element--chain = chain { $name }
-element--wire-rope = wire rope { $name }
-element--step = step { $number }
-element--vehicle = the { $name }
-element--egress = egress { $name }
-element--contact = crib { $crib } contact { $contact }
-element--strut-upward = strut { $name }, upward
-element--axle = axle { $number }
-element--cab = { $vehicle } cab
-element--driver-side = driver side
-element--passenger-side = passenger side
-element--wheel-end = { $vehicle } { $axle }, { $side }
-element--part-side = { $vehicle } { $part } { $side }
-element--part = { $vehicle } { $part }
-element--cab-mount = { $vehicle } cab { $mount }, { $side }
-element--front-driver-corner = front driver corner
-element--front-passenger-corner = front passenger corner
-element--rear-driver-corner = rear driver corner
-element--rear-passenger-corner = rear passenger corner
-element--lying-corner = { $vehicle } on the ground, { $corner }
-element--vehicle-under = { $lower } under { $upper }
-figure--anywhere-in-its-bay = anywhere in its bay: it may shift
-figure--allowable-bending-stress = allowable bending stress
-figure--allowable-shear-stress = allowable shear stress
-figure--area-of-the-pad-that-bears = area of the pad that bears
-figure--area-of-the-base-that-bears = area of the base that bears
-figure--edge-pressure = pressure at the edge
-figure--edge-over-mean-pressure = edge pressure over mean pressure
-figure--layers-that-bend-one-by-one = layers that bend one by one
-figure--load-off-the-middle = load off the middle of the base
-figure--overhang-that-the-pad-carries = overhang that the pad carries
-figure--pad-of-unknown-material = between what stands on it and { $side }: material not stated
-figure--pad-and-overhang = what stands on it and twice { $overhang }, at most { $side }
-figure--pad-across-the-grain = what stands on it, at most { $side }: timbers side by side do not spread a load across
-figure--pad-in-bending = the lesser of { $thickness } × sqrt({ $bending } ÷ (3 × { $layers } × { $pressure })) and { $thickness } × { $shear } ÷ (1.5 × { $pressure })
-figure--share-of-the-base = each side less twice what the load is off its middle: { $along } lengthwise, { $across } crosswise
-figure--share-of-the-base-that-bears = share of the base that bears
-figure--edge-of-the-base = a stiff base with the load { $along } off its middle lengthwise and { $across } crosswise; no pull on the side that lifts
-figure--side-of-the-pad = side of the pad
-figure--side-of-the-pad-that-bears = side of the pad that bears
-figure--thickness-of-the-pad = thickness of the pad
-loss--gives-way = { $what } gives way
-loss--tire-lost = { $tire }: tire lost
-loss--air-springs = { $vehicle } { $axle }: air springs deflated
-loss--cab-mount = { $vehicle } cab: { $mount } deflated
-loss--ground-under-strut = ground gives way under the base of { $strut }
-loss--ground-under = ground gives way under { $support }
-loss--front = the front
-loss--rear = the rear
-loss--driver-side = the driver side
-loss--passenger-side = the passenger side
-loss--front-corner-driver = the front corner on the driver side
-loss--front-corner-passenger = the front corner on the passenger side
-loss--rear-corner-driver = the rear corner on the driver side
-loss--rear-corner-passenger = the rear corner on the passenger side
-loss--whole = the whole
-loss--one-side = one side
-loss--one-end = one end
-loss--end-of = { $end } of the { $body }
-loss--with = { " " }with { $corner }
-loss--not-known = Weight or center of gravity of the { $vehicle } not known. The loads on its supports are not known.
-loss--not-solved = How { $bodies } would rest could not be calculated. Treat as not supported.
-loss--falls = Nothing holds { $what }{ $corner }.
-loss--balances = { $bodies } only balances{ $corner }. Nothing keeps it from tipping.
-loss--slower = Calculated by the slower method.
-loss--as-found = as found
-loss--all-in-place = all in place
-loss--in-no-step = with supports that no step names
-loss--at-stage = at { $stage }
-loss--crew-stiffer = cribs and struts { $factor } times as stiff
-loss--crew-softer = cribs and struts { $factor } times as soft
-loss--beneath-stiffer = the vehicle beneath { $factor } times as stiff
-loss--beneath-softer = the vehicle beneath { $factor } times as soft
-materials--wedge-pairs = wedge pairs
-materials--wheel-chocks = wheel chocks
-materials--step-chocks = step chocks
-materials--pads = pads
-materials--shims = shims
-step--size-up = size up
-step--chock = chock
-step--capture = capture
-step--build = build
-step--slide = slide
-step--set = set
-step--lock = lock
-step--tension = tension
-step--check = check
-step--remove = remove
-step--work = { $action } { $targets }
-step--work-with = { $action } { $targets } with { $with }
-step--numbered = step { $number }: { $work }
-step--untimed = steps without a time count as none: { $steps }
-push--toward-front = toward the front
-push--toward-rear = toward the rear
-push--toward-driver = toward the driver side
-push--toward-passenger = toward the passenger side
-push--toward-front-and-driver = toward the front and the driver side
-push--toward-front-and-passenger = toward the front and the passenger side
-push--toward-rear-and-driver = toward the rear and the driver side
-push--toward-rear-and-passenger = toward the rear and the passenger side
-push--strut-at-rating = strut { $strut } reaches its rated load
-push--tie-at-rating = { $tie } reaches its rating
-push--contact-at-capacity = crib { $crib } contact { $contact } reaches its capacity
-push--crib-leans = crib { $crib } leans over
-push--base-slides = the base of strut { $strut } slides
-push--tips = the { $vehicle } tips over
-push--slides = the { $vehicle } slides
-push--nothing-holds = nothing holds the { $vehicle } on this side
-push--weight-not-known = weight or center of gravity of the vehicle not known
-push--height-not-known = height of the center of gravity not known
-push--grip-not-known = the vehicle lies on the ground and the friction of its body there is not known; give the body friction of the surface
-push--not-solved = no answer could be proven in one direction
-push--assume-found = A way of sharing the forces that holds was found: the supports can hold this push. It is not proven that they must.
-push--assume-struts = A strut that would push the body in the direction of the push counts as nothing.
-push--assume-brakes = Brakes are not counted. Chocked axles are. A chock without an axle holds the last one.
-push--assume-between = No friction is counted between one vehicle and another.
-push--assume-lying = A vehicle that lies on the ground rests on the corners of its outline, and they do not fold. Supports beside it grip no better than its own metal: no load can be counted on to move there.
-push--assume-kingpin = A kingpin whose tractor is not in the plan is held sideways by tire friction under its own load, and not lengthwise.
-push--assume-friction = Friction is at the low end of its range.
-range--lightest = lightest
-range--heaviest = heaviest
-range--center-front = center farthest to its front
-range--center-rear = center farthest to its rear
-range--load-front = its load shifted to its front
-range--load-rear = its load shifted to its rear
-range--driver-side = to the driver side
-range--passenger-side = to the passenger side
-range--tool-loads = with tool loads on
-range--between = { $share } of the way between { $first } and { $other }
-range--body = { $body } { $ends }
-analysis--rigid-bodies = Vehicles are rigid bodies. Frames and bodies do not bend.
-analysis--tight-contacts = Every counted contact is wedged tight and square to the load.
-analysis--slow-loads = Loads come on slowly. Nothing drops, shakes or swings.
-analysis--crib-height = A crib is as tall as its courses. Wedges and shims are not counted in the height limit.
-analysis--sound-timber = Timber is sound, straight and dry unless the plan says that it is wet.
-figure--width-of-part = width of the { $part }
-figure--rating-of-part = rating of the { $part }
-figure--overlap-of-part-and-timber = overlap of part and timber
-figure--bearing-of-part-on-timber = bearing of the part on the timber
-place--in-a = in a { $keyword }
-place--in-an = in an { $keyword }
-place--in-this = in this { $keyword }
-place--in-named = in { $block }
-place--top = at the top of a file
-place--this-block = This { $keyword }
-place--the-vehicle = the vehicle
-expected--a = a { $what }
-expected--an = an { $what }
-expected--kind-value = value
-expected--kind-tie = strap, chain or wire rope
-expected--kind-group = group
-expected--kind-cache = cache (a unit that responds)
-expected--kind-thing = thing
-expected--length = a length
-expected--force = a weight
-expected--mass = a mass
-expected--angle = an angle
-expected--ratio = a plain number
-expected--count = a count
-expected--pressure = a pressure
-expected--area = an area
-expected--volume = a volume
-expected--duration = a time
-expected--density = a mass per volume
-expected--unit-weight = a weight per volume
-expected--stiffness = a weight per length
-expected--moment = a moment
-expected--weight-times = a weight times { $other }
-expected--length-power = a length to the power { $power }
-expected--mixed = a mix of units
-expected--comma = a comma
-expected--calculation = a calculation
-expected--unit = a unit
-expected--part = a part of the vehicle
-expected--part-of-a-vehicle = a part of a vehicle
-expected--date = a date such as 2027-03-01
-expected--year-month-day = year-month-day
-expected--size = a size such as 4x4
-expected--rule = the name of a check such as crib-height
-expected--figure = height, width or length
-expected--end = end of the line
-expected--such-as = { $due } such as { $example }
-expected--one-of = { $kind } ({ $names })
-expected--in-quotes = { $what }, in quotes
-expected--name-for = a name for the { $what }
-expected--name-value = value
-expected--name-group = group
-expected--name-mount = mount
-expected--text-title = a title
-expected--text-table-or-section = a table or section
-expected--text-what-is-remembered = what is remembered
-expected--text-address = an address
-expected--text-contact = a contact
-expected--text-access = an access route
-expected--text-hazard = a hazard
-expected--text-where = where
-expected--text-doors = doors
-expected--text-reason = a reason
-expected--text-who-sets-it = who sets it
-expected--text-what-to-mind = what to watch for
-expected--text-what-it-is = what it is
-expected--text-name = a name
-expected--text-question = a question
-expected--text-line-left-out = the line left out
-expected--text-hint = a hint
-expected--text-what-it-teaches = what it teaches
-expected--text-paragraph = a paragraph
-expected--text-crew = a crew
-expected--text-what-was-found = what was found
-expected--text-why-not = why not
-language--brace-not-closed = This block is never closed. Add a closing brace on its own line where the block ends.
-language--brace-not-closed--fix = Add the closing brace here
-language--brace-stray = This brace closes nothing. Remove it, or open the block that it belongs to.
-language--brace-stray--fix = Remove the brace
-language--brace-not-opened = The opening brace is missing at the end of this line. The lines indented below are read as part of it.
-language--brace-not-opened--fix = Add the opening brace here
-language--braces-too-deep = Blocks are nested more than { $most } deep here. Anything deeper is not read.
-language--file-too-long = The file is too long. Nothing after this point is read. Split the file and join the parts with use.
-language--too-many-plans = The file has more than { $most } plans. The plans from here on are NOT checked. Move them to other files.
-language--plan-too-large--vehicles = This plan has { $count } vehicles. The limit is { $most }, so the plan is NOT checked. Split it into plans of vehicles that touch.
-language--plan-too-large--supports = This plan has { $count } supports, patterns included. The limit is { $most }, so the plan is NOT checked. Split it into several plans.
-language--plan-too-large--steps = This plan has { $count } steps. The limit is { $most }, so the plan is NOT checked. Put several supports into one step, or split the plan.
-language--plan-too-large--loads = This plan has { $count } loads. The limit is { $most }, so the plan is NOT checked. Split it into several plans.
-language--plan-too-large--parts = Too many axles and parts: { $count } in { $vehicle }. The limit is { $most }, so the plan is NOT checked. Remove parts that nothing touches.
-language--part-too-many = Part { $part } has { $count } joists. The limit is { $most }. Check where the part runs and its spacing.
-language--text-not-closed = The closing quote is missing on this line. Text in quotes stays on one line.
-language--text-not-closed--fix = Add the closing quote
-language--comment-not-closed = This comment has no */ at its end. The rest of the file is not read.
-language--strange-character--quote = Text goes between straight quotes, like "this".
-language--strange-character--fix = Change to a straight quote
-language--strange-character--hidden = This text has a hidden character: { $character }. Remove it.
-language--strange-character--hidden-fix = Remove the hidden characters
-language--strange-character = { $character } has no meaning here. Plans use letters, numbers, braces and , : = + - * / % ( ).
-language--unknown-line = { $what } cannot start a line { $where }.
-language--unknown-line--near = { $what } cannot start a line { $where }. Did you mean { $near }?
-language--unknown-line--choices = { $what } cannot start a line { $where }. Lines here start with { $choices }.
-language--unknown-line--height = A crib has no height line. Its height is calculated from its courses. Write courses instead.
-language--unknown-line--fix = Change to { $near }
-language--wrong-place = { $what } does not belong { $where }. It belongs { $rightPlace }.
-language--line-twice = { $what } is given twice { $where }. Only the first line counts.
-language--line-twice--first = first line
-language--line-twice--fix = Remove this line
-language--line-missing = { $subject } needs the line { $key }, such as: { $example }
-language--line-missing--fix = Add { $key }
-language--line-missing--several = { $subject } still needs these lines: { $keys }.
-language--line-missing--all-fix = Add the missing lines to fill in
-language--line-too-long = This line is NOT read: it has more than { $most } words. Split it into several lines.
-language--line-empty = { $key } needs a value: { $example }
-language--body-missing = { $subject } needs its lines, between braces.
-language--body-unexpected = { $what } is a single line and takes no braces.
-language--name-missing = Name missing after { $keyword }. Write: { $example }
-language--name-malformed = { $text } cannot be a name. A name starts with a letter and has only letters, digits and _.
-language--name-malformed--fix = Write { $near }
-language--name-is-unit = { $text } is a unit, so it cannot be a name.
-language--title-missing = Title missing after { $keyword }. Write it in quotes: { $example }
-language--title-missing--fix = Put it in quotes
-language--type-missing = { $subject } needs a type ({ $kind }) after a colon: { $example }
-language--type-missing--fix = Put a colon before { $near }
-language--type-unexpected = { $keyword } takes no type after a colon.
-language--head-unexpected = { $text } cannot be read here. The line starts as: { $example }
-language--word-unexpected = { $text } cannot be read here.
-language--word-unexpected--choices = { $text } cannot be read here. Expected: { $choices }. Example: { $example }
-language--word-unexpected--sign = No { $text } goes between a word and its value. Example: { $example }
-language--word-unexpected--and = Separate the items of a list with a comma, not { $text }. Example: { $example }
-language--word-unexpected--comma = Change to a comma
-language--word-unexpected--near = { $text } cannot be read here. Did you mean { $near }?
-language--word-unexpected--end = { $text } is not needed: the line was complete before it. Example: { $example }
-language--word-unexpected--fix = Change to { $near }
-language--word-unexpected--drop = Remove { $text }
-language--line-unfinished = The line is not complete. Expected next: { $choices }. Example: { $example }
-language--unknown-name = There is no { $kind } named { $text }.
-language--unknown-name--near = There is no { $kind } named { $text }. Did you mean { $near }?
-language--unknown-name--choices = There is no { $kind } named { $text }. The names are: { $choices }.
-language--unknown-name--use = There is no { $kind } named { $text } here. It is in { $file }. Add a use line.
-language--unknown-name--fix = Change to { $near }
-language--unknown-name--use-fix = Add use "{ $file }"
-language--wrong-kind = { $text } is { $is }. Expected here: { $kind }.
-language--wrong-kind--near = { $text } is { $is }. Expected here: { $kind }, such as { $near }.
-language--wrong-kind--foot = { $text } is a strut. A strap or chain is anchored to its base plate: write { $near }.
-language--wrong-kind--declared = { $text } is named here
-language--unknown-part = Part { $text } not found in { $vehicle }.
-language--unknown-part--near = Part { $text } not found in { $vehicle }. Did you mean { $near }?
-language--unknown-part--choices = Part { $text } not found in { $vehicle }. Its parts: { $choices }.
-language--unknown-part--none = Part { $text } not found: no parts are described for { $vehicle }.
-language--unknown-axle = Axle { $text } not found in { $vehicle }.
-language--unknown-axle--choices = Axle { $text } not found in { $vehicle }. Its axles: { $choices }.
-language--unknown-rule = There is no check named { $text }.
-language--unknown-rule--near = There is no check named { $text }. Did you mean { $near }?
-language--name-twice = The name { $text } is already in use. Two things in one plan cannot share a name.
-language--name-twice--first = the first { $text }
-language--name-twice--fix = Rename to { $near }
-language--type-cycle = { $text } extends itself: { $path }.
-language--value-cycle = { $text } is calculated from itself: { $path }.
-language--unused-name = { $text } is never used.
-language--unused-name--fix = Remove { $text }
-language--unused-use = Nothing from { $file } is used here.
-language--unused-use--fix = Remove this line
-language--number-malformed--not-a-number = { $text } is not a number. Write digits, such as 38.5 or 3 1/2.
-language--number-malformed--comma = In { $text }, a comma must separate each group of three digits, as in 36,000.
-language--number-malformed--decimal-comma = In { $text }, the comma is not clear. Write { $near }, or three digits after the comma.
-language--number-malformed--decimal-fraction = { $text } has a decimal point and a fraction. Write only one of them.
-language--number-malformed--zero = { $text } divides by zero.
-language--number-malformed--two-fractions = { $text } has two fractions. Write only one of them.
-language--number-malformed--too-large = { $text } is too large to be a real value.
-language--number-malformed--dash = In { $text }, the dash would be a minus sign. Write { $near }.
-language--number-malformed--thousand = In { $text }, the k is not read. Write { $near }.
-language--number-malformed--point = In { $text }, the point is not clear. Write { $thousands } or { $plain }.
-language--number-malformed--fix = Write { $near }
-language--unit-missing = { $text } has no unit. Write { $due }, such as { $example }.
-language--unit-missing--fix = Write { $near }
-language--percent-missing = { $text } without a percent sign means { $percent }. Write { $example }.
-language--unit-unknown = { $text } is not a unit. Write { $due }, such as { $example }.
-language--unit-unknown--near = { $text } is not a unit. Did you mean { $near }?
-language--unit-unknown--fix = Change to { $near }
-language--unit-order = { $unit } cannot follow { $before }. A length in two units reads 3 ft 4 in.
-language--unit-order--whole = Write a whole number of { $before } before { $unit }.
-language--unit-order--below-zero = { $unit } after { $before } cannot be below zero.
-language--unit-order--too-many = { $most } { $unit } make one { $before }. Write less than { $most } { $unit }.
-language--feet-mark = Write { $near }. The marks for feet and inches are not read.
-language--feet-mark--fix = Write { $near }
-language--wrong-dimension = { $text } is { $is }. Expected here: { $due }, such as { $example }.
-language--wrong-dimension--fix = Change the unit to { $near }
-language--dimension-clash--added = { $left } is { $leftIs } and { $right } is { $rightIs }. They cannot be added. { $advice }
-language--dimension-clash--subtracted = { $left } is { $leftIs } and { $right } is { $rightIs }. They cannot be subtracted. { $advice }
-language--dimension-clash--range = { $left } is { $leftIs } and { $right } is { $rightIs }. They cannot form one range. { $advice }
-language--dimension-clash--near = Did you mean { $near }?
-language--dimension-clash--fix = Change to { $near }
-language--range-unexpected = Write one value here, not a range.
-language--range-unexpected--example = Write one value here, not a range: { $example }.
-language--range-unexpected--fix = Keep { $near }
-language--range-order = The range runs from { $low } down to { $high }. Write the smaller value first.
-language--range-order--fix = Swap the two ends
-language--not-whole = { $text } must be a whole number.
-language--not-whole--step = A step number must be a whole number.
-language--too-small = { $text } is too small. The minimum here is { $least }.
-language--too-large = { $text } is too large. The maximum here is { $most }.
-language--below-zero = { $text } is below zero. Write { $due } of zero or more.
-language--calculation-too-long = This calculation has more than { $most } parts. Split it: name parts of it with let.
-language--divided-by-zero = This divides by zero.
-language--date-malformed = { $text } is not a date. Write year-month-day, such as 2027-03-01.
-language--use-misplaced = A use line belongs at the top of the file, not in a block.
-language--use-malformed = After use comes a file in quotes: use "caches/rescue-12.crib"
-language--use-not-found = There is no file { $path }.
-language--use-not-found--near = There is no file { $path }. Did you mean { $near }?
-language--use-not-found--fix = Change to { $near }
-language--use-outside = { $path } is outside this folder. Only files in this folder and the library can be used.
-language--use-unreadable--outside = { $path } is a link that leads outside this folder, so it is not read. Copy the file into the folder.
-language--use-unreadable--no-file = { $path } is not a file, so it is not read.
-language--use-unreadable--no-text = { $path } is not UTF-8 text, so it is not read. Save it as UTF-8 text, or name the correct file.
-language--use-unreadable--large = { $path } is larger than 4 MB, so it is not a plan file and is not read.
-language--use-unreadable--loop = { $path } is a link that leads back to itself, so it cannot be read.
-language--use-unreadable--permission = { $path } cannot be read: you have no permission to open it.
-language--use-unreadable--failed = { $path } exists but cannot be read.
-language--use-unreadable--half = This path has half of a character in it, so no file can have that name. Type the file name again.
-language--use-not-crib = { $path } is not a plan file. Files used here end in .crib.
-language--use-cycle = These files use each other in a loop: { $path }.
-language--use-itself = The file uses itself.
-language--use-too-many = Files use each other more than { $most } deep, or more than { $files } files are used. Anything beyond that is not read.
-language--use-twice = { $path } is used twice.
-language--use-not-whole =
-    The plans here are NOT READ WHOLE. The files read through { $path } have { $count ->
-        [one] 1 error
-       *[other] { $count } errors
-    }, the first in { $file }, line { $line }. Fix them there. Until then nothing here counts as safe.
-language--argument-missing = { $pattern } also needs { $names }.
-language--argument-missing--fix = Add { $names }
-language--argument-unknown = { $pattern } has no { $text }. It takes { $names }.
-language--argument-twice = { $text } is given twice.
-language--argument-wrong = { $text } must be { $due }, such as { $example }.
-language--arguments-missing = { $pattern } needs its values in parentheses: { $example }
-language--parameter-type = { $text } cannot be the type of a parameter. The types are: { $choices }.
-language--vehicle-missing = The plan has no vehicle. It needs at least one: { $example }
-language--step-twice = There are two steps { $number }. Each step needs its own number.
-language--step-number-missing = A step starts with its number: { $example }
-language--step-number-missing--fix = Write { $near }
-language--step-unknown = There is no step { $number }.
-language--tie-end-missing = { $what } is anchored at one end only. Add the other end: { $example }
-language--contact-none = { $part } of { $upper } does not pass over { $lower } in this position. Check where { $lower } is, or state where they touch: { $example }
-language--ground-missing = Ground not stated. The checks take it as unknown ground: lowest friction, and its allowable bearing is not known.
-language--ground-missing--fix = Add the ground to fill in
-language--plan-unchecked = This plan could not be read well enough to check it. NOTHING in it was checked.
-language--plan-unchecked--titled = The plan “{ $title }” could not be read well enough to check it. NOTHING in it was checked.
-language--vehicle-size = Size of { $vehicle } not stated, so it cannot be checked. Add { $what }, such as: { $example }
-language--vehicle-weight = { $vehicle } has no axles and no weight, so it cannot be checked. Use a type that has axles, or state its weight and center.
-language--value-unknown = { $text } cannot be calculated: a number in it cannot be read, a name in it is not known, its units do not match, or it divides by zero.
-language--value-unknown--member = { $text } does not exist.
-language--not-in-plan = Not read, so the checks leave it out: { $what }. The plan is NOT fully checked.
-language--not-in-plan--cargo = the cargo
-language--not-in-plan--cab = the cab
-language--not-in-plan--coupling = the coupling
-language--not-in-plan--stands-on = the surface that it stands on
-language--not-in-plan--rests-on = the load that rests on { $lower }
-language--plan-not-whole = This plan is NOT READ WHOLE: part of it could not be read and is not checked. Nothing here counts as safe.
-language--chock-ways = Direction of the chocks not stated in this step, so no chock is counted. Add both directions, forward or rearward.
-language--chock-ways--fix = Chock both directions
-language--load-height = Height of sideways load { $load } not stated, so the checks leave it out. The plan is NOT fully checked. Add it, such as: { $example }
-language--exercise-plan = This lesson has { $count } plans. State which plan this exercise is about.
-language--exercise-figure = { $on } has no { $figure }, so this exercise has no answer.
-language--exercise-fault = No check finds a fault here, so this exercise has no answer.
-language--exercise-finish = The plan needs a fault on { $on } for this exercise, or a line to leave out.
-source--common-practice = common practice, no source
-source--from-memory = from memory
-source--from-memory-of = from memory: { $title }
-source--policy = policy { $policy }, { $limit }
-source--policy-of = policy { $policy }, { $limit }: { $of }
-source--stated = stated in the plan
-source--invented = invented for the example
-source--computed = worked out
-source--unknown = source not known
-word--not-known = not known
-word--list-and = { $first } and { $last }
-word--list-or = { $first } or { $last }
-word--lesser = lesser of { $a } and { $b }
-word--larger = larger of { $a } and { $b }
-word--floor-to = { $value }, rounded down to a multiple of { $step }
-figure--a-sixth-of-the-width = a sixth of the width
-figure--perpendicular-to-grain = { $species } perpendicular to grain
-figure--allowable-bearing-of = allowable bearing of { $surface }
-figure--allowable-stress-perpendicular-to-grain = allowable stress perpendicular to grain
-figure--along-the-strut = { $load } along the strut
-figure--angle = angle
-figure--angle-as-written = angle as written
-figure--angle-to-the-ground = angle to the ground
-figure--area-of-the-foot = area of the base plate
-figure--area-on-the-ground = area on the ground
-figure--at-its-angle = at its angle
-figure--back-from-its-front = back from its front
-figure--bearing-length-factor = bearing length factor
-figure--between-the-outer-faces-of-the-outer = between the outer faces of the outer timbers
-figure--between-the-strap-and-the-way-the = between the strap and the way the base would slide, less what its rise takes from friction
-figure--between-the-strap-and-the-way-the-2 = between the strap and the way the base would slide, seen from above
-figure--bridge-formula = 500 lb × (L × N ÷ (N − 1) + 12 × N + 36), L = { $spread } in whole feet, N = { $axles }
-figure--capacity = capacity
-figure--capacity-along-the-post = capacity along the post
-figure--capacity-of-a-contact = capacity of a contact
-figure--cargo-at-its-heaviest-wherever-it-may = cargo at its heaviest, wherever it may lie
-figure--cargo-bears-on-two-groups-of-axles = cargo bears on two groups of axles by the lever rule, and evenly within a group
-figure--carried = carried
-figure--center-of = center of { $cargo }
-figure--center-of-the-empty-vehicle = center of the empty vehicle
-figure--contacts-loaded = contacts loaded
-figure--contacts-that-meet-a-part = contacts that meet a part
-figure--courses = courses
-figure--courses-laid-on-the-ground = courses laid on the ground
-figure--crews-of-the-steps-under-way-at = crews of the steps under way at one time
-figure--crossing = crossing
-figure--depth-across-its-plies = depth across its plies
-figure--depth-along-its-plies = depth along its plies
-figure--distance-of-the-center-from-the-line = distance of the center from the line of the far supports
-figure--distance-of-the-center-of-gravity-inside = distance of the center of gravity inside the line of its supports
-figure--distance-of-this-support-from-that-line = distance of this support from that line
-figure--distance-to-the-nearest = distance to the nearest
-figure--distance-to-the-part = distance to the part
-figure--downward-force-at-the-foot = downward force at the base
-figure--dressed-depth = dressed depth
-figure--dressed-width = dressed width
-figure--each-step-starts-when-those-it-waits = each step starts when those it waits for are done
-figure--empty = { $carrier } empty
-figure--empty-vehicle-cargo-at-its-heaviest = empty vehicle + cargo, at its heaviest
-figure--empty-vehicle-cargo-in-this-case = empty vehicle + cargo, in this case
-figure--empty-weight = empty weight
-figure--first-to-last-axle = first to last axle
-figure--foot-to-head-over-level-ground = base to head, over level ground
-figure--friction-needed = friction needed
-figure--friction-of-body-on = friction of its body on { $surface }
-figure--friction-of-its-tires = friction of its tires
-figure--friction-of-the-base-on = friction of the base on { $surface }
-figure--friction-that-holds-it = friction that holds it
-figure--friction-under-the-base = friction under the base
-figure--from-the-balance-of-all-forces = from the balance of all forces
-figure--from-the-chock-to-the-edge-of = from the chock to the edge of the part
-figure--from-the-contact-to-the-edge-of = from the contact to the edge of the part
-figure--from-the-foot-up-to-the-head = from the base up to the head
-figure--from-the-head-to-the-edge-of = from the head to the edge of the part
-figure--from-the-line-round-its-supports-to = from the line around its supports to its center of gravity, square to the line
-figure--from-under-the-head-to-the-foot = from under the head to the base
-figure--gap = gap
-figure--gap-left-above-the-step = gap left above the step
-figure--gap-that-the-wedges-close = gap that the wedges close
-figure--gap-to-close = gap to close
-figure--grade = grade
-figure--greatest-over-all-forces-that-only-push = greatest over all forces that only push and balance every vehicle
-figure--greatest-push-that-forces-within-friction-and = greatest push that forces within friction and capacity can balance
-figure--half-width-of = half width of { $body }
-figure--height = height
-figure--height-limit = height limit
-figure--height-of-the-center-of-gravity = height of the center of gravity
-figure--height-of-the-push-above-the-ground = height of the push above the ground
-figure--height-of-the-step-that-meets-it = height of the step that meets it
-figure--its-load-empty-its-share-of-the = its load empty + its share of the cargo
-figure--least-depth = least depth
-figure--least-depth-of-the-plies-together = least depth of the plies together
-figure--least-load-on-wheels-that-cannot-roll = least load on wheels that cannot roll downhill
-figure--least-modulus = least modulus
-figure--least-modulus-wet-0-9 = least modulus, wet (× 0.9)
-figure--least-push-held = least push held, { $toward }, as a share of the weight
-figure--legal-limit = legal limit
-figure--length = length
-figure--length-of = length of { $body }
-figure--load = load
-figure--load-as-built = load as built
-figure--load-on = load on { $place }
-figure--load-on-these-axles = load on these axles
-figure--longest-of = longest { $strut }
-figure--measured-in-the-plan = measured in the plan
-figure--middle-of-all-weight-empty-vehicle-and = middle of all weight, empty vehicle and cargo, over the ground
-figure--middle-of-loads-aside = middle of these loads, toward the passenger side: the center of gravity of { $body }
-figure--middle-of-loads-back = middle of these loads, back: the center of gravity of { $body }
-figure--middle-of-the-loaded-contacts-off-the = middle of the loaded contacts off the middle of the crib
-figure--middle-of-what-its-axles-and-kingpin = middle of what its axles and kingpin carry
-figure--middle-third-of-the-length-it-lies = middle third of the length it lies on
-figure--modulus-perpendicular-to-grain = modulus perpendicular to grain
-figure--modulus-perpendicular-to-grain-crossing-height-of = modulus perpendicular to grain × crossing ÷ height of the courses
-figure--most-it-could-carry-by-statics-alone = most it could carry, by statics alone
-figure--most-people-at-work-at-one-time = peak crew
-figure--needed-at-the-busiest = needed at peak
-figure--of-all-that-stands-between-the-load = of all that stands between the load and the ground
-figure--of-crib = crib { $crib }
-figure--of-strut = strut { $strut }
-figure--of-the-section-in-the-way-it = of the section, in the way it would bend
-figure--off = off
-figure--off-the-part-beneath = off the part beneath
-figure--on-its-center-line = on its center line
-figure--overhang = overhang
-figure--overlap = overlap
-figure--pad-that-would-do = pad needed
-figure--pairs-of-wedges = pairs of wedges
-figure--people-who-come = staffing
-figure--pieces-of-every-support-that-stands-at = pieces of every support that stands at once
-figure--pitch-of-the-vehicle-and-grade-of = pitch of the vehicle and grade of the ground
-figure--place = place
-figure--place-of-the-last-axle-place-of = place of the last axle − place of the first
-figure--preload = preload
-figure--preload-of-the-wedges = preload of the wedges
-figure--pressure-on-the-ground = pressure on the ground
-figure--pretension = pretension
-figure--pull = pull
-figure--pull-downhill = pull downhill
-figure--pull-from-strut = pull from strut { $strut }
-figure--push-on-each-end-of-a-pair = push on each end of a pair, at the least
-figure--push-that-it-holds-up-to = push that it holds up to
-figure--push-that-tips-it-as-a-share = push that tips it, as a share of its weight
-figure--rated-load-at-that-length = rated load at that length
-figure--rating-at = rating of { $strut } at { $reach }, the next longer row
-figure--rise = rise
-figure--run-along-the-ground = run along the ground
-figure--section = section
-figure--seen-from-above = seen from above
-figure--settled-when-it-was-placed = settled when it was placed
-figure--settling = settling
-figure--settling-front = settling of { $body } at its front
-figure--settling-rear = settling of { $body } at its rear
-figure--settling-side = settling of { $body }, more at its passenger side
-figure--settling-since-it-was-placed = settling since it was placed
-figure--settling-there = settling of { $body } there
-figure--share-of-the-pull-along-the-thrust = share of the pull along the thrust
-figure--share-of-the-weight = share of the weight
-figure--shims-and-wedges = shims and wedges
-figure--shims = shims
-figure--short-by = short
-figure--shortest-of = shortest { $strut }
-figure--sin-of-its-angle = sin of its angle
-figure--slenderness = slenderness
-figure--slenderness-across-its-plies = slenderness across its plies
-figure--slenderness-along-its-plies = slenderness along its plies
-figure--slope-of-the-captured-part = slope of the captured part
-figure--square-to-that-line = square to that line
-figure--squeezes-down-by = compression under load
-figure--steepest-wedge-that-stays-by-itself = steepest wedge that stays by itself
-figure--stiffness = stiffness
-figure--stiffness-of-a-contact = stiffness of a contact
-figure--straight-from-end-to-end = straight from end to end
-figure--stress-allowed = allowable stress of { $species }
-figure--stress-along-the-grain = stress parallel to grain
-figure--stress-along-the-grain-wet-0-8 = stress parallel to grain, wet (× 0.8)
-figure--strut-upward-part = strut { $strut }, upward part
-figure--sum-of-the-least-that-each-of = sum of the least that each of these wheels carries
-figure--the-greatest-over-all-forces-that-only = the greatest over all forces that only push and balance every vehicle: no short sum shows it
-figure--the-heavy-end = the heavy end
-figure--the-high-end = the high end
-figure--the-high-end-of-the-head = the high end of the head
-figure--the-highest-step-that-goes-under = the highest step that goes under
-figure--the-load-rests-on-every-contact-that = the load rests on every contact that is counted, evenly, wedged tight
-figure--the-longest-it-may-be = the longest it may be
-figure--the-low-end-of-the-head = the low end of the head
-figure--the-post-is-straight-its-ends-are = the post is straight, its ends are cut square and it is loaded through the middle
-figure--the-most-that-they-are-to-close = the most that they are to close
-figure--the-range-of-the-height = the range of the height
-figure--the-slimmest-of-wedges-both-ends-driven = the slimmest of wedges, both ends driven at once, the preload shared evenly; steeper wedges take more
-figure--the-supports-share-the-load-in-the = the supports share the load in the way that is worst for this one, whatever their stiffness
-figure--the-supports-share-the-loads-of-all = the supports share the loads of all that rests on them in the way that is worst for this one
-figure--timber-length = timber length
-figure--timber-squeezes-perpendicular-to-grain-alone-all = timber compresses perpendicular to grain only, all courses in series
-figure--timbers-on-the-ground = timbers on the ground
-figure--time-from-first-to-last = time from first to last
-figure--toward-the-passenger-side = toward the passenger side
-figure--turned = { $across } and { $up }, turned: { $lies }
-figure--underside-of = underside of { $part }
-figure--underside-of-the-captured-part = underside of the captured part
-figure--upward-in-all = upward in all
-figure--upward-part-of = { $load }, upward part
-figure--use-of-capacity = utilization
-figure--wedges-dry-and-without-grease-ice-or = wedges dry and without grease, ice or shaking, one face of the pair against metal; the slope is that of one wedge, sloped face to flat face
-figure--weight = weight
-figure--weight-as-carried = weight of { $body } as its supports carry it
-figure--weight-as-written = weight as written
-figure--weight-of = weight of { $body }
-figure--wet-service-factor = wet service factor
-figure--what-buckling-leaves-across-its-plies = column stability factor (Cp) across its plies
-figure--what-buckling-leaves-along-its-plies = column stability factor (Cp) along its plies
-figure--what-buckling-leaves-cp = column stability factor (Cp)
-figure--what-it-closes = closing
-figure--what-it-holds = what { $anchor } holds
-figure--what-it-stands-on = base height
-figure--what-it-stands-on-carries = carried by its supports
-figure--width-of-the-way-out = egress width
-figure--width-outside-to-outside-of-contacts = width outside to outside of contacts
-figure--with-cargo = { $carrier } with cargo
-figure--working-load-limit = working load limit
-figure--item-long = { $item } { $length } long
-figure--read-off-the-plan = read off what stands in the plan
-figure--contact = contact { $contact }
-figure--contact-figure = contact { $contact }: { $label }
-figure--as-built = as built
-figure--all-contacts-loaded =
-    { $all ->
-        [one] 1 contact
-       *[other] all { $all } contacts
-    } loaded
-figure--contacts-loaded-of = { $loaded } of { $all } contacts loaded
-figure--empty-vehicle-weighs-the-same-on-both-sides = the empty vehicle weighs the same on both sides of its centerline
-figure--cargo-center-in-the-middle-third = cargo fills its length and tapers evenly at most: its center lies in the middle third
-figure--center-of-gravity-back-from-the-front = center of gravity back from the front
-figure--center-of-gravity-toward-the-passenger-side = center of gravity toward the passenger side
-figure--center-of-gravity-above-the-ground = center of gravity above the ground
-figure--timber-of-length = { $timber } { $length } long
-figure--side-resting = side-resting
-figure--roof-resting = roof-resting
-limit--crossing-stress = crossing stress
-limit--crossing-basis = crossing basis
-limit--crossing-rounding = crossing rounding
-limit--height-ratio-all-contacts = height ratio all contacts
-limit--height-ratio-some-contacts = height ratio some contacts
-limit--height-ratio-one-contact = height ratio one contact
-limit--least-overhang = least overhang
-limit--most-overhang = most overhang
-limit--wedge-travel = wedge travel
-limit--most-shims = most shims
-limit--most-packing = most packing
-limit--joist-reach = joist reach
-limit--contact-alignment = contact alignment
-limit--steepest-capture = steepest capture
-limit--least-strut-angle = least strut angle
-limit--most-strut-angle = most strut angle
-limit--push-margin = push margin
-limit--push-height = push height
-limit--use-limit = use limit
-limit--friction-timber-on-timber = friction timber on timber
-limit--friction-timber-on-metal = friction timber on metal
-limit--friction-strut-base = friction strut base
-limit--grade-needing-chocks = grade needing chocks
-limit--dressed-size-of-8x8 = dressed size of 8x8
-limit--axle-limit-single = axle limit single
-limit--axle-limit-tandem = axle limit tandem
-limit--gross-limit = gross limit
-limit--egress-width = egress width
-limit--post-slenderness = post slenderness
-limit--stiffness-spread = stiffness spread
-limit--ground-under-cribs = ground under cribs
-acceptance-expired--title = Acceptance expired
-acceptance-expired--protects = An acceptance with an end date is not valid after that date.
-acceptance-expired--expired = { $by } accepted { $rule } on { $on } until { $until }. That date has passed. Fix the problem, or accept it again.
-acceptance-expired--no-day = Today's date is not known, so the acceptance of { $rule } on { $on } by { $by } until { $until } does not count. This check has not passed.
-acceptance-expired--bad-date = The date { $until } cannot be read. Write it as year-month-day: 2027-03-01.
-acceptance-expired--no-finding = { $by } accepted { $rule } on { $on }, but { $rule } reports nothing there. Delete this line.
-air-spring-free--title = Cab left on its air springs
-air-spring-free--protects = A cab on air springs sways while tools work and drops when an air line is cut.
-air-spring-free--on-air = The cab of the { $vehicle } still rides on its { $mounts }. It moves while tools work and drops if the air leaks out. Build a crib between the cab and the frame, or set struts under the cab.
-axle-overweight--title = Axle load over the legal limit
-axle-overweight--protects = A wrong weight or position in the plan makes every other figure wrong.
-axle-overweight--over = { $first } to { $last } carry { $load }. The legal limit is { $limit } ({ $by }). Check the weights and positions in the plan. If they are right, the truck is overweight.
-axle-overweight--one-over = { $axle } carries { $load }. The legal limit is { $limit } ({ $by }). Check the weight in the plan. If it is right, the truck is overweight.
-axle-overweight--unknown = Axle loads of the { $vehicle } with its cargo not known, so they were not compared with the legal limits. They can be calculated for a vehicle on two groups of axles, or on a kingpin and one group. This check has not passed.
-axle-overweight--limit-set-here = The limit is set here: { $limit }.
-axle-overweight--by-single = single axle
-axle-overweight--by-tandem = tandem, axles up to 96 in apart
-axle-overweight--by-bridge-formula = bridge formula
-axle-overweight--by-two-tandems = two tandems at least 36 ft apart
-axle-overweight--by-gross = whole truck
-cache-short--title = More needed than units carry
-cache-short--protects = A crib that is short four timbers is built lower, or with whatever is at hand.
-cache-short--short = Needed at peak: { $needed } { $item }. Units carry { $carried }, { $short } short. { $advice }
-cache-short--stand-in = Possible substitutes: { $items }. Recalculate the plan with them.
-cache-short--call-more = Request another unit, or build with less.
-cache-unknown--title = Cache not known
-cache-unknown--protects = A plan that no unit can supply fails on scene.
-cache-unknown--no-unit = Responding units not stated. What they carry is not known. Name them after \`responding\`.
-cache-unknown--empty-unit = { $unit } responds, and its cache is empty. What it carries is not known.
-count-mismatch--title = Counts that contradict each other
-count-mismatch--protects = A timber that is counted twice is there only once.
-count-mismatch--listed-twice = { $unit } lists { $item } twice, with { $first } and with { $second }. The smaller number is used. Correct the list.
-count-mismatch--built-twice = Steps { $first } and { $second } both build { $support }. Build it in one step only.
-count-mismatch--first-here = First listed here.
-crew-short--title = Not enough personnel
-crew-short--protects = A plan that needs more personnel than are on scene is built in a hurry, or only in part.
-crew-short--short = Steps { $steps } run at the same time and take { $needed } people. Staffing is { $have }. Let some of these steps wait, or request more personnel.
-crew-short--one-step =
-    Step { $step } takes { $needed ->
-        [one] 1 person
-       *[other] { $needed } people
-    }. Staffing is { $have }. Request more personnel.
-crew-short--unknown =
-    Staffing not stated. The steps take { $needed ->
-        [one] 1 person
-       *[other] { $needed } people
-    } at peak.
-crib-alignment--title = Contacts out of line, or a sloped capture
-crib-alignment--protects = A load that does not go straight down bends the timbers and pushes the crib over.
-crib-alignment--off-line = Crib { $crib }, contact { $contact }: { $off } off the { $part } of the { $vehicle } below it. The limit is { $most }. Move the crib in line.
-crib-alignment--no-part-below = Crib { $crib } stands on the { $part } of the { $vehicle }, but the { $vehicle } has no such part.
-crib-alignment--sloped = Crib { $crib }: the { $part } of the { $vehicle } slopes { $slope }. The limit is { $most }. A steeper part slides off a flat crib. Fill the angle with wedges or a sloped top, and strap the crib in place.
-crib-base--title = Base that sinks or overhangs its pad
-crib-base--protects = On soft ground two base timbers sink unevenly and tip the crib.
-crib-base--open-on-soft = Crib { $crib } has an open base on { $surface }, which is not paved. Its base timbers sink unevenly. Pressure on the ground: { $pressure }. Use a solid base or a pad.
-crib-base--short-pad = Crib { $crib } stands on pad { $pad }, which is { $size } on its short side. The base timbers are { $length } long and overhang it. Use a pad at least as long as the timbers.
-crib-base--no-pad = Crib { $crib } stands on a pad that is not in this plan.
-crib-base--fix-solid = Use a solid base
-crib-clash--title = Two things in the same place
-crib-clash--protects = A support that cannot be built as planned is built another way, and that way is not checked.
-crib-clash--two-supports = Same place: { $first } and { $second } overlap by { $depth }. Move one of them.
-crib-clash--body = Same place: { $first } overlaps { $second } by { $depth }. Move the crib.
-crib-clash--wheels = Same place: { $first } overlaps a wheel of { $second } by { $depth }. Move the crib.
-crib-clash--strut-through = Same place: { $first } passes through { $second }. Move one of them.
-crib-clash--other-here = This is in the way.
-crib-clash--vehicles = The { $second } and the { $first } are in the same place: they overlap by { $depth }. Move one of them, or state where one bears on the other.
-crib-clash--vehicle-wheels = A wheel of the { $second } is where a wheel of the { $first } is: they overlap by { $depth }. Move one of the vehicles.
-crib-clash--vehicles-maybe = The { $second } may be where the { $first } is: seen from above they overlap by { $depth }, and how high each is there is not known. Measure, or state where one bears on the other.
-crib-clash--vehicle-here = The other vehicle is here.
-crib-eccentric--title = Crib loaded on one side
-crib-eccentric--protects = A crib loaded off center leans to that side. Only the loaded contacts carry.
-crib-eccentric--one-side =
-    Crib { $crib }: load { $off } off center ({ $loaded ->
-        [one] contact { $contacts }
-       *[other] contacts { $contacts }
-    } loaded). The limit is { $kern } ({ $sum }). Beyond it the far side lifts and the near side carries all the load. Capture the other side too.
-crib-height--title = Crib too tall for its width
-crib-height--protects = A crib that is tall and narrow, or loaded on one side only, sways and tips over.
-crib-height--too-high = Crib { $crib } is { $height } tall. The limit is { $limit } with { $loaded } ({ $sum }). { $advice }
-crib-height--all-loaded =
-    { $contacts ->
-        [one] its 1 contact loaded
-       *[other] all { $contacts } contacts loaded
-    }
-crib-height--some-loaded =
-    { $loaded ->
-        [one] 1 of { $contacts } contacts loaded
-       *[other] { $loaded } of { $contacts } contacts loaded
-    }
-crib-height--use-courses =
-    { $courses ->
-        [one] Use 1 course.
-       *[other] Use { $courses } courses.
-    }
-crib-height--capture-all =
-    Capture all { $contacts } contacts (limit { $limit }), or use { $courses } { $courses ->
-        [one] course
-       *[other] courses
-    }.
-crib-height--capture-and-lower =
-    Use { $courses } { $courses ->
-        [one] course
-       *[other] courses
-    }, or capture all { $contacts } contacts and use { $more } (limit { $limit }).
-crib-height--none-holds = No number of courses meets the limit. Use longer timbers.
-crib-height--ratio-set-here = The height ratio is set here: { $ratio }.
-crib-height--captured-here = Captures set here: { $loaded }.
-crib-height--fix-courses =
-    { $courses ->
-        [one] Use 1 course
-       *[other] Use { $courses } courses
-    }
-crib-height--fix-capture = Capture all { $contacts } contacts: { $parts }
-crib-layout--title = Courses that cannot be built
-crib-layout--protects = A crib with one timber in a course rolls over. A crib with more timbers than fit cannot be built as drawn.
-crib-layout--one-timber =
-    Crib { $crib } has { $timbers ->
-        [one] 1 timber
-       *[other] { $timbers } timbers
-    } in a course. The minimum is 2 in every course. Use a layout of 2 by 2.
-crib-layout--no-room = Crib { $crib }: { $timbers } timbers of { $width } do not fit side by side in { $room }. The limit is { $most }.
-crib-layout--no-width = Crib { $crib }: timbers { $length } long with an overhang of { $overhang } leave no width between the contacts. Use longer timbers or less overhang.
-crib-layout--no-courses = Crib { $crib } has { $courses } courses. The minimum is 1.
-crib-layout--part-course = Crib { $crib } has { $courses } courses. The number of courses must be whole. Use { $whole }.
-crib-layout--fix-layout = Use a layout of { $layout }
-crib-load--title = Crib or contact overloaded
-crib-load--protects = Timber loaded beyond its capacity perpendicular to grain crushes, and the load leans and falls.
-crib-load--over-contact = Crib { $crib }, contact { $contact }: load up to { $load } ({ $governs }). Capacity { $capacity } ({ $sum }). Spread the load over more contacts or use larger timbers.
-crib-load--over-whole =
-    Crib { $crib }: load up to { $load } ({ $governs }). Capacity { $capacity } with { $contacts ->
-        [one] 1 contact
-       *[other] { $contacts } contacts
-    } loaded ({ $sum }). Add a crib or use larger timbers.
-crib-load--over-limit = Crib { $crib }, contact { $contact }: load up to { $load } ({ $governs }), { $use } of its capacity of { $capacity }. The policy allows { $limit }.
-crib-load--unknown = Crib { $crib }: load not known. { $why } This check has not passed.
-crib-load--step-over = Step chock { $chock }: load up to { $load } ({ $governs }). Capacity { $capacity }. Use a crib or more step chocks.
-crib-load--step-unrated = Step chock { $chock }: capacity not known, load up to { $load }. Take the rating from its manufacturer. This check has not passed.
-crib-load--step-unknown = Step chock { $chock }: load not known. { $why } This check has not passed.
-crib-load--weigh-it = Give the weight and the center of gravity of what rests on it.
-crib-load--fix-build =
-    Build it { $layout } of { $timber }, { $courses ->
-        [one] 1 course
-       *[other] { $courses } courses
-    } ({ $use } of its capacity)
-crib-mixed-timber--title = Cribs of different timber under one vehicle
-crib-mixed-timber--protects = The stiffer crib takes load that the softer crib should share.
-crib-mixed-timber--mixed = Cribs { $first } and { $second } support the { $vehicle } with different timber: { $one } and { $other }. The stiffer crib takes { $times } times the load for the same settlement. Build both of the same timber, or check their loads.
-crib-mixed-timber--timber = { $size } { $species }
-crib-mixed-timber--timber-wet = wet { $size } { $species }
-crib-mixed-timber--other-here = The other crib is here.
-crib-overhang--title = Timber ends too short or too long past the contacts
-crib-overhang--protects = Short timber ends split off and let the timbers walk out under load. Long ends narrow the base and lower the height limit.
-crib-overhang--too-short = Crib { $crib }: the timbers overhang the contacts by { $overhang }. The minimum is { $least }. Shorter ends split off and let the timbers walk out.
-crib-overhang--too-long = Crib { $crib }: the timbers overhang the contacts by { $overhang }. The limit is { $most }. More overhang narrows the base, which is now { $width } wide.
-crib-overhang--set-here = The limit is set here: { $limit }.
-crib-overhang--fix-overhang = Use an overhang of { $overhang }
-crib-packing--title = Too much packing on a crib
-crib-packing--protects = A pile of loose shims slides out or tips over when the load moves. Courses lock into each other.
-crib-packing--shims = Crib { $crib } has { $shims } of shims. The limit is { $limit }: loose boards slide out and tip. { $advice }
-crib-packing--packing = Crib { $crib } has { $packing } of shims and wedges ({ $sum }). The limit is { $limit }. { $advice }
-crib-packing--limit-set-here = The limit is set here: { $limit }.
-crib-reach--title = Crib does not reach, or does not fit under, what it captures
-crib-reach--protects = A crib that stops short of the load carries nothing until the load drops onto it.
-crib-reach--short = Crib { $crib } does not reach the { $part } of the { $vehicle }. The gap is { $gap } ({ $sum }). { $wedges } { $advice }
-crib-reach--wedges-close = Its wedges close { $closes }.
-crib-reach--wedges-close-nothing = Its wedges close nothing.
-crib-reach--tall = Crib { $crib } is { $over } too tall for the { $part } of the { $vehicle } ({ $sum }). { $advice }
-crib-reach--loose = Crib { $crib }: the wedges do not fit. They need a gap of at least { $closes }. The gap is { $gap } ({ $sum }). { $advice }
-crib-reach--step-none = Step chock { $chock } is too tall for the { $part } of the { $vehicle } at every step. Use a lower one.
-crib-reach--step-gap = Step chock { $chock }: the gap between its step and the { $part } of the { $vehicle } is { $gap } ({ $sum }). Slide it to another step, or fill the gap with a wedge.
-crib-reach--step-beside = Step chock { $chock } is { $off } away from the { $part } of the { $vehicle }. Slide it under.
-crib-reach--use-courses =
-    Use { $courses ->
-        [one] 1 course
-       *[other] { $courses } courses
-    }. That leaves a gap of { $gap } for the wedges.
-crib-reach--use-shims = Use { $shims } of shims under the load.
-crib-reach--measure-first = Measure the gap, then choose courses and shims to fit.
-crib-reach--fix-courses =
-    { $courses ->
-        [one] Use 1 course
-       *[other] Use { $courses } courses
-    }
-crib-reach--fix-shims = Use { $shims } of shims
-crib-wedge--title = Contact without wedges, or wedges opened too far
-crib-wedge--protects = A contact that is not snug carries nothing until the load has moved.
-crib-wedge--few =
-    Crib { $crib } has { $pairs ->
-        [one] 1 pair
-       *[other] { $pairs } pairs
-    } of wedges for { $loaded } loaded contacts. A contact without wedges may not be snug. Use { $loaded } pairs.
-crib-wedge--none =
-    Crib { $crib } has no wedges. Use { $loaded ->
-        [one] 1 pair of wedges to make its loaded contact snug.
-       *[other] { $loaded } pairs of wedges to make its { $loaded } loaded contacts snug.
-    }
-crib-wedge--travel = Crib { $crib }: each pair of wedges must close { $travel }. The limit is { $most }. Past that, the wedges bear on their tips. Use shims or another course.
-crib-wedge--fix-pairs =
-    { $pairs ->
-        [one] Use 1 pair of wedges
-       *[other] Use { $pairs } pairs of wedges
-    }
-egress-blocked--title = Egress blocked, narrow or missing
-egress-blocked--protects = A rescuer who kneels at the vehicle must be able to leave at once, without looking where to step.
-egress-blocked--blocked = Egress { $way } is blocked by { $what }. Move it, or plan another egress.
-egress-blocked--across = Egress { $way }: { $what } crosses it near the ground and is a trip hazard. Move it out of the egress.
-egress-blocked--narrow = Egress { $way } is { $width } wide. The minimum is { $least }.
-egress-blocked--none = Egress not stated. State where the rescuer kneels and which way the rescuer leaves.
-egress-blocked--in-the-way = This is in the way.
-expectation-unmet--title = Plan does not meet its expectations
-expectation-unmet--protects = A plan that was right when it was written may no longer be right.
-expectation-unmet--unmet = The plan expects { $text }. Not met: { $why }.
-expectation-unmet--partial = The plan was not read completely, so its expectations were not checked. This check has not passed.
-geometry-impossible--title = Impossible sizes or positions
-geometry-impossible--protects = A wrong number in the plan makes every later figure wrong.
-geometry-impossible--no-size = The { $vehicle } has no length, width or height. State its size.
-geometry-impossible--part-outside = The { $part } of the { $vehicle } runs from { $from } to { $to }. The vehicle is { $length } long.
-geometry-impossible--axle-outside = On the { $vehicle }, { $axle } is at { $at }. The vehicle is { $length } long.
-geometry-impossible--cargo-outside = On the { $vehicle }, { $cargo } runs from { $from } to { $to }. The vehicle is { $length } long.
-geometry-impossible--height-backwards = The { $part } of the { $vehicle } is higher than the vehicle. Correct one of the heights.
-geometry-impossible--rests-beside = The { $upper } rests on the { $lower } at { $at }, but the { $lower } is not there. Its nearest point is { $off } away.
-geometry-impossible--rests-not-part = The { $upper } rests on its { $part }, but the { $part } is { $off } away from that place.
-geometry-impossible--rests-gap = The { $upper } rests on the { $lower }, but there is a gap of { $gap } between the { $part } ({ $high }) and the { $under } ({ $low }). One of the heights is wrong.
-geometry-impossible--no-weight = The { $vehicle } has no weight. Its axles carry nothing, and its weight is not stated.
-grade-slide--title = Slides down the grade
-grade-slide--protects = On a grade the weight pulls downhill. Chocks on too few wheels slide with the vehicle.
-grade-slide--slides = On a grade of { $grade }, the { $vehicle } pulls { $demand } downhill ({ $sum }). Its chocked wheels hold { $capacity } ({ $hold }). Chock more axles, or rig a line uphill.
-grade-slide--grade-here = The grade is set here: { $grade }.
-grade-slide--grade-unsaid = Grade not stated. Slide check not run, and all other checks assume level ground. Measure the grade and state it: \`grade 0 %\` or \`grade 2 % toward rear\`. This check has not passed.
-grade-slide--direction-unsaid = Direction of the { $grade } grade not stated. All checks assume that it slopes down toward the rear. The other directions are not checked. State it: \`grade { $grade } toward rear\`. This check has not passed.
-ground-bearing--title = Ground bearing exceeded
-ground-bearing--protects = A base that sinks on one side tips the load that it holds.
-ground-bearing--too-much = Ground under { $support }: pressure { $pressure } ({ $sum }). Allowable bearing of { $surface } is { $allowable }. { $advice }
-ground-bearing--surface-unknown = Ground under { $support }: allowable bearing of { $surface } not known. State the bearing of the surface, or use a pad and watch it for settling. This check has not passed.
-ground-bearing--foot-unknown = Ground under { $support }: base plate size not known, pressure on { $surface } not checked. { $advice } This check has not passed.
-ground-bearing--use-pad = Use a pad of at least { $pad }.
-ground-bearing--state-size = State the size of the base plate.
-ground-bearing--state-size-or-use-pad = State the size of the base plate, or use a pad of at least { $pad }.
-ground-bearing--fix-pad = Use a pad of { $size }
-ground-bearing--surface-here = The allowable bearing is set here.
-ground-bearing--edge = Ground under { $support }: the load is off the middle of the base. Edge pressure { $edge }, { $pressure } on the area that bears. Allowable bearing of { $surface } is { $allowable }. Center the load, or use a wider base.
-ground-bearing--pad-material = Pad { $pad } under { $support }: material not stated. How far it spreads the load is not known. Write \`material timber\`, \`plywood\` or \`steel\`. This check has not passed.
-joist-miss--title = Contact not under its part
-joist-miss--protects = A contact between two joists meets only sheet metal or flooring and carries no load.
-joist-miss--misses = Crib { $crib }: contact { $contact } misses the { $part } by { $off }. The limit is { $reach }. { $advice }
-joist-miss--nothing = Crib { $crib } captures no part. State the part that its top meets.
-joist-miss--to-meet = Part to capture: { $part }.
-joist-miss--move-it = Move the crib to { $place }.
-joist-miss--look-again = No place nearby puts every contact under its part. Try another layout.
-joist-miss--fix-move = Move the crib to { $place }
-lifting-intent--title = Lift not stated
-lifting-intent--protects = Stabilizing is not lifting. A lifted vehicle shifts its load and can slide off its supports.
-lifting-intent--lifts = Supports under the { $vehicle } push up with { $upward } in total ({ $sum }), { $share } of its weight. The limit without a lift is { $limit }. Set the supports snug, or write \`lift intended\`.
-lifting-intent--follow = Lift intended, but no crib captures the { $vehicle }. Lift an inch, crib an inch.
-loss-of-support--title = Not held if a support fails
-loss-of-support--protects = A tire, an air spring, the landing gear or the vehicle below can fail while crews work. The supports that the crews set must then hold.
-loss-of-support--falls = Support lost: { $loss }. Nothing holds { $end } of the { $vehicle }{ $when }. Put a support under it.
-loss-of-support--balances = Support lost: { $loss }. The { $vehicle } only balances{ $when }. Put supports on both sides of its center of gravity.
-loss-of-support--unsolved = Support lost: { $loss }. No result for the { $vehicle }. Treat it as not held. This check has not passed.
-loss-of-support--lost-here = This support is lost.
-rule--could-not-run = The check { $rule } could not run on this plan. What it protects against was not checked: { $protects }
-order-ground-up--title = Upper vehicle stabilized before the lower one
-order-ground-up--protects = A support built on something loose moves with it. Stabilize the lower vehicle first.
-order-ground-up--lower-first = Step { $step } stabilizes the { $upper } before the { $lower } below it. Build from the ground up. { $advice }
-order-ground-up--lower-never = No step stabilizes the { $lower }. Stabilize it in an earlier step.
-order-ground-up--move-after = Do step { $first } first.
-order-ground-up--base-first = Step { $step } builds { $support } before pad { $pad } below it is in place. Place the pad first.
-order-ground-up--held-here = The { $lower } is stabilized here.
-order-ground-up--fix-after = Make step { $step } wait for step { $first }
-order-missing--title = Steps missing or out of order
-order-missing--protects = A support that no step puts in is not there when it is needed. A support put in too early has nothing to rest on.
-order-missing--no-steps = Build order not stated. Write the steps.
-order-missing--no-step = No step puts in { $support }.
-order-missing--never-locked = No step locks { $support }. Lock it before anyone works in the path of the load.
-order-missing--chocks-first = Step { $step } works at { $vehicle } before its wheels are chocked (step { $first }). Chock first.
-order-missing--ends-first = Step { $step } tightens { $tie } before { $support } is set. Tighten a strap or chain when both of its ends are in place.
-order-missing--lock-late = Step { $step } checks { $support } before it is locked (step { $first }). Lock first.
-order-missing--circle = Steps { $steps } wait for each other, so none of them can start. Remove one \`after\`.
-order-missing--remove-early = Step { $step } removes { $support }, but no earlier step puts it in.
-part-cannot-bear--title = Support under a part that cannot bear
-part-cannot-bear--protects = Sheet metal, tanks, moving parts and brackets fold or turn under a load that the frame would carry.
-part-cannot-bear--may-not-bear = The { $part } of the { $vehicle } cannot bear, and { $support } captures it. { $advice } { $remark }
-part-cannot-bear--no-part = The { $vehicle } has no { $part }, and { $support } captures it. { $advice }
-part-cannot-bear--no-vehicle = Vehicle { $vehicle } is not in this plan, and { $support } captures it.
-part-cannot-bear--use-instead = Parts that can bear: { $parts }.
-part-cannot-bear--none-bears = No part of it is known to bear.
-part-cannot-bear--fix-part = Capture the { $part } instead
-part-cannot-bear--stands-on = The { $part } of the { $vehicle } cannot bear, and { $support } stands on it. Stand it on the ground, or on a part that can bear. { $remark }
-part-cannot-bear--part-here = The { $part } is described here.
-part-load--title = Part overloaded, or too narrow on its timber
-part-load--protects = A part that carries more than its rating bends or tears. A part narrower than the timber cuts into it.
-part-load--over-rating = Load on the { $part } of the { $vehicle } from { $support }: up to { $load } ({ $governs }). Rating { $rating }. Spread the load over other parts, or use a stronger part.
-part-load--over-together = Load on the { $part } of the { $vehicle } from { $supports } together: { $load } as built. Rating { $rating }. Spread the load over other parts, or use a stronger part.
-part-load--unknown = Load on the { $part } of the { $vehicle } from { $support }: not known. Rating { $rating }. Give the weight and the center of gravity. This check has not passed.
-part-load--narrow = Crib { $crib }, contact { $contact }: load up to { $load } ({ $governs }). Its timber is wider than the { $part } of the { $vehicle }. Bearing capacity { $capacity } ({ $sum }). Put a steel plate between part and timber, capture a wider part, or spread the load over more contacts.
-part-load--vehicle-unknown = The { $upper } rests on the { $lower } with up to { $load }. Strength of the { $lower } not known. It is counted as a support that can be lost.
-part-load--base-unknown = Load on the { $part } of the { $vehicle } from { $support }: up to { $load }. Rating not stated, strength not checked.
-part-load--rating-here = The rating is set here.
-part-load--part-here = The part is described here.
-policy-loosened--title = Limit made less safe
-policy-loosened--protects = People who rely on the plan expect the usual limit and do not see that it was loosened.
-policy-loosened--with-reason = Policy { $policy } sets { $limit } to { $value }, less safe than { $shipped }. Reason: { $reason }
-policy-loosened--no-reason = Policy { $policy } sets { $limit } to { $value }, less safe than { $shipped }. Reason not stated. Write it after \`because\`.
-policy-loosened--number = { $value }
-policy-loosened--shipped-value = the value that it replaces
-policy-loosened--replaced-here = This limit is replaced.
-post-slender--title = Post too slender
-post-slender--protects = A long, thin post buckles long before the wood crushes.
-post-slender--too-slender = Strut { $strut } ({ $post }) is { $length } long. Its slenderness is { $slenderness } ({ $sum }). The limit is { $limit }. { $advice }
-post-slender--use-shorter = Use a thicker post, or a post of at most { $most }.
-post-slender--use-thicker = Use a thicker or a shorter post.
-post-slender--limit-set-here = The limit is set here: { $limit }.
-push-margin--title = Holds too small a side push
-push-margin--protects = A tool, a shifting load or a second vehicle pushes the vehicle sideways, and it slides or tips over.
-push-margin--too-little = A side push { $toward } at { $height }: { $vehicle } and its supports hold { $share } of its weight ({ $sum }). The policy requires { $limit }. { $first }
-push-margin--first = Fails first: { $how }.
-push-margin--unknown = Side push not calculated: { $why }. This check has not passed.
-push-margin--set-here = The push margin is set here: { $limit }.
-size-up-missing--title = Size-up incomplete
-size-up-missing--protects = Fuel, batteries, cargo and the energy stored in brakes injure crews who did not check for them.
-size-up-missing--fuel = Size-up: fuel not stated. Check for leaks and write what was found.
-size-up-missing--battery = Size-up: batteries not stated. Check for high voltage and write what was found.
-size-up-missing--cargo = Size-up: cargo not stated. Find out what it is and whether it can shift.
-size-up-missing--brakes = Size-up: brakes not stated. Air brakes and spring brakes store energy. Write how they are set.
-size-up-missing--fix-add = Add the line to the size-up
-stage-unsafe--title = Unsafe while partly built
-stage-unsafe--protects = A stabilization system that holds when complete can fail while it is built or taken down.
-stage-unsafe--falls = After this step ({ $stage }), nothing holds { $end } of the { $vehicle }{ $when }. Put in a support for it before this step.
-stage-unsafe--worse = After this step ({ $stage }), nothing holds { $end } of the { $vehicle }{ $when } if this support is lost: { $loss }. It was held before this step.
-strut-angle--title = Strut too flat, too steep, or not at its written angle
-strut-angle--protects = A flat strut pushes its base out. A steep strut holds nothing sideways.
-strut-angle--too-flat = Strut { $strut } is at { $angle } to the ground ({ $sum }). The minimum is { $least }. A flatter strut pushes out more than up. { $advice }
-strut-angle--too-steep = Strut { $strut } is at { $angle } to the ground ({ $sum }). The maximum is { $most }. A steeper strut holds nothing sideways. { $advice }
-strut-angle--upside = Strut { $strut }: the head is not above the base. A strut pushes up from the ground.
-strut-angle--not-as-typed = Strut { $strut }: the written angle is { $typed }. The angle from base to head is { $angle } ({ $sum }).
-strut-angle--set-foot = Set the base { $out } out.
-strut-angle--set-here = The limit is set here: { $limit }.
-strut-angle--fix-foot = Set the base { $out } out
-strut-angle--fix-typed = Write { $angle }
-strut-head--title = Strut head on a part that moves or cannot bear
-strut-head--protects = A strut head on a door, a hood, a sprung cab or sheet metal slips or tears out under load.
-strut-head--moves = Strut { $strut }: its head is on the { $part } of the { $vehicle }, which moves. Put it on a frame rail or a joist. { $remark }
-strut-head--may-not-bear = Strut { $strut }: its head is on the { $part } of the { $vehicle }, which cannot bear. Put it on a frame rail or a joist. { $remark }
-strut-head--no-part = Strut { $strut }: its head is on the { $part }, but the { $vehicle } has no such part. { $advice }
-strut-head--use-instead = Parts that can bear: { $parts }.
-strut-head--none-bears = No part of this vehicle is known to bear.
-strut-head--no-vehicle = Strut { $strut }: its head is on { $vehicle }, which is not in this plan.
-strut-head--beside = Strut { $strut }: its head misses the { $part } of the { $vehicle } by { $off }. The limit is { $reach }.
-strut-length--title = Strut too short or too long
-strut-length--protects = A strut that does not reach is extended past its last hole or set on something loose.
-strut-length--too-long = Strut { $strut } needs { $length } from base to head ({ $sum }). The longest reach of { $gear } is { $longest }. Use a longer strut, or set the base closer.
-strut-length--too-short = Strut { $strut } has { $length } from base to head ({ $sum }). The shortest length of { $gear } is { $shortest }. Use a shorter strut, or set the base farther out.
-strut-load--title = Strut overloaded
-strut-load--protects = A strut loaded beyond its rating buckles without warning. The longer the strut, the lower its rating.
-strut-load--over = Strut { $strut }: load up to { $load } ({ $governs }). Capacity { $capacity } at { $length }. Use a stronger or shorter strut, or add struts.
-strut-load--over-limit = Strut { $strut }: load up to { $load } ({ $governs }), { $use } of its capacity of { $capacity } at { $length }. The policy allows { $limit }.
-strut-load--no-rating = Strut { $strut }: capacity at { $length } not known, load up to { $load }. Take the rating from its manufacturer. This check has not passed.
-strut-lock--title = Strut without a mechanical lock
-strut-lock--protects = A strut held only by oil or air comes down when a seal or a hose fails.
-strut-lock--no-lock = Strut { $strut }: lock not stated. Pin it, or set its lock collar, before anyone relies on it.
-strut-lock--pump-only = Strut { $strut } is held by its pump alone. A leak lets it down. Pin it, or set its lock collar.
-strut-lock--fix-pin = Pin the strut
-strut-one-sided--title = Struts on one side only
-strut-one-sided--protects = Struts on one side push a vehicle over to the other side.
-strut-one-sided--driver-only = The { $vehicle } has struts on the driver side ({ $struts }) and none on the passenger side. Set struts on the passenger side too.
-strut-one-sided--passenger-only = The { $vehicle } has struts on the passenger side ({ $struts }) and none on the driver side. Set struts on the driver side too.
-strut-slip--title = Strut base slides
-strut-slip--protects = A base that slides takes the strut away as soon as the load comes on.
-strut-slip--slides = Strut { $strut }: its base slides under any load. At { $angle } it needs friction of { $needed } ({ $sum }). The friction that counts is { $friction }. Without a strap the strut holds nothing. Strap its base.
-strut-slip--tied-aside = Strut { $strut }: { $tie } pulls across the direction in which the base slides and does not hold it. Run it back toward the vehicle, to the base on the other side.
-tie-anchor--title = Strap or chain on an anchor that may not hold
-tie-anchor--protects = A strap holds no more than its anchor.
-tie-anchor--holds-unknown = Anchor { $anchor } of { $tie }: capacity not known. Write its capacity after \`holds\`, or strap base to base. This check has not passed.
-tie-anchor--holds-less = Anchor { $anchor } of { $tie }: pull up to { $load }. Capacity { $holds }. Use a stronger anchor.
-tie-anchor--moves = Anchor of { $tie }: the { $part } of the { $vehicle } moves. Anchor it to the frame.
-tie-anchor--no-part = Anchor of { $tie }: the { $vehicle } has no { $part }.
-tie-anchor--not-there = Anchor of { $tie }: not in this plan.
-tie-anchor--same-end = Both ends of { $tie } are at the same place. It holds nothing.
-tie-load--title = Strap or chain overloaded
-tie-load--protects = A strap that breaks lets both strut bases go at once.
-tie-load--over = Pull on { $tie }: up to { $load } ({ $governs }; { $sum }). Its working load limit is { $capacity }. Use a stronger one, use two, or set the struts steeper.
-tie-load--over-limit = Pull on { $tie }: up to { $load } ({ $governs }), { $use } of its working load limit of { $capacity }. The policy allows { $limit }.
-tie-load--no-rating = Pull on { $tie }: up to { $load }, working load limit not known. Read its tag. This check has not passed.
-tie-missing--title = Strut base not strapped
-tie-missing--protects = A leaning strut pushes its own base out. Without a strap the base slides away and the load comes down.
-tie-missing--untied = Strut { $strut }: base not strapped. At { $angle } the load pushes the base out. { $advice }
-tie-missing--tie-across = Run a strap from its base to the base of { $other }.
-tie-missing--tie-somewhere = Run a strap from its base to the base of a strut on the other side, or to an anchor.
-tie-missing--fix-tie = Strap the bases of { $strut } and { $other } together
-tipping--title = Tips over under a small push
-tipping--protects = A vehicle with a high center of gravity near the edge of its supports tips over under a push or when its load shifts.
-tipping--tips = The { $vehicle } tips over { $toward } under a side push of { $share } of its weight ({ $sum }). The policy requires { $limit }. Set struts on both sides, or set supports farther out.
-tipping--unknown = The { $vehicle }: height of the center of gravity not known, tipping check not run. State the height. This check has not passed.
-tipping--set-here = The push margin is set here: { $limit }.
-unsupported-end--title = End not supported
-unsupported-end--protects = A vehicle whose supports do not surround its center of gravity falls toward the open side.
-unsupported-end--falls = Nothing holds { $end } of the { $vehicle }{ $when }. Put a support under it.
-unsupported-end--balances = The { $vehicle } only balances{ $when }. Put supports on both sides of its center of gravity.
-unsupported-end--unsolved = No result for how the { $vehicle } rests. Treat it as not held. This check has not passed.
-unsupported-end--unknown = The { $vehicle }: weight or center of gravity not known, support check not run. State its axle loads, or its weight and center of gravity. This check has not passed.
-unsupported-end--mixes = Too many weights and places are ranges ({ $vehicles }). Not every combination was tried, and a worse one may exist. Weigh or measure what you can, or plan fewer vehicles at a time. This check has not passed.
-unsupported-end--as-found = As found, nothing in the plan holds { $end } of the { $vehicle }{ $when }. It may fall at any time. State what holds it now, and keep clear until a support is in.
-upper-on-unstable-lower--title = Lower vehicle not stabilized
-upper-on-unstable-lower--protects = A car on its own springs and tires rocks and sinks under the truck that rests on it.
-upper-on-unstable-lower--not-held = The { $upper } rests on the { $lower }, and nothing holds the { $lower }. Put cribs or step chocks under the { $lower } before anyone touches the { $upper }.
-upper-on-unstable-lower--rests-here = The { $upper } rests on it here.
-weight-sum--title = Weights do not add up
-weight-sum--protects = A wrong weight makes every load in the plan wrong.
-weight-sum--differ = The written empty weight of the { $vehicle } is { $stated }. Its axles and other supports carry { $sum } empty ({ $parts }). One of them is wrong. The plan uses the written weight.
-weight-sum--less-than-axles = The written empty weight of the { $vehicle } is { $stated }. Its axles alone carry { $sum } empty ({ $parts }). One of them is wrong. The plan uses the written weight.
-weight-sum--fix-leave-out = Remove the weight and use the loads on the axles and other supports of the { $vehicle }
-weight-sum--carried-here = This carries { $load } empty.
-wheels-unchocked--title = Wheels not chocked
-wheels-unchocked--protects = A vehicle that rolls an inch moves every crib and strut out of line.
-wheels-unchocked--none = The { $vehicle } is on its wheels and they are not chocked. Chock it in both directions.
-wheels-unchocked--one-way = The { $vehicle } is chocked only against rolling { $direction }. Chock it in both directions.
-wheels-unchocked--on-a-grade = The { $vehicle } is on a grade of { $grade } and its wheels are not chocked against rolling { $direction }. Chock it in both directions.
-wheels-unchocked--forward = forward
-wheels-unchocked--rearward = rearward
-wheels-unchocked--either-way = in either direction
-wheels-unchocked--fix-chock = Chock the { $vehicle } in both directions
-editor--source = Source: { $source }
-editor--governs = Governs: { $governs }
-editor--about = { $text } is { $other }
-editor--declared-in = in { $where }
-editor--fix-all = Fix everything that has one safe answer
-editor--could-not-run = This check did not run, so nothing here shows that the plan is safe.
-editor--broke = The checks of this file stopped: { $why }. Do not rely on what is shown. Please report it.
-editor--more =
-    { $count ->
-        [one] 1 more message is
-       *[other] { $count } more messages are
-    } not shown. Fix these first.
-editor--about-syntax = This message is about the text of a plan. The line could not be read. The rest of the plan is still checked, and each check that needs this line says so.
-editor--messages = Messages
-editor--fixes = Fixes offered
-editor--library-name = { $name } comes with the tool and cannot be renamed. Copy it into a file of your own and rename the copy.
-editor--no-name = There is no name here to change.
-editor--not-a-name = "{ $name }" cannot be a name. A name is one word: letters, digits and _, not starting with a digit.
-editor--name-taken = The name { $name } is already in use here.
-editor--name-changes = With the name { $name } the plan would read differently. { $what } Choose another name.
-editor--moved-on = The text changed after the drawing was made. Try again.
-editor--no-file = The file is no longer there.
-editor--no-plan = There is no plan in this file.
-editor--safe = nothing unsafe found
-editor--not-whole = NOT READ WHOLE
-editor--dangers = { $count } unsafe
-editor--warnings =
-    { $count ->
-        [one] 1 warning
-       *[other] { $count } warnings
-    }
-editor--not-run = { $count } not checked
-editor--other-build = Build { $crib } { $layout } of { $timber }, { $courses } courses: { $timbers } timbers, { $use } of capacity used
-editor--rule-on = { $rule } on { $on }
-editor--fix-raises = { $fix }. New unsafe findings: { $what }
-editor--fix-remains = { $fix }. Not enough by itself
-editor--pending = side push and worst loads not calculated yet
-editor--loads-pending = loads not calculated yet
-editor--see-drawing = See drawing
-editor--held-expectations = { $held } of { $all } expectations met
-edit--not-here = { $element } is not in this plan's own text. Change it where it is written.
-edit--no-body = { $element } has no lines of its own to change.
-edit--from-pattern = { $element } comes from a pattern. Change the pattern, or write the support out in the plan.
-edit--calculated = { $value } is calculated from other values, so it cannot be dragged. Change it in the text.
-edit--by-part = Its position is given by a part ({ $place }). Write a distance instead to drag it.
-edit--range = { $value } is a range, so it cannot be dragged. Change it in the text.
-edit--no-place = { $element } has no line that gives its position. Write one to drag it.
-edit--unreadable = The line that gives the position of { $element } cannot be read. Fix it first.
-edit--cannot-move = { $element } cannot be dragged that way.
-lesson--exercise = Exercise { $number }
-lesson--work-out = Calculate the { $figure } of { $on }.
-lesson--find-all = Find every fault.
-lesson--find-on = What is wrong with { $on }?
-lesson--finish = Finish { $on }.
-lesson--asks-nothing = The exercise asks nothing. Add a line: work out, find or finish.
-lesson--plan-not-stated = Plan not stated. Add the line: plan NAME.
-lesson--plan-not-whole = Its plan could not be read whole.
-lesson--no-support = The plan has no support { $on }.
-lesson--no-figure = There is no { $figure } to calculate for { $on }.
-lesson--not-known = The { $figure } of { $on } is not known.
-lesson--no-fault = No check finds a fault there.
-lesson--no-line = { $on } has no line “{ $line }” to leave out.
-`,
-  es: `cli--caution = Límites de esta herramienta.
-cli--could-not-read = NO SE PUDO LEER
-cli--could-not-run = NO SE PUDO HACER
-cli--error = ERROR
-cli--danger = PELIGRO
-cli--warning = ADVERTENCIA
-cli--note = NOTA
-cli--accepted-severity = ACEPTADO: { $severity }
-cli--fix = arreglo
-cli--governs = rige
-cli--see = vea
-cli--sources = fuentes
-cli--nothing-found = no se encontró nada
-cli--expected-and-so = { $count } resultados previstos, y así es
-cli--expected-but = se preveía { $text }, pero { $why }
-cli--not-whole = NO SE LEYÓ ENTERO. Lo que falta no se comprobó, y nada de esto cuenta como seguro.
-cli--not-read = no leído
-cli--more = { $count } más
-cli--more-in = y { $count } más de estos en { $path }
-cli--accepted-by = aceptado por { $by } hasta { $until }: { $reason }
-cli--plans =
-    { $count ->
-        [one] 1 plan
-       *[other] { $count } planes
-    }
-cli--dangers =
-    { $count ->
-        [one] 1 peligro
-       *[other] { $count } peligros
-    }
-cli--warnings =
-    { $count ->
-        [one] 1 advertencia
-       *[other] { $count } advertencias
-    }
-cli--notes =
-    { $count ->
-        [one] 1 nota
-       *[other] { $count } notas
-    }
-cli--accepted = { $count } aceptados
-cli--checks-not-run =
-    { $count ->
-        [one] 1 comprobación no se pudo hacer
-       *[other] { $count } comprobaciones no se pudieron hacer
-    }
-cli--paths-not-read =
-    { $count ->
-        [one] 1 ruta no se pudo leer
-       *[other] { $count } rutas no se pudieron leer
-    }
-cli--as-stated = como está escrito
-cli--set-by-policy = fijado por la norma
-cli--invented = inventado
-cli--not-known = no se conoce
-cli--from-its-source = de su fuente
-cli--computed = calculado
-cli--computed-from = calculado a partir de: { $sources }
-cli--not-expected = NO PREVISTO
-cli--finding-on = { $rule } en { $subject }: { $message }
-cli--as-expected = como se preveía
-cli--not-as-expected = NO COMO SE PREVEÍA
-cli--nothing-expected = no se preveía nada: agregue una línea \`expect\`
-cli--expectations-held =
-    se cumplieron { $held } de { $all } previsiones; { $odd ->
-        [one] 1 peligro no previsto
-       *[other] { $odd } peligros no previstos
-    }
-cli--path-not-read = { $path } no se pudo leer: { $why }
-cli--problems-left-out = { $path }: se omiten { $count } problemas más del texto
-cli--plan-not-whole = El plan “{ $plan }” no se leyó entero. Lo que falta no se comprobó.
-cli--justification = { $by }, hasta { $until }: { $reason }
-cli--list-may-lack = NO SE LEYÓ ENTERO: en esta lista puede faltar parte de lo que se necesita.
-cli--needs-nothing = no necesita nada de un acopio
-cli--needed = necesario
-cli--carried = traído
-cli--short = falta
-cli--short-mark = FALTA
-cli--syntax = la escritura
-cli--no-rule = No hay ninguna comprobación { $rule }.
-cli--did-you-mean = ¿Quiso decir { $near }?
-cli--see-list = Vea la lista con: cribwright explain
-cli--gone = no existe ese archivo ni carpeta
-cli--outside = es un enlace que sale de esta carpeta. Copie el archivo en la carpeta, o nómbrelo por sí solo
-cli--not-a-file = no es un archivo
-cli--not-text = no es texto en UTF-8. Guárdelo como texto UTF-8
-cli--too-large = pasa de 4 MB, así que no es un plan
-cli--looping-link = es un enlace que vuelve a sí mismo
-cli--not-permitted = no hay permiso para abrirlo
-cli--failed = no se pudo abrir
-cli--no-plan-file = no hay ningún archivo .crib dentro
-cli--input-empty = la entrada estándar está vacía
-cli--no-plan = no hay ningún plan dentro, así que no se comprobó nada
-expectation--safe = nada inseguro
-expectation--finding = { $rule } en { $on }
-expectation--finding-anywhere = { $rule }
-expectation--figure = { $figure } en { $on } { $value }
-expectation--contact-of = { $element }, contacto { $contact }
-expectation--held = se cumple
-expectation--unsafe =
-    { $count ->
-        [one] 1 inseguro
-       *[other] { $count } inseguros
-    }: { $rules }
-expectation--not-run =
-    { $count ->
-        [one] 1 comprobación no pudo hacerse
-       *[other] { $count } comprobaciones no pudieron hacerse
-    }: { $rules }
-expectation--not-found = { $rule } no encontró nada ahí
-expectation--no-figure = { $on } no tiene { $figure }
-expectation--figure-is = { $figure } es { $value }
-expectation--partial = el plan no se leyó entero
-packing--fix-both = Usar { $courses } hiladas y { $shims } de calzas
-packing--fix-courses = Usar { $courses } hiladas sin calzas
-packing--use-both = Use { $courses } hiladas y { $shims } de calzas.
-packing--use-courses = Use { $courses } hiladas sin calzas.
-packing--measure = Mida el espacio. Use más hiladas, o una hilada de otro madero, en lugar de calzas.
-element--crib = crib { $name }
-element--step-chock = calza escalonada { $name }
-element--strut = puntal { $name }
-element--chock = calza de rueda { $name }
-element--chocks-of-step = calzas de rueda ({ $step })
-element--pad = placa { $name }
-element--strap = correa { $name }
-element--chain = cadena { $name }
-element--wire-rope = cable { $name }
-element--step = paso { $number }
-element--vehicle = { $name }
-element--egress = salida { $name }
-element--contact = crib { $crib }, contacto { $contact }
-element--strut-upward = puntal { $name }, hacia arriba
-element--axle = eje { $number }
-element--cab = cabina de { $vehicle }
-element--driver-side = lado del conductor
-element--passenger-side = lado del acompañante
-element--wheel-end = { $vehicle }, { $axle }, { $side }
-element--part-side = { $vehicle } { $part } { $side }
-element--part = { $vehicle } { $part }
-element--cab-mount = cabina de { $vehicle }, { $mount }, { $side }
-element--front-driver-corner = esquina delantera del conductor
-element--front-passenger-corner = esquina delantera del acompañante
-element--rear-driver-corner = esquina trasera del conductor
-element--rear-passenger-corner = esquina trasera del acompañante
-element--lying-corner = { $vehicle } en el suelo, { $corner }
-element--vehicle-under = { $lower } debajo de { $upper }
-figure--anywhere-in-its-bay = en cualquier lugar de su espacio: puede moverse
-figure--allowable-bending-stress = esfuerzo admisible a flexión
-figure--allowable-shear-stress = esfuerzo admisible a cortante
-figure--area-of-the-pad-that-bears = área de la placa que apoya
-figure--area-of-the-base-that-bears = área de la base que apoya
-figure--edge-pressure = presión en el borde
-figure--edge-over-mean-pressure = presión en el borde entre presión media
-figure--layers-that-bend-one-by-one = capas que se doblan una por una
-figure--load-off-the-middle = carga fuera del centro de la base
-figure--overhang-that-the-pad-carries = voladizo que aguanta la placa
-figure--pad-of-unknown-material = entre lo que se apoya encima y { $side }: material no indicado
-figure--pad-and-overhang = lo que se apoya encima y dos veces { $overhang }, como máximo { $side }
-figure--pad-across-the-grain = lo que se apoya encima, como máximo { $side }: maderos uno al lado del otro no reparten carga a lo ancho
-figure--pad-in-bending = el menor de { $thickness } × raíz({ $bending } ÷ (3 × { $layers } × { $pressure })) y { $thickness } × { $shear } ÷ (1.5 × { $pressure })
-figure--share-of-the-base = cada lado menos dos veces lo que la carga está fuera del centro: { $along } a lo largo, { $across } a lo ancho
-figure--share-of-the-base-that-bears = parte de la base que apoya
-figure--edge-of-the-base = una base rígida con la carga { $along } fuera del centro a lo largo y { $across } a lo ancho; nada tira del lado que se levanta
-figure--side-of-the-pad = lado de la placa
-figure--side-of-the-pad-that-bears = lado de la placa que apoya
-figure--thickness-of-the-pad = grueso de la placa
-loss--gives-way = { $what } cede
-loss--tire-lost = { $tire }: neumático perdido
-loss--air-springs = { $vehicle }, { $axle }: resortes neumáticos sin aire
-loss--cab-mount = cabina de { $vehicle }: { $mount } sin aire
-loss--ground-under-strut = el suelo cede bajo la base de { $strut }
-loss--ground-under = el suelo cede bajo { $support }
-loss--front = el frente
-loss--rear = la parte trasera
-loss--driver-side = el lado del conductor
-loss--passenger-side = el lado del acompañante
-loss--front-corner-driver = la esquina delantera del lado del conductor
-loss--front-corner-passenger = la esquina delantera del lado del acompañante
-loss--rear-corner-driver = la esquina trasera del lado del conductor
-loss--rear-corner-passenger = la esquina trasera del lado del acompañante
-loss--whole = todo
-loss--one-side = un lado
-loss--one-end = un extremo
-loss--end-of = { $end } de { $body }
-loss--with = { " " }con { $corner }
-loss--not-known = No se conoce el peso o el centro de gravedad de { $vehicle }. No se conocen las cargas en sus apoyos.
-loss--not-solved = No se pudo calcular cómo quedaría { $bodies }. Trátelo como no sujeto.
-loss--falls = Nada sujeta { $what }{ $corner }.
-loss--balances = { $bodies } queda solo en equilibrio{ $corner }. Nada impide que vuelque.
-loss--slower = Calculado con el método más lento.
-loss--as-found = tal como se encontró
-loss--all-in-place = todo en su lugar
-loss--in-no-step = con los apoyos que ningún paso nombra
-loss--at-stage = en: { $stage }
-loss--crew-stiffer = los cribs y puntales con { $factor } veces su rigidez
-loss--crew-softer = los cribs y puntales con su rigidez dividida por { $factor }
-loss--beneath-stiffer = el vehículo de debajo con { $factor } veces su rigidez
-loss--beneath-softer = el vehículo de debajo con su rigidez dividida por { $factor }
-materials--wedge-pairs = pares de cuñas
-materials--wheel-chocks = calzas de rueda
-materials--step-chocks = calzas escalonadas
-materials--pads = placas
-materials--shims = calzas finas
-step--size-up = evaluar
-step--chock = calzar
-step--capture = capturar
-step--build = armar
-step--slide = deslizar
-step--set = colocar
-step--lock = bloquear
-step--tension = tensar
-step--check = revisar
-step--remove = quitar
-step--work = { $action } { $targets }
-step--work-with = { $action } { $targets } con { $with }
-step--numbered = paso { $number }: { $work }
-step--untimed = los pasos sin tiempo cuentan como nada: { $steps }
-push--toward-front = hacia el frente
-push--toward-rear = hacia atrás
-push--toward-driver = hacia el lado del conductor
-push--toward-passenger = hacia el lado del acompañante
-push--toward-front-and-driver = hacia el frente y el lado del conductor
-push--toward-front-and-passenger = hacia el frente y el lado del acompañante
-push--toward-rear-and-driver = hacia atrás y el lado del conductor
-push--toward-rear-and-passenger = hacia atrás y el lado del acompañante
-push--strut-at-rating = el puntal { $strut } llega a su carga nominal
-push--tie-at-rating = { $tie } llega a su valor nominal
-push--contact-at-capacity = el contacto { $contact } del crib { $crib } llega a su capacidad
-push--crib-leans = el crib { $crib } se inclina
-push--base-slides = resbala la base del puntal { $strut }
-push--tips = { $vehicle } vuelca
-push--slides = { $vehicle } resbala
-push--nothing-holds = nada sujeta { $vehicle } de este lado
-push--weight-not-known = no se conoce el peso o el centro de gravedad del vehículo
-push--height-not-known = no se conoce la altura del centro de gravedad
-push--grip-not-known = el vehículo está echado en el suelo y no se conoce el rozamiento de su carrocería ahí; escriba «body friction» de la superficie
-push--not-solved = en una dirección no se pudo demostrar ninguna respuesta
-push--assume-found = Se halló una manera de repartir las fuerzas que aguanta: los apoyos pueden aguantar este empuje. No está demostrado que tengan que hacerlo.
-push--assume-struts = Un puntal que empujaría la carrocería en el sentido del empuje no cuenta.
-push--assume-brakes = Los frenos no se cuentan. Los ejes calzados, sí. Una calza sin eje sujeta el último.
-push--assume-between = No se cuenta rozamiento entre un vehículo y otro.
-push--assume-lying = Un vehículo echado en el suelo descansa en las esquinas de su contorno, que no se doblan. Los apoyos a su lado no agarran mejor que su propio metal: no se puede contar con que la carga pase a ellos.
-push--assume-kingpin = Un kingpin cuyo tractor no está en el plan queda sujeto de lado por el rozamiento de los neumáticos bajo su propia carga, y a lo largo no.
-push--assume-friction = El rozamiento está en el extremo bajo de su intervalo.
-range--lightest = con su menor peso
-range--heaviest = con su mayor peso
-range--center-front = el centro lo más hacia el frente
-range--center-rear = el centro lo más hacia atrás
-range--load-front = su carga corrida hacia el frente
-range--load-rear = su carga corrida hacia atrás
-range--driver-side = hacia el lado del conductor
-range--passenger-side = hacia el lado del acompañante
-range--tool-loads = con las cargas de las herramientas puestas
-range--between = al { $share } del camino entre { $first } y { $other }
-range--body = { $body } { $ends }
-analysis--rigid-bodies = Los vehículos son cuerpos rígidos. Bastidores y carrocerías no se doblan.
-analysis--tight-contacts = Cada contacto contado está bien acuñado y a escuadra con la carga.
-analysis--slow-loads = Las cargas llegan despacio. Nada cae, se sacude ni se balancea.
-analysis--crib-height = Un crib es tan alto como sus hiladas. Cuñas y calzas no cuentan en el límite de altura.
-analysis--sound-timber = La madera está sana, recta y seca, salvo que el plan diga que está húmeda.
-figure--width-of-part = ancho de { $part }
-figure--rating-of-part = capacidad nominal de { $part }
-figure--overlap-of-part-and-timber = traslape de parte y madero
-figure--bearing-of-part-on-timber = apoyo de la parte sobre el madero
-place--in-a = en un bloque { $keyword }
-place--in-an = en un bloque { $keyword }
-place--in-this = en este bloque { $keyword }
-place--in-named = en { $block }
-place--top = al principio de un archivo
-place--this-block = Este bloque { $keyword }
-place--the-vehicle = el vehículo
-expected--a = un { $what }
-expected--an = un { $what }
-expected--kind-value = valor
-expected--kind-tie = correa, cadena o cable
-expected--kind-group = grupo
-expected--kind-cache = cache (una unidad que acude)
-expected--kind-thing = objeto
-expected--length = una longitud
-expected--force = un peso
-expected--mass = una masa
-expected--angle = un ángulo
-expected--ratio = un número sin unidad
-expected--count = una cantidad
-expected--pressure = una presión
-expected--area = un área
-expected--volume = un volumen
-expected--duration = un tiempo
-expected--density = una masa por volumen
-expected--unit-weight = un peso por volumen
-expected--stiffness = un peso por longitud
-expected--moment = un momento
-expected--weight-times = un peso por { $other }
-expected--length-power = una longitud a la potencia { $power }
-expected--mixed = una mezcla de unidades
-expected--comma = una coma
-expected--calculation = un cálculo
-expected--unit = una unidad
-expected--part = una parte del vehículo
-expected--part-of-a-vehicle = una parte de un vehículo
-expected--date = una fecha como 2027-03-01
-expected--year-month-day = año-mes-día
-expected--size = un tamaño como 4x4
-expected--rule = el nombre de una comprobación, como crib-height
-expected--figure = height, width o length (alto, ancho o largo)
-expected--end = fin de la línea
-expected--such-as = { $due }, por ejemplo { $example }
-expected--one-of = { $kind } ({ $names })
-expected--in-quotes = { $what }, entre comillas
-expected--name-for = un nombre para: { $what }
-expected--name-value = valor
-expected--name-group = grupo
-expected--name-mount = soporte
-expected--text-title = un título
-expected--text-table-or-section = una tabla o sección
-expected--text-what-is-remembered = lo que se recuerda
-expected--text-address = una dirección
-expected--text-contact = un contacto
-expected--text-access = un acceso
-expected--text-hazard = un peligro
-expected--text-where = dónde
-expected--text-doors = puertas
-expected--text-reason = un motivo
-expected--text-who-sets-it = quién lo fija
-expected--text-what-to-mind = a qué prestar atención
-expected--text-what-it-is = qué es
-expected--text-name = un nombre
-expected--text-question = una pregunta
-expected--text-line-left-out = la línea que falta
-expected--text-hint = una pista
-expected--text-what-it-teaches = qué enseña
-expected--text-paragraph = un párrafo
-expected--text-crew = una cuadrilla
-expected--text-what-was-found = lo que se encontró
-expected--text-why-not = por qué no
-language--brace-not-closed = El bloque que se abre aquí nunca se cierra. Ponga una llave de cierre en una línea propia donde termina.
-language--brace-not-closed--fix = Cerrarlo aquí
-language--brace-stray = Esta llave no cierra nada. Quítela, o abra el bloque al que pertenece.
-language--brace-stray--fix = Quitar la llave
-language--brace-not-opened = Falta la llave que abre al final de esta línea. Lo que está más adentro debajo se lee como suyo.
-language--brace-not-opened--fix = Abrir el bloque aquí
-language--braces-too-deep = Aquí hay más de { $most } bloques uno dentro de otro. Lo que está más adentro no se lee.
-language--file-too-long = El archivo es demasiado largo. Nada después de este lugar se lee: divídalo y una las partes con use.
-language--too-many-plans = El archivo tiene más de { $most } planes. Desde aquí NO se revisan: páselos a otros archivos.
-language--plan-too-large--vehicles = Este plan tiene { $count } vehículos. El límite es { $most }, así que el plan NO se revisa. Divídalo en planes de los vehículos que se tocan.
-language--plan-too-large--supports = Este plan tiene { $count } apoyos, contando los de los patrones. El límite es { $most }, así que el plan NO se revisa. Divídalo en varios planes.
-language--plan-too-large--steps = Este plan tiene { $count } pasos. El límite es { $most }, así que el plan NO se revisa. Ponga varios apoyos en un paso, o divida el plan.
-language--plan-too-large--loads = Este plan tiene { $count } cargas. El límite es { $most }, así que el plan NO se revisa. Divídalo en varios planes.
-language--plan-too-large--parts = Demasiados ejes y partes: { $count } en { $vehicle }. El límite es { $most }, así que el plan NO se revisa. Quite las partes que nada toca.
-language--part-too-many = La parte { $part } resulta en { $count } travesaños. El límite es { $most }. Revise por dónde va y su separación.
-language--text-not-closed = A este texto le falta la comilla de cierre en su línea. Un texto entre comillas queda en una sola línea.
-language--text-not-closed--fix = Cerrar la comilla
-language--comment-not-closed = A este comentario le falta */ al final: el resto del archivo no se lee.
-language--strange-character--quote = Un texto va entre comillas rectas, "así".
-language--strange-character--fix = Cambiar por una comilla recta
-language--strange-character--hidden = Este texto tiene un carácter que no se ve: { $character }. Quítelo.
-language--strange-character--hidden-fix = Quitar los caracteres que no se ven
-language--strange-character = { $character } no significa nada aquí. Los planes se escriben con letras, números, llaves y , : = + - * / % ( ).
-language--unknown-line = { $what } no puede empezar una línea { $where }.
-language--unknown-line--near = { $what } no puede empezar una línea { $where }. ¿Quiso decir { $near }?
-language--unknown-line--choices = { $what } no puede empezar una línea { $where }. Las líneas de aquí empiezan con { $choices }.
-language--unknown-line--height = Un crib no tiene una línea para su altura: se calcula a partir de sus hiladas. Escriba courses.
-language--unknown-line--fix = Cambiar por { $near }
-language--wrong-place = { $what } no va { $where }. Va { $rightPlace }.
-language--line-twice = { $what } se da dos veces { $where }. Solo cuenta la primera línea.
-language--line-twice--first = primera línea
-language--line-twice--fix = Quitar esta línea
-language--line-missing = { $subject } necesita la línea { $key }, por ejemplo: { $example }
-language--line-missing--fix = Añadir { $key }
-language--line-missing--several = { $subject } necesita todavía estas líneas: { $keys }.
-language--line-missing--all-fix = Añadir las líneas que faltan, para completarlas
-language--line-too-long = Esta línea NO se lee: tiene más de { $most } palabras. Divídala en varias.
-language--line-empty = { $key } necesita un valor: { $example }
-language--body-missing = { $subject } necesita sus líneas, entre llaves.
-language--body-unexpected = { $what } es una sola línea y no lleva llaves.
-language--name-missing = Falta el nombre después de { $keyword }. Escriba: { $example }
-language--name-malformed = { $text } no puede ser un nombre. Un nombre empieza con una letra y tiene solo letras, cifras y _.
-language--name-malformed--fix = Escribir { $near }
-language--name-is-unit = { $text } es una unidad, así que no puede ser un nombre.
-language--title-missing = Falta el título después de { $keyword }. Escríbalo entre comillas: { $example }
-language--title-missing--fix = Ponerlo entre comillas
-language--type-missing = { $subject } necesita un tipo ({ $kind }) después de dos puntos: { $example }
-language--type-missing--fix = Poner dos puntos antes de { $near }
-language--type-unexpected = { $keyword } no lleva un tipo después de dos puntos.
-language--head-unexpected = { $text } no se puede leer aquí. La línea empieza así: { $example }
-language--word-unexpected = { $text } no se puede leer aquí.
-language--word-unexpected--choices = { $text } no se puede leer aquí. Lo que puede ir: { $choices }. Ejemplo: { $example }
-language--word-unexpected--sign = No va { $text } entre una palabra y su valor. Ejemplo: { $example }
-language--word-unexpected--and = Las cosas de una lista se separan con una coma, no con { $text }. Ejemplo: { $example }
-language--word-unexpected--comma = Cambiar por una coma
-language--word-unexpected--near = { $text } no se puede leer aquí. ¿Quiso decir { $near }?
-language--word-unexpected--end = { $text } sobra: la línea ya estaba completa. Ejemplo: { $example }
-language--word-unexpected--fix = Cambiar por { $near }
-language--word-unexpected--drop = Quitar { $text }
-language--line-unfinished = La línea no está completa. Lo que sigue: { $choices }. Ejemplo: { $example }
-language--unknown-name = No hay ningún { $kind } con el nombre { $text }.
-language--unknown-name--near = No hay ningún { $kind } con el nombre { $text }. ¿Quiso decir { $near }?
-language--unknown-name--choices = No hay ningún { $kind } con el nombre { $text }. Los nombres son: { $choices }.
-language--unknown-name--use = Aquí no hay ningún { $kind } con el nombre { $text }. Está en { $file }. Añada una línea use.
-language--unknown-name--fix = Cambiar por { $near }
-language--unknown-name--use-fix = Añadir use "{ $file }"
-language--wrong-kind = { $text } es { $is }. Aquí va { $kind }.
-language--wrong-kind--near = { $text } es { $is }. Aquí va { $kind }, por ejemplo { $near }.
-language--wrong-kind--foot = { $text } es un puntal. Una correa o cadena se ancla a su placa base: escriba { $near }.
-language--wrong-kind--declared = { $text } recibe su nombre aquí
-language--unknown-part = No hay ninguna parte { $text } en { $vehicle }.
-language--unknown-part--near = No hay ninguna parte { $text } en { $vehicle }. ¿Quiso decir { $near }?
-language--unknown-part--choices = No hay ninguna parte { $text } en { $vehicle }. Sus partes: { $choices }.
-language--unknown-part--none = No se encuentra la parte { $text }: no hay partes descritas de { $vehicle }.
-language--unknown-axle = No hay ningún eje { $text } en { $vehicle }.
-language--unknown-axle--choices = No hay ningún eje { $text } en { $vehicle }. Sus ejes: { $choices }.
-language--unknown-rule = No hay ninguna comprobación con el nombre { $text }.
-language--unknown-rule--near = No hay ninguna comprobación con el nombre { $text }. ¿Quiso decir { $near }?
-language--name-twice = El nombre { $text } ya está en uso. Dos cosas de un plan no pueden llamarse igual.
-language--name-twice--first = el primer { $text }
-language--name-twice--fix = Cambiar el nombre a { $near }
-language--type-cycle = { $text } se extiende a sí mismo: { $path }.
-language--value-cycle = { $text } se calcula a partir de sí mismo: { $path }.
-language--unused-name = { $text } no se usa nunca.
-language--unused-name--fix = Quitar { $text }
-language--unused-use = Aquí no se usa nada de { $file }.
-language--unused-use--fix = Quitar esta línea
-language--number-malformed--not-a-number = { $text } no es un número. Escriba cifras, por ejemplo 38.5 o 3 1/2.
-language--number-malformed--comma = En { $text } la coma va antes de cada tres cifras, como en 36,000.
-language--number-malformed--decimal-comma = En { $text } la coma no es clara. Escriba { $near }, o tres cifras después de la coma.
-language--number-malformed--decimal-fraction = { $text } tiene punto decimal y fracción. Escriba solo uno de los dos.
-language--number-malformed--zero = { $text } divide entre cero.
-language--number-malformed--two-fractions = { $text } tiene dos fracciones. Escriba solo una de ellas.
-language--number-malformed--too-large = { $text } es demasiado grande para ser un valor real.
-language--number-malformed--dash = En { $text } el guion sería un signo menos. Escriba { $near }.
-language--number-malformed--thousand = En { $text } la k no se lee. Escriba { $near }.
-language--number-malformed--point = En { $text } el punto no es claro. Escriba { $thousands } o { $plain }.
-language--number-malformed--fix = Escribir { $near }
-language--unit-missing = { $text } no tiene unidad. Escriba { $due }, por ejemplo { $example }.
-language--unit-missing--fix = Escribir { $near }
-language--percent-missing = { $text } sin el signo de porcentaje quiere decir { $percent }. Escriba { $example }.
-language--unit-unknown = { $text } no es una unidad. Escriba { $due }, por ejemplo { $example }.
-language--unit-unknown--near = { $text } no es una unidad. ¿Quiso decir { $near }?
-language--unit-unknown--fix = Cambiar por { $near }
-language--unit-order = { $unit } no puede ir después de { $before }. Una longitud en dos unidades se escribe 3 ft 4 in.
-language--unit-order--whole = Escriba un número entero de { $before } antes de { $unit }.
-language--unit-order--below-zero = { $unit } después de { $before } no puede ser menor que cero.
-language--unit-order--too-many = { $most } { $unit } son un { $before }. Escriba menos de { $most } { $unit }.
-language--feet-mark = Escriba { $near }. Los signos de pies y pulgadas no se leen.
-language--feet-mark--fix = Escribir { $near }
-language--wrong-dimension = { $text } es { $is }. Aquí va { $due }, por ejemplo { $example }.
-language--wrong-dimension--fix = Cambiar la unidad por { $near }
-language--dimension-clash--added = { $left } es { $leftIs } y { $right } es { $rightIs }. No se pueden sumar. { $advice }
-language--dimension-clash--subtracted = { $left } es { $leftIs } y { $right } es { $rightIs }. No se pueden restar. { $advice }
-language--dimension-clash--range = { $left } es { $leftIs } y { $right } es { $rightIs }. No pueden formar un intervalo. { $advice }
-language--dimension-clash--near = ¿Quiso decir { $near }?
-language--dimension-clash--fix = Cambiar por { $near }
-language--range-unexpected = Aquí va un solo valor, no un intervalo.
-language--range-unexpected--example = Aquí va un solo valor, no un intervalo: { $example }.
-language--range-unexpected--fix = Dejar { $near }
-language--range-order = El intervalo baja de { $low } a { $high }. Escriba primero el menor.
-language--range-order--fix = Cambiar los dos extremos
-language--not-whole = { $text } debe ser un número entero.
-language--not-whole--step = El número de un paso debe ser entero.
-language--too-small = { $text } es muy poco. El mínimo aquí es { $least }.
-language--too-large = { $text } es demasiado. El máximo aquí es { $most }.
-language--below-zero = { $text } es menor que cero. Escriba { $due } de cero o más.
-language--calculation-too-long = Este cálculo tiene más de { $most } partes. Divídalo: dé nombre a partes de él con let.
-language--divided-by-zero = Esto divide entre cero.
-language--date-malformed = { $text } no es una fecha. Escriba año-mes-día, por ejemplo 2027-03-01.
-language--use-misplaced = Una línea use va al principio del archivo, no dentro de un bloque.
-language--use-malformed = Después de use va un archivo entre comillas: use "caches/rescue-12.crib"
-language--use-not-found = No existe el archivo { $path }.
-language--use-not-found--near = No existe el archivo { $path }. ¿Quiso decir { $near }?
-language--use-not-found--fix = Cambiar por { $near }
-language--use-outside = { $path } está fuera de esta carpeta. Solo se pueden usar archivos de esta carpeta o de la biblioteca.
-language--use-unreadable--outside = { $path } es un enlace que lleva fuera de esta carpeta, así que no se lee. Copie el archivo a la carpeta.
-language--use-unreadable--no-file = { $path } no es un archivo, así que no se lee.
-language--use-unreadable--no-text = { $path } no es texto en UTF-8, así que no se lee. Guárdelo como texto UTF-8, o nombre el archivo correcto.
-language--use-unreadable--large = { $path } pasa de 4 MB: no es un archivo de planes y no se lee.
-language--use-unreadable--loop = { $path } es un enlace que lleva a sí mismo: no se puede leer.
-language--use-unreadable--permission = { $path } no se puede leer: usted no tiene permiso para abrirlo.
-language--use-unreadable--failed = { $path } existe, pero no se puede leer.
-language--use-unreadable--half = Esta ruta tiene la mitad de un carácter, y ningún archivo se llama así. Escriba otra vez el nombre del archivo.
-language--use-not-crib = { $path } no es un archivo de planes. Los archivos que se usan aquí terminan en .crib.
-language--use-cycle = Estos archivos se usan unos a otros en círculo: { $path }.
-language--use-itself = El archivo se usa a sí mismo.
-language--use-too-many = Los archivos se usan unos a otros en más de { $most } niveles, o son más de { $files }. Lo que queda más allá no se lee.
-language--use-twice = { $path } se usa dos veces.
-language--use-not-whole =
-    Los planes de aquí NO SE LEYERON COMPLETOS. Los archivos leídos por { $path } tienen { $count ->
-        [one] 1 error
-       *[other] { $count } errores
-    }, el primero en { $file }, línea { $line }. Corríjalos allí. Hasta entonces nada aquí cuenta como seguro.
-language--argument-missing = { $pattern } necesita también { $names }.
-language--argument-missing--fix = Añadir { $names }
-language--argument-unknown = { $pattern } no tiene { $text }. Recibe { $names }.
-language--argument-twice = { $text } se da dos veces.
-language--argument-wrong = { $text } debe ser { $due }, por ejemplo { $example }.
-language--arguments-missing = { $pattern } necesita sus valores entre paréntesis: { $example }
-language--parameter-type = { $text } no puede ser el tipo de un parámetro. Los tipos son: { $choices }.
-language--vehicle-missing = El plan no tiene ningún vehículo. Necesita al menos uno: { $example }
-language--step-twice = Hay dos pasos { $number }. Cada paso necesita su propio número.
-language--step-number-missing = Un paso empieza con su número: { $example }
-language--step-number-missing--fix = Escribir { $near }
-language--step-unknown = No hay ningún paso { $number }.
-language--tie-end-missing = { $what } está anclado solo por un extremo. Añada el otro: { $example }
-language--contact-none = { $part } de { $upper } no pasa por encima de { $lower } en esta posición. Revise dónde está { $lower }, o diga dónde se tocan: { $example }
-language--ground-missing = No se ha dicho el suelo. Se toma como desconocido: el menor agarre, y no se sabe cuánto aguanta.
-language--ground-missing--fix = Añadir el suelo, para completarlo
-language--plan-unchecked = Este plan no se pudo leer lo bastante para comprobarlo. NADA en él se ha comprobado.
-language--plan-unchecked--titled = El plan “{ $title }” no se pudo leer lo bastante para comprobarlo. NADA en él se ha comprobado.
-language--vehicle-size = No se ha dicho el tamaño de { $vehicle }, así que no se puede comprobar. Añada { $what }, por ejemplo: { $example }
-language--vehicle-weight = { $vehicle } no tiene ejes ni peso, así que no se puede comprobar. Use un tipo con ejes, o diga su peso y su centro.
-language--value-unknown = { $text } no se puede calcular: no se puede leer un número, no se conoce un nombre, sus unidades no concuerdan, o divide entre cero.
-language--value-unknown--member = { $text } no existe.
-language--not-in-plan = No se pudo leer, así que queda fuera de las comprobaciones: { $what }. El plan NO está comprobado entero.
-language--not-in-plan--cargo = la carga
-language--not-in-plan--cab = la cabina
-language--not-in-plan--coupling = el acoplamiento
-language--not-in-plan--stands-on = la superficie en la que está
-language--not-in-plan--rests-on = la carga que descansa sobre { $lower }
-language--plan-not-whole = Este plan NO SE LEYÓ COMPLETO: una parte no se pudo leer y no se comprueba. Nada aquí cuenta como seguro.
-language--chock-ways = Este paso no dice hacia qué lado actúan las cuñas, así que no se cuenta ninguna. Añada both directions (ambos), forward (adelante) o rearward (atrás).
-language--chock-ways--fix = Calzar hacia ambos lados
-language--load-height = No se ha dicho a qué altura empuja la carga { $load }, así que queda fuera de las comprobaciones. El plan NO está comprobado entero. Dígalo, por ejemplo: { $example }
-language--exercise-plan = Esta lección tiene { $count } planes. Diga de cuál trata este ejercicio.
-language--exercise-figure = { $on } no tiene { $figure }, así que este ejercicio no tiene solución.
-language--exercise-fault = Ninguna comprobación encuentra aquí una falta, así que este ejercicio no tiene solución.
-language--exercise-finish = Para este ejercicio el plan necesita una falta en { $on }, o una línea que quede en blanco.
-source--common-practice = práctica común, sin fuente
-source--from-memory = de memoria
-source--from-memory-of = de memoria: { $title }
-source--policy = norma { $policy }, { $limit }
-source--policy-of = norma { $policy }, { $limit }: { $of }
-source--stated = escrito en el plan
-source--invented = inventado para el ejemplo
-source--computed = calculado
-source--unknown = fuente desconocida
-word--not-known = no se conoce
-word--list-and = { $first } y { $last }
-word--list-or = { $first } o { $last }
-word--lesser = el menor de { $a } y { $b }
-word--larger = el mayor de { $a } y { $b }
-word--floor-to = { $value }, redondeado hacia abajo a un múltiplo de { $step }
-figure--a-sixth-of-the-width = un sexto del ancho
-figure--perpendicular-to-grain = { $species } perpendicular a la fibra
-figure--allowable-bearing-of = presión admisible de { $surface }
-figure--allowable-stress-perpendicular-to-grain = esfuerzo admisible perpendicular a la fibra
-figure--along-the-strut = { $load } a lo largo del puntal
-figure--angle = ángulo
-figure--angle-as-written = ángulo escrito
-figure--angle-to-the-ground = ángulo con el suelo
-figure--area-of-the-foot = área del pie
-figure--area-on-the-ground = área en el suelo
-figure--at-its-angle = a su ángulo
-figure--back-from-its-front = hacia atrás desde su frente
-figure--bearing-length-factor = factor por longitud de apoyo
-figure--between-the-outer-faces-of-the-outer = entre las caras exteriores de los maderos exteriores
-figure--between-the-strap-and-the-way-the = entre la correa y hacia donde resbalaría el pie, menos lo que su subida quita al rozamiento
-figure--between-the-strap-and-the-way-the-2 = entre la correa y la dirección en que resbalaría el pie, vista desde arriba
-figure--bridge-formula = 500 lb × (L × N ÷ (N − 1) + 12 × N + 36), L = { $spread } en pies enteros, N = { $axles }
-figure--capacity = capacidad
-figure--capacity-along-the-post = capacidad a lo largo del poste
-figure--capacity-of-a-contact = capacidad de un contacto
-figure--cargo-at-its-heaviest-wherever-it-may = la carga en su mayor peso, dondequiera que esté
-figure--cargo-bears-on-two-groups-of-axles = la carga se reparte entre dos grupos de ejes por la regla de la palanca, y por igual dentro de un grupo
-figure--carried = se lleva
-figure--center-of = centro de { $cargo }
-figure--center-of-the-empty-vehicle = centro del vehículo vacío
-figure--contacts-loaded = contactos cargados
-figure--contacts-that-meet-a-part = contactos que tocan una parte
-figure--courses = hiladas
-figure--courses-laid-on-the-ground = hiladas puestas en el suelo
-figure--crews-of-the-steps-under-way-at = equipos de los pasos en marcha a la vez
-figure--crossing = cruce
-figure--depth-across-its-plies = canto a través de sus capas
-figure--depth-along-its-plies = canto a lo largo de sus capas
-figure--distance-of-the-center-from-the-line = distancia del centro a la línea de los apoyos lejanos
-figure--distance-of-the-center-of-gravity-inside = distancia del centro de gravedad hacia dentro de la línea de sus apoyos
-figure--distance-of-this-support-from-that-line = distancia de este apoyo a esa línea
-figure--distance-to-the-nearest = distancia a la más cercana
-figure--distance-to-the-part = distancia a la parte
-figure--downward-force-at-the-foot = fuerza hacia abajo en el pie
-figure--dressed-depth = canto cepillado
-figure--dressed-width = ancho cepillado
-figure--each-step-starts-when-those-it-waits = cada paso empieza cuando acaban los que espera
-figure--empty = { $carrier } en vacío
-figure--empty-vehicle-cargo-at-its-heaviest = vehículo vacío + carga, en su mayor peso
-figure--empty-vehicle-cargo-in-this-case = vehículo vacío + carga, en este caso
-figure--empty-weight = peso en vacío
-figure--first-to-last-axle = del primer eje al último
-figure--foot-to-head-over-level-ground = del pie a la cabeza, sobre suelo nivelado
-figure--friction-needed = rozamiento necesario
-figure--friction-of-body-on = rozamiento de su carrocería con { $surface }
-figure--friction-of-its-tires = rozamiento de sus neumáticos
-figure--friction-of-the-base-on = rozamiento de la base con { $surface }
-figure--friction-that-holds-it = rozamiento que lo sujeta
-figure--friction-under-the-base = rozamiento bajo la base
-figure--from-the-balance-of-all-forces = del equilibrio de todas las fuerzas
-figure--from-the-chock-to-the-edge-of = de la calza al borde de la parte
-figure--from-the-contact-to-the-edge-of = del contacto al borde de la parte
-figure--from-the-foot-up-to-the-head = del pie a la cabeza
-figure--from-the-head-to-the-edge-of = de la cabeza al borde de la parte
-figure--from-the-line-round-its-supports-to = de la línea alrededor de sus apoyos a su centro de gravedad, en perpendicular a la línea
-figure--from-under-the-head-to-the-foot = de debajo de la cabeza al pie
-figure--gap = espacio
-figure--gap-left-above-the-step = espacio que queda sobre el escalón
-figure--gap-that-the-wedges-close = espacio que cierran las cuñas
-figure--gap-to-close = espacio por cerrar
-figure--grade = pendiente
-figure--greatest-over-all-forces-that-only-push = la mayor entre todas las fuerzas que solo empujan y equilibran cada vehículo
-figure--greatest-push-that-forces-within-friction-and = el mayor empuje que pueden equilibrar fuerzas dentro del rozamiento y la capacidad
-figure--half-width-of = medio ancho de { $body }
-figure--height = altura
-figure--height-limit = límite de altura
-figure--height-of-the-center-of-gravity = altura del centro de gravedad
-figure--height-of-the-push-above-the-ground = altura del empuje sobre el suelo
-figure--height-of-the-step-that-meets-it = altura del escalón que la toca
-figure--its-load-empty-its-share-of-the = su carga en vacío + su parte de la carga
-figure--least-depth = canto menor
-figure--least-depth-of-the-plies-together = canto menor de las capas juntas
-figure--least-load-on-wheels-that-cannot-roll = carga mínima en las ruedas que no pueden rodar cuesta abajo
-figure--least-modulus = módulo mínimo
-figure--least-modulus-wet-0-9 = módulo mínimo, húmedo (× 0.9)
-figure--least-push-held = menor empuje que aguanta, { $toward }, como parte del peso
-figure--legal-limit = límite legal
-figure--length = largo
-figure--length-of = largo de { $body }
-figure--load = carga
-figure--load-as-built = carga tal como se construyó
-figure--load-on = carga en { $place }
-figure--load-on-these-axles = carga en estos ejes
-figure--longest-of = { $strut } lo más largo
-figure--measured-in-the-plan = medido en el plan
-figure--middle-of-all-weight-empty-vehicle-and = centro de todo el peso, vehículo vacío y carga, sobre el suelo
-figure--middle-of-loads-aside = centro de estas cargas, hacia el lado del acompañante: el centro de gravedad de { $body }
-figure--middle-of-loads-back = centro de estas cargas, hacia atrás: el centro de gravedad de { $body }
-figure--middle-of-the-loaded-contacts-off-the = distancia del centro de los contactos cargados al centro del crib
-figure--middle-of-what-its-axles-and-kingpin = centro de lo que llevan sus ejes y su kingpin
-figure--middle-third-of-the-length-it-lies = tercio medio del largo en que descansa
-figure--modulus-perpendicular-to-grain = módulo perpendicular a la fibra
-figure--modulus-perpendicular-to-grain-crossing-height-of = módulo perpendicular a la fibra × cruce ÷ altura de las hiladas
-figure--most-it-could-carry-by-statics-alone = lo más que podría llevar, solo por estática
-figure--most-people-at-work-at-one-time = máximo de personas trabajando a la vez
-figure--needed-at-the-busiest = hace falta en el momento de más trabajo
-figure--of-all-that-stands-between-the-load = de todo lo que hay entre la carga y el suelo
-figure--of-crib = crib { $crib }
-figure--of-strut = puntal { $strut }
-figure--of-the-section-in-the-way-it = de la sección, en el sentido en que se doblaría
-figure--off = fuera de línea
-figure--off-the-part-beneath = fuera de la parte de debajo
-figure--on-its-center-line = en su línea central
-figure--overhang = saliente
-figure--overlap = solape
-figure--pad-that-would-do = placa que bastaría
-figure--pairs-of-wedges = pares de cuñas
-figure--people-who-come = personas que vienen
-figure--pieces-of-every-support-that-stands-at = piezas de todos los apoyos que están a la vez
-figure--pitch-of-the-vehicle-and-grade-of = inclinación del vehículo y pendiente del suelo
-figure--place = lugar
-figure--place-of-the-last-axle-place-of = lugar del último eje − lugar del primero
-figure--preload = precarga
-figure--preload-of-the-wedges = precarga de las cuñas
-figure--pressure-on-the-ground = presión en el suelo
-figure--pretension = pretensión
-figure--pull = tiro
-figure--pull-downhill = tiro cuesta abajo
-figure--pull-from-strut = tiro del puntal { $strut }
-figure--push-on-each-end-of-a-pair = empuje en cada punta de un par, como mínimo
-figure--push-that-it-holds-up-to = empuje que aguanta
-figure--push-that-tips-it-as-a-share = empuje que lo vuelca, como parte de su peso
-figure--rated-load-at-that-length = carga nominal a esa longitud
-figure--rating-at = valor de { $strut } a { $reach }, la fila siguiente más larga
-figure--rise = subida
-figure--run-along-the-ground = recorrido por el suelo
-figure--section = sección
-figure--seen-from-above = visto desde arriba
-figure--settled-when-it-was-placed = asentado cuando se puso
-figure--settling = asiento
-figure--settling-front = asiento de { $body } en su frente
-figure--settling-rear = asiento de { $body } en su parte trasera
-figure--settling-side = asiento de { $body }, de más en el lado del acompañante
-figure--settling-since-it-was-placed = asiento desde que se puso
-figure--settling-there = asiento de { $body } ahí
-figure--share-of-the-pull-along-the-thrust = parte del tiro en la dirección del empuje del pie
-figure--share-of-the-weight = parte del peso
-figure--shims-and-wedges = calzas y cuñas
-figure--shims = calzas
-figure--short-by = faltan
-figure--shortest-of = { $strut } lo más corto
-figure--sin-of-its-angle = seno de su ángulo
-figure--slenderness = esbeltez
-figure--slenderness-across-its-plies = esbeltez a través de sus capas
-figure--slenderness-along-its-plies = esbeltez a lo largo de sus capas
-figure--slope-of-the-captured-part = inclinación de la parte capturada
-figure--square-to-that-line = en perpendicular a esa línea
-figure--squeezes-down-by = se aplasta
-figure--steepest-wedge-that-stays-by-itself = cuña más inclinada que se sostiene sola
-figure--stiffness = rigidez
-figure--stiffness-of-a-contact = rigidez de un contacto
-figure--straight-from-end-to-end = recto de punta a punta
-figure--stress-allowed = esfuerzo admisible de { $species }
-figure--stress-along-the-grain = esfuerzo paralelo a la fibra
-figure--stress-along-the-grain-wet-0-8 = esfuerzo paralelo a la fibra, húmedo (× 0.8)
-figure--strut-upward-part = puntal { $strut }, parte hacia arriba
-figure--sum-of-the-least-that-each-of = suma de lo mínimo que lleva cada una de estas ruedas
-figure--the-greatest-over-all-forces-that-only = la mayor entre todas las fuerzas que solo empujan y equilibran cada vehículo: ningún cálculo corto la muestra
-figure--the-heavy-end = el extremo de más peso
-figure--the-high-end = el extremo alto
-figure--the-high-end-of-the-head = el extremo alto de la cabeza
-figure--the-highest-step-that-goes-under = el escalón más alto que cabe debajo
-figure--the-load-rests-on-every-contact-that = la carga descansa por igual en cada contacto contado, bien acuñado
-figure--the-longest-it-may-be = lo más largo que puede ser
-figure--the-low-end-of-the-head = el extremo bajo de la cabeza
-figure--the-post-is-straight-its-ends-are = el poste es recto, sus puntas están cortadas a escuadra y se carga por el centro
-figure--the-most-that-they-are-to-close = lo más que han de cerrar
-figure--the-range-of-the-height = el intervalo de la altura
-figure--the-slimmest-of-wedges-both-ends-driven = las cuñas más delgadas, las dos puntas golpeadas a la vez, la precarga repartida por igual; cuñas más inclinadas piden más
-figure--the-supports-share-the-load-in-the = los apoyos se reparten la carga de la manera peor para este, sea cual sea su rigidez
-figure--the-supports-share-the-loads-of-all = los apoyos se reparten las cargas de la manera peor para este
-figure--timber-length = largo del madero
-figure--timber-squeezes-perpendicular-to-grain-alone-all = la madera se aplasta solo perpendicular a la fibra, todas las hiladas en serie
-figure--timbers-on-the-ground = maderos en el suelo
-figure--time-from-first-to-last = tiempo del primero al último
-figure--toward-the-passenger-side = hacia el lado del acompañante
-figure--turned = { $across } y { $up }, con el vehículo girado: { $lies }
-figure--underside-of = cara inferior de { $part }
-figure--underside-of-the-captured-part = cara inferior de la parte capturada
-figure--upward-in-all = hacia arriba en total
-figure--upward-part-of = { $load }, parte hacia arriba
-figure--use-of-capacity = uso de la capacidad
-figure--wedges-dry-and-without-grease-ice-or = cuñas secas y sin grasa, hielo ni sacudidas, una cara del par contra metal; la inclinación es la de una cuña, de la cara inclinada a la plana
-figure--weight = peso
-figure--weight-as-carried = peso de { $body } según lo llevan sus apoyos
-figure--weight-as-written = peso escrito
-figure--weight-of = peso de { $body }
-figure--wet-service-factor = factor por humedad
-figure--what-buckling-leaves-across-its-plies = factor de estabilidad (Cp) a través de sus capas
-figure--what-buckling-leaves-along-its-plies = factor de estabilidad (Cp) a lo largo de sus capas
-figure--what-buckling-leaves-cp = factor de estabilidad (Cp)
-figure--what-it-closes = lo que cierra
-figure--what-it-holds = lo que aguanta { $anchor }
-figure--what-it-stands-on = aquello sobre lo que está
-figure--what-it-stands-on-carries = lo que lleva aquello sobre lo que está
-figure--width-of-the-way-out = ancho de la salida
-figure--width-outside-to-outside-of-contacts = ancho de fuera a fuera de los contactos
-figure--with-cargo = { $carrier } con carga
-figure--working-load-limit = carga límite de trabajo
-figure--item-long = { $item } de { $length } de largo
-figure--read-off-the-plan = leído de lo que hay en el plan
-figure--contact = contacto { $contact }
-figure--contact-figure = contacto { $contact }: { $label }
-figure--as-built = tal como se construyó
-figure--all-contacts-loaded =
-    { $all ->
-        [one] 1 contacto cargado
-       *[other] los { $all } contactos cargados
-    }
-figure--contacts-loaded-of = { $loaded } de { $all } contactos cargados
-figure--empty-vehicle-weighs-the-same-on-both-sides = el vehículo vacío pesa lo mismo a ambos lados de su línea central
-figure--cargo-center-in-the-middle-third = la carga llena su largo y como mucho disminuye de manera pareja: su centro está en el tercio medio
-figure--center-of-gravity-back-from-the-front = centro de gravedad hacia atrás desde el frente
-figure--center-of-gravity-toward-the-passenger-side = centro de gravedad hacia el lado del acompañante
-figure--center-of-gravity-above-the-ground = centro de gravedad sobre el suelo
-figure--timber-of-length = { $timber } de { $length } de largo
-figure--side-resting = sobre su costado
-figure--roof-resting = sobre su techo
-limit--crossing-stress = esfuerzo en el cruce
-limit--crossing-basis = base del cruce
-limit--crossing-rounding = redondeo del cruce
-limit--height-ratio-all-contacts = proporción de altura con todos los contactos
-limit--height-ratio-some-contacts = proporción de altura con parte de los contactos
-limit--height-ratio-one-contact = proporción de altura con un contacto
-limit--least-overhang = saliente mínimo
-limit--most-overhang = saliente máximo
-limit--wedge-travel = recorrido de las cuñas
-limit--most-shims = calzas como máximo
-limit--most-packing = relleno como máximo
-limit--joist-reach = alcance hasta la vigueta
-limit--contact-alignment = alineación de los contactos
-limit--steepest-capture = captura más inclinada
-limit--least-strut-angle = ángulo mínimo del puntal
-limit--most-strut-angle = ángulo máximo del puntal
-limit--push-margin = margen de empuje
-limit--push-height = altura de empuje
-limit--use-limit = límite de uso
-limit--friction-timber-on-timber = rozamiento de madera con madera
-limit--friction-timber-on-metal = rozamiento de madera con metal
-limit--friction-strut-base = rozamiento del pie del puntal
-limit--grade-needing-chocks = pendiente que pide calzas
-limit--dressed-size-of-8x8 = medida cepillada de 8x8
-limit--axle-limit-single = límite de un eje
-limit--axle-limit-tandem = límite de un tándem
-limit--gross-limit = límite de peso total
-limit--egress-width = ancho de salida
-limit--post-slenderness = esbeltez del poste
-limit--stiffness-spread = margen de rigidez
-limit--ground-under-cribs = suelo bajo los cribs
-acceptance-expired--title = Aceptación vencida
-acceptance-expired--protects = Una aceptación con fecha de fin no vale después de esa fecha.
-acceptance-expired--expired = { $by } aceptó { $rule } en { $on } hasta { $until }. Esa fecha ya pasó. Corrija el problema o acéptelo otra vez.
-acceptance-expired--no-day = No se sabe la fecha de hoy, así que la aceptación de { $rule } en { $on } por { $by } hasta { $until } no cuenta. Esta comprobación no se da por buena.
-acceptance-expired--bad-date = La fecha { $until } no se puede leer. Escríbala como año-mes-día: 2027-03-01.
-acceptance-expired--no-finding = { $by } aceptó { $rule } en { $on }, pero { $rule } no señala nada ahí. Quite esta línea.
-air-spring-free--title = Cabina dejada sobre sus resortes neumáticos
-air-spring-free--protects = Una cabina sobre resortes neumáticos se mueve con las herramientas y cae cuando se corta una manguera.
-air-spring-free--on-air = La cabina de { $vehicle } todavía descansa sobre { $mounts }. Se mueve mientras trabajan las herramientas y cae si se escapa el aire. Arme un crib entre la cabina y el bastidor, o ponga puntales bajo la cabina.
-axle-overweight--title = Carga por eje sobre el límite legal
-axle-overweight--protects = Un peso o una posición equivocados en el plan hacen falsas todas las demás cifras.
-axle-overweight--over = { $first } a { $last } llevan { $load }. El límite legal es { $limit } ({ $by }). Revise los pesos y las posiciones del plan. Si son correctos, el camión lleva exceso de peso.
-axle-overweight--one-over = { $axle } lleva { $load }. El límite legal es { $limit } ({ $by }). Revise el peso del plan. Si es correcto, el camión lleva exceso de peso.
-axle-overweight--unknown = Cargas por eje de { $vehicle } con su carga desconocidas, así que no se compararon con los límites legales. Se pueden calcular para un vehículo con dos grupos de ejes, o con un kingpin y un grupo. Esta comprobación no se da por buena.
-axle-overweight--limit-set-here = El límite se fija aquí: { $limit }.
-axle-overweight--by-single = eje simple
-axle-overweight--by-tandem = tándem, ejes separados hasta 96 in
-axle-overweight--by-bridge-formula = fórmula de puentes
-axle-overweight--by-two-tandems = dos tándems separados al menos 36 ft
-axle-overweight--by-gross = camión entero
-cache-short--title = Hace falta más de lo que llevan las unidades
-cache-short--protects = Un crib al que le faltan cuatro maderos se arma más bajo, o con lo que haya a mano.
-cache-short--short = Hacen falta { $needed } { $item } en el momento de más uso. Las unidades llevan { $carried }, faltan { $short }. { $advice }
-cache-short--stand-in = Posibles sustitutos: { $items }. Calcule otra vez el plan con ellos.
-cache-short--call-more = Pida otra unidad, o arme con menos.
-cache-unknown--title = Material desconocido
-cache-unknown--protects = Un plan para el que ninguna unidad trae material fracasa en el lugar.
-cache-unknown--no-unit = Unidades que responden no indicadas. No se sabe qué llevan. Nómbrelas después de \`responding\`.
-cache-unknown--empty-unit = { $unit } responde, y su lista de material está vacía. No se sabe qué lleva.
-count-mismatch--title = Cuentas que se contradicen
-count-mismatch--protects = Un madero que se cuenta dos veces está una sola vez.
-count-mismatch--listed-twice = { $unit } anota { $item } dos veces, con { $first } y con { $second }. Se usa el número menor. Corrija la lista.
-count-mismatch--built-twice = Los pasos { $first } y { $second } arman { $support }. Ármelo en un solo paso.
-count-mismatch--first-here = Anotado primero aquí.
-crew-short--title = Personal insuficiente
-crew-short--protects = Un plan que necesita más personal del que hay en el lugar se arma con prisa, o a medias.
-crew-short--short = Los pasos { $steps } van al mismo tiempo y necesitan { $needed } personas. El personal es de { $have }. Deje esperar algunos de estos pasos, o pida más personal.
-crew-short--one-step =
-    El paso { $step } necesita { $needed ->
-        [one] 1 persona
-       *[other] { $needed } personas
-    }. El personal es de { $have }. Pida más personal.
-crew-short--unknown =
-    No se indica el personal. Los pasos necesitan { $needed ->
-        [one] 1 persona
-       *[other] { $needed } personas
-    } en el momento de más trabajo.
-crib-alignment--title = Contactos fuera de línea, o captura inclinada
-crib-alignment--protects = Una carga que no baja derecha dobla los maderos y empuja el crib hasta volcarlo.
-crib-alignment--off-line = Crib { $crib }, contacto { $contact }: a { $off } de { $part } de { $vehicle } que tiene debajo. El límite es { $most }. Ponga el crib en línea.
-crib-alignment--no-part-below = El crib { $crib } se apoya en { $part } de { $vehicle }, pero { $vehicle } no tiene esa parte.
-crib-alignment--sloped = Crib { $crib }: { $part } de { $vehicle } tiene una inclinación de { $slope }. El límite es { $most }. Una parte más inclinada resbala de un crib plano. Llene el ángulo con cuñas o con una tapa inclinada, y amarre el crib.
-crib-base--title = Base que se hunde o sobresale de su placa
-crib-base--protects = En suelo blando dos maderos de base se hunden de forma desigual y el crib se ladea.
-crib-base--open-on-soft = El crib { $crib } tiene base abierta sobre { $surface }, que no está pavimentado. Los maderos de su base se hunden de forma desigual. Presión sobre el suelo: { $pressure }. Use una base sólida o una placa.
-crib-base--short-pad = El crib { $crib } está sobre la placa { $pad }, que mide { $size } por el lado corto. Los maderos de su base miden { $length } y sobresalen. Use una placa al menos igual de larga que los maderos.
-crib-base--no-pad = El crib { $crib } está sobre una placa que no está en este plan.
-crib-base--fix-solid = Usar una base sólida
-crib-clash--title = Dos cosas en el mismo lugar
-crib-clash--protects = Un apoyo que no se puede armar como se planeó se arma de otra manera, y esa no está comprobada.
-crib-clash--two-supports = Mismo lugar: { $first } y { $second } se traslapan { $depth }. Mueva uno de los dos.
-crib-clash--body = Mismo lugar: { $first } se traslapa { $depth } con { $second }. Mueva el crib.
-crib-clash--wheels = Mismo lugar: { $first } se traslapa { $depth } con una rueda de { $second }. Mueva el crib.
-crib-clash--strut-through = Mismo lugar: { $first } atraviesa { $second }. Mueva uno de los dos.
-crib-clash--other-here = Esto estorba.
-crib-clash--vehicles = { $second } y { $first } están en el mismo lugar: se traslapan { $depth }. Mueva uno de los dos, o indique dónde uno se apoya en el otro.
-crib-clash--vehicle-wheels = Una rueda de { $second } está donde hay una rueda de { $first }: se traslapan { $depth }. Mueva uno de los vehículos.
-crib-clash--vehicles-maybe = { $second } puede estar donde está { $first }: vistos desde arriba se traslapan { $depth }, y no se sabe la altura de cada uno allí. Mida, o indique dónde uno se apoya en el otro.
-crib-clash--vehicle-here = El otro vehículo está aquí.
-crib-eccentric--title = Crib cargado de un lado
-crib-eccentric--protects = Un crib cargado fuera de su centro se inclina hacia ese lado. Solo llevan los contactos cargados.
-crib-eccentric--one-side =
-    Crib { $crib }: carga a { $off } del centro ({ $loaded ->
-        [one] contacto { $contacts } cargado
-       *[other] contactos { $contacts } cargados
-    }). El límite es { $kern } ({ $sum }). Más allá el lado lejano se levanta y el cercano lleva toda la carga. Capture también el otro lado.
-crib-height--title = Crib demasiado alto para su ancho
-crib-height--protects = Un crib alto y estrecho, o cargado de un solo lado, se balancea y vuelca.
-crib-height--too-high = El crib { $crib } mide { $height } de alto. El límite es { $limit } con { $loaded } ({ $sum }). { $advice }
-crib-height--all-loaded =
-    { $contacts ->
-        [one] su único contacto cargado
-       *[other] los { $contacts } contactos cargados
-    }
-crib-height--some-loaded =
-    { $loaded ->
-        [one] 1 de { $contacts } contactos cargado
-       *[other] { $loaded } de { $contacts } contactos cargados
-    }
-crib-height--use-courses =
-    { $courses ->
-        [one] Use 1 hilada.
-       *[other] Use { $courses } hiladas.
-    }
-crib-height--capture-all =
-    Capture los { $contacts } contactos (límite { $limit }), o use { $courses } { $courses ->
-        [one] hilada
-       *[other] hiladas
-    }.
-crib-height--capture-and-lower =
-    Use { $courses } { $courses ->
-        [one] hilada
-       *[other] hiladas
-    }, o capture los { $contacts } contactos y use { $more } (límite { $limit }).
-crib-height--none-holds = Ningún número de hiladas cumple el límite. Use maderos más largos.
-crib-height--ratio-set-here = La proporción de altura se fija aquí: { $ratio }.
-crib-height--captured-here = Capturas escritas aquí: { $loaded }.
-crib-height--fix-courses =
-    { $courses ->
-        [one] Usar 1 hilada
-       *[other] Usar { $courses } hiladas
-    }
-crib-height--fix-capture = Capturar los { $contacts } contactos: { $parts }
-crib-layout--title = Hiladas que no se pueden armar
-crib-layout--protects = Un crib con un solo madero en una hilada rueda. Uno con más maderos de los que caben no se puede armar como está dibujado.
-crib-layout--one-timber =
-    El crib { $crib } tiene { $timbers ->
-        [one] 1 madero
-       *[other] { $timbers } maderos
-    } en una hilada. El mínimo es 2 en cada hilada. Use un arreglo de 2 por 2.
-crib-layout--no-room = Crib { $crib }: { $timbers } maderos de { $width } no caben lado a lado en { $room }. El límite es { $most }.
-crib-layout--no-width = Crib { $crib }: maderos de { $length } con un saliente de { $overhang } no dejan ancho entre los contactos. Use maderos más largos o menos saliente.
-crib-layout--no-courses = El crib { $crib } tiene { $courses } hiladas. El mínimo es 1.
-crib-layout--part-course = El crib { $crib } tiene { $courses } hiladas. El número de hiladas debe ser entero. Use { $whole }.
-crib-layout--fix-layout = Usar un arreglo de { $layout }
-crib-load--title = Crib o contacto sobrecargado
-crib-load--protects = La madera cargada más de lo que aguanta perpendicular a la fibra se aplasta, y la carga se inclina y cae.
-crib-load--over-contact = Crib { $crib }, contacto { $contact }: carga de hasta { $load } ({ $governs }). Capacidad { $capacity } ({ $sum }). Reparta la carga en más contactos o use maderos más grandes.
-crib-load--over-whole =
-    Crib { $crib }: carga de hasta { $load } ({ $governs }). Capacidad { $capacity } con { $contacts ->
-        [one] 1 contacto cargado
-       *[other] { $contacts } contactos cargados
-    } ({ $sum }). Añada un crib o use maderos más grandes.
-crib-load--over-limit = Crib { $crib }, contacto { $contact }: carga de hasta { $load } ({ $governs }), { $use } de su capacidad de { $capacity }. La norma permite { $limit }.
-crib-load--unknown = Crib { $crib }: carga desconocida. { $why } Esta comprobación no se da por buena.
-crib-load--step-over = Calza escalonada { $chock }: carga de hasta { $load } ({ $governs }). Capacidad { $capacity }. Use un crib o más calzas escalonadas.
-crib-load--step-unrated = Calza escalonada { $chock }: capacidad desconocida, carga de hasta { $load }. Tome el valor de su fabricante. Esta comprobación no se da por buena.
-crib-load--step-unknown = Calza escalonada { $chock }: carga desconocida. { $why } Esta comprobación no se da por buena.
-crib-load--weigh-it = Dé el peso y el centro de gravedad de lo que descansa encima.
-crib-load--fix-build =
-    Armar { $layout } de { $timber }, { $courses ->
-        [one] 1 hilada
-       *[other] { $courses } hiladas
-    } ({ $use } de su capacidad)
-crib-mixed-timber--title = Cribs de distinta madera bajo un vehículo
-crib-mixed-timber--protects = El crib más rígido toma carga que debía compartir el más blando.
-crib-mixed-timber--mixed = Los cribs { $first } y { $second } sostienen { $vehicle } con madera distinta: { $one } y { $other }. Con el mismo asiento, el más rígido toma { $times } veces la carga. Arme los dos de la misma madera, o revise sus cargas.
-crib-mixed-timber--timber = { $size } { $species }
-crib-mixed-timber--timber-wet = { $size } { $species } húmedo
-crib-mixed-timber--other-here = El otro crib está aquí.
-crib-overhang--title = Puntas de madero demasiado cortas o largas más allá de los contactos
-crib-overhang--protects = Las puntas cortas se rajan y dejan que los maderos se salgan bajo carga. Las largas estrechan la base y bajan el límite de altura.
-crib-overhang--too-short = Crib { $crib }: los maderos sobresalen { $overhang } de los contactos. El mínimo es { $least }. Las puntas más cortas se rajan y dejan que los maderos se salgan.
-crib-overhang--too-long = Crib { $crib }: los maderos sobresalen { $overhang } de los contactos. El límite es { $most }. Un saliente mayor estrecha la base, que ahora mide { $width }.
-crib-overhang--set-here = El límite se fija aquí: { $limit }.
-crib-overhang--fix-overhang = Usar un saliente de { $overhang }
-crib-packing--title = Demasiado relleno en un crib
-crib-packing--protects = Un montón de calzas sueltas se sale o se vuelca cuando la carga se mueve; las hiladas se traban entre sí.
-crib-packing--shims = El crib { $crib } tiene { $shims } de calzas. El límite es { $limit }: las tablas sueltas se salen y se vuelcan. { $advice }
-crib-packing--packing = El crib { $crib } tiene { $packing } de calzas y cuñas ({ $sum }). El límite es { $limit }. { $advice }
-crib-packing--limit-set-here = El límite se fija aquí: { $limit }.
-crib-reach--title = Crib que no llega, o no cabe, bajo lo que captura
-crib-reach--protects = Un crib que no alcanza la carga no lleva nada hasta que la carga le cae encima.
-crib-reach--short = El crib { $crib } no llega a { $part } de { $vehicle }. El espacio es de { $gap } ({ $sum }). { $wedges } { $advice }
-crib-reach--wedges-close = Sus cuñas cierran { $closes }.
-crib-reach--wedges-close-nothing = Sus cuñas no cierran nada.
-crib-reach--tall = El crib { $crib } es { $over } demasiado alto para { $part } de { $vehicle } ({ $sum }). { $advice }
-crib-reach--loose = Crib { $crib }: las cuñas no entran. Necesitan un espacio de al menos { $closes }. El espacio es de { $gap } ({ $sum }). { $advice }
-crib-reach--step-none = La calza escalonada { $chock } es demasiado alta para { $part } de { $vehicle } en todos sus escalones. Use una más baja.
-crib-reach--step-gap = Calza escalonada { $chock }: el espacio entre su escalón y { $part } de { $vehicle } es de { $gap } ({ $sum }). Métala hasta otro escalón o llene el espacio con una cuña.
-crib-reach--step-beside = La calza escalonada { $chock } está a { $off } de { $part } de { $vehicle }. Métala debajo.
-crib-reach--use-courses =
-    Use { $courses ->
-        [one] 1 hilada
-       *[other] { $courses } hiladas
-    }. Así queda un espacio de { $gap } para las cuñas.
-crib-reach--use-shims = Use { $shims } de calzas finas bajo la carga.
-crib-reach--measure-first = Mida el espacio y después elija hiladas y calzas finas que ajusten.
-crib-reach--fix-courses =
-    { $courses ->
-        [one] Usar 1 hilada
-       *[other] Usar { $courses } hiladas
-    }
-crib-reach--fix-shims = Usar { $shims } de calzas finas
-crib-wedge--title = Contacto sin cuñas, o cuñas abiertas demasiado
-crib-wedge--protects = Un contacto que no está apretado no lleva nada hasta que la carga se ha movido.
-crib-wedge--few =
-    El crib { $crib } tiene { $pairs ->
-        [one] 1 par
-       *[other] { $pairs } pares
-    } de cuñas para { $loaded } contactos cargados. Un contacto sin cuñas puede no quedar apretado. Use { $loaded } pares.
-crib-wedge--none =
-    El crib { $crib } no tiene cuñas. Use { $loaded ->
-        [one] 1 par de cuñas para apretar su contacto cargado.
-       *[other] { $loaded } pares de cuñas para apretar sus { $loaded } contactos cargados.
-    }
-crib-wedge--travel = Crib { $crib }: cada par de cuñas debe cerrar { $travel }. El límite es { $most }. Más allá, las cuñas se apoyan en la punta. Use calzas finas u otra hilada.
-crib-wedge--fix-pairs =
-    { $pairs ->
-        [one] Usar 1 par de cuñas
-       *[other] Usar { $pairs } pares de cuñas
-    }
-egress-blocked--title = Salida bloqueada, estrecha o ausente
-egress-blocked--protects = Un rescatista de rodillas junto al vehículo debe poder salir enseguida, sin mirar dónde pisa.
-egress-blocked--blocked = La salida { $way } está bloqueada por { $what }. Muévalo, o prevea otra salida.
-egress-blocked--across = Salida { $way }: { $what } la cruza cerca del suelo y puede hacer tropezar. Sáquelo de la salida.
-egress-blocked--narrow = La salida { $way } mide { $width } de ancho. El mínimo es { $least }.
-egress-blocked--none = Salida no indicada. Diga dónde se arrodilla el rescatista y por dónde sale.
-egress-blocked--in-the-way = Esto estorba.
-expectation-unmet--title = Plan que no cumple lo que espera
-expectation-unmet--protects = Un plan que era correcto cuando se escribió puede ya no serlo.
-expectation-unmet--unmet = El plan espera { $text }. No se cumple: { $why }.
-expectation-unmet--partial = El plan no se leyó completo, así que lo que espera no se comprobó. Esta comprobación no se da por buena.
-geometry-impossible--title = Medidas o posiciones imposibles
-geometry-impossible--protects = Un número equivocado en el plan hace falsas todas las cifras que vienen después.
-geometry-impossible--no-size = { $vehicle } no tiene largo, ancho o alto. Indique su tamaño.
-geometry-impossible--part-outside = { $part } de { $vehicle } va de { $from } a { $to }. El vehículo mide { $length } de largo.
-geometry-impossible--axle-outside = En { $vehicle }, { $axle } está en { $at }. El vehículo mide { $length } de largo.
-geometry-impossible--cargo-outside = En { $vehicle }, { $cargo } va de { $from } a { $to }. El vehículo mide { $length } de largo.
-geometry-impossible--height-backwards = { $part } de { $vehicle } está más alto que el vehículo. Corrija una de las alturas.
-geometry-impossible--rests-beside = { $upper } descansa sobre { $lower } en { $at }, pero { $lower } no está ahí. Su punto más cercano queda a { $off }.
-geometry-impossible--rests-not-part = { $upper } descansa en su { $part }, pero { $part } queda a { $off } de ese lugar.
-geometry-impossible--rests-gap = { $upper } descansa sobre { $lower }, pero hay un espacio de { $gap } entre { $part } ({ $high }) y { $under } ({ $low }). Una de las alturas está mal.
-geometry-impossible--no-weight = { $vehicle } no tiene peso. Sus ejes no llevan nada, y su peso no se indica.
-grade-slide--title = Resbala cuesta abajo
-grade-slide--protects = En una pendiente el peso tira cuesta abajo. Las calzas en muy pocas ruedas resbalan con el vehículo.
-grade-slide--slides = En una pendiente de { $grade }, { $vehicle } tira { $demand } cuesta abajo ({ $sum }). Sus ruedas calzadas aguantan { $capacity } ({ $hold }). Calce más ejes, o tienda un cable cuesta arriba.
-grade-slide--grade-here = La pendiente se fija aquí: { $grade }.
-grade-slide--grade-unsaid = Pendiente no indicada. No se comprobó si algo resbala, y todo lo demás se calculó como si el terreno fuera llano. Mida la pendiente y escríbala: \`grade 0 %\` o \`grade 2 % toward rear\`. Esta comprobación no se da por buena.
-grade-slide--direction-unsaid = No se indica hacia dónde baja la pendiente de { $grade }. Todo se calculó como si bajara hacia atrás. Las otras direcciones no se comprobaron. Escríbalo: \`grade { $grade } toward rear\`. Esta comprobación no se da por buena.
-ground-bearing--title = Capacidad portante del suelo excedida
-ground-bearing--protects = Una base que se hunde de un lado inclina la carga que sostiene.
-ground-bearing--too-much = Suelo bajo { $support }: presión { $pressure } ({ $sum }). La capacidad admisible de { $surface } es { $allowable }. { $advice }
-ground-bearing--surface-unknown = Suelo bajo { $support }: capacidad admisible de { $surface } desconocida. Escriba la capacidad del suelo, o use una placa y vigile si se hunde. Esta comprobación no se da por buena.
-ground-bearing--foot-unknown = Suelo bajo { $support }: tamaño de la placa base desconocido, presión sobre { $surface } sin comprobar. { $advice } Esta comprobación no se da por buena.
-ground-bearing--use-pad = Use una placa de al menos { $pad }.
-ground-bearing--state-size = Escriba el tamaño de la placa base.
-ground-bearing--state-size-or-use-pad = Escriba el tamaño de la placa base, o use una placa de al menos { $pad }.
-ground-bearing--fix-pad = Usar una placa de { $size }
-ground-bearing--surface-here = La capacidad admisible se fija aquí.
-ground-bearing--edge = Suelo bajo { $support }: la carga está fuera del centro de la base. Presión en el borde { $edge }, { $pressure } en el área que apoya. La capacidad admisible de { $surface } es { $allowable }. Centre la carga o use una base más ancha.
-ground-bearing--pad-material = Placa { $pad } bajo { $support }: material no indicado. No se sabe cuánto reparte la carga. Escriba \`material timber\`, \`plywood\` o \`steel\`. Esta comprobación no se da por buena.
-joist-miss--title = Contacto fuera de su parte
-joist-miss--protects = Un contacto entre dos viguetas toca solo chapa o piso y no lleva carga.
-joist-miss--misses = Crib { $crib }: el contacto { $contact } queda a { $off } de { $part }. El límite es { $reach }. { $advice }
-joist-miss--nothing = El crib { $crib } no captura ninguna parte. Escriba qué parte toca arriba.
-joist-miss--to-meet = Parte por capturar: { $part }.
-joist-miss--move-it = Mueva el crib a { $place }.
-joist-miss--look-again = Ningún lugar cercano pone todos los contactos bajo su parte. Pruebe otro arreglo.
-joist-miss--fix-move = Mover el crib a { $place }
-lifting-intent--title = Levantamiento no declarado
-lifting-intent--protects = Estabilizar no es levantar. Un vehículo levantado mueve su carga y puede resbalar de sus apoyos.
-lifting-intent--lifts = Los apoyos bajo { $vehicle } empujan hacia arriba con { $upward } en total ({ $sum }), { $share } de su peso. El límite sin levantamiento es { $limit }. Ponga los apoyos ajustados, o escriba \`lift intended\`.
-lifting-intent--follow = Levantamiento previsto, pero ningún crib captura { $vehicle }. Levante una pulgada, arme crib una pulgada.
-loss-of-support--title = No se sostiene si falla un apoyo
-loss-of-support--protects = Un neumático, un resorte neumático, una pata de apoyo o el vehículo de abajo pueden fallar mientras se trabaja. Los apoyos que pusieron los equipos deben aguantar entonces.
-loss-of-support--falls = Apoyo perdido: { $loss }. Nada sostiene { $end } de { $vehicle }{ $when }. Ponga un apoyo debajo.
-loss-of-support--balances = Apoyo perdido: { $loss }. { $vehicle } solo queda en equilibrio{ $when }. Ponga apoyos a ambos lados de su centro de gravedad.
-loss-of-support--unsolved = Apoyo perdido: { $loss }. Sin resultado para { $vehicle }. Trátelo como no sostenido. Esta comprobación no se da por buena.
-loss-of-support--lost-here = Este apoyo se pierde.
-rule--could-not-run = La comprobación { $rule } no se pudo hacer en este plan. No se comprobó aquello contra lo que protege: { $protects }
-order-ground-up--title = Vehículo de arriba estabilizado antes que el de abajo
-order-ground-up--protects = Un apoyo armado sobre algo suelto se mueve con ello. Estabilice primero el vehículo de abajo.
-order-ground-up--lower-first = El paso { $step } estabiliza { $upper } antes que { $lower }, que está debajo. Construya desde el suelo. { $advice }
-order-ground-up--lower-never = Ningún paso estabiliza { $lower }. Estabilícelo en un paso anterior.
-order-ground-up--move-after = Haga primero el paso { $first }.
-order-ground-up--base-first = El paso { $step } construye { $support } antes de que esté la placa { $pad } que va debajo. Ponga primero la placa.
-order-ground-up--held-here = Aquí se estabiliza { $lower }.
-order-ground-up--fix-after = Hacer que el paso { $step } espere al paso { $first }
-order-missing--title = Pasos que faltan o están en mal orden
-order-missing--protects = Un apoyo que ningún paso pone no está cuando hace falta. Un apoyo puesto demasiado pronto no tiene sobre qué descansar.
-order-missing--no-steps = Orden de construcción sin escribir. Escriba los pasos.
-order-missing--no-step = Ningún paso pone { $support }.
-order-missing--never-locked = Ningún paso asegura { $support }. Asegúrelo antes de que alguien trabaje en el camino de la carga.
-order-missing--chocks-first = El paso { $step } trabaja en { $vehicle } antes de calzar sus ruedas (paso { $first }). Calce primero.
-order-missing--ends-first = El paso { $step } tensa { $tie } antes de colocar { $support }. Tense una correa o cadena cuando estén puestos sus dos extremos.
-order-missing--lock-late = El paso { $step } revisa { $support } antes de asegurarlo (paso { $first }). Asegure primero.
-order-missing--circle = Los pasos { $steps } se esperan unos a otros, así que ninguno puede empezar. Quite un \`after\`.
-order-missing--remove-early = El paso { $step } quita { $support }, pero ningún paso anterior lo pone.
-part-cannot-bear--title = Apoyo bajo una parte que no puede llevar carga
-part-cannot-bear--protects = Chapa, tanques, partes móviles y soportes se doblan o giran con una carga que el bastidor llevaría.
-part-cannot-bear--may-not-bear = { $part } de { $vehicle } no puede llevar carga, y { $support } lo captura. { $advice } { $remark }
-part-cannot-bear--no-part = { $vehicle } no tiene { $part }, y { $support } lo captura. { $advice }
-part-cannot-bear--no-vehicle = El vehículo { $vehicle } no está en este plan, y { $support } lo captura.
-part-cannot-bear--use-instead = Partes que pueden llevar carga: { $parts }.
-part-cannot-bear--none-bears = De ninguna parte se sabe que pueda llevar carga.
-part-cannot-bear--fix-part = Capturar { $part } en su lugar
-part-cannot-bear--stands-on = { $part } de { $vehicle } no puede llevar carga, y { $support } se apoya encima. Apóyelo en el suelo o en una parte que pueda llevar carga. { $remark }
-part-cannot-bear--part-here = Aquí se describe { $part }.
-part-load--title = Parte sobrecargada, o demasiado angosta sobre su madero
-part-load--protects = Una parte que lleva más que su capacidad nominal se dobla o se rasga. Una parte más angosta que el madero se clava en él.
-part-load--over-rating = Carga sobre { $part } de { $vehicle } por { $support }: hasta { $load } ({ $governs }). Capacidad nominal { $rating }. Reparta la carga entre otras partes, o use una parte más fuerte.
-part-load--over-together = Carga sobre { $part } de { $vehicle } por { $supports } juntos: { $load } ya armado. Capacidad nominal { $rating }. Reparta la carga entre otras partes, o use una parte más fuerte.
-part-load--unknown = Carga sobre { $part } de { $vehicle } por { $support }: desconocida. Capacidad nominal { $rating }. Indique el peso y el centro de gravedad. Esta comprobación no se da por buena.
-part-load--narrow = Crib { $crib }, contacto { $contact }: carga hasta { $load } ({ $governs }). Su madero es más ancho que { $part } de { $vehicle }. Capacidad de apoyo { $capacity } ({ $sum }). Ponga una placa de acero entre la parte y el madero, capture una parte más ancha, o reparta la carga entre más contactos.
-part-load--vehicle-unknown = { $upper } se apoya en { $lower } con hasta { $load }. Resistencia de { $lower } desconocida. Cuenta como un apoyo que se puede perder.
-part-load--base-unknown = Carga sobre { $part } de { $vehicle } por { $support }: hasta { $load }. Capacidad nominal no indicada, resistencia sin comprobar.
-part-load--rating-here = La capacidad nominal se fija aquí.
-part-load--part-here = Aquí se describe la parte.
-policy-loosened--title = Límite hecho menos seguro
-policy-loosened--protects = Quienes confían en el plan esperan el límite de siempre y no ven que se aflojó.
-policy-loosened--with-reason = La norma { $policy } fija { $limit } en { $value }, menos seguro que { $shipped }. Razón: { $reason }
-policy-loosened--no-reason = La norma { $policy } fija { $limit } en { $value }, menos seguro que { $shipped }. Razón sin escribir. Escríbala después de \`because\`.
-policy-loosened--number = { $value }
-policy-loosened--shipped-value = el valor que reemplaza
-policy-loosened--replaced-here = Este límite se reemplaza.
-post-slender--title = Poste demasiado esbelto
-post-slender--protects = Un poste largo y delgado se pandea mucho antes de que la madera se aplaste.
-post-slender--too-slender = El puntal { $strut } ({ $post }) mide { $length }. Su esbeltez es { $slenderness } ({ $sum }). El límite es { $limit }. { $advice }
-post-slender--use-shorter = Use un poste más grueso, o uno de { $most } como mucho.
-post-slender--use-thicker = Use un poste más grueso o más corto.
-post-slender--limit-set-here = El límite se fija aquí: { $limit }.
-push-margin--title = Aguanta un empuje lateral demasiado pequeño
-push-margin--protects = Una herramienta, una carga que se mueve o un segundo vehículo empujan el vehículo de lado, y resbala o vuelca.
-push-margin--too-little = Empuje lateral { $toward } a { $height }: { $vehicle } y sus apoyos aguantan { $share } de su peso ({ $sum }). La norma exige { $limit }. { $first }
-push-margin--first = Falla primero: { $how }.
-push-margin--unknown = Empuje lateral sin calcular: { $why }. Esta comprobación no se da por buena.
-push-margin--set-here = El margen de empuje se fija aquí: { $limit }.
-size-up-missing--title = Evaluación incompleta
-size-up-missing--protects = El combustible, las baterías, la carga y la energía guardada en los frenos hieren a quien no los revisó.
-size-up-missing--fuel = Evaluación: combustible sin anotar. Busque fugas y escriba lo que encontró.
-size-up-missing--battery = Evaluación: baterías sin anotar. Busque alto voltaje y escriba lo que encontró.
-size-up-missing--cargo = Evaluación: carga sin anotar. Averigüe qué es y si puede moverse.
-size-up-missing--brakes = Evaluación: frenos sin anotar. Los frenos de aire y de resorte guardan energía. Escriba cómo están.
-size-up-missing--fix-add = Añadir la línea a la evaluación
-stage-unsafe--title = Inseguro a medio construir
-stage-unsafe--protects = Un sistema de estabilización que aguanta completo puede fallar mientras se arma o se desmonta.
-stage-unsafe--falls = Después de este paso ({ $stage }), nada sostiene { $end } de { $vehicle }{ $when }. Ponga antes de este paso un apoyo que lo sostenga.
-stage-unsafe--worse = Después de este paso ({ $stage }), nada sostiene { $end } de { $vehicle }{ $when } si se pierde este apoyo: { $loss }. Antes de este paso sí estaba sostenido.
-strut-angle--title = Puntal demasiado tendido, demasiado empinado o distinto de su ángulo escrito
-strut-angle--protects = Un puntal tendido empuja su base hacia afuera. Un puntal empinado no sostiene nada de lado.
-strut-angle--too-flat = El puntal { $strut } está a { $angle } del suelo ({ $sum }). El mínimo es { $least }. Un puntal más tendido empuja más hacia afuera que hacia arriba. { $advice }
-strut-angle--too-steep = El puntal { $strut } está a { $angle } del suelo ({ $sum }). El máximo es { $most }. Un puntal más empinado no sostiene nada de lado. { $advice }
-strut-angle--upside = Puntal { $strut }: la cabeza no está por encima de la base. Un puntal empuja hacia arriba desde el suelo.
-strut-angle--not-as-typed = Puntal { $strut }: el ángulo escrito es { $typed }. De la base a la cabeza es { $angle } ({ $sum }).
-strut-angle--set-foot = Ponga la base a { $out } hacia afuera.
-strut-angle--set-here = El límite se fija aquí: { $limit }.
-strut-angle--fix-foot = Poner la base a { $out } hacia afuera
-strut-angle--fix-typed = Escribir { $angle }
-strut-head--title = Cabeza de puntal en una parte que se mueve o no puede llevar carga
-strut-head--protects = Una cabeza de puntal en una puerta, un capó, una cabina con resortes o chapa resbala o se desgarra con la carga.
-strut-head--moves = Puntal { $strut }: su cabeza está en { $part } de { $vehicle }, que se mueve. Póngala en un larguero o en una vigueta. { $remark }
-strut-head--may-not-bear = Puntal { $strut }: su cabeza está en { $part } de { $vehicle }, que no puede llevar carga. Póngala en un larguero o en una vigueta. { $remark }
-strut-head--no-part = Puntal { $strut }: su cabeza está en { $part }, pero { $vehicle } no tiene esa parte. { $advice }
-strut-head--use-instead = Partes que pueden llevar carga: { $parts }.
-strut-head--none-bears = De ninguna parte de este vehículo se sabe que pueda llevar carga.
-strut-head--no-vehicle = Puntal { $strut }: su cabeza está en { $vehicle }, que no está en este plan.
-strut-head--beside = Puntal { $strut }: su cabeza queda a { $off } de { $part } de { $vehicle }. El límite es { $reach }.
-strut-length--title = Puntal demasiado corto o demasiado largo
-strut-length--protects = Un puntal que no llega se extiende más allá de su último agujero o se pone sobre algo suelto.
-strut-length--too-long = El puntal { $strut } necesita { $length } de la base a la cabeza ({ $sum }). El largo máximo de { $gear } es { $longest }. Use un puntal más largo, o acerque la base.
-strut-length--too-short = El puntal { $strut } tiene { $length } de la base a la cabeza ({ $sum }). El largo mínimo de { $gear } es { $shortest }. Use un puntal más corto, o aleje la base.
-strut-load--title = Puntal sobrecargado
-strut-load--protects = Un puntal cargado más allá de su valor se pandea sin aviso. Cuanto más largo, menos aguanta.
-strut-load--over = Puntal { $strut }: carga de hasta { $load } ({ $governs }). Capacidad { $capacity } con { $length }. Use un puntal más fuerte o más corto, o añada puntales.
-strut-load--over-limit = Puntal { $strut }: carga de hasta { $load } ({ $governs }), { $use } de su capacidad de { $capacity } con { $length }. La norma permite { $limit }.
-strut-load--no-rating = Puntal { $strut }: capacidad con { $length } desconocida, carga de hasta { $load }. Tome el valor de su fabricante. Esta comprobación no se da por buena.
-strut-lock--title = Puntal sin seguro mecánico
-strut-lock--protects = Un puntal sostenido solo por aceite o aire baja cuando falla un sello o una manguera.
-strut-lock--no-lock = Puntal { $strut }: seguro sin anotar. Póngale el pasador, o apriete su collar de seguro, antes de que alguien confíe en él.
-strut-lock--pump-only = Al puntal { $strut } lo sostiene solo su bomba. Una fuga lo baja. Póngale el pasador, o apriete su collar de seguro.
-strut-lock--fix-pin = Poner el pasador al puntal
-strut-one-sided--title = Puntales de un solo lado
-strut-one-sided--protects = Los puntales de un lado empujan el vehículo hacia el otro.
-strut-one-sided--driver-only = { $vehicle } tiene puntales en el lado del conductor ({ $struts }) y ninguno en el lado del acompañante. Ponga puntales también en el lado del acompañante.
-strut-one-sided--passenger-only = { $vehicle } tiene puntales en el lado del acompañante ({ $struts }) y ninguno en el lado del conductor. Ponga puntales también en el lado del conductor.
-strut-slip--title = La base del puntal resbala
-strut-slip--protects = Una base que resbala se lleva el puntal en cuanto llega la carga.
-strut-slip--slides = Puntal { $strut }: su base resbala con cualquier carga. A { $angle } necesita un roce de { $needed } ({ $sum }). El roce que cuenta es { $friction }. Sin correa el puntal no sostiene nada. Amarre su base.
-strut-slip--tied-aside = Puntal { $strut }: { $tie } tira de través a la dirección en que resbala la base y no la sujeta. Llévelo de vuelta hacia el vehículo, a la base del otro lado.
-tie-anchor--title = Correa o cadena en un anclaje que quizá no aguante
-tie-anchor--protects = Una correa no aguanta más que su anclaje.
-tie-anchor--holds-unknown = Anclaje { $anchor } de { $tie }: capacidad desconocida. Escriba su capacidad después de \`holds\`, o amarre base con base. Esta comprobación no se da por buena.
-tie-anchor--holds-less = Anclaje { $anchor } de { $tie }: tiro de hasta { $load }. Capacidad { $holds }. Use un anclaje más fuerte.
-tie-anchor--moves = Anclaje de { $tie }: { $part } de { $vehicle } se mueve. Sujételo al bastidor.
-tie-anchor--no-part = Anclaje de { $tie }: { $vehicle } no tiene { $part }.
-tie-anchor--not-there = Anclaje de { $tie }: no está en este plan.
-tie-anchor--same-end = Los dos extremos de { $tie } están en el mismo lugar. No sujeta nada.
-tie-load--title = Correa o cadena sobrecargada
-tie-load--protects = Una correa que se corta suelta las dos bases de puntal a la vez.
-tie-load--over = Tiro en { $tie }: hasta { $load } ({ $governs }; { $sum }). Su carga límite de trabajo es { $capacity }. Use una más fuerte, use dos, o ponga los puntales más empinados.
-tie-load--over-limit = Tiro en { $tie }: hasta { $load } ({ $governs }), { $use } de su carga límite de trabajo de { $capacity }. La norma permite { $limit }.
-tie-load--no-rating = Tiro en { $tie }: hasta { $load }, carga límite de trabajo desconocida. Lea su etiqueta. Esta comprobación no se da por buena.
-tie-missing--title = Base de puntal sin amarrar
-tie-missing--protects = Un puntal inclinado empuja su propia base hacia afuera. Sin correa la base resbala y la carga baja.
-tie-missing--untied = Puntal { $strut }: base sin amarrar. A { $angle } la carga empuja la base hacia afuera. { $advice }
-tie-missing--tie-across = Tienda una correa de su base a la base de { $other }.
-tie-missing--tie-somewhere = Tienda una correa de su base a la base de un puntal del otro lado, o a un anclaje.
-tie-missing--fix-tie = Amarrar entre sí las bases de { $strut } y { $other }
-tipping--title = Vuelca con un empuje pequeño
-tipping--protects = Un vehículo con un centro de gravedad alto y cerca del borde de sus apoyos vuelca con un empujón, o cuando su carga se mueve.
-tipping--tips = { $vehicle } vuelca { $toward } con un empuje lateral de { $share } de su peso ({ $sum }). La norma exige { $limit }. Ponga puntales en ambos lados, o apoyos más afuera.
-tipping--unknown = { $vehicle }: altura del centro de gravedad desconocida, vuelco sin comprobar. Escriba la altura. Esta comprobación no se da por buena.
-tipping--set-here = El margen de empuje se fija aquí: { $limit }.
-unsupported-end--title = Extremo sin apoyo
-unsupported-end--protects = Un vehículo cuyos apoyos no rodean su centro de gravedad cae hacia el lado abierto.
-unsupported-end--falls = Nada sostiene { $end } de { $vehicle }{ $when }. Ponga un apoyo debajo.
-unsupported-end--balances = { $vehicle } solo está en equilibrio{ $when }. Ponga apoyos a ambos lados de su centro de gravedad.
-unsupported-end--unsolved = Sin resultado de cómo descansa { $vehicle }. Trátelo como no sostenido. Esta comprobación no se da por buena.
-unsupported-end--unknown = { $vehicle }: peso o centro de gravedad desconocido, apoyo sin comprobar. Escriba sus cargas por eje, o su peso y su centro de gravedad. Esta comprobación no se da por buena.
-unsupported-end--mixes = Demasiados pesos y lugares son intervalos ({ $vehicles }). No se probaron todas las combinaciones, y puede haber una peor. Pese o mida lo que se pueda, o planee menos vehículos a la vez. Esta comprobación no se da por buena.
-unsupported-end--as-found = Tal como se encontró, nada en el plan sostiene { $end } de { $vehicle }{ $when }. Puede caer en cualquier momento. Escriba qué lo sostiene ahora, y no se acerque hasta que haya un apoyo.
-upper-on-unstable-lower--title = Vehículo de abajo sin estabilizar
-upper-on-unstable-lower--protects = Un auto sobre sus propios resortes y neumáticos se mece y se hunde bajo el camión que descansa sobre él.
-upper-on-unstable-lower--not-held = { $upper } descansa sobre { $lower }, y nada sostiene { $lower }. Ponga cribs o calzas escalonadas bajo { $lower } antes de que alguien toque { $upper }.
-upper-on-unstable-lower--rests-here = { $upper } descansa aquí sobre él.
-weight-sum--title = Pesos que no suman
-weight-sum--protects = Un peso equivocado hace falsas todas las cargas del plan.
-weight-sum--differ = El peso vacío escrito de { $vehicle } es { $stated }. Sus ejes y demás apoyos llevan { $sum } vacío ({ $parts }). Uno de los dos está mal. El plan usa el peso escrito.
-weight-sum--less-than-axles = El peso vacío escrito de { $vehicle } es { $stated }. Solo sus ejes llevan { $sum } vacío ({ $parts }). Uno de los dos está mal. El plan usa el peso escrito.
-weight-sum--fix-leave-out = Quitar el peso y usar las cargas en los ejes y demás apoyos de { $vehicle }
-weight-sum--carried-here = Esto lleva { $load } vacío.
-wheels-unchocked--title = Ruedas sin calzar
-wheels-unchocked--protects = Un vehículo que rueda una pulgada saca de línea todos los cribs y puntales.
-wheels-unchocked--none = { $vehicle } está sobre sus ruedas y no están calzadas. Cálcelo en ambos sentidos.
-wheels-unchocked--one-way = { $vehicle } está calzado solo contra rodar { $direction }. Cálcelo en ambos sentidos.
-wheels-unchocked--on-a-grade = { $vehicle } está en una pendiente de { $grade } y sus ruedas no están calzadas contra rodar { $direction }. Cálcelo en ambos sentidos.
-wheels-unchocked--forward = hacia adelante
-wheels-unchocked--rearward = hacia atrás
-wheels-unchocked--either-way = en cualquier sentido
-wheels-unchocked--fix-chock = Calzar { $vehicle } en ambos sentidos
-editor--source = Fuente: { $source }
-editor--governs = Determina: { $governs }
-editor--about = { $text } son { $other }
-editor--declared-in = en { $where }
-editor--fix-all = Corregir todo lo que tiene una sola respuesta segura
-editor--could-not-run = Esta comprobación no se hizo: nada aquí indica que el plan sea seguro.
-editor--broke = Las comprobaciones de este archivo se detuvieron: { $why }. No confíe en lo que se muestra. Por favor, avise.
-editor--more =
-    { $count ->
-        [one] 1 mensaje más no se muestra.
-       *[other] { $count } mensajes más no se muestran.
-    } Corrija primero estos.
-editor--about-syntax = Este mensaje trata del texto de un plan. La línea no se pudo leer. El resto del plan se comprueba igualmente, y cada comprobación que necesita esta línea lo avisa.
-editor--messages = Mensajes
-editor--fixes = Correcciones que ofrece
-editor--library-name = { $name } viene con la herramienta y no se puede renombrar. Cópielo en un archivo propio y cambie el nombre de la copia.
-editor--no-name = Aquí no hay ningún nombre que cambiar.
-editor--not-a-name = "{ $name }" no puede ser un nombre. Un nombre es una sola palabra: letras, cifras y _, sin empezar por una cifra.
-editor--name-taken = El nombre { $name } ya está en uso aquí.
-editor--name-changes = Con el nombre { $name } el plan se leería de otra manera. { $what } Elija otro nombre.
-editor--moved-on = El texto cambió después de hacerse el dibujo. Inténtelo de nuevo.
-editor--no-file = El archivo ya no está.
-editor--no-plan = No hay ningún plan en este archivo.
-editor--safe = no se encontró nada inseguro
-editor--not-whole = NO SE LEYÓ COMPLETO
-editor--dangers =
-    { $count ->
-        [one] 1 inseguro
-       *[other] { $count } inseguros
-    }
-editor--warnings =
-    { $count ->
-        [one] 1 advertencia
-       *[other] { $count } advertencias
-    }
-editor--not-run = { $count } sin comprobar
-editor--other-build = Armar { $crib } { $layout } de { $timber }, { $courses } hiladas: { $timbers } maderos, { $use } de su capacidad en uso
-editor--rule-on = { $rule } en { $on }
-editor--fix-raises = { $fix }. Nuevos hallazgos inseguros: { $what }
-editor--fix-remains = { $fix }. No basta por sí solo
-editor--pending = empuje lateral y cargas peores aún sin calcular
-editor--loads-pending = cargas aún sin calcular
-editor--see-drawing = Ver el dibujo
-editor--held-expectations = { $held } de { $all } expectativas cumplidas
-edit--not-here = { $element } no está en el texto de este plan. Cámbielo donde está escrito.
-edit--no-body = { $element } no tiene líneas propias que cambiar.
-edit--from-pattern = { $element } viene de un patrón. Cambie el patrón, o escriba el apoyo en el plan.
-edit--calculated = { $value } se calcula a partir de otros valores, así que no se puede arrastrar. Cámbielo en el texto.
-edit--by-part = Su lugar se da por una pieza ({ $place }). Escriba una distancia para arrastrarlo.
-edit--range = { $value } es un intervalo, así que no se puede arrastrar. Cámbielo en el texto.
-edit--no-place = { $element } no tiene una línea que diga dónde está. Escríbala para arrastrarlo.
-edit--unreadable = No se puede leer la línea que dice dónde está { $element }. Corríjala primero.
-edit--cannot-move = { $element } no se puede arrastrar así.
-lesson--exercise = Ejercicio { $number }
-lesson--work-out = Calcule { $figure } de { $on }.
-lesson--find-all = Encuentre todas las faltas.
-lesson--find-on = ¿Qué está mal en { $on }?
-lesson--finish = Complete { $on }.
-lesson--asks-nothing = El ejercicio no pregunta nada. Añada una línea: work out, find o finish.
-lesson--plan-not-stated = No se ha dicho el plan. Añada la línea: plan NOMBRE.
-lesson--plan-not-whole = Su plan no se pudo leer completo.
-lesson--no-support = El plan no tiene ningún apoyo { $on }.
-lesson--no-figure = No hay { $figure } que calcular en { $on }.
-lesson--not-known = No se conoce { $figure } de { $on }.
-lesson--no-fault = Ninguna comprobación encuentra ahí una falta.
-lesson--no-line = { $on } no tiene una línea “{ $line }” que dejar en blanco.
-`,
-} as const;

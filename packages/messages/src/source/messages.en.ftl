@@ -13,5 +13,5 @@ policy = policy { $policy }, { $limit }
 policy-of = policy { $policy }, { $limit }: { $of }
 stated = stated in the plan
 invented = invented for the example
-computed = worked out
+computed = calculated
 unknown = source not known

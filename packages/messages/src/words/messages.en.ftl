@@ -16,3 +16,6 @@ larger = larger of { $a } and { $b }
 # $value (text)
 # $step (text)
 floor-to = { $value }, rounded down to a multiple of { $step }
+# $low (text)
+# $high (text)
+range = { $low } to { $high }

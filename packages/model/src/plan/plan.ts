@@ -2,6 +2,7 @@ import type { SourceNote } from '@cribwright/messages';
 import type { Interval } from './interval.js';
 import type { Policy } from './policy.js';
 import type { ElementId, Ref } from './ref.js';
+import type { Site } from './site.js';
 import type { Chock, Crib, Pad, StepChock, Strut, Tie, Timber } from './support.js';
 import type { Vehicle, VehicleContact } from './vehicle.js';
 
@@ -35,13 +36,26 @@ export interface Plan {
   readonly acceptances: readonly Acceptance[];
   /** True where the plan says that it means to lift. */
   readonly lifts: boolean;
+  /** The terminal or yard that it is written for, where the plan stands in one or is named by one. */
+  readonly site?: Site;
   /**
    * Something that this plan reads from could not be read, so that part of it may be missing. Its checks say what
    * they find, and nothing that the plan expects of itself holds.
    */
   readonly partial?: true;
+  /**
+   * Of a partial plan, what may be missing. Checks that would take it for not there are not run, so that they invent
+   * no danger and find nothing safe.
+   */
+  readonly unread?: readonly UnreadPart[];
   readonly ref: Ref;
 }
+
+/**
+ * A part of a plan that may be missing. `vehicle`: something of a vehicle in it, so that nothing is known of where its
+ * parts are. `rest`: anything else that holds, loads or carries.
+ */
+export type UnreadPart = 'size up' | 'steps' | 'vehicle' | 'rest';
 
 export interface Ground {
   readonly surface: Surface;

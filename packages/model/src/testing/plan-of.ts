@@ -1,8 +1,8 @@
 import { exactly } from '../plan/interval.js';
 import type { Ground, Plan, Step, StepAction } from '../plan/plan.js';
+import { planWith } from '../plan/plan-with.js';
 import type { VehicleContact } from '../plan/vehicle.js';
 import { foot, inch, lb, minute, psf } from './measures.js';
-import { shippedPolicy } from './sample-policy.js';
 import { crib } from './sample-supports.js';
 
 export const asphalt: Ground = {
@@ -48,34 +48,9 @@ export const step = (
   ...change,
 });
 
-const empty: Plan = {
-  id: 'plan',
-  title: 'Empty plan',
-  display: 'us',
-  policy: shippedPolicy,
-  ground: asphalt,
-  vehicles: [],
-  contacts: [],
-  cribs: [],
-  stepChocks: [],
-  struts: [],
-  ties: [],
-  chocks: [],
-  pads: [],
-  steps: [],
-  crews: [],
-  units: [],
-  toolLoads: [],
-  egress: [],
-  sizeUp: [],
-  expectations: [],
-  acceptances: [],
-  lifts: false,
-  ref: { element: 'plan' },
-};
-
-/** A plan with nothing in it but what is given. */
-export const planOf = (parts: Partial<Plan>): Plan => ({ ...empty, ...parts });
+/** A plan with nothing in it but what is given, on level asphalt. */
+export const planOf = (parts: Partial<Plan>): Plan =>
+  planWith({ title: 'Empty plan', ground: asphalt, vehicles: [], ...parts });
 
 export const bearsOn = (lower: string, upper: string, x: number, y: number): VehicleContact => ({
   id: `contact/${lower}-${upper}`,

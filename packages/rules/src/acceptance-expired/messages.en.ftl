@@ -11,7 +11,7 @@ expired = { $by } accepted { $rule } on { $on } until { $until }. That date has 
 # $rule (name)
 # $on (phrase)
 # $until (name) - a date
-no-day = Today's date is not known, so the acceptance of { $rule } on { $on } by { $by } until { $until } does not count. This check has not passed.
+no-day = Today's date not known. The acceptance of { $rule } on { $on } by { $by } until { $until } does not count. This check has not passed.
 
 # $until (name)
 bad-date = The date { $until } cannot be read. Write it as year-month-day: 2027-03-01.

@@ -2,6 +2,7 @@ import type { Finding, Workings } from '@cribwright/engine';
 import { inOneGo, LoadsLater, withAcceptances } from '@cribwright/engine/internal';
 import { message, name } from '@cribwright/messages';
 import type { Rule } from '../definition/rule.js';
+import { isWithheld } from './withheld.js';
 
 /**
  * Runs every rule by itself. One that throws becomes a finding that says so; the others go on. Rules of the review
@@ -13,7 +14,7 @@ export const runRules = (rules: readonly Rule[], w: Workings): readonly Finding[
 /** The same, and stops after each rule. Before the loads are there, rules that hang on them are left out. */
 export function* runRulesInSteps(rules: readonly Rule[], w: Workings): Generator<void, readonly Finding[]> {
   const found: Finding[] = [];
-  for (const rule of rules.filter((r) => r.phase === undefined)) {
+  for (const rule of rules.filter((r) => r.phase === undefined && !isWithheld(r.id, w.plan))) {
     found.push(...runOne(rule, w, []));
     yield;
   }

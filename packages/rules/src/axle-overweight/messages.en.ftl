@@ -15,7 +15,7 @@ over = { $first } to { $last } carry { $load }. The legal limit is { $limit } ({
 one-over = { $axle } carries { $load }. The legal limit is { $limit } ({ $by }). Check the weight in the plan. If it is right, the truck is overweight.
 
 # $vehicle (name)
-unknown = Axle loads of the { $vehicle } with its cargo not known, so they were not compared with the legal limits. They can be calculated for a vehicle on two groups of axles, or on a kingpin and one group. This check has not passed.
+unknown = Axle loads of the { $vehicle } with its cargo not known. Legal limits not checked. Axle loads can be calculated only for a vehicle on two groups of axles, or on a kingpin and one group. This check has not passed.
 
 # $limit (quantity)
 limit-set-here = The limit is set here: { $limit }.

@@ -1,5 +1,5 @@
-title = More needed than units carry
-protects = A crib that is short four timbers is built lower, or with whatever is at hand.
+title = Not enough equipment on the responding units
+protects = A crew that is short four timbers builds the crib lower, or with whatever is at hand.
 
 # $item (phrase)
 # $needed (quantity)

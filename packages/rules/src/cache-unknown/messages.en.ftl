@@ -1,7 +1,7 @@
-title = Cache not known
-protects = A plan that no unit can supply fails on scene.
+title = Equipment of the units not known
+protects = A plan fails on scene if no unit carries the equipment for it.
 
-no-unit = Responding units not stated. What they carry is not known. Name them after `responding`.
+no-unit = Responding units not stated. Their equipment is not known. Name the units after `responding`.
 
 # $unit (name)
-empty-unit = { $unit } responds, and its cache is empty. What it carries is not known.
+empty-unit = The cache of { $unit } is empty. Its equipment is not known.

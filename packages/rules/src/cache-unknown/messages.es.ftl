@@ -1,4 +1,4 @@
-title = Material desconocido
-protects = Un plan para el que ninguna unidad trae material fracasa en el lugar.
-no-unit = Unidades que responden no indicadas. No se sabe qué llevan. Nómbrelas después de `responding`.
-empty-unit = { $unit } responde, y su lista de material está vacía. No se sabe qué lleva.
+title = Material de las unidades desconocido
+protects = Un plan fracasa en el lugar si ninguna unidad trae el material para armarlo.
+no-unit = Unidades que responden no indicadas. No se conoce su material. Nombre las unidades después de `responding`.
+empty-unit = La lista de material de { $unit } está vacía. No se conoce su material.

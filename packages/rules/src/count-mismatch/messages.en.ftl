@@ -1,5 +1,5 @@
-title = Counts that contradict each other
-protects = A timber that is counted twice is there only once.
+title = Listed twice or built twice
+protects = A timber that is counted twice is on scene only once.
 
 # $unit (name)
 # $item (phrase)

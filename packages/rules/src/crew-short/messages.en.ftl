@@ -1,5 +1,5 @@
 title = Not enough personnel
-protects = A plan that needs more personnel than are on scene is built in a hurry, or only in part.
+protects = If a plan needs more personnel than are on scene, the crew builds it in a hurry, or only in part.
 
 # $needed (count)
 # $steps (list) - their numbers

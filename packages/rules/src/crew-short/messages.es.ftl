@@ -1,5 +1,5 @@
 title = Personal insuficiente
-protects = Un plan que necesita más personal del que hay en el lugar se arma con prisa, o a medias.
+protects = Si un plan necesita más personal del que hay en el lugar, el equipo lo arma con prisa, o a medias.
 short = Los pasos { $steps } van al mismo tiempo y necesitan { $needed } personas. El personal es de { $have }. Deje esperar algunos de estos pasos, o pida más personal.
 one-step = El paso { $step } necesita { $needed ->
         [one] 1 persona

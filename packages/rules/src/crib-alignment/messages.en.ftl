@@ -1,4 +1,4 @@
-title = Contacts out of line, or a sloped capture
+title = Contacts out of line, or captured part sloped
 protects = A load that does not go straight down bends the timbers and pushes the crib over.
 
 # $crib (name)

@@ -1,4 +1,4 @@
-title = Contactos fuera de línea, o captura inclinada
+title = Contactos fuera de línea, o parte capturada inclinada
 protects = Una carga que no baja derecha dobla los maderos y empuja el crib hasta volcarlo.
 off-line = Crib { $crib }, contacto { $contact }: a { $off } de { $part } de { $vehicle } que tiene debajo. El límite es { $most }. Ponga el crib en línea.
 no-part-below = El crib { $crib } se apoya en { $part } de { $vehicle }, pero { $vehicle } no tiene esa parte.

@@ -1,5 +1,5 @@
-title = Base that sinks or overhangs its pad
-protects = On soft ground two base timbers sink unevenly and tip the crib.
+title = Open base on soft ground, or pad too small
+protects = On soft ground the two timbers of an open base sink unevenly and tip the crib.
 
 # $crib (name)
 # $surface (name)

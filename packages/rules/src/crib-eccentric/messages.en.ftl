@@ -1,4 +1,4 @@
-title = Crib loaded on one side
+title = Crib loaded off center
 protects = A crib loaded off center leans to that side. Only the loaded contacts carry.
 
 # $crib (name)

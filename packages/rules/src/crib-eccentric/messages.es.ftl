@@ -1,4 +1,4 @@
-title = Crib cargado de un lado
+title = Crib cargado fuera de su centro
 protects = Un crib cargado fuera de su centro se inclina hacia ese lado. Solo llevan los contactos cargados.
 one-side = Crib { $crib }: carga a { $off } del centro ({ $loaded ->
         [one] contacto { $contacts } cargado

@@ -1,10 +1,10 @@
-title = Timber ends too short or too long past the contacts
-protects = Short timber ends split off and let the timbers walk out under load. Long ends narrow the base and lower the height limit.
+title = Overhang too short or too long
+protects = Timber ends that are too short split off, and the timbers walk out under load. Ends that are too long make the base narrower and lower the height limit.
 
 # $crib (name)
 # $overhang (quantity)
 # $least (quantity)
-too-short = Crib { $crib }: the timbers overhang the contacts by { $overhang }. The minimum is { $least }. Shorter ends split off and let the timbers walk out.
+too-short = Crib { $crib }: the timbers overhang the contacts by { $overhang }. The minimum is { $least }. Shorter ends split off, and the timbers walk out.
 
 # $crib (name)
 # $overhang (quantity)

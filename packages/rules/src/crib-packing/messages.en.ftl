@@ -5,7 +5,7 @@ protects = A pile of loose shims slides out or tips over when the load moves. Co
 # $shims (quantity)
 # $limit (quantity)
 # $advice (message)
-shims = Crib { $crib } has { $shims } of shims. The limit is { $limit }: loose boards slide out and tip. { $advice }
+shims = Crib { $crib } has { $shims } of shims. The limit is { $limit }. Loose boards slide out and tip over. { $advice }
 
 # $crib (name)
 # $packing (quantity)

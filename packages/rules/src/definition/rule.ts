@@ -1,21 +1,14 @@
 import type { Finding, Severity, Workings } from '@cribwright/engine';
 import type { Message, SourceNote } from '@cribwright/messages';
-
-export type Family =
-  | 'timber and cribs'
-  | 'struts and ties'
-  | 'whole system'
-  | 'order and crew'
-  | 'stock'
-  | 'plausibility'
-  | 'policy and review';
+import type { Family } from './family.js';
 
 /** What a rule reports; the runner adds the rule's id, and its severity where none is given. */
 export type RuleFinding = Omit<Finding, 'rule' | 'severity' | 'figures' | 'related' | 'fixes'> &
   Partial<Pick<Finding, 'severity' | 'figures' | 'related' | 'fixes'>>;
 
 /**
- * One check. Its folder holds the module, its test, and the page that users read (`rule.md`), which is a test too.
+ * One check. Its folder holds the module, its test, and the page that users read, which is a test too: `rule.md` in
+ * English and `rule.es.md` in Spanish.
  * The index of rules is generated from the folders.
  */
 export interface Rule {

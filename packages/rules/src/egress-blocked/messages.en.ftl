@@ -1,5 +1,5 @@
 title = Egress blocked, narrow or missing
-protects = A rescuer who kneels at the vehicle must be able to leave at once, without looking where to step.
+protects = A rescuer who kneels at the vehicle must be able to get out at once, without looking for a way.
 
 # $way (name)
 # $what (phrase)

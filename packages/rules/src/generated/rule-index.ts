@@ -35,6 +35,7 @@ import { rule as policyLoosened } from '../policy-loosened/rule.js';
 import { rule as postSlender } from '../post-slender/rule.js';
 import { rule as pushMargin } from '../push-margin/rule.js';
 import { rule as sizeUpMissing } from '../size-up-missing/rule.js';
+import { rule as slidInUnchecked } from '../slid-in-unchecked/rule.js';
 import { rule as stageUnsafe } from '../stage-unsafe/rule.js';
 import { rule as strutAngle } from '../strut-angle/rule.js';
 import { rule as strutHead } from '../strut-head/rule.js';
@@ -89,6 +90,7 @@ export const rules: readonly Rule[] = [
   postSlender,
   pushMargin,
   sizeUpMissing,
+  slidInUnchecked,
   stageUnsafe,
   strutAngle,
   strutHead,

@@ -1,5 +1,5 @@
-title = Slides down the grade
-protects = On a grade the weight pulls downhill. Chocks on too few wheels slide with the vehicle.
+title = Vehicle slides down the grade
+protects = On a grade the weight pulls the vehicle downhill. If too few wheels are chocked, the chocked wheels slide with the vehicle.
 
 # $grade (quantity)
 # $vehicle (text)
@@ -16,3 +16,15 @@ grade-unsaid = Grade not stated. Slide check not run, and all other checks assum
 
 # $grade (quantity)
 direction-unsaid = Direction of the { $grade } grade not stated. All checks assume that it slopes down toward the rear. The other directions are not checked. State it: `grade { $grade } toward rear`. This check has not passed.
+
+# $grade (quantity)
+# $vehicle (text)
+# $demand (quantity)
+# $sum (calculation) - of the demand
+# $capacity (quantity)
+# $hold (calculation) - of the capacity
+slides-braked = On a grade of { $grade }, the { $vehicle } pulls { $demand } downhill ({ $sum }). Its chocked and braked wheels hold { $capacity } ({ $hold }). Chock more axles, or rig a line uphill.
+
+brake-share = share of its load that a parking brake holds
+
+load-on-brakes = least load on braked wheels that are not chocked

@@ -27,8 +27,35 @@ describe('grade-slide', () => {
   });
 
   it('does not count a chock on the wrong side of the wheel', () => {
-    const wrong = onGrade(0.02, { chocks: [chock('K1', 'truck', { ways: 'forward' })] });
+    const wrong = onGrade(0.02, {
+      vehicles: [{ ...straightTruck, brakesSet: undefined }],
+      chocks: [chock('K1', 'truck', { ways: 'forward' })],
+    });
     expect(check(rule, wrong)).toHaveLength(1);
+  });
+
+  // 49 CFR 571.121, S5.6.1 (from memory): a parking brake holds 0.28 of what is on its axle.
+  describe('with a chock on the wrong side', () => {
+    const wrong = [chock('K1', 'truck', { ways: 'forward' })];
+    const braked = (brakesSet: boolean | undefined, grade: number) =>
+      check(rule, onGrade(grade, { vehicles: [{ ...straightTruck, brakesSet }], chocks: wrong }));
+    const holds = (brakesSet: boolean | undefined, grade: number) =>
+      braked(brakesSet, grade)[0]?.figures?.[1]?.value?.low;
+
+    it('counts brakes that are set at 0.28 of the load behind the foremost axle', () => {
+      const [found] = braked(true, 0.6);
+      const hold = found?.figures?.[1];
+      const [brake, load] = ['brake', 'onBrakes'].map((key) => hold?.inputs.find((f) => f.key === key));
+      expect(brake?.value?.low).toBe(0.28);
+      expect(load?.value?.low).toBeGreaterThan(0);
+      expect(hold?.value?.low).toBeCloseTo(0.28 * (load?.value?.low ?? 0), 6);
+      expect(english(found?.message)).toMatch(/Its chocked and braked wheels hold [\d,]+ lb/);
+      expect(braked(true, 0.02)).toEqual([]);
+    });
+    it.each([false, undefined])('counts none where they are %s', (brakesSet) => {
+      expect(braked(brakesSet, 0.02)).toHaveLength(1);
+      expect(holds(brakesSet, 0.02)).toBe(0);
+    });
   });
 
   it.each(['grade', 'direction'] as const)(

@@ -1,8 +1,8 @@
 import type { Fix, Workings } from '@cribwright/engine';
 import type { CribWorking } from '@cribwright/engine/internal';
 import { placeText } from '@cribwright/engine/internal';
-import { count, message, name, shown, shownAs, term } from '@cribwright/messages';
-import type { Contact, Met } from '@cribwright/model';
+import { count, type Message, message, name, quantity, shown, shownAs, term } from '@cribwright/messages';
+import type { Contact, Met, PlanPoint } from '@cribwright/model';
 import { exactly, measured } from '@cribwright/model';
 import { covers, length, placeAt } from '@cribwright/model/internal';
 import { inch } from '@cribwright/units';
@@ -55,7 +55,7 @@ function report(c: CribWorking, contact: Contact, met: Met, w: Workings, fit: Fi
       advice:
         fit === undefined
           ? term('joist-miss.look-again')
-          : message('joist-miss.move-it', { place: name(fit.place) }),
+          : message('joist-miss.move-it', { place: fit.place }),
     }),
     figures: [off, reach],
     related: [{ at: met.capture.ref, message: message('joist-miss.to-meet', { part: name(met.part.name) }) }],
@@ -83,9 +83,9 @@ function moves(off: readonly number[]): readonly number[] {
     .map((n) => n * step);
 }
 
-/** A place that fits, as the plan writes it, and the fix that moves the crib there. */
+/** A place that fits, and the fix that moves the crib there. */
 interface Fit {
-  readonly place: string;
+  readonly place: Message;
   readonly fix: Fix;
 }
 
@@ -94,15 +94,24 @@ function nearestFit(c: CribWorking, w: Workings): Fit | undefined {
   const found = nearestMove(c, w.limit('joist reach').value?.low ?? 0);
   if (found === undefined) return undefined;
   const at = { x: c.crib.at.x + found.dx, y: c.crib.at.y + found.dy };
-  const place = placeText(at, w.plan.display);
+  const text = placeText(at, w.plan.display);
   return {
-    place,
+    place: placeMessage(at),
     fix: {
-      title: message('joist-miss.fix-move', { place: name(place) }),
-      edits: [{ kind: 'set', at: { element: c.crib.id, property: 'at' }, text: place }],
+      title: message('joist-miss.fix-move', { place: name(text) }),
+      edits: [{ kind: 'set', at: { element: c.crib.id, property: 'at' }, text }],
       safe: false,
     },
   };
+}
+
+function placeMessage({ x, y }: PlanPoint): Message {
+  const back = quantity('place', x, 'nearest');
+  if (Math.abs(y) < 0.001) return message('joist-miss.at-center', { back });
+  return message(y < 0 ? 'joist-miss.at-driver-side' : 'joist-miss.at-passenger-side', {
+    back,
+    off: quantity('place', Math.abs(y), 'nearest'),
+  });
 }
 
 function nearestMove({ crib, contacts }: CribWorking, reach: number) {

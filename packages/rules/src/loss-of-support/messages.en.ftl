@@ -1,5 +1,5 @@
-title = Not held if a support fails
-protects = A tire, an air spring, the landing gear or the vehicle below can fail while crews work. The supports that the crews set must then hold.
+title = Vehicle not held if a support fails
+protects = A tire, an air spring, the landing gear or the vehicle below can fail while crews work. The supports that the crews set must then hold the vehicle.
 
 # $loss (phrase) - what fails
 # $end (phrase)

@@ -1,6 +1,6 @@
 title = Pasos que faltan o están en mal orden
 protects = Un apoyo que ningún paso pone no está cuando hace falta. Un apoyo puesto demasiado pronto no tiene sobre qué descansar.
-no-steps = Orden de construcción sin escribir. Escriba los pasos.
+no-steps = Orden de armado no indicado. Escriba los pasos.
 no-step = Ningún paso pone { $support }.
 never-locked = Ningún paso asegura { $support }. Asegúrelo antes de que alguien trabaje en el camino de la carga.
 chocks-first = El paso { $step } trabaja en { $vehicle } antes de calzar sus ruedas (paso { $first }). Calce primero.

@@ -1,4 +1,4 @@
-title = Limit made less safe
+title = Policy limit made less safe
 protects = People who rely on the plan expect the usual limit and do not see that it was loosened.
 
 # $policy (name)

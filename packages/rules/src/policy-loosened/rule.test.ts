@@ -1,6 +1,6 @@
 import { english } from '@cribwright/messages/testing';
-import type { PolicyLimit } from '@cribwright/model';
-import { planOf, shippedPolicy } from '@cribwright/model/testing';
+import { type PolicyLimit, shippedPolicy } from '@cribwright/model';
+import { planOf } from '@cribwright/model/testing';
 import { expect, it } from 'vitest';
 import { check } from '../testing/check.js';
 import { rule } from './rule.js';

@@ -1,4 +1,4 @@
-title = Unsafe while partly built
+title = Plan unsafe while partly built
 protects = A stabilization system that holds when complete can fail while it is built or taken down.
 
 # $stage (phrase)

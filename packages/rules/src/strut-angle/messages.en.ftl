@@ -1,4 +1,4 @@
-title = Strut too flat, too steep, or not at its written angle
+title = Strut too flat, too steep, or not at its stated angle
 protects = A flat strut pushes its base out. A steep strut holds nothing sideways.
 
 # $strut (name)
@@ -22,7 +22,7 @@ upside = Strut { $strut }: the head is not above the base. A strut pushes up fro
 # $typed (quantity)
 # $angle (quantity)
 # $sum (calculation)
-not-as-typed = Strut { $strut }: the written angle is { $typed }. The angle from base to head is { $angle } ({ $sum }).
+not-as-typed = Strut { $strut }: the stated angle is { $typed }. The angle from base to head is { $angle } ({ $sum }).
 
 # $out (name) - as the plan will read
 set-foot = Set the base { $out } out.

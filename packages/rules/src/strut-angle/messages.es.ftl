@@ -1,9 +1,9 @@
-title = Puntal demasiado tendido, demasiado empinado o distinto de su ángulo escrito
+title = Puntal demasiado tendido, demasiado empinado, o distinto de su ángulo indicado
 protects = Un puntal tendido empuja su base hacia afuera. Un puntal empinado no sostiene nada de lado.
 too-flat = El puntal { $strut } está a { $angle } del suelo ({ $sum }). El mínimo es { $least }. Un puntal más tendido empuja más hacia afuera que hacia arriba. { $advice }
 too-steep = El puntal { $strut } está a { $angle } del suelo ({ $sum }). El máximo es { $most }. Un puntal más empinado no sostiene nada de lado. { $advice }
 upside = Puntal { $strut }: la cabeza no está por encima de la base. Un puntal empuja hacia arriba desde el suelo.
-not-as-typed = Puntal { $strut }: el ángulo escrito es { $typed }. De la base a la cabeza es { $angle } ({ $sum }).
+not-as-typed = Puntal { $strut }: el ángulo indicado es { $typed }. De la base a la cabeza es { $angle } ({ $sum }).
 set-foot = Ponga la base a { $out } hacia afuera.
 set-here = El límite se fija aquí: { $limit }.
 fix-foot = Poner la base a { $out } hacia afuera

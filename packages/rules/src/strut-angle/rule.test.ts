@@ -33,7 +33,7 @@ describe('strut-angle', () => {
   it('says where the angle as written is not the one that is drawn', () => {
     const [finding] = found(30, { statedAngle: 45 * degree });
     expect(english(finding?.message)).toContain(
-      'the written angle is 45 deg. The angle from base to head is 53.1 deg',
+      'the stated angle is 45 deg. The angle from base to head is 53.1 deg',
     );
     expect(found(30, { statedAngle: 53 * degree })).toEqual([]);
   });

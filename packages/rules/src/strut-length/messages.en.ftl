@@ -1,5 +1,5 @@
 title = Strut too short or too long
-protects = A strut that does not reach is extended past its last hole or set on something loose.
+protects = A crew extends a strut that does not reach past its last hole, or sets it on something loose.
 
 # $strut (name)
 # $length (quantity)

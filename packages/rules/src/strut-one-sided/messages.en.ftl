@@ -1,5 +1,5 @@
 title = Struts on one side only
-protects = Struts on one side push a vehicle over to the other side.
+protects = Struts on one side only can push a vehicle over to the other side.
 
 # $vehicle (name)
 # $struts (list)

@@ -1,5 +1,5 @@
 title = Strap or chain on an anchor that may not hold
-protects = A strap holds no more than its anchor.
+protects = A strap holds no more than its anchor holds.
 
 # $tie (phrase)
 # $anchor (name)

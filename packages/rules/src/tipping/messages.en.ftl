@@ -1,4 +1,4 @@
-title = Tips over under a small push
+title = Vehicle tips over under a small push
 protects = A vehicle with a high center of gravity near the edge of its supports tips over under a push or when its load shifts.
 
 # $vehicle (text)

@@ -11,13 +11,13 @@ falls = Nothing holds { $end } of the { $vehicle }{ $when }. Put a support under
 balances = The { $vehicle } only balances{ $when }. Put supports on both sides of its center of gravity.
 
 # $vehicle (text)
-unsolved = No result for how the { $vehicle } rests. Treat it as not held. This check has not passed.
+unsolved = No result for the { $vehicle }. Treat it as not held. This check has not passed.
 
 # $vehicle (text)
 unknown = The { $vehicle }: weight or center of gravity not known, support check not run. State its axle loads, or its weight and center of gravity. This check has not passed.
 
 # $vehicles (list)
-mixes = Too many weights and places are ranges ({ $vehicles }). Not every combination was tried, and a worse one may exist. Weigh or measure what you can, or plan fewer vehicles at a time. This check has not passed.
+mixes = Too many weights and positions are ranges ({ $vehicles }). Not every combination was tried, and a worse one may exist. Weigh or measure what you can, or plan fewer vehicles at a time. This check has not passed.
 
 # $end (phrase)
 # $vehicle (text)

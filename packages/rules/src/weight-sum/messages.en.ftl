@@ -5,13 +5,13 @@ protects = A wrong weight makes every load in the plan wrong.
 # $stated (quantity)
 # $sum (quantity)
 # $parts (calculation)
-differ = The written empty weight of the { $vehicle } is { $stated }. Its axles and other supports carry { $sum } empty ({ $parts }). One of them is wrong. The plan uses the written weight.
+differ = The stated empty weight of the { $vehicle } is { $stated }. Its axles and other supports carry { $sum } empty ({ $parts }). One of them is wrong. The plan uses the stated weight.
 
 # $vehicle (name)
 # $stated (quantity)
 # $sum (quantity)
 # $parts (calculation)
-less-than-axles = The written empty weight of the { $vehicle } is { $stated }. Its axles alone carry { $sum } empty ({ $parts }). One of them is wrong. The plan uses the written weight.
+less-than-axles = The stated empty weight of the { $vehicle } is { $stated }. Its axles alone carry { $sum } empty ({ $parts }). One of them is wrong. The plan uses the stated weight.
 
 # $vehicle (name)
 fix-leave-out = Remove the weight and use the loads on the axles and other supports of the { $vehicle }

@@ -24,8 +24,8 @@ describe('weight-sum', () => {
   it('shows both sums', () => {
     const [found] = check(rule, truck(exactly(31_500 * lb)));
     expect(english(found?.message)).toBe(
-      'The written empty weight of the truck is 31,500 lb. Its axles and other supports carry 13,500 lb empty (7,000 lb + 6,500 lb). ' +
-        'One of them is wrong. The plan uses the written weight.',
+      'The stated empty weight of the truck is 31,500 lb. Its axles and other supports carry 13,500 lb empty (7,000 lb + 6,500 lb). ' +
+        'One of them is wrong. The plan uses the stated weight.',
     );
     expect(found?.related).toHaveLength(2);
   });

@@ -19,3 +19,5 @@ either-way = in either direction
 
 # $vehicle (name)
 fix-chock = Chock the { $vehicle } in both directions
+
+released = The parking brakes are stated as released.

@@ -7,3 +7,4 @@ forward = hacia adelante
 rearward = hacia atrás
 either-way = en cualquier sentido
 fix-chock = Calzar { $vehicle } en ambos sentidos
+released = El plan dice que los frenos de estacionamiento están sueltos.

@@ -55,6 +55,10 @@ function unchocked(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
     severity: steep || isUpper(vehicle, w) ? 'danger' : 'warning',
     message: what,
     figures: [grade, limit],
+    related:
+      vehicle.brakesSet === false
+        ? [{ at: { element: vehicle.id, property: 'brakes' }, message: term('wheels-unchocked.released') }]
+        : [],
     fixes: [chockFix(vehicle, w)],
   };
 }

@@ -1,3 +1,4 @@
+import { applyChanges } from '@cribwright/workspace/internal';
 import { fleet, trailerPlan } from '@cribwright/workspace/testing';
 import { describe, expect, it } from 'vitest';
 import { CodeActionTriggerKind } from 'vscode-languageserver';
@@ -5,7 +6,6 @@ import { rangeOf, spanOf } from '../context/positions.js';
 import { atCursor } from '../testing/context-of.js';
 import { fixAll, quickFixes } from './code-action.js';
 import { otherBuilds } from './other-builds.js';
-import { applied } from './rename-proof.js';
 
 async function opened(text: string, mark: string) {
   const { desk, file } = await atCursor(`<|>${text}`, { 'fleet.crib': fleet });
@@ -22,7 +22,7 @@ it('offers the number of courses that holds, worked out, and it holds', async ()
   );
   expect(actions.length).toBeGreaterThan(0);
   const edits = actions[0]?.edit?.changes?.[file.uri] ?? [];
-  const after = applied(
+  const after = applyChanges(
     file.text,
     edits.map((e) => ({ span: spanOf(file, e.range), text: e.newText })),
   );
@@ -106,7 +106,7 @@ it('puts right all that has one safe answer, in one action', async () => {
   const edits = action?.edit?.changes?.[file.uri] ?? [];
   const spans = edits.map((e) => spanOf(file, e.range)).sort((a, b) => a.start - b.start);
   for (const [i, span] of spans.entries()) expect(span.start).toBeGreaterThanOrEqual(spans[i - 1]?.end ?? 0);
-  const after = applied(
+  const after = applyChanges(
     file.text,
     edits.map((e) => ({ span: spanOf(file, e.range), text: e.newText })),
   );
@@ -126,7 +126,7 @@ it('offers other ways to build a crib, each of which holds', async () => {
   expect(builds.length).toBeGreaterThan(0);
   for (const build of builds) {
     const edits = build.edit?.changes?.[file.uri] ?? [];
-    const after = applied(
+    const after = applyChanges(
       file.text,
       edits.map((e) => ({ span: spanOf(file, e.range), text: e.newText })),
     );

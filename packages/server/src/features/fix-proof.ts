@@ -2,9 +2,9 @@ import { elementMessage } from '@cribwright/engine';
 import type { BoundFile } from '@cribwright/language';
 import { type Message, message as messageOf, type Name, name } from '@cribwright/messages';
 import type { Checked, Problem } from '@cribwright/workspace/internal';
+import { applyChanges } from '@cribwright/workspace/internal';
 import type { CancellationToken } from 'vscode-languageserver';
 import type { FeatureContext } from '../context/feature-context.js';
-import { applied } from './rename-proof.js';
 
 /** What a fix comes to when the plan is checked again with it. */
 export interface FixProof {
@@ -44,7 +44,8 @@ export async function fixProofs(
   for (const { problem, fix } of wanted) {
     if (canceled()) break;
     const touched = Object.entries(fix.edits);
-    for (const [uri, changes] of touched) put(uri, applied(desk.workspace.bound(uri)?.text ?? '', changes));
+    for (const [uri, changes] of touched)
+      put(uri, applyChanges(desk.workspace.bound(uri)?.text ?? '', changes));
     await copy.load(file.uri);
     for (const _step of copy.complete(file.uri, 'loads')) {
       await desk.pause();

@@ -1,10 +1,10 @@
 import type { MoveParams } from '@cribwright/workspace';
+import { applyChanges } from '@cribwright/workspace/internal';
 import { fleet, trailerPlan } from '@cribwright/workspace/testing';
 import { describe, expect, it } from 'vitest';
 import { spanOf } from '../context/positions.js';
 import { atCursor } from '../testing/context-of.js';
 import { moveOf } from './move.js';
-import { applied } from './rename-proof.js';
 
 const ft = 0.3048;
 const withStrut = `use "library/gear.crib"\n${trailerPlan}`.replace(
@@ -19,7 +19,7 @@ async function moved(change: [string, string], move: Pick<MoveParams, 'element' 
   const reply = await moveOf(desk, { uri: file.uri, version: file.version, ...move });
   if ('refused' in reply) return reply.refused;
   const edits = reply.edit.changes?.[file.uri] ?? [];
-  const after = applied(
+  const after = applyChanges(
     text,
     edits.map((e) => ({ span: spanOf(file, e.range), text: e.newText })),
   );

@@ -1,5 +1,5 @@
+import { applyChanges } from '@cribwright/workspace/internal';
 import { expect, it } from 'vitest';
-import { applied } from './rename-proof.js';
 
 it('applies changes from the end, so that none moves another', () => {
   const changes = [
@@ -7,5 +7,5 @@ it('applies changes from the end, so that none moves another', () => {
     { span: { start: 2, end: 3 }, text: '' },
     { span: { start: 4, end: 4 }, text: '!' },
   ];
-  expect(applied('a b c', changes)).toBe('long  !c');
+  expect(applyChanges('a b c', changes)).toBe('long  !c');
 });

@@ -3,6 +3,7 @@ import type { Declaration } from '@cribwright/language/internal';
 import type { Message } from '@cribwright/messages';
 import { message, name as nameHole } from '@cribwright/messages';
 import type { Workspace } from '@cribwright/workspace';
+import { applyChanges } from '@cribwright/workspace/internal';
 import { sameDeclaration } from '../context/at-cursor.js';
 import type { FeatureContext } from '../context/feature-context.js';
 
@@ -18,7 +19,7 @@ export async function whatWouldChange(
   const texts = new Map<string, string>();
   for (const [uri, changes] of Object.entries(edits)) {
     const text = desk.workspace.bound(uri)?.text;
-    if (text !== undefined) texts.set(uri, applied(text, changes));
+    if (text !== undefined) texts.set(uri, applyChanges(text, changes));
   }
   const after = desk.copyWith(texts);
   const files = new Set([
@@ -31,13 +32,6 @@ export async function whatWouldChange(
     if (found) return found;
   }
   return undefined;
-}
-
-export function applied(text: string, changes: readonly TextChange[]): string {
-  let result = text;
-  for (const { span, text: put } of [...changes].sort((a, b) => b.span.start - a.span.start))
-    result = result.slice(0, span.start) + put + result.slice(span.end);
-  return result;
 }
 
 function differs(before: Workspace, after: Workspace, uri: string, name: string): Message | undefined {

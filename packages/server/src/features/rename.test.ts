@@ -1,3 +1,4 @@
+import { applyChanges } from '@cribwright/workspace/internal';
 import { fleet, pairs, trailerPlan } from '@cribwright/workspace/testing';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -5,7 +6,6 @@ import { ResponseError } from 'vscode-languageserver';
 import { spanOf } from '../context/positions.js';
 import { atCursor, contextOf } from '../testing/context-of.js';
 import { prepareRename, renameAt } from './rename.js';
-import { applied } from './rename-proof.js';
 
 const others = { 'fleet.crib': fleet, 'second.crib': trailerPlan };
 const at = (from: string, to: string) => atCursor(trailerPlan.replace(from, to), others);
@@ -19,7 +19,7 @@ async function renamed(from: string, to: string, name: string): Promise<Record<s
     const home = desk.workspace.bound(uri);
     if (!home) throw new Error(`${uri} was not read`);
     const spans = edits.map((e) => ({ span: spanOf(home, e.range), text: e.newText }));
-    texts[uri.replace('memory:/', '')] = applied(home.text, spans);
+    texts[uri.replace('memory:/', '')] = applyChanges(home.text, spans);
   }
   return texts;
 }
@@ -131,7 +131,7 @@ vehicle type YardCar {
           const home = desk.workspace.bound(uri);
           if (!home) throw new Error(`${uri} was not read`);
           const spans = edits.map((e) => ({ span: spanOf(home, e.range), text: e.newText }));
-          after[uri.replace('memory:/', '')] = applied(home.text, spans);
+          after[uri.replace('memory:/', '')] = applyChanges(home.text, spans);
         }
         expect(await outcome(after)).toEqual(before);
       }),

@@ -1,7 +1,7 @@
-import { rulePages } from '@cribwright/rules';
+import { rulePage } from '@cribwright/rules';
 import type { Locale } from '../l10n/say.js';
 import { textPage } from './text-page.js';
 
-/** The page of a rule, or of a message about the writing. `undefined` where there is neither. */
+/** The page of a rule, or of a message about the syntax, in a reader's language. `undefined` where there is neither. */
 export const rulePageText = (code: string, locale: Locale): string | undefined =>
-  Object.hasOwn(rulePages, code) ? rulePages[code] : textPage(code, locale);
+  rulePage(code, locale) ?? textPage(code, locale);

@@ -3,17 +3,30 @@ import { describe, expect, it } from 'vitest';
 import { atCursor } from '../testing/context-of.js';
 import { signatureAt } from './signature-help.js';
 
-async function at(use: string) {
+async function at(use: string, locale: 'en' | 'es' = 'en') {
   const text = trailerPlan
     .replace('use "fleet', 'use "pairs.crib"\nuse "fleet')
     .replace('\n  steps', `\n  ${use}\n\n  steps`);
-  const { desk, file, offset } = await atCursor(text, { 'fleet.crib': fleet, 'pairs.crib': pairs });
+  const { desk, file, offset } = await atCursor(
+    text,
+    { 'fleet.crib': fleet, 'pairs.crib': pairs },
+    { locale },
+  );
   return signatureAt(desk, file, offset);
 }
 
 it('shows what a pattern asks for', async () => {
   const help = await at('PairUnder(<|>)');
   expect(help?.signatures[0]?.label).toBe('PairUnder(rail: part, reach: length)');
+});
+
+it('says what a pattern is in the language of the reader', async () => {
+  const documented = async (locale: 'en' | 'es') =>
+    (await at('PairUnder(<|>)', locale))?.signatures[0]?.documentation;
+  expect(await documented('en')).toMatchObject({
+    value: expect.stringContaining('A named group of supports'),
+  });
+  expect(await documented('es')).toMatchObject({ value: expect.stringContaining('Un grupo de apoyos') });
 });
 
 describe('points at the value being filled in', () => {

@@ -6,6 +6,7 @@ import type { Feature } from '../context/feature.js';
 import type { FeatureContext } from '../context/feature-context.js';
 import { plain } from '../context/markdown.js';
 import { offsetAt } from '../context/positions.js';
+import { say } from '../l10n/say.js';
 
 /** `textDocument/signatureHelp`: what a pattern asks for, while its values are being filled in. */
 export const signatureHelp: Feature = {
@@ -30,7 +31,7 @@ export function signatureAt(desk: FeatureContext, file: BoundFile, offset: numbe
     signatures: [
       {
         label: `${pattern.name ?? ''}(${parameters.map((p) => p.label).join(', ')})`,
-        documentation: { kind: 'markdown', value: plain(pattern.schema.doc) },
+        documentation: { kind: 'markdown', value: plain(say(pattern.schema.doc, desk.locale)) },
         parameters,
         activeParameter: activeIn(pattern, call.written),
       },

@@ -1,8 +1,8 @@
+import { applyChanges } from '@cribwright/workspace/internal';
 import { fleet } from '@cribwright/workspace/testing';
 import { expect, it } from 'vitest';
 import { spanOf } from '../context/positions.js';
 import { contextOf } from '../testing/context-of.js';
-import { applied } from './rename-proof.js';
 import { editsForRenames } from './will-rename-files.js';
 
 const files = {
@@ -21,7 +21,7 @@ async function moving(from: string, to: string): Promise<Record<string, string>>
     const home = desk.workspace.bound(uri);
     if (!home) throw new Error('not read');
     const spans = edits.map((e) => ({ span: spanOf(home, e.range), text: e.newText }));
-    after[uri.replace('memory:/', '')] = applied(home.text, spans);
+    after[uri.replace('memory:/', '')] = applyChanges(home.text, spans);
   }
   return after;
 }

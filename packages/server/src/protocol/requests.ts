@@ -1,6 +1,8 @@
 import type { PlanEdit, Ref } from '@cribwright/model';
 import type { Range, WorkspaceEdit } from 'vscode-languageserver-types';
 
+export { localeOf, readSettings } from '../context/settings.js';
+
 /** Requests of our own, beside those of the Language Server Protocol. All data is plain. */
 
 /** Client to server: everything known of the plans in one file. */
@@ -49,7 +51,7 @@ export type EditReply =
 /** Client to server: new place of something dragged, plan meters. Units and style of the text are kept. */
 export const MoveRequest = 'cribwright/move';
 
-/** Client to server: the page of a rule, as Markdown. */
+/** Client to server: the page of a rule in the language of the session, as Markdown. */
 export const RulePageRequest = 'cribwright/rulePage';
 export interface RulePageParams {
   readonly rule: string;

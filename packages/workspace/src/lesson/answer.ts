@@ -1,56 +1,56 @@
 import type { Analysis, Finding } from '@cribwright/engine';
 import type { BoundBlock } from '@cribwright/language';
-import { exerciseProperties } from '@cribwright/language/internal';
+import { exerciseProperties, figureKey } from '@cribwright/language/internal';
 import type { Figure } from '@cribwright/messages';
 import { type Message, message, type Name, name as nameHole, term } from '@cribwright/messages';
 import type { PlanReply } from '../reply/plan-reply.js';
+import { figureWords, thingWords } from './asked-words.js';
+import { contactNumber } from './contact-number.js';
+import type { ExercisePlan } from './exercise-plan.js';
 import { lineOf } from './line-of.js';
 
-interface From {
-  readonly text: string;
-  readonly all: readonly PlanReply[];
-}
-
-/** The key of an exercise, worked out from the plan it is about. */
-export function answerTo(block: BoundBlock, plans: readonly BoundBlock[], from: From): Answer {
-  const named = lineOf(block, exerciseProperties.plan)?.plan.text;
-  const plan =
-    named === undefined ? (plans.length === 1 ? plans[0] : undefined) : plans.find((p) => p.name === named);
-  if (plan === undefined) return none(term('lesson.plan-not-stated'));
-  const reply = from.all.find((p) => p.plan.title === plan.title);
-  if (reply === undefined || reply.partial) return none(term('lesson.plan-not-whole'));
+/**
+ * The key of an exercise, calculated from the plan it is about.
+ *
+ * @param text the text of the file that holds it
+ */
+export function answerTo(block: BoundBlock, about: ExercisePlan | undefined, text: string): Answer {
+  if (about === undefined) return none(term('lesson.plan-not-stated'));
+  if (about.reply === undefined) return none(term('lesson.plan-not-whole'));
+  const { analysis } = about.reply;
   const work = lineOf(block, exerciseProperties.workOut);
   if (work)
-    return figureAnswer(reply.analysis, work.on.text, work.figure.text, contactOf(work.contact?.expression));
+    return figureAnswer(
+      analysis,
+      { own: work.on.text, words: thingWords(work.on.text, about) },
+      work.figure.text,
+      contactNumber(work.contact?.expression),
+    );
   const find = lineOf(block, exerciseProperties.find);
-  if (find) return faultAnswer(reply.analysis, find.on?.text);
+  if (find) return faultAnswer(analysis, find.on?.text);
   const finish = lineOf(block, exerciseProperties.finish);
-  if (finish) return finishAnswer(plan, reply, finish.on.text, finish.leaveOut?.text, from.text);
+  if (finish) return finishAnswer(about.block, about.reply, finish.on.text, finish.leaveOut?.text, text);
   return none(term('lesson.asks-nothing'));
 }
 
 const none = (why: Message): Answer => ({ kind: 'none', why });
 
-const contactOf = (expression: { readonly kind: string } | undefined): number | undefined =>
-  expression !== undefined && 'value' in expression && typeof expression.value === 'number'
-    ? expression.value
-    : undefined;
-
-/** `height limit` is kept as `heightLimit`. */
-const keyOf = (words: string): string => words.replace(/ (\w)/g, (_, letter: string) => letter.toUpperCase());
-
-function figureAnswer(analysis: Analysis, name: string, words: string, contact: number | undefined): Answer {
-  const support = analysis.supports.find((s) => s.name === name);
-  if (support === undefined) return none(message('lesson.no-support', { on: nameHole(name) }));
+function figureAnswer(
+  analysis: Analysis,
+  on: { readonly own: string; readonly words: Message | Name },
+  figureName: string,
+  contact: number | undefined,
+): Answer {
+  const support = analysis.supports.find((s) => s.name === on.own);
+  if (support === undefined) return none(message('lesson.no-support', { on: on.words }));
   const at = support.contacts.find((c) => c.number === contact);
-  const key = keyOf(words);
+  const key = figureKey(figureName);
   const ofContact =
     key === 'load' ? at?.load : key === 'capacity' ? at?.capacity : key === 'use' ? at?.use : undefined;
   const figure = contact === undefined ? support.figures[key] : ofContact;
-  if (figure === undefined)
-    return none(message('lesson.no-figure', { figure: nameHole(words), on: nameHole(name) }));
-  if (figure.value === undefined)
-    return none(message('lesson.not-known', { figure: nameHole(words), on: nameHole(name) }));
+  const asked = { figure: figureWords(figureName), on: on.words };
+  if (figure === undefined) return none(message('lesson.no-figure', asked));
+  if (figure.value === undefined) return none(message('lesson.not-known', asked));
   return { kind: 'figure', figure };
 }
 

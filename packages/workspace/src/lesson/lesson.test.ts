@@ -36,7 +36,7 @@ it('works a figure out of the plan', async () => {
   const { lesson, first, answer } = await lessonWith('work out height limit of B\nhint "Count."\npoints 2');
   expect(lesson).toMatchObject({ title: 'Height', paragraphs: ['One.', 'Two.'] });
   expect(first).toMatchObject({ hints: ['Count.'], points: 2 });
-  expect(english(first?.ask)).toBe('Calculate the height limit of B.');
+  expect(english(first?.ask)).toBe('Calculate the height limit of crib B.');
   expect(answer?.kind === 'figure' && value(answer.figure)).toBe('24 in');
 });
 
@@ -59,5 +59,7 @@ it('takes the line as written where it holds', async () => {
 it('says why there is no key, and never leaves one blank', async () => {
   expect((await lessonWith('ask "What?"')).answer).toMatchObject({ kind: 'none' });
   const { answer } = await lessonWith('work out pressure of B contact 3');
-  expect(answer?.kind === 'none' && english(answer.why)).toBe('There is no pressure to calculate for B.');
+  expect(answer?.kind === 'none' && english(answer.why)).toBe(
+    'There is no pressure on the ground to calculate for crib B.',
+  );
 });

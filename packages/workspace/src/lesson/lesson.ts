@@ -1,9 +1,10 @@
 import type { BoundBlock, BoundFile } from '@cribwright/language';
 import { lessonProperties } from '@cribwright/language/internal';
-import { type Message, message, type Name, name } from '@cribwright/messages';
+import { count, type Message, message, type Name, name } from '@cribwright/messages';
 import type { PlanReply } from '../reply/plan-reply.js';
 import type { Answer } from './answer.js';
 import { answerTo } from './answer.js';
+import { exercisePlan } from './exercise-plan.js';
 import { exerciseText } from './exercise-text.js';
 import { lineOf, linesOf } from './line-of.js';
 
@@ -19,6 +20,8 @@ export interface Lesson {
 
 export interface Exercise {
   readonly name: Message | Name;
+  /** The plan it is about, where that could be read. Its units are those of the answer. */
+  readonly plan: PlanReply | undefined;
   readonly ask: Message | Name;
   readonly hints: readonly string[];
   readonly points: number | undefined;
@@ -50,9 +53,11 @@ function exercise(
   from: { readonly text: string; readonly all: readonly PlanReply[] },
 ): Exercise {
   const own = block.title ?? block.name;
+  const about = exercisePlan(block, plans, from.all);
   return {
-    name: own === undefined ? message('lesson.exercise', { number: name(String(index + 1)) }) : name(own),
-    ...exerciseText(block),
-    answer: answerTo(block, plans, from),
+    name: own === undefined ? message('lesson.exercise', { number: count(index + 1) }) : name(own),
+    plan: about?.reply,
+    ...exerciseText(block, about),
+    answer: answerTo(block, about, from.text),
   };
 }

@@ -2,15 +2,18 @@
 ### prefix: lesson
 
 exercise = Ejercicio { $number }
-work-out = Calcule { $figure } de { $on }.
+width = ancho
+work-out = Calcule este valor de { $on }: { $figure }.
+work-out-contact = Calcule este valor de { $on } en el contacto { $contact }: { $figure }.
 find-all = Encuentre todas las faltas.
 find-on = ¿Qué está mal en { $on }?
 finish = Complete { $on }.
-asks-nothing = El ejercicio no pregunta nada. Añada una línea: work out, find o finish.
-plan-not-stated = No se ha dicho el plan. Añada la línea: plan NOMBRE.
-plan-not-whole = Su plan no se pudo leer completo.
+finish-line = Complete { $on }. Su línea “{ $line }” está en blanco.
+asks-nothing = El ejercicio no pregunta nada. Agregue una línea: work out, find o finish.
+plan-not-stated = No se indica el plan. Agregue la línea: plan NOMBRE.
+plan-not-whole = No se pudo leer parte de su plan.
 no-support = El plan no tiene ningún apoyo { $on }.
-no-figure = No hay { $figure } que calcular en { $on }.
-not-known = No se conoce { $figure } de { $on }.
+no-figure = No hay este valor que calcular en { $on }: { $figure }.
+not-known = No se conoce este valor de { $on }: { $figure }.
 no-fault = Ninguna comprobación encuentra ahí una falta.
 no-line = { $on } no tiene una línea “{ $line }” que dejar en blanco.

@@ -1,5 +1,5 @@
 import type { Analysis } from '@cribwright/engine';
-import type { BoundFile, LanguageProblem } from '@cribwright/language';
+import type { BoundFile, LanguageProblem, TextChange } from '@cribwright/language';
 import type { Elaborated, ElaboratedFile, Surroundings } from '@cribwright/language/internal';
 import type { Plan } from '@cribwright/model';
 import type { Span } from '@cribwright/syntax/internal';
@@ -26,7 +26,7 @@ export function checkedOf(
     pending === 'loads' ? [] : [{ block: made.block, analysis: reply.analysis }],
   );
   const exercises = analyzed.length < plans.length ? [] : lessonProblems(file, around, analyzed);
-  const text = [...textProblems(file, elaborated), ...exercises].map((p) => textProblem(p, file.uri));
+  const text = [...textProblems(file, elaborated), ...exercises].map((p) => textProblem(p, file));
   const found = plans.flatMap(({ made, reply }) => findings(file.uri, made, reply));
   const pending = (['loads', 'push'] as const).find((what) => plans.some((p) => p.pending === what));
   return {
@@ -55,15 +55,23 @@ function planReply({ plan, places, partial, unread }: Elaborated, analysis: Anal
   return { plan, analysis, places: placesOut, partial, unread };
 }
 
-const textProblem = (p: LanguageProblem, uri: string): Problem => ({
+const textProblem = (p: LanguageProblem, { uri, text }: BoundFile): Problem => ({
   code: p.code,
   source: 'text',
   severity: p.severity === 'error' ? 'danger' : p.severity,
   message: p.message,
   span: p.span,
   related: p.related,
-  fixes: p.fixes.map((f) => ({ title: f.title, safe: f.safe, edits: { [uri]: f.edits } })),
+  fixes: p.fixes.map((f) => ({
+    title: f.title,
+    safe: f.safe,
+    edits: { [uri]: withLineEnds(f.edits, text) },
+  })),
 });
+
+/** New lines end as those of the file do. */
+const withLineEnds = (edits: readonly TextChange[], text: string): readonly TextChange[] =>
+  text.includes('\r\n') ? edits.map((e) => ({ ...e, text: e.text.replace(/\r?\n/g, '\r\n') })) : edits;
 
 function findings(uri: string, made: Elaborated, reply: PlanReply): readonly Problem[] {
   return reply.analysis.findings.map((finding) => {

@@ -83,3 +83,11 @@ export function fileName(uri: string): string {
     return last;
   }
 }
+
+/** A file as a `use` line of another names it: beside it, or below a folder that both lie in. */
+export function pathFrom(from: string, uri: string): string {
+  const [own, other] = [from.split('/'), uri.split('/')];
+  let same = 0;
+  while (same < own.length - 1 && own[same] === other[same]) same++;
+  return other.slice(same).map(fileName).join('/');
+}

@@ -16,7 +16,7 @@ import type { AnalysisReply } from '../reply/plan-reply.js';
 import { Analyses } from './analyses.js';
 import { checkedOf, stateOf, textProblems } from './check.js';
 import { type Checked, nothingChecked, type Pending } from './checked.js';
-import { libraryUri, prelude, resolveUse, rootOf } from './files.js';
+import { libraryUri, pathFrom, prelude, resolveUse, rootOf } from './files.js';
 import { Texts } from './texts.js';
 import { withUnread } from './unread.js';
 import { deepestUse, mostFiles, mostUses, Uses } from './uses.js';
@@ -244,7 +244,15 @@ export class LoadedFiles implements Workspace {
       const same = uri === from ? undefined : this.shape(uri)?.names.get('file')?.get(name);
       if (same?.some((d) => kinds.includes(d.kind))) return `library/${file}`;
     }
-    return undefined;
+    const other = this.texts.uris().find(
+      (uri) =>
+        uri !== from &&
+        this.shape(uri)
+          ?.names.get('file')
+          ?.get(name)
+          ?.some((d) => kinds.includes(d.kind)),
+    );
+    return other === undefined ? undefined : pathFrom(from, other);
   }
 
   private shape(uri: string): FileShape | undefined {

@@ -2,7 +2,9 @@ import type { BoundBlock, BoundFile, LanguageProblem, Unread } from '@cribwright
 import type { Elaborated } from '@cribwright/language/internal';
 import { type ElaboratedFile, planBlocks, problem } from '@cribwright/language/internal';
 import { count, name } from '@cribwright/messages';
+import type { Plan } from '@cribwright/model';
 import type { Span } from '@cribwright/syntax/internal';
+import { settled, unreadParts } from './consequences.js';
 import { fileName } from './files.js';
 import { rangeOf } from './lines.js';
 
@@ -39,8 +41,12 @@ export function withUnread(file: BoundFile, elaborated: ElaboratedFile, from: Re
   }));
   const used = byUse.flatMap(({ faults }) => faults);
   const always = faultsFrom(from.always, seen, from);
+  const own = (span: Span) => blocks.find((b) => holds(b.span, span));
+  const problems = elaborated.problems.flatMap((p) =>
+    used.length + faultsIn(file, own(p.span)).length > 0 ? settled(p) : [p],
+  );
   // What follows from an error comes after the errors themselves.
-  const follows = { ...file, problems: elaborated.problems };
+  const follows = { ...file, problems };
   const plans = elaborated.plans.map((made) => {
     const told = [...faultsIn(file, made.block), ...used, ...faultsIn(follows, made.block)];
     return marked(made, told, always);
@@ -52,7 +58,7 @@ export function withUnread(file: BoundFile, elaborated: ElaboratedFile, from: Re
   return {
     ...elaborated,
     plans: plans.map(({ made }) => made),
-    problems: [...elaborated.problems, ...told, ...silent],
+    problems: [...problems, ...told, ...silent],
   };
 }
 
@@ -88,7 +94,17 @@ function marked(made: Elaborated, told: readonly Fault[], others: readonly Fault
   const untold = told.length === 0;
   const places = [...told, ...others].map(unreadOf);
   const unread = places.length > 0 ? places : [unreadAt(made, planNotWhole(made.block))];
-  return { made: { ...made, partial: true, unread, plan: { ...made.plan, partial: true as const } }, untold };
+  const parts = [...told, ...others].flatMap(({ file, problem: p }) =>
+    file.uri === made.block.uri && holds(made.block.span, p.span)
+      ? unreadParts(made, p)
+      : (['vehicle'] as const),
+  );
+  const plan: Plan = {
+    ...made.plan,
+    partial: true,
+    unread: places.length > 0 ? [...new Set(parts)] : ['vehicle'],
+  };
+  return { made: { ...made, partial: true, unread, plan }, untold };
 }
 
 const unreadOf = ({ file, problem: { message, span } }: Fault): Unread => ({

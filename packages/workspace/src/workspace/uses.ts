@@ -5,7 +5,7 @@ import { problem, problemMessage, replace } from '@cribwright/language/internal'
 import { count, name } from '@cribwright/messages';
 import type { Span } from '@cribwright/syntax/internal';
 import { closest } from '@cribwright/units';
-import { fileName, resolveUse, type Unreadable } from './files.js';
+import { fileName, pathFrom, resolveUse, type Unreadable } from './files.js';
 
 /** How deep files may use each other, how many one file may draw in, and how many use lines all of them may have. */
 export const deepestUse = 16;
@@ -39,8 +39,7 @@ export class Uses {
     // What lies beyond is told by `rings`.
     for (const use of shape.uses.slice(0, mostFiles)) {
       const resolved = resolveUse(shape.uri, use.path, this.source.folders);
-      if (resolved.kind === 'outside')
-        problems.push(problem('use-outside', use.pathSpan, { path: name(use.path) }, forwards(use)));
+      if (resolved.kind === 'outside') problems.push(outside(use));
       else if (resolved.kind === 'half a character')
         problems.push(problem('use-unreadable--half', use.pathSpan, {}));
       else if (resolved.kind === 'not crib')
@@ -96,7 +95,7 @@ export class Uses {
     for (const use of shape.uses.slice(0, mostFiles)) {
       const resolved = use.target === undefined && resolveUse(uri, use.path, this.source.folders);
       if (resolved && resolved.kind === 'candidates')
-        problems.push(this.notFound(use.path, use.pathSpan, resolved.uris));
+        problems.push(this.notFound(uri, use.path, use.pathSpan, resolved.uris));
       if (use.target === undefined || use.target === uri) continue;
       const path = rings < mostRings ? this.pathTo(use.target, uri) : undefined;
       if (path) {
@@ -138,14 +137,19 @@ export class Uses {
     return { files: [...found], deepest: deepest - 1, uses };
   }
 
-  private notFound(path: string, span: Span, candidates: readonly string[]): LanguageProblem {
+  private notFound(from: string, path: string, span: Span, candidates: readonly string[]): LanguageProblem {
     for (const candidate of candidates) {
       const why = this.source.unreadable(candidate);
       if (why !== undefined) return problem(unreadable[why], span, { path: name(path) });
     }
     const names = Object.keys(library).map((n) => `library/${n}`);
-    const loaded = this.source.uris().slice(0, 200).map(fileName);
-    const near = closest(path, names) ?? closest(path, loaded);
+    const loaded = this.source
+      .uris()
+      .slice(0, 200)
+      .filter((uri) => uri !== from)
+      .map((uri) => pathFrom(from, uri));
+    const sameName = [...names, ...loaded].find((p) => p.endsWith(`/${fileName(path)}`));
+    const near = sameName ?? closest(path, names) ?? closest(path, loaded);
     return near === undefined
       ? problem('use-not-found', span, { path: name(path) })
       : problem(
@@ -201,11 +205,20 @@ const unreadable = {
 
 type Path = { readonly path: string; readonly pathSpan: Span };
 
-/** A path with the slashes of another system. */
-const forwards = ({ path, pathSpan }: Path) => changedPath(pathSpan, path, path.replace(/\\+/g, '/'));
+/** A path with the slashes of another system is only written in another way. */
+function outside({ path, pathSpan }: Path): LanguageProblem {
+  const near = path.replace(/\\+/g, '/');
+  return near === path || /^(?:[a-z]:)?\//i.test(near)
+    ? problem('use-outside', pathSpan, { path: name(path) }, changedPath(pathSpan, path, near))
+    : problem('use-outside--slashes', pathSpan, { near: name(near) }, changedPath(pathSpan, path, near));
+}
 /** A path without its ending. */
-const withEnding = ({ path, pathSpan }: Path) =>
-  changedPath(pathSpan, path, /\.\w*$/.test(path) || path === '' ? path : `${path}.crib`);
+const withEnding = ({ path, pathSpan }: Path) => changedPath(pathSpan, path, endedRight(path));
+
+const endedRight = (path: string): string => {
+  const inside = /^.*\.crib(?=\W*$)/.exec(path)?.[0];
+  return inside ?? (/\.\w*$/.test(path) || path === '' ? path : `${path}.crib`);
+};
 
 const changedPath = (span: Span, path: string, near: string) =>
   near === path

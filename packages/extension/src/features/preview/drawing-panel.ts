@@ -1,12 +1,14 @@
 import type { FromPanel, ToPanel } from '@cribwright/preview';
 import type { AnalysisReply } from '@cribwright/workspace';
 import * as vscode from 'vscode';
+import { readerWords } from '../../session/reader-words.js';
 import type { Session } from '../../session/session.js';
 import { changeText } from './change-text.js';
 import { coursesEdit } from './courses-edit.js';
 import { goTo } from './go-to.js';
 import { type Drawable, joined } from './last-good.js';
 import { loadPage } from './load-page.js';
+import { panelWords } from './panel-words.js';
 import { refusals } from './refusals.js';
 import { firstLook, type Looking, showMessage } from './show-message.js';
 import { staleWords } from './stale-words.js';
@@ -32,7 +34,7 @@ export class DrawingPanel {
   ) {
     panel.webview.onDidReceiveMessage((message: FromPanel) => void this.hear(message));
     panel.onDidDispose(() => this.up.dispose());
-    loadPage(panel.webview, session.context.extensionUri);
+    loadPage(panel.webview, session.context.extensionUri, panelWords(readerWords()));
   }
 
   get shows(): string | undefined {
@@ -185,7 +187,12 @@ export class DrawingPanel {
 
   private post(): void {
     if (this.drawable && this.drawable.uri === this.uri?.toString()) {
-      const message = showMessage(this.drawable, this.looking(), staleWords(this.drawable));
+      const message = showMessage(
+        this.drawable,
+        this.looking(),
+        staleWords(this.drawable),
+        readerWords().locale,
+      );
       if (this.pageIsUp) this.send(this.turns.next(message));
     }
   }

@@ -1,5 +1,7 @@
+import { wordsIn } from '@cribwright/messages';
 import { expect, it } from 'vitest';
 import { pageOf } from './page.js';
+import { panelWords } from './panel-words.js';
 
 const page = pageOf({
   script: 'https://host/panel.js?a=1&b="><script>',
@@ -8,6 +10,7 @@ const page = pageOf({
   nonce: 'n0nce',
   title: '"Car" <under> a rail',
   language: 'en',
+  words: panelWords(wordsIn('en', 'us')),
 });
 
 it('allows nothing but its own script and style', () => {

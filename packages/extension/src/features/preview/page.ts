@@ -1,3 +1,5 @@
+import type { PanelWords } from '@cribwright/preview';
+
 /** Where the page of the panel finds its parts, as addresses the page may load. */
 export interface PageParts {
   readonly script: string;
@@ -8,6 +10,8 @@ export interface PageParts {
   readonly nonce: string;
   readonly title: string;
   readonly language: string;
+  /** The panel's own words until the first drawing brings them. */
+  readonly words: PanelWords;
 }
 
 /**
@@ -21,6 +25,7 @@ export const pageOf = ({
   nonce,
   title,
   language,
+  words,
 }: PageParts): string => `<!DOCTYPE html>
 <html lang="${quoted(language)}">
 <head>
@@ -41,7 +46,7 @@ export const pageOf = ({
 <title>${quoted(title)}</title>
 </head>
 <body>
-<div id="panel"></div>
+<div id="panel" data-words="${quoted(JSON.stringify(words))}"></div>
 <script type="module" nonce="${quoted(nonce)}" src="${quoted(script)}"></script>
 </body>
 </html>

@@ -86,6 +86,11 @@ export const preview: Feature = (session) => {
       if (drawing && drawing.shows !== uri.toString()) void drawing.show(uri);
       if (!drawing && opensByItself()) void open(uri);
     }),
+    vscode.workspace.onDidChangeConfiguration((change) => {
+      if (!change.affectsConfiguration('cribwright')) return;
+      // Other words or units: the same findings are drawn again. The server checks nothing anew for them.
+      for (const drawing of panels) void drawing.refresh();
+    }),
     followCursor(server, () => panels),
   );
 

@@ -1,5 +1,6 @@
 import { scenesFor, svgOf } from '@cribwright/drawing';
 import * as vscode from 'vscode';
+import { readerWords } from '../../session/reader-words.js';
 import type { DrawingPanel } from './drawing-panel.js';
 import { shownOf } from './show-message.js';
 
@@ -23,7 +24,7 @@ export const saveDrawing = async (
   const format = formats.find((f) => f === given) ?? (await pickFormat());
   if (!format) return undefined;
   const { plan, looking, uri, pending } = seen;
-  const [scene] = scenesFor(plan.plan, shownOf(plan), looking.choice, pending);
+  const [scene] = scenesFor(plan.plan, shownOf(plan), looking.choice, pending, readerWords(plan.plan));
   if (!scene) return undefined;
   const bytes =
     format === 'svg'

@@ -84,3 +84,15 @@ it('draws on the sheet itself that not all of the text could be read', () => {
   expect(JSON.stringify(showMessage(part, firstLook, undefined).scenes)).toContain(words);
   expect(JSON.stringify(showMessage(old, firstLook, 'old').scenes)).toContain(words);
 });
+
+it('says the same in another language, of the same findings', () => {
+  const one = drawable(tallCrib);
+  const [en, es] = (['en', 'es'] as const).map((locale) => showMessage(one, firstLook, undefined, locale));
+  expect(en?.tally.parts[0]?.text).toMatch(/^\d+ unsafe$/);
+  expect(es?.tally.parts[0]?.text).toMatch(/^\d+ inseguros?$/);
+  expect(es?.tally).toMatchObject({ danger: en?.tally.danger, notRun: en?.tally.notRun });
+  expect(es?.words.whatIf).toBe('Supuesto');
+  expect(es?.words.saveAs).toBe('Guardar como {format}');
+  expect(es?.views.map(({ name }) => name)).toContain('Alturas');
+  expect(es?.scenes[0]?.language).toBe('es');
+});

@@ -9,9 +9,11 @@ import {
   viewsOf,
 } from '@cribwright/drawing';
 import { tally } from '@cribwright/engine';
+import { count, type Locale, message, type Words, wordsIn } from '@cribwright/messages';
 import type { ToPanel } from '@cribwright/preview';
 import type { PlanReply } from '@cribwright/workspace';
 import type { Drawable, DrawnPlan } from './last-good.js';
+import { panelWords } from './panel-words.js';
 
 export type Show = Extract<ToPanel, { readonly kind: 'show' }>;
 
@@ -34,29 +36,42 @@ export const firstLook: Looking = {
   },
 };
 
-/** The message that makes the panel draw a file. Choices that the plan no longer has are let go. */
-export const showMessage = (drawable: Drawable, looking: Looking, stale: string | undefined): Whole => {
+/**
+ * The message that makes the panel draw a file. Choices that the plan no longer has are let go.
+ *
+ * @param locale the language of the drawing and of the panel; its units are those of the plan
+ */
+export const showMessage = (
+  drawable: Drawable,
+  looking: Looking,
+  stale: string | undefined,
+  locale: Locale = 'en',
+): Whole => {
   const { uri, version, plans, pending } = drawable;
   const shown = Math.min(looking.plan, Math.max(0, plans.length - 1));
   const reply = plans[shown];
   const choice = reply ? within(reply, looking.choice) : looking.choice;
   const unchecked = reply?.analysis.unchecked === true;
+  const words = wordsIn(locale, reply?.plan.display ?? 'us');
   return {
     kind: 'show',
     uri,
     version,
     plans: plans.map(({ plan }) => ({ title: plan.title })),
     shown,
-    views: reply ? viewsOf(reply.plan, reply.analysis, pending).map(tab) : [],
-    scenes: reply ? scenesFor(reply.plan, shownOf(reply), choice, pending) : [],
-    stages: reply ? stageTitles(reply.plan, reply.analysis) : [],
-    ...(unchecked ? {} : { losses: reply ? lossTitles(reply.plan, reply.analysis, choice.stage) : [] }),
+    views: reply ? viewsOf(reply.plan, reply.analysis, pending, words).map(tab) : [],
+    scenes: reply ? scenesFor(reply.plan, shownOf(reply), choice, pending, words) : [],
+    stages: reply ? stageTitles(reply.plan, reply.analysis, words) : [],
+    ...(unchecked
+      ? {}
+      : { losses: reply ? lossTitles(reply.plan, reply.analysis, choice.stage, words) : [] }),
     subjects: (reply?.analysis.supports ?? []).map(({ id, name, kind }) => ({
       id,
       name,
       kind,
     })),
-    tally: { ...tallyOf(reply), pending, ...(unchecked ? { unchecked } : {}) },
+    tally: { ...tallyOf(reply, words), pending, ...(unchecked ? { unchecked } : {}) },
+    words: panelWords(words),
     stale,
   };
 };
@@ -84,7 +99,16 @@ const within = ({ analysis }: PlanReply, choice: ViewChoice): ViewChoice => {
   };
 };
 
-const tallyOf = (reply: PlanReply | undefined): Show['tally'] => {
+const tallyOf = (reply: PlanReply | undefined, words: Words): Show['tally'] => {
   const { danger, warning, note, notRun } = tally(reply?.analysis.findings ?? []);
-  return { danger, warning, note, notRun };
+  const counted = [
+    { level: 'danger', id: 'panel.unsafe', of: danger },
+    { level: 'warning', id: 'panel.not-run', of: notRun },
+    { level: 'warning', id: 'panel.warnings', of: warning },
+    { level: 'note', id: 'panel.notes', of: note },
+  ] as const;
+  const parts = counted
+    .filter(({ of }) => of > 0)
+    .map(({ level, id, of }) => ({ level, text: words.message(message(id, { count: count(of) })) }));
+  return { danger, warning, note, notRun, parts };
 };

@@ -1,6 +1,7 @@
-import { caution } from '@cribwright/engine';
+import { term } from '@cribwright/messages';
 import type { AnalysisChangedParams } from '@cribwright/server/protocol';
 import * as vscode from 'vscode';
+import { readerWords } from '../../session/reader-words.js';
 import type { Feature } from '../../session/session.js';
 import { type Standing, standingOf } from './standing.js';
 
@@ -20,7 +21,7 @@ export const status: Feature = ({ context, server }) => {
     const found = vscode.languages.getDiagnostics(document.uri);
     const standing = standingOf(counts.get(document.uri.toString()), found.map(seen));
     item.text = `${icons[standing.kind]} ${words(standing)}`;
-    item.tooltip = [standing.worst, caution].filter(Boolean).join('\n\n');
+    item.tooltip = [standing.worst, readerWords().message(term('caution.text'))].filter(Boolean).join('\n\n');
     item.backgroundColor =
       standing.kind === 'danger' ? new vscode.ThemeColor('statusBarItem.errorBackground') : undefined;
     item.show();
@@ -58,13 +59,13 @@ const words = ({ kind, count }: Standing): string => {
         ? vscode.l10n.t('1 check could not run')
         : vscode.l10n.t('{0} checks could not run', count);
     case 'warning':
-      return vscode.l10n.t('{0} to look at again', count);
+      return count === 1 ? vscode.l10n.t('1 warning') : vscode.l10n.t('{0} warnings', count);
     case 'unread':
       return vscode.l10n.t('cannot be read');
     case 'waiting':
       return vscode.l10n.t('checking');
     case 'clear':
-      return vscode.l10n.t('nothing found unsafe');
+      return vscode.l10n.t('nothing unsafe found');
   }
 };
 

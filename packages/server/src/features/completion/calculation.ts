@@ -26,7 +26,10 @@ export function calculationSuggestions(
     return suggestionsFor({ kind: 'unit', dimensions: ['length', 'force', 'angle', 'ratio'] }, around);
   const vehicle = named(last, ['vehicle']);
   if (vehicle)
-    return [...names({ visible: around.partsOf(vehicle), unseen: () => [] }, ['part']), ...figures(around)];
+    return [
+      ...names({ visible: around.partsOf(vehicle), unseen: () => [], words: around.words }, ['part']),
+      ...figures(around),
+    ];
   const owner = named(last - 1, ['vehicle']);
   const part = owner && around.partsOf(owner).some((d) => d.name === term.text);
   return part || named(last, supports) ? figures(around) : [];

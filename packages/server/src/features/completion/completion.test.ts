@@ -1,15 +1,15 @@
+import { applyChanges } from '@cribwright/workspace/internal';
 import { fleet, pairs, trailerPlan } from '@cribwright/workspace/testing';
 import { describe, expect, it } from 'vitest';
 import { CompletionItemKind } from 'vscode-languageserver';
 import { spanOf } from '../../context/positions.js';
 import { relative } from '../../context/relative-path.js';
 import { atCursor } from '../../testing/context-of.js';
-import { applied } from '../rename-proof.js';
 import { completionsAt } from './completion.js';
 
 const others = { 'fleet.crib': fleet, 'pairs.crib': pairs };
-async function offered(marked: string, asked = true) {
-  const { desk, file, offset } = await atCursor(marked, others);
+async function offered(marked: string, asked = true, locale: 'en' | 'es' = 'en') {
+  const { desk, file, offset } = await atCursor(marked, others, { locale });
   return completionsAt(desk, file, offset, asked);
 }
 const labels = async (marked: string, asked = true) => (await offered(marked, asked)).map((i) => i.label);
@@ -28,6 +28,24 @@ describe('at the start of a line', () => {
     const crib = found.find((i) => i.label === 'crib');
     expect(crib?.insertTextFormat).toBe(2);
     expect(crib?.textEdit?.newText).toContain('captures');
+  });
+  it('says what lines and blocks mean in the language of the reader', async () => {
+    for (const [marked, label] of [
+      [inCrib('<|>'), 'overhang'],
+      [trailerPlan.replace('\n  steps', '\n  <|>\n  steps'), 'crib'],
+      [trailerPlan.replace(/(\n {2}steps[\s\S]*?)(\n {2}\})/, '$1\n    <|>$2'), '3'],
+    ] as const) {
+      const [english, spanish] = await Promise.all(
+        (['en', 'es'] as const).map(async (locale) => {
+          const item = (await offered(marked, true, locale)).find((i) => i.label === label);
+          // Without the example, which is the same in both languages.
+          return JSON.stringify(item?.documentation).split('```')[0] ?? '';
+        }),
+      );
+      expect(english, label).toMatch(/ (the|of|by) /);
+      expect(spanish, label).toMatch(/ (el|la|de|con) /);
+      expect(spanish, label).not.toMatch(/ (the|of|by) /);
+    }
   });
   it('offers plans and types at the top of a file', async () => {
     expect(await labels(`<|>\n${trailerPlan}`)).toEqual(
@@ -112,7 +130,7 @@ it('puts a word in place of the part that is typed', async () => {
   const build = (await completionsAt(desk, file, offset)).find((i) => i.label === 'build');
   const edit = build?.textEdit;
   if (!edit || !('range' in edit)) throw new Error('no edit');
-  expect(applied(text, [{ span: spanOf(file, edit.range), text: edit.newText }])).toContain('2  build ');
+  expect(applyChanges(text, [{ span: spanOf(file, edit.range), text: edit.newText }])).toContain('2  build ');
 });
 
 it('says a path from the file where it stands', () => {

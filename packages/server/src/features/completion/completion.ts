@@ -75,7 +75,7 @@ function lineStarts(
     taken: new Set([...visibleAt(desk.workspace, file, place.wordStart).map((d) => d.name), ...inside]),
     unseen: unseenIn(desk.workspace, file),
   };
-  return beginnings(place.container, ground)
+  return beginnings(place.container, ground, wordsIn(desk.locale, 'us'))
     .filter(({ label }) => label.startsWith(typed) && (typed === '' || label.length > typed.length))
     .map((s) =>
       typed === ''

@@ -28,26 +28,34 @@ export type Suggestion = Pick<
 
 const markdown = (value: string) => ({ kind: 'markdown' as const, value });
 
+/** What a block or a line means, and how it is written. */
+const explained = ({ doc, example }: Pick<PropertySchema, 'doc' | 'example'>, words: Words) =>
+  markdown(`${plain(words.message(doc))}\n\n${fenced(example)}`);
+
 /** Lines and blocks that may begin here. Those that stand once and are there already are left out. */
-export function beginnings(container: BoundBlock | 'file', ground: Ground): readonly Suggestion[] {
+export function beginnings(
+  container: BoundBlock | 'file',
+  ground: Ground,
+  words: Words,
+): readonly Suggestion[] {
   const fit = (example: string) => fitted(example, container === 'file' ? 'file' : container.schema, ground);
   const { blocks, properties } = allowedIn(container === 'file' ? 'file' : container.schema);
   const said = new Set(container === 'file' ? [] : container.properties.map((p) => p.schema));
   const lines = [...properties.values()].filter((p) => p.repeatable || !said.has(p));
   const numbered = container === 'file' ? undefined : container.schema.numbered;
   return [
-    ...(numbered && container !== 'file' ? [nextStep(numbered, container)] : []),
-    ...lines.map((line) => lineSuggestion(line, fit(line.example))),
-    ...[...blocks.values()].map((block) => blockSuggestion(block, fit(block.example))),
+    ...(numbered && container !== 'file' ? [nextStep(numbered, container, words)] : []),
+    ...lines.map((line) => lineSuggestion(line, fit(line.example), words)),
+    ...[...blocks.values()].map((block) => blockSuggestion(block, fit(block.example), words)),
     ...(container === 'file' ? [useSuggestion] : []),
   ];
 }
 
-const lineSuggestion = (line: PropertySchema, { text, needs }: Fitted): Suggestion => ({
+const lineSuggestion = (line: PropertySchema, { text, needs }: Fitted, words: Words): Suggestion => ({
   label: line.key,
   kind: CompletionItemKind.Property,
   detail: line.example,
-  documentation: markdown(`${plain(line.doc)}\n\n${fenced(line.example)}`),
+  documentation: explained(line, words),
   insert: lineSnippet({ ...line, example: text }),
   insertTextFormat: InsertTextFormat.Snippet,
   ...(needs ? { additionalTextEdits: usingIt(needs) } : {}),
@@ -55,11 +63,11 @@ const lineSuggestion = (line: PropertySchema, { text, needs }: Fitted): Suggesti
   sortText: `${line.required ? 0 : 1}${line.key}`,
 });
 
-const blockSuggestion = (block: BlockSchema, { text, needs }: Fitted): Suggestion => ({
+const blockSuggestion = (block: BlockSchema, { text, needs }: Fitted, words: Words): Suggestion => ({
   label: block.keyword,
   kind: CompletionItemKind.Struct,
-  detail: block.doc,
-  documentation: markdown(`${plain(block.doc)}\n\n${fenced(block.example)}`),
+  detail: words.message(block.doc),
+  documentation: explained(block, words),
   insert: blockSnippet({ ...block, example: text }),
   insertTextFormat: InsertTextFormat.Snippet,
   ...(needs ? { additionalTextEdits: usingIt(needs) } : {}),
@@ -67,13 +75,13 @@ const blockSuggestion = (block: BlockSchema, { text, needs }: Fitted): Suggestio
 });
 
 /** `3`: the number that the next line starts with. */
-function nextStep(numbered: PropertySchema, { properties }: BoundBlock): Suggestion {
+function nextStep(numbered: PropertySchema, { properties }: BoundBlock, words: Words): Suggestion {
   const next = properties.reduce((most, p) => Math.max(most, Number(p.key) || 0), 0) + 1;
   return {
     label: `${next}`,
     kind: CompletionItemKind.Property,
     detail: numbered.example,
-    documentation: markdown(`${plain(numbered.doc)}\n\n${fenced(numbered.example)}`),
+    documentation: explained(numbered, words),
     insert: `${next} `,
     sortText: '0',
   };
@@ -106,7 +114,7 @@ export function suggestionsFor(expected: Expected, around: Around): readonly Sug
     case 'reference':
       return names(around, expected.kinds);
     case 'part':
-      return around.partsOf(expected.vehicle?.target).map((d) => nameSuggestion(d));
+      return around.partsOf(expected.vehicle?.target).map((d) => nameSuggestion(d, around.words));
     case 'unit':
       return expected.dimensions.flatMap((dimension) =>
         unitsOf(dimension)
@@ -168,26 +176,26 @@ const word = (text: string): Suggestion => ({ label: text, kind: CompletionItemK
 
 /** Names that may be used as they are, then those that bring their `use` line with them. */
 export const names = (
-  { visible, unseen }: Pick<Around, 'visible' | 'unseen'>,
+  { visible, unseen, words }: Pick<Around, 'visible' | 'unseen' | 'words'>,
   kinds: readonly Kind[],
 ): readonly Suggestion[] => [
-  ...visible.filter((d) => kinds.includes(d.kind)).map((d) => nameSuggestion(d)),
+  ...visible.filter((d) => kinds.includes(d.kind)).map((d) => nameSuggestion(d, words)),
   ...unseen(kinds).map((u) => ({
-    ...nameSuggestion(u.declaration),
+    ...nameSuggestion(u.declaration, words),
     detail: u.file,
     additionalTextEdits: usingIt(u),
     sortText: `2${u.declaration.name}`,
   })),
 ];
 
-const nameSuggestion = (declaration: Declaration): Suggestion => {
+const nameSuggestion = (declaration: Declaration, words: Words): Suggestion => {
   const { block, name, kind } = declaration;
   const own = block?.nameSpan?.start === declaration.nameSpan.start ? block : undefined;
   return {
     label: name,
     kind: CompletionItemKind.Reference,
     detail: own?.type ? `${labelOf(own)} : ${own.type.text}` : kind,
-    ...(own ? { documentation: markdown(plain(own.schema.doc)) } : {}),
+    ...(own ? { documentation: markdown(plain(words.message(own.schema.doc))) } : {}),
     insert: name,
     // What the author's own files declare comes before the library.
     sortText: `${declaration.uri.startsWith('cribwright:') ? 1 : 0}${name}`,

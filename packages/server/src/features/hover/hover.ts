@@ -1,7 +1,7 @@
 import type { SupportResult } from '@cribwright/engine';
 import type { BoundFile, BoundProperty } from '@cribwright/language';
 import type { Declaration } from '@cribwright/language/internal';
-import { blockAt, propertyAt } from '@cribwright/language/internal';
+import { blockAt, propertyAt, unitOfMark, withUnitWords } from '@cribwright/language/internal';
 import type { Figure } from '@cribwright/messages';
 import { message, name, term } from '@cribwright/messages';
 import { rules } from '@cribwright/rules';
@@ -72,7 +72,10 @@ function whatStands(
   const block = blockAt(file, offset);
   if (block && touches(block.headSpan, offset)) {
     const figures = block.elementId && plan ? figuresOf(plan, block.elementId) : [];
-    return { span: block.headSpan, parts: [...written(desk, figures, plan), plain(block.schema.doc)] };
+    return {
+      span: block.headSpan,
+      parts: [...written(desk, figures, plan), plain(translate(block.schema.doc, desk.locale))],
+    };
   }
   return undefined;
 }
@@ -93,7 +96,7 @@ function aboutName(
     fenced(head),
     ...written(desk, figures, plan),
     ...(home ? commentAbove(home, target.span.start) : []),
-    ...(own && figures.length === 0 ? [plain(own.schema.doc)] : []),
+    ...(own && figures.length === 0 ? [plain(translate(own.schema.doc, desk.locale))] : []),
     ...(where
       ? [`_${plain(translate(message('editor.declared-in', { where: name(where) }), desk.locale))}_`]
       : []),
@@ -111,7 +114,8 @@ function aboutLine(
   const figures = at && plan ? figuresOf(plan, at.element, at.property ?? line.schema.key) : [];
   const parts = [...other(desk, file, line, offset), ...written(desk, figures, plan)];
   const onKey = touches(line.keySpan, offset);
-  if (onKey || parts.length === 0) parts.push(`${plain(line.schema.doc)}\n\n${fenced(line.schema.example)}`);
+  if (onKey || parts.length === 0)
+    parts.push(`${plain(translate(line.schema.doc, desk.locale))}\n\n${fenced(line.schema.example)}`);
   return { span: onKey ? line.keySpan : line.span, parts };
 }
 
@@ -152,8 +156,11 @@ function other(
   const [first, last] = [pieces[from], pieces[to]];
   if (!first || !last) return [];
   const text = file.text.slice(first.span.start, last.span.end);
-  const read = readQuantity(text);
-  const unit = last.kind === 'unit' ? findUnit(file.text.slice(last.span.start, last.span.end)) : undefined;
+  // As a tape is marked: `19' 6"`.
+  const words = withUnitWords(text);
+  const read = readQuantity(words);
+  const written = file.text.slice(last.span.start, last.span.end);
+  const unit = last.kind === 'unit' ? (findUnit(written) ?? unitOfMark(written)) : undefined;
   if (!read.ok || !unit || unit.system === 'both') return [];
   const system = unit.system === 'us' ? 'si' : 'us';
   const swapped = inSystem(unit.id, system);
@@ -165,7 +172,8 @@ function other(
       rounding: 'nearest',
     },
   );
-  return [plain(translate(message('editor.about', { text: name(text), other: name(shown) }), desk.locale))];
+  const other = name(words === text ? shown : `${words}, ${shown}`);
+  return [plain(translate(message('editor.about', { text: name(text), other }), desk.locale))];
 }
 
 const written = (

@@ -1,0 +1,14 @@
+heading = Instalación
+address = Dirección: { $address }
+contact = Contacto: { $contact }
+access = Acceso: { $access }
+hazard = Peligro: { $hazard }
+dock = Andén { $dock }: { $facts }
+height = piso a { $height } sobre el patio
+height-not-stated = altura del piso sin indicar
+doors = puertas { $doors }
+apron = la rampa baja { $grade } hacia el andén
+surfaces = Superficies: { $surfaces }
+fleet = Vehículos: { $fleet }
+responding = Responden primero: { $units }
+other-plans = Otros planes de esta instalación: { $plans }

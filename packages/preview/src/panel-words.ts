@@ -1,0 +1,66 @@
+/** A text of the panel without holes. */
+export type PanelTerm =
+  | 'waiting'
+  | 'views'
+  | 'plan'
+  | 'whatIf'
+  | 'nothingLost'
+  | 'stages'
+  | 'stage'
+  | 'stageBefore'
+  | 'stageNext'
+  | 'finished'
+  | 'play'
+  | 'stop'
+  | 'choose'
+  | 'crib'
+  | 'strut'
+  | 'zoom'
+  | 'zoomIn'
+  | 'zoomOut'
+  | 'fit'
+  | 'fitAll'
+  | 'rotate'
+  | 'rotateTools'
+  | 'noPerspective'
+  | 'fromCorner'
+  | 'fromAbove'
+  | 'fromSide'
+  | 'fromBehind'
+  | 'threeD'
+  | 'more'
+  | 'keyTab'
+  | 'keyTabDoes'
+  | 'keyPage'
+  | 'keyPageDoes'
+  | 'keyEnter'
+  | 'keyEnterDoes'
+  | 'keyAlt'
+  | 'keyAltDoes'
+  | 'keyStage'
+  | 'keyStageDoes'
+  | 'keyZoom'
+  | 'keyZoomDoes'
+  | 'keyDrag'
+  | 'keyDragDoes'
+  | 'keyEscape'
+  | 'keyEscapeDoes'
+  | 'exportTools'
+  | 'copy'
+  | 'copyPicture'
+  | 'copied'
+  | 'closeNotice'
+  | 'inWords'
+  | 'notChecked'
+  | 'pushPending'
+  | 'nothingFound'
+  | 'caution';
+
+/** A text of the panel with holes in braces, such as `{reason}`, which the page fills. */
+type PanelText = 'stageOf' | 'either' | 'threeDFailed' | 'saveAs' | 'noClipboard' | 'noPicture';
+
+/**
+ * The words of the panel in the reader's language. The host makes them: the page is loaded without the catalogs, and a
+ * change of language needs no new page.
+ */
+export type PanelWords = Readonly<Record<PanelTerm | PanelText, string>>;
