@@ -5,7 +5,7 @@ import { expect } from 'vitest';
 // A number may end in the fraction of a tape: `38 1/2 in`, `3 ft 6 13/16 in`, `1/2 in`.
 const inches = String.raw`(?:[\d,]+ \d+/\d+|\d+/\d+|[\d,]+(?:\.\d+)?)`;
 const quantity = String.raw`-?${inches} (?:ft(?: -?${inches} in)?|in|mm|cm|m|deg)(?![\w²])`;
-const shownRange = new RegExp(String.raw`(?:(-?${inches})|(${quantity})) to (${quantity})|(${quantity})`);
+const shownRange = new RegExp(`(?:(-?${inches})|(${quantity})) to (${quantity})|(${quantity})`);
 
 /** The last digit that a shown number of some unit has, SI. A tape has sixteenths of an inch. */
 const stepOf = (text: string): number => {

@@ -1,4 +1,4 @@
-import { readdirSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { languageCodes } from '@cribwright/language';
 import { rules } from '@cribwright/rules';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -17,12 +17,21 @@ const folders = [
   ['rules', 'plan'],
 ] as const;
 
-const files = folders.flatMap(([name, source]) => {
+/** Cases of a rule may also stand in its own folder. */
+const ruleFolders = new URL('../../packages/rules/src/', import.meta.url);
+const inRuleFolders = readdirSync(ruleFolders)
+  .map((code) => ({ code, path: new URL(`${code}/cases.md`, ruleFolders) }))
+  .filter(({ path }) => existsSync(path))
+  .map(({ code, path }) => ({ name: `${code}/cases.md`, path, code, source: 'plan' as const }));
+
+const inFolders = folders.flatMap(([name, source]) => {
   const folder = new URL(`./${name}/`, import.meta.url);
   return readdirSync(folder)
     .filter((f) => f.endsWith('.md'))
     .map((f) => ({ name: `${name}/${f}`, path: new URL(f, folder), code: f.replace(/\.md$/, ''), source }));
 });
+
+const files = [...inFolders, ...inRuleFolders];
 
 describe.each(files)('$name', ({ path, code, source }) => {
   const cases = readCases(path);

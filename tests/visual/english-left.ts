@@ -4,9 +4,16 @@ import { spanishTexts } from '../../packages/messages/src/generated/texts/spanis
 
 const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/\p{L}{2,}/gu) ?? [];
 
-/** The text of a catalog without its ids and holes. */
+/** The text of a catalog without its ids and holes. The help of the command line names views by their English ids. */
 const catalogWords = (catalog: string): ReadonlySet<string> =>
-  new Set(wordsOf(catalog.replace(/^[\w-]+ =/gm, '').replace(/\{[^{}]*\}/g, ' ')));
+  new Set(
+    wordsOf(
+      catalog
+        .replace(/^command--.*$/gm, '')
+        .replace(/^[\w-]+ =/gm, '')
+        .replace(/\{[^{}]*\}/g, ' '),
+    ),
+  );
 
 const spanish = catalogWords(spanishTexts());
 /** Words of the English catalog that are in no Spanish one. */
@@ -27,6 +34,16 @@ const named = new Set([
   'locator',
   'policy',
   'limit',
+  // What the plan says of its site is printed as it is written.
+  'address',
+  'contacts',
+  'access',
+  'hazards',
+  'where',
+  'fleet',
+  'responding',
+  'otherPlans',
+  'doors',
 ]);
 function namesIn(value: unknown, key = ''): readonly string[] {
   if (typeof value === 'string') return named.has(key) ? wordsOf(value) : [];

@@ -24,11 +24,16 @@ it.each(themes)('has no English left in the panel, and nothing cut off (%s)', as
   await host.page.getByText('Más', { exact: true }).click();
   const { page } = host;
   const texts = await page.evaluate(() => {
-    const shown = document.querySelector<HTMLElement>('#panel');
+    const walker = document.createTreeWalker(
+      document.querySelector('#panel') ?? document,
+      NodeFilter.SHOW_TEXT,
+    );
+    const shown: string[] = [];
+    while (walker.nextNode()) shown.push(walker.currentNode.nodeValue?.trim() ?? '');
     const labels = [...document.querySelectorAll('#panel [aria-label], #panel [aria-valuetext]')].flatMap(
       (e) => [e.getAttribute('aria-label') ?? '', e.getAttribute('aria-valuetext') ?? ''],
     );
-    return [...(shown?.innerText.split('\n') ?? []), ...labels].filter((t) => t !== '');
+    return [...shown, ...labels].filter((t) => t !== '');
   });
   expect(texts).toEqual(expect.arrayContaining(['Supuesto', 'Ajustar', 'Más']));
   expect(texts.length).toBeGreaterThan(40);
@@ -36,7 +41,7 @@ it.each(themes)('has no English left in the panel, and nothing cut off (%s)', as
   const cut = await page.evaluate(() =>
     [...document.querySelectorAll<HTMLElement>('#panel button, #panel summary, #panel dt, #panel dd')]
       .filter((e) => e.scrollWidth > e.clientWidth + 1 || e.getBoundingClientRect().right > innerWidth)
-      .map((e) => e.innerText),
+      .map((e) => e.textContent),
   );
   expect(cut).toEqual([]);
   expect(host.errors).toEqual([]);

@@ -1,5 +1,6 @@
 export { computed, given, type Head, measured, renamed } from './figure/compute.js';
 export { shippedPolicy } from './generated/shipped-policy.js';
+export { planWith } from './new-plan/plan-with.js';
 export type { Contact, Met } from './placed/contacts.js';
 export { dressed } from './placed/dressed.js';
 export { type PlanPoint, type Point3, stepToPlan, toPlan, toVehicle } from './placed/frame.js';
@@ -46,7 +47,6 @@ export type {
   WorkingLoad,
 } from './plan/plan.js';
 export type { PlanEdit } from './plan/plan-edit.js';
-export { planWith } from './plan/plan-with.js';
 export type { Policy, PolicyKey, PolicyLimit } from './plan/policy.js';
 export type { ElementId, Ref } from './plan/ref.js';
 export type { Dock, Site } from './plan/site.js';
@@ -62,8 +62,10 @@ export type {
   Strut,
   StrutGear,
   Support,
+  SupportKind,
   Tie,
   Timber,
 } from './plan/support.js';
+export { supportsOf } from './plan/supports-of.js';
 export type { Axle, Cab, Cargo, Part, Vehicle, VehicleContact, VehiclePosition } from './plan/vehicle.js';
 export { limitKinds } from './policy/limit.js';

@@ -38,8 +38,6 @@ interface Opened {
   readonly line: number;
   /** Nothing was read in it yet. */
   fresh: boolean;
-  /** A second opening brace right after it was passed over. */
-  doubled: boolean;
   /** Its lines start no further in than it: indentation tells nothing of its end. */
   flat: boolean;
 }
@@ -72,6 +70,8 @@ export function layOut<T extends LayoutToken>(
   let indent = 0;
   let lineStart = 0;
   let tooDeep = 0;
+  // One in a text is a slip; more of them are told as blocks that never close.
+  let doubled = false;
 
   const end = (at: number) => {
     if (last === 'start' || last === 'end' || last === 'open') return;
@@ -127,7 +127,7 @@ export function layOut<T extends LayoutToken>(
             indent,
             line,
             fresh: true,
-            doubled: false,
+
             flat: false,
           });
           made.push({ make: 'open', at: token.start });
@@ -144,8 +144,8 @@ export function layOut<T extends LayoutToken>(
           tooDeep++;
           break;
         }
-        if (byIndent && last === 'open' && !first && within?.line === line && !within.doubled) {
-          within.doubled = true;
+        if (byIndent && last === 'open' && !first && within?.line === line && !doubled) {
+          doubled = true;
           issues.push({ kind: 'opened twice', start: token.start, end: token.end });
           break;
         }
@@ -155,7 +155,7 @@ export function layOut<T extends LayoutToken>(
           indent,
           line,
           fresh: true,
-          doubled: false,
+
           flat: false,
         });
         made.push({ token });

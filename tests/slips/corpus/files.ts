@@ -31,7 +31,6 @@ export const files: Group = {
       '"caches/rescue-12.crib"',
       '"caches/rescue-12.crib"\nuse "‹caches/engine-9.crib›"',
       'no file',
-      undefined,
     ],
     ['A path without its ending', '"library/gear.crib"', '"‹library/gear›"', '.crib', asRight],
     [
@@ -46,7 +45,6 @@ export const files: Group = {
       '"caches/rescue-12.crib"',
       '"‹C:/plans/caches/rescue-12.crib›"',
       'outside',
-      undefined,
     ],
     [
       'The folder left out',
@@ -64,7 +62,6 @@ export const files: Group = {
       '16,000 to 20,000 lb from',
       '200 to 250 ft3 of ‹Water› from',
       'library/cargo.crib',
-      undefined,
     ],
     [
       'Two files on one use line',

@@ -69,7 +69,7 @@ export const lines: Group = {
     ['A period after a step number', '    1  size up', '    1‹.› size up', 'period', '    1 size up'],
     ['A parenthesis after a step number', '    1  size up', '    1‹)› size up', 'step', '    1 size up'],
     ['"Step 1" for the number', '    1  size up', '    ‹Step› 1 size up', 'number', '    1 size up'],
-    ['A step without its number', '    2  chock    K1', '    ‹chock›    K1', 'number', undefined],
+    ['A step without its number', '    2  chock    K1', '    ‹chock›    K1', 'number'],
     ['A copied email quote mark', '    courses   11', '‹>›    courses   11', 'no meaning', asRight],
     [
       'A line of dashes between blocks',
@@ -78,10 +78,10 @@ export const lines: Group = {
       'no meaning',
       asRight,
     ],
-    ['A copied email header', 'plan "Van', '‹Subject›: scale house\nplan "Van', 'top of a file', undefined],
+    ['A copied email header', 'plan "Van', '‹Subject›: scale house\nplan "Van', 'top of a file'],
     ['An equals sign after the word', 'courses   11', 'courses ‹=› 11', 'No =', 'courses 11'],
     ['A colon after the word', 'courses   11', 'courses‹:› 11', 'No :', 'courses 11'],
-    ['A line without its value', 'courses   11', '‹courses›', 'needs a value', undefined],
+    ['A line without its value', 'courses   11', '‹courses›', 'needs a value'],
   ]),
   accepted: [
     { title: 'Tabs for spaces', right: '    courses   11', written: '\t\tcourses\t11' },

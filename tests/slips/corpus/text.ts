@@ -76,7 +76,7 @@ export const text: Group = {
     ],
     ['A finding without quotes', '"paper rolls, banded"', '‹paper rolls, banded›', 'quotes', asRight],
     ['Cargo name without quotes', '"paper rolls" 16,000', '‹paper rolls› 16,000', 'quotes', asRight],
-    ['A quote inside a text', '"paper rolls, banded"', '"paper ‹"rolls"›, banded"', 'quote', undefined],
+    ['A quote inside a text', '"paper rolls, banded"', '"paper ‹"rolls"›, banded"', 'quote'],
     ['A use line without quotes', 'use "library/gear.crib"', 'use ‹library/gear.crib›', 'quotes', asRight],
     ['A use line in smart quotes', 'use "library/gear.crib"', 'use ‹“library/gear.crib”›', 'quotes', asRight],
     [
@@ -128,14 +128,8 @@ export const text: Group = {
       '*/',
       '  // under the rail\n  crib A {',
     ],
-    ['A comment end without its start', '  crib A {', '  ‹under the rail */›\n  crib A {', '//', undefined],
-    [
-      'A remark without a comment mark',
-      '    courses   11',
-      '    courses   11 ‹checked› twice',
-      '//',
-      undefined,
-    ],
+    ['A comment end without its start', '  crib A {', '  ‹under the rail */›\n  crib A {', '//'],
+    ['A remark without a comment mark', '    courses   11', '    courses   11 ‹checked› twice', '//'],
     [
       'A remark in parentheses',
       '    courses   11',

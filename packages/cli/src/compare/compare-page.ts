@@ -112,19 +112,27 @@ function planPart(plan: PlanChange, index: number, words: Words): readonly strin
           '</ul>',
         ]),
     `<h3>${say('compare.drawing')}</h3><div class="drawings">`,
-    ...(['before', 'after'] as const).map((side) => drawing(plan, side, index, say(`compare.${side}`))),
+    ...(['before', 'after'] as const).map((side) =>
+      drawing(plan, side, index, words, say(`compare.${side}`)),
+    ),
     '</div>',
   ];
 }
 
 /** The drawing of one version from above. A version that has no such plan has none. */
-function drawing(plan: PlanChange, side: 'before' | 'after', index: number, caption: string): string {
+function drawing(
+  plan: PlanChange,
+  side: 'before' | 'after',
+  index: number,
+  words: Words,
+  caption: string,
+): string {
   const reply = plan.replies[side];
   if (reply === undefined) return '';
   const { plan: drawn, analysis } = toShow(reply);
   const prefix = markClass(index, side);
   // Several drawings stand on one page: the ids of each are made its own.
-  const svg = svgOf(drawScene(drawn, analysis, firstChoice))
+  const svg = svgOf(drawScene(drawn, analysis, firstChoice, false, words))
     .replace(/(id|aria-labelledby|aria-describedby)="/g, `$1="${prefix}-`)
     .replaceAll('url(#', `url(#${prefix}-`);
   return `<figure class="${prefix}"><figcaption>${caption}</figcaption>${svg}</figure>`;

@@ -122,7 +122,7 @@ function linesFor(thing: Thing, look: Look): readonly string[] {
     const body = look.analysis.bodies.find((b) => b.vehicle === thing.id);
     return body === undefined ? [] : [say.figure(body.weight)];
   }
-  if (look.unchecked) return carries.has(thing.kind) ? [say.message(notChecked)] : [];
+  if (look.unchecked) return carries[thing.kind] ? [say.message(notChecked)] : [];
   const figures = look.support(thing.id)?.figures ?? {};
   const lines: string[] = [];
   const moment = momentShown(look);
@@ -141,7 +141,16 @@ function linesFor(thing: Thing, look: Look): readonly string[] {
 }
 
 /** What carries a load, and is checked for it. */
-const carries: ReadonlySet<ThingKind> = new Set(['crib', 'step chock', 'strut', 'tie']);
+const carries: Readonly<Record<ThingKind, boolean>> = {
+  crib: true,
+  'step chock': true,
+  strut: true,
+  tie: true,
+  chock: false,
+  pad: false,
+  vehicle: false,
+  egress: false,
+};
 
 /** What all contacts of an element carry together in one case, N; `undefined` where it has none in it. */
 export function loadOn(element: string, moment: LoadCase) {

@@ -1,9 +1,9 @@
 import type { Message } from '@cribwright/messages';
-import type { Ref } from '@cribwright/model';
+import type { Ref, SupportKind } from '@cribwright/model';
 import type { Drag } from '../scene/scene.js';
 import type { Solid } from '../scene/solid.js';
 
-export type ThingKind = 'vehicle' | 'crib' | 'step chock' | 'strut' | 'tie' | 'chock' | 'pad' | 'egress';
+export type ThingKind = 'vehicle' | SupportKind | 'egress';
 
 /** How an element may be dragged, without the words of any language. */
 export type ThingDrag = Omit<Drag, 'fixed'> & { readonly fixed?: Message };

@@ -28,6 +28,18 @@ import type { Thing } from '../space/thing.js';
 import { describe } from '../words/describe.js';
 import type { View } from './view.js';
 
+/** What is drawn first lies below. */
+const fromBelow: Readonly<Record<Thing['kind'], number>> = {
+  vehicle: 0,
+  pad: 1,
+  chock: 2,
+  crib: 3,
+  'step chock': 4,
+  tie: 5,
+  strut: 6,
+  egress: 7,
+};
+
 /** Seen from above; bodies are drawn as if one could see through them. */
 export const view: View = {
   id: 'top',
@@ -52,9 +64,10 @@ export const view: View = {
     );
     const { box, toSheet } = placing;
 
-    const order: readonly Thing['kind'][] = ['vehicle', 'pad', 'chock', 'crib', 'step chock', 'tie', 'strut'];
     const vehicles = look.things.filter((t) => t.kind === 'vehicle');
-    const things = order.flatMap((kind) => look.things.filter((t) => t.kind === kind));
+    const things = look.things
+      .filter((t) => t.kind !== 'egress')
+      .toSorted((a, b) => fromBelow[a.kind] - fromBelow[b.kind]);
     const drawn = things.flatMap((thing) => {
       const one = drawThing(thing, look, placing, {
         through: thing.kind === 'vehicle',

@@ -1,5 +1,5 @@
 import type { Figure, List, Message, Phrase } from '@cribwright/messages';
-import type { ElementId, Interval, Ref } from '@cribwright/model';
+import type { ElementId, Interval, Ref, SupportKind } from '@cribwright/model';
 import type { Finding } from '../finding/finding.js';
 
 /** All that the engine has to say about one plan. Plain data. */
@@ -37,7 +37,7 @@ export interface BodyResult {
 export interface SupportResult {
   readonly id: ElementId;
   readonly name: string;
-  readonly kind: 'crib' | 'step chock' | 'strut' | 'tie' | 'chock' | 'pad';
+  readonly kind: SupportKind;
   /** Keys used: `height`, `heightLimit`, `capacity`, `load`, `asBuilt`, `bound`, `use`, `angle`, `pressure`, `width`, `overhang`, `gap`, … */
   readonly figures: Readonly<Record<string, Figure>>;
   readonly contacts: readonly ContactResult[];

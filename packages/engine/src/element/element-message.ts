@@ -1,5 +1,14 @@
 import { count, type Message, message, type Name, name } from '@cribwright/messages';
-import type { Axle, Chock, ElementId, Plan, Tie } from '@cribwright/model';
+import {
+  type Axle,
+  type Chock,
+  type ElementId,
+  type Plan,
+  type Support,
+  type SupportKind,
+  supportsOf,
+  type Tie,
+} from '@cribwright/model';
 
 /** An element as people say it: `crib A`, `strap T1`, `the trailer`, `step 3`. An id that is in no plan as it is. */
 export function elementMessage(plan: Plan, id: ElementId): Message | Name {
@@ -7,12 +16,8 @@ export function elementMessage(plan: Plan, id: ElementId): Message | Name {
   if (step !== undefined) return message('element.step', { number: count(step.number) });
   const vehicle = plan.vehicles.find((v) => v.id === id);
   if (vehicle !== undefined) return message('element.vehicle', { name: name(vehicle.name) });
-  const tie = plan.ties.find((t) => t.id === id);
-  if (tie !== undefined) return tieWords(tie);
-  const chock = plan.chocks.find((c) => c.id === id);
-  if (chock !== undefined) return chockWords(chock);
-  const support = [...plan.cribs, ...plan.stepChocks, ...plan.struts, ...plan.pads].find((s) => s.id === id);
-  if (support !== undefined) return message(supports[support.kind], { name: name(support.name) });
+  const support = supportsOf(plan).find((s) => s.id === id);
+  if (support !== undefined) return supportWords(support);
   const way = plan.egress.find((e) => e.id === id);
   return way === undefined ? name(id.replace('/', ' ')) : message('element.egress', { name: name(way.name) });
 }
@@ -22,7 +27,13 @@ const supports = {
   'step chock': 'element.step-chock',
   strut: 'element.strut',
   pad: 'element.pad',
-} as const;
+} as const satisfies Readonly<Record<Exclude<SupportKind, 'tie' | 'chock'>, string>>;
+
+function supportWords(support: Support): Message {
+  if (support.kind === 'tie') return tieWords(support);
+  if (support.kind === 'chock') return chockWords(support);
+  return message(supports[support.kind], { name: name(support.name) });
+}
 
 const ties = {
   strap: 'element.strap',

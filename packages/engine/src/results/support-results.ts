@@ -1,5 +1,5 @@
 import type { Figure } from '@cribwright/messages';
-import type { ElementId } from '@cribwright/model';
+import type { ElementId, Support, SupportKind } from '@cribwright/model';
 import { renamed } from '@cribwright/model';
 import type { SupportResult } from '../analysis/analysis.js';
 import type { CribWorking } from '../crib/crib-working.js';
@@ -19,21 +19,16 @@ export function supportResults(w: Workings, findings: readonly Finding[]): reado
   const { plan } = w;
   const pressures = new Map(w.ground().map((g) => [g.element, g.pressure]));
   const worst = worstOn(findings);
-  const bare = (s: { readonly id: ElementId; readonly name: string }, kind: SupportResult['kind']) => ({
-    id: s.id,
-    name: s.name,
-    kind,
-    figures: {},
-    contacts: [],
-  });
-  return [
-    ...w.cribs().map((c) => cribResult(c, w, pressures.get(c.crib.id))),
-    ...w.stepChocks().map((s) => stepChockResult(s, w)),
-    ...w.struts().map((s) => strutResult(s, w, pressures.get(s.strut.id))),
-    ...w.ties().map((t) => tieResult(t, w)),
-    ...plan.chocks.map((s) => bare(s, 'chock')),
-    ...plan.pads.map((s) => bare(s, 'pad')),
-  ].map((s) => ({ ...s, worst: worst.get(s.id) }));
+  const bare = ({ id, name, kind }: Support): Unjudged => ({ id, name, kind, figures: {}, contacts: [] });
+  const results: Readonly<Record<SupportKind, () => readonly Unjudged[]>> = {
+    crib: () => w.cribs().map((c) => cribResult(c, w, pressures.get(c.crib.id))),
+    'step chock': () => w.stepChocks().map((s) => stepChockResult(s, w)),
+    strut: () => w.struts().map((s) => strutResult(s, w, pressures.get(s.strut.id))),
+    tie: () => w.ties().map((t) => tieResult(t, w)),
+    chock: () => plan.chocks.map(bare),
+    pad: () => plan.pads.map(bare),
+  };
+  return Object.values(results).flatMap((of) => of().map((s) => ({ ...s, worst: worst.get(s.id) })));
 }
 
 type Unjudged = Omit<SupportResult, 'worst'>;

@@ -1,5 +1,5 @@
 import { term } from '@cribwright/messages';
-import type { Plan } from '@cribwright/model';
+import { type Plan, type Support, supportsOf } from '@cribwright/model';
 import type { Analysis, LoadCase, SupportResult } from '../analysis/analysis.js';
 import { workingsOf } from '../derived/workings.js';
 import { buildingStages } from '../loss/building.js';
@@ -15,14 +15,7 @@ export function unchecked(plan: Plan): Analysis {
     unchecked: true,
     plan: { title: plan.title, ref: plan.ref },
     bodies: bodiesOf(plan),
-    supports: [
-      ...bare(plan.cribs, 'crib'),
-      ...bare(plan.stepChocks, 'step chock'),
-      ...bare(plan.struts, 'strut'),
-      ...bare(plan.ties, 'tie'),
-      ...bare(plan.chocks, 'chock'),
-      ...bare(plan.pads, 'pad'),
-    ],
+    supports: supportsOf(plan).map(bare),
     stages: buildingStages(plan).map(({ id, title, step, standing, adding }) => ({
       id,
       title,
@@ -62,8 +55,11 @@ const notWorkedOut: LoadCase = {
   notes: [],
 };
 
-const bare = (
-  supports: readonly Pick<SupportResult, 'id' | 'name'>[],
-  kind: SupportResult['kind'],
-): readonly SupportResult[] =>
-  supports.map(({ id, name }) => ({ id, name, kind, figures: {}, contacts: [], worst: undefined }));
+const bare = ({ id, name, kind }: Support): SupportResult => ({
+  id,
+  name,
+  kind,
+  figures: {},
+  contacts: [],
+  worst: undefined,
+});

@@ -78,7 +78,7 @@ function notClosed(
       safe: false,
     },
   ];
-  const word = /\S+$/.exec(text.slice(0, last))?.[0].length ?? 0;
+  const word = /[^\s{}]+$/.exec(text.slice(Math.max(0, last - 100), last))?.[0].length ?? 1;
   const instead = /^(?:end|done|fin)\b/i.exec(text.slice(at))?.[0];
   if (instead !== undefined) {
     const meant = { start: at, end: at + instead.length };

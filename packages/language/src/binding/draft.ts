@@ -7,7 +7,7 @@ import type {
   Declaration,
   Reference,
 } from '../bound/bound-file.js';
-import type { Kind } from '../bound/kind.js';
+import type { Kind } from '../kind/kind.js';
 import type { LanguageProblem } from '../problems/problem.js';
 
 /** A bound thing while it is being made. Once a file is bound nobody writes to it again. */

@@ -1,7 +1,7 @@
 import type { Span } from '@cribwright/syntax/internal';
 import { plain, type Vector, vectorOf } from '@cribwright/units';
 import type { BoundBlock, Declaration } from '../bound/bound-file.js';
-import type { Kind } from '../bound/kind.js';
+import type { Kind } from '../kind/kind.js';
 import { parameterKinds } from '../phrase/match-arguments.js';
 import type { NameScope } from '../phrase/scope.js';
 import type { FileShape } from './draft.js';

@@ -1,5 +1,5 @@
 import type { Span } from '@cribwright/syntax/internal';
-import type { Kind } from '../bound/kind.js';
+import type { Kind } from '../kind/kind.js';
 import type { LanguageProblem } from '../problems/problem.js';
 import type { FileShape } from './draft.js';
 import type { BlockScope } from './file-scope.js';

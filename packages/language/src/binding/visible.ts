@@ -1,5 +1,5 @@
 import type { BoundFile, Declaration } from '../bound/bound-file.js';
-import type { Kind } from '../bound/kind.js';
+import type { Kind } from '../kind/kind.js';
 import { blockAt } from './at.js';
 import { BlockScope, type Surroundings } from './file-scope.js';
 import { LetVectors } from './let-vectors.js';

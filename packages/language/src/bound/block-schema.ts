@@ -1,5 +1,5 @@
 import type { Message } from '@cribwright/messages';
-import type { Kind } from './kind.js';
+import type { Kind } from '../kind/kind.js';
 import type { Pattern } from './shape.js';
 
 /** Where a block or a `let` may stand: at the top of a file, or in a block of that keyword. */

@@ -1,8 +1,8 @@
 import type { Span, SyntaxStatement, Term } from '@cribwright/syntax/internal';
 import type { Dimension } from '@cribwright/units';
+import type { Kind } from '../kind/kind.js';
 import type { LanguageProblem } from '../problems/problem.js';
 import type { BlockSchema, PropertySchema } from './block-schema.js';
-import type { Kind } from './kind.js';
 
 /** One file, read, matched against the schema and with its names resolved. Plain data; never changes. */
 export interface BoundFile {

@@ -1,5 +1,5 @@
 import type { Dimension } from '@cribwright/units';
-import type { Kind } from './kind.js';
+import type { Kind } from '../kind/kind.js';
 import type { NameLabel, TextLabel } from './label-words.js';
 
 export interface QuantityRule {

@@ -1,9 +1,9 @@
 import type { Figure } from '@cribwright/messages';
 import { name as nameHole } from '@cribwright/messages';
-import type { Crew, Plan } from '@cribwright/model';
+import type { Crew, Plan, Support, SupportKind } from '@cribwright/model';
 import { findAtTop, type Surroundings, typeChain } from '../binding/file-scope.js';
 import type { BoundBlock, Declaration } from '../bound/bound-file.js';
-import type { Kind } from '../bound/kind.js';
+import type { Kind } from '../kind/kind.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
 import { patternUse } from '../schema/pattern-block.js';
@@ -140,6 +140,14 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
     const people = w.number(values.people, at0, block.uri);
     return people === undefined ? [] : [{ name: values.name?.text ?? 'crew', people }];
   });
+  const supports: { readonly [K in SupportKind]: readonly Extract<Support, { kind: K }>[] } = {
+    crib: all(['crib'], cribOf),
+    'step chock': all(['step chock'], stepChockOf),
+    strut: all(['strut'], strutOf),
+    tie: all(['strap', 'chain', 'wire rope'], tieOf),
+    chock: [...chocks, ...stepped.chocks],
+    pad: all(['pad'], padOf),
+  };
   const plan: Plan = {
     id: 'plan',
     title,
@@ -155,12 +163,12 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
     },
     vehicles,
     contacts: contactsOf(w, cast, vehicleBlocks),
-    cribs: all(['crib'], cribOf),
-    stepChocks: all(['step chock'], stepChockOf),
-    struts: all(['strut'], strutOf),
-    ties: all(['strap', 'chain', 'wire rope'], tieOf),
-    chocks: [...chocks, ...stepped.chocks],
-    pads: all(['pad'], padOf),
+    cribs: supports.crib,
+    stepChocks: supports['step chock'],
+    struts: supports.strut,
+    ties: supports.tie,
+    chocks: supports.chock,
+    pads: supports.pad,
     steps: stepped.steps,
     crews,
     units,

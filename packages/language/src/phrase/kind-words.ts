@@ -8,7 +8,7 @@ import {
   type TermId,
   term,
 } from '@cribwright/messages';
-import type { Kind } from '../bound/kind.js';
+import type { Kind } from '../kind/kind.js';
 
 /** Kinds of things that have no word of the plan language, or another one. */
 const named: Partial<Record<Kind, TermId>> = {

@@ -1,8 +1,8 @@
 import { type List, list, type Message, name as nameHole, term as termOf } from '@cribwright/messages';
 import type { Term } from '@cribwright/syntax/internal';
 import type { MatchedSpan, Reference } from '../bound/bound-file.js';
-import type { Kind } from '../bound/kind.js';
 import type { QuantityRule } from '../bound/shape.js';
+import type { Kind } from '../kind/kind.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
 import { argumentExample } from './argument-example.js';

@@ -1,8 +1,8 @@
 import type { Dimension } from '@cribwright/units';
 import type { PropertySchema } from '../bound/block-schema.js';
 import type { Match, Reference } from '../bound/bound-file.js';
-import type { Kind } from '../bound/kind.js';
 import type { NameLabel, TextLabel } from '../bound/label-words.js';
+import type { Kind } from '../kind/kind.js';
 
 /** What may stand at a place in the text. */
 export type Expected =

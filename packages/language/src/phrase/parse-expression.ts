@@ -2,7 +2,7 @@ import { count, name } from '@cribwright/messages';
 import type { Span, Term } from '@cribwright/syntax/internal';
 import { compound, mayFollow, quote } from '@cribwright/units';
 import type { MatchedSpan, Reference } from '../bound/bound-file.js';
-import type { Kind } from '../bound/kind.js';
+import type { Kind } from '../kind/kind.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
 import {

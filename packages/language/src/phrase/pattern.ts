@@ -2,9 +2,9 @@ import type { Span } from '@cribwright/syntax/internal';
 import type { Dimension } from '@cribwright/units';
 import { inch } from '@cribwright/units';
 import type { Reference } from '../bound/bound-file.js';
-import type { Kind } from '../bound/kind.js';
 import type { NameLabel, TextLabel } from '../bound/label-words.js';
 import type { Of, Pattern, QuantityRule } from '../bound/shape.js';
+import type { Kind } from '../kind/kind.js';
 import type { Expression } from './expression.js';
 
 /** A word or text with its place. */

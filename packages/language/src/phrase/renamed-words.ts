@@ -1,13 +1,6 @@
 import type { Span, Term } from '@cribwright/syntax/internal';
+import type { RenamedWords } from './old-words.js';
 import { tradeWords } from './trade-words.js';
-
-/** A form that the language no longer reads, and the one that took its place. */
-export interface RenamedWords {
-  readonly old: string;
-  readonly now: string;
-  /** `line`: how a line or block starts. `words`: inside a line. `name`: a name from the bundled library. */
-  readonly at: 'line' | 'words' | 'name';
-}
 
 /** British spellings and earlier keywords. None is read; each is answered with the form to write. */
 export const renamedWords: readonly RenamedWords[] = [

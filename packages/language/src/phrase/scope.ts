@@ -1,7 +1,7 @@
 import type { Span } from '@cribwright/syntax/internal';
 import type { Dimension, Vector } from '@cribwright/units';
 import type { Declaration } from '../bound/bound-file.js';
-import type { Kind } from '../bound/kind.js';
+import type { Kind } from '../kind/kind.js';
 
 /** What names mean at one place. Matching asks; binding answers. */
 export interface NameScope {

@@ -1,4 +1,4 @@
-import type { RenamedWords } from './renamed-words.js';
+import type { RenamedWords } from './old-words.js';
 
 const all = (at: RenamedWords['at'], now: string, ...old: readonly string[]): readonly RenamedWords[] =>
   old.map((one) => ({ old: one, now, at }));

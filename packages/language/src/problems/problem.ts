@@ -1,6 +1,6 @@
 import type { Message } from '@cribwright/messages';
 import type { Span } from '@cribwright/syntax/internal';
-import type { Kind } from '../bound/kind.js';
+import type { Kind } from '../kind/kind.js';
 import { codeOf, type ProblemHoles, type ProblemKey, problemMessage } from './problem-message.js';
 
 /** Something wrong with the text itself. The engine's findings speak of the plan; these speak of the writing. */

@@ -1,4 +1,5 @@
 import { term } from '@cribwright/messages';
+import type { SupportKind } from '@cribwright/model';
 import { property } from '../bound/block-schema.js';
 import {
   choice,
@@ -13,7 +14,16 @@ import {
   word,
 } from '../phrase/pattern.js';
 
-export const supportKinds = ['crib', 'step chock', 'strut', 'tie', 'chock', 'pad'] as const;
+/** Every kind of support, by the word that names it in a plan. */
+const supports: { readonly [K in SupportKind]: K } = {
+  crib: 'crib',
+  'step chock': 'step chock',
+  strut: 'strut',
+  tie: 'tie',
+  chock: 'chock',
+  pad: 'pad',
+};
+export const supportKinds = Object.values(supports);
 
 /** Figures of a support that a plan may name. */
 export const figureNames = [

@@ -1,6 +1,6 @@
 import { type Message, term } from '@cribwright/messages';
 import { type BlockSchema, property } from '../bound/block-schema.js';
-import type { Kind } from '../bound/kind.js';
+import type { Kind } from '../kind/kind.js';
 import {
   count,
   either,

@@ -5,6 +5,9 @@ import type { ElementId, Ref } from './ref.js';
 /** Everything a crew puts in. Plan axes; lengths m, forces N, angles rad. */
 export type Support = Crib | StepChock | Strut | Tie | Chock | Pad;
 
+/** Tables over this type list every kind, so that a new one does not compile until each of them knows it. */
+export type SupportKind = Support['kind'];
+
 export interface Timber {
   readonly name: string;
   /** `4x4` */

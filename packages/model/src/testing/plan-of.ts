@@ -1,6 +1,6 @@
+import { planWith } from '../new-plan/plan-with.js';
 import { exactly } from '../plan/interval.js';
 import type { Ground, Plan, Step, StepAction } from '../plan/plan.js';
-import { planWith } from '../plan/plan-with.js';
 import type { VehicleContact } from '../plan/vehicle.js';
 import { foot, inch, lb, minute, psf } from './measures.js';
 import { crib } from './sample-supports.js';

@@ -2954,8 +2954,9 @@ En una pendiente el peso tira del vehículo cuesta abajo. Si se calzan muy pocas
 
     tiro cuesta abajo = peso × sin(pendiente)       40,000 lb × sin(atan 3 %) = 1,199 lb
     lo que aguanta    = rozamiento × carga en las ruedas que no pueden rodar cuesta abajo
+                      + 0.28 × carga en las ruedas que solo sujeta un freno
 
-El peso es el extremo de más peso de su intervalo. La carga en las ruedas calzadas es la menor que permiten los intervalos, en el plan terminado. Los cribs que solo están apretados no llevan nada todavía y no cuentan. Los frenos no cuentan. Una calza sin eje indicado sujeta el último eje.
+El peso es el extremo de más peso de su intervalo. La carga en las ruedas calzadas es la menor que permiten los intervalos, en el plan terminado. Los cribs que solo están apretados no llevan nada todavía y no cuentan. Los frenos cuentan solo donde el plan indica \`brakes set\`, con 0.28 de la carga en sus ruedas, o con el rozamiento de los neumáticos si es menor, y nunca en el primer eje. Los frenos sueltos, desconocidos o sin indicar no sujetan nada. El vehículo debe calzarse en todo caso. Una calza sin eje indicado sujeta el último eje.
 
 Si ninguna rueda está calzada, lo señala la regla wheels-unchocked.
 
@@ -2965,6 +2966,7 @@ Una pendiente que no se indica no se trata como terreno llano. La regla dice ent
 
 - El plano inclinado: _OpenStax University Physics_, volumen 1, sección 6.2.
 - Rozamiento de los neumáticos: la fuente que se da con la superficie.
+- Frenos de estacionamiento: 49 CFR 571.121, S5.6.1, de memoria. En cada eje que no sea un eje delantero de dirección sujetan al menos 0.28 de la capacidad del eje.
 
 ## Inseguro
 

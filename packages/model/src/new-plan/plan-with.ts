@@ -1,5 +1,5 @@
 import { shippedPolicy } from '../generated/shipped-policy.js';
-import type { Plan } from './plan.js';
+import type { Plan } from '../plan/plan.js';
 
 /** The parts of a plan that have no usual value: a plan has a title, stands somewhere and holds something. */
 type Stated = Pick<Plan, 'title' | 'ground' | 'vehicles'>;
