@@ -20,7 +20,7 @@ over-together = Load on the { $part } of the { $vehicle } from { $supports } tog
 # $vehicle (name)
 # $support (phrase)
 # $rating (quantity)
-unknown = Load on the { $part } of the { $vehicle } from { $support }: not known. Rating { $rating }. Give the weight and the center of gravity. This check has not passed.
+unknown = Load on the { $part } of the { $vehicle } from { $support }: not known. Rating { $rating }. Give the weight and the center of gravity, and check that the supports hold the vehicle. This check has not passed.
 
 # $crib (name)
 # $contact (count)

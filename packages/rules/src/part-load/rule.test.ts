@@ -17,6 +17,7 @@ import {
   vanTrailer,
 } from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
+import { rule as cribLoad } from '../crib-load/rule.js';
 import { check } from '../testing/check.js';
 import { rule } from './rule.js';
 
@@ -198,5 +199,53 @@ describe('part-load, where the strength is not known', () => {
       'part-load.base-unknown',
       { element: 'crib/A', property: 'stands on' },
     ]);
+  });
+});
+
+/**
+ * The trailer on four cribs alone, no tires, nothing under the kingpin, 10,000 lb of cargo with its center 30 ft back.
+ * By hand, in lb and ft: 18,600 in all, its center 38.5538 back, 12.0538 behind the middle of the cribs. Sixteen equal
+ * contacts 14 ± 0.52083 off that middle, Σ x² = 16 (14² + 0.52083²) = 3,140.34, N = 1,162.5 + 18,600 × 12.0538 x ÷ Σ x²:
+ * 2,199.19 on a rear contact of a rear crib, 2,124.83 on a front one. The rail meets one of each: 4,324.02 a crib.
+ */
+describe('part-load, against loads worked by hand', () => {
+  const onFour = (change: Partial<Record<'rail' | 'joists', Partial<Part>>>): Plan => {
+    const plan = onCribs(10_000, change);
+    return {
+      ...plan,
+      vehicles: plan.vehicles.map((v) => ({ ...v, parts: v.parts.map(({ carries: _, ...p }) => p) })),
+      cribs: [12.5, 40.5].flatMap((x) =>
+        [-1, 1].map((side) =>
+          crib(`${x < 20 ? 'front' : 'rear'}${side < 0 ? 'D' : 'P'}`, x * foot, side * 42.75 * inch),
+        ),
+      ),
+    };
+  };
+
+  it('finds 4,324 lb on a rail rated 500 lb', () => {
+    const found = check(rule, onFour({ rail: { rating: 500 * lb } })).filter((f) =>
+      f.subject.element.startsWith('crib/rear'),
+    );
+    expect(found.map((f) => [f.severity, f.message.id, f.subject.element])).toEqual([
+      ['danger', 'part-load.over-rating', 'crib/rearD'],
+      ['danger', 'part-load.over-rating', 'crib/rearP'],
+    ]);
+    for (const f of found) expect((f.figures[0]?.value?.high ?? 0) / lb).toBeCloseTo(4324.02, 2);
+  });
+
+  it('passes a rail rated for both sides and both ends: four cribs put 9,300 lb on it', () => {
+    expect(idsOf(onFour({ rail: { rating: 9301 * lb } }))).toEqual([]);
+    expect(idsOf(onFour({ rail: { rating: 9299 * lb } }))).toEqual(['part-load.over-together']);
+  });
+
+  it('finds 2,199 lb on a joist of 0.25 in that bears 437.5 lb, where a contact of the crib bears 6,000 lb', () => {
+    const plan = onFour({ joists: { width: 0.25 * inch } });
+    expect(check(cribLoad, plan)).toEqual([]);
+    const capacity = workingsOf(plan).cribs()[0]?.contactCapacity.value?.low ?? 0;
+    expect(capacity / lb).toBeCloseTo(6000, 6);
+    const found = check(rule, plan).find((f) => f.subject.element === 'crib/rearD');
+    expect(found).toMatchObject({ severity: 'danger', message: { id: 'part-load.narrow' } });
+    expect((found?.figures[0]?.value?.high ?? 0) / lb).toBeCloseTo(2199.19, 2);
+    expect((found?.figures[1]?.value?.low ?? 0) / lb).toBeCloseTo(437.5, 6);
   });
 });
