@@ -73,9 +73,6 @@ describe.each(corpus)('$name', (group) => {
 
 describe('a file that is no plan', () => {
   it.each([
-    ['empty', '', 'empty'],
-    ['of line breaks alone', '\n\n', 'empty'],
-    ['of comments alone', '// north lot\n', 'only comments'],
     ['saved as UTF-16', [...basePlan].map((c) => `${c}\0`).join(''), 'UTF-16'],
     ['saved as UTF-16, high byte first', [...basePlan].map((c) => `\0${c}`).join(''), 'UTF-16'],
     ['saved as Latin-1, in a comment', basePlan.replace('north lot', 'north l\ufffdt'), 'UTF-8'],
@@ -87,8 +84,18 @@ describe('a file that is no plan', () => {
     expect(checked.plans.every((p) => p.partial && p.analysis.expectations.every((e) => !e.held))).toBe(true);
   });
 
+  it.each([
+    ['empty', '', 'empty'],
+    ['of line breaks alone', '\n\n', 'empty'],
+    ['of comments alone', '// north lot\n', 'only comments'],
+  ])('warns once, and holds nothing for checked: %s', (_what, text, says) => {
+    const { checked } = answer(workspace, text);
+    expect(checked.problems.map((p) => [p.severity, inWords(p).includes(says)])).toEqual([['warning', true]]);
+    expect(checked).toMatchObject({ state: 'no plan', plans: [] });
+  });
+
   it('offers to start a plan', () => {
-    const [problem] = answer(workspace, '').errors;
+    const [problem] = answer(workspace, '').checked.problems;
     const text = problem && afterFix('', problem);
     expect(text).toContain('plan "');
     expect(answer(workspace, text ?? '').errors.map((p) => p.code)).toEqual([

@@ -154,7 +154,7 @@ describe('the editor', () => {
     await openExample('plans/trailer-on-car-faulty.crib');
     await hands('sees', { selector: '[id$="cribwright.status"]', text: 'unsafe' });
     await openExample(trailer);
-    await hands('sees', { selector: '[id$="cribwright.status"]', text: 'nothing found unsafe' });
+    await hands('sees', { selector: '[id$="cribwright.status"]', text: 'nothing unsafe found' });
   });
 
   it('speaks Spanish when asked to, and English again', async () => {

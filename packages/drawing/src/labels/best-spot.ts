@@ -103,7 +103,7 @@ function costOf(
   const covered = filed.shapes.touching(box, 0.6).filter((shape) => foreign(label, shape));
   const plain =
     away +
-    (covered.length > 0 ? 90 + 60 * (sharedWith(covered, box) / room) : 0) +
+    (covered.length > 0 ? 250 + 60 * (sharedWith(covered, box) / room) : 0) +
     7 * filed.lines.touching(box).length +
     (label.inside === undefined ? around.bodyCost * Math.min(1, sharedWith(around.bodies, box) / room) : 0);
   if (plain >= most || leader === undefined) return plain >= most ? undefined : plain;

@@ -29,5 +29,8 @@ export function fileProblems({ statements, issues }: Parsed, text: string): read
     safe: false,
   };
   const key = text.trim() === '' ? 'file-empty' : 'file-empty--comments';
-  return [problem(key, { start: 0, end: Math.min(1, text.length) }, {}, { fixes: [fix] })];
+  // A file without a plan is no fault of its text, as caches and libraries have none; but nothing is checked in it.
+  return [
+    problem(key, { start: 0, end: Math.min(1, text.length) }, {}, { severity: 'warning', fixes: [fix] }),
+  ];
 }
