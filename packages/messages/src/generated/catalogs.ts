@@ -1833,6 +1833,7 @@ export interface MessageHoles {
   readonly 'part-load.protects': NoHoles;
   readonly 'part-load.over-rating': { readonly part: H['name']; readonly vehicle: H['name']; readonly support: H['phrase']; readonly load: H['quantity']; readonly rating: H['quantity']; readonly governs: H['phrase'] };
   readonly 'part-load.over-together': { readonly part: H['name']; readonly vehicle: H['name']; readonly supports: H['list']; readonly load: H['quantity']; readonly rating: H['quantity'] };
+  readonly 'part-load.over-at-worst': { readonly part: H['name']; readonly vehicle: H['name']; readonly supports: H['list']; readonly load: H['quantity']; readonly rating: H['quantity'] };
   readonly 'part-load.unknown': { readonly part: H['name']; readonly vehicle: H['name']; readonly support: H['phrase']; readonly rating: H['quantity'] };
   readonly 'part-load.narrow': { readonly crib: H['name']; readonly contact: H['count']; readonly part: H['name']; readonly vehicle: H['name']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly capacity: H['quantity']; readonly sum: H['calculation'] };
   readonly 'part-load.vehicle-unknown': { readonly lower: H['name']; readonly upper: H['name']; readonly load: H['quantity'] };

@@ -18,6 +18,13 @@ over-together = Load on the { $part } of the { $vehicle } from { $supports } tog
 
 # $part (name)
 # $vehicle (name)
+# $supports (list)
+# $load (quantity)
+# $rating (quantity)
+over-at-worst = Loads on the { $part } of the { $vehicle } from { $supports }, each at its worst: { $load }. Rating { $rating }. They may not all come at once. Spread the load over other parts, or use a stronger part.
+
+# $part (name)
+# $vehicle (name)
 # $support (phrase)
 # $rating (quantity)
 unknown = Load on the { $part } of the { $vehicle } from { $support }: not known. Rating { $rating }. Give the weight and the center of gravity, and check that the supports hold the vehicle. This check has not passed.

@@ -113,7 +113,25 @@ describe('part-load, against the rating of a part', () => {
     expect(english(found?.message)).toContain('from crib A and crib B together: ');
     const together = found?.figures[0]?.value?.high ?? Number.NaN;
     expect(together).toBeGreaterThan(Math.max(...each));
-    expect(idsOf(rated(1.001 * together))).toEqual([]);
+    expect(idsOf(rated(1.001 * together))).toEqual(['part-load.over-at-worst']);
+    expect(idsOf(rated(1.001 * each.reduce((sum, load) => sum + load, 0)))).toEqual([]);
+  });
+
+  // A tire lost puts more on all of them: the sum of their worst is no less than what comes at once.
+  it('warns where they pass together as built, but not each at its worst', () => {
+    const rated = (rating: number): Plan => {
+      const plan = onCribs(10_000, { rail: { rating } });
+      const axles = vanTrailer.axles.map((a) => ({ ...a, missing: [] }));
+      return { ...plan, vehicles: plan.vehicles.map((v) => ({ ...v, axles })) };
+    };
+    const each = check(rule, rated(1 * lb)).map((f) => f.figures[0]?.value?.high ?? Number.NaN);
+    expect(each).toHaveLength(2);
+    const sum = each.reduce((a, b) => a + b, 0);
+    const [found, ...more] = check(rule, rated(0.999 * sum));
+    expect(more).toEqual([]);
+    expect(found).toMatchObject({ severity: 'warning', message: { id: 'part-load.over-at-worst' } });
+    expect(found?.figures[0]?.value?.high).toBeCloseTo(sum, 6);
+    expect(check(rule, rated(1.001 * sum))).toEqual([]);
   });
 
   it('holds the head of a strut to the rating, too', () => {

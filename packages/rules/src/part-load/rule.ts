@@ -44,20 +44,32 @@ function overRated(p: PartLoad, rating: Figure): RuleFinding | undefined {
   };
 }
 
-/** All that bears on one rated part at once, as built. */
+/**
+ * All that bears on one rated part at once: as built, or else each at its worst. The worst of several may not come
+ * at once, so that their sum is a warning and never passes for less.
+ */
 function overRatedTogether(group: readonly PartLoad[], rating: Figure): RuleFinding | undefined {
   const [first] = group;
   if (first === undefined || group.length < 2) return undefined;
-  const together = sumOfLoads(
-    'asBuilt',
-    group.map((p) => p.asBuilt),
-  );
-  if (!over(together, rating)) return undefined;
+  const sums = {
+    asBuilt: sumOfLoads(
+      'asBuilt',
+      group.map((p) => p.asBuilt),
+    ),
+    atWorst: sumOfLoads(
+      'load',
+      group.map((p) => p.load),
+    ),
+  };
+  const asBuilt = over(sums.asBuilt, rating);
+  if (!asBuilt && !over(sums.atWorst, rating)) return undefined;
+  const together = asBuilt ? sums.asBuilt : sums.atWorst;
   const beside = shownBeside(together, rating);
   return {
     subject: first.subject,
     at: first.at,
-    message: message('part-load.over-together', {
+    ...(asBuilt ? {} : { severity: 'warning' }),
+    message: message(asBuilt ? 'part-load.over-together' : 'part-load.over-at-worst', {
       part: name(first.part.name),
       vehicle: name(first.vehicle.name),
       supports: list(

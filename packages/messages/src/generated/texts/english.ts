@@ -1999,6 +1999,7 @@ part-load--title = Part overloaded, or too narrow on its timber
 part-load--protects = A part that carries more than its rating bends or tears. A part narrower than the timber cuts into it.
 part-load--over-rating = Load on the { $part } of the { $vehicle } from { $support }: up to { $load } ({ $governs }). Rating { $rating }. Spread the load over other parts, or use a stronger part.
 part-load--over-together = Load on the { $part } of the { $vehicle } from { $supports } together: { $load } as built. Rating { $rating }. Spread the load over other parts, or use a stronger part.
+part-load--over-at-worst = Loads on the { $part } of the { $vehicle } from { $supports }, each at its worst: { $load }. Rating { $rating }. They may not all come at once. Spread the load over other parts, or use a stronger part.
 part-load--unknown = Load on the { $part } of the { $vehicle } from { $support }: not known. Rating { $rating }. Give the weight and the center of gravity, and check that the supports hold the vehicle. This check has not passed.
 part-load--narrow = Crib { $crib }, contact { $contact }: load up to { $load } ({ $governs }). Its timber is wider than the { $part } of the { $vehicle }. Bearing capacity { $capacity } ({ $sum }). Put a steel plate between part and timber, capture a wider part, or spread the load over more contacts.
 part-load--vehicle-unknown = The { $upper } rests on the { $lower } with up to { $load }. Strength of the { $lower } not known. It is counted as a support that can be lost.

@@ -4195,7 +4195,7 @@ A part that carries more than its rating bends or tears. A part narrower than th
     load of a contact                         ≤ stress perpendicular to grain × overlap
     overlap = width of the part × dressed width of the timber          0.25 in × 3.5 in × 500 psi = 437 lb
 
-The load of each support is the worst case over every step, the loss of each support and the full range of weights and positions. The loads together are those with everything in place: after a loss each support is compared alone. The rating is that of the part as a whole, of both rails or all joists together. A load counts from what captures the part, stands on it or has its head on it, and from vehicles that rest there.
+The load of each support is the worst case over every step, the loss of each support and the full range of weights and positions. If the loads together pass as built, but not each at its worst, that is a warning: the worst of each may not come at once. The rating is that of the part as a whole, of both rails or all joists together. A load counts from what captures the part, stands on it or has its head on it, and from vehicles that rest there.
 
 A part that lies along its timber counts only over the crossing. A single point counts with its width both ways. A part as wide as the timber is checked by crib-load alone.
 
@@ -4291,7 +4291,7 @@ Una parte que lleva más que su capacidad nominal se dobla o se rasga. Una parte
     carga de un contacto                              ≤ esfuerzo perpendicular a la fibra × traslape
     traslape = ancho de la parte × ancho real del madero          0.25 in × 3.5 in × 500 psi = 437 lb
 
-La carga de cada apoyo es el peor caso de cada paso, de la pérdida de cada apoyo y de todo el rango de pesos y posiciones. Las cargas juntas son las de todo ya armado: después de una pérdida, cada apoyo se compara solo. La capacidad nominal es la de la parte entera, de los dos largueros o de todas las viguetas juntas. Cuenta lo que captura la parte, lo que se apoya en ella o tiene su cabeza en ella, y los vehículos que descansan allí.
+La carga de cada apoyo es el peor caso de cada paso, de la pérdida de cada apoyo y de todo el rango de pesos y posiciones. Si las cargas juntas pasan ya armado, pero no cada una en su peor caso, es una advertencia: los peores casos pueden no llegar a la vez. La capacidad nominal es la de la parte entera, de los dos largueros o de todas las viguetas juntas. Cuenta lo que captura la parte, lo que se apoya en ella o tiene su cabeza en ella, y los vehículos que descansan allí.
 
 Una parte tendida a lo largo de su madero cuenta solo sobre el cruce. Un solo punto cuenta con su ancho en los dos sentidos. Una parte tan ancha como el madero la comprueba solo crib-load.
 
