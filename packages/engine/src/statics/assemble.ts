@@ -1,11 +1,13 @@
-import { emptyForce, type LinkForce, linkForce } from './link-law.js';
+import type { BlockSystem } from './block-system.js';
+import { emptyForce, forceAlone, type LinkForce, linkForce } from './link-law.js';
 import type { Link, LinkEnd, Model } from './model.js';
 
 /** Sum of all that acts on the unknowns at q: loads and links. Zero where everything is in balance. */
 export function residual(model: Model, q: Float64Array, out: Float64Array): void {
   out.set(model.load);
   for (const link of model.links) {
-    forceOf(link, q);
+    moveOf(link, q);
+    if (!forceAlone(link, move.x, move.y, move.z, force)) continue;
     const { normal } = force;
     const n = link.axis;
     const x = n.x * normal + force.x;
@@ -24,24 +26,40 @@ export function residual(model: Model, q: Float64Array, out: Float64Array): void
 export function tangent(model: Model, q: Float64Array, into: Float64Array, stride: number): void {
   into.fill(0);
   for (const link of model.links) {
-    if (!forceOf(link, q)) continue;
-    addBlock(into, stride, link.a, link.a, force.tangent, 1);
-    addBlock(into, stride, link.a, link.b, force.tangent, -1);
-    addBlock(into, stride, link.b, link.a, force.tangent, -1);
-    addBlock(into, stride, link.b, link.b, force.tangent, 1);
+    if (!tangentOf(link, q)) continue;
+    const { a, b } = link;
+    addBlock(into, a.first * stride + a.first, stride, a, a, force.tangent, 1);
+    addBlock(into, a.first * stride + b.first, stride, a, b, force.tangent, -1);
+    addBlock(into, b.first * stride + a.first, stride, b, a, force.tangent, -1);
+    addBlock(into, b.first * stride + b.first, stride, b, b, force.tangent, 1);
+  }
+}
+
+/** The same into the blocks of a system. */
+export function tangentInto(model: Model, q: Float64Array, into: BlockSystem): void {
+  const { store, at, stride } = into;
+  store.fill(0);
+  for (const [l, link] of model.links.entries()) {
+    if (!tangentOf(link, q)) continue;
+    const { a, b } = link;
+    const i = 4 * l;
+    addBlock(store, at[i] as number, stride[i] as number, a, a, force.tangent, 1);
+    addBlock(store, at[i + 1] as number, stride[i + 1] as number, a, b, force.tangent, -1);
+    addBlock(store, at[i + 2] as number, stride[i + 2] as number, b, a, force.tangent, -1);
+    addBlock(store, at[i + 3] as number, stride[i + 3] as number, b, b, force.tangent, 1);
   }
 }
 
 // Room to work in, used within one call only.
 const force: LinkForce = emptyForce();
 const wide = new Float64Array(18);
+const move = { x: 0, y: 0, z: 0 };
 
-/** The force of a link at q, left in `force`. @returns whether it gives way to any motion. */
-function forceOf(link: Link, q: Float64Array): boolean {
+/** How far the ends of a link have moved apart, left in `move`. */
+function moveOf({ a, b }: Link, q: Float64Array): void {
   let x = 0;
   let y = 0;
   let z = 0;
-  const { a, b } = link;
   if (a.first >= 0) {
     const i = a.first;
     x = q[i] as number;
@@ -70,8 +88,17 @@ function forceOf(link: Link, q: Float64Array): boolean {
       z -= tx * b.arm.y - ty * b.arm.x;
     }
   }
-  linkForce(link, x, y, z, force);
-  return force.tangent[0] !== 0 || force.tangent[4] !== 0 || force.tangent[8] !== 0;
+  move.x = x;
+  move.y = y;
+  move.z = z;
+}
+
+/** How the force of a link changes at q, left in `force`. @returns whether it gives way to any motion. */
+function tangentOf(link: Link, q: Float64Array): boolean {
+  moveOf(link, q);
+  linkForce(link, move.x, move.y, move.z, force);
+  const t = force.tangent;
+  return t[0] !== 0 || t[4] !== 0 || t[8] !== 0;
 }
 
 function addAt(out: Float64Array, end: LinkEnd, x: number, y: number, z: number): void {
@@ -90,6 +117,7 @@ function addAt(out: Float64Array, end: LinkEnd, x: number, y: number, z: number)
 /** Adds sign * D_i' K D_j, where D takes the unknowns of a member to the displacement of the end. */
 function addBlock(
   into: Float64Array,
+  top: number,
   stride: number,
   i: LinkEnd,
   j: LinkEnd,
@@ -112,7 +140,6 @@ function addBlock(
     wide[6 * row + 5] = y * r.x - x * r.y;
   }
   const a = i.arm;
-  const top = i.first * stride + j.first;
   for (let column = 0; column < columns; column++) {
     const x = wide[column] as number;
     const y = wide[6 + column] as number;

@@ -11,8 +11,18 @@ export type SceneProblem =
   | { readonly kind: 'must have length 1'; readonly id: string; readonly property: string }
   | { readonly kind: 'has no length'; readonly id: string };
 
-/** All that is wrong with a scene; nothing where it can be asked. */
+const known = new WeakMap<Scene, readonly SceneProblem[]>();
+
+/** All that is wrong with a scene; nothing where it can be asked. A scene is looked through once. */
 export function problemsOf(scene: Scene): readonly SceneProblem[] {
+  const before = known.get(scene);
+  if (before !== undefined) return before;
+  const problems = look(scene);
+  known.set(scene, problems);
+  return problems;
+}
+
+function look(scene: Scene): readonly SceneProblem[] {
   const problems: SceneProblem[] = [];
   const number = (id: string, property: string, value: number, least?: 'above zero' | 'not below zero') => {
     if (!Number.isFinite(value)) problems.push({ kind: 'not a number', id, property });

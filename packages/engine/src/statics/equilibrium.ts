@@ -36,14 +36,23 @@ export function imbalanceOf(
     force = Math.max(force, Math.hypot(f.x, f.y, f.z));
     moment = Math.max(moment, Math.hypot(m.x, m.y, m.z));
   };
+  const onBodies = new Map<string, Action[]>();
+  const onFeet = new Map<string, Action[]>();
+  for (const a of actions) {
+    if (a.on.kind === 'ground') continue;
+    const by = a.on.kind === 'body' ? onBodies : onFeet;
+    const before = by.get(a.on.id);
+    if (before === undefined) by.set(a.on.id, [a]);
+    else before.push(a);
+  }
   for (const [i, b] of scene.bodies.entries()) {
     if (state.bodies[i]?.presence !== 'there') continue;
-    const mine = actions.filter((a) => a.on.kind === 'body' && a.on.id === b.id);
+    const mine = onBodies.get(b.id) ?? [];
     note(sumOfForces(mine), sumOfMoments(mine, b.center));
   }
   for (const [i, f] of scene.feet.entries()) {
     if (state.feet[i]?.presence !== 'there') continue;
-    note(sumOfForces(actions.filter((a) => a.on.kind === 'foot' && a.on.id === f.id)), nothing);
+    note(sumOfForces(onFeet.get(f.id) ?? []), nothing);
   }
   note(sumOfForces(actions), sumOfMoments(actions, nothing));
   return { force, moment, inadmissible: worstInadmissible(scene, forces) };
@@ -53,17 +62,12 @@ const nothing: Vector = { x: 0, y: 0, z: 0 };
 
 function actionsOf(scene: Scene, state: State, forces: Forces, extra: readonly Load[]): readonly Action[] {
   const actions: Action[] = [];
-  const counts = (on: Holder): boolean => {
-    switch (on.kind) {
-      // The ground carries what comes, and needs no balance.
-      case 'ground':
-        return false;
-      case 'body':
-        return state.bodies[scene.bodies.findIndex((b) => b.id === on.id)]?.presence === 'there';
-      case 'foot':
-        return state.feet[scene.feet.findIndex((f) => f.id === on.id)]?.presence === 'there';
-    }
+  const there = {
+    body: new Set(scene.bodies.filter((_, i) => state.bodies[i]?.presence === 'there').map((b) => b.id)),
+    foot: new Set(scene.feet.filter((_, i) => state.feet[i]?.presence === 'there').map((f) => f.id)),
   };
+  // The ground carries what comes, and needs no balance.
+  const counts = (on: Holder): boolean => on.kind !== 'ground' && there[on.kind].has(on.id);
   const put = (on: Holder, at: Vector, force: Vector) => {
     if (counts(on)) actions.push({ on, at, force });
   };

@@ -96,3 +96,15 @@ export function usesOf(scene: Scene, forces: Forces): readonly Use[] {
     })
     .sort((a, b) => b.use - a.use || (a.id < b.id ? -1 : 1));
 }
+
+/** The first of `usesOf`, without the others. */
+export function mostUsed(model: Model, q: Float64Array): Use | undefined {
+  let most: Use | undefined;
+  for (const { link, normal } of linksAt(model, q)) {
+    if (link.capacity === Number.POSITIVE_INFINITY) continue;
+    const use = normal / link.capacity;
+    if (most === undefined || use > most.use || (use === most.use && link.id < most.id))
+      most = { id: link.id, use };
+  }
+  return most;
+}

@@ -10,6 +10,17 @@ export interface LinkForce {
   x: number;
   y: number;
   z: number;
+  closed: boolean;
+  /** Whether it rolls freely along its wheel. */
+  free: boolean;
+  slips: boolean;
+  /** Of the friction that would stop all slip, the share that is there; 0 where there is none at all. */
+  part: number;
+  /** The friction that would stop all slip, and where it slips its direction. */
+  pull: number;
+  ex: number;
+  ey: number;
+  ez: number;
   /** dF/dg, row by row. */
   readonly tangent: Float64Array;
 }
@@ -19,6 +30,14 @@ export const emptyForce = (): LinkForce => ({
   x: 0,
   y: 0,
   z: 0,
+  closed: false,
+  free: false,
+  slips: false,
+  part: 0,
+  pull: 0,
+  ex: 0,
+  ey: 0,
+  ez: 0,
   tangent: new Float64Array(9),
 });
 
@@ -34,31 +53,65 @@ export const emptyForce = (): LinkForce => ({
  * Where the link has a bound, that stands in for mu N: then all forces come from a convex energy.
  */
 export function linkForce(link: Link, gx: number, gy: number, gz: number, out: LinkForce): void {
+  if (!forceAlone(link, gx, gy, gz, out)) {
+    out.tangent.fill(0);
+    return;
+  }
   const n = link.axis;
   const k = out.tangent;
-  const along = gx * n.x + gy * n.y + gz * n.z;
-  const normal = link.preload + link.stiffness * (-along - link.open);
   // A support that just touches counts as closed in the tangent: else nothing would be there to begin with.
+  const kn = out.closed ? link.stiffness : 0;
+  const { part, pull } = out;
+  // The normal's share, and across it kt (I - n n' - f f'), the less where it slips.
+  const kt = part === 0 && pull === 0 ? 0 : link.shear * part;
+  const across = kt - kn;
+  k[0] = across * n.x * n.x - kt;
+  k[1] = across * n.x * n.y;
+  k[2] = across * n.x * n.z;
+  k[3] = k[1];
+  k[4] = across * n.y * n.y - kt;
+  k[5] = across * n.y * n.z;
+  k[6] = k[2];
+  k[7] = k[5];
+  k[8] = across * n.z * n.z - kt;
+  if (out.free && link.rolling !== undefined) {
+    const f = link.rolling.along;
+    addOuter(k, kt, f.x, f.y, f.z, f.x, f.y, f.z);
+  }
+  if (!out.slips) return;
+  const { ex, ey, ez } = out;
+  if (link.bound < 0) addOuter(k, -link.friction * link.stiffness, ex, ey, ez, n.x, n.y, n.z);
+  addOuter(k, kt, ex, ey, ez, ex, ey, ez);
+}
+
+/** The force of `linkForce` without how it changes. @returns whether the link gives way to any motion at all. */
+export function forceAlone(link: Link, gx: number, gy: number, gz: number, out: LinkForce): boolean {
+  const n = link.axis;
+  const along = gx * n.x + gy * n.y + gz * n.z;
+  const normal = link.preload - link.stiffness * (along + link.open);
   const closed = normal >= 0;
   const bounded = link.bound >= 0;
   out.normal = closed ? normal : 0;
   out.x = 0;
   out.y = 0;
   out.z = 0;
-  k.fill(0);
-  if (closed) addOuter(k, -link.stiffness, n.x, n.y, n.z, n.x, n.y, n.z);
-  if ((!closed && !bounded) || link.shear === 0 || link.friction === 0) return;
+  out.closed = closed;
+  out.free = false;
+  out.slips = false;
+  out.part = 0;
+  out.pull = 0;
+  if (!closed && !bounded) return false;
+  if (link.shear === 0 || link.friction === 0) return true;
 
   const kt = link.shear;
   let tx = link.held.x - kt * (gx - along * n.x - link.slip.x);
   let ty = link.held.y - kt * (gy - along * n.y - link.slip.y);
   let tz = link.held.z - kt * (gz - along * n.z - link.slip.z);
-  let free: Vector | undefined;
   if (link.rolling !== undefined) {
     const r = link.rolling.along;
     const push = tx * r.x + ty * r.y + tz * r.z;
     if (!(push < 0 ? link.rolling.forward : link.rolling.back)) {
-      free = r;
+      out.free = true;
       tx -= push * r.x;
       ty -= push * r.y;
       tz -= push * r.z;
@@ -66,25 +119,23 @@ export function linkForce(link: Link, gx: number, gy: number, gz: number, out: L
   }
   const pull = Math.sqrt(tx * tx + ty * ty + tz * tz);
   const most = bounded ? link.bound : link.friction * normal;
-  const over = Math.max(0, pull - most);
-  const part = over === 0 ? 1 : most / pull;
-  out.x = tx * part;
-  out.y = ty * part;
-  out.z = tz * part;
-  addAcross(k, -kt * part, n, free);
-  if (over === 0) return;
-  const [ex, ey, ez] = [tx / pull, ty / pull, tz / pull];
-  if (!bounded) addOuter(k, -link.friction * link.stiffness, ex, ey, ez, n.x, n.y, n.z);
-  addOuter(k, kt * part, ex, ey, ez, ex, ey, ez);
-}
-
-/** Adds c (I - n n' - f f'). */
-function addAcross(k: Float64Array, c: number, n: Vector, f: Vector | undefined): void {
-  k[0] = (k[0] as number) + c;
-  k[4] = (k[4] as number) + c;
-  k[8] = (k[8] as number) + c;
-  addOuter(k, -c, n.x, n.y, n.z, n.x, n.y, n.z);
-  if (f !== undefined) addOuter(k, -c, f.x, f.y, f.z, f.x, f.y, f.z);
+  out.pull = pull;
+  if (pull > most) {
+    out.slips = true;
+    out.part = most / pull;
+    out.ex = tx / pull;
+    out.ey = ty / pull;
+    out.ez = tz / pull;
+    out.x = tx * out.part;
+    out.y = ty * out.part;
+    out.z = tz * out.part;
+    return true;
+  }
+  out.part = 1;
+  out.x = tx;
+  out.y = ty;
+  out.z = tz;
+  return true;
 }
 
 function addOuter(

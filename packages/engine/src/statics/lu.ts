@@ -6,6 +6,8 @@
  * @returns false where a pivot is zero to rounding, or not a number: then `b` holds nothing of use.
  */
 export function solveDense(a: Float64Array, b: Float64Array, n: number): boolean {
+  // Bodies touch few others: most of a row is zero.
+  const filled = new Int32Array(n);
   for (let k = 0; k < n; k++) {
     let p = k;
     let most = Math.abs(a[k * n + k] as number);
@@ -19,11 +21,15 @@ export function solveDense(a: Float64Array, b: Float64Array, n: number): boolean
     if (!(most > 1e-300) || !Number.isFinite(most)) return false;
     if (p !== k) swapRows(a, b, n, k, p);
     const pivot = a[k * n + k] as number;
+    let count = 0;
+    for (let j = k + 1; j < n; j++) if (a[k * n + j] !== 0) filled[count++] = j;
     for (let i = k + 1; i < n; i++) {
       const factor = (a[i * n + k] as number) / pivot;
       if (factor === 0) continue;
-      for (let j = k + 1; j < n; j++)
+      for (let f = 0; f < count; f++) {
+        const j = filled[f] as number;
         a[i * n + j] = (a[i * n + j] as number) - factor * (a[k * n + j] as number);
+      }
       b[i] = (b[i] as number) - factor * (b[k] as number);
     }
   }

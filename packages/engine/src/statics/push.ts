@@ -1,6 +1,6 @@
 import { problemsOf } from './check-scene.js';
 import { imbalanceOf } from './equilibrium.js';
-import { type Forces, forcesAt, stateAt, type Use, unknownsOf, usesOf } from './forces.js';
+import { type Forces, forcesAt, mostUsed, stateAt, type Use, unknownsOf } from './forces.js';
 import { linksAt, relativeMove } from './link-law.js';
 import { addForce, type Model, modelOf } from './model.js';
 import { along, type Bordered } from './newton.js';
@@ -145,13 +145,12 @@ function predicted(points: readonly Point[], step: number): Float64Array {
 }
 
 function pointAt(model: Model, q: Float64Array, distance: number, push: number): Point {
-  const uses = usesOf(model.scene, forcesAt(model, q));
   return {
     distance,
     push,
     q: Float64Array.from(q),
     notes: model.links.map(({ held, slip }) => ({ held, slip })),
-    use: uses[0],
+    use: mostUsed(model, q),
   };
 }
 
