@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { library } from '@cribwright/language';
+import { rules } from '@cribwright/rules';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { MarkupContent } from 'vscode-languageserver-types';
 import type { BoundBlock, BoundFile } from '../../packages/language/src/bound/bound-file.js';
@@ -48,13 +49,17 @@ const comments = new Set(
 const quoted = written.flatMap((text) => [...text.matchAll(/"([^"]+)"/g)].map(([, words]) => words ?? ''));
 const sources = /common practice|stated in|not known|\bcalculated\b|\bpolicy\b|from memory|invented for/;
 
-/** Without names (a mount of the shipped tractor is called `air-springs`), places as in a plan, files and links. */
+/** Ids of rules are written in a plan, and the same in both languages. */
+const ruleIds = new RegExp(`(?<![\\w-])(?:${rules.map((r) => r.id).join('|')})(?![\\w-])`, 'g');
+
+/** Without names (a mount of the shipped tractor is called `air-springs`), ids of rules, places as in a plan, files and links. */
 const notOurs = (line: string): string =>
   quoted
     .reduce((text, words) => text.replaceAll(words, ''), line)
     .replace(/`[^`]*`|"[^"]*"|\[[a-z-]+\]\(.*?\)|\S+\.crib/g, '')
     .replace(/(?:driver|passenger) side \d/g, '')
     .replaceAll('air-springs', '')
+    .replace(ruleIds, '')
     .replace(/^\*\*[a-z]\w*: /, '');
 
 /** Lines with an English word left in them. Sources are titles of English documents, but for the words around. */

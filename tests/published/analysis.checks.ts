@@ -1,6 +1,7 @@
 import type { Analysis } from '@cribwright/engine';
 import type { Figure } from '@cribwright/messages';
-import { planOf, strut, trailerOnCar, vanTrailer } from '@cribwright/model/testing';
+import { exactly } from '@cribwright/model';
+import { crib, planOf, strut, trailerOnCar, vanTrailer } from '@cribwright/model/testing';
 import { analyze } from '@cribwright/rules';
 import { foot, inch } from '@cribwright/units';
 import { lb } from '@cribwright/units/internal';
@@ -52,6 +53,47 @@ const rated = (length: number) => {
     ) / lb
   );
 };
+
+/**
+ * The trailer on four cribs alone: no tires, nothing under the kingpin. By hand, in lb and ft:
+ *
+ * - weight: 2 × 4,300 + 10,000 = 18,600, with its center (4,300 × (46.5 + 50.5) + 10,000 × 30) ÷ 18,600 = 38.5538 back
+ *   and 10,000 × 0.5 ÷ 18,600 = 0.26882 to the passenger side;
+ * - contacts: cribs 12.5 and 40.5 back and 42.75 in to each side, so that their middle is 26.5 back. On each crib the
+ *   contacts are 16 in outside to outside on timbers of 3.5 in, so 6.25 in to each side of its middle. From the middle
+ *   of all: x = ±(14 ± 0.52083), y = ±(3.5625 ± 0.52083). Σ x² = 16 (14² + 0.52083²) = 3,140.34,
+ *   Σ y² = 16 (3.5625² + 0.52083²) = 207.40;
+ * - sixteen equal springs under a stiff body: N = W ÷ 16 + W ex x ÷ Σ x² + W ey y ÷ Σ y², with ex = 12.0538;
+ * - at x 14.5208, y 4.0833: 1,162.50 + 71.393 × 14.5208 + 24.108 × 4.0833 = 1,162.50 + 1,036.69 + 98.44 = 2,297.63;
+ * - at x −14.5208, y −4.0833: 1,162.50 − 1,036.69 − 98.44 = 27.37;
+ * - crib at 14, 3.5625: 4 × (1,162.50 + 71.393 × 14 + 24.108 × 3.5625) = 8,991.57.
+ */
+const onFour = analyze(
+  planOf({
+    vehicles: [
+      {
+        ...vanTrailer,
+        parts: vanTrailer.parts.map(({ carries: _, ...part }) => part),
+        axles: vanTrailer.axles.map((a) => ({ ...a, missing: ['driver', 'passenger'] })),
+        cargo: vanTrailer.cargo.map((c) => ({
+          ...c,
+          weight: exactly(10_000 * lb),
+          center: exactly(30 * foot),
+          offset: exactly(0.5 * foot),
+        })),
+      },
+    ],
+    cribs: [
+      crib('A', 12.5 * foot, -42.75 * inch),
+      crib('B', 12.5 * foot, 42.75 * inch),
+      crib('C', 40.5 * foot, -42.75 * inch),
+      crib('D', 40.5 * foot, 42.75 * inch),
+    ],
+  }),
+);
+const RIGID_ON_SPRINGS = 'W ÷ n + W ex x ÷ Σ x² + W ey y ÷ Σ y²: a stiff body on sixteen equal contacts';
+const contactLoad = (id: string, number: number): number =>
+  high(onFour.supports.find((s) => s.id === id)?.contacts.find((c) => c.number === number)?.load) / lb;
 
 export const subject: Subject = {
   subject: 'A whole plan, by hand',
@@ -153,14 +195,28 @@ export const subject: Subject = {
       closedForm('6 × 3.5 in × 24 in'),
     ),
     row(
-      'pressure under the same base, over its load on the part that bears',
-      1,
-      1e-9,
-      '',
-      () =>
-        (high(ground('crib/C')?.pressure) * (ground('crib/C')?.bearing.value?.low ?? Number.NaN)) /
-        high(ground('crib/C')?.load),
-      closedForm('load ÷ (B − 2e) (L − 2e), which is what bears of 504 in²'),
+      'contact of a crib that carries most of a trailer off its middle',
+      2297.63,
+      0.005,
+      'lb',
+      () => contactLoad('crib/D', 4),
+      closedForm(RIGID_ON_SPRINGS),
+    ),
+    row(
+      'contact of a crib that carries least of it',
+      27.37,
+      0.005,
+      'lb',
+      () => contactLoad('crib/A', 1),
+      closedForm(RIGID_ON_SPRINGS),
+    ),
+    row(
+      'all contacts of the crib that carries most of it',
+      8991.57,
+      0.005,
+      'lb',
+      () => high(figure(onFour, 'crib/D', 'load')) / lb,
+      closedForm('W ÷ 4 + 4 (W ex x ÷ Σ x² + W ey y ÷ Σ y²) at its middle, x 14 ft, y 3 ft 6.75 in'),
     ),
     row(
       'pad for a foot on ground of 500 psf, over load ÷ 500 psf',

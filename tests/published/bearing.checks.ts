@@ -1,8 +1,8 @@
-import { edgeFactor, effectiveShare, padSpread } from '@cribwright/engine/internal';
+import { edgeFactor, effectiveShare, padSpread, partBearing } from '@cribwright/engine/internal';
 import { name } from '@cribwright/messages';
 import { exactly, given, type Pad } from '@cribwright/model';
 import { pressure } from '@cribwright/model/internal';
-import { inch, psf } from '@cribwright/model/testing';
+import { crib, inch, lb, policyWith, psf, vanTrailer } from '@cribwright/model/testing';
 import type { Check, Subject } from './check.js';
 import { closedForm, memory } from './sources.js';
 
@@ -38,6 +38,18 @@ const side = (thickness: number): number =>
   (padSpread(steel(thickness), { lengthwise: 12 * inch, crosswise: 12 * inch }, bearing).long.value?.low ??
     Number.NaN) / inch;
 
+const joists = vanTrailer.parts.find((p) => p.id === 'joists');
+
+/** What a joist so wide bears on a dressed 4×4 of the sample crib. */
+const joistBears = (width: number): number => {
+  if (joists === undefined) return Number.NaN;
+  const met = { part: { ...joists, width: width * inch }, vehicle: vanTrailer };
+  return (
+    (partBearing({ crib: crib('A', 0, 0) }, met, policyWith('crossing basis', 'flat rule'))?.value?.low ??
+      Number.NaN) / lb
+  );
+};
+
 export const subject: Subject = {
   subject: 'Bearing',
   checks: [
@@ -66,6 +78,16 @@ export const subject: Subject = {
         const out = (side(0.5) - 12) / 2;
         return ((CLAY / 144) * out ** 2) / 2 / (0.5 ** 2 / 6);
       },
+    },
+    {
+      what: 'Joist of 1/4 in on a dressed 4×4 at 500 psi: bearing on the area in contact',
+      source: memory(
+        'NDS 2018, 3.10.2: perpendicular to grain on the net area in contact, 0.25 × 3.5 in × 500 psi',
+      ),
+      expected: 437.5,
+      within: 1e-6,
+      unit: 'lb',
+      computed: () => joistBears(0.25),
     },
   ],
 };

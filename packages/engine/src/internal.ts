@@ -55,6 +55,8 @@ export type { PlanBody } from './supports/plan-bodies.js';
 export { cabBody } from './supports/support-points.js';
 export { nameOf } from './supports/support-workings.js';
 export { cribUse, type Use, unknownLoad } from './use/crib-use.js';
+export { partBearing, partRating } from './use/part-bearing.js';
+export { type PartLoad, partLoads, sumOfLoads } from './use/part-loads.js';
 export { strutUse } from './use/strut-use.js';
 export { tieUse } from './use/tie-use.js';
 export { lengthText, placeText, sizeText } from './vehicle/place-words.js';

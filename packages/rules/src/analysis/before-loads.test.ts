@@ -46,5 +46,6 @@ it('speaks of heights before the loads, and of what carries too much after', () 
     'air-spring-free',
     'ground-bearing',
     'loss-of-support',
+    'part-load',
   ]);
 });

@@ -30,6 +30,7 @@ import { rule as lossOfSupport } from '../loss-of-support/rule.js';
 import { rule as orderGroundUp } from '../order-ground-up/rule.js';
 import { rule as orderMissing } from '../order-missing/rule.js';
 import { rule as partCannotBear } from '../part-cannot-bear/rule.js';
+import { rule as partLoad } from '../part-load/rule.js';
 import { rule as policyLoosened } from '../policy-loosened/rule.js';
 import { rule as postSlender } from '../post-slender/rule.js';
 import { rule as pushMargin } from '../push-margin/rule.js';
@@ -84,6 +85,7 @@ export const rules: readonly Rule[] = [
   orderGroundUp,
   orderMissing,
   partCannotBear,
+  partLoad,
   policyLoosened,
   postSlender,
   pushMargin,

@@ -4181,6 +4181,200 @@ plan "Bajo larguero y viguetas" {
 \`\`\`
 `,
   },
+  'part-load': {
+    en: `# part-load: part overloaded, or too narrow on its timber
+
+## What it protects against
+
+A part that carries more than its rating bends or tears. A part narrower than the timber cuts into it.
+
+## Calculation
+
+    load of each support on the part          ≤ rating of the part
+    loads of all supports on it, as built     ≤ rating of the part
+    load of a contact                         ≤ stress perpendicular to grain × overlap
+    overlap = width of the part × dressed width of the timber          0.25 in × 3.5 in × 500 psi = 437 lb
+
+The load of each support is the worst case over every step, the loss of each support and the full range of weights and positions. If the loads together pass as built, but not each at its worst, that is a warning: the worst of each may not come at once. The rating is that of the part as a whole, of both rails or all joists together. A load counts from what captures the part, stands on it or has its head on it, and from vehicles that rest there.
+
+A part that lies along its timber counts only over the crossing. A single point counts with its width both ways. A part as wide as the timber is checked by crib-load alone.
+
+A car under a truck: its strength is not known. The finding says so and gives the load. The plan is checked with the car lost (loss-of-support). A part that a crib stands on without a rating is a note.
+
+Not checked: strength of a captured part without a rating; bending of a part between its supports.
+
+## Sources
+
+- Bearing perpendicular to grain on the area in contact: NDS 2018, 3.10.2 and 3.10.4. The bearing length factor is that of the whole crossing, which is lower than that of a shorter bearing.
+- Ratings: as stated in the plan.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A rail rated 500 lb" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+    rails rail {
+      rating 500 lb
+    }
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists // part-load
+  }
+}
+\`\`\`
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Thin joists" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 40,000 lb from 4 ft to 48 ft
+    joists joists {
+      width 0.25 in
+    }
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists // part-load
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "A rail that carries it" {
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft
+    rails rail {
+      rating 25,000 lb
+    }
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+    es: `# part-load: parte sobrecargada, o demasiado angosta sobre su madero
+
+## Contra qué protege
+
+Una parte que lleva más que su capacidad nominal se dobla o se rasga. Una parte más angosta que el madero se clava en él.
+
+## Cálculo
+
+    carga de cada apoyo sobre la parte                ≤ capacidad nominal de la parte
+    carga de todos sus apoyos juntos, ya armado       ≤ capacidad nominal de la parte
+    carga de un contacto                              ≤ esfuerzo perpendicular a la fibra × traslape
+    traslape = ancho de la parte × ancho real del madero          0.25 in × 3.5 in × 500 psi = 437 lb
+
+La carga de cada apoyo es el peor caso de cada paso, de la pérdida de cada apoyo y de todo el rango de pesos y posiciones. Si las cargas juntas pasan ya armado, pero no cada una en su peor caso, es una advertencia: los peores casos pueden no llegar a la vez. La capacidad nominal es la de la parte entera, de los dos largueros o de todas las viguetas juntas. Cuenta lo que captura la parte, lo que se apoya en ella o tiene su cabeza en ella, y los vehículos que descansan allí.
+
+Una parte tendida a lo largo de su madero cuenta solo sobre el cruce. Un solo punto cuenta con su ancho en los dos sentidos. Una parte tan ancha como el madero la comprueba solo crib-load.
+
+Un auto debajo de un camión: su resistencia no se conoce. El aviso lo dice y da la carga. El plan se comprueba sin el auto (loss-of-support). Una parte sin capacidad nominal en la que se apoya un crib da una nota.
+
+No se comprueba: la resistencia de una parte capturada sin capacidad nominal; la flexión de una parte entre sus apoyos.
+
+## Fuentes
+
+- Aplastamiento perpendicular a la fibra en el área de contacto: NDS 2018, 3.10.2 y 3.10.4. Se usa el factor de longitud de apoyo de todo el cruce, que es menor que el de un apoyo más corto.
+- Capacidades nominales: las que indica el plan.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Un larguero de 500 lb" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+    rails rail {
+      rating 500 lb
+    }
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists // part-load
+  }
+}
+\`\`\`
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Viguetas angostas" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 40,000 lb from 4 ft to 48 ft
+    joists joists {
+      width 0.25 in
+    }
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists // part-load
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Un larguero que lo lleva" {
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+    rails rail {
+      rating 25,000 lb
+    }
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+}
+\`\`\`
+`,
+  },
   'policy-loosened': {
     en: `# policy-loosened: policy limit made less safe
 

@@ -1,0 +1,11 @@
+title = Parte sobrecargada, o demasiado angosta sobre su madero
+protects = Una parte que lleva más que su capacidad nominal se dobla o se rasga. Una parte más angosta que el madero se clava en él.
+over-rating = Carga sobre { $part } de { $vehicle } por { $support }: hasta { $load } ({ $governs }). Capacidad nominal { $rating }. Reparta la carga entre otras partes, o use una parte más fuerte.
+over-together = Carga sobre { $part } de { $vehicle } por { $supports } juntos: { $load } ya armado. Capacidad nominal { $rating }. Reparta la carga entre otras partes, o use una parte más fuerte.
+over-at-worst = Cargas sobre { $part } de { $vehicle } por { $supports }, cada una en su peor caso: { $load }. Capacidad nominal { $rating }. Puede que no lleguen todas a la vez. Reparta la carga entre otras partes, o use una parte más fuerte.
+unknown = Carga sobre { $part } de { $vehicle } por { $support }: desconocida. Capacidad nominal { $rating }. Indique el peso y el centro de gravedad, y compruebe que los apoyos sostienen el vehículo. Esta comprobación no se da por buena.
+narrow = Crib { $crib }, contacto { $contact }: carga hasta { $load } ({ $governs }). Su madero es más ancho que { $part } de { $vehicle }. Capacidad de apoyo { $capacity } ({ $sum }). Ponga una placa de acero entre la parte y el madero, capture una parte más ancha, o reparta la carga entre más contactos.
+vehicle-unknown = { $upper } se apoya en { $lower } con hasta { $load }. Resistencia de { $lower } desconocida. Cuenta como un apoyo que se puede perder.
+base-unknown = Carga sobre { $part } de { $vehicle } por { $support }: hasta { $load }. Capacidad nominal no indicada, resistencia sin comprobar.
+rating-here = La capacidad nominal se fija aquí.
+part-here = Aquí se describe la parte.
