@@ -17,6 +17,8 @@ export default defineConfig({
     // A process loads each module once for all its test files. A test leaves nothing changed behind.
     pool: 'forks',
     isolate: false,
+    // As many as there are processors: most of the time is spent computing.
+    maxWorkers: '100%',
     // Nothing is measured by these: they end what hangs, on a machine however busy.
     testTimeout: 300_000,
     hookTimeout: 300_000,

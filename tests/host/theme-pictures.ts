@@ -47,7 +47,7 @@ const ofTheme = (theme: keyof typeof themes): readonly (readonly [string, Pictur
     `${theme}-sound`,
     async (page, origin) => {
       const { window, hands } = await beside(page, origin, 'trailer-on-car.crib', theme);
-      await window.status().filter({ hasText: 'nothing unsafe found' }).waitFor();
+      await window.status().filter({ hasText: '1 warning' }).waitFor();
       await window.goToLine(coursesOfA('trailer-on-car.crib'));
       await hands.lit?.({ element: 'crib/A' });
     },

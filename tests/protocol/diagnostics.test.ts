@@ -39,6 +39,14 @@ const unknown = (uri: string, is: boolean, from: number) =>
     (found) => codes(found).includes('unknown-name') === is,
     from,
   );
+/** A file that it uses is not there. What that file names is then not looked for. */
+const missing = (uri: string, is: boolean, from: number) =>
+  server.diagnosticsThat(
+    `${is ? 'with' : 'without'} a missing file`,
+    uri,
+    (found) => codes(found).includes('use-not-found') === is && !codes(found).includes('unknown-name'),
+    from,
+  );
 const takenBack = (uri: string, from: number) =>
   server.diagnosticsThat('taken back', uri, (found) => found.length === 0, from);
 
@@ -138,12 +146,12 @@ describe('what goes stale elsewhere', () => {
     rmSync(path, { force: true });
     server.notify('workspace/didChangeWatchedFiles', { changes: [{ uri: used, type: 3 }] });
     server.open(plan, user);
-    expect(codes(await server.diagnostics(plan, 1))).toContain('unknown-name');
+    expect(codes(await server.diagnostics(plan, 1))).toContain('use-not-found');
 
     let from = server.received.length;
     writeFileSync(path, timber);
     server.notify('workspace/didChangeWatchedFiles', { changes: [{ uri: used, type: 1 }] });
-    await unknown(plan, false, from);
+    await missing(plan, false, from);
 
     from = server.received.length;
     renameSync(path, join(folder, 'parts', 'other.crib'));
@@ -153,7 +161,7 @@ describe('what goes stale elsewhere', () => {
         { uri: inFolder('parts', 'other.crib'), type: 1 },
       ],
     });
-    await unknown(plan, true, from);
+    await missing(plan, true, from);
   });
 
   it('takes back what it showed when a file is closed', async () => {

@@ -125,12 +125,18 @@ const endOfLine = (text: string, from: number): number => {
 
 const beforeGap = (text: string, at: number): number => text.slice(0, at).trimEnd().length;
 
-/** A brace with its whole line where it stands alone on it, else with the gap before it. */
+/**
+ * A brace with its whole line where it stands alone on it, else with the gap before it. Looks no farther than the gaps
+ * beside it: a line may hold a million braces.
+ */
 function withItsLine(text: string, span: Span): Span {
-  const start = text.lastIndexOf('\n', span.start - 1) + 1;
-  const end = endOfLine(text, span.end);
-  const alone = text.slice(start, span.start).trim() === '' && text.slice(span.end, end).trim() === '';
-  if (!alone) return { start: Math.max(start, beforeGap(text, span.start)), end: span.end };
+  let start = span.start;
+  while (start > 0 && /[ \t]/.test(text.charAt(start - 1))) start -= 1;
+  let end = span.end;
+  while (end < text.length && /[ \t]/.test(text.charAt(end))) end += 1;
+  const isBreak = (at: number): boolean => /[\r\n]/.test(text.charAt(at));
+  const alone = (start === 0 || isBreak(start - 1)) && (end === text.length || isBreak(end));
+  if (!alone) return { start, end: span.end };
   const breakEnd = text.startsWith('\r\n', end) ? end + 2 : Math.min(text.length, end + 1);
   return { start, end: breakEnd };
 }

@@ -40,6 +40,7 @@ plan "Trailer by the scale house" {
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2
+    base      solid
     courses   ${courses}
     wedges    4 pairs
     at        19 ft 6 in, driver side 3 ft 6.75 in
