@@ -5,12 +5,18 @@ import { compareVersions } from '@cribwright/workspace';
 import { compareJson } from '../compare/compare-json.js';
 import { compareMarkdown } from '../compare/compare-markdown.js';
 import { comparePage } from '../compare/compare-page.js';
-import { compareText, wordsFor } from '../compare/compare-text.js';
+import { compareText } from '../compare/compare-text.js';
 import { type CompareReport, compareExitCode } from '../compare/outcome.js';
 import { readSides, type Side, sideOf } from '../compare/versions.js';
-import { choiceOption, type SpeechOptions, withLanguage, withUnits } from '../report/words.js';
-import type { Io } from '../terminal/io.js';
-import { paintFor, printable } from '../terminal/paint.js';
+import {
+  choiceOption,
+  type Speech,
+  type SpeechOptions,
+  speechOf,
+  withLanguage,
+  withUnits,
+} from '../report/words.js';
+import { type Paint, paintFor, plain, printable } from '../terminal/paint.js';
 import type { CommandPart } from './command.js';
 import { flag } from './help.js';
 
@@ -40,6 +46,7 @@ export const compare: CommandPart = {
       .option(flag('--in', say(term('command.folder-wanted'))), say(term('command.compare-in')), '.')
       .option(flag('-o, --output', say(term('command.path-wanted'))), say(term('command.output')))
       .action(async (before: string, after: string | undefined, options: Options) => {
+        const speech = speechOf(options);
         const within = realpathSync(resolve(io.cwd, options.in));
         const sides = [
           sideOf(io.cwd, before),
@@ -51,7 +58,7 @@ export const compare: CommandPart = {
           [after ?? '', now],
         ] as const) {
           if (isSide(side)) continue;
-          io.err(`${printable(named)}: ${printable(wordsFor(options).message(side))}\n`);
+          io.err(`${printable(named)}: ${printable(speech.words.message(side))}\n`);
           ends(2);
         }
         if (!isSide(old) || !isSide(now)) return;
@@ -63,7 +70,11 @@ export const compare: CommandPart = {
           comparison: compareVersions(was.version, is.version),
           unreadable: read.flatMap((r) => r.unreadable),
         };
-        const text = formats[options.format](report, io, options);
+        const text = formats[options.format](
+          report,
+          speech,
+          options.output === undefined ? paintFor(io, io.env) : plain,
+        );
         if (options.output === undefined) io.out(text);
         else {
           const path = resolve(io.cwd, options.output);
@@ -82,9 +93,8 @@ const isSide = (side: Side | Phrase): side is Side =>
 
 type Format = keyof typeof formats;
 const formats = {
-  text: (report: CompareReport, io: Io, options: Options) =>
-    compareText(report, options.output === undefined ? paintFor(io, io.env) : (_tone, text) => text, options),
-  markdown: (report: CompareReport, _io: Io, options: Options) => compareMarkdown(report, options),
-  html: (report: CompareReport, _io: Io, options: Options) => comparePage(report, options),
-  json: (report: CompareReport, _io: Io, options: Options) => compareJson(report, options),
+  text: (report: CompareReport, speech: Speech, paint: Paint) => compareText(report, paint, speech),
+  markdown: compareMarkdown,
+  html: comparePage,
+  json: compareJson,
 } as const;

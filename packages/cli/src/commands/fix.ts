@@ -2,9 +2,10 @@ import { writeFileSync } from 'node:fs';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { count, message, term, type Words } from '@cribwright/messages';
 import { readPlanFile } from '@cribwright/server';
-import { type FileSource, makeSafe, openWorkspace, type SafetyPlan } from '@cribwright/workspace';
+import { makeSafe, openWorkspace, type SafetyPlan } from '@cribwright/workspace';
 import { findCribFiles, shortPath } from '../files/crib-files.js';
 import { folderOf } from '../files/folder-of.js';
+import { readText } from '../files/read-text.js';
 import { unreadableWords } from '../files/unreadable-words.js';
 import { changedLines } from '../fix/changed-lines.js';
 import { type SpeechOptions, speechOf, withLanguage, withUnits } from '../report/words.js';
@@ -87,9 +88,6 @@ async function planFor(io: Io, path: string, text: string): Promise<SafetyPlan> 
   const work = makeSafe(workspace, uri);
   for (let step = work.next(); ; step = work.next()) if (step.done === true) return step.value;
 }
-
-const readText: FileSource['read'] = (uri, within) =>
-  readPlanFile(fileURLToPath(uri), within === undefined ? undefined : fileURLToPath(within));
 
 function stepsText(
   path: string,

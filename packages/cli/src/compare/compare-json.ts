@@ -2,31 +2,30 @@ import { term, type Words } from '@cribwright/messages';
 import type { BlockChange, Comparison, FindingChange, PlanChange } from '@cribwright/workspace';
 import { figureValue } from '../report/json.js';
 import { version } from '../report/version.js';
-import type { SpeechOptions } from '../report/words.js';
-import { wordsFor } from './compare-text.js';
+import type { Speech } from '../report/words.js';
 import { type CompareReport, compareExitCode, isWorse } from './outcome.js';
 
 /** Id of `schema/compare.schema.json`. */
 export const compareSchemaId = 'urn:cribwright:compare:1';
 
 /** The comparison for programs, as `schema/compare.schema.json` describes it. */
-export const compareJson = (report: CompareReport, options: SpeechOptions): string =>
-  `${JSON.stringify(value(report, options), null, 2)}\n`;
+export const compareJson = (report: CompareReport, speech: Speech): string =>
+  `${JSON.stringify(value(report, speech), null, 2)}\n`;
 
-const value = (report: CompareReport, options: SpeechOptions) => ({
+const value = (report: CompareReport, speech: Speech) => ({
   schema: compareSchemaId,
   tool: { name: 'cribwright', version },
-  caution: wordsFor(options).message(term('caution.text')),
+  caution: speech.words.message(term('caution.text')),
   before: report.before,
   after: report.after,
   exit: compareExitCode(report),
-  ...comparisonValue(report.comparison, options),
-  unreadable: report.unreadable.map(({ path, why }) => ({ path, why: wordsFor(options).message(why) })),
+  ...comparisonValue(report.comparison, speech),
+  unreadable: report.unreadable.map(({ path, why }) => ({ path, why: speech.words.message(why) })),
 });
 
-const comparisonValue = ({ compared, plans, blocks }: Comparison, options: SpeechOptions) => ({
+const comparisonValue = ({ compared, plans, blocks }: Comparison, speech: Speech) => ({
   compared,
-  plans: plans.map((p) => planValue(p, wordsFor(options, p))),
+  plans: plans.map((p) => planValue(p, speech.wordsFor(p))),
   changes: blocks.map(blockValue),
 });
 

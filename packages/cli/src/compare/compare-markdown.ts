@@ -1,17 +1,15 @@
 import { count, message, term, type Words } from '@cribwright/messages';
 import type { BlockChange, PlanChange } from '@cribwright/workspace';
-import type { SpeechOptions } from '../report/words.js';
+import type { Speech } from '../report/words.js';
 import { printable } from '../terminal/paint.js';
-import { wordsFor } from './compare-text.js';
 import {
   blockName,
   blockNotes,
-  byMove,
   figureWords,
   findingKind,
   limitWords,
   lineWords,
-  mostFigures,
+  listedFigures,
   severityOf,
   stockWords,
   summaryWords,
@@ -21,8 +19,8 @@ import {
 import { type CompareReport, isWorse } from './outcome.js';
 
 /** The comparison as Markdown: a comment on a pull request. */
-export function compareMarkdown(report: CompareReport, options: SpeechOptions): string {
-  const words = wordsFor(options);
+export function compareMarkdown(report: CompareReport, speech: Speech): string {
+  const { words } = speech;
   const say = (id: Parameters<typeof term>[0]) => words.message(term(id));
   const { blocks, plans } = report.comparison;
   const lines = [
@@ -45,12 +43,12 @@ export function compareMarkdown(report: CompareReport, options: SpeechOptions): 
           `| ${say('compare.plans')} | ${say('compare.verdict-heading')} |`,
           '| --- | --- |',
           ...plans.map((p) => {
-            const verdict = safe(wordsFor(options, p).message(verdictWords(p)));
+            const verdict = safe(speech.wordsFor(p).message(verdictWords(p)));
             return `| ${safe(p.title)} ${p.path === '' ? '' : `(${code(p.path)})`} | ${isWorse(p) ? `**${verdict}**` : verdict} |`;
           }),
           '',
         ]),
-    ...plans.flatMap((p) => planLines(p, wordsFor(options, p))),
+    ...plans.flatMap((p) => planLines(p, speech.wordsFor(p))),
     ...(blocks.length === 0 ? [] : [`### ${say('compare.changes')}`, '']),
     ...blocks.flatMap((b) => [...blockLines(b, 0, words)]),
     '',
@@ -61,9 +59,8 @@ export function compareMarkdown(report: CompareReport, options: SpeechOptions): 
 
 function planLines(plan: PlanChange, words: Words): readonly string[] {
   const say = (id: Parameters<typeof term>[0]) => words.message(term(id));
-  const figures = [...plan.figures].sort(byMove);
-  const more = figures.length - mostFigures;
-  if (plan.findings.length + plan.limits.length + figures.length + plan.stock.length === 0) return [];
+  const { listed, more } = listedFigures(plan);
+  if (plan.findings.length + plan.limits.length + listed.length + plan.stock.length === 0) return [];
   return [
     `### ${safe(plan.title)}`,
     '',
@@ -76,12 +73,12 @@ function planLines(plan: PlanChange, words: Words): readonly string[] {
       return `- **${mark}** ${safe(text)}`;
     }),
     ...(plan.findings.length + plan.limits.length === 0 ? [] : ['']),
-    ...(figures.length === 0
+    ...(listed.length === 0
       ? []
       : [
           `| ${say('compare.element')} | ${say('compare.figure')} | ${say('compare.before')} → ${say('compare.after')} | ${say('compare.change')} |`,
           '| --- | --- | --- | ---: |',
-          ...figures.slice(0, mostFigures).map((f) => {
+          ...listed.map((f) => {
             const { values, by } = figureWords(f, words);
             return `| ${safe(words.message(f.subject))} | ${safe(words.message(f.label))} | ${safe(values)} | ${safe(by)} |`;
           }),

@@ -3,17 +3,15 @@ import { count, message, term, type Words } from '@cribwright/messages';
 import type { BlockChange, PlanChange } from '@cribwright/workspace';
 import { toShow } from '../files/plans-in.js';
 import { escaped } from '../lesson/escaped.js';
-import type { SpeechOptions } from '../report/words.js';
-import { wordsFor } from './compare-text.js';
+import type { Speech } from '../report/words.js';
 import {
   blockName,
   blockNotes,
-  byMove,
   figureWords,
   findingKind,
   limitWords,
   lineWords,
-  mostFigures,
+  listedFigures,
   severityOf,
   stockWords,
   summaryWords,
@@ -41,14 +39,14 @@ svg{display:block;width:100%;height:auto}
 `.trim();
 
 /** The comparison as one page that needs nothing from elsewhere, with both drawings of each plan side by side. */
-export function comparePage(report: CompareReport, options: SpeechOptions): string {
-  const words = wordsFor(options);
+export function comparePage(report: CompareReport, speech: Speech): string {
+  const { words } = speech;
   const say = (id: Parameters<typeof term>[0]) => escaped(words.message(term(id)));
   const { blocks, plans } = report.comparison;
   const title = escaped(words.message(titleOf(report)));
   const lines = [
     '<!doctype html>',
-    `<html lang="${options.language}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${title}</title>`,
+    `<html lang="${words.locale}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${title}</title>`,
     `<style>${style}\n${plans.map(markStyle).join('\n')}</style></head><body><main>`,
     `<h1>${title}</h1>`,
     ...(report.unreadable.length === 0
@@ -62,7 +60,7 @@ export function comparePage(report: CompareReport, options: SpeechOptions): stri
         ]),
     `<p>${escaped(summaryWords(report).map(words.message).join(', '))}.</p>`,
     ...(blocks.length + plans.length === 0 ? [`<p>${say('compare.no-change')}</p>`] : []),
-    ...plans.flatMap((plan, i) => planPart(plan, i, wordsFor(options, plan))),
+    ...plans.flatMap((plan, i) => planPart(plan, i, speech.wordsFor(plan))),
     ...(blocks.length === 0 ? [] : [`<h2>${say('compare.changes')}</h2>`, blockList(blocks, 0, words)]),
     `<p class="caution"><strong>${say('caution.heading')}</strong> ${say('caution.text')}</p>`,
     '</main></body></html>',
@@ -72,8 +70,7 @@ export function comparePage(report: CompareReport, options: SpeechOptions): stri
 
 function planPart(plan: PlanChange, index: number, words: Words): readonly string[] {
   const say = (id: Parameters<typeof term>[0]) => escaped(words.message(term(id)));
-  const figures = [...plan.figures].sort(byMove);
-  const more = figures.length - mostFigures;
+  const { listed, more } = listedFigures(plan);
   return [
     `<h2>${escaped(plan.title)} <span class="path">${escaped(plan.path)}</span></h2>`,
     `<p${isWorse(plan) ? ' class="worse"' : ''}>${escaped(words.message(verdictWords(plan)))}</p>`,
@@ -91,11 +88,11 @@ function planPart(plan: PlanChange, index: number, words: Words): readonly strin
           }),
           '</ul>',
         ]),
-    ...(figures.length === 0
+    ...(listed.length === 0
       ? []
       : [
           `<h3>${say('compare.figures')}</h3><table><thead><tr><th>${say('compare.element')}</th><th>${say('compare.figure')}</th><th>${say('compare.before')} → ${say('compare.after')}</th><th>${say('compare.change')}</th></tr></thead><tbody>`,
-          ...figures.slice(0, mostFigures).map((f) => {
+          ...listed.map((f) => {
             const { values, by } = figureWords(f, words);
             return `<tr><td>${escaped(words.message(f.subject))}</td><td>${escaped(words.message(f.label))}</td><td>${escaped(values)}</td><td class="number">${escaped(by)}</td></tr>`;
           }),

@@ -1,16 +1,15 @@
-import { count, message, term, type Words, wordsIn } from '@cribwright/messages';
+import { count, message, term, type Words } from '@cribwright/messages';
 import type { BlockChange, PlanChange } from '@cribwright/workspace';
-import type { SpeechOptions } from '../report/words.js';
+import type { Speech } from '../report/words.js';
 import { type Paint, printable } from '../terminal/paint.js';
 import {
   blockName,
   blockNotes,
-  byMove,
   figureWords,
   findingKind,
   limitWords,
   lineWords,
-  mostFigures,
+  listedFigures,
   severityOf,
   stockWords,
   summaryWords,
@@ -19,15 +18,10 @@ import {
 } from './compare-words.js';
 import { type CompareReport, isWorse, isWorseFinding } from './outcome.js';
 
-/** The words of a plan: in the language asked for, in its own units unless others are asked for. */
-export const wordsFor = ({ language, units }: SpeechOptions, plan?: PlanChange): Words =>
-  wordsIn(language, units === 'plan' ? (plan?.units ?? 'us') : units);
-
 /** The comparison for people, plan by plan. The limits of the tool are last. */
-export function compareText(report: CompareReport, paint: Paint, options: SpeechOptions): string {
-  const words = wordsFor(options);
+export function compareText(report: CompareReport, paint: Paint, speech: Speech): string {
+  const { words } = speech;
   const { blocks, plans } = report.comparison;
-  const own = new Set(blocks);
   const planOf = (block: BlockChange) =>
     plans.find((p) => block.keyword === 'plan' && p.title === block.name && p.path === pathOf(block));
   const told = new Set(blocks.map(planOf));
@@ -39,11 +33,12 @@ export function compareText(report: CompareReport, paint: Paint, options: Speech
         `${paint('danger', words.message(term('cli.could-not-read')))}  ${printable(path)}: ${printable(words.message(why))}`,
     ),
     ...(report.unreadable.length === 0 ? [] : [words.message(term('compare.not-all-compared')), '']),
-    ...[...own].flatMap((block) => {
+    ...blocks.flatMap((block) => {
       const plan = planOf(block);
+      const say = plan === undefined ? words : speech.wordsFor(plan);
       return [
-        ...blockLines(block, 0, paint, wordsFor(options, plan)),
-        ...(plan === undefined ? [] : planLines(plan, paint, wordsFor(options, plan))),
+        ...blockLines(block, 0, paint, say),
+        ...(plan === undefined ? [] : planLines(plan, paint, say)),
         '',
       ];
     }),
@@ -52,7 +47,7 @@ export function compareText(report: CompareReport, paint: Paint, options: Speech
       .flatMap((plan) => [
         `${paint('strong', `plan “${printable(plan.title)}”`)}  ${paint('quiet', printable(plan.path))}`,
         `  ${words.message(term('compare.by-use'))}`,
-        ...planLines(plan, paint, wordsFor(options, plan)),
+        ...planLines(plan, paint, speech.wordsFor(plan)),
         '',
       ]),
     ...(blocks.length + plans.length === 0 ? [words.message(term('compare.no-change')), ''] : []),
@@ -82,8 +77,7 @@ function blockLines(block: BlockChange, depth: number, paint: Paint, words: Word
 
 function planLines(plan: PlanChange, paint: Paint, words: Words): readonly string[] {
   const tone = isWorse(plan) ? 'danger' : 'quiet';
-  const figures = [...plan.figures].sort(byMove);
-  const more = figures.length - mostFigures;
+  const { listed, more } = listedFigures(plan);
   return [
     `  ${paint(tone, words.message(verdictWords(plan)))}`,
     ...plan.findings.map(
@@ -94,7 +88,7 @@ function planLines(plan: PlanChange, paint: Paint, words: Words): readonly strin
       const { mark, text } = limitWords(l, words);
       return `  ${paint(l.looser === true ? 'danger' : 'quiet', mark)}  ${printable(text)}`;
     }),
-    ...figures.slice(0, mostFigures).map((f) => {
+    ...listed.map((f) => {
       const { values, by } = figureWords(f, words);
       return `  ${printable(words.message(f.subject))}, ${words.message(f.label)}: ${values}${by === '' ? '' : `  ${paint('quiet', by)}`}`;
     }),

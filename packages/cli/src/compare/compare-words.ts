@@ -116,8 +116,14 @@ export const summaryWords = ({ comparison }: CompareReport): readonly Message[] 
 ];
 
 /** Figures as people look for them: those that moved most first. What cannot be told as a share comes before. */
-export const byMove = (a: FigureChange, b: FigureChange): number =>
+const byMove = (a: FigureChange, b: FigureChange): number =>
   Math.abs(b.by ?? Number.POSITIVE_INFINITY) - Math.abs(a.by ?? Number.POSITIVE_INFINITY) || 0;
 
 /** As many figures of one plan as are listed, except in JSON. */
-export const mostFigures = 12;
+const mostFigures = 12;
+
+/** The figures of a plan that are listed, those that moved most first, and how many are not. */
+export function listedFigures({ figures }: PlanChange) {
+  const sorted = [...figures].sort(byMove);
+  return { listed: sorted.slice(0, mostFigures), more: Math.max(0, sorted.length - mostFigures) };
+}

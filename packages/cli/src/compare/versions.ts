@@ -12,6 +12,7 @@ import {
 } from '@cribwright/workspace';
 import { findCribFiles, shortPath } from '../files/crib-files.js';
 import { folderOf } from '../files/folder-of.js';
+import { readText } from '../files/read-text.js';
 import { unreadableWords } from '../files/unreadable-words.js';
 import type { Io } from '../terminal/io.js';
 import { type GitRevision, type NoRevision, pathBelow, readRevision } from './git-revision.js';
@@ -107,9 +108,6 @@ async function readDisk(io: Io, path: string): Promise<LoadedSide> {
   });
   return { ...loaded, unreadable };
 }
-
-const readText: FileSource['read'] = (uri, within) =>
-  readPlanFile(fileURLToPath(uri), within === undefined ? undefined : fileURLToPath(within));
 
 async function readGit(io: Io, { root, texts: all }: GitRevision, within: string): Promise<LoadedSide> {
   const full = (path: string): string => resolve(root, path.split('/').join(sep));

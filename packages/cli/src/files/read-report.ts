@@ -2,18 +2,13 @@ import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { term } from '@cribwright/messages';
 import { readPlanFile } from '@cribwright/server';
-import {
-  type FileSource,
-  lessonsIn,
-  libraryFolder,
-  openWorkspace,
-  type Workspace,
-} from '@cribwright/workspace';
+import { lessonsIn, libraryFolder, openWorkspace, type Workspace } from '@cribwright/workspace';
 import { fileReport } from '../report/file-report.js';
 import type { CheckReport, FileReport } from '../report/report.js';
 import type { Io } from '../terminal/io.js';
 import { findCribFiles, shortPath } from './crib-files.js';
 import { folderOf } from './folder-of.js';
+import { readText } from './read-text.js';
 import { unreadableWords } from './unreadable-words.js';
 
 /** What stands for the standard input among the paths. */
@@ -94,6 +89,3 @@ const pathOf = (uri: string, cwd: string): string =>
   uri.startsWith(libraryFolder)
     ? `library/${uri.slice(libraryFolder.length)}`
     : shortPath(cwd, fileURLToPath(uri));
-
-const readText: FileSource['read'] = (uri, within) =>
-  readPlanFile(fileURLToPath(uri), within === undefined ? undefined : fileURLToPath(within));

@@ -1,6 +1,6 @@
 import type { BoundFile, TextChange } from '@cribwright/language';
 import { list, type Message, message, term } from '@cribwright/messages';
-import type { Checked, Problem, ProblemFix } from '@cribwright/workspace/internal';
+import { type Checked, clash, type Problem, type ProblemFix } from '@cribwright/workspace/internal';
 import {
   type CancellationToken,
   type CodeAction,
@@ -124,7 +124,3 @@ export function fixAll(desk: FeatureContext, file: BoundFile, checked: Checked):
     },
   ];
 }
-
-/** Two that overlap, or put something in at one place. Deleting neighboring lines is no clash. */
-const clash = ({ span: a }: TextChange, { span: b }: TextChange): boolean =>
-  (a.start < b.end && b.start < a.end) || a.start === b.start;

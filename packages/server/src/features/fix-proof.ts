@@ -1,8 +1,13 @@
 import { elementMessage } from '@cribwright/engine';
 import type { BoundFile } from '@cribwright/language';
 import { type Message, message as messageOf, type Name, name } from '@cribwright/messages';
-import type { Checked, Problem } from '@cribwright/workspace/internal';
-import { applyChanges } from '@cribwright/workspace/internal';
+import {
+  applyChanges,
+  type Checked,
+  isUnsafe,
+  type Problem,
+  problemName,
+} from '@cribwright/workspace/internal';
 import type { CancellationToken } from 'vscode-languageserver';
 import type { FeatureContext } from '../context/feature-context.js';
 
@@ -61,10 +66,10 @@ function compared(problem: Problem, before: Checked, after: Checked): FixProof {
   const had = counts(before.problems.filter(isUnsafe));
   const has = counts(after.problems.filter(isUnsafe));
   const fresh = after.problems.filter(
-    (p) => isUnsafe(p) && (has.get(nameOf(p)) ?? 0) > (had.get(nameOf(p)) ?? 0),
+    (p) => isUnsafe(p) && (has.get(problemName(p)) ?? 0) > (had.get(problemName(p)) ?? 0),
   );
   const like = ({ problems }: Checked) =>
-    problems.filter((p) => nameOf(p) === nameOf(problem) && p.severity === problem.severity).length;
+    problems.filter((p) => problemName(p) === problemName(problem) && p.severity === problem.severity).length;
   return {
     remains: like(after) >= like(before),
     raises: distinct(fresh.map((p) => wordsOf(p, after))),
@@ -78,17 +83,9 @@ const distinct = <T>(all: readonly T[]): readonly T[] => [
 /** How often each thing is said. */
 function counts(problems: readonly Problem[]): ReadonlyMap<string, number> {
   const said = new Map<string, number>();
-  for (const p of problems) said.set(nameOf(p), (said.get(nameOf(p)) ?? 0) + 1);
+  for (const p of problems) said.set(problemName(p), (said.get(problemName(p)) ?? 0) + 1);
   return said;
 }
-
-/** A danger that nobody accepted, a check that could not run, a text that cannot be read. */
-const isUnsafe = ({ severity, finding }: Problem): boolean =>
-  finding?.couldNotRun === true || (severity === 'danger' && finding?.accepted === undefined);
-
-/** The same thing said of the same element of the same plan, wherever its line now stands. */
-const nameOf = ({ code, finding, plan, message }: Problem): string =>
-  JSON.stringify([code, plan, finding?.subject.element ?? message]);
 
 function wordsOf({ code, finding, plan }: Problem, { plans }: Checked): Message | Name {
   const home = plans.find((p) => p.plan.title === plan)?.plan;

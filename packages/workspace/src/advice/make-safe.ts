@@ -1,7 +1,9 @@
 import type { Message } from '@cribwright/messages';
 import { applyChanges } from '../edits/apply-changes.js';
-import type { Checked, Pending, Problem, ProblemFix } from '../workspace/checked.js';
+import { clash } from '../edits/clash.js';
+import type { Checked, Problem, ProblemFix } from '../workspace/checked.js';
 import type { Workspace } from '../workspace/workspace.js';
+import { isUnsafe, problemName } from './unsafe-problem.js';
 
 /** One change on the way to a safe plan. */
 export interface SafetyStep {
@@ -45,8 +47,8 @@ interface Tried {
 interface Bench {
   readonly textOf: (uri: string) => string;
   readonly put: (texts: ReadonlyMap<string, string>) => void;
-  /** What is unsafe now. `loads`: as far as it can be told without the push, which takes the longest. */
-  readonly check: (wanted: Pending) => readonly Problem[];
+  /** What is unsafe now, the push included. */
+  readonly check: () => readonly Problem[];
   readonly expectations: () => readonly Problem[];
 }
 
@@ -69,8 +71,8 @@ export function* makeSafe(workspace: Workspace, uri: string): Generator<void, Sa
         workspace.put(file, text, ++version);
       }
     },
-    check: (wanted) => {
-      for (const _step of workspace.complete(uri, wanted));
+    check: () => {
+      for (const _step of workspace.complete(uri, 'push'));
       return unsafeOf(workspace.check(uri));
     },
     expectations: () => workspace.check(uri).problems.filter(isExpectation),
@@ -85,7 +87,7 @@ export function* makeSafe(workspace: Workspace, uri: string): Generator<void, Sa
 function* search(bench: Bench): Generator<void, SafetyPlan> {
   const texts = new Map<string, string>();
   const steps: SafetyStep[] = [];
-  let left = bench.check('push');
+  let left = bench.check();
   let best: SafetyPlan = { steps: [], texts: {}, left, expectations: bench.expectations() };
   const seen = new Set<string>([stateOf(texts)]);
   for (let level = 0; left.length > 0 && steps.length < mostSteps && level <= mostLevel; ) {
@@ -95,7 +97,7 @@ function* search(bench: Bench): Generator<void, SafetyPlan> {
     for (const [file, text] of found.texts) texts.set(file, text);
     seen.add(stateOf(texts));
     const before = left.length;
-    left = bench.check('push');
+    left = bench.check();
     for (const { problem, fix } of found.taken)
       steps.push({ problem, title: fix.title, unsafe: [before, left.length] });
     level = left.length < best.left.length ? 0 : level + 1;
@@ -121,11 +123,9 @@ const stateOf = (texts: ReadonlyMap<string, string>): string => JSON.stringify([
  */
 function* better(
   bench: Bench,
-  left: readonly Problem[],
+  now: readonly Problem[],
   known: (texts: ReadonlyMap<string, string>) => boolean,
 ): Generator<void, Tried | undefined> {
-  const wanted: Pending = bench.check('loads').length > 0 ? 'loads' : 'push';
-  const now = bench.check(wanted);
   const singles = now.flatMap((problem) => problem.fixes.map((fix) => ({ problem, fix })));
   let best: Tried | undefined;
   const attempt = (taken: readonly Candidate[]): void => {
@@ -133,7 +133,7 @@ function* better(
     if (texts === undefined || known(texts)) return;
     const before = new Map([...texts.keys()].map((file) => [file, bench.textOf(file)]));
     bench.put(texts);
-    const after = bench.check(wanted);
+    const after = bench.check();
     bench.put(before);
     const mended = taken.every(({ problem }) => countOf(after, problem) < countOf(now, problem));
     if (after.length > now.length || (after.length === now.length && !mended)) return;
@@ -143,7 +143,7 @@ function* better(
     attempt([single]);
     yield;
   }
-  if (best !== undefined || left.length === 0) return best;
+  if (best !== undefined) return best;
   let pairs = 0;
   for (const [i, one] of singles.entries()) {
     for (const two of singles.slice(i + 1)) {
@@ -164,12 +164,7 @@ function changed(
   for (const { fix } of taken) {
     for (const [file, changes] of Object.entries(fix.edits)) {
       const known = edits.get(file) ?? [];
-      const clash = changes.some((a) =>
-        known.some(
-          (b) => (a.span.start < b.span.end && b.span.start < a.span.end) || a.span.start === b.span.start,
-        ),
-      );
-      if (clash) return undefined;
+      if (changes.some((a) => known.some((b) => clash(a, b)))) return undefined;
       edits.set(file, [...known, ...changes]);
     }
   }
@@ -177,22 +172,11 @@ function changed(
   return texts.some(([file, text]) => text !== textOf(file)) ? new Map(texts) : undefined;
 }
 
-/**
- * A danger that nobody accepted, a check that could not run, a text that cannot be read. Not what a plan expects of
- * itself.
- */
-const isUnsafe = (problem: Problem): boolean => !isExpectation(problem) && isDangerous(problem);
-
 const isExpectation = ({ code }: Problem): boolean => code === 'expectation-unmet';
 
-const isDangerous = ({ severity, finding }: Problem): boolean =>
-  finding?.couldNotRun === true || (severity === 'danger' && finding?.accepted === undefined);
-
-const unsafeOf = ({ problems }: Checked): readonly Problem[] => problems.filter(isUnsafe);
+/** What a plan expects of itself is no danger. */
+const unsafeOf = ({ problems }: Checked): readonly Problem[] =>
+  problems.filter((p) => isUnsafe(p) && !isExpectation(p));
 
 const countOf = (problems: readonly Problem[], one: Problem): number =>
-  problems.filter((p) => nameOf(p) === nameOf(one)).length;
-
-/** The same thing said of the same element of the same plan, wherever its line now stands. */
-const nameOf = ({ code, finding, plan, message }: Problem): string =>
-  JSON.stringify([code, plan, finding?.subject.element ?? message]);
+  problems.filter((p) => problemName(p) === problemName(one)).length;

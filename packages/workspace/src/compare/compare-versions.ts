@@ -26,7 +26,7 @@ export function compareVersions(before: Version, after: Version): Comparison {
     return {
       title: block.title ?? '',
       path,
-      units: (is ?? was)?.plan.display ?? 'us',
+      display: (is ?? was)?.plan.display ?? 'us',
       ...planChange(was, is, idsOf(old?.block)),
       replies: { before: was, after: is },
       marked: marked(findChange(blocks, old, now)),

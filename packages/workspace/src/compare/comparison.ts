@@ -58,7 +58,7 @@ export interface PlanChange {
   readonly title: string;
   readonly path: string;
   /** The units that the plan asks for now. */
-  readonly units: System;
+  readonly display: System;
   readonly before: PlanState | undefined;
   readonly after: PlanState | undefined;
   readonly findings: readonly FindingChange[];

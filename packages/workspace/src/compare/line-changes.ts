@@ -1,5 +1,6 @@
 import type { BoundBlock, BoundProperty } from '@cribwright/language';
 import { rangeOf } from '../workspace/lines.js';
+import { commonRun } from './common-run.js';
 import type { LineChange } from './comparison.js';
 import { lineMeaning, lineText } from './line-text.js';
 import type { Pair } from './match-blocks.js';
@@ -63,7 +64,7 @@ function keyed(old: readonly Line[], now: readonly Line[]): readonly LineChange[
 
 /** The longest run of lines that both have stays; what stands between is changed, in pairs as far as they go. */
 function numbered(old: readonly Line[], now: readonly Line[]): readonly LineChange[] {
-  const same = commonRun(old, now);
+  const same = commonRun(old, now, (a, b) => a.meaning === b.meaning);
   const changes: LineChange[] = [];
   let [i, j] = [0, 0];
   for (const [oldEnd, nowEnd] of [...same, [old.length, now.length] as const]) {
@@ -72,26 +73,6 @@ function numbered(old: readonly Line[], now: readonly Line[]): readonly LineChan
     [i, j] = [oldEnd + 1, nowEnd + 1];
   }
   return changes;
-}
-
-/** Longest common subsequence, as pairs of places. Steps of a plan are few. */
-function commonRun(a: readonly Line[], b: readonly Line[]): readonly (readonly [number, number])[] {
-  const best = Array.from({ length: a.length + 1 }, () => new Array<number>(b.length + 1).fill(0));
-  const at = (i: number, j: number): number => best[i]?.[j] ?? 0;
-  for (let i = a.length - 1; i >= 0; i--) {
-    for (let j = b.length - 1; j >= 0; j--) {
-      const row = best[i];
-      if (row === undefined) continue;
-      row[j] = a[i]?.meaning === b[j]?.meaning ? at(i + 1, j + 1) + 1 : Math.max(at(i + 1, j), at(i, j + 1));
-    }
-  }
-  const pairs: (readonly [number, number])[] = [];
-  for (let i = 0, j = 0; i < a.length && j < b.length; ) {
-    if (a[i]?.meaning === b[j]?.meaning) pairs.push([i++, j++]);
-    else if (at(i + 1, j) >= at(i, j + 1)) i++;
-    else j++;
-  }
-  return pairs;
 }
 
 const change = (before: Line | undefined, after: Line | undefined): LineChange => ({
