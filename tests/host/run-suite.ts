@@ -21,14 +21,17 @@ export const runSuite = async (page: Page, open: (hands: string) => Promise<stri
     return act(given as Parameters<typeof act>[0]);
   });
   const log: string[] = [];
-  const ended = new Promise<number>((end) => {
-    void page.exposeFunction('codeAutomationLog', (type: string, args: unknown[]) => {
-      log.push(`${type}: ${args.map(String).join(' ')}`);
-    });
-    void page.exposeFunction('codeAutomationExit', (code: number) => end(code));
+  let end: (code: number) => void = () => undefined;
+  const ended = new Promise<number>((resolve) => {
+    end = resolve;
   });
   page.on('pageerror', (error) => log.push(`page: ${error.message}`));
   try {
+    // The page has both before it goes anywhere: one that is still being set up when the page moves on is lost with it.
+    await page.exposeFunction('codeAutomationLog', (type: string, args: unknown[]) => {
+      log.push(`${type}: ${args.map(String).join(' ')}`);
+    });
+    await page.exposeFunction('codeAutomationExit', (code: number) => end(code));
     await page.goto(await open(hands.address));
     const code = await Promise.race([ended, late(page, log)]);
     if (tally === undefined) throw new Error(`The suite did not report.\n${log.slice(-30).join('\n')}`);
