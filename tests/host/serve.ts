@@ -1,7 +1,8 @@
-import { type ChildProcess, spawn } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { answering } from './answering.js';
 import { freePort } from './free-port.js';
 import { vscodeServer } from './vscode-server.js';
 
@@ -32,23 +33,9 @@ export const serve = async (
   const log: string[] = [];
   for (const stream of [child.stdout, child.stderr]) stream.on('data', (chunk) => log.push(String(chunk)));
   const origin = `127.0.0.1:${port}`;
-  await answering(origin, child, log);
-  return { origin, stop: () => child.kill() };
-};
-
-const answering = async (origin: string, child: ChildProcess, log: readonly string[]): Promise<void> => {
-  const deadline = Date.now() + 60_000;
-  while (Date.now() < deadline) {
-    if (child.exitCode !== null) break;
-    if (
-      await fetch(`http://${origin}/`).then(
-        (r) => r.status < 500,
-        () => false,
-      )
-    )
-      return;
-    await new Promise((again) => setTimeout(again, 200));
+  if (!(await answering(`http://${origin}/`, () => child.exitCode !== null))) {
+    child.kill();
+    throw new Error(`The VS Code server did not come up.\n${log.join('')}`);
   }
-  child.kill();
-  throw new Error(`The VS Code server did not come up.\n${log.join('')}`);
+  return { origin, stop: () => child.kill() };
 };

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { open } from '@vscode/test-web';
 import { type BrowserContext, chromium } from 'playwright-core';
+import { answering } from '../host/answering.js';
 import { chromiumFlags, chromiumPath } from '../host/chromium.js';
 import { freePort } from '../host/free-port.js';
 import { root } from '../host/vscode-server.js';
@@ -27,7 +28,13 @@ export const serveWeb = async (extension: string, suite: string | undefined, fol
     host,
     port,
   });
-  return { address: `http://${host}:${port}/`, stop: () => running.dispose() };
+  const address = `http://${host}:${port}/`;
+  // It says that it listens before it does.
+  if (!(await answering(address))) {
+    running.dispose();
+    throw new Error(`No editor answers at ${address}.`);
+  }
+  return { address, stop: () => running.dispose() };
 };
 
 const buildFolder = (): string => {
