@@ -1,4 +1,4 @@
-import { program } from './program.js';
+import { type Counted, program } from './program.js';
 import { withForces } from './program-forces.js';
 import type { Program } from './push-program.js';
 import type { Push, PushSystem } from './push-system.js';
@@ -37,10 +37,11 @@ export function heldPush(system: PushSystem, push: Push): HeldPush {
  */
 export function* heldPushes(
   cases: Iterable<{ readonly system: PushSystem; readonly push: Push }>,
+  counted: Counted = 'resisting',
 ): Generator<HeldPush> {
   let before: { readonly p: Program; readonly found: Answer } | undefined;
   for (const { system, push } of cases) {
-    const p = before === undefined ? program(system, push) : withForces(before.p, system, push);
+    const p = before === undefined ? program(system, push, counted) : withForces(before.p, system, push);
     const state = before?.found.most === undefined ? undefined : before.found.state;
     const found = solveProgram(p.lp, state);
     const held = read(system, push, p, found);

@@ -708,10 +708,15 @@ export interface MessageHoles {
   readonly 'analysis.slow-loads': NoHoles;
   readonly 'analysis.crib-height': NoHoles;
   readonly 'analysis.sound-timber': NoHoles;
-  readonly 'figure.width-of-part': { readonly part: H['name'] };
-  readonly 'figure.rating-of-part': { readonly part: H['name'] };
-  readonly 'figure.overlap-of-part-and-timber': NoHoles;
-  readonly 'figure.bearing-of-part-on-timber': NoHoles;
+  readonly 'standing.nothing-holds': { readonly vehicle: H['name'] };
+  readonly 'standing.reaches-its-rating': { readonly element: H['phrase'] };
+  readonly 'standing.moves': { readonly vehicle: H['name']; readonly limit: H['quantity'] };
+  readonly 'standing.slides': { readonly vehicle: H['name'] };
+  readonly 'standing.tips': { readonly vehicle: H['name'] };
+  readonly 'standing.when': { readonly case: H['phrase'] };
+  readonly 'standing.balance-in-space': NoHoles;
+  readonly 'standing.pushed-in-space': NoHoles;
+  readonly 'standing.coupling': { readonly vehicle: H['name'] };
   readonly 'reference.title': NoHoles;
   readonly 'reference.how-to-read': NoHoles;
   readonly 'reference.file': NoHoles;
@@ -1629,6 +1634,9 @@ export interface MessageHoles {
   readonly 'count-mismatch.listed-twice': { readonly unit: H['name']; readonly item: H['phrase']; readonly first: H['count']; readonly second: H['count'] };
   readonly 'count-mismatch.built-twice': { readonly support: H['phrase']; readonly first: H['count']; readonly second: H['count'] };
   readonly 'count-mismatch.first-here': NoHoles;
+  readonly 'coupling-missing.title': NoHoles;
+  readonly 'coupling-missing.protects': NoHoles;
+  readonly 'coupling-missing.not-held': { readonly vehicle: H['name'] };
   readonly 'crew-short.title': NoHoles;
   readonly 'crew-short.protects': NoHoles;
   readonly 'crew-short.short': { readonly needed: H['count']; readonly steps: H['list']; readonly have: H['count'] };
@@ -1787,6 +1795,15 @@ export interface MessageHoles {
   readonly 'lifting-intent.protects': NoHoles;
   readonly 'lifting-intent.lifts': { readonly vehicle: H['name']; readonly upward: H['quantity']; readonly sum: H['calculation']; readonly share: H['quantity']; readonly limit: H['quantity'] };
   readonly 'lifting-intent.follow': { readonly vehicle: H['name'] };
+  readonly 'loss-moves.title': NoHoles;
+  readonly 'loss-moves.protects': NoHoles;
+  readonly 'loss-moves.rolls': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.slides': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.falls': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.moves': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.unsolved': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.worse': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly stage: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.lost-here': NoHoles;
   readonly 'loss-of-support.title': NoHoles;
   readonly 'loss-of-support.protects': NoHoles;
   readonly 'loss-of-support.falls': { readonly loss: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
@@ -1829,17 +1846,6 @@ export interface MessageHoles {
   readonly 'part-cannot-bear.fix-part': { readonly part: H['name'] };
   readonly 'part-cannot-bear.stands-on': { readonly support: H['phrase']; readonly part: H['name']; readonly vehicle: H['name']; readonly remark?: H['name'] };
   readonly 'part-cannot-bear.part-here': { readonly part: H['name'] };
-  readonly 'part-load.title': NoHoles;
-  readonly 'part-load.protects': NoHoles;
-  readonly 'part-load.over-rating': { readonly part: H['name']; readonly vehicle: H['name']; readonly support: H['phrase']; readonly load: H['quantity']; readonly rating: H['quantity']; readonly governs: H['phrase'] };
-  readonly 'part-load.over-together': { readonly part: H['name']; readonly vehicle: H['name']; readonly supports: H['list']; readonly load: H['quantity']; readonly rating: H['quantity'] };
-  readonly 'part-load.over-at-worst': { readonly part: H['name']; readonly vehicle: H['name']; readonly supports: H['list']; readonly load: H['quantity']; readonly rating: H['quantity'] };
-  readonly 'part-load.unknown': { readonly part: H['name']; readonly vehicle: H['name']; readonly support: H['phrase']; readonly rating: H['quantity'] };
-  readonly 'part-load.narrow': { readonly crib: H['name']; readonly contact: H['count']; readonly part: H['name']; readonly vehicle: H['name']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly capacity: H['quantity']; readonly sum: H['calculation'] };
-  readonly 'part-load.vehicle-unknown': { readonly lower: H['name']; readonly upper: H['name']; readonly load: H['quantity'] };
-  readonly 'part-load.base-unknown': { readonly part: H['name']; readonly vehicle: H['name']; readonly support: H['phrase']; readonly load: H['quantity'] };
-  readonly 'part-load.rating-here': NoHoles;
-  readonly 'part-load.part-here': NoHoles;
   readonly 'policy-loosened.title': NoHoles;
   readonly 'policy-loosened.protects': NoHoles;
   readonly 'policy-loosened.with-reason': { readonly policy: H['name']; readonly limit: H['phrase']; readonly value: H['text']; readonly shipped: H['text']; readonly reason: H['name'] };
@@ -1869,6 +1875,14 @@ export interface MessageHoles {
   readonly 'slid-in-unchecked.title': NoHoles;
   readonly 'slid-in-unchecked.protects': NoHoles;
   readonly 'slid-in-unchecked.unchecked': { readonly crib: H['phrase'] };
+  readonly 'stage-moves.title': NoHoles;
+  readonly 'stage-moves.protects': NoHoles;
+  readonly 'stage-moves.rolls': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly grade: H['quantity']; readonly when?: H['message'] };
+  readonly 'stage-moves.slides': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly grade: H['quantity']; readonly when?: H['message'] };
+  readonly 'stage-moves.falls': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'stage-moves.moves': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'stage-moves.unsolved': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'stage-moves.left-out': { readonly vehicles: H['list']; readonly done: H['count']; readonly of: H['count'] };
   readonly 'stage-unsafe.title': NoHoles;
   readonly 'stage-unsafe.protects': NoHoles;
   readonly 'stage-unsafe.falls': { readonly stage: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
@@ -2038,9 +2052,20 @@ export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
   'language.dimension-clash--subtracted': ['advice'],
   'language.dimension-clash--range': ['advice'],
   'ground-bearing.too-much': ['advice'],
+  'loss-moves.rolls': ['when'],
+  'loss-moves.slides': ['when'],
+  'loss-moves.falls': ['when'],
+  'loss-moves.moves': ['when'],
+  'loss-moves.unsolved': ['when'],
+  'loss-moves.worse': ['when'],
   'part-cannot-bear.may-not-bear': ['remark'],
   'part-cannot-bear.stands-on': ['remark'],
   'push-margin.too-little': ['first'],
+  'stage-moves.rolls': ['when'],
+  'stage-moves.slides': ['when'],
+  'stage-moves.falls': ['when'],
+  'stage-moves.moves': ['when'],
+  'stage-moves.unsolved': ['when'],
   'strut-angle.too-flat': ['advice'],
   'strut-angle.too-steep': ['advice'],
   'strut-head.moves': ['remark'],

@@ -751,6 +751,100 @@ plan "Armado una vez" {
 \`\`\`
 `,
   },
+  'coupling-missing': {
+    en: `# coupling-missing: coupling without its other half
+
+## What it protects against
+
+A trailer that is not coupled rests on nothing at its kingpin.
+
+## Calculation
+
+A kingpin carries load only where the plan has the vehicle that it is coupled to. Else the front of the trailer must rest on cribs, struts or landing gear that the plan names. Where it does not, nothing holds it, and the checks for sliding, rolling, tipping and loss of supports do not run.
+
+## Sources
+
+- A coupling has two halves: common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "No tractor" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 { // coupling-missing
+    cargo "freight" 20,000 lb from 4 ft to 48 ft height 6 ft
+  }
+  chock K1 { under trailer; holds both directions }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Coupled" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft height 6 ft
+    coupled to tractor
+  }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
+  chock K1 { under trailer; holds both directions }
+}
+\`\`\`
+`,
+    es: `# coupling-missing: enganche sin su otra mitad
+
+## Contra qué protege
+
+Un remolque que no está enganchado no descansa sobre nada en su perno rey.
+
+## Cálculo
+
+Un perno rey necesita en el plan un vehículo que lo lleve, o apoyos bajo el frente del remolque. Si no hay ninguno, el frente no tiene apoyo:
+
+    lo que lleva el perno rey sin tractor = 0
+
+Entonces no se comprueba si el remolque desliza, rueda, vuelca o pierde apoyos, y la regla lo dice.
+
+## Fuentes
+
+- Un enganche necesita su otra mitad: práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "No tractor" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 { // coupling-missing
+    cargo "freight" 20,000 lb from 4 ft to 48 ft height 6 ft
+  }
+  chock K1 { under trailer; holds both directions }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Coupled" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft height 6 ft
+    coupled to tractor
+  }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
+  chock K1 { under trailer; holds both directions }
+}
+\`\`\`
+`,
+  },
   'crew-short': {
     en: `# crew-short: not enough personnel
 
@@ -3471,6 +3565,136 @@ plan "Apretado" {
 \`\`\`
 `,
   },
+  'loss-moves': {
+    en: `# loss-moves: moves if a support gives way
+
+## What it protects against
+
+When a tire, a vehicle beneath or the ground under a strut gives way, thrust, straps and friction must still be in balance.
+
+## Calculation
+
+Each support that was there before the crew, and the ground under each strut base, is taken away in turn. A strap that is tied to a lost base goes with it. Then all forces and moments must balance again:
+
+    at a strut base   load × cos(angle) ≤ strap + friction × load × sin(angle)
+
+What carries nothing is not missed. A closed coupling is taken away too; it seldom lets go, so that is a warning. Of a half-built stage, a loss is reported where the stage before it held the same loss: tried all lightest, all heaviest, and at each end of the ranges where what is lost carries more than in those tried before.
+
+Where vertical forces alone already show that nothing holds the vehicle, loss-of-support says so.
+
+## Sources
+
+- Thrust at a strut base, and supports that go together: common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "A strap that ends at the other base" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle truck : StraightTruck { // loss-moves
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+    no tire at  axle 2, driver side
+  }
+  chock K1 { under truck axle 1; holds both directions }
+  strut S1 : Strut4to8ft {
+    head  truck rail near 22 ft, driver side
+    base  3 ft out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  truck rail near 22 ft, passenger side
+    base  3 ft out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap4in { from S1 base to S2 base }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "On all of its wheels" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle truck : StraightTruck {
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+  }
+  chock K1 { under truck; holds both directions }
+}
+\`\`\`
+`,
+    es: `# loss-moves: se mueve si un apoyo cede
+
+## Contra qué protege
+
+Cuando cede un neumático, un vehículo de debajo o el suelo bajo un puntal, el empuje, las cintas y el rozamiento deben seguir en equilibrio.
+
+## Cálculo
+
+Se quita, uno por uno, cada apoyo que estaba antes de la dotación y el suelo bajo cada base de puntal. Una cinta atada a una base perdida se va con ella. Después, todas las fuerzas y todos los momentos deben volver a estar en equilibrio:
+
+    en la base de un puntal   carga × cos(ángulo) ≤ cinta + rozamiento × carga × sin(ángulo)
+
+Lo que no lleva nada no hace falta. También se quita un enganche cerrado; rara vez se abre, y por eso es una advertencia. En una etapa a medio montar se avisa de una pérdida si la etapa anterior la aguantaba: se prueba con todo en su menor peso, con todo en su mayor peso, y en cada extremo de los intervalos donde lo que se pierde lleva más que en los ya probados.
+
+Si las fuerzas verticales solas ya muestran que nada sujeta el vehículo, lo señala la regla loss-of-support.
+
+## Fuentes
+
+- Empuje en la base de un puntal, y apoyos que se van juntos: práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "A strap that ends at the other base" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle truck : StraightTruck { // loss-moves
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+    no tire at  axle 2, driver side
+  }
+  chock K1 { under truck axle 1; holds both directions }
+  strut S1 : Strut4to8ft {
+    head  truck rail near 22 ft, driver side
+    base  3 ft out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  truck rail near 22 ft, passenger side
+    base  3 ft out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap4in { from S1 base to S2 base }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "On all of its wheels" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle truck : StraightTruck {
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+  }
+  chock K1 { under truck; holds both directions }
+}
+\`\`\`
+`,
+  },
   'loss-of-support': {
     en: `# loss-of-support: vehicle not held if a support fails
 
@@ -4647,6 +4871,8 @@ Two limits of the method:
 
 A strut without a strap whose base slides adds nothing until its base is strapped.
 
+Each vehicle is pushed, in any order of the text. The linear program gives the most that any balance of forces allows. The model in space pushes slowly and counts friction only for the load that is there: a snug crib that carries nothing adds none. The smaller of the two is shown. Of a capacity the share counts that the policy lets be used. Brakes are not counted. A kingpin with no tractor in the plan holds nothing.
+
 ## Sources
 
 - 10 % of the vertical load, sideways: FEMA Rescue Specialist course, Module 1A.
@@ -4692,7 +4918,10 @@ plan "Chocked, and low" {
   ground { surface asphalt; grade 0 % toward rear }
   vehicle trailer : VanTrailer53 {
     cargo "steel plate" 20,000 lb from 4 ft to 48 ft height 5 ft
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
+  chock K9 { under tractor; holds both directions }
   chock K1 { under trailer; holds both directions }
 }
 \`\`\`
@@ -4996,6 +5225,128 @@ plan "Se revisa el lado lejano" {
   steps {
     1 build A
     2 check A
+  }
+}
+\`\`\`
+`,
+  },
+  'stage-moves': {
+    en: `# stage-moves: rolls, slides or tips at a stage
+
+## What it protects against
+
+A vehicle may roll, slide or tip while supports and chocks are put in or taken out.
+
+## Calculation
+
+Each step that puts something in or takes something out makes a stage. At each stage all forces and moments on every vehicle, every crib and every strut base must balance, with friction no greater than the load that is there allows:
+
+    pull downhill = weight × sin(grade)
+    what holds    = friction × load on the wheels that cannot roll, plus cribs, struts and straps that carry load
+
+A wheel rolls unless a chock stops it that way, or the plan states that the brakes are set. An axle in the front third of a vehicle has no parking brake. A new support starts at zero load, or at its preload. A vehicle that is stated as pitched stands on ground that slopes as much.
+
+The ranges are tried all lightest, all heaviest, and at each end of each vehicle with the others at their heaviest. Bodies are rigid. The forces are exact where statics decides them; how cribs share load follows their stiffness, which is known roughly. What is lost at a stage is checked by loss-moves.
+
+## Sources
+
+- The incline: OpenStax University Physics, volume 1, section 6.2.
+- Brakes by axle, and each stage as a system of its own: common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Chocks taken out on a grade" {
+  ground { surface asphalt; grade 8 % toward rear }
+  vehicle truck : StraightTruck {
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+  }
+  chock K1 { under truck; holds both directions }
+  steps {
+    1 chock truck
+    2 remove K1 // stage-moves
+    3 chock K1
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Chocks left in" {
+  ground { surface asphalt; grade 8 % toward rear }
+  vehicle truck : StraightTruck {
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+  }
+  chock K1 { under truck; holds both directions }
+  steps {
+    1 chock K1
+  }
+}
+\`\`\`
+`,
+    es: `# stage-moves: rueda, desliza o vuelca en una etapa
+
+## Contra qué protege
+
+Un vehículo puede rodar, deslizar o volcar mientras se ponen o se quitan apoyos y calzas.
+
+## Cálculo
+
+Cada paso que pone o quita algo hace una etapa. En cada etapa deben estar en equilibrio todas las fuerzas y todos los momentos sobre cada vehículo, cada crib y cada base de puntal, con un rozamiento no mayor que el que permite la carga que hay:
+
+    tiro cuesta abajo = peso × sin(pendiente)
+    lo que aguanta    = rozamiento × carga en las ruedas que no pueden rodar, más cribs, puntales y cintas que llevan carga
+
+Una rueda gira si ninguna calza la detiene hacia ese lado y el plan no dice que los frenos están puestos. Un eje en el tercio delantero de un vehículo no tiene freno de estacionamiento. Un apoyo nuevo empieza sin carga, o con su precarga. Un vehículo que se indica inclinado está sobre un terreno con esa misma pendiente.
+
+Los intervalos se prueban con todo en su menor peso, con todo en su mayor peso, y en cada extremo de cada vehículo con los demás en su mayor peso. Los cuerpos son rígidos. Las fuerzas son exactas donde las decide la estática; el reparto entre cribs sigue su rigidez, que se conoce solo de forma aproximada. Lo que se pierde en una etapa lo comprueba loss-moves.
+
+## Fuentes
+
+- El plano inclinado: _OpenStax University Physics_, volumen 1, sección 6.2.
+- Frenos por eje, y cada etapa como un sistema aparte: práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Chocks taken out on a grade" {
+  ground { surface asphalt; grade 8 % toward rear }
+  vehicle truck : StraightTruck {
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+  }
+  chock K1 { under truck; holds both directions }
+  steps {
+    1 chock truck
+    2 remove K1 // stage-moves
+    3 chock K1
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Chocks left in" {
+  ground { surface asphalt; grade 8 % toward rear }
+  vehicle truck : StraightTruck {
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+  }
+  chock K1 { under truck; holds both directions }
+  steps {
+    1 chock K1
   }
 }
 \`\`\`
@@ -6597,7 +6948,7 @@ Moments about the line over which it would tip, with a push at the height of the
 
 The distance is to the nearest line between the places that hold the vehicle up. On a grade it is measured from where the weight acts, height × grade downhill of the center of gravity. The height is the high end of its range. The worst combination of the ends of all ranges counts.
 
-The policy sets the push that the vehicle must hold. This check is for vehicles without struts. For vehicles with struts, the rule push-margin checks the push from all sides.
+The policy sets the push that the vehicle must hold. This check is for vehicles without struts and ties. For vehicles with them, the rule push-margin checks the push from all sides.
 
 ## Sources
 
@@ -6655,7 +7006,7 @@ Momentos respecto a la línea sobre la que volcaría, con un empuje a la altura 
 
 La distancia es a la línea más cercana entre los lugares que sostienen el vehículo. En una pendiente se mide desde donde actúa el peso, altura × pendiente cuesta abajo del centro de gravedad. La altura es el extremo alto de su intervalo. Cuenta la peor combinación de los extremos de todos los intervalos.
 
-La norma fija el empuje que el vehículo debe aguantar. Esta comprobación es para vehículos sin puntales. Para vehículos con puntales, la regla push-margin comprueba el empuje desde todos los lados.
+La norma fija el empuje que el vehículo debe aguantar. Esta comprobación es para vehículos sin puntales ni ataduras. Para los que los tienen, la regla push-margin comprueba el empuje desde todos los lados.
 
 ## Fuentes
 

@@ -1,0 +1,28 @@
+import { isUnheldNose, nameOf } from '@cribwright/engine/internal';
+import { message, name, term } from '@cribwright/messages';
+import { practice, type Rule } from '../definition/rule.js';
+
+export const rule: Rule = {
+  id: 'coupling-missing',
+  title: term('coupling-missing.title'),
+  family: 'whole system',
+  severity: 'danger',
+  protects: term('coupling-missing.protects'),
+  sources: [practice],
+  compares: ['vehicles that carry the kingpin', 'supports under the front'],
+  // Heavy: it runs with the pushes.
+  check: (w) =>
+    w.options.push === true
+      ? w
+          .standing()
+          .groups.filter(isUnheldNose)
+          .flatMap(({ loose }) =>
+            loose.map((vehicle) => ({
+              subject: { element: vehicle },
+              at: { element: vehicle },
+              message: message('coupling-missing.not-held', { vehicle: name(nameOf(w, vehicle)) }),
+              couldNotRun: true,
+            })),
+          )
+      : [],
+};
