@@ -63,9 +63,9 @@ function* runGroup(
   const each = size * (stages.length + losses.length);
   const most = Math.max(2, Math.floor(effort / each));
   const done: Finished[] = [];
-  // Lightest and heaviest, and then of each loss where what is lost carries more.
-  for (const [i, corner] of corners.slice(0, most).entries())
-    done.push(yield* runCorner(w, group, corner, records, i < 2));
+  // Losses of half-built stages: all at the heaviest, and then where what is lost carries more.
+  for (const corner of corners.slice(0, most))
+    done.push(yield* runCorner(w, group, corner, records, corner === corners[1]));
   if (corners.length > most) leftOut.push({ vehicles, done: most, of: corners.length });
   const pushes: VehiclePush[] = [];
   if (w.options.push === true)

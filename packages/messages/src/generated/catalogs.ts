@@ -717,6 +717,10 @@ export interface MessageHoles {
   readonly 'standing.balance-in-space': NoHoles;
   readonly 'standing.pushed-in-space': NoHoles;
   readonly 'standing.coupling': { readonly vehicle: H['name'] };
+  readonly 'figure.width-of-part': { readonly part: H['name'] };
+  readonly 'figure.rating-of-part': { readonly part: H['name'] };
+  readonly 'figure.overlap-of-part-and-timber': NoHoles;
+  readonly 'figure.bearing-of-part-on-timber': NoHoles;
   readonly 'reference.title': NoHoles;
   readonly 'reference.how-to-read': NoHoles;
   readonly 'reference.file': NoHoles;
@@ -1846,6 +1850,17 @@ export interface MessageHoles {
   readonly 'part-cannot-bear.fix-part': { readonly part: H['name'] };
   readonly 'part-cannot-bear.stands-on': { readonly support: H['phrase']; readonly part: H['name']; readonly vehicle: H['name']; readonly remark?: H['name'] };
   readonly 'part-cannot-bear.part-here': { readonly part: H['name'] };
+  readonly 'part-load.title': NoHoles;
+  readonly 'part-load.protects': NoHoles;
+  readonly 'part-load.over-rating': { readonly part: H['name']; readonly vehicle: H['name']; readonly support: H['phrase']; readonly load: H['quantity']; readonly rating: H['quantity']; readonly governs: H['phrase'] };
+  readonly 'part-load.over-together': { readonly part: H['name']; readonly vehicle: H['name']; readonly supports: H['list']; readonly load: H['quantity']; readonly rating: H['quantity'] };
+  readonly 'part-load.over-at-worst': { readonly part: H['name']; readonly vehicle: H['name']; readonly supports: H['list']; readonly load: H['quantity']; readonly rating: H['quantity'] };
+  readonly 'part-load.unknown': { readonly part: H['name']; readonly vehicle: H['name']; readonly support: H['phrase']; readonly rating: H['quantity'] };
+  readonly 'part-load.narrow': { readonly crib: H['name']; readonly contact: H['count']; readonly part: H['name']; readonly vehicle: H['name']; readonly load: H['quantity']; readonly governs: H['phrase']; readonly capacity: H['quantity']; readonly sum: H['calculation'] };
+  readonly 'part-load.vehicle-unknown': { readonly lower: H['name']; readonly upper: H['name']; readonly load: H['quantity'] };
+  readonly 'part-load.base-unknown': { readonly part: H['name']; readonly vehicle: H['name']; readonly support: H['phrase']; readonly load: H['quantity'] };
+  readonly 'part-load.rating-here': NoHoles;
+  readonly 'part-load.part-here': NoHoles;
   readonly 'policy-loosened.title': NoHoles;
   readonly 'policy-loosened.protects': NoHoles;
   readonly 'policy-loosened.with-reason': { readonly policy: H['name']; readonly limit: H['phrase']; readonly value: H['text']; readonly shipped: H['text']; readonly reason: H['name'] };
