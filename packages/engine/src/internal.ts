@@ -48,6 +48,7 @@ export { nearPairs } from './space/near-pairs.js';
 export { overlap } from './space/polygon.js';
 export { lengthInside } from './space/through-box.js';
 export { whenWords } from './standing/case-words.js';
+export { unheldNoses } from './standing/loose-coupling.js';
 export type { StandingCase, StandingFailure, StandingGroup, StandingStage } from './standing/standing.js';
 export { isUnheldNose } from './standing/unheld-nose.js';
 export { whatMoved } from './standing/what-moved.js';

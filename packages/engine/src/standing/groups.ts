@@ -3,8 +3,9 @@ import { components } from '../loss/components.js';
 import { originalSupports } from '../supports/original-supports.js';
 import { placedSupports } from '../supports/placed-supports.js';
 import type { PlanBody } from '../supports/plan-bodies.js';
-import { bodyOfPart, type SupportPoint } from '../supports/support-points.js';
+import { bodyOfPart } from '../supports/support-points.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
+import { isLooseCoupling } from './loose-coupling.js';
 import type { Group } from './standing-scene.js';
 
 /** What gives way more softly than this, N/m, holds nothing up. */
@@ -37,13 +38,6 @@ export function standingGroups(w: SupportWorkings, bodies: readonly PlanBody[]):
     };
   });
 }
-
-/** A part that is carried this high, m, sits on another vehicle: a kingpin. Landing gear is carried at its foot. */
-const coupledAbove = 0.75;
-
-/** A kingpin with nothing under it: no vehicle of the plan carries it. */
-export const isLooseCoupling = (p: SupportPoint): boolean =>
-  p.kind === 'part' && p.lower === 'ground' && p.at.z > coupledAbove;
 
 /** The body that an end of a tie is on. `undefined` for the ground and for a strut's foot. */
 export function bodyAt(anchor: Anchor, w: SupportWorkings): string | undefined {

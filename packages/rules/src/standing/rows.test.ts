@@ -3,6 +3,7 @@ import { english } from '@cribwright/messages/testing';
 import type { Plan, Vehicle } from '@cribwright/model';
 import {
   chock,
+  crib,
   foot,
   inch,
   lb,
@@ -318,5 +319,69 @@ describe('a vehicle that pitches with its wheels down', () => {
     // W sin a against mu W cos a: it slides where mu is below tan 0.1 = 0.1003.
     expect(found(plan(0.11), 'stage-moves')).toEqual([]);
     expect(found(plan(0.09), 'stage-moves')[0]).toMatch(/slides/);
+  });
+});
+
+describe('a tool that pulls sideways', () => {
+  // Three supports, so that statics decides: one front tire, and a crib under each rail behind. 20,000 lb, center half
+  // way between axle and cribs, and as far to the side as gives both cribs the same: 10,000 lb on the tire, 5,000 lb on
+  // each crib.
+  const center = 1.5 * foot;
+  const front: Vehicle = {
+    ...straightTruck,
+    cargo: [],
+    statedWeight: { low: 20_000 * lb, high: 20_000 * lb },
+    statedCenter: {
+      x: { low: 14 * foot, high: 14 * foot },
+      y: { low: center, high: center },
+      z: { low: 4 * foot, high: 4 * foot },
+    },
+    axles: straightTruck.axles.map((a) => ({
+      ...a,
+      missing: a.name === 'axle 1' ? (['driver'] as const) : (['driver', 'passenger'] as const),
+    })),
+  };
+  const under = (name: string, y: number) =>
+    crib(name, 24 * foot, y, {
+      captures: [{ vehicle: front.id, part: 'rail', contacts: 'outer', ref: { element: `crib/${name}` } }],
+    });
+  const planWith = (pull: number, toward: -1 | 1): Plan =>
+    planOf({
+      vehicles: [front],
+      cribs: [under('A', -42.75 * inch), under('B', 42.75 * inch)],
+      chocks: [chock('K1', 'truck', { axle: 'axle 1' })],
+      toolLoads: [
+        {
+          id: 'load/winch',
+          name: 'winch',
+          on: front.id,
+          at: { x: 14 * foot, y: 0, z: 9 * foot },
+          force: { low: 0, high: pull },
+          direction: { x: 0, y: toward, z: 0 },
+          ref: { element: 'load/winch' },
+        },
+      ],
+    });
+  const worst = (plan: Plan, id: string): number => {
+    const w = workingsOf(plan, { push: true });
+    return (w.standing().groups[0]?.stages.at(-1)?.asBuilt.loads.get(id)?.most ?? Number.NaN) / lb;
+  };
+
+  it.each([
+    ['A', -1],
+    ['B', 1],
+  ] as const)('reaches crib %s, on the side it pulls to, as moments about the ground say', (name, toward) => {
+    const pull = 1500;
+    const plan = planWith(pull * lb, toward);
+    const w = workingsOf(plan, { push: true });
+    const heads = w.standing().groups[0]?.group.points.filter((p) => p.element === `crib/${name}`) ?? [];
+    const [least, most] = [Math.min, Math.max].map((of) => of(...heads.map((p) => Math.abs(p.at.y) / foot)));
+    if (least === undefined || most === undefined || !(least > 0)) throw new Error('no contacts');
+    // Friction takes the pull at the ground, or all of it on top of the cribs, 40 in up.
+    const high = 5000 + (pull * 9) / (2 * least);
+    const low = 5000 + (pull * (9 - 40 / 12)) / (2 * most);
+    expect(worst(plan, `crib/${name}`)).toBeGreaterThan(low);
+    expect(worst(plan, `crib/${name}`)).toBeLessThan(high + 200);
+    expect(worst(planWith(0, toward), `crib/${name}`)).toBeLessThan(5600);
   });
 });

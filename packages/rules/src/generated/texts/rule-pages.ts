@@ -800,29 +800,25 @@ plan "Coupled" {
 
 ## Contra qué protege
 
-Un remolque que no está enganchado no descansa sobre nada en su perno rey.
+Un remolque que no está enganchado no descansa sobre nada en su kingpin.
 
 ## Cálculo
 
-Un perno rey necesita en el plan un vehículo que lo lleve, o apoyos bajo el frente del remolque. Si no hay ninguno, el frente no tiene apoyo:
-
-    lo que lleva el perno rey sin tractor = 0
-
-Entonces no se comprueba si el remolque desliza, rueda, vuelca o pierde apoyos, y la regla lo dice.
+Un kingpin lleva carga solo si el plan tiene el vehículo al que está enganchado. Si no, el frente del remolque debe descansar sobre cribs, puntales o patas de apoyo que el plan nombre. Si no descansa sobre ellos, nada lo sostiene, y no se hacen las comprobaciones de resbalar, rodar, volcar y perder apoyos.
 
 ## Fuentes
 
-- Un enganche necesita su otra mitad: práctica común, sin fuente.
+- Un enganche tiene dos mitades: práctica común, sin fuente.
 
 ## Inseguro
 
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "No tractor" {
+plan "Sin tractor" {
   ground { surface asphalt; grade 0 % toward rear }
   vehicle trailer : VanTrailer53 { // coupling-missing
-    cargo "freight" 20,000 lb from 4 ft to 48 ft height 6 ft
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft height 6 ft
   }
   chock K1 { under trailer; holds both directions }
 }
@@ -833,10 +829,10 @@ plan "No tractor" {
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Coupled" {
+plan "Enganchado" {
   ground { surface asphalt; grade 0 % toward rear }
   vehicle trailer : VanTrailer53 {
-    cargo "freight" 20,000 lb from 4 ft to 48 ft height 6 ft
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft height 6 ft
     coupled to tractor
   }
   vehicle tractor : DayCabTractor { at -16 ft, center }
@@ -1876,7 +1872,9 @@ use "library/vehicles.crib"
 plan "A light trailer on the same crib" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 4,000 lb from 4 ft to 48 ft
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2
@@ -1947,7 +1945,9 @@ use "library/vehicles.crib"
 plan "Un remolque ligero en el mismo crib" {
   vehicle trailer : VanTrailer53 {
     cargo "mercancía" 4,000 lb from 4 ft to 48 ft
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2
@@ -3634,21 +3634,19 @@ plan "On all of its wheels" {
 
 ## Contra qué protege
 
-Cuando cede un neumático, un vehículo de debajo o el suelo bajo un puntal, el empuje, las cintas y el rozamiento deben seguir en equilibrio.
+Cuando cede un neumático, un vehículo de abajo o el suelo bajo un puntal, el empuje, las correas y el rozamiento deben seguir en equilibrio.
 
 ## Cálculo
 
-Se quita, uno por uno, cada apoyo que estaba antes de la dotación y el suelo bajo cada base de puntal. Una cinta atada a una base perdida se va con ella. Después, todas las fuerzas y todos los momentos deben volver a estar en equilibrio:
+Se quita, uno por uno, cada apoyo que estaba antes de llegar el equipo, y el suelo bajo cada base de puntal. Una correa amarrada a una base perdida se va con ella. Después todas las fuerzas y momentos se deben equilibrar otra vez:
 
-    en la base de un puntal   carga × cos(ángulo) ≤ cinta + rozamiento × carga × sin(ángulo)
+    en una base de puntal   carga × cos(ángulo) ≤ correa + rozamiento × carga × sin(ángulo)
 
-Lo que no lleva nada no hace falta. También se quita un enganche cerrado; rara vez se abre, y por eso es una advertencia. En una etapa a medio montar se avisa de una pérdida si la etapa anterior la aguantaba: se prueba con todo en su menor peso, con todo en su mayor peso, y en cada extremo de los intervalos donde lo que se pierde lleva más que en los ya probados.
-
-Si las fuerzas verticales solas ya muestran que nada sujeta el vehículo, lo señala la regla loss-of-support.
+Lo que no lleva nada no hace falta. Si las fuerzas verticales solas ya muestran que nada sostiene el vehículo, lo señala loss-of-support.
 
 ## Fuentes
 
-- Empuje en la base de un puntal, y apoyos que se van juntos: práctica común, sin fuente.
+- Empuje en una base de puntal, y apoyos que se pierden juntos: práctica común, sin fuente.
 
 ## Inseguro
 
@@ -3657,10 +3655,10 @@ use "library/vehicles.crib"
 use "library/gear.crib"
 use "library/ties.crib"
 
-plan "A strap that ends at the other base" {
+plan "Una correa que termina en la otra base" {
   ground { surface asphalt; grade 0 % toward rear }
   vehicle truck : StraightTruck { // loss-moves
-    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    cargo   "mercancía" 8,000 lb from 10 ft to 28 ft height 6 ft
     brakes  released
     no tire at  axle 2, driver side
   }
@@ -3684,10 +3682,10 @@ plan "A strap that ends at the other base" {
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "On all of its wheels" {
+plan "Sobre todas sus ruedas" {
   ground { surface asphalt; grade 0 % toward rear }
   vehicle truck : StraightTruck {
-    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    cargo   "mercancía" 8,000 lb from 10 ft to 28 ft height 6 ft
     brakes  released
   }
   chock K1 { under truck; holds both directions }
@@ -4485,11 +4483,13 @@ use "library/vehicles.crib"
 
 plan "A rail that carries it" {
   vehicle trailer : VanTrailer53 {
-    cargo "freight" 20,000 lb from 4 ft to 48 ft
+    cargo "freight" 4,000 lb from 28 ft to 48 ft
     rails rail {
       rating 25,000 lb
     }
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2
@@ -4497,6 +4497,15 @@ plan "A rail that carries it" {
     courses   11
     wedges    4 pairs
     at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  crib B {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, passenger side 3 ft 6.75 in
     captures  rail, joists
   }
 }
@@ -4581,11 +4590,13 @@ use "library/vehicles.crib"
 
 plan "Un larguero que lo lleva" {
   vehicle trailer : VanTrailer53 {
-    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+    cargo "mercancía" 4,000 lb from 28 ft to 48 ft
     rails rail {
       rating 25,000 lb
     }
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2
@@ -4593,6 +4604,15 @@ plan "Un larguero que lo lleva" {
     courses   11
     wedges    4 pairs
     at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  crib B {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, passenger side 3 ft 6.75 in
     captures  rail, joists
   }
 }
@@ -4955,6 +4975,8 @@ Dos límites del método:
 
 Un puntal sin correa cuya base resbala no añade nada hasta que se amarre su base.
 
+Se empuja cada vehículo, en cualquier orden del texto. El programa lineal da lo más que permite cualquier equilibrio de fuerzas. El modelo en el espacio empuja despacio y cuenta el rozamiento solo de la carga presente: un crib apretado que no lleva nada no añade rozamiento. Se muestra el menor de los dos. De una capacidad cuenta la parte que la norma deja usar. Los frenos no se cuentan. Un kingpin sin tractor en el plan no sostiene nada.
+
 ## Fuentes
 
 - 10 % de la carga vertical, de lado: _FEMA Rescue Specialist course_, módulo 1A.
@@ -5000,7 +5022,10 @@ plan "Calzado, y bajo" {
   ground { surface asphalt; grade 0 % toward rear }
   vehicle trailer : VanTrailer53 {
     cargo "placa de acero" 20,000 lb from 4 ft to 48 ft height 5 ft
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
+  chock K9 { under tractor; holds both directions }
   chock K1 { under trailer; holds both directions }
 }
 \`\`\`
@@ -5291,22 +5316,22 @@ plan "Chocks left in" {
 }
 \`\`\`
 `,
-    es: `# stage-moves: rueda, desliza o vuelca en una etapa
+    es: `# stage-moves: rueda, resbala o vuelca en una etapa
 
 ## Contra qué protege
 
-Un vehículo puede rodar, deslizar o volcar mientras se ponen o se quitan apoyos y calzas.
+Un vehículo puede rodar, resbalar o volcar mientras se ponen o se quitan apoyos y calzas.
 
 ## Cálculo
 
-Cada paso que pone o quita algo hace una etapa. En cada etapa deben estar en equilibrio todas las fuerzas y todos los momentos sobre cada vehículo, cada crib y cada base de puntal, con un rozamiento no mayor que el que permite la carga que hay:
+Cada paso que pone o quita algo forma una etapa. En cada etapa se deben equilibrar todas las fuerzas y momentos sobre cada vehículo, cada crib y cada base de puntal, con un rozamiento no mayor que el que permite la carga presente:
 
     tiro cuesta abajo = peso × sin(pendiente)
-    lo que aguanta    = rozamiento × carga en las ruedas que no pueden rodar, más cribs, puntales y cintas que llevan carga
+    lo que aguanta    = rozamiento × carga en las ruedas que no pueden rodar, más los cribs, puntales y correas que llevan carga
 
-Una rueda gira si ninguna calza la detiene hacia ese lado y el plan no dice que los frenos están puestos. Un eje en el tercio delantero de un vehículo no tiene freno de estacionamiento. Un apoyo nuevo empieza sin carga, o con su precarga. Un vehículo que se indica inclinado está sobre un terreno con esa misma pendiente.
+Una rueda rueda si ninguna calza la detiene en ese sentido, a no ser que el plan indique que los frenos están puestos. Un eje en el tercio delantero de un vehículo no tiene freno de estacionamiento. Un apoyo nuevo empieza sin carga, o con su precarga. Un vehículo que se indica inclinado hacia adelante o hacia atrás está sobre un suelo con esa misma pendiente.
 
-Los intervalos se prueban con todo en su menor peso, con todo en su mayor peso, y en cada extremo de cada vehículo con los demás en su mayor peso. Los cuerpos son rígidos. Las fuerzas son exactas donde las decide la estática; el reparto entre cribs sigue su rigidez, que se conoce solo de forma aproximada. Lo que se pierde en una etapa lo comprueba loss-moves.
+Los intervalos se prueban todos en su menor peso, todos en su mayor peso, y en cada extremo de cada vehículo con los demás en su mayor peso. Los cuerpos son rígidos. Las fuerzas son exactas donde la estática las decide; cómo se reparten la carga los cribs depende de su rigidez, que se conoce solo de forma aproximada. Lo que se pierde en una etapa que no es la última se comprueba solo con fuerzas verticales (stage-unsafe).
 
 ## Fuentes
 
@@ -5318,10 +5343,10 @@ Los intervalos se prueban con todo en su menor peso, con todo en su mayor peso, 
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Chocks taken out on a grade" {
+plan "Calzas quitadas en una pendiente" {
   ground { surface asphalt; grade 8 % toward rear }
   vehicle truck : StraightTruck {
-    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    cargo   "mercancía" 8,000 lb from 10 ft to 28 ft height 6 ft
     brakes  released
   }
   chock K1 { under truck; holds both directions }
@@ -5338,10 +5363,10 @@ plan "Chocks taken out on a grade" {
 \`\`\`crib
 use "library/vehicles.crib"
 
-plan "Chocks left in" {
+plan "Calzas que se quedan" {
   ground { surface asphalt; grade 8 % toward rear }
   vehicle truck : StraightTruck {
-    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    cargo   "mercancía" 8,000 lb from 10 ft to 28 ft height 6 ft
     brakes  released
   }
   chock K1 { under truck; holds both directions }
@@ -6021,8 +6046,10 @@ use "library/ties.crib"
 
 plan "Rated struts" {
   vehicle trailer : VanTrailer53 {
-    cargo "freight" 20,000 lb from 4 ft to 48 ft
+    cargo "freight" 4,000 lb from 4 ft to 48 ft
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
   strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
     base  3 ft 4 in out
@@ -6089,8 +6116,10 @@ use "library/ties.crib"
 
 plan "Puntales con valor nominal" {
   vehicle trailer : VanTrailer53 {
-    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+    cargo "mercancía" 4,000 lb from 4 ft to 48 ft
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
   strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
     base  3 ft 4 in out
@@ -6710,8 +6739,10 @@ use "library/ties.crib"
 
 plan "A chain" {
   vehicle trailer : VanTrailer53 {
-    cargo "freight" 20,000 lb from 4 ft to 48 ft
+    cargo "freight" 4,000 lb from 4 ft to 48 ft
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
   strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
     base  3 ft 4 in out
@@ -6783,8 +6814,10 @@ use "library/ties.crib"
 
 plan "Una cadena" {
   vehicle trailer : VanTrailer53 {
-    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+    cargo "mercancía" 4,000 lb from 4 ft to 48 ft
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
   strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
     base  3 ft 4 in out
