@@ -18,3 +18,6 @@ balance-in-space = from the balance of all forces and moments in space, with fri
 pushed-in-space = greatest push that it held when pushed slowly, with the friction of the load that is there
 # $vehicle (name)
 coupling = coupling to { $vehicle } opens
+
+# $factor (quantity)
+sudden = sudden loss factor { $factor }

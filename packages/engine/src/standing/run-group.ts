@@ -66,6 +66,7 @@ export function* runCorner(
   everyLoss: boolean,
 ): Generator<void, Finished> {
   const useLimit = limitValue(w.plan.policy, 'use limit')?.low ?? 1;
+  const factor = Math.max(1, limitValue(w.plan.policy, 'sudden loss factor')?.high ?? 1);
   const tools = w.plan.toolLoads.some((l) => group.bodies.some((b) => b.id === l.on));
   let built: Built | undefined;
   let there: readonly string[] = [];
@@ -94,7 +95,7 @@ export function* runCorner(
     const stood: Stood | undefined =
       built.outcome.kind === 'rests' ? { standing, scene, rest: built.outcome } : undefined;
     const every = s === last || everyLoss;
-    if (stood !== undefined) yield* losses(record, stood, earlier, { corner, tools: false }, every);
+    if (stood !== undefined) yield* losses(record, stood, earlier, { corner, tools: false }, every, factor);
     earlier = stood;
     if (s !== last || !tools || built.state === undefined) continue;
     const working = withPreloads(sceneOf(w, group, { ...choice, tools: true }).scene, built.preloads);
@@ -107,6 +108,7 @@ export function* runCorner(
         undefined,
         { corner, tools: true },
         true,
+        factor,
       );
   }
   return { corner, preloads: built?.preloads ?? new Map(), state: built?.state };
@@ -128,13 +130,14 @@ function* losses(
   earlier: Stood | undefined,
   of: CaseOf,
   every: boolean,
+  factor: number,
 ): Generator<void, void> {
   const { scene, rest } = stood;
-  const pressed = carrying(rest.forces);
+  const before = carried(scene, rest.forces);
   for (const lost of record.losses) {
     const from = lost.loss === undefined ? rest.state : without(stood, lost.loss);
     const carried = takenBetween(scene, rest.state, from).reduce(
-      (sum, id) => sum + (pressed.get(id) ?? 0),
+      (sum, id) => sum + (before.loads.get(id) ?? 0),
       0,
     );
     // What carries nothing is not missed.
@@ -142,7 +145,7 @@ function* losses(
     if (!every && carried <= lost.carried * (1 + hardlyMore)) continue;
     lost.carried = Math.max(lost.carried, carried);
     const outcome = yield* settle(scene, from);
-    yield* take(lost, scene, from, outcome, of);
+    yield* take(lost, scene, from, outcome, of, { factor, before });
     if (outcome.kind === 'rests' || lost.worse !== undefined || earlier === undefined) continue;
     if (lost.loss === undefined) continue;
     const then = yield* settle(earlier.scene, without(earlier, lost.loss));
@@ -152,13 +155,6 @@ function* losses(
 
 const without = ({ standing, scene, rest }: Stood, loss: Loss): State =>
   lose(scene, rest.state, idsOf(loss, standing));
-
-/** N that each element carries. */
-const carrying = ({ contacts, struts, ties }: Forces): ReadonlyMap<string, number> =>
-  new Map([
-    ...contacts.map((c) => [c.id, c.normal] as const),
-    ...[...struts, ...ties].map((e) => [e.id, e.force] as const),
-  ]);
 
 /** Elements that are there before and lost after. */
 function takenBetween(scene: Scene, before: State, after: State): readonly string[] {
@@ -191,30 +187,65 @@ export function idsOf(loss: Loss, { scene, parts }: StandingScene): readonly str
   ];
 }
 
+/** A loss that may come at once. */
+interface Sudden {
+  /** What a sudden loss adds, over what a slow one adds; at least 1. */
+  readonly factor: number;
+  /** What was carried before. */
+  readonly before: Carried;
+}
+
 function* take(
   record: CaseRecord,
   scene: Scene,
   from: State,
   outcome: Outcome,
   of: CaseOf,
+  sudden?: Sudden,
 ): Generator<void, void> {
   if (outcome.kind !== 'rests') {
     if (record.failure === undefined) record.failure = yield* whyItFails(scene, from, outcome, of);
     return;
   }
-  const note = (into: Map<string, WorstLoad>, id: string, most: number) => {
-    if (most > (into.get(id)?.most ?? -1) * (1 + 1e-9)) into.set(id, { ...of, most });
-  };
-  const { contacts, struts, ties } = outcome.forces;
+  const now = carried(scene, outcome.forces);
+  note(record.loads, now.loads, of, sudden?.factor, sudden?.before.loads);
+  note(record.thrusts, now.thrusts, of, sudden?.factor, sudden?.before.thrusts);
+}
+
+/** Keeps what is more than before. What a loss adds is counted as often as the policy says; relief is counted once. */
+function note(
+  into: Map<string, WorstLoad>,
+  now: ReadonlyMap<string, number>,
+  of: CaseOf,
+  factor = 1,
+  before: ReadonlyMap<string, number> = now,
+): void {
+  for (const [id, slow] of now) {
+    const most = slow + (factor - 1) * Math.max(0, slow - (before.get(id) ?? 0));
+    if (most > (into.get(id)?.most ?? -1) * (1 + 1e-9))
+      into.set(id, { ...of, most, ...(factor > 1 ? { sudden: factor } : {}) });
+  }
+}
+
+/** N by id, as `StandingCase` has them. */
+interface Carried {
+  readonly loads: ReadonlyMap<string, number>;
+  readonly thrusts: ReadonlyMap<ElementId, number>;
+}
+
+function carried(scene: Scene, { contacts, struts, ties }: Forces): Carried {
+  const loads = new Map<string, number>();
+  const thrusts = new Map<ElementId, number>();
   const stacks = new Map<string, number>();
   const below = new Map(scene.contacts.map((c) => [c.id, c.lower]));
   for (const c of contacts) {
-    note(record.loads, c.id, c.normal);
+    loads.set(c.id, c.normal);
     const on = below.get(c.id);
     if (on?.kind === 'body') stacks.set(on.id, (stacks.get(on.id) ?? 0) + c.normal);
     if (c.id.endsWith('/ground'))
-      note(record.thrusts, c.id.slice(0, -'/ground'.length), Math.hypot(c.friction.x, c.friction.y));
+      thrusts.set(c.id.slice(0, -'/ground'.length), Math.hypot(c.friction.x, c.friction.y));
   }
-  for (const [id, sum] of stacks) if (id.startsWith('crib/')) note(record.loads, id, sum);
-  for (const { id, force } of [...struts, ...ties]) note(record.loads, id, force);
+  for (const [id, sum] of stacks) if (id.startsWith('crib/')) loads.set(id, sum);
+  for (const { id, force } of [...struts, ...ties]) loads.set(id, force);
+  return { loads, thrusts };
 }

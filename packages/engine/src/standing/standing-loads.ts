@@ -1,7 +1,7 @@
 import type { Figure } from '@cribwright/messages';
-import { list, type Phrase, term } from '@cribwright/messages';
-import { exactly, measured } from '@cribwright/model';
-import { force } from '@cribwright/model/internal';
+import { list, message, type Phrase, shown, term } from '@cribwright/messages';
+import { computed, exactly, measured } from '@cribwright/model';
+import { force, limitFigure } from '@cribwright/model/internal';
 import type { GoverningLoad } from '../supports/governing-load.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
 import { caseWords } from './case-words.js';
@@ -14,7 +14,7 @@ type Loads = ReadonlyMap<string, GoverningLoad>;
  * tension of each tie, which the vertical model does not know. Where nothing is known, nothing is added.
  */
 export function withStandingLoads(w: SupportWorkings, upright: Loads, { groups }: Standing): Loads {
-  const loads = new Map(upright);
+  const loads = new Map([...upright].map(([id, load]) => [id, withSudden(w, load)] as const));
   const ties = new Set(w.plan.ties.map((t) => t.id));
   for (const group of groups) {
     for (const [id, worst] of worstOf(group)) {
@@ -22,11 +22,33 @@ export function withStandingLoads(w: SupportWorkings, upright: Loads, { groups }
       const most = before?.load.value?.high;
       if (before === undefined ? !ties.has(id) : most === undefined || worst.load.most <= most * (1 + 1e-9))
         continue;
-      const figure = loadFigure(group, worst);
+      const figure = loadFigure(w, group, worst);
       loads.set(id, before === undefined ? { load: figure, asBuilt: figure } : { ...before, load: figure });
     }
   }
   return loads;
+}
+
+/**
+ * What the vertical model puts on a support after a loss, with what the loss adds counted as often as the policy says. Of
+ * a range the least load as built is taken as what was there before.
+ */
+function withSudden(w: SupportWorkings, given: GoverningLoad): GoverningLoad {
+  const factor = limitFigure(w.plan.policy, 'sudden loss factor');
+  const times = factor.value?.high ?? 1;
+  const [most, least] = [given.load.value?.high, given.asBuilt.value?.low];
+  if (!(times > 1) || most === undefined || least === undefined || !(most > least)) return given;
+  const governs = [
+    ...(given.load.governs === undefined ? [] : [given.load.governs]),
+    message('standing.sudden', { factor: shown(factor) }),
+  ];
+  const load = computed(
+    force('load', term('figure.load'), 'up', { governs: list(governs, 'plain') }),
+    exactly(most + (times - 1) * (most - least)),
+    '{load} + ({factor} − 1) × ({load} − {asBuilt})',
+    { load: given.load, factor, asBuilt: given.asBuilt },
+  );
+  return { ...given, load };
 }
 
 interface Worst {
@@ -48,12 +70,15 @@ function worstOf({ stages }: StandingGroup): ReadonlyMap<string, Worst> {
   return worst;
 }
 
-function loadFigure(group: StandingGroup, { load, stage, of, isLast }: Worst): Figure {
+function loadFigure(w: SupportWorkings, group: StandingGroup, { load, stage, of, isLast }: Worst): Figure {
   const where = caseWords(group.group, load);
   const governs: readonly Phrase[] = [
     of.loss === undefined ? term('figure.as-built') : of.loss.title,
     ...(isLast ? [] : [stage.stage.title]),
     ...(where === undefined ? [] : [where]),
+    ...(load.sudden === undefined
+      ? []
+      : [message('standing.sudden', { factor: shown(limitFigure(w.plan.policy, 'sudden loss factor')) })]),
   ];
   return measured(
     force('load', term('figure.load'), 'up', { governs: list(governs, 'plain') }),

@@ -57,6 +57,8 @@ export interface StandingCase {
 
 export interface WorstLoad extends CaseOf {
   readonly most: number;
+  /** Where over 1: what the loss added was counted so many times. */
+  readonly sudden?: number;
 }
 
 /**

@@ -717,6 +717,7 @@ export interface MessageHoles {
   readonly 'standing.balance-in-space': NoHoles;
   readonly 'standing.pushed-in-space': NoHoles;
   readonly 'standing.coupling': { readonly vehicle: H['name'] };
+  readonly 'standing.sudden': { readonly factor: H['quantity'] };
   readonly 'figure.width-of-part': { readonly part: H['name'] };
   readonly 'figure.rating-of-part': { readonly part: H['name'] };
   readonly 'figure.overlap-of-part-and-timber': NoHoles;
@@ -1159,6 +1160,7 @@ export interface MessageHoles {
   readonly 'doc.limit--push-height': NoHoles;
   readonly 'doc.limit--push-margin': NoHoles;
   readonly 'doc.limit--steepest-capture': NoHoles;
+  readonly 'doc.limit--sudden-loss-factor': NoHoles;
   readonly 'doc.limit--stiffness-spread': NoHoles;
   readonly 'doc.limit--use-limit': NoHoles;
   readonly 'doc.limit--wedge-travel': NoHoles;
@@ -1538,6 +1540,7 @@ export interface MessageHoles {
   readonly 'limit.gross-limit': NoHoles;
   readonly 'limit.egress-width': NoHoles;
   readonly 'limit.post-slenderness': NoHoles;
+  readonly 'limit.sudden-loss-factor': NoHoles;
   readonly 'limit.stiffness-spread': NoHoles;
   readonly 'limit.ground-under-cribs': NoHoles;
   readonly 'panel.waiting': NoHoles;

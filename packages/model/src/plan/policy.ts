@@ -52,6 +52,7 @@ export type PolicyKey =
   | 'gross limit'
   | 'egress width' //               m
   | 'post slenderness' //           NDS 3.7.1.4
+  | 'sudden loss factor' //         what a sudden loss adds to a support, over what a slow one adds
   | 'stiffness spread' //           factor by which stiffnesses are varied to see what it changes
   | 'ground under cribs'; //        'by pressure' | 'may give way'
 

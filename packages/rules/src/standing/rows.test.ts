@@ -385,3 +385,40 @@ describe('a tool that pulls sideways', () => {
     expect(worst(planWith(0, toward), `crib/${name}`)).toBeLessThan(5600);
   });
 });
+
+describe('a support that is lost at once', () => {
+  // One weight and one place, so that there is one corner and each load is of the same case.
+  const truck: Vehicle = {
+    ...straightTruck,
+    cargo: [],
+    statedWeight: { low: 20_000 * lb, high: 20_000 * lb },
+    statedCenter: {
+      x: { low: 14 * foot, high: 14 * foot },
+      y: { low: 0, high: 0 },
+      z: { low: 4 * foot, high: 4 * foot },
+    },
+  };
+  const load = (factor: number, lost: boolean): number => {
+    const policy = policyWith('sudden loss factor', factor);
+    const w = workingsOf(onAPair(50, { vehicles: [truck], policy }), { push: true });
+    const stage = w.standing().groups[0]?.stages.at(-1);
+    const of = lost ? stage?.losses.find((l) => l.loss?.id.endsWith('axle 2/passenger')) : stage?.asBuilt;
+    return of?.loads.get('strut/S2')?.most ?? Number.NaN;
+  };
+
+  it('adds to another as often as much as the policy says: twice for a weight let go on a spring, from memory', () => {
+    const [before, slow, sudden] = [load(1, false), load(1, true), load(2, true)];
+    expect(slow).toBeGreaterThan(before + 100 * lb);
+    expect((sudden - before) / (slow - before)).toBeCloseTo(2, 6);
+    expect(load(2, false)).toBeCloseTo(before, 6);
+  });
+
+  it('names the factor with the load', () => {
+    const policy = policyWith('sudden loss factor', 2);
+    const plan = onAPair(50, { vehicles: [truck], policy });
+    const at = (p: Plan) =>
+      english(analyze(p, { push: true }).supports.find((s) => s.id === 'strut/S2')?.figures.load?.governs);
+    expect(at(plan)).toContain('sudden loss factor 2');
+    expect(at(onAPair(50, { vehicles: [truck] }))).not.toContain('sudden');
+  });
+});
