@@ -43,6 +43,7 @@ export { beforeLoads, noLoads } from './results/before-loads.js';
 export { bodyResults } from './results/body-results.js';
 export { supportResults } from './results/support-results.js';
 export type { VehicleRose } from './side-push/push-rose.js';
+export { pushRose } from './side-push/push-rose.js';
 export { clash } from './space/clash.js';
 export { nearPairs } from './space/near-pairs.js';
 export { overlap } from './space/polygon.js';

@@ -39,7 +39,10 @@ export interface VehicleRose {
   readonly rose: PushRose;
 }
 
-/** How hard a push the finished plan holds on the main vehicle, by the linear program and the model in space. */
+/**
+ * How hard a push the finished plan holds on the main vehicle: by the linear program alone, which is a bound, unless the
+ * pushes are asked for; then by the model in space too.
+ */
 export const pushRose = (w: RestingWorkings): PushRose =>
   inOneGo(pushRosesSteps(w, w.plan.vehicles.slice(0, 1)))[0]?.rose ?? { why: term('push.weight-not-known') };
 
@@ -61,12 +64,12 @@ export function* pushRosesSteps(
 function* roseSteps(w: RestingWorkings, vehicle: Vehicle): Generator<void, PushRose> {
   const set = setUp(w, vehicle);
   if ('why' in set) return set;
-  const found = w
-    .standing()
-    .groups.flatMap((g) => g.pushes.map((push) => ({ push, group: g.group })))
+  const isAsked = w.options.push === true;
+  const found = (isAsked ? w.standing().groups : [])
+    .flatMap((g) => g.pushes.map((push) => ({ push, group: g.group })))
     .find(({ push }) => push.vehicle === vehicle.id);
   // Where the model in space was asked and says nothing, nothing is known.
-  if (found === undefined && w.options.push === true) return { why: term('push.not-solved') };
+  if (found === undefined && isAsked) return { why: term('push.not-solved') };
   const worst: WorstPush[] = [];
   for (let i = 0; i < directions; i++) {
     const angle = (2 * Math.PI * i) / directions;
