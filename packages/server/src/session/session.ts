@@ -78,6 +78,7 @@ export function startSession(
   const session: Session = {
     connection,
     client: params.capabilities,
+    life: newLife(),
     workspace,
     drawn: new Set(),
     served: new Map(),
@@ -201,6 +202,11 @@ export function startSession(
   });
   return session;
 }
+
+const newLife = (): string =>
+  [...globalThis.crypto.getRandomValues(new Uint8Array(8))]
+    .map((b) => b.toString(16).padStart(2, '0'))
+    .join('');
 
 const foldersOf = ({ workspaceFolders, rootUri }: InitializeParams): readonly string[] =>
   workspaceFolders?.map((f) => f.uri) ?? (rootUri ? [rootUri] : []);

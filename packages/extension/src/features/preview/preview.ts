@@ -79,6 +79,16 @@ export const preview: Feature = (session) => {
     server.onLayout((reply) => {
       for (const drawing of showing(reply.uri)) drawing.layout(reply);
     }),
+    session.verdicts.onDidChangeServer(() => {
+      for (const drawing of panels) drawing.textChanged();
+    }),
+    vscode.workspace.onDidChangeTextDocument(({ document: { uri } }) => {
+      for (const drawing of showing(uri.toString())) drawing.textChanged();
+    }),
+    vscode.workspace.onDidCloseTextDocument(({ uri }) => {
+      // The drawing stays, and so must the checks of its text.
+      for (const drawing of showing(uri.toString())) void drawing.refresh();
+    }),
     vscode.window.onDidChangeActiveTextEditor((editor) => {
       if (editor?.document.languageId !== 'cribwright') return;
       const { uri } = editor.document;
