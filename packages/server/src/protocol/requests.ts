@@ -40,6 +40,8 @@ export interface AnalysisChangedParams extends Signed {
   readonly danger: number;
   readonly warning: number;
   readonly note: number;
+  /** Findings that a reviewer accepted. They are in no other count. */
+  readonly accepted: number;
   /** Checks that could not run. Never shown as good. */
   readonly notRun: number;
   /** A heavy check is still being worked out: this is not the last word. */

@@ -4,6 +4,7 @@ import type { Checked } from '@cribwright/workspace/internal';
 import type { Diagnostic } from 'vscode-languageserver';
 import { DiagnosticSeverity } from 'vscode-languageserver';
 import type { Session } from '../context/feature.js';
+import { isOlderVersion } from '../context/older-version.js';
 import { type OpenDocuments, sameUri } from '../context/open-documents.js';
 import { diagnosticsOf } from '../features/publish-diagnostics.js';
 import { inUnitsOf } from '../features/units-for.js';
@@ -45,7 +46,7 @@ export function publisher(session: Session, open: OpenDocuments) {
   }
 
   async function report(uri: string): Promise<DiagnosticReport<Shown> | undefined> {
-    const document = open.get(uri);
+    const document = isOlderVersion(uri) ? undefined : open.get(uri);
     if (!document) return undefined;
     const { version } = document.text;
     try {
@@ -123,16 +124,12 @@ export function publisher(session: Session, open: OpenDocuments) {
 }
 
 function tallyOf({ problems, state, pending, plans }: Checked): Shown['tally'] {
-  const { danger, warning, note, notRun } = tally(
-    problems.map(({ severity, finding }) => ({ ...finding, severity })),
-  );
   return {
     plans: plans.length,
-    danger,
-    warning,
-    note,
-    // Text that cannot be read holds checks that could not run.
-    notRun: notRun + (state === 'errors' && notRun === 0 ? 1 : 0),
+    ...tally(
+      problems.map(({ severity, finding }) => ({ ...finding, severity })),
+      state === 'errors',
+    ),
     pending: pending !== undefined,
     ...(pending === 'loads' ? { loads: 'pending' as const } : {}),
   };
@@ -149,5 +146,5 @@ const stopped = (why: string, { locale }: Session): Shown => ({
       message: translate(message('editor.broke', { why: name(why) }), locale),
     },
   ],
-  tally: { plans: 0, danger: 0, warning: 0, note: 0, notRun: 1, pending: false },
+  tally: { plans: 0, danger: 0, warning: 0, note: 0, accepted: 0, notRun: 1, pending: false },
 });

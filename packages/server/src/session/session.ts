@@ -4,6 +4,7 @@ import type { Checked, Pending } from '@cribwright/workspace/internal';
 import type { CancellationToken, Connection, InitializeParams } from 'vscode-languageserver';
 import { LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { Session } from '../context/feature.js';
+import { isOlderVersion } from '../context/older-version.js';
 import { openDocuments, sameUri } from '../context/open-documents.js';
 import { localeOf, longestCheck, readSettings, type Settings } from '../context/settings.js';
 import { debounce } from './debounce.js';
@@ -75,6 +76,12 @@ export function startSession(
   const listed = async (): Promise<readonly string[]> =>
     (await Promise.all(folders.map((folder) => files.list(folder, mostFiles)))).flat().map(sameUri);
 
+  const edited = (): readonly string[] =>
+    open
+      .all()
+      .map((d) => sameUri(d.uri))
+      .filter((uri) => !isOlderVersion(uri));
+
   const session: Session = {
     connection,
     client: params.capabilities,
@@ -93,7 +100,7 @@ export function startSession(
     whole,
     async everyFile() {
       known ??= listed();
-      const uris = new Set([...(await known), ...open.all().map((d) => sameUri(d.uri))]);
+      const uris = new Set([...(await known), ...edited()]);
       const found: BoundFile[] = [];
       for (const uri of uris) {
         const each = await file(uri);

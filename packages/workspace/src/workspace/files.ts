@@ -74,15 +74,17 @@ const holds = (folder: URI, uri: URI): boolean => {
   );
 };
 
-/** The last part of a file's path. */
-export function fileName(uri: string): string {
-  const last = uri.slice(uri.lastIndexOf('/') + 1);
+/** A part of an address as a person writes it. One that is not escaped right is taken as it stands. */
+export function unescaped(part: string): string {
   try {
-    return decodeURIComponent(last);
+    return decodeURIComponent(part);
   } catch {
-    return last;
+    return part;
   }
 }
+
+/** The last part of a file's path. */
+export const fileName = (uri: string): string => unescaped(uri.slice(uri.lastIndexOf('/') + 1));
 
 /** A file as a `use` line of another names it: beside it, or below a folder that both lie in. */
 export function pathFrom(from: string, uri: string): string {

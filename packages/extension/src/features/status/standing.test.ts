@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { standingOf } from './standing.js';
 
-const none = { plans: 1, danger: 0, warning: 0, note: 0, notRun: 0, pending: false };
+const none = { plans: 1, danger: 0, warning: 0, note: 0, accepted: 0, notRun: 0, pending: false };
 
 it('says good only when every check ran and found nothing', () => {
   expect(standingOf(none, []).kind).toBe('clear');
@@ -16,6 +16,12 @@ it('says good only when every check ran and found nothing', () => {
 it('says nothing good of a file without a plan', () => {
   expect(standingOf({ ...none, plans: 0 }, []).kind).toBe('no plan');
   expect(standingOf({ ...none, plans: 0, warning: 1 }, []).kind).toBe('warning');
+});
+
+it('says that something was accepted before it says that nothing was found', () => {
+  expect(standingOf({ ...none, accepted: 2 }, [])).toMatchObject({ kind: 'accepted', count: 2 });
+  expect(standingOf({ ...none, accepted: 2, pending: true }, []).kind).toBe('waiting');
+  expect(standingOf({ ...none, accepted: 2, warning: 1 }, []).kind).toBe('warning');
 });
 
 it('says nothing of the text before where nothing is checked any more', () => {

@@ -6,6 +6,7 @@ export interface Standing {
     | 'warning'
     | 'unread'
     | 'waiting'
+    | 'accepted'
     | 'clear'
     | 'no plan'
     | 'not checked';
@@ -19,6 +20,7 @@ interface Counts {
   readonly danger: number;
   readonly warning: number;
   readonly note: number;
+  readonly accepted: number;
   readonly notRun: number;
   /** A heavy check is still being worked out. */
   readonly pending: boolean;
@@ -50,5 +52,6 @@ export const standingOf = (
   const toLookAt = Math.max(counts.warning, warnings.length);
   if (toLookAt > 0) return { kind: 'warning', count: toLookAt, worst };
   if (counts.plans === 0) return { kind: 'no plan', count: 0, worst };
-  return { kind: counts.pending ? 'waiting' : 'clear', count: 0, worst };
+  if (counts.pending) return { kind: 'waiting', count: 0, worst };
+  return { kind: counts.accepted > 0 ? 'accepted' : 'clear', count: counts.accepted, worst };
 };

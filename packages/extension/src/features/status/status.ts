@@ -68,6 +68,7 @@ const icons: Readonly<Record<Standing['kind'], string>> = {
   warning: '$(warning)',
   unread: '$(circle-slash)',
   waiting: '$(loading~spin)',
+  accepted: '$(info)',
   clear: '$(check)',
   'no plan': '$(dash)',
   'not checked': '$(circle-slash)',
@@ -87,6 +88,8 @@ const words = ({ kind, count }: Standing): string => {
       return vscode.l10n.t('cannot be read');
     case 'waiting':
       return vscode.l10n.t('checking');
+    case 'accepted':
+      return vscode.l10n.t('{0} accepted, nothing else unsafe found', count);
     case 'clear':
       return vscode.l10n.t('nothing unsafe found');
     case 'no plan':
