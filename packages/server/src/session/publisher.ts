@@ -17,6 +17,7 @@ import {
 } from '../protocol/requests.js';
 import type { DiagnosticReport } from './diagnostic-scheduler.js';
 import { ignoreRejection } from './ignore-rejection.js';
+import { inSteps } from './in-steps.js';
 
 export interface Shown {
   readonly diagnostics: readonly Diagnostic[];
@@ -45,13 +46,17 @@ export function publisher(session: Session, open: OpenDocuments) {
       ignoreRejection(connection.languages.semanticTokens.refresh());
   }
 
-  async function report(uri: string): Promise<DiagnosticReport<Shown> | undefined> {
+  async function report(
+    uri: string,
+    overtaken: () => boolean,
+  ): Promise<DiagnosticReport<Shown> | 'overtaken' | undefined> {
     const document = isOlderVersion(uri) ? undefined : open.get(uri);
     if (!document) return undefined;
     const { version } = document.text;
     try {
       const file = await session.file(uri);
       if (!file) return undefined;
+      if (!(await inSteps(session.workspace.prepare(file.uri), session.pause, overtaken))) return 'overtaken';
       const checked = session.workspace.check(file.uri);
       const diagnostics = diagnosticsOf(session, file, checked);
       const drawn = checked.plans.map(({ analysis }) => numberOf(analysis));

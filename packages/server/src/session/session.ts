@@ -9,6 +9,7 @@ import { openDocuments, sameUri } from '../context/open-documents.js';
 import { localeOf, longestCheck, readSettings, type Settings } from '../context/settings.js';
 import { debounce } from './debounce.js';
 import { scheduleDiagnostics } from './diagnostic-scheduler.js';
+import { inSteps } from './in-steps.js';
 import type { Platform } from './platform.js';
 import { publisher } from './publisher.js';
 import { watchPlanFiles } from './watch-plan-files.js';
@@ -44,6 +45,8 @@ export function startSession(
     timeLimit: { now: () => performance.now(), over: longestCheck(params.initializationOptions) },
   });
 
+  const pause = () => new Promise<void>((next) => turn(next));
+
   async function file(uri: string): Promise<BoundFile | undefined> {
     const key = sameUri(uri);
     await workspace.load(key);
@@ -53,9 +56,11 @@ export function startSession(
     if (!(await file(uri))) return undefined;
     if (token) {
       // Lets a cancellation that waits come first: an edit has made the question pointless.
-      await new Promise<void>((next) => turn(next));
-      if (token.isCancellationRequested) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'canceled');
+      await pause();
+      if (token.isCancellationRequested) throw canceled();
     }
+    const wanted = () => token?.isCancellationRequested !== true;
+    if (!(await inSteps(workspace.prepare(sameUri(uri)), pause, () => !wanted()))) throw canceled();
     const found = workspace.check(sameUri(uri));
     if (found.pending && session.served.get(found.uri) !== 'loads')
       session.served.set(found.uri, found.pending);
@@ -68,10 +73,19 @@ export function startSession(
   ): Promise<Checked | undefined> {
     if (!(await file(uri))) return undefined;
     for (const _step of workspace.complete(sameUri(uri), wanted)) {
-      await new Promise<void>((next) => turn(next));
-      if (token?.isCancellationRequested) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'canceled');
+      await pause();
+      if (token?.isCancellationRequested) throw canceled();
     }
-    return checked(uri, token);
+    const found = await checked(uri, token);
+    if (found) answered(found);
+    return found;
+  }
+  /** More is worked out than a hint or a lens said: the client asks for these again. */
+  function answered({ uri, pending }: Checked): void {
+    const served = session.served.get(uri);
+    if (served === undefined || served === pending || (served === 'push' && pending === 'loads')) return;
+    session.served.delete(uri);
+    due.trigger();
   }
   const listed = async (): Promise<readonly string[]> =>
     (await Promise.all(folders.map((folder) => files.list(folder, mostFiles)))).flat().map(sameUri);
@@ -119,7 +133,7 @@ export function startSession(
         // Nothing at once: whoever asks for it pauses after each step.
         timeLimit: { now: () => 0, over: -1 },
       }),
-    pause: () => new Promise<void>((next) => turn(next)),
+    pause,
   };
 
   const { report, layout, send, clear, refresh } = publisher(session, open);
@@ -209,6 +223,8 @@ export function startSession(
   });
   return session;
 }
+
+const canceled = () => new ResponseError(LSPErrorCodes.RequestCancelled, 'canceled');
 
 const newLife = (): string =>
   [...globalThis.crypto.getRandomValues(new Uint8Array(8))]

@@ -11,7 +11,9 @@ import {
   shapeFile,
 } from '@cribwright/language/internal';
 import type { Figure } from '@cribwright/messages';
+import type { Plan } from '@cribwright/model';
 import { rules } from '@cribwright/rules';
+import { append } from '@cribwright/syntax/internal';
 import type { AnalysisReply } from '../reply/plan-reply.js';
 import { Analyses } from './analyses.js';
 import { checkedOf, stateOf, textProblems } from './check.js';
@@ -127,14 +129,23 @@ export class LoadedFiles implements Workspace {
     );
   }
 
+  *prepare(uri: string): Generator<void> {
+    if (this.checks.has(uri)) return;
+    // Asked anew after each step: an edit may have come between.
+    for (let i = 0; i < this.plansOf(uri).length; i++) {
+      const plan = this.plansOf(uri)[i];
+      if (plan) this.analyses.of(plan, placeOf(uri, i));
+      yield;
+    }
+  }
+
   *complete(uri: string, wanted: Pending): Generator<void, boolean> {
     let worked = false;
-    // Asked anew after each step: an edit may have come between.
     const advance = (i: number) => {
-      const plan = this.check(uri).plans[i]?.plan;
+      const plan = this.plansOf(uri)[i];
       return plan !== undefined && this.analyses.advance(plan, placeOf(uri, i), wanted);
     };
-    for (let i = 0; i < this.check(uri).plans.length; i++) {
+    for (let i = 0; i < this.plansOf(uri).length; i++) {
       while (advance(i)) {
         worked = true;
         yield;
@@ -196,6 +207,12 @@ export class LoadedFiles implements Workspace {
       elsewhere: (name, kinds) => this.elsewhere(uri, name, kinds),
       rules: ruleIds,
     };
+  }
+
+  /** The plans of a file as it stands. */
+  private plansOf(uri: string): readonly Plan[] {
+    const file = this.bound(uri);
+    return file ? this.elaborated(file).plans.map(({ plan }) => plan) : [];
   }
 
   private elaborated(file: BoundFile): ElaboratedFile {
@@ -263,7 +280,7 @@ export class LoadedFiles implements Workspace {
     if (text === undefined || !parsed) return undefined;
     const shape = shapeFile(uri, text, parsed);
     this.shapes.set(uri, shape);
-    shape.problems.push(...this.uses.resolve(shape));
+    append(shape.problems, this.uses.resolve(shape));
     return shape;
   }
 
