@@ -1,3 +1,7 @@
+import { mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import type { AnalysisChangedParams, ExpectationsReply, SignedAnalysis } from '@cribwright/server/protocol';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { CodeLens } from 'vscode-languageserver-protocol';
@@ -113,5 +117,33 @@ describe('a percent sign in the path of a use line', () => {
   it('shows an empty page for a rule whose address is not escaped right', async () => {
     const page = { uri: 'cribwright:/rules/%E0%A4%A.md' };
     expect(await server.request('workspace/textDocumentContent', page)).toEqual({ text: '' });
+  });
+});
+
+describe('a use line that leads nowhere', () => {
+  const told = async (from: Client, uri: string): Promise<string[]> =>
+    (await from.diagnostics(uri, 2))
+      .filter(({ code }) => code === 'use-not-found')
+      .map((d) => String(d.message));
+
+  it('is answered alike by a server that has seen other files, and by a fresh one', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'alder-ridge-'));
+    writeFileSync(join(folder, 'rescue-12.crib'), 'cache Rescue12 {\n  40 Fir4x4 24 in long\n}\n');
+    writeFileSync(join(folder, 'rescue-1.crib'), 'cache Rescue1 {\n  40 Fir4x4 24 in long\n}\n');
+    const uri = pathToFileURL(join(folder, 'plan.crib')).href;
+    const edited = `use "rescue-123.crib"\n${samplePlan(13)}`;
+    const before = `use "rescue-12.crib"\nuse "nowhere/rescue-123.crib"\n${samplePlan(13)}`;
+    const answers: string[][] = [];
+    for (const first of [before, edited]) {
+      const one = await startServer();
+      await one.initialize({ rootUri: pathToFileURL(folder).href });
+      one.open(uri, first);
+      await one.diagnostics(uri, 1);
+      one.change(uri, edited, 2);
+      answers.push(await told(one, uri));
+      expect(await one.stop()).toBe(0);
+    }
+    expect(answers[0]).toEqual(['There is no file rescue-123.crib. Did you mean rescue-12.crib?']);
+    expect(answers[1]).toEqual(answers[0]);
   });
 });

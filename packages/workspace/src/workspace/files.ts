@@ -5,6 +5,8 @@ import { URI, Utils } from 'vscode-uri';
 export interface FileSource {
   /** @param within the folder that its real path must lie in, links followed; a source without links has no use for it */
   read(uri: string, within?: string): Promise<FileText>;
+  /** Plan files in a folder, at most so many: of these a path that leads nowhere may have meant one. */
+  list?(folder: string, limit: number): Promise<readonly string[]>;
 }
 
 /** A file that is there and is not read, and why. */
