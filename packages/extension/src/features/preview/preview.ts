@@ -94,7 +94,7 @@ export const preview: Feature = (session) => {
       const { uri } = editor.document;
       const drawing = following();
       if (drawing && drawing.shows !== uri.toString()) void drawing.show(uri);
-      if (!drawing && opensByItself()) void open(uri);
+      if (!drawing) openByItself();
     }),
     vscode.workspace.onDidChangeConfiguration((change) => {
       if (!change.affectsConfiguration('cribwright')) return;
@@ -103,6 +103,12 @@ export const preview: Feature = (session) => {
     }),
     followCursor(server, () => panels),
   );
+
+  /** Where the user asked for it. A drawing of an earlier window that is being restored is there as a tab already. */
+  const openByItself = (): void => {
+    if (planInView() !== undefined && opensByItself() && !hasTab()) void open();
+  };
+  openByItself();
 
   const setLock = (locked: boolean): void => {
     const drawing = active();
@@ -127,6 +133,11 @@ export const preview: Feature = (session) => {
 
 const opensByItself = (): boolean =>
   vscode.workspace.getConfiguration('cribwright').get('preview.openWithPlan', false);
+
+const hasTab = (): boolean =>
+  vscode.window.tabGroups.all
+    .flatMap(({ tabs }) => tabs)
+    .some(({ input }) => input instanceof vscode.TabInputWebview && input.viewType.endsWith(viewType));
 
 const planInView = (): vscode.Uri | undefined =>
   [vscode.window.activeTextEditor, ...vscode.window.visibleTextEditors].find(
