@@ -20,6 +20,42 @@ const opened = async (page: Page, address: string) => {
   return { window: workbench(page), hands };
 };
 
+/** What the browser has stored of the window: `key=value`, line by line. */
+const stored = async (page: Page): Promise<string> => {
+  // The loader of this file names functions through a helper that the page does not have.
+  await page.evaluate('globalThis.__name ??= (f) => f');
+  return page.evaluate(async () => {
+    const read = <T>(request: IDBRequest<T>) =>
+      new Promise<T>((done, failed) => {
+        request.onsuccess = () => done(request.result);
+        request.onerror = () => failed(request.error);
+      });
+    let all = '';
+    for (const { name } of await indexedDB.databases()) {
+      const db = await read(indexedDB.open(name ?? ''));
+      for (const store of [...db.objectStoreNames].filter((s) => s === 'ItemTable')) {
+        const items = db.transaction(store).objectStore(store);
+        const [keys, values] = await Promise.all([read(items.getAllKeys()), read(items.getAll())]);
+        all += keys.map((key, i) => `${key}=${values[i]}\n`).join('');
+      }
+      db.close();
+    }
+    return all.replaceAll('\\', '');
+  });
+};
+
+/** Waits until the browser has stored a layout: the editor hands it over some seconds after it changed. */
+const untilStored = async (page: Page, fits: readonly RegExp[]): Promise<void> => {
+  const deadline = Date.now() + 120_000;
+  for (;;) {
+    const now = await stored(page);
+    const missing = fits.filter((one) => !one.test(now));
+    if (missing.length === 0) return;
+    if (Date.now() > deadline) throw new Error(`Not stored: ${missing.join(', ')}`);
+    await page.waitForTimeout(100);
+  }
+};
+
 const dialog = (page: Page) => page.locator('.monaco-dialog-box');
 
 /** What the editor of `npm run editor` does for who plans in it: nothing is lost, and nothing is forgotten. */
@@ -60,11 +96,11 @@ const walks: Readonly<Record<string, (page: Page, address: string, folder: strin
     await page.keyboard.press('Enter');
     const used = page.locator('.view-line', { hasText: 'caches/engine-40.crib' });
     const ok = dialog(page).getByRole('button', { name: /^OK$|^Yes$/ });
-    await ok.waitFor({ timeout: 5_000 }).then(
-      () => ok.click(),
-      () => undefined,
-    );
-    await window.openFile('suv-on-step-chocks.crib');
+    const renamed = page.locator('.tab.active', { hasText: 'engine-40.crib' });
+    // The editor may ask whether other files may be changed with it.
+    await Promise.race([renamed.waitFor(), ok.click().catch(() => renamed.waitFor())]);
+    await renamed.waitFor();
+    await page.locator('.tab', { hasText: 'suv-on-step-chocks.crib' }).first().click();
     await used.first().waitFor();
     if (!existsSync(join(folder, 'caches/engine-40.crib'))) throw new Error('The file was not renamed.');
     await window.photograph('as-a-user-3-renamed');
@@ -73,11 +109,17 @@ const walks: Readonly<Record<string, (page: Page, address: string, folder: strin
   async 'the layout is there again when the page is loaded anew'(page, address) {
     const { window, hands } = await opened(page, address);
     await window.openFile('suv-on-step-chocks.crib');
-    await hands.shows?.({ selector: 'svg [data-element="step chock/A"], svg [data-element*="chock"]' });
+    await page.locator('.tab', { hasText: 'Drawing of suv-on-step-chocks.crib' }).waitFor();
+    await hands.shows?.({ selector: 'svg [data-element*="chock"]' });
     await hands.click?.({ selector: '#tab-side' });
     await hands.shows?.({ selector: 'svg[data-view="side"]' });
     await window.command('View: Toggle Primary Side Bar Visibility');
     await page.locator('.part.sidebar').waitFor({ state: 'hidden' });
+    await untilStored(page, [
+      /^memento\/workbench\.parts\.editor=.*suv-on-step-chocks\.crib/m,
+      /"view":"side"/,
+      /^workbench\.sideBar\.hidden=true/m,
+    ]);
     await page.reload();
     await page.locator('.tab.active', { hasText: 'suv-on-step-chocks.crib' }).first().waitFor();
     await hands.shows?.({ selector: 'svg[data-view="side"]' });
@@ -89,15 +131,19 @@ const walks: Readonly<Record<string, (page: Page, address: string, folder: strin
   },
 };
 
-/** Takes each walk in an editor, served as `npm run editor` serves it, with a copy of the examples. */
-export const asAUser = async (): Promise<Tally> => {
-  const folder = workspaceCopy('');
-  const served = await serveForUser(folder, mkdtempSync(join(tmpdir(), 'cribwright-user-')));
-  try {
-    return await takeWalks(
-      Object.entries(walks).map(([name, walk]) => [name, (page) => walk(page, served.address, folder)]),
-    );
-  } finally {
-    served.stop();
-  }
-};
+/** Takes each walk in an editor of its own, served as `npm run editor` serves it, with a copy of the examples. */
+export const asAUser = (): Promise<Tally> =>
+  takeWalks(
+    Object.entries(walks).map(([name, walk]) => [
+      name,
+      async (page) => {
+        const folder = workspaceCopy('');
+        const served = await serveForUser(folder, mkdtempSync(join(tmpdir(), 'cribwright-user-')));
+        try {
+          await walk(page, served.address, folder);
+        } finally {
+          served.stop();
+        }
+      },
+    ]),
+  );
