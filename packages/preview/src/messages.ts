@@ -45,6 +45,8 @@ export type ToPanel =
     }
   /** The panel is to make a picture of what it shows, and answers with `export`. */
   | { readonly kind: 'make'; readonly uri: string; readonly format: 'svg' | 'png' | 'pdf' }
+  /** Why what is drawn is not of the text as it stands; without a text it is. Counts until it is said otherwise. */
+  | { readonly kind: 'outdated'; readonly uri: string; readonly text: string | undefined }
   | { readonly kind: 'light'; readonly uri: string; readonly element: string | undefined }
   | { readonly kind: 'say'; readonly uri: string; readonly text: string };
 

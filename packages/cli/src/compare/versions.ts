@@ -144,7 +144,7 @@ async function load(
   { texts, folders, read, shownAs }: Texts,
 ): Promise<Omit<LoadedSide, 'unreadable'>> {
   const workspace = openWorkspace({
-    files: { read },
+    files: { read, list: async () => [...texts.keys()].map((path) => pathToFileURL(path).href) },
     folders: folders.map((f) => pathToFileURL(f).href),
     today: io.today,
     push: true,

@@ -22,7 +22,10 @@ export async function readReport(io: Io, paths: readonly string[]): Promise<Chec
   );
   const folders = [...new Set([io.cwd, ...named.files.map((f) => folderOf(f.path, io.cwd))])];
   const workspace = openWorkspace({
-    files: { read: readText },
+    files: {
+      read: readText,
+      list: async () => named.files.map(({ path }) => pathToFileURL(path).href),
+    },
     folders: folders.map((f) => pathToFileURL(f).href),
     today: io.today,
     push: true,

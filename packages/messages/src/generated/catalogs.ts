@@ -1607,6 +1607,7 @@ export interface MessageHoles {
   readonly 'panel.not-run': { readonly count: H['count'] };
   readonly 'panel.warnings': { readonly count: H['count'] };
   readonly 'panel.notes': { readonly count: H['count'] };
+  readonly 'panel.accepted': { readonly count: H['count'] };
   readonly 'acceptance-expired.title': NoHoles;
   readonly 'acceptance-expired.protects': NoHoles;
   readonly 'acceptance-expired.expired': { readonly by: H['name']; readonly rule: H['name']; readonly on: H['phrase']; readonly until: H['name'] };
@@ -2018,6 +2019,9 @@ export interface MessageHoles {
   readonly 'editor.no-file': NoHoles;
   readonly 'editor.no-plan': NoHoles;
   readonly 'editor.safe': NoHoles;
+  readonly 'editor.safe-else': NoHoles;
+  readonly 'editor.accepted-count': { readonly count: H['count'] };
+  readonly 'editor.accepted': { readonly by: H['name']; readonly until: H['name']; readonly reason: H['name']; readonly message: H['message'] };
   readonly 'editor.not-whole': NoHoles;
   readonly 'editor.dangers': { readonly count: H['count'] };
   readonly 'editor.warnings': { readonly count: H['count'] };

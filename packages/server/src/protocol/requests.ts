@@ -1,15 +1,26 @@
 import type { PlanEdit, Ref } from '@cribwright/model';
+import type { AnalysisReply } from '@cribwright/workspace';
 import type { Range, WorkspaceEdit } from 'vscode-languageserver-types';
 
 export { localeOf, readSettings } from '../context/settings.js';
 
 /** Requests of our own, beside those of the Language Server Protocol. All data is plain. */
 
-/** Client to server: everything known of the plans in one file. */
+/**
+ * By whom something was said. What an earlier life of the server said counts no more: nobody follows the text for it.
+ * The answer to `initialize` names the life too, as `life`.
+ */
+export interface Signed {
+  /** Names one run of the server. */
+  readonly life: string;
+}
+
+/** Client to server: everything known of the plans in one file. The answer is an `AnalysisReply`, signed. */
 export const AnalysisRequest = 'cribwright/analysis';
 export interface AnalysisParams {
   readonly uri: string;
 }
+export type SignedAnalysis = AnalysisReply & Signed;
 
 /**
  * Server to client: how the plans of a file lie now, before their checks have run. Each `analysis` in it is
@@ -20,12 +31,17 @@ export const LayoutDrawn = 'cribwright/layout';
 
 /** Server to client: the analysis of a file changed; ask again if you show it. */
 export const AnalysisChanged = 'cribwright/analysisChanged';
-export interface AnalysisChangedParams {
+export interface AnalysisChangedParams extends Signed {
   readonly uri: string;
+  /** Version of the text that was checked. */
   readonly version: number;
+  /** Plans in the file. Where there is none, nothing was checked, and nothing is good. */
+  readonly plans: number;
   readonly danger: number;
   readonly warning: number;
   readonly note: number;
+  /** Findings that a reviewer accepted. They are in no other count. */
+  readonly accepted: number;
   /** Checks that could not run. Never shown as good. */
   readonly notRun: number;
   /** A heavy check is still being worked out: this is not the last word. */
@@ -72,7 +88,9 @@ export interface ElementAtReply {
 
 /** Client to server: run the expectations of a file, for the Testing view. */
 export const ExpectationsRequest = 'cribwright/expectations';
-export interface ExpectationsReply {
+export interface ExpectationsReply extends Signed {
+  /** Version of the text that was checked. */
+  readonly version: number;
   readonly items: readonly {
     readonly id: string;
     readonly label: string;

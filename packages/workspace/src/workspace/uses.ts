@@ -21,7 +21,8 @@ export interface UsesSource {
   /** Why a file that is there was not read. */
   unreadable(uri: string): Unreadable['unreadable'] | undefined;
   shape(uri: string): FileShape | undefined;
-  uris(): readonly string[];
+  /** Plan files in the folder that a file belongs to, in one order always. */
+  beside(uri: string): readonly string[];
 }
 
 /** Which file uses which, and what is wrong with that. */
@@ -143,13 +144,12 @@ export class Uses {
       if (why !== undefined) return problem(unreadable[why], span, { path: name(path) });
     }
     const names = Object.keys(library).map((n) => `library/${n}`);
-    const loaded = this.source
-      .uris()
-      .slice(0, 200)
+    // Not those that happen to be loaded: what is said of a text must not hang on what was opened before.
+    const others = [...new Set([...this.closure(from), ...this.source.beside(from)])]
       .filter((uri) => uri !== from)
       .map((uri) => pathFrom(from, uri));
-    const sameName = [...names, ...loaded].find((p) => p.endsWith(`/${fileName(path)}`));
-    const near = sameName ?? closest(path, names) ?? closest(path, loaded);
+    const sameName = [...names, ...others].find((p) => p.endsWith(`/${fileName(path)}`));
+    const near = sameName ?? closest(path, names) ?? closest(path, others);
     return near === undefined
       ? problem('use-not-found', span, { path: name(path) })
       : problem(

@@ -1705,6 +1705,7 @@ panel--notes =
         [one] 1 note
        *[other] { $count } notes
     }
+panel--accepted = { $count } accepted
 acceptance-expired--title = Acceptance expired
 acceptance-expired--protects = An acceptance with an end date is not valid after that date.
 acceptance-expired--expired = { $by } accepted { $rule } on { $on } until { $until }. That date has passed. Fix the problem, or accept it again.
@@ -2188,6 +2189,9 @@ editor--moved-on = The text changed after the drawing was made. Try again.
 editor--no-file = The file is no longer there.
 editor--no-plan = There is no plan in this file.
 editor--safe = nothing unsafe found
+editor--safe-else = nothing else unsafe found
+editor--accepted-count = { $count } accepted
+editor--accepted = Accepted by { $by } until { $until }. Reason: { $reason }. { $message }
 editor--not-whole = NOT READ WHOLE
 editor--dangers = { $count } unsafe
 editor--warnings =

@@ -1713,6 +1713,7 @@ panel--notes =
         [one] 1 nota
        *[other] { $count } notas
     }
+panel--accepted = { $count } aceptados
 acceptance-expired--title = Aceptación vencida
 acceptance-expired--protects = Una aceptación con fecha de fin no vale después de esa fecha.
 acceptance-expired--expired = { $by } aceptó { $rule } en { $on } hasta { $until }. Esa fecha ya pasó. Corrija el problema o acéptelo otra vez.
@@ -2196,6 +2197,9 @@ editor--moved-on = El texto cambió después de hacerse el dibujo. Inténtelo de
 editor--no-file = El archivo ya no está.
 editor--no-plan = No hay ningún plan en este archivo.
 editor--safe = no se encontró nada inseguro
+editor--safe-else = no se encontró nada más inseguro
+editor--accepted-count = { $count } aceptados
+editor--accepted = Aceptado por { $by } hasta { $until }. Motivo: { $reason }. { $message }
 editor--not-whole = NO SE LEYÓ COMPLETO
 editor--dangers =
     { $count ->
