@@ -8,21 +8,26 @@ import type { CribWorking } from '../crib/crib-working.js';
 import type { StrutWorking } from '../strut/strut-working.js';
 import type { LoadShares } from '../supports/governing-load.js';
 import type { LoadWorkings } from '../supports/load-workings.js';
+import type { BearingKind } from '../supports/support-points.js';
 import { sizeSource } from '../timber/size-source.js';
 import { unknownLoad } from '../use/crib-use.js';
 import { edgeFactor, effectiveShare } from './eccentric.js';
 import { type Footprint, padSpread } from './pad-spread.js';
 
+/** What supports of each kind press the ground with. */
+const onGround: Readonly<Record<BearingKind, (w: LoadWorkings) => readonly GroundResult[]>> = {
+  crib: (w) => w.cribs().flatMap((c) => cribOnGround(c, w) ?? []),
+  // How large its base is, a plan does not say.
+  'step chock': () => [],
+  strut: (w) => w.struts().map((s) => footOnGround(s, w)),
+};
+
 /**
  * What the ground carries under each crib and strut base: pressure = load ÷ bearing area. An open base bears on its
  * timbers, a solid one on its outline, a pad as far as it carries in bending. A load off the middle bears on less of it.
  */
-export function groundResults(w: LoadWorkings): readonly GroundResult[] {
-  return [
-    ...w.cribs().flatMap((c) => cribOnGround(c, w) ?? []),
-    ...w.struts().map((s) => footOnGround(s, w)),
-  ];
-}
+export const groundResults = (w: LoadWorkings): readonly GroundResult[] =>
+  Object.values(onGround).flatMap((results) => results(w));
 
 function cribOnGround(c: CribWorking, w: LoadWorkings): GroundResult | undefined {
   const { crib } = c;

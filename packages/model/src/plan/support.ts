@@ -8,6 +8,9 @@ export type Support = Crib | StepChock | Strut | Tie | Chock | Pad;
 /** Tables over this type list every kind, so that a new one does not compile until each of them knows it. */
 export type SupportKind = Support['kind'];
 
+/** The type of the supports of one kind. */
+export type SupportOf<K extends SupportKind> = Extract<Support, { readonly kind: K }>;
+
 export interface Timber {
   readonly name: string;
   /** `4x4` */
