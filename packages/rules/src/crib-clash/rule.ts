@@ -105,6 +105,7 @@ export const rule: Rule = {
   title: term('crib-clash.title'),
   family: 'timber and cribs',
   severity: 'danger',
+  judges: 'plan',
   protects: term('crib-clash.protects'),
   sources: [practice],
   compares: ['depth'],

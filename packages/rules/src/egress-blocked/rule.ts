@@ -101,6 +101,7 @@ export const rule: Rule = {
   title: term('egress-blocked.title'),
   family: 'order and crew',
   severity: 'danger',
+  judges: 'plan',
   protects: term('egress-blocked.protects'),
   sources: [practice],
   compares: ['width', 'egress width'],

@@ -77,6 +77,7 @@ export const rule: Rule = {
   title: term('weight-sum.title'),
   family: 'plausibility',
   severity: 'warning',
+  judges: 'plan',
   protects: term('weight-sum.protects'),
   sources: [practice],
   compares: ['statedWeight', 'carriedSum'],
