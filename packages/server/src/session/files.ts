@@ -9,4 +9,5 @@ export interface Files extends FileSource {
 /** Folders that hold no plans and may be huge. */
 export const passedOver = (name: string): boolean => name.startsWith('.') || name === 'node_modules';
 
+/** Whether a file holds plans, by its name. */
 export const isPlanFile = (name: string): boolean => name.endsWith('.crib');
