@@ -1500,6 +1500,8 @@ export interface MessageHoles {
   readonly 'figure.timber-of-length': { readonly timber: H['name']; readonly length: H['name'] };
   readonly 'figure.side-resting': NoHoles;
   readonly 'figure.roof-resting': NoHoles;
+  readonly 'figure.volume': NoHoles;
+  readonly 'figure.weight-per-volume': NoHoles;
   readonly 'limit.crossing-stress': NoHoles;
   readonly 'limit.crossing-basis': NoHoles;
   readonly 'limit.crossing-rounding': NoHoles;

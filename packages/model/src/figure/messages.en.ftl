@@ -270,3 +270,5 @@ center-of-gravity-above-the-ground = center of gravity above the ground
 timber-of-length = { $timber } { $length } long
 side-resting = side-resting
 roof-resting = roof-resting
+volume = volume
+weight-per-volume = weight per volume

@@ -222,3 +222,5 @@ center-of-gravity-above-the-ground = centro de gravedad sobre el suelo
 timber-of-length = { $timber } de { $length } de largo
 side-resting = sobre su costado
 roof-resting = sobre su techo
+volume = volumen
+weight-per-volume = peso por volumen

@@ -21,6 +21,7 @@ export interface Vehicle {
   readonly position: VehiclePosition;
   /** Empty weight and center, where stated. Otherwise they follow from the axle loads. */
   readonly statedWeight?: Interval;
+  readonly statedWeightSource?: SourceNote;
   readonly statedCenter?: { readonly x: Interval; readonly y: Interval; readonly z: Interval };
   /** Height of the empty center of gravity, where the axles give the rest. */
   readonly emptyCenterHeight: Interval | undefined;
@@ -48,6 +49,8 @@ export interface Axle {
   readonly x: number;
   /** What the axle carries of the empty vehicle, N. */
   readonly emptyLoad: Interval;
+  /** Left out, it comes from where the rest of the vehicle does. */
+  readonly emptyLoadSource?: SourceNote;
   /** From the middle of the tires on one side to the middle of those on the other, m. */
   readonly track: number;
   /** A count. */
@@ -95,6 +98,8 @@ export interface Part {
     /** All points of the part together, empty, N. With it a trailer's weight follows from axles and kingpin. */
     readonly emptyLoad?: Interval;
   };
+  /** Where its numbers come from. What is left out comes from where the rest of the vehicle does. */
+  readonly sources?: Readonly<Partial<Record<'height' | 'width' | 'rating' | 'carries', SourceNote>>>;
   readonly ref: Ref;
 }
 
@@ -119,6 +124,12 @@ export interface Cargo {
   readonly height: Interval | undefined;
   /** Liquid, or loose, or hung: may move. */
   readonly shifts: boolean;
+  /** Where the weight follows from how much there is: volume, m³, and weight per volume, N/m³, with its source. */
+  readonly byVolume?: {
+    readonly volume: Interval;
+    readonly unitWeight: Interval;
+    readonly source: SourceNote;
+  };
   readonly ref: Ref;
 }
 
