@@ -2,6 +2,7 @@ import type { PlanEdit, Ref } from '@cribwright/model';
 import type { Range, WorkspaceEdit } from 'vscode-languageserver-types';
 
 export { localeOf, readSettings } from '../context/settings.js';
+export { planFilesIn } from '../files/plan-files.js';
 
 /** Requests of our own, beside those of the Language Server Protocol. All data is plain. */
 
