@@ -272,3 +272,7 @@ side-resting = side-resting
 roof-resting = roof-resting
 volume = volume
 weight-per-volume = weight per volume
+pieces-of-timber = pieces of timber
+all-timbers-of-all-courses = all timbers of all courses
+weight-of-its-timber = weight of its timber
+load-and-weight-of-its-timber = load and the weight of its timber

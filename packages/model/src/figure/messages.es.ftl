@@ -224,3 +224,7 @@ side-resting = sobre su costado
 roof-resting = sobre su techo
 volume = volumen
 weight-per-volume = peso por volumen
+pieces-of-timber = piezas de madera
+all-timbers-of-all-courses = todos los maderos de todas las hiladas
+weight-of-its-timber = peso de sus maderos
+load-and-weight-of-its-timber = carga y el peso de sus maderos

@@ -37,6 +37,8 @@ export interface Timber {
   readonly wet: boolean;
   /** kg/m³ */
   readonly density: number;
+  /** Of the density. Left out, it comes from where the design values do. */
+  readonly densitySource?: SourceNote;
   /** Of the design values. */
   readonly source: SourceNote;
   /** Of the dressed size, where it is another. */
