@@ -86,9 +86,7 @@ interface Load {
   readonly y: number;
 }
 
-/**
- * The timber of a crib comes on the ground too. It bears in the middle; counted where the load does, it presses no less.
- */
+/** The timber of a crib comes on the ground too. */
 const withOwn = (load: Figure, own: Figure): Figure =>
   computed(
     force('load', term('figure.load-and-weight-of-its-timber'), 'up', { governs: load.governs }),
@@ -99,26 +97,30 @@ const withOwn = (load: Figure, own: Figure): Figure =>
 
 /**
  * The case in which a crib presses hardest. The most load and the one farthest off its middle may be two cases: every
- * case is tried, each at the place in the ranges where the crib carries most.
+ * case is tried, each at the place in the ranges where the crib carries most. The crib's own timber bears in the middle:
+ * it adds load, and brings the load nearer to the middle. Each case is tried with it and without, and the harder counts.
  */
 function hardest(c: CribWorking, load: Figure, cases: readonly LoadShares[], base: Base): Load {
   const own = ownWeight(c.crib);
-  const weight = own.value?.high ?? 0;
   let worst: (Load & { readonly pressure: number }) | undefined;
   for (const { contacts, governs } of cases) {
     const total = contacts.reduce((sum, k) => sum + k.force, 0);
     if (!(total > 0)) continue;
-    const off = (pick: (k: { readonly x: number; readonly y: number }) => number) =>
+    const moment = (pick: (k: { readonly x: number; readonly y: number }) => number) =>
       contacts.reduce((sum, k) => {
         const at = c.contacts.find((o) => `${c.crib.id}#${o.number}` === k.id);
         return sum + (at === undefined ? 0 : k.force * (pick(at) - pick(c.crib.at)));
-      }, 0) / total;
-    const [x, y] = [off((k) => k.x), off((k) => k.y)];
-    const pressure = (total + weight) / effectiveShare({ x, y, length: base.length, width: base.width });
-    if (worst !== undefined && !(pressure > worst.pressure * (1 + 1e-9))) continue;
-    const same = load.value !== undefined && Math.abs(load.value.high - total) <= 1e-9 * total;
-    const of = same ? load : balanced(total, governs);
-    worst = { load: withOwn(of, own), x, y, pressure };
+      }, 0);
+    const [along, across] = [moment((k) => k.x), moment((k) => k.y)];
+    for (const weight of [own.value?.high ?? 0, 0]) {
+      const all = total + weight;
+      const [x, y] = [along / all, across / all];
+      const pressure = all / effectiveShare({ x, y, length: base.length, width: base.width });
+      if (worst !== undefined && !(pressure > worst.pressure * (1 + 1e-9))) continue;
+      const same = load.value !== undefined && Math.abs(load.value.high - total) <= 1e-9 * total;
+      const of = same ? load : balanced(total, governs);
+      worst = { load: weight === 0 ? of : withOwn(of, own), x, y, pressure };
+    }
   }
   return load.value === undefined || worst === undefined ? { load: withOwn(load, own), x: 0, y: 0 } : worst;
 }
