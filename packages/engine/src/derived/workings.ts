@@ -48,6 +48,13 @@ export function once<T>(make: () => T): () => T {
   };
 }
 
+/**
+ * All that can be worked out of a plan. Nothing is until it is first asked for; each part is worked out once.
+ *
+ * @param given as the language or a program gives it; it is placed here
+ * @param options without `today` no acceptance runs out
+ * @throws the parts that hang on a load throw when they are asked for, where `options.loads` is false
+ */
 export function workingsOf(given: Plan, options: AnalyzeOptions = {}): Workings {
   const placed = place(given);
   const { plan } = placed;

@@ -5,6 +5,7 @@ import type { Push, PushSystem } from './push-system.js';
 import { type Answer, solveProgram } from './solve-program.js';
 import { type Gives, whatGives } from './what-gives.js';
 
+/** How hard a push in one direction the system holds. */
 export type HeldPush =
   | {
       readonly kind: 'holds';
@@ -15,6 +16,7 @@ export type HeldPush =
       readonly gives: Gives | undefined;
       /** Bounded from above by a motion that was checked. */
       readonly proven: boolean;
+      /** Largest force left over in the equations of equilibrium, as a share of all weight. */
       readonly residual: number;
     }
   /** Proven: no forces within friction and capacities hold it in this direction, however small the push. */

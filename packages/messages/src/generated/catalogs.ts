@@ -1511,6 +1511,12 @@ export interface MessageHoles {
   readonly 'figure.timber-of-length': { readonly timber: H['name']; readonly length: H['name'] };
   readonly 'figure.side-resting': NoHoles;
   readonly 'figure.roof-resting': NoHoles;
+  readonly 'figure.volume': NoHoles;
+  readonly 'figure.weight-per-volume': NoHoles;
+  readonly 'figure.pieces-of-timber': NoHoles;
+  readonly 'figure.all-timbers-of-all-courses': NoHoles;
+  readonly 'figure.weight-of-its-timber': NoHoles;
+  readonly 'figure.load-and-weight-of-its-timber': NoHoles;
   readonly 'limit.crossing-stress': NoHoles;
   readonly 'limit.crossing-basis': NoHoles;
   readonly 'limit.crossing-rounding': NoHoles;

@@ -56,6 +56,7 @@ export type PolicyKey =
   | 'stiffness spread' //           factor by which stiffnesses are varied to see what it changes
   | 'ground under cribs'; //        'by pressure' | 'may give way'
 
+/** The limits that a department sets, all of them: what one does not say it takes over from those it extends. */
 export interface Policy {
   readonly id: string;
   readonly name: string;

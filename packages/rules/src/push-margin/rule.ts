@@ -60,6 +60,7 @@ export const rule: Rule = {
   title: term('push-margin.title'),
   family: 'whole system',
   severity: 'danger',
+  judges: 'plan',
   protects: term('push-margin.protects'),
   sources: [
     practice,

@@ -57,6 +57,7 @@ export const rule: Rule = {
   title: term('tipping.title'),
   family: 'whole system',
   severity: 'danger',
+  judges: 'plan',
   protects: term('tipping.protects'),
   sources: [
     practice,

@@ -3106,6 +3106,7 @@ A base that sinks on one side tips the load that it holds.
 
 ## Calculation
 
+    load            = load of the supports + weight of the crib's timber
     pressure        = load ÷ area that bears
     area that bears = (length − 2 × load off center) × (width − 2 × load off center)
     pressure        ≤ allowable bearing of the surface
@@ -3113,7 +3114,7 @@ A base that sinks on one side tips the load that it holds.
                     = load ÷ area × 4 ÷ (3 × (1 − 2 × off ÷ side))     if off > side ÷ 6
     pad             = load ÷ share of the base that bears ÷ allowable bearing
 
-An open base bears on its timbers, a solid base on its outline, a pad as far as it spreads the load. The rule checks every case: each lost support and each stage, each at the point in the ranges where the crib carries the most. An edge pressure above the limit is a warning if the area that bears is not overloaded. Example: 1,533 psf over a whole base, load 0.26 of its side off center: 3,198 psf on the area that bears, 4,265 psf at the edge.
+The weight of the timber is its volume × its weight per volume. It bears in the middle of the base. Each case is tried with it and without it, and the higher pressure counts. An open base bears on its timbers, a solid base on its outline, a pad as far as it spreads the load. The rule checks every case: each lost support and each stage, each at the point in the ranges where the crib carries the most. An edge pressure above the limit is a warning if the area that bears is not overloaded. Example: 1,533 psf over a whole base, load 0.26 of its side off center: 3,198 psf on the area that bears, 4,265 psf at the edge.
 
 A pad spreads the load beyond what stands on it, as far as the pad can carry the allowable bearing q in bending and in shear:
 
@@ -3220,6 +3221,7 @@ Una base que se hunde de un lado inclina la carga que sostiene.
 
 ## Cálculo
 
+    carga               = carga de los apoyos + peso de los maderos del crib
     presión             = carga ÷ área que apoya
     área que apoya      = (largo − 2 × carga fuera del centro) × (ancho − 2 × carga fuera del centro)
     presión             ≤ capacidad admisible del suelo
@@ -3227,7 +3229,7 @@ Una base que se hunde de un lado inclina la carga que sostiene.
                         = carga ÷ área × 4 ÷ (3 × (1 − 2 × desvío ÷ lado))     si desvío > lado ÷ 6
     placa               = carga ÷ parte de la base que apoya ÷ capacidad admisible
 
-Una base abierta se apoya en sus maderos, una base sólida en su contorno, una placa hasta donde reparte la carga. La regla comprueba cada caso: cada apoyo perdido y cada etapa, cada uno en el punto de los intervalos donde el crib lleva más. Una presión en el borde sobre el límite es una advertencia si el área que apoya no está sobrecargada. Ejemplo: 1,533 psf sobre una base entera, carga a 0.26 de su lado fuera del centro: 3,198 psf en el área que apoya, 4,265 psf en el borde.
+El peso de los maderos es su volumen × su peso por volumen. Se apoya en el centro de la base. Cada caso se prueba con él y sin él, y cuenta la presión mayor. Una base abierta se apoya en sus maderos, una base sólida en su contorno, una placa hasta donde reparte la carga. La regla comprueba cada caso: cada apoyo perdido y cada etapa, cada uno en el punto de los intervalos donde el crib lleva más. Una presión en el borde sobre el límite es una advertencia si el área que apoya no está sobrecargada. Ejemplo: 1,533 psf sobre una base entera, carga a 0.26 de su lado fuera del centro: 3,198 psf en el área que apoya, 4,265 psf en el borde.
 
 Una placa reparte la carga más allá de lo que está encima hasta donde resiste en flexión y en corte la capacidad admisible q:
 
