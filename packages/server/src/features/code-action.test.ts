@@ -74,7 +74,9 @@ describe('a fix that is worked out', () => {
     const start = tall.indexOf('courses   11');
     const range = rangeOf(file, { start, end: start + 1 });
     const titles = (checked ? await quickFixes(desk, file, checked, range) : []).map((a) => a.title);
-    expect(titles).toContain('Usar 6 hiladas. Nuevos hallazgos inseguros: crib-reach en crib A');
+    expect(titles).toContain(
+      'Usar 6 hiladas. Nuevos hallazgos inseguros: coupling-missing en trailer, crib-reach en crib A',
+    );
   });
 
   it('is not tried out, nor preferred, at a step of the cursor', async () => {
