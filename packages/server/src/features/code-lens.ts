@@ -29,6 +29,7 @@ export const codeLens: Feature = {
   },
 };
 
+/** The lines above plans and supports that say what they carry, in the language and units of the reader. */
 export function lensesOf(
   desk: Pick<FeatureContext, 'locale'> & UnitsChoice,
   file: BoundFile,
