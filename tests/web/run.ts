@@ -5,7 +5,9 @@ import { root } from '../host/vscode-server.js';
 import { workspaceCopy } from '../host/workspace.js';
 import { launchForWebviews, serveWeb } from './web-host.js';
 
-const suite = await bundleSuite('web');
+/** `--only=typing,panel` runs these files of the suite alone, with the extension as it was bundled last. */
+const only = process.argv.flatMap((word) => /^--only=(.*)$/.exec(word)?.[1]?.split(',') ?? []);
+const suite = await bundleSuite('web', only);
 const browser = await launchForWebviews();
 let stop = (): void => undefined;
 try {

@@ -11,7 +11,6 @@ import {
   shapeFile,
 } from '@cribwright/language/internal';
 import type { Figure } from '@cribwright/messages';
-import type { Plan } from '@cribwright/model';
 import { rules } from '@cribwright/rules';
 import { append } from '@cribwright/syntax/internal';
 import { URI } from 'vscode-uri';
@@ -145,7 +144,7 @@ export class LoadedFiles implements Workspace {
     if (this.checks.has(uri)) return;
     // Asked anew after each step: an edit may have come between.
     for (let i = 0; i < this.plansOf(uri).length; i++) {
-      const plan = this.plansOf(uri)[i];
+      const plan = this.plansOf(uri)[i]?.plan;
       if (plan) this.analyses.of(plan, placeOf(uri, i));
       yield;
     }
@@ -153,8 +152,9 @@ export class LoadedFiles implements Workspace {
 
   *complete(uri: string, wanted: Pending): Generator<void, boolean> {
     let worked = false;
+    // Asked anew after each step: an edit may have come between.
     const advance = (i: number) => {
-      const plan = this.plansOf(uri)[i];
+      const plan = this.plansOf(uri)[i]?.plan;
       return plan !== undefined && this.analyses.advance(plan, placeOf(uri, i), wanted);
     };
     for (let i = 0; i < this.plansOf(uri).length; i++) {
@@ -221,10 +221,9 @@ export class LoadedFiles implements Workspace {
     };
   }
 
-  /** The plans of a file as it stands. */
-  private plansOf(uri: string): readonly Plan[] {
+  private plansOf(uri: string): ElaboratedFile['plans'] {
     const file = this.bound(uri);
-    return file ? this.elaborated(file).plans.map(({ plan }) => plan) : [];
+    return file ? this.elaborated(file).plans : [];
   }
 
   private elaborated(file: BoundFile): ElaboratedFile {
