@@ -25,10 +25,22 @@ export interface Parsed {
 /** Reads a text. Never fails: what cannot be read is a term of kind `other`, or a layout issue. */
 export const parse = (text: string): Parsed => parsed(services().parser.LangiumParser.parse<Document>(text));
 
-export const parsed = (result: ParseResult<Document>): Parsed => ({
-  statements: syntaxOf(result.value),
-  issues: isLayoutReport(result.lexerReport) ? result.lexerReport.issues : [],
-});
+export function parsed({ value, lexerReport }: ParseResult<Document>): Parsed {
+  const report = isLayoutReport(lexerReport) ? lexerReport : undefined;
+  return counted({ statements: syntaxOf(value), issues: report?.issues ?? [] }, report?.tokens);
+}
+
+/** Beside the parse, because it says nothing of the text. */
+const tokens = new WeakMap<Parsed, number>();
+
+/** Of how many tokens a parse was made, at most: more than `longest` must be told. */
+export const tokensAtMost = (of: Parsed): number => tokens.get(of) ?? Number.POSITIVE_INFINITY;
+
+/** The parse itself, once it is known how many tokens it was made of at most. */
+export function counted(of: Parsed, most: number | undefined): Parsed {
+  if (most !== undefined) tokens.set(of, most);
+  return of;
+}
 
 const isLayoutReport = (report: unknown): report is LayoutReport =>
   typeof report === 'object' && report !== null && 'issues' in report;

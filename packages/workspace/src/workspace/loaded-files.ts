@@ -61,6 +61,7 @@ export class LoadedFiles implements Workspace {
 
   drop(uri: string): void {
     this.last.delete(uri);
+    this.analyses.hold(uri, []);
     this.texts.drop(uri);
   }
 
@@ -112,7 +113,12 @@ export class LoadedFiles implements Workspace {
     if (known && !this.isBehind(uri, known)) return known;
     const file = this.bound(uri);
     if (!file) return nothingChecked(uri);
-    const checked = checkedOf(file, this.elaborated(file), this.surroundings(uri), (plan, i) =>
+    const elaborated = this.elaborated(file);
+    this.analyses.hold(
+      uri,
+      elaborated.plans.map(({ plan }) => plan),
+    );
+    const checked = checkedOf(file, elaborated, this.surroundings(uri), (plan, i) =>
       this.analyses.of(plan, placeOf(uri, i)),
     );
     this.checks.set(uri, checked);
