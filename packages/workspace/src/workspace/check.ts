@@ -49,10 +49,20 @@ export const stateOf = (errors: number, plans: number): Checked['state'] =>
   errors > 0 ? 'errors' : plans === 0 ? 'no plan' : 'good';
 
 function planReply({ plan, places, partial, unread }: Elaborated, analysis: Analysis): PlanReply {
-  const placesOut = Object.fromEntries(
-    [...places].map(([key, { uri, span, text }]) => [key, { uri, range: rangeOf(text, span) }]),
-  );
-  return { plan, analysis, places: placesOut, partial, unread };
+  let written: PlanReply['places'] | undefined;
+  return {
+    plan,
+    analysis,
+    // After most edits nobody asks for these.
+    get places() {
+      written ??= Object.fromEntries(
+        [...places].map(([key, { uri, span, text }]) => [key, { uri, range: rangeOf(text, span) }]),
+      );
+      return written;
+    },
+    partial,
+    unread,
+  };
 }
 
 const textProblem = (p: LanguageProblem, { uri, text }: BoundFile): Problem => ({

@@ -4,6 +4,7 @@ import { library } from '@cribwright/language';
 import type { FileShape, Kind, Surroundings } from '@cribwright/language/internal';
 import {
   bindFile,
+  type ElaboratedBefore,
   type ElaboratedFile,
   earlier,
   elaborate,
@@ -36,6 +37,8 @@ export class LoadedFiles implements Workspace {
   private readonly checks = new Map<string, Checked>();
   /** As each file was bound last, and all that it saw then. */
   private readonly last = new Map<string, { readonly shape: FileShape; readonly seen: readonly unknown[] }>();
+  /** The same of the plans made of it. */
+  private readonly lastMade = new Map<string, ElaboratedBefore & { readonly seen: readonly unknown[] }>();
 
   constructor(private readonly options: WorkspaceOptions) {
     this.texts = new Texts(options.files, (uri) => this.forget(uri));
@@ -61,6 +64,7 @@ export class LoadedFiles implements Workspace {
 
   drop(uri: string): void {
     this.last.delete(uri);
+    this.lastMade.delete(uri);
     this.analyses.hold(uri, []);
     this.texts.drop(uri);
   }
@@ -98,8 +102,7 @@ export class LoadedFiles implements Workspace {
     if (!shape || !text) return undefined;
     const seen = this.seenAtAll(uri);
     const last = this.last.get(uri);
-    const same = last?.seen.length === seen.length && last.seen.every((s, i) => s === seen[i]);
-    const before = last && same ? earlier(last.shape, shape) : undefined;
+    const before = last && sameList(last.seen, seen) ? earlier(last.shape, shape) : undefined;
     const file = bindFile(shape, text.version, this.surroundings(uri), before);
     this.last.set(uri, { shape, seen });
     const rings = this.uses.rings(uri, shape);
@@ -210,7 +213,12 @@ export class LoadedFiles implements Workspace {
     // What other files say is read through their bound lines, so they must be bound too.
     if (file.lets.length > 0 || planBlocks(file.blocks).length > 0)
       for (const other of [...this.uses.closure(file.uri), ...prelude.map(libraryUri)]) this.bound(other);
-    const made = withUnread(file, elaborate(file, this.surroundings(file.uri)), {
+    const seen = this.seenAtAll(file.uri);
+    const last = this.lastMade.get(file.uri);
+    const before = last && sameList(last.seen, seen) ? last : undefined;
+    const alone = elaborate(file, this.surroundings(file.uri), before);
+    this.lastMade.set(file.uri, { file, parts: alone.parts, seen });
+    const made = withUnread(file, alone, {
       bound: (uri) => this.bound(uri),
       targets: (uri) => this.uses.targets(uri),
       always: prelude.map(libraryUri),
@@ -283,6 +291,9 @@ export class LoadedFiles implements Workspace {
     this.uses.forget(uri);
   }
 }
+
+const sameList = (a: readonly unknown[], b: readonly unknown[]): boolean =>
+  a.length === b.length && a.every((one, i) => one === b[i]);
 
 /** By which the analyses know a plan from one edit to the next. */
 const placeOf = (uri: string, index: number): string => `${uri}#${index}`;
