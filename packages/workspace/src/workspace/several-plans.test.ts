@@ -74,7 +74,7 @@ it('says of an edited file of several plans what it would say of the same text f
         expect(said(workspace.check(uri))).toBe(said((await opened(text)).check(uri)));
       }
     }),
-    { numRuns: 12 },
+    { numRuns: 8 },
   );
 });
 
