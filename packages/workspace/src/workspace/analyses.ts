@@ -36,13 +36,14 @@ const most = 500;
  * place: the file, and which of its plans.
  */
 export class Analyses {
-  private readonly known = new Map<string, Known>();
+  private readonly kept = new Map<string, Known>();
   private readonly begun = new Map<string, Begun>();
   /** Places at which the loads took long the last time. */
   private readonly slow = new Set<string>();
   private readonly keys = new WeakMap<Plan, string>();
   /** The keys of the plans that each file holds now: these are not forgotten, however many they are. */
-  private readonly held = new Map<string, ReadonlySet<string>>();
+  private readonly held = new Map<string, readonly string[]>();
+  private allHeld: ReadonlySet<string> = new Set();
   private readonly titled = new WeakMap<Analysis, Map<string, Analysis>>();
 
   constructor(private readonly settings: AnalysesSettings) {}
@@ -50,7 +51,12 @@ export class Analyses {
   /** Says which plans a file holds now. */
   hold(uri: string, plans: readonly Plan[]): void {
     if (plans.length === 0) this.held.delete(uri);
-    else this.held.set(uri, new Set(plans.map((plan) => this.key(plan))));
+    else
+      this.held.set(
+        uri,
+        plans.map((plan) => this.key(plan)),
+      );
+    this.allHeld = new Set([...this.held.values()].flat());
   }
 
   /** The best answer within the time limit. Without `timeLimit` that is everything. */
@@ -59,14 +65,21 @@ export class Analyses {
     return { analysis: this.withTitle(analysis, plan.title), pending };
   }
 
+  /** What is known of a plan without working anything out. */
+  known(plan: Plan): Analysis | undefined {
+    const found = this.kept.get(this.key(plan));
+    return found && this.withTitle(found.analysis, plan.title);
+  }
+
   /** Of the same plan under whatever title it had when it was analyzed. */
   private untitled(plan: Plan, place: string): Known {
     const key = this.key(plan);
-    const known = this.known.get(key);
+    const known = this.kept.get(key);
     if (known) {
+      if (this.allHeld.has(key)) return known;
       // The last one asked for is the last to be forgotten.
-      this.known.delete(key);
-      this.known.set(key, known);
+      this.kept.delete(key);
+      this.kept.set(key, known);
       return known;
     }
     const { timeLimit, push = false } = this.settings;
@@ -91,7 +104,7 @@ export class Analyses {
 
   /** Whether `of` would work out something, and not all of it at once. */
   waits(plan: Plan, place: string): boolean {
-    return this.settings.timeLimit !== undefined && this.slow.has(place) && !this.known.has(this.key(plan));
+    return this.settings.timeLimit !== undefined && this.slow.has(place) && !this.kept.has(this.key(plan));
   }
 
   /** Whether the loads of a plan at this place took long the last time. */
@@ -157,14 +170,13 @@ export class Analyses {
   }
 
   private remember(key: string, made: Known): Known {
-    this.known.delete(key);
-    this.known.set(key, made);
-    const held = [...this.held.values()];
-    const spare = [...this.known].filter(([other]) => other !== key && !held.some((keys) => keys.has(other)));
+    this.kept.delete(key);
+    this.kept.set(key, made);
+    const spare = [...this.kept].filter(([other]) => other !== key && !this.allHeld.has(other));
     let kept = spare.reduce((sum, [, { analysis }]) => sum + weight(analysis), 0);
     for (const [oldest, { analysis }] of spare) {
       if (kept <= most) break;
-      this.known.delete(oldest);
+      this.kept.delete(oldest);
       kept -= weight(analysis);
     }
     return made;

@@ -113,7 +113,7 @@ export class LoadedFiles implements Workspace {
 
   check(uri: string): Checked {
     const known = this.checks.get(uri);
-    if (known && !this.isBehind(uri, known)) return known;
+    if (known && !this.isBehind(known)) return known;
     const file = this.bound(uri);
     if (!file) return nothingChecked(uri);
     const elaborated = this.elaborated(file);
@@ -129,21 +129,19 @@ export class LoadedFiles implements Workspace {
   }
 
   /** Whether more is known by now, as where another file holds the same plan. */
-  private isBehind(uri: string, { pending, plans }: Checked): boolean {
+  private isBehind({ pending, plans }: Checked): boolean {
     if (pending === undefined) return false;
-    return plans.some(
-      ({ plan, analysis }, i) => this.analyses.of(plan, placeOf(uri, i)).analysis !== analysis,
-    );
+    return plans.some(({ plan, analysis }) => (this.analyses.known(plan) ?? analysis) !== analysis);
   }
 
   *complete(uri: string, wanted: Pending): Generator<void, boolean> {
     let worked = false;
     // Asked anew after each step: an edit may have come between.
     const advance = (i: number) => {
-      const plan = this.check(uri).plans[i]?.plan;
+      const plan = this.plansOf(uri)[i]?.plan;
       return plan !== undefined && this.analyses.advance(plan, placeOf(uri, i), wanted);
     };
-    for (let i = 0; i < this.check(uri).plans.length; i++) {
+    for (let i = 0; i < this.plansOf(uri).length; i++) {
       while (advance(i)) {
         worked = true;
         yield;
@@ -205,6 +203,11 @@ export class LoadedFiles implements Workspace {
       elsewhere: (name, kinds) => this.elsewhere(uri, name, kinds),
       rules: ruleIds,
     };
+  }
+
+  private plansOf(uri: string): ElaboratedFile['plans'] {
+    const file = this.bound(uri);
+    return file ? this.elaborated(file).plans : [];
   }
 
   private elaborated(file: BoundFile): ElaboratedFile {
