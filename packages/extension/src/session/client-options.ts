@@ -1,9 +1,11 @@
 import * as vscode from 'vscode';
 import type { LanguageClientOptions } from 'vscode-languageclient';
+import { isEdited } from './edited.js';
+import type { Lenses } from './lenses.js';
 import { withRulePage } from './with-rule-page.js';
 
 /** How the client speaks to the server, on the desktop and in the browser alike. */
-export const clientOptions = (web: boolean): LanguageClientOptions => ({
+export const clientOptions = (lenses: Lenses, web: boolean): LanguageClientOptions => ({
   documentSelector: [{ language: 'cribwright' }],
   synchronize: { configurationSection: 'cribwright' },
   initializationOptions: { locale: vscode.env.language, web },
@@ -13,6 +15,8 @@ export const clientOptions = (web: boolean): LanguageClientOptions => ({
     },
   },
   middleware: {
-    handleDiagnostics: (uri, diagnostics, next) => next(uri, diagnostics.map(withRulePage)),
+    provideCodeLenses: (document, token, next) => lenses.inTime(document, () => next(document, token)),
+    handleDiagnostics: (uri, diagnostics, next) =>
+      next(uri, isEdited(uri) ? diagnostics.map(withRulePage) : []),
   },
 });

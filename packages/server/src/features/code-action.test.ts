@@ -44,7 +44,7 @@ describe('a fix that is worked out', () => {
     );
     expect(actions.map((a) => a.title)).toEqual([
       'Capture all 4 contacts: rail, joists',
-      'Use 6 courses. New unsafe findings: crib-reach on crib A',
+      'Use 6 courses. New unsafe findings: coupling-missing on the trailer, crib-reach on crib A',
     ]);
     expect(actions.some((a) => a.isPreferred)).toBe(false);
   });

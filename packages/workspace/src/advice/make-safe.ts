@@ -10,7 +10,7 @@ export interface SafetyStep {
   /** What it puts right. */
   readonly problem: Problem;
   readonly title: Message;
-  /** How much is unsafe, or could not be checked, before and after. */
+  /** Counts of what is unsafe, or could not be checked, before and after. */
   readonly unsafe: readonly [before: number, after: number];
 }
 
