@@ -1,4 +1,4 @@
-export { type Build, buildsFor, type Stock, stockOf } from './alternatives/builds.js';
+export { type Build, bestBuildFor, buildsFor, type Stock, stockOf } from './alternatives/builds.js';
 export type {
   Analysis,
   BodyResult,

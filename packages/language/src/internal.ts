@@ -20,6 +20,7 @@ export { type ElaboratedFile, elaborate, planBlocks } from './lowering/elaborate
 export type { Elaborated } from './lowering/elaborated.js';
 export { figureKey } from './lowering/expectation.js';
 export { planSize } from './lowering/plan-size.js';
+export type { ElaboratedBefore } from './lowering/take-over.js';
 export { dueOf, exampleOf, measureOf } from './phrase/dimension-words.js';
 export { type Expression, figureWords } from './phrase/expression.js';
 export { unitOfMark, withUnitWords } from './phrase/marks.js';

@@ -14,7 +14,7 @@ import { egressOf, loadOf, sizeUpOf } from './circumstances.js';
 import { contactsOf } from './contacts.js';
 import { cribOf } from './crib.js';
 import { cribFigure } from './crib-figure.js';
-import type { Elaborated } from './elaborated.js';
+import { type Elaborated, placeFinder } from './elaborated.js';
 import { type Expansion, outermost } from './expansion.js';
 import { acceptancesOf, expectationsOf } from './expectation.js';
 import { Lowering } from './lowering.js';
@@ -190,9 +190,7 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
     text,
     partial: w.partial,
     unread: [],
-    placeOf: (ref) =>
-      (ref.property === undefined ? undefined : places.get(`${ref.element}#${ref.property}`)) ??
-      places.get(ref.element) ?? { uri: block.uri, span: block.headSpan, text, block },
+    placeOf: placeFinder(places, block, text),
   };
   const valuesOf = (d: Declaration): readonly Figure[] => {
     if (d.scope === block) return [calculatedValue(d, w.names(at0)) ?? []].flat();

@@ -1,4 +1,5 @@
 import type { BoundBlock, TextChange } from '@cribwright/language';
+import { marginBefore } from './margin-before.js';
 
 /**
  * Puts a line or a block into a block's braces, indented and lined up as its neighbors are. `undefined` where it
@@ -33,7 +34,7 @@ export function insertInto(
     return { changes: [{ span: { start: end, end }, text: `${eol}${written}` }] };
   }
   const close = text.lastIndexOf('}', body.end - 1);
-  const start = text.slice(0, close).replace(/[ \t]*$/, '').length;
+  const start = close - marginBefore(text, close).length;
   const gap = isBlock && block.blocks.length + block.properties.length > 0 ? eol : '';
   return { changes: [{ span: { start, end: start }, text: `${gap}${written}${eol}` }] };
 }
@@ -47,7 +48,7 @@ const endOfLine = (text: string, from: number): number => {
 function indentOf(text: string, block: BoundBlock): string {
   const neighbor = block.properties[0]?.span.start ?? block.blocks[0]?.span.start;
   const at = neighbor ?? block.span.start;
-  const margin = /[ \t]*$/.exec(text.slice(0, at))?.[0] ?? '';
+  const margin = marginBefore(text, at);
   return neighbor === undefined ? `${margin}  ` : margin;
 }
 

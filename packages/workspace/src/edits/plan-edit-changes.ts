@@ -3,6 +3,7 @@ import type { Message } from '@cribwright/messages';
 import { message, name as nameHole } from '@cribwright/messages';
 import type { PlanEdit } from '@cribwright/model';
 import { insertInto } from './insert-line.js';
+import { marginBefore } from './margin-before.js';
 
 /** Changes of text by file, or why there are none. */
 export type Changes =
@@ -138,9 +139,9 @@ function setClause(step: BoundProperty, property: string | undefined, text: stri
 
 /** A line or a block, with the rest of its line where nothing else stands on it. */
 function remove({ text }: WrittenPlan, { span }: { readonly span: TextChange['span'] }): Change {
-  const before = /(?:^|[\r\n])[ \t]*$/.exec(text.slice(0, span.start));
+  const start = span.start - marginBefore(text, span.start).length;
+  const isFirst = start === 0 || /[\r\n]/.test(text.charAt(start - 1));
   const after = /^[ \t]*(?:\r\n|\r|\n|$)/.exec(text.slice(span.end));
-  if (!before || !after) return { changes: [{ span, text: '' }] };
-  const start = span.start - before[0].replace(/^[\r\n]/, '').length;
+  if (!isFirst || !after) return { changes: [{ span, text: '' }] };
   return { changes: [{ span: { start, end: span.end + after[0].length }, text: '' }] };
 }
