@@ -131,7 +131,6 @@ export interface MessageHoles {
   readonly 'compare.limit': { readonly policy: H['name']; readonly limit: H['name'] };
   readonly 'fix.nothing-to-do': NoHoles;
   readonly 'fix.step': { readonly number: H['count']; readonly title: H['phrase'] };
-  readonly 'fix.unsafe': { readonly before: H['count']; readonly after: H['count'] };
   readonly 'fix.left': NoHoles;
   readonly 'fix.no-fix': { readonly count: H['count'] };
   readonly 'fix.all-safe': { readonly count: H['count'] };
@@ -692,6 +691,22 @@ export interface MessageHoles {
   readonly 'push.assume-lying': NoHoles;
   readonly 'push.assume-kingpin': NoHoles;
   readonly 'push.assume-friction': NoHoles;
+  readonly 'remedy.strap-across': { readonly strut: H['name']; readonly other: H['name'] };
+  readonly 'remedy.strap-to-part': { readonly strut: H['name']; readonly part: H['name']; readonly vehicle: H['name'] };
+  readonly 'remedy.strap-to-anchor': { readonly strut: H['name']; readonly anchor: H['name'] };
+  readonly 'remedy.mirror-strut': { readonly new: H['name']; readonly strut: H['name'] };
+  readonly 'remedy.move': { readonly support: H['phrase']; readonly place: H['name'] };
+  readonly 'remedy.capture': { readonly support: H['phrase']; readonly parts: H['list']; readonly vehicle: H['name'] };
+  readonly 'remedy.build': { readonly crib: H['name']; readonly layout: H['name']; readonly timber: H['phrase']; readonly courses: H['count'] };
+  readonly 'remedy.step-after': { readonly step: H['count']; readonly other: H['count'] };
+  readonly 'remedy.step-before': { readonly step: H['count']; readonly other: H['count'] };
+  readonly 'remedy.step-for': { readonly support: H['phrase'] };
+  readonly 'remedy.step-lock': { readonly support: H['phrase'] };
+  readonly 'remedy.step-capture': { readonly vehicle: H['name']; readonly supports: H['list'] };
+  readonly 'remedy.use-gear': { readonly gear: H['name']; readonly support: H['phrase'] };
+  readonly 'remedy.twin-front': { readonly count: H['count']; readonly struts: H['list']; readonly like: H['list']; readonly far: H['quantity'] };
+  readonly 'remedy.twin-rear': { readonly count: H['count']; readonly struts: H['list']; readonly like: H['list']; readonly far: H['quantity'] };
+  readonly 'remedy.strap-vehicle': { readonly vehicle: H['name']; readonly anchor: H['name']; readonly holds: H['quantity']; readonly toward: H['phrase'] };
   readonly 'range.lightest': NoHoles;
   readonly 'range.heaviest': NoHoles;
   readonly 'range.center-front': NoHoles;
@@ -1768,7 +1783,9 @@ export interface MessageHoles {
   readonly 'ground-bearing.use-pad': { readonly pad: H['quantity'] };
   readonly 'ground-bearing.state-size': NoHoles;
   readonly 'ground-bearing.state-size-or-use-pad': { readonly pad: H['quantity'] };
-  readonly 'ground-bearing.fix-pad': { readonly size: H['name'] };
+  readonly 'ground-bearing.fix-pad': { readonly size: H['name']; readonly material: H['message'] };
+  readonly 'ground-bearing.timber': NoHoles;
+  readonly 'ground-bearing.steel': NoHoles;
   readonly 'ground-bearing.surface-here': NoHoles;
   readonly 'ground-bearing.edge': { readonly support: H['phrase']; readonly edge: H['quantity']; readonly pressure: H['quantity']; readonly allowable: H['quantity']; readonly surface: H['name'] };
   readonly 'ground-bearing.pad-material': { readonly pad: H['name']; readonly support: H['phrase'] };
@@ -1905,7 +1922,7 @@ export interface MessageHoles {
   readonly 'strut-lock.protects': NoHoles;
   readonly 'strut-lock.no-lock': { readonly strut: H['name'] };
   readonly 'strut-lock.pump-only': { readonly strut: H['name'] };
-  readonly 'strut-lock.fix-pin': NoHoles;
+  readonly 'strut-lock.fix-pin': { readonly strut: H['name'] };
   readonly 'strut-one-sided.title': NoHoles;
   readonly 'strut-one-sided.protects': NoHoles;
   readonly 'strut-one-sided.driver-only': { readonly vehicle: H['name']; readonly struts: H['list'] };
@@ -1932,7 +1949,6 @@ export interface MessageHoles {
   readonly 'tie-missing.untied': { readonly strut: H['name']; readonly angle: H['quantity']; readonly advice: H['message'] };
   readonly 'tie-missing.tie-across': { readonly other: H['name'] };
   readonly 'tie-missing.tie-somewhere': NoHoles;
-  readonly 'tie-missing.fix-tie': { readonly strut: H['name']; readonly other: H['name'] };
   readonly 'tipping.title': NoHoles;
   readonly 'tipping.protects': NoHoles;
   readonly 'tipping.tips': { readonly vehicle: H['text']; readonly toward: H['phrase']; readonly share: H['quantity']; readonly sum: H['calculation']; readonly limit: H['quantity'] };
@@ -1998,6 +2014,9 @@ export interface MessageHoles {
   readonly 'editor.loads-pending': NoHoles;
   readonly 'editor.see-drawing': NoHoles;
   readonly 'editor.held-expectations': { readonly held: H['count']; readonly all: H['count'] };
+  readonly 'advice.effect': { readonly label: H['phrase']; readonly before: H['quantity']; readonly after: H['quantity'] };
+  readonly 'advice.rule-on': { readonly rule: H['name']; readonly on: H['text'] };
+  readonly 'advice.unsafe': { readonly before: H['count']; readonly after: H['count'] };
   readonly 'edit.not-here': { readonly element: H['name'] };
   readonly 'edit.no-body': { readonly element: H['name'] };
   readonly 'edit.from-pattern': { readonly element: H['name'] };
@@ -2007,6 +2026,7 @@ export interface MessageHoles {
   readonly 'edit.no-place': { readonly element: H['name'] };
   readonly 'edit.unreadable': { readonly element: H['name'] };
   readonly 'edit.cannot-move': { readonly element: H['name'] };
+  readonly 'edit.no-step': { readonly element: H['name'] };
   readonly 'lesson.exercise': { readonly number: H['count'] };
   readonly 'lesson.width': NoHoles;
   readonly 'lesson.work-out': { readonly figure: H['text']; readonly on: H['text'] };

@@ -4,4 +4,20 @@ import type { Ref } from './ref.js';
 export type PlanEdit =
   | { readonly kind: 'set'; readonly at: Ref; readonly text: string }
   | { readonly kind: 'insert'; readonly into: Ref; readonly text: string }
-  | { readonly kind: 'remove'; readonly at: Ref };
+  | { readonly kind: 'remove'; readonly at: Ref }
+  /** One more name at the end of the list that a step works on: `build A` becomes `build A, B`. */
+  | { readonly kind: 'append'; readonly at: Ref; readonly text: string }
+  /** New steps beside another, in order; `texts` without their numbers. Those after them are numbered anew. */
+  | {
+      readonly kind: 'insert steps';
+      readonly at: Ref;
+      readonly where: 'before' | 'behind';
+      readonly texts: readonly string[];
+    }
+  /** A step to another place in the order. The steps between are numbered anew. */
+  | {
+      readonly kind: 'move step';
+      readonly at: Ref;
+      readonly where: 'before' | 'behind';
+      readonly step: Ref;
+    };

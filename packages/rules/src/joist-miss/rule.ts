@@ -1,6 +1,6 @@
 import type { Fix, Workings } from '@cribwright/engine';
 import type { CribWorking } from '@cribwright/engine/internal';
-import { placeText } from '@cribwright/engine/internal';
+import { captureFixes, placeText } from '@cribwright/engine/internal';
 import { count, type Message, message, name, quantity, shown, shownAs, term } from '@cribwright/messages';
 import type { Contact, Met, PlanPoint } from '@cribwright/model';
 import { exactly, measured } from '@cribwright/model';
@@ -18,6 +18,7 @@ function misses(c: CribWorking, w: Workings): readonly RuleFinding[] {
         at: subject,
         message: message('joist-miss.nothing', { crib: name(crib.name) }),
         figures: [],
+        fixes: captureFixes(crib, w),
       },
     ];
   const missed = c.contacts.flatMap((contact) => {
@@ -59,7 +60,7 @@ function report(c: CribWorking, contact: Contact, met: Met, w: Workings, fit: Fi
     }),
     figures: [off, reach],
     related: [{ at: met.capture.ref, message: message('joist-miss.to-meet', { part: name(met.part.name) }) }],
-    fixes: fit === undefined ? [] : [fit.fix],
+    fixes: fit === undefined ? captureFixes(crib, w) : [fit.fix],
   };
 }
 

@@ -67,9 +67,15 @@ describe('set', () => {
 });
 
 describe('insert', () => {
-  it('puts a block at the end of a plan', () => {
+  it('puts a block behind the last of its kind', () => {
+    const strap = 'strap T2 : RatchetStrap2in { from S1 base to S3 base }';
+    expect(after({ kind: 'insert', into: at('plan'), text: strap })).toBe(
+      text.replace('S2 base }\n', `S2 base }\n  ${strap}\n`),
+    );
+  });
+  it('puts a block of which there is none before the steps', () => {
     expect(after({ kind: 'insert', into: at('plan'), text: 'pad P1 {\n  under A\n}' })).toBe(
-      text.replace(/\n}\n$/, '\n\n  pad P1 {\n    under A\n  }\n}\n'),
+      text.replace('24 in)\n', '24 in)\n\n  pad P1 {\n    under A\n  }\n'),
     );
   });
   it('puts a line among those of a block', () => {
@@ -101,5 +107,51 @@ describe('refuses', () => {
   it('all of several edits where one cannot be made', () => {
     const good: PlanEdit = { kind: 'set', at: at('crib/A', 'courses'), text: '6' };
     expect(after(good, { kind: 'set', at: at('crib/Z', 'courses'), text: '6' })).not.toContain('crib A');
+  });
+});
+
+describe('steps', () => {
+  const steps = (...lines: string[]) =>
+    text.replace(/steps \{[^}]*\}/, `steps {\n    ${lines.join('\n    ')}\n  }`);
+  const [chock, build] = [
+    'chock  trailer both directions  crew 1  takes 1 min',
+    'build  A                  crew 2',
+  ];
+
+  it('appends to what a step works on, before its clauses', () => {
+    expect(after({ kind: 'append', at: at('step/2'), text: 'B, C' })).toBe(
+      text.replace('build  A', 'build  A, B, C'),
+    );
+  });
+  it('puts new steps beside one, and numbers those after them anew', () => {
+    const texts = ['size up  trailer', 'chock  car forward'];
+    expect(after({ kind: 'insert steps', at: at('step/1'), where: 'before', texts })).toBe(
+      steps('1  size up  trailer', '2  chock  car forward', `3  ${chock}`, `4  ${build}  after 3`),
+    );
+    expect(after({ kind: 'insert steps', at: at('step/2'), where: 'behind', texts: ['check  A'] })).toBe(
+      steps(`1  ${chock}`, `2  ${build}  after 1`, '3  check  A'),
+    );
+  });
+  it('moves a step, and names it by its new number where another waits for it', () => {
+    expect(after({ kind: 'move step', at: at('step/1'), where: 'behind', step: at('step/2') })).toBe(
+      steps(`1  ${build}  after 2`, `2  ${chock}`),
+    );
+    expect(after({ kind: 'move step', at: at('step/2'), where: 'before', step: at('step/1') })).toBe(
+      steps(`1  ${build}  after 2`, `2  ${chock}`),
+    );
+  });
+  it('refuses where there is no such step', () => {
+    expect(after({ kind: 'append', at: at('step/9'), text: 'B' })).toContain('comes from a pattern');
+    expect(after({ kind: 'move step', at: at('step/1'), where: 'before', step: at('crib/A') })).toContain(
+      'not a step of this plan',
+    );
+  });
+});
+
+describe('the type of a support', () => {
+  it('is what stands behind its colon', () => {
+    expect(after({ kind: 'set', at: at('tie/T1', 'type'), text: 'RatchetStrap4in' })).toBe(
+      text.replace('RatchetStrap2in', 'RatchetStrap4in'),
+    );
   });
 });

@@ -165,7 +165,6 @@ compare--limit-changed = limit changed
 compare--limit = { $policy }, { $limit }
 fix--nothing-to-do = Nothing unsafe was found. Nothing was changed.
 fix--step = { $number }. { $title }
-fix--unsafe = unsafe or not checked: { $before } → { $after }
 fix--left = STILL UNSAFE
 fix--no-fix =
     { $count ->
@@ -770,6 +769,30 @@ push--assume-between = No friction is counted between one vehicle and another.
 push--assume-lying = A vehicle that lies on the ground rests on the corners of its outline, and they do not fold. Supports beside it grip no better than its own metal: no load can be counted on to move there.
 push--assume-kingpin = A kingpin whose tractor is not in the plan is held sideways by tire friction under its own load, and not lengthwise.
 push--assume-friction = Friction is at the low end of its range.
+remedy--strap-across = Strap the bases of { $strut } and { $other } together
+remedy--strap-to-part = Strap the base of { $strut } to the { $part } of the { $vehicle }
+remedy--strap-to-anchor = Strap the base of { $strut } to { $anchor }
+remedy--mirror-strut = Set strut { $new } on the other side, opposite { $strut }, and strap their bases together
+remedy--move = Move { $support } to { $place }
+remedy--capture = Put { $support } under the { $parts } of the { $vehicle }
+remedy--build = Build crib { $crib } { $layout } of { $timber }, { $courses } courses
+remedy--step-after = Do step { $step } after step { $other }
+remedy--step-before = Do step { $step } before step { $other }
+remedy--step-for = Add { $support } to the steps
+remedy--step-lock = Lock { $support } in the steps
+remedy--step-capture = Add a step that stabilizes the { $vehicle } with { $supports }
+remedy--use-gear = Use { $gear } for { $support }
+remedy--twin-front =
+    { $count ->
+        [one] Set one more strut, { $struts }, like { $like }, { $far } farther to the front
+       *[other] Set { $count } more struts, { $struts }, like { $like }, { $far } farther to the front
+    }
+remedy--twin-rear =
+    { $count ->
+        [one] Set one more strut, { $struts }, like { $like }, { $far } farther to the rear
+       *[other] Set { $count } more struts, { $struts }, like { $like }, { $far } farther to the rear
+    }
+remedy--strap-vehicle = Strap the { $vehicle } to an anchor { $anchor } that holds { $holds }, { $toward }: find one, such as a rig or a bollard
 range--lightest = lightest
 range--heaviest = heaviest
 range--center-front = center farthest to its front
@@ -1934,7 +1957,9 @@ ground-bearing--foot-unknown = Ground under { $support }: base plate size not kn
 ground-bearing--use-pad = Use a pad of at least { $pad }.
 ground-bearing--state-size = State the size of the base plate.
 ground-bearing--state-size-or-use-pad = State the size of the base plate, or use a pad of at least { $pad }.
-ground-bearing--fix-pad = Use a pad of { $size }
+ground-bearing--fix-pad = Use a { $material } pad of { $size }
+ground-bearing--timber = timber
+ground-bearing--steel = steel
 ground-bearing--surface-here = The allowable bearing is set here.
 ground-bearing--edge = Ground under { $support }: the load is off the middle of the base. Edge pressure { $edge }, { $pressure } on the area that bears. Allowable bearing of { $surface } is { $allowable }. Center the load, or use a wider base.
 ground-bearing--pad-material = Pad { $pad } under { $support }: material not stated. How far it spreads the load is not known. Write \`material timber\`, \`plywood\` or \`steel\`. This check has not passed.
@@ -2071,7 +2096,7 @@ strut-lock--title = Strut without a mechanical lock
 strut-lock--protects = A strut held only by oil or air comes down when a seal or a hose fails.
 strut-lock--no-lock = Strut { $strut }: lock not stated. Pin it, or set its lock collar, before anyone relies on it.
 strut-lock--pump-only = Strut { $strut } is held by its pump alone. A leak lets it down. Pin it, or set its lock collar.
-strut-lock--fix-pin = Pin the strut
+strut-lock--fix-pin = Pin strut { $strut }
 strut-one-sided--title = Struts on one side only
 strut-one-sided--protects = Struts on one side only can push a vehicle over to the other side.
 strut-one-sided--driver-only = The { $vehicle } has struts on the driver side ({ $struts }) and none on the passenger side. Set struts on the passenger side too.
@@ -2098,7 +2123,6 @@ tie-missing--protects = A leaning strut pushes its own base out. Without a strap
 tie-missing--untied = Strut { $strut }: base not strapped. At { $angle } the load pushes the base out. { $advice }
 tie-missing--tie-across = Run a strap from its base to the base of { $other }.
 tie-missing--tie-somewhere = Run a strap from its base to the base of a strut on the other side, or to an anchor.
-tie-missing--fix-tie = Strap the bases of { $strut } and { $other } together
 tipping--title = Vehicle tips over under a small push
 tipping--protects = A vehicle with a high center of gravity near the edge of its supports tips over under a push or when its load shifts.
 tipping--tips = The { $vehicle } tips over { $toward } under a side push of { $share } of its weight ({ $sum }). The policy requires { $limit }. Set struts on both sides, or set supports farther out.
@@ -2172,6 +2196,9 @@ editor--pending = side push and worst loads not calculated yet
 editor--loads-pending = loads not calculated yet
 editor--see-drawing = See drawing
 editor--held-expectations = { $held } of { $all } expectations met
+advice--effect = { $label }: { $before } to { $after }
+advice--rule-on = { $rule } on { $on }
+advice--unsafe = unsafe or not checked: { $before } → { $after }
 edit--not-here = { $element } is not in this plan's own text. Change it where it is written.
 edit--no-body = { $element } has no lines of its own to change.
 edit--from-pattern = { $element } comes from a pattern. Change the pattern, or write the support out in the plan.
@@ -2181,6 +2208,7 @@ edit--range = { $value } is a range, so it cannot be dragged. Change it in the t
 edit--no-place = { $element } has no line that gives its position. Write one to drag it.
 edit--unreadable = The line that gives the position of { $element } cannot be read. Fix it first.
 edit--cannot-move = { $element } cannot be dragged that way.
+edit--no-step = { $element } is not a step of this plan's own text. Change the order of the steps by hand.
 lesson--exercise = Exercise { $number }
 lesson--width = width
 lesson--work-out = Calculate the { $figure } of { $on }.

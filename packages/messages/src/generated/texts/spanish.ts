@@ -165,7 +165,6 @@ compare--limit-changed = límite cambiado
 compare--limit = { $policy }, { $limit }
 fix--nothing-to-do = No se encontró nada inseguro. No se cambió nada.
 fix--step = { $number }. { $title }
-fix--unsafe = inseguro o sin verificar: { $before } → { $after }
 fix--left = SIGUE INSEGURO
 fix--no-fix =
     { $count ->
@@ -774,6 +773,30 @@ push--assume-between = No se cuenta rozamiento entre un vehículo y otro.
 push--assume-lying = Un vehículo echado en el suelo descansa en las esquinas de su contorno, que no se doblan. Los apoyos a su lado no agarran mejor que su propio metal: no se puede contar con que la carga pase a ellos.
 push--assume-kingpin = Un kingpin cuyo tractor no está en el plan queda sujeto de lado por el rozamiento de los neumáticos bajo su propia carga, y a lo largo no.
 push--assume-friction = El rozamiento está en el extremo bajo de su intervalo.
+remedy--strap-across = Amarrar entre sí las bases de { $strut } y { $other }
+remedy--strap-to-part = Amarrar la base de { $strut } a { $part } de { $vehicle }
+remedy--strap-to-anchor = Amarrar la base de { $strut } a { $anchor }
+remedy--mirror-strut = Poner el puntal { $new } del otro lado, frente a { $strut }, y amarrar entre sí sus bases
+remedy--move = Mover { $support } a { $place }
+remedy--capture = Poner { $support } bajo { $parts } de { $vehicle }
+remedy--build = Armar el crib { $crib }: { $layout } de { $timber }, { $courses } hiladas
+remedy--step-after = Hacer el paso { $step } después del paso { $other }
+remedy--step-before = Hacer el paso { $step } antes del paso { $other }
+remedy--step-for = Añadir { $support } a los pasos
+remedy--step-lock = Trabar { $support } en los pasos
+remedy--step-capture = Añadir un paso que estabilice { $vehicle } con { $supports }
+remedy--use-gear = Usar { $gear } para { $support }
+remedy--twin-front =
+    { $count ->
+        [one] Poner un puntal más, { $struts }, igual que { $like }, { $far } más hacia el frente
+       *[other] Poner { $count } puntales más, { $struts }, iguales que { $like }, { $far } más hacia el frente
+    }
+remedy--twin-rear =
+    { $count ->
+        [one] Poner un puntal más, { $struts }, igual que { $like }, { $far } más hacia atrás
+       *[other] Poner { $count } puntales más, { $struts }, iguales que { $like }, { $far } más hacia atrás
+    }
+remedy--strap-vehicle = Amarrar { $vehicle } a un anclaje { $anchor } que aguante { $holds }, { $toward }: búsquelo, por ejemplo un camión de rescate o un bolardo
 range--lightest = con su menor peso
 range--heaviest = con su mayor peso
 range--center-front = el centro lo más hacia el frente
@@ -1942,7 +1965,9 @@ ground-bearing--foot-unknown = Suelo bajo { $support }: tamaño de la placa base
 ground-bearing--use-pad = Use una placa de al menos { $pad }.
 ground-bearing--state-size = Escriba el tamaño de la placa base.
 ground-bearing--state-size-or-use-pad = Escriba el tamaño de la placa base, o use una placa de al menos { $pad }.
-ground-bearing--fix-pad = Usar una placa de { $size }
+ground-bearing--fix-pad = Usar una placa de { $material } de { $size }
+ground-bearing--timber = madera
+ground-bearing--steel = acero
 ground-bearing--surface-here = La capacidad admisible se fija aquí.
 ground-bearing--edge = Suelo bajo { $support }: la carga está fuera del centro de la base. Presión en el borde { $edge }, { $pressure } en el área que apoya. La capacidad admisible de { $surface } es { $allowable }. Centre la carga o use una base más ancha.
 ground-bearing--pad-material = Placa { $pad } bajo { $support }: material no indicado. No se sabe cuánto reparte la carga. Escriba \`material timber\`, \`plywood\` o \`steel\`. Esta comprobación no se da por buena.
@@ -2079,7 +2104,7 @@ strut-lock--title = Puntal sin seguro mecánico
 strut-lock--protects = Un puntal sostenido solo por aceite o aire baja cuando falla un sello o una manguera.
 strut-lock--no-lock = Puntal { $strut }: seguro sin anotar. Póngale el pasador, o apriete su collar de seguro, antes de que alguien confíe en él.
 strut-lock--pump-only = Al puntal { $strut } lo sostiene solo su bomba. Una fuga lo baja. Póngale el pasador, o apriete su collar de seguro.
-strut-lock--fix-pin = Poner el pasador al puntal
+strut-lock--fix-pin = Poner el pasador al puntal { $strut }
 strut-one-sided--title = Puntales de un solo lado
 strut-one-sided--protects = Los puntales de un solo lado pueden empujar el vehículo hasta volcarlo hacia el otro.
 strut-one-sided--driver-only = { $vehicle } tiene puntales en el lado del conductor ({ $struts }) y ninguno en el lado del acompañante. Ponga puntales también en el lado del acompañante.
@@ -2106,7 +2131,6 @@ tie-missing--protects = Un puntal inclinado empuja su propia base hacia afuera. 
 tie-missing--untied = Puntal { $strut }: base sin amarrar. A { $angle } la carga empuja la base hacia afuera. { $advice }
 tie-missing--tie-across = Tienda una correa de su base a la base de { $other }.
 tie-missing--tie-somewhere = Tienda una correa de su base a la base de un puntal del otro lado, o a un anclaje.
-tie-missing--fix-tie = Amarrar entre sí las bases de { $strut } y { $other }
 tipping--title = El vehículo vuelca con un empuje pequeño
 tipping--protects = Un vehículo con un centro de gravedad alto y cerca del borde de sus apoyos vuelca con un empujón, o cuando su carga se mueve.
 tipping--tips = { $vehicle } vuelca { $toward } con un empuje lateral de { $share } de su peso ({ $sum }). La norma exige { $limit }. Ponga puntales en ambos lados, o apoyos más afuera.
@@ -2184,6 +2208,9 @@ editor--pending = empuje lateral y cargas peores aún sin calcular
 editor--loads-pending = cargas aún sin calcular
 editor--see-drawing = Ver el dibujo
 editor--held-expectations = { $held } de { $all } expectativas cumplidas
+advice--effect = { $label }: de { $before } a { $after }
+advice--rule-on = { $rule } en { $on }
+advice--unsafe = inseguro o sin verificar: { $before } → { $after }
 edit--not-here = { $element } no está en el texto de este plan. Cámbielo donde está escrito.
 edit--no-body = { $element } no tiene líneas propias que cambiar.
 edit--from-pattern = { $element } viene de un patrón. Cambie el patrón, o escriba el apoyo en el plan.
@@ -2193,6 +2220,7 @@ edit--range = { $value } es un intervalo, así que no se puede arrastrar. Cámbi
 edit--no-place = { $element } no tiene una línea que diga dónde está. Escríbala para arrastrarlo.
 edit--unreadable = No se puede leer la línea que dice dónde está { $element }. Corríjala primero.
 edit--cannot-move = { $element } no se puede arrastrar así.
+edit--no-step = { $element } no es un paso del texto de este plan. Cambie a mano el orden de los pasos.
 lesson--exercise = Ejercicio { $number }
 lesson--width = ancho
 lesson--work-out = Calcule este valor de { $on }: { $figure }.
