@@ -42,20 +42,27 @@ export function standingBuildFix(c: CribWorking, w: Workings): readonly Fix[] {
   const { crib } = c;
   const built = buildsThatStand(c, w)[0];
   if (built === undefined) return [];
-  const layout = `${built.layout.lengthwise} by ${built.layout.crosswise}`;
-  const long = sizeText(built.timber.length, w.plan.display, 'nearest');
+  const { timber, layout } = built;
+  const sameTimber = timber.name === crib.timber.name && timber.length === crib.timber.length;
+  const sameLayout =
+    layout.lengthwise === crib.layout.lengthwise && layout.crosswise === crib.layout.crosswise;
+  const laid = `${layout.lengthwise} by ${layout.crosswise}`;
+  const long = sizeText(timber.length, w.plan.display, 'nearest');
   return [
     {
-      title: message('remedy.build', {
-        crib: name(crib.name),
-        layout: name(layout),
-        timber: message('figure.timber-of-length', { timber: name(built.timber.name), length: name(long) }),
-        courses: count(built.courses),
-      }),
+      title:
+        sameTimber && sameLayout
+          ? message('packing.fix-courses', { courses: name(`${built.courses}`) })
+          : message('remedy.build', {
+              crib: name(crib.name),
+              layout: name(laid),
+              timber: message('figure.timber-of-length', { timber: name(timber.name), length: name(long) }),
+              courses: count(built.courses),
+            }),
       edits: [
-        set(crib.id, 'timber', `${built.timber.name} ${long} long`),
-        set(crib.id, 'layout', layout),
-        set(crib.id, 'courses', `${built.courses}`),
+        ...(sameTimber ? [] : [set(crib.id, 'timber', `${timber.name} ${long} long`)]),
+        ...(sameLayout ? [] : [set(crib.id, 'layout', laid)]),
+        ...(built.courses === crib.courses ? [] : [set(crib.id, 'courses', `${built.courses}`)]),
       ],
       safe: false,
     },

@@ -1,5 +1,6 @@
 import * as vscode from 'vscode';
 import type { LanguageClientOptions } from 'vscode-languageclient';
+import { proposalScheme } from './proposal-scheme.js';
 import { withRulePage } from './with-rule-page.js';
 
 /** How the client speaks to the server, on the desktop and in the browser alike. */
@@ -13,6 +14,12 @@ export const clientOptions = (web: boolean): LanguageClientOptions => ({
     },
   },
   middleware: {
+    // A proposed text is no plan of its own: what it uses does not lie beside it.
+    didOpen: async (document, next) => (isProposal(document) ? undefined : next(document)),
+    didChange: async (change, next) => (isProposal(change.document) ? undefined : next(change)),
+    didClose: async (document, next) => (isProposal(document) ? undefined : next(document)),
     handleDiagnostics: (uri, diagnostics, next) => next(uri, diagnostics.map(withRulePage)),
   },
 });
+
+const isProposal = ({ uri }: vscode.TextDocument): boolean => uri.scheme === proposalScheme;

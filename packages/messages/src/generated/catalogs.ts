@@ -1987,6 +1987,7 @@ export interface MessageHoles {
   readonly 'editor.about': { readonly text: H['name']; readonly other: H['name'] };
   readonly 'editor.declared-in': { readonly where: H['name'] };
   readonly 'editor.fix-all': NoHoles;
+  readonly 'editor.make-safe': NoHoles;
   readonly 'editor.could-not-run': NoHoles;
   readonly 'editor.broke': { readonly why: H['name'] };
   readonly 'editor.more': { readonly count: H['count'] };
@@ -2014,6 +2015,10 @@ export interface MessageHoles {
   readonly 'editor.loads-pending': NoHoles;
   readonly 'editor.see-drawing': NoHoles;
   readonly 'editor.held-expectations': { readonly held: H['count']; readonly all: H['count'] };
+  readonly 'advice.nothing-to-do': NoHoles;
+  readonly 'advice.no-fix': { readonly count: H['count'] };
+  readonly 'advice.all-safe': { readonly count: H['count'] };
+  readonly 'advice.some-left': { readonly count: H['count']; readonly left: H['count'] };
   readonly 'advice.effect': { readonly label: H['phrase']; readonly before: H['quantity']; readonly after: H['quantity'] };
   readonly 'advice.rule-on': { readonly rule: H['name']; readonly on: H['text'] };
   readonly 'advice.unsafe': { readonly before: H['count']; readonly after: H['count'] };

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { CodeActionTriggerKind } from 'vscode-languageserver';
 import { rangeOf, spanOf } from '../context/positions.js';
 import { atCursor } from '../testing/context-of.js';
-import { fixAll, quickFixes } from './code-action.js';
+import { fixAll, makeSafeAction, quickFixes } from './code-action.js';
 import { otherBuilds } from './other-builds.js';
 
 async function opened(text: string, mark: string) {
@@ -144,4 +144,23 @@ it('offers other ways to build a crib, each of which holds', async () => {
 it('offers no other builds outside a crib', async () => {
   const { desk, file, checked } = await opened(trailerPlan, 'ground');
   expect(await otherBuilds(desk, file, checked, trailerPlan.indexOf('ground') + 2)).toEqual([]);
+});
+
+describe('Make This Plan Safe', () => {
+  it('is offered on the first line of a plan in which something is unsafe', async () => {
+    const { desk, file, checked } = await opened(trailerPlan, 'crib');
+    const [action, ...more] = makeSafeAction(desk, file, checked, trailerPlan.indexOf('plan "') + 2);
+    expect(more).toEqual([]);
+    expect(action).toMatchObject({
+      title: 'Make This Plan Safe',
+      command: { command: 'cribwright.makeSafe', arguments: [file.uri] },
+    });
+    expect(makeSafeAction(desk, file, checked, trailerPlan.indexOf('courses'))).toEqual([]);
+  });
+
+  it('is not offered where nothing is', async () => {
+    const { desk, file, checked } = await opened('plan "x" {\n}\n', 'plan');
+    const safe = { ...checked, problems: [] };
+    expect(makeSafeAction(desk, file, safe, 2)).toEqual([]);
+  });
 });

@@ -1,6 +1,6 @@
 import type { BoundFile, TextChange } from '@cribwright/language';
 import { list, type Message, message, term } from '@cribwright/messages';
-import { type Checked, clash, type Problem, type ProblemFix } from '@cribwright/workspace/internal';
+import { type Checked, clash, isUnsafe, type Problem, type ProblemFix } from '@cribwright/workspace/internal';
 import {
   type CancellationToken,
   type CodeAction,
@@ -14,8 +14,11 @@ import type { Feature } from '../context/feature.js';
 import type { FeatureContext } from '../context/feature-context.js';
 import { offsetAt, spanOf } from '../context/positions.js';
 import { say as translate } from '../l10n/say.js';
+import { makeSafeCommand } from './code-lens.js';
+import { plansIn } from './edit.js';
 import { type FixProof, fixProofs } from './fix-proof.js';
 import { otherBuildKind, otherBuilds } from './other-builds.js';
+import { replyOf } from './plan-around.js';
 import { diagnosticOf } from './publish-diagnostics.js';
 import { unitsOfProblem } from './units-for.js';
 import { workspaceEdit } from './workspace-edit.js';
@@ -25,7 +28,9 @@ export const fixAllKind = `${CodeActionKind.SourceFixAll}.cribwright`;
 /** `textDocument/codeAction`: fixes for one finding, and one action for all that have a single safe answer. */
 export const codeAction: Feature = {
   offers: () => ({
-    codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, fixAllKind, otherBuildKind] },
+    codeActionProvider: {
+      codeActionKinds: [CodeActionKind.QuickFix, fixAllKind, otherBuildKind, makeSafeKind],
+    },
   }),
   serve(session) {
     session.connection.onCodeAction(async ({ textDocument, range, context }, token) => {
@@ -39,6 +44,7 @@ export const codeAction: Feature = {
           ? await quickFixes(session, file, checked, range, { context, token })
           : []),
         ...(wanted(fixAllKind) ? fixAll(session, file, checked) : []),
+        ...(wanted(makeSafeKind) ? makeSafeAction(session, file, checked, offsetAt(file, range.start)) : []),
         // A search: made when someone asks, not at every step of the cursor.
         ...(wanted(otherBuildKind) && asked(context)
           ? await otherBuilds(session, file, checked, offsetAt(file, range.start), token)
@@ -47,6 +53,26 @@ export const codeAction: Feature = {
     });
   },
 };
+
+/** A kind of its own, so that it can be asked for alone. */
+export const makeSafeKind = `${CodeActionKind.RefactorRewrite}.cribwright.makeSafe`;
+
+/** On the first line of a plan in which something is unsafe: the search is made by the command, not here. */
+export function makeSafeAction(
+  desk: Pick<FeatureContext, 'locale'>,
+  file: BoundFile,
+  checked: Checked,
+  offset: number,
+): CodeAction[] {
+  const plan = plansIn(file.blocks).find(
+    ({ span, bodySpan }) => span.start <= offset && offset <= (bodySpan?.start ?? span.end),
+  );
+  const reply = plan && replyOf(file, checked, plan);
+  if (reply === undefined || !checked.problems.some((p) => p.plan === reply.plan.title && isUnsafe(p)))
+    return [];
+  const title = translate(term('editor.make-safe'), desk.locale);
+  return [{ title, kind: makeSafeKind, command: { title, command: makeSafeCommand, arguments: [file.uri] } }];
+}
 
 const asked = ({ only, triggerKind }: CodeActionContext): boolean =>
   only !== undefined || triggerKind === CodeActionTriggerKind.Invoked;

@@ -11,6 +11,7 @@ about = { $text } is { $other }
 # $where (name)
 declared-in = in { $where }
 fix-all = Fix everything that has one safe answer
+make-safe = Make This Plan Safe
 could-not-run = This check did not run, so nothing here shows that the plan is safe.
 # $why (name)
 broke = The checks of this file stopped: { $why }. Do not rely on what is shown. Please report it.

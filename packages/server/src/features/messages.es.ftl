@@ -6,6 +6,7 @@ governs = Determina: { $governs }
 about = { $text } son { $other }
 declared-in = en { $where }
 fix-all = Corregir todo lo que tiene una sola respuesta segura
+make-safe = Hacer seguro este plan
 could-not-run = Esta comprobación no se hizo: nada aquí indica que el plan sea seguro.
 broke = Las comprobaciones de este archivo se detuvieron: { $why }. No confíe en lo que se muestra. Por favor, avise.
 more = { $count ->

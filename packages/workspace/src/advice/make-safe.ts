@@ -30,6 +30,8 @@ export interface SafetyPlan {
   readonly left: readonly Problem[];
   /** `expect` lines that do not hold: they named faults that are gone, or hold no longer for another reason. */
   readonly expectations: readonly Problem[];
+  /** All that is known of the file with these texts: to be drawn. */
+  readonly after: Checked | undefined;
 }
 
 /** More steps than this are not taken: a plan that needs them is written anew. */
@@ -64,7 +66,7 @@ interface Bench {
   /** Puts these texts, and the own ones of all other files. */
   readonly put: (texts: ReadonlyMap<string, string>) => void;
   /** All that is checked now, the push included; `undefined` where more than `most` is unsafe without it already. */
-  readonly check: (most?: number) => Checked | undefined;
+  readonly check: (most?: number) => Generator<void, Checked | undefined>;
 }
 
 /**
@@ -74,7 +76,7 @@ interface Bench {
  * that seemed as good before. What a plan expects of itself is not counted: it is no danger, and changes with what is
  * mended. A text that is laid out as the formatter lays it out is laid out again.
  *
- * Yields between trials, so that a caller may stop it. The workspace has its own texts again at the end.
+ * Yields between the steps of each trial, so that a caller may stop it. The workspace has its own texts again at the end.
  */
 export function* makeSafe(workspace: Workspace, uri: string): Generator<void, SafetyPlan> {
   const own = new Map<string, string>();
@@ -88,10 +90,10 @@ export function* makeSafe(workspace: Workspace, uri: string): Generator<void, Sa
         if (text !== bench.textOf(file)) workspace.put(file, text, ++version);
       }
     },
-    check: (most) => {
-      for (const _step of workspace.complete(uri, 'loads'));
+    *check(most) {
+      yield* workspace.complete(uri, 'loads');
       if (most !== undefined && unsafeOf(workspace.check(uri)).length > most) return undefined;
-      for (const _step of workspace.complete(uri, 'push'));
+      yield* workspace.complete(uri, 'push');
       return workspace.check(uri);
     },
   };
@@ -109,12 +111,13 @@ export function* makeSafe(workspace: Workspace, uri: string): Generator<void, Sa
       return [file, bound !== undefined && tidy.has(file) ? formatted(bound) : text] as const;
     });
     bench.put(new Map(texts));
-    const after = bench.check();
+    const after = yield* bench.check();
     return {
       steps: found.steps,
       texts: Object.fromEntries(texts),
       left: after === undefined ? found.left : unsafeOf(after),
       expectations: after?.problems.filter(isExpectation) ?? [],
+      after,
     };
   } finally {
     bench.put(new Map());
@@ -122,7 +125,13 @@ export function* makeSafe(workspace: Workspace, uri: string): Generator<void, Sa
 }
 
 function* search(bench: Bench): Generator<void, Way> {
-  const start: Way = { taken: [], steps: [], texts: new Map(), left: unsafeOf(bench.check()), level: 0 };
+  const start: Way = {
+    taken: [],
+    steps: [],
+    texts: new Map(),
+    left: unsafeOf(yield* bench.check()),
+    level: 0,
+  };
   let best = start;
   const seen = new Set<string>([stateOf(start.texts)]);
   /** Ways that were not gone, as good as those that were when they were left; the latest last. */
@@ -149,23 +158,23 @@ const stateOf = (texts: ReadonlyMap<string, string>): string => JSON.stringify([
 function* onward(bench: Bench, way: Way, seen: ReadonlySet<string>): Generator<void, readonly Way[]> {
   const found: Way[] = [];
   const met = new Set(seen);
-  const attempt = (taken: readonly Candidate[]): void => {
+  const attempt = function* (taken: readonly Candidate[]): Generator<void, void> {
     const texts = textsWith(bench, way, taken);
     if (texts === undefined || met.has(stateOf(texts))) return;
     met.add(stateOf(texts));
-    const tried = triedOn(bench, way, taken, texts);
+    const tried = yield* triedOn(bench, way, taken, texts);
     if (tried !== undefined && helps(tried, way.left)) found.push(tried);
   };
   const singles = way.left.flatMap((problem) => problem.fixes.map((fix) => ({ problem, fix })));
   for (const single of singles) {
-    attempt([single]);
+    yield* attempt([single]);
     yield;
   }
   let pairs = 0;
   for (const [i, one] of found.length > 0 ? [] : singles.entries()) {
     for (const two of singles.slice(i + 1)) {
       if (one.problem === two.problem || ++pairs > mostPairs) continue;
-      attempt([one, two]);
+      yield* attempt([one, two]);
       yield;
     }
   }
@@ -183,7 +192,7 @@ function* withMore(bench: Bench, first: Way, rest: readonly Way[]): Generator<vo
     });
     if (taken.length < other.taken.length) continue;
     const texts = textsWith(bench, way, taken);
-    const tried = texts && triedOn(bench, way, taken, texts);
+    const tried = texts && (yield* triedOn(bench, way, taken, texts));
     yield;
     if (tried !== undefined && tried.left.length < way.left.length) way = tried;
   }
@@ -201,14 +210,14 @@ function textsWith(
 }
 
 /** What fixes come to; `undefined` where more is unsafe with them. */
-function triedOn(
+function* triedOn(
   bench: Bench,
   way: Way,
   taken: readonly Candidate[],
   texts: ReadonlyMap<string, string>,
-): Way | undefined {
+): Generator<void, Way | undefined> {
   bench.put(texts);
-  const checked = bench.check(way.left.length);
+  const checked = yield* bench.check(way.left.length);
   if (checked === undefined) return undefined;
   const left = unsafeOf(checked);
   const steps = taken.map(({ problem, fix }): SafetyStep => {

@@ -2161,6 +2161,7 @@ editor--governs = Governs: { $governs }
 editor--about = { $text } is { $other }
 editor--declared-in = in { $where }
 editor--fix-all = Fix everything that has one safe answer
+editor--make-safe = Make This Plan Safe
 editor--could-not-run = This check did not run, so nothing here shows that the plan is safe.
 editor--broke = The checks of this file stopped: { $why }. Do not rely on what is shown. Please report it.
 editor--more =
@@ -2196,6 +2197,25 @@ editor--pending = side push and worst loads not calculated yet
 editor--loads-pending = loads not calculated yet
 editor--see-drawing = See drawing
 editor--held-expectations = { $held } of { $all } expectations met
+advice--nothing-to-do = Nothing unsafe was found. There is nothing to change.
+advice--no-fix =
+    { $count ->
+        [one] No fix that the checks offer helps. 1 finding is left. Change the plan by hand.
+       *[other] No fix that the checks offer helps. { $count } findings are left. Change the plan by hand.
+    }
+advice--all-safe =
+    { $count ->
+        [one] 1 change leaves nothing unsafe. Look at it before you apply it.
+       *[other] { $count } changes leave nothing unsafe. Look at them before you apply them.
+    }
+advice--some-left =
+    { $count ->
+        [one] 1 change helps.
+       *[other] { $count } changes help.
+    } { $left ->
+        [one] 1 finding is still unsafe: change the plan by hand.
+       *[other] { $left } findings are still unsafe: change the plan by hand.
+    }
 advice--effect = { $label }: { $before } to { $after }
 advice--rule-on = { $rule } on { $on }
 advice--unsafe = unsafe or not checked: { $before } → { $after }

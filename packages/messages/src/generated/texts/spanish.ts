@@ -2169,6 +2169,7 @@ editor--governs = Determina: { $governs }
 editor--about = { $text } son { $other }
 editor--declared-in = en { $where }
 editor--fix-all = Corregir todo lo que tiene una sola respuesta segura
+editor--make-safe = Hacer seguro este plan
 editor--could-not-run = Esta comprobación no se hizo: nada aquí indica que el plan sea seguro.
 editor--broke = Las comprobaciones de este archivo se detuvieron: { $why }. No confíe en lo que se muestra. Por favor, avise.
 editor--more =
@@ -2208,6 +2209,25 @@ editor--pending = empuje lateral y cargas peores aún sin calcular
 editor--loads-pending = cargas aún sin calcular
 editor--see-drawing = Ver el dibujo
 editor--held-expectations = { $held } de { $all } expectativas cumplidas
+advice--nothing-to-do = No se encontró nada inseguro. No hay nada que cambiar.
+advice--no-fix =
+    { $count ->
+        [one] Ningún arreglo de los que las verificaciones ofrecen ayuda. Queda 1 hallazgo. Cambie el plan a mano.
+       *[other] Ningún arreglo de los que las verificaciones ofrecen ayuda. Quedan { $count } hallazgos. Cambie el plan a mano.
+    }
+advice--all-safe =
+    { $count ->
+        [one] 1 cambio no deja nada inseguro. Mírelo antes de aplicarlo.
+       *[other] { $count } cambios no dejan nada inseguro. Mírelos antes de aplicarlos.
+    }
+advice--some-left =
+    { $count ->
+        [one] 1 cambio ayuda.
+       *[other] { $count } cambios ayudan.
+    } { $left ->
+        [one] Queda 1 hallazgo inseguro: cambie el plan a mano.
+       *[other] Quedan { $left } hallazgos inseguros: cambie el plan a mano.
+    }
 advice--effect = { $label }: de { $before } a { $after }
 advice--rule-on = { $rule } en { $on }
 advice--unsafe = inseguro o sin verificar: { $before } → { $after }
