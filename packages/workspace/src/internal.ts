@@ -1,4 +1,6 @@
 // For the other packages of this project: not promised to anyone else.
+export { type Effect, effectOf } from './advice/effect.js';
+export { isNearer } from './advice/is-nearer.js';
 export { isUnsafe, problemName } from './advice/unsafe-problem.js';
 export { applyChanges } from './edits/apply-changes.js';
 export { clash } from './edits/clash.js';

@@ -2009,6 +2009,7 @@ export interface MessageHoles {
   readonly 'editor.not-run': { readonly count: H['count'] };
   readonly 'editor.other-build': { readonly crib: H['name']; readonly layout: H['name']; readonly timber: H['name']; readonly courses: H['count']; readonly timbers: H['count']; readonly use: H['quantity'] };
   readonly 'editor.rule-on': { readonly rule: H['name']; readonly on: H['phrase'] };
+  readonly 'editor.fix-effect': { readonly fix: H['message']; readonly effect: H['message'] };
   readonly 'editor.fix-raises': { readonly fix: H['message']; readonly what: H['list'] };
   readonly 'editor.fix-remains': { readonly fix: H['message'] };
   readonly 'editor.pending': NoHoles;

@@ -37,14 +37,25 @@ describe('a fix that is worked out', () => {
     .replace('courses   14', 'base      solid\n    courses   11\n    overhang  4 in\n    wedges    4 pairs')
     .replace('21 ft, driver side 3 ft 4 in', '20 ft 6 in, driver side 3 ft 6.75 in');
 
-  it('says what else it makes unsafe, comes after those that do not, and is not preferred', async () => {
+  it('says what it does, and is not shown where another does not trade one danger for the next', async () => {
     const { desk, file, checked, range } = await opened(tall, 'courses   11');
     const actions = (await quickFixes(desk, file, checked, range)).filter(
       (a) => a.diagnostics?.[0]?.code === 'crib-height',
     );
     expect(actions.map((a) => a.title)).toEqual([
-      'Capture all 4 contacts: rail, joists',
-      'Use 6 courses. New unsafe findings: crib-reach on crib A',
+      'Capture all 4 contacts: rail, joists (height limit: 24 in to 48 in)',
+    ]);
+    expect(actions.some((a) => a.isPreferred)).toBe(false);
+  });
+
+  it('says what else it makes unsafe where nothing better is at hand', async () => {
+    const alone = tall.replace('20 ft 6 in, driver side 3 ft 6.75 in', '20 ft, driver side 3 ft 6.75 in');
+    const { desk, file, checked, range } = await opened(alone, 'courses   11');
+    const actions = (await quickFixes(desk, file, checked, range)).filter(
+      (a) => a.diagnostics?.[0]?.code === 'crib-height',
+    );
+    expect(actions.map((a) => a.title)).toEqual([
+      'Use 6 courses (height: 38 1/2 in to 21 in). New unsafe findings: crib-reach on crib A',
     ]);
     expect(actions.some((a) => a.isPreferred)).toBe(false);
   });
@@ -74,7 +85,9 @@ describe('a fix that is worked out', () => {
     const start = tall.indexOf('courses   11');
     const range = rangeOf(file, { start, end: start + 1 });
     const titles = (checked ? await quickFixes(desk, file, checked, range) : []).map((a) => a.title);
-    expect(titles).toContain('Usar 6 hiladas. Nuevos hallazgos inseguros: crib-reach en crib A');
+    expect(
+      titles.some((t) => t.startsWith('Capturar los 4 contactos: rail, joists (límite de altura: de')),
+    ).toBe(true);
   });
 
   it('is not tried out, nor preferred, at a step of the cursor', async () => {

@@ -1,5 +1,5 @@
 import type { BoundFile, TextChange } from '@cribwright/language';
-import { list, type Message, message, term } from '@cribwright/messages';
+import { list, type Message, message, shown, term } from '@cribwright/messages';
 import { type Checked, clash, isUnsafe, type Problem, type ProblemFix } from '@cribwright/workspace/internal';
 import {
   type CancellationToken,
@@ -79,8 +79,8 @@ const asked = ({ only, triggerKind }: CodeActionContext): boolean =>
 
 /**
  * Worked out from the file itself, not from what the client sends: on save it sends nothing. Where somebody asked,
- * each is tried out first, and says what else it would make unsafe; at a step of the cursor none is, and none is
- * preferred.
+ * each is tried out first: it says what it does to the figure in question, and what helps nothing is left out. At a step
+ * of the cursor none is tried, and none is preferred.
  */
 export async function quickFixes(
   desk: FeatureContext,
@@ -110,10 +110,17 @@ function fixesOf(
   const diagnostics: Diagnostic[] = [diagnosticOf(desk, file, problem)];
   const tried = problem.fixes.map((fix) => ({ fix, proof: proofs?.get(fix) }));
   const holds = (proof: FixProof | undefined) => proof?.remains === false && proof.raises.length === 0;
+  // What helps nothing is not shown; what trades one danger for another, only where there is nothing better.
+  const anyHolds = tried.some(({ proof }) => holds(proof));
+  const shows = ({ proof }: (typeof tried)[number]) =>
+    proofs === undefined ||
+    problem.finding === undefined ||
+    (proof !== undefined && (holds(proof) || (!anyHolds && (!proof.remains || proof.nearer))));
   // A fix of the text has nothing to prove: it makes readable what was not.
   const preferred = ({ proof }: (typeof tried)[number]) =>
     proofs !== undefined && tried.length === 1 && (problem.finding === undefined || holds(proof));
-  return [...tried]
+  return tried
+    .filter(shows)
     .sort((a, b) => Number(holds(b.proof)) - Number(holds(a.proof)))
     .map((one) => ({
       title: translate(titleOf(one.fix.title, one.proof), desk.locale, unitsOfProblem(desk, problem)),
@@ -126,9 +133,20 @@ function fixesOf(
 
 function titleOf(fix: Message, proof: FixProof | undefined): Message {
   if (proof === undefined) return fix;
-  const { raises, remains } = proof;
-  if (raises.length > 0) return message('editor.fix-raises', { fix, what: list(raises, 'plain') });
-  return remains ? message('editor.fix-remains', { fix }) : fix;
+  const { raises, remains, effect } = proof;
+  const does =
+    effect === undefined
+      ? fix
+      : message('editor.fix-effect', {
+          fix,
+          effect: message('advice.effect', {
+            label: effect.label,
+            before: shown(effect.before),
+            after: shown(effect.after),
+          }),
+        });
+  if (raises.length > 0) return message('editor.fix-raises', { fix: does, what: list(raises, 'plain') });
+  return remains ? message('editor.fix-remains', { fix: does }) : does;
 }
 
 /** The first safe fix of each problem, as far as they do not touch one another. */

@@ -58,6 +58,9 @@ other-build = Build { $crib } { $layout } of { $timber }, { $courses } courses: 
 # $on (phrase)
 rule-on = { $rule } on { $on }
 # $fix (message)
+# $effect (message)
+fix-effect = { $fix } ({ $effect })
+# $fix (message)
 # $what (list)
 fix-raises = { $fix }. New unsafe findings: { $what }
 # $fix (message)

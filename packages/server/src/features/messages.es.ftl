@@ -37,6 +37,7 @@ warnings = { $count ->
 not-run = { $count } sin comprobar
 other-build = Armar { $crib } { $layout } de { $timber }, { $courses } hiladas: { $timbers } maderos, { $use } de su capacidad en uso
 rule-on = { $rule } en { $on }
+fix-effect = { $fix } ({ $effect })
 fix-raises = { $fix }. Nuevos hallazgos inseguros: { $what }
 fix-remains = { $fix }. No basta por sí solo
 pending = empuje lateral y cargas peores aún sin calcular

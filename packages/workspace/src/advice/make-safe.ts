@@ -6,6 +6,7 @@ import { clash } from '../edits/clash.js';
 import type { Checked, Problem, ProblemFix } from '../workspace/checked.js';
 import type { Workspace } from '../workspace/workspace.js';
 import { type Effect, effectOf } from './effect.js';
+import { isNearer } from './is-nearer.js';
 import { isUnsafe, problemName } from './unsafe-problem.js';
 
 /** One change on the way to a safe plan. */
@@ -247,19 +248,6 @@ const helps = ({ taken, left: after }: Way, now: readonly Problem[]): boolean =>
     taken.every(
       ({ problem }) => countOf(after, problem) < countOf(now, problem) || isNearer(problem, after),
     ));
-
-/** Share by which a figure must move to count: less is the last digit of a solver. */
-const leastMove = 0.02;
-
-/** Whether the first figure of a finding, a demand or what is held, is better than it was. */
-function isNearer(problem: Problem, after: readonly Problem[]): boolean {
-  const before = problem.finding?.figures[0];
-  const now = after.find((p) => problemName(p) === problemName(problem))?.finding?.figures[0];
-  if (before?.value === undefined || now?.value === undefined || before.key !== now.key) return false;
-  return before.rounding === 'down'
-    ? now.value.low > before.value.low + leastMove * Math.abs(before.value.low)
-    : now.value.high < before.value.high - leastMove * Math.abs(before.value.high);
-}
 
 /** The texts with all of these fixes; `undefined` where they touch the same place, or change nothing. */
 function changed(

@@ -2191,6 +2191,7 @@ editor--warnings =
 editor--not-run = { $count } not checked
 editor--other-build = Build { $crib } { $layout } of { $timber }, { $courses } courses: { $timbers } timbers, { $use } of capacity used
 editor--rule-on = { $rule } on { $on }
+editor--fix-effect = { $fix } ({ $effect })
 editor--fix-raises = { $fix }. New unsafe findings: { $what }
 editor--fix-remains = { $fix }. Not enough by itself
 editor--pending = side push and worst loads not calculated yet

@@ -2203,6 +2203,7 @@ editor--warnings =
 editor--not-run = { $count } sin comprobar
 editor--other-build = Armar { $crib } { $layout } de { $timber }, { $courses } hiladas: { $timbers } maderos, { $use } de su capacidad en uso
 editor--rule-on = { $rule } en { $on }
+editor--fix-effect = { $fix } ({ $effect })
 editor--fix-raises = { $fix }. Nuevos hallazgos inseguros: { $what }
 editor--fix-remains = { $fix }. No basta por sí solo
 editor--pending = empuje lateral y cargas peores aún sin calcular
