@@ -1056,6 +1056,9 @@ export interface MessageHoles {
   readonly 'language.vehicle-weight': { readonly vehicle: H['name'] };
   readonly 'language.value-unknown': { readonly text: H['name'] };
   readonly 'language.value-unknown--member': { readonly text: H['name'] };
+  readonly 'language.value-unknown--turned': { readonly vehicle: H['name'] };
+  readonly 'language.value-unknown--circle': { readonly text: H['name'] };
+  readonly 'language.value-unknown--no-point': { readonly text: H['name'] };
   readonly 'language.not-in-plan': { readonly what: H['text'] };
   readonly 'language.not-in-plan--cargo': NoHoles;
   readonly 'language.not-in-plan--cab': NoHoles;
@@ -2016,6 +2019,13 @@ export interface MessageHoles {
   readonly 'editor.loads-pending': NoHoles;
   readonly 'editor.see-drawing': NoHoles;
   readonly 'editor.held-expectations': { readonly held: H['count']; readonly all: H['count'] };
+  readonly 'editor.place-ways': { readonly ways: H['list'] };
+  readonly 'editor.place-from-front': { readonly far: H['quantity'] };
+  readonly 'editor.place-from-rear': { readonly far: H['quantity'] };
+  readonly 'editor.place-ahead-of-front': { readonly far: H['quantity'] };
+  readonly 'editor.place-behind-rear': { readonly far: H['quantity'] };
+  readonly 'editor.place-ahead-of-axle': { readonly far: H['quantity']; readonly axle: H['name'] };
+  readonly 'editor.place-behind-axle': { readonly far: H['quantity']; readonly axle: H['name'] };
   readonly 'advice.nothing-to-do': NoHoles;
   readonly 'advice.no-fix': { readonly count: H['count'] };
   readonly 'advice.all-safe': { readonly count: H['count'] };

@@ -71,3 +71,19 @@ see-drawing = See drawing
 # $held (count)
 # $all (count)
 held-expectations = { $held } of { $all } expectations met
+# $ways (list)
+place-ways = { $ways }.
+# $far (quantity)
+place-from-front = { $far } back from the front
+# $far (quantity)
+place-from-rear = { $far } forward from the rear
+# $far (quantity)
+place-ahead-of-front = { $far } ahead of the front
+# $far (quantity)
+place-behind-rear = { $far } behind the rear
+# $far (quantity)
+# $axle (name)
+place-ahead-of-axle = { $far } ahead of { $axle }
+# $far (quantity)
+# $axle (name)
+place-behind-axle = { $far } behind { $axle }
