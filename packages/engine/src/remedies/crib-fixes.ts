@@ -83,7 +83,7 @@ export function moveClearFix(crib: Crib, w: Workings): readonly Fix[] {
   return [
     {
       title: message('remedy.move', { support: elementMessage(w.plan, crib.id), place: name(text) }),
-      edits: [set(crib.id, 'at', text)],
+      edits: [{ kind: 'place', at: { element: crib.id, property: 'at' }, from: crib.at, to, text }],
       safe: false,
     },
   ];

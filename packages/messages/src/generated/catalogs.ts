@@ -1802,7 +1802,6 @@ export interface MessageHoles {
   readonly 'joist-miss.at-driver-side': { readonly back: H['quantity']; readonly off: H['quantity'] };
   readonly 'joist-miss.at-passenger-side': { readonly back: H['quantity']; readonly off: H['quantity'] };
   readonly 'joist-miss.look-again': NoHoles;
-  readonly 'joist-miss.fix-move': { readonly place: H['name'] };
   readonly 'lifting-intent.title': NoHoles;
   readonly 'lifting-intent.protects': NoHoles;
   readonly 'lifting-intent.lifts': { readonly vehicle: H['name']; readonly upward: H['quantity']; readonly sum: H['calculation']; readonly share: H['quantity']; readonly limit: H['quantity'] };

@@ -4,6 +4,14 @@ import type { Ref } from './ref.js';
 export type PlanEdit =
   | { readonly kind: 'set'; readonly at: Ref; readonly text: string }
   | { readonly kind: 'insert'; readonly into: Ref; readonly text: string }
+  /** The line of a place, `at`, from where it now comes to: measured from the same as before. `text` where it cannot be. */
+  | {
+      readonly kind: 'place';
+      readonly at: Ref;
+      readonly from: { readonly x: number; readonly y: number };
+      readonly to: { readonly x: number; readonly y: number };
+      readonly text: string;
+    }
   | { readonly kind: 'remove'; readonly at: Ref }
   /** One more name at the end of the list that a step works on: `build A` becomes `build A, B`. */
   | { readonly kind: 'append'; readonly at: Ref; readonly text: string }

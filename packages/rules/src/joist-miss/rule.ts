@@ -1,4 +1,5 @@
 import type { Fix, Workings } from '@cribwright/engine';
+import { elementMessage } from '@cribwright/engine';
 import type { CribWorking } from '@cribwright/engine/internal';
 import { captureFixes, placeText } from '@cribwright/engine/internal';
 import { count, type Message, message, name, quantity, shown, shownAs, term } from '@cribwright/messages';
@@ -99,8 +100,8 @@ function nearestFit(c: CribWorking, w: Workings): Fit | undefined {
   return {
     place: placeMessage(at),
     fix: {
-      title: message('joist-miss.fix-move', { place: name(text) }),
-      edits: [{ kind: 'set', at: { element: c.crib.id, property: 'at' }, text }],
+      title: message('remedy.move', { support: elementMessage(w.plan, c.crib.id), place: name(text) }),
+      edits: [{ kind: 'place', at: { element: c.crib.id, property: 'at' }, from: c.crib.at, to: at, text }],
       safe: false,
     },
   };

@@ -2,6 +2,7 @@ import { english } from '@cribwright/messages/testing';
 import type { PlanEdit } from '@cribwright/model';
 import { describe, expect, it } from 'vitest';
 import { openWorkspace } from '../workspace/open-workspace.js';
+import { applyChanges } from './apply-changes.js';
 import { planEditChanges } from './plan-edit-changes.js';
 
 const uri = 'memory:/plan.crib';
@@ -145,6 +146,35 @@ describe('steps', () => {
     expect(after({ kind: 'move step', at: at('step/1'), where: 'before', step: at('crib/A') })).toContain(
       'not a step of this plan',
     );
+  });
+});
+
+describe('place', () => {
+  const move = (line: string, to: { x: number; y: number }) => {
+    const written = text.replace('layout    2 by 2\n', `layout    2 by 2\n    at        ${line}\n`);
+    const workspace = openWorkspace({ files: { read: async () => undefined }, folders: [] });
+    workspace.put(uri, written, 1);
+    const block = workspace.bound(uri)?.blocks[0];
+    if (!block) throw new Error('no plan');
+    const from = { x: 20 * 0.3048, y: -3 * 0.3048 };
+    const edit: PlanEdit = { kind: 'place', at: at('crib/A', 'at'), from, to, text: 'elsewhere' };
+    const made = planEditChanges({ block, text: written }, [edit]);
+    if ('refused' in made) return english(made.refused);
+    const after = applyChanges(written, made.changes[uri] ?? []);
+    return /at {8}(.*)/.exec(after)?.[1];
+  };
+  const back = { x: 21 * 0.3048, y: -3 * 0.3048 };
+
+  it('changes the distance alone where it is measured from something else than the front', () => {
+    expect(move('33 ft from the rear, driver side 3 ft', back)).toBe('32 ft from the rear, driver side 3 ft');
+    expect(move('6 ft behind axle 1, driver side 3 ft', back)).toBe('7 ft behind axle 1, driver side 3 ft');
+    expect(move('33 ft from the rear, driver side 3 ft', { ...back, x: 20 * 0.3048, y: 0 })).toBe(
+      '33 ft from the rear, center',
+    );
+  });
+  it('is written anew where it is measured from the front, or where it is not known which way its distance grows', () => {
+    expect(move('6 ft behind car axle 1, driver side 3 ft', back)).toBe('elsewhere');
+    expect(move('20 ft, driver side 3 ft', back)).toBe('elsewhere');
   });
 });
 

@@ -3,6 +3,7 @@ import type { Message } from '@cribwright/messages';
 import { message, name as nameHole } from '@cribwright/messages';
 import type { PlanEdit } from '@cribwright/model';
 import { insertInto } from './insert-line.js';
+import { placeChanges } from './place-changes.js';
 import { appendTarget, clauseAt, clauses, insertSteps, moveStep } from './step-changes.js';
 
 /** Changes of text by file, or why there are none. */
@@ -54,6 +55,8 @@ function change(plan: WrittenPlan, edit: PlanEdit): Change {
       return found.step
         ? setClause(found.step, ref.property, edit.text)
         : set(plan, found.block, ref.property, edit.text);
+    case 'place':
+      return placeInstead(plan, found.block, edit) ?? set(plan, found.block, ref.property, edit.text);
     case 'insert':
       return (
         insertInto(plan.text, found.block, edit.text) ?? {
@@ -75,6 +78,36 @@ function change(plan: WrittenPlan, edit: PlanEdit): Change {
         : noStep(ref.element);
     }
   }
+}
+
+/** Of a place that is measured from something else than the front, changes the distance alone. */
+function placeInstead(
+  { block: plan, text }: WrittenPlan,
+  block: BoundBlock,
+  { at, from, to }: Extract<PlanEdit, { kind: 'place' }>,
+): Change | undefined {
+  const line = lineOf(block, at.property);
+  const grows = line && growsOf(line, plan);
+  if (line === undefined || grows === undefined) return undefined;
+  const near = (a: number, b: number) => Math.abs(a - b) < 1e-6;
+  const made = placeChanges(
+    text,
+    line,
+    { ...(near(from.x, to.x) ? {} : { x: to.x }), ...(near(from.y, to.y) ? {} : { y: to.y }) },
+    { x: from.x, grows },
+  );
+  return 'refused' in made || made.changes.length === 0 ? undefined : made;
+}
+
+/** Which way such a distance grows: of one from another vehicle than the main one that is not known here. */
+function growsOf({ match }: BoundProperty, plan: BoundBlock): 1 | -1 | undefined {
+  const said = match?.values as Partial<Record<'fromEnd' | 'way', { readonly text: string }>> | undefined;
+  if (said?.fromEnd !== undefined) return said.fromEnd.text === 'from the rear' ? -1 : 1;
+  if (said?.way === undefined) return undefined;
+  const datum = match?.values.datum as { readonly vehicle?: { readonly text: string } } | undefined;
+  const main = plan.blocks.find((b) => b.schema.keyword === 'vehicle')?.name;
+  if (datum?.vehicle !== undefined && datum.vehicle.text !== main) return undefined;
+  return said.way.text === 'behind' ? 1 : -1;
 }
 
 const noStep = (element: string): Change => ({

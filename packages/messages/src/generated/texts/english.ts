@@ -1976,7 +1976,6 @@ joist-miss--at-center = { $back }, center
 joist-miss--at-driver-side = { $back }, driver side { $off }
 joist-miss--at-passenger-side = { $back }, passenger side { $off }
 joist-miss--look-again = No place nearby puts every contact under its part. Try another layout.
-joist-miss--fix-move = Move the crib to { $place }
 lifting-intent--title = Lift not stated
 lifting-intent--protects = Stabilizing is not lifting. A lifted vehicle shifts its load and can slide off its supports.
 lifting-intent--lifts = Supports under the { $vehicle } push up with { $upward } in total ({ $sum }), { $share } of its weight. The limit without a lift is { $limit }. Set the supports snug, or write \`lift intended\`.

@@ -1984,7 +1984,6 @@ joist-miss--at-center = { $back }, centro
 joist-miss--at-driver-side = { $back }, lado del conductor { $off }
 joist-miss--at-passenger-side = { $back }, lado del acompañante { $off }
 joist-miss--look-again = Ningún lugar cercano pone todos los contactos bajo su parte. Pruebe otro arreglo.
-joist-miss--fix-move = Mover el crib a { $place }
 lifting-intent--title = Levantamiento no declarado
 lifting-intent--protects = Estabilizar no es levantar. Un vehículo levantado mueve su carga y puede resbalar de sus apoyos.
 lifting-intent--lifts = Los apoyos bajo { $vehicle } empujan hacia arriba con { $upward } en total ({ $sum }), { $share } de su peso. El límite sin levantamiento es { $limit }. Ponga los apoyos ajustados, o escriba \`lift intended\`.
