@@ -27,8 +27,12 @@ export function captureOptions(crib: Crib, w: SupportWorkings): readonly Capture
     .sort(byWorth);
 }
 
+/** Alike by all that counts, a pair comes first: rail and joists share what joists alone would carry. */
 const byWorth = (a: CaptureOption, b: CaptureOption): number =>
-  b.loaded - a.loaded || Math.abs(a.gap) - Math.abs(b.gap) || b.width - a.width;
+  b.loaded - a.loaded ||
+  Math.round((Math.abs(a.gap) - Math.abs(b.gap)) * 1e4) ||
+  Math.round((b.width - a.width) * 1e4) ||
+  b.parts.length - a.parts.length;
 
 /** One part by itself, or one for the outer contacts and one for the inner. */
 function optionsOf(crib: Crib, vehicle: Vehicle, w: SupportWorkings): CaptureOption[] {
