@@ -120,7 +120,7 @@ describe('compare, over a branch of a colleague', () => {
       `${plan} / crib A: courses 11 -> courses 9`,
       `${plan} / crib RearPassenger: was D`,
       `${plan} / strap T2: removed`,
-      `${plan} / steps: 9 tension T1, T2 crew 2 takes 2 min -> 9 tension T1 crew 2 takes 2 min`,
+      `${plan} / steps: 10 tension T1, T2 crew 2 takes 2 min -> 10 tension T1 crew 2 takes 2 min`,
       'policy Alder Ridge County: use limit 90 % source invented -> use limit 95 % source invented',
     ]);
     expect(told.filter((r) => r.includes('was in'))).toEqual([

@@ -2,12 +2,25 @@ import { join } from 'node:path';
 import { build } from 'esbuild';
 import { root } from './vscode-server.js';
 
-/** Bundles the suite for the host that runs it, and gives the path of the file, extension and all. */
-export const bundleSuite = async (host: 'node' | 'web'): Promise<string> => {
+/**
+ * Bundles the suite for the host that runs it, and gives the path of the file, extension and all.
+ *
+ * @param only names of files of the suite, to run these alone
+ */
+export const bundleSuite = async (host: 'node' | 'web', only: readonly string[] = []): Promise<string> => {
   const outfile = join(root, 'tests/host/out', `suite.${host}.${host === 'node' ? 'cjs' : 'js'}`);
+  const parts = ['mocha-setup', ...only].map((name) => `import './${name}.js';`);
+  const whole = host === 'node' ? './on-node.js' : './index.js';
   await build({
     absWorkingDir: root,
-    entryPoints: ['tests/host/suite/index.ts'],
+    stdin: {
+      contents:
+        only.length === 0
+          ? `export { run } from '${whole}';`
+          : `${parts.join('\n')}\nimport { runMocha } from './run-mocha.js';\nexport const run = () => runMocha();`,
+      resolveDir: join(root, 'tests/host/suite'),
+      loader: 'ts',
+    },
     outfile,
     bundle: true,
     format: 'iife',

@@ -3,10 +3,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { firstPlan } from '../../packages/extension/src/features/walkthrough/first-plan.js';
-import { launchChromium } from './chromium.js';
 import { panelHands } from './panel-hands.js';
 import { serve } from './serve.js';
 import type { Tally } from './suite/lines.js';
+import { takeWalks } from './take-walks.js';
 import { workbench } from './workbench.js';
 import { workspaceCopy } from './workspace.js';
 
@@ -68,28 +68,12 @@ const walks: Readonly<Record<string, (page: Page, origin: string, extension: str
  * @param data folder of the server's own files, where extensions are installed
  */
 export const firstHour = async (extension: string, data: string): Promise<Tally> => {
-  const lines: string[] = [];
-  let failed = 0;
   const served = await serve({ data });
-  const browser = await launchChromium();
   try {
-    for (const [name, walk] of Object.entries(walks)) {
-      const page = await browser.newPage({ viewport: { width: 1500, height: 950 } });
-      page.setDefaultTimeout(30_000);
-      try {
-        await walk(page, served.origin, extension);
-        lines.push(`pass  ${name}`);
-      } catch (error) {
-        failed += 1;
-        await page.screenshot({ path: `tests/host/out/failed-${failed}.png` });
-        lines.push(`FAIL  ${name}\n${error instanceof Error ? error.stack : error}`);
-      } finally {
-        await page.close();
-      }
-    }
+    return await takeWalks(
+      Object.entries(walks).map(([name, walk]) => [name, (page) => walk(page, served.origin, extension)]),
+    );
   } finally {
-    await browser.close();
     served.stop();
   }
-  return { passed: lines.length - failed, failed, pending: 0, lines };
 };

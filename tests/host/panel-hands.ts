@@ -87,6 +87,11 @@ export const panelHands = (page: Page): Readonly<Record<string, (given: Given) =
     const found = page.locator(String(selector), text === undefined ? {} : { hasText: String(text) });
     await found.first().waitFor({ timeout: 60_000 });
   },
+  /** Waits until the window shows such a thing no more. */
+  lacks: async ({ selector, text }) => {
+    const found = page.locator(String(selector), text === undefined ? {} : { hasText: String(text) });
+    await found.first().waitFor({ state: 'detached', timeout: 60_000 });
+  },
   /** Lets pages read and write the clipboard, as a person would when asked. */
   allowClipboard: async () => page.context().grantPermissions(['clipboard-read', 'clipboard-write']),
   /** The picture that lies on the clipboard. */

@@ -12,7 +12,7 @@ import { workspaceCopy } from './workspace.js';
  * @param data folder of the server's own files, where extensions are installed
  */
 export const runInBrowser = async (extension: string, suite: string, data?: string): Promise<Tally> => {
-  const served = await serve(data === undefined ? {} : { data });
+  const served = await serve({ forSuite: true, ...(data === undefined ? {} : { data }) });
   const browser = await launchChromium();
   try {
     const page = await browser.newPage({

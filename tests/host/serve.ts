@@ -12,9 +12,14 @@ export interface Served {
   readonly stop: () => void;
 }
 
-/** Starts a VS Code server on a free loopback port. Nothing outside this machine can reach it. */
+/**
+ * Starts a VS Code server on a free loopback port. Nothing outside this machine can reach it.
+ *
+ * @param options `forSuite`: it lets a suite run in it. Then it shows no dialog, and takes what a user was not asked for
+ *   granted
+ */
 export const serve = async (
-  options: { readonly port?: number; readonly data?: string } = {},
+  options: { readonly port?: number; readonly data?: string; readonly forSuite?: boolean } = {},
 ): Promise<Served> => {
   const folder = vscodeServer();
   const port = options.port ?? (await freePort());
@@ -25,7 +30,8 @@ export const serve = async (
       join(folder, 'out/server-main.js'),
       ...['--host', '127.0.0.1', '--port', String(port)],
       ...['--without-connection-token', '--accept-server-license-terms'],
-      ...['--telemetry-level', 'off', '--disable-workspace-trust', '--enable-smoke-test-driver'],
+      ...['--telemetry-level', 'off', '--disable-workspace-trust'],
+      ...(options.forSuite === true ? ['--enable-smoke-test-driver'] : []),
       ...['--server-data-dir', data],
     ],
     { stdio: ['ignore', 'pipe', 'pipe'] },

@@ -70,7 +70,7 @@ export const workbench = (page: Page) => {
       await box.waitFor();
       await box.fill(name);
       await page.locator('.quick-input-list .monaco-list-row', { hasText: name }).first().click();
-      await page.locator('.tab.active', { hasText: name }).waitFor();
+      await page.locator('.tab.active', { hasText: name }).first().waitFor();
     },
     goToLine: async (line: number): Promise<void> => {
       await page.keyboard.press('Control+g');

@@ -89,6 +89,7 @@ describe('cribwright/analysis', () => {
     const uri = 'file:///alder-ridge/none.crib';
     expect(await server.request('cribwright/analysis', { uri })).toEqual({
       uri,
+      life: expect.any(String),
       version: 0,
       state: 'no plan',
       pending: false,

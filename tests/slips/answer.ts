@@ -13,11 +13,16 @@ export async function openFolder(): Promise<Workspace> {
     [plan, basePlan],
   ]);
   const workspace = openWorkspace({
-    files: { read: async (uri) => files.get(uri) },
+    files: { read: async (uri) => files.get(uri), list: async () => [...files.keys()] },
     folders: [folder],
     today: '2026-11-25',
   });
   await workspace.load(`${folder}/caches/rescue-12.crib`);
+  await workspace.load(plan);
+  // The folder is listed once some path leads nowhere, so that what was meant can be said.
+  workspace.put(plan, 'use "nowhere.crib"', 1);
+  await workspace.load(plan);
+  workspace.put(plan, basePlan, 1);
   await workspace.load(plan);
   return workspace;
 }

@@ -155,6 +155,7 @@ export const messageFor = (plan: Plan, analysis: Analysis, choice: ViewChoice, l
       version: 1,
       plans: [{ plan, analysis, places: {}, partial: false, unread: [] }],
       pending: analysis.unchecked === true,
+      errors: false,
       stale: undefined,
     },
     { plan: 0, choice },

@@ -2,8 +2,10 @@ import * as vscode from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import * as features from './features/index.js';
 import type { Drawn } from './session/drawn.js';
+import type { Lenses } from './session/lenses.js';
 import { serverOf } from './session/server.js';
 import type { Session } from './session/session.js';
+import { Verdicts } from './session/verdicts.js';
 
 /** What another extension, or a test, may listen to. */
 export interface Api {
@@ -14,7 +16,14 @@ export interface Api {
  * Starts the client and registers every feature, then returns: nothing here waits for the server, so the editor
  * never waits for us.
  */
-export const activate = (context: vscode.ExtensionContext, client: BaseLanguageClient, web: boolean): Api => {
+export const activate = (
+  context: vscode.ExtensionContext,
+  client: BaseLanguageClient,
+  lenses: Lenses,
+  web: boolean,
+): Api => {
+  const verdicts = new Verdicts(client);
+  lenses.follow(verdicts);
   const started = client.start();
   started.catch((error: unknown) => {
     void vscode.window.showErrorMessage(
@@ -25,11 +34,12 @@ export const activate = (context: vscode.ExtensionContext, client: BaseLanguageC
     );
   });
   const drawn = new vscode.EventEmitter<Drawn>();
-  context.subscriptions.push(client, drawn);
+  context.subscriptions.push(client, verdicts, lenses, drawn);
   const session: Session = {
     context,
     client,
     server: serverOf(client, started, context),
+    verdicts,
     web,
     drawn,
   };

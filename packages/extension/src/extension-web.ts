@@ -3,6 +3,7 @@ import { BrowserMessageReader, BrowserMessageWriter, LanguageClient } from 'vsco
 import { type Api, activate as activateWith } from './activate.js';
 import { clientOptions } from './session/client-options.js';
 import { answerFileRequests } from './session/file-requests.js';
+import { Lenses } from './session/lenses.js';
 
 /** Entry point in the browser: the server is a worker, and reads files through the editor. */
 export const activate = (context: vscode.ExtensionContext): Api => {
@@ -14,7 +15,8 @@ export const activate = (context: vscode.ExtensionContext): Api => {
     worker = new Worker(script.toString(true));
     return { reader: new BrowserMessageReader(worker), writer: new BrowserMessageWriter(worker) };
   };
-  const client = new LanguageClient('cribwright', 'Cribwright', start, clientOptions(true));
+  const lenses = new Lenses();
+  const client = new LanguageClient('cribwright', 'Cribwright', start, clientOptions(lenses, true));
   context.subscriptions.push(answerFileRequests(client), new vscode.Disposable(() => worker?.terminate()));
-  return activateWith(context, client, true);
+  return activateWith(context, client, lenses, true);
 };

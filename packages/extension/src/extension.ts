@@ -2,6 +2,7 @@ import * as vscode from 'vscode';
 import { LanguageClient, TransportKind } from 'vscode-languageclient/node';
 import { type Api, activate as activateWith } from './activate.js';
 import { clientOptions } from './session/client-options.js';
+import { Lenses } from './session/lenses.js';
 
 /** Room for what one edit leaves behind, MB: with less, half of the time after an edit goes into clearing it away. */
 const roomy = ['--max-semi-space-size=64'];
@@ -10,6 +11,7 @@ const roomy = ['--max-semi-space-size=64'];
 export const activate = (context: vscode.ExtensionContext): Api => {
   const module = vscode.Uri.joinPath(context.extensionUri, 'packages/server/dist/server.cjs').fsPath;
   const server = { module, transport: TransportKind.ipc, options: { execArgv: roomy } };
+  const lenses = new Lenses();
   const client = new LanguageClient(
     'cribwright',
     'Cribwright',
@@ -20,7 +22,7 @@ export const activate = (context: vscode.ExtensionContext): Api => {
         options: { execArgv: [...roomy, '--nolazy', '--inspect=6009'] },
       },
     },
-    clientOptions(false),
+    clientOptions(lenses, false),
   );
-  return activateWith(context, client, false);
+  return activateWith(context, client, lenses, false);
 };

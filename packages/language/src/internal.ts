@@ -15,6 +15,7 @@ export { textLabels } from './bound/label-words.js';
 export { formatted, gapEdits } from './formatter/formatted.js';
 export { textTokens } from './formatter/pieces.js';
 export type { Kind } from './kind/kind.js';
+export { measuredSupports } from './kind/support-kinds.js';
 export { type ElaboratedFile, elaborate, planBlocks } from './lowering/elaborate.js';
 export type { Elaborated } from './lowering/elaborated.js';
 export { figureKey } from './lowering/expectation.js';

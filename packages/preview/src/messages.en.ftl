@@ -91,3 +91,5 @@ notes =
         [one] 1 note
        *[other] { $count } notes
     }
+# $count (count)
+accepted = { $count } accepted

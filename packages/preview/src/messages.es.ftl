@@ -80,3 +80,4 @@ notes =
         [one] 1 nota
        *[other] { $count } notas
     }
+accepted = { $count } aceptados

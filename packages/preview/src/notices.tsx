@@ -10,6 +10,7 @@ export interface Notice {
 
 /** What the reader must know now: that the drawing is not up to date, and what the host answered. */
 export function Notices(props: {
+  readonly outdated: string | undefined;
   readonly stale: string | undefined;
   readonly said: Notice | undefined;
   readonly dismiss: () => void;
@@ -17,6 +18,7 @@ export function Notices(props: {
   const words = useWords();
   return (
     <div role="status" class="notices">
+      {props.outdated === undefined ? null : <p class="outdated-why">{props.outdated}</p>}
       {props.stale === undefined ? null : <p class="stale">{props.stale}</p>}
       {props.said === undefined ? null : (
         <p class="said">

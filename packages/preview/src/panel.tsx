@@ -31,6 +31,7 @@ export function Panel(props: {
   const [drawn, setDrawn] = useState<Drawn>();
   const latest = useRef<Drawn>();
   const [stale, setStale] = useState<string>();
+  const [outdated, setOutdated] = useState<{ readonly uri: string; readonly text: string }>();
   const [said, setSaid] = useState<Notice>();
   const [lit, setLit] = useState<string>();
   const kept = useRef(host.kept());
@@ -53,6 +54,8 @@ export function Panel(props: {
         setStale(message.stale);
         setSaid(undefined);
         setDrawn(next);
+      } else if (message.kind === 'outdated') {
+        setOutdated(message.text === undefined ? undefined : { uri: message.uri, text: message.text });
       } else if (message.uri === uri.current) {
         if (message.kind === 'light') setLit(message.element);
         else if (message.kind === 'say') setSaid({ text: message.text });
@@ -110,21 +113,23 @@ export function Panel(props: {
   if (words === undefined) return <div class="panel" />;
   const notices = (
     <WordsContext.Provider value={words}>
-      <Notices stale={stale} said={said} dismiss={() => setSaid(undefined)} />
+      <Notices outdated={outdated?.text} stale={stale} said={said} dismiss={() => setSaid(undefined)} />
     </WordsContext.Provider>
   );
-  if (show === undefined || scene === undefined) {
+  // What was drawn of another file is not shown under the name of this one.
+  const other = outdated !== undefined && show !== undefined && outdated.uri !== show.uri;
+  if (show === undefined || scene === undefined || other) {
     return (
-      <div class="panel">
+      <div class={outdated === undefined ? 'panel' : 'panel outdated'}>
         {notices}
-        <p class="waiting">{stale ?? words?.waiting}</p>
+        <p class="waiting">{(other ? undefined : stale) ?? words?.waiting}</p>
         <footer class="caution">{scene?.caution ?? words?.caution}</footer>
       </div>
     );
   }
   return (
     <WordsContext.Provider value={words}>
-      <div class="panel">
+      <div class={outdated === undefined ? 'panel' : 'panel outdated'}>
         <header class="tools">
           <PlanPicker
             plans={show.plans}
@@ -147,11 +152,13 @@ export function Panel(props: {
             <ZoomTools zoom={zoom} set={setZoom} />
             <SpaceToggle scene={scene} on={inSpace} set={setInSpace} />
             <More>
-              <ExportTools
-                scene={scene}
-                say={setSaid}
-                send={(format, data) => host.post({ kind: 'export', uri: show.uri, format, data })}
-              />
+              {outdated === undefined ? (
+                <ExportTools
+                  scene={scene}
+                  say={setSaid}
+                  send={(format, data) => host.post({ kind: 'export', uri: show.uri, format, data })}
+                />
+              ) : null}
             </More>
           </div>
         </header>
@@ -183,7 +190,7 @@ export function Panel(props: {
           }}
         />
         <footer>
-          <Tally tally={show.tally} />
+          {outdated === undefined ? <Tally tally={show.tally} plans={show.plans.length} /> : null}
           <details class="words">
             <summary>{words.inWords}</summary>
             <p>{scene.words}</p>

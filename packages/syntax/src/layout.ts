@@ -59,9 +59,10 @@ export function layOut<T extends LayoutToken>(
   if (cut) issues.push({ kind: 'too long', start: cut.start, end: cut.end });
 
   const balance = surplus(kept);
-  const onward = nextOnward(kept);
+  const onward = nextThat(kept, (t) => t.kind !== 'end');
   const byIndent = balance > 0;
   let spare = Math.max(0, -balance);
+  const nextWord = spare > 0 ? nextThat(kept, (t) => t.kind === 'other') : [];
   const closed = spare > 0 ? closedLines(kept) : undefined;
   const opening = byIndent ? new Set(kept.flatMap((t) => (t.kind === 'open' ? [t.line] : []))) : undefined;
   const open: Opened[] = [];
@@ -166,7 +167,7 @@ export function layOut<T extends LayoutToken>(
           tooDeep--;
           break;
         }
-        if (open.length === 0 || (spare > 0 && isSpare(open.at(-1), token, first, line))) {
+        if (open.length === 0 || (spare > 0 && isSpare(open.at(-1), token, first, line, nextWord[index]))) {
           spare--;
           issues.push({ kind: 'stray close', start: token.start, end: token.end });
           break;
@@ -190,9 +191,23 @@ export function layOut<T extends LayoutToken>(
   return { made, issues };
 }
 
-/** Whether a closing brace, by its place, does not belong to the innermost open block. */
-const isSpare = (inner: Opened | undefined, token: LayoutToken, first: boolean, line: number): boolean =>
-  inner !== undefined && (first ? token.column > inner.indent : inner.line < line);
+/**
+ * Whether a closing brace, by its place, does not belong to the innermost open block: it starts further in than the
+ * block, or what comes next does, and so belongs to the block still.
+ *
+ * @param next the next word after the brace
+ */
+const isSpare = (
+  inner: Opened | undefined,
+  token: LayoutToken,
+  first: boolean,
+  line: number,
+  next: LayoutToken | undefined,
+): boolean =>
+  inner !== undefined &&
+  (first
+    ? token.column > inner.indent || (next !== undefined && next.line > line && next.column > inner.indent)
+    : inner.line < line);
 
 /** Lines whose lines below, as far as they start further in, end at a closing brace right below the line's start. */
 function closedLines(tokens: readonly LayoutToken[]): ReadonlySet<number> {
@@ -214,13 +229,17 @@ function closedLines(tokens: readonly LayoutToken[]): ReadonlySet<number> {
 const surplus = (tokens: readonly LayoutToken[]): number =>
   tokens.reduce((sum, t) => sum + (t.kind === 'open' ? 1 : t.kind === 'close' ? -1 : 0), 0);
 
-/** For each token the next that is no line break: found in one walk, for there may be a megabyte of them. */
-const nextOnward = <T extends LayoutToken>(tokens: readonly T[]): readonly (T | undefined)[] => {
+/** For each token the next of a kind: found in one walk, for there may be a megabyte of them. */
+const nextThat = <T extends LayoutToken>(
+  tokens: readonly T[],
+  fits: (token: T) => boolean,
+): readonly (T | undefined)[] => {
   const found: (T | undefined)[] = new Array(tokens.length);
   let next: T | undefined;
   for (let i = tokens.length - 1; i >= 0; i--) {
     found[i] = next;
-    if (tokens[i]?.kind !== 'end') next = tokens[i];
+    const token = tokens[i];
+    if (token && fits(token)) next = token;
   }
   return found;
 };

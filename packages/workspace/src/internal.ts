@@ -9,6 +9,7 @@ export { moveEdit } from './edits/move-edit.js';
 export { type Changes, elementIn, planEditChanges } from './edits/plan-edit-changes.js';
 export { textChanges } from './edits/text-changes.js';
 export type { ProblemFix } from './workspace/checked.js';
+export { fileName, unescaped } from './workspace/files.js';
 export { withUnread } from './workspace/unread.js';
 export {
   type Checked,

@@ -122,6 +122,20 @@ export const braces: Group = {
       asRight,
     ],
     [
+      'A closing brace of the plan after a crib',
+      'joists\n  }\n  crib B',
+      'joists\n  }\n‹}›\n  crib B',
+      'closes nothing',
+      asRight,
+    ],
+    [
+      'A closing brace in the middle of a crib',
+      '    base      solid\n    courses   11\n',
+      '    base      solid\n  ‹}›\n    courses   11\n',
+      'closes nothing',
+      asRight,
+    ],
+    [
       'A second closing brace at the end of the plan',
       'expect safe\n}\n',
       'expect safe\n}\n‹}›\n',

@@ -29,7 +29,7 @@ export const fix: CommandPart = {
       .action(async (paths: string[], options: Options) => {
         const { words } = speechOf(options);
         const paint = paintFor(io, io.env);
-        const found = findCribFiles(io.cwd, paths);
+        const found = await findCribFiles(io.cwd, paths);
         let code: 0 | 1 | 2 = 0;
         const worst = (other: 1 | 2): void => {
           code = other > code ? other : code;

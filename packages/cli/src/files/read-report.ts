@@ -16,13 +16,16 @@ export const standardInput = '-';
 
 /** Reads and checks the files that the paths name. Never throws on what is in them. */
 export async function readReport(io: Io, paths: readonly string[]): Promise<CheckReport> {
-  const named = findCribFiles(
+  const named = await findCribFiles(
     io.cwd,
     paths.filter((p) => p !== standardInput),
   );
   const folders = [...new Set([io.cwd, ...named.files.map((f) => folderOf(f.path, io.cwd))])];
   const workspace = openWorkspace({
-    files: { read: readText },
+    files: {
+      read: readText,
+      list: async () => named.files.map(({ path }) => pathToFileURL(path).href),
+    },
     folders: folders.map((f) => pathToFileURL(f).href),
     today: io.today,
     push: true,

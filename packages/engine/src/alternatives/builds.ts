@@ -9,14 +9,14 @@ import { cribUse } from '../use/crib-use.js';
 /** One way to build a crib at its place, with what it comes to. */
 export interface Build {
   readonly crib: Crib;
-  /** Pieces of timber. */
+  /** How many pieces of timber it takes: a count. */
   readonly timbers: number;
   readonly height: Figure;
   readonly heightLimit: Figure;
   readonly capacity: Figure;
   /**
-   * Worst contact's load over its capacity. More contacts than now are not counted on to take a share: where the load
-   * comes down beside one of them, they do not.
+   * Load over capacity at the worst contact: a ratio, over 1 where it is too much. More contacts than now are not
+   * counted on to take a share: where the load comes down beside one of them, they do not.
    */
   readonly use: number;
 }

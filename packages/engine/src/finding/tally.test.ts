@@ -15,3 +15,8 @@ it('counts each finding once: a check that could not run is never hidden, not ev
       { severity: 'unused' },
     ]),
   ).toEqual({ danger: 1, warning: 1, note: 1, accepted: 1, notRun: 2 }));
+
+it('counts a check that could not run where the text was not read whole', () => {
+  expect(tally([], true)).toEqual({ danger: 0, warning: 0, note: 0, accepted: 0, notRun: 1 });
+  expect(tally([{ severity: 'danger', couldNotRun: true }], true).notRun).toBe(1);
+});

@@ -14,8 +14,12 @@ export interface Tally {
 /** What a tally needs to know of a finding; a fault of the text has no more than a severity. */
 export type Counted = Pick<Finding, 'accepted' | 'couldNotRun'> & { readonly severity: string };
 
-/** Counts findings, each once: one that could not run first, then one that was accepted, then by its severity. */
-export function tally(findings: readonly Counted[]): Tally {
+/**
+ * Counts findings, each once: one that could not run first, then one that was accepted, then by its severity.
+ *
+ * @param unread the text has errors: what was not read holds at least one check that could not run
+ */
+export function tally(findings: readonly Counted[], unread = false): Tally {
   const ran = findings.filter((f) => f.couldNotRun !== true);
   const open = ran.filter((f) => f.accepted === undefined);
   const count = (severity: Finding['severity']) => open.filter((f) => f.severity === severity).length;
@@ -24,6 +28,6 @@ export function tally(findings: readonly Counted[]): Tally {
     warning: count('warning'),
     note: count('note'),
     accepted: ran.length - open.length,
-    notRun: findings.length - ran.length,
+    notRun: Math.max(findings.length - ran.length, unread ? 1 : 0),
   };
 }

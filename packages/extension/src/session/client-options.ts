@@ -1,10 +1,12 @@
 import * as vscode from 'vscode';
 import type { LanguageClientOptions } from 'vscode-languageclient';
+import { isEdited } from './edited.js';
+import type { Lenses } from './lenses.js';
 import { proposalScheme } from './proposal-scheme.js';
 import { withRulePage } from './with-rule-page.js';
 
 /** How the client speaks to the server, on the desktop and in the browser alike. */
-export const clientOptions = (web: boolean): LanguageClientOptions => ({
+export const clientOptions = (lenses: Lenses, web: boolean): LanguageClientOptions => ({
   documentSelector: [{ language: 'cribwright' }],
   synchronize: { configurationSection: 'cribwright' },
   initializationOptions: { locale: vscode.env.language, web },
@@ -18,7 +20,9 @@ export const clientOptions = (web: boolean): LanguageClientOptions => ({
     didOpen: async (document, next) => (isProposal(document) ? undefined : next(document)),
     didChange: async (change, next) => (isProposal(change.document) ? undefined : next(change)),
     didClose: async (document, next) => (isProposal(document) ? undefined : next(document)),
-    handleDiagnostics: (uri, diagnostics, next) => next(uri, diagnostics.map(withRulePage)),
+    provideCodeLenses: (document, token, next) => lenses.inTime(document, () => next(document, token)),
+    handleDiagnostics: (uri, diagnostics, next) =>
+      next(uri, isEdited(uri) ? diagnostics.map(withRulePage) : []),
   },
 });
 

@@ -13,6 +13,7 @@ import type {
   MakeSafeReply,
   RulePageParams,
   RulePageReply,
+  SignedAnalysis,
 } from '@cribwright/server/protocol';
 import {
   AnalysisChanged,
@@ -27,13 +28,13 @@ import {
   MoveRequest,
   RulePageRequest,
 } from '@cribwright/server/protocol';
-import type { AnalysisReply, MoveParams } from '@cribwright/workspace';
+import type { MoveParams } from '@cribwright/workspace';
 import * as vscode from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 
 /** The language server's own requests, typed. Each waits for the server to be up and rejects when it is gone. */
 export interface Server {
-  readonly analysis: (params: AnalysisParams) => Promise<AnalysisReply>;
+  readonly analysis: (params: AnalysisParams) => Promise<SignedAnalysis>;
   readonly edit: (params: EditParams) => Promise<EditReply>;
   readonly move: (params: MoveParams) => Promise<EditReply>;
   /** Takes seconds. Rejects where the token was canceled. */
@@ -46,7 +47,7 @@ export interface Server {
   /** The analysis of a file changed. */
   readonly onAnalysis: vscode.Event<AnalysisChangedParams>;
   /** How the plans of a file lie now, before their checks have run. */
-  readonly onLayout: vscode.Event<AnalysisReply>;
+  readonly onLayout: vscode.Event<SignedAnalysis>;
 }
 
 export const serverOf = (
@@ -55,12 +56,12 @@ export const serverOf = (
   context: vscode.ExtensionContext,
 ): Server => {
   const changed = new vscode.EventEmitter<AnalysisChangedParams>();
-  const layout = new vscode.EventEmitter<AnalysisReply>();
+  const layout = new vscode.EventEmitter<SignedAnalysis>();
   context.subscriptions.push(
     changed,
     layout,
     client.onNotification(AnalysisChanged, (params: AnalysisChangedParams) => changed.fire(params)),
-    client.onNotification(LayoutDrawn, (params: AnalysisReply) => layout.fire(params)),
+    client.onNotification(LayoutDrawn, (params: SignedAnalysis) => layout.fire(params)),
   );
   const ask =
     <Params, Reply>(method: string) =>

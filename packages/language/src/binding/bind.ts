@@ -1,4 +1,5 @@
 import { count, name } from '@cribwright/messages';
+import { append } from '@cribwright/syntax/internal';
 import type { BoundBlock, BoundFile, Declaration, Reference } from '../bound/bound-file.js';
 import { matchLine } from '../phrase/matcher.js';
 import { unknownName } from '../phrase/unknown-name.js';
@@ -80,7 +81,7 @@ class Binder {
     const scope = new BlockScope(this.shape, this.around, bound, this.lets);
     this.once(block);
     for (const line of block.properties) this.line(line, scope);
-    this.problems.push(...missingLines(block, this.around, this.shape.text));
+    append(this.problems, missingLines(block, this.around, this.shape.text));
     for (const inner of block.blocks) this.block(inner as DraftBlock);
   }
 
@@ -145,9 +146,9 @@ class Binder {
   private line(line: DraftLine, scope: BlockScope): void {
     line.match = this.before(line);
     if (line.match) {
-      this.shape.references.push(...line.match.references);
+      append(this.shape.references, line.match.references);
       this.letProblems(line, scope);
-      this.problems.push(...nothingToDrop(line, this.around));
+      append(this.problems, nothingToDrop(line, this.around));
       return;
     }
     // A calculation is held to its own length.
@@ -171,18 +172,18 @@ class Binder {
     if (line.misread) {
       // Told already. What else is wrong with it is told once it starts right.
       if (match) line.match = { ...match, problems: [...match.problems, line.misread] };
-      if (match) this.shape.references.push(...match.references);
+      if (match) append(this.shape.references, match.references);
       return;
     }
     if (match) {
-      this.shape.references.push(...match.references);
+      append(this.shape.references, match.references);
       this.tell(
         match.problems.map((p) => renamedAfter(line, p) ?? partsWithoutComma(line, p, scope) ?? p),
         scope,
         line,
       );
       this.letProblems(line, scope);
-      this.problems.push(...nothingToDrop(line, this.around));
+      append(this.problems, nothingToDrop(line, this.around));
     } else {
       const stopped = [stopProblem(line, stop, scope, this.shape.text) ?? []].flat();
       // The line that seems to be missing was read as the end of this one.
@@ -197,7 +198,10 @@ class Binder {
     // A sign that means nothing keeps the line from being read: the rest follows from it.
     if (line && this.signs.overlap(line.span)) return;
     const told = volumeOfUnknown(problems).filter((p) => !followsFromLost(p, this.shape, scope));
-    this.problems.push(...told.filter((p) => this.isFirstOf(p)));
+    append(
+      this.problems,
+      told.filter((p) => this.isFirstOf(p)),
+    );
   }
 
   /** Of names that one further `use` line would make known, the first is told: its fix is the fix of all. */
@@ -213,7 +217,7 @@ class Binder {
     if (line.schema.key !== 'let' || !line.match || line.match.problems.length > 0) return;
     const declaration = this.shape.declarations.find((d) => d.span === line.span && d.kind === 'value');
     if (declaration) scope.vectorOf(declaration);
-    this.problems.push(...expressionProblems(line, scope, this.shape.text));
+    append(this.problems, expressionProblems(line, scope, this.shape.text));
   }
 
   private reportRings(): void {

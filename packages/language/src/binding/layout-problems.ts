@@ -1,4 +1,4 @@
-import { type Parsed, plainSigns, type SyntaxStatement } from '@cribwright/syntax/internal';
+import { append, type Parsed, plainSigns, type SyntaxStatement } from '@cribwright/syntax/internal';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
 import { braceProblems } from './brace-problems.js';
@@ -13,7 +13,7 @@ export function layoutProblems(parsed: Parsed, text: string): readonly LanguageP
   const problems: LanguageProblem[] = [...whole];
   const walk = (list: readonly SyntaxStatement[]): void => {
     for (const s of list) {
-      problems.push(...signProblems(s, text));
+      append(problems, signProblems(s, text));
       if (s.body) walk(s.body.statements);
     }
   };

@@ -1,5 +1,5 @@
 import { list, name as nameHole } from '@cribwright/messages';
-import type { Span, Term } from '@cribwright/syntax/internal';
+import { append, type Span, type Term } from '@cribwright/syntax/internal';
 import { closest, findUnit } from '@cribwright/units';
 import type { BlockSchema } from '../bound/block-schema.js';
 import { kindWords } from '../phrase/kind-words.js';
@@ -64,7 +64,7 @@ export function readHead(schema: BlockSchema, terms: readonly Term[], keyword: S
     } else if (term.text === '(' && schema.head.parameters) {
       const read = readParameters(terms, i + 1);
       parameters = read.parameters;
-      problems.push(...read.problems);
+      append(problems, read.problems);
       i = read.next;
     } else {
       const whole = wholeWord(terms, i);

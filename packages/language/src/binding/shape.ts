@@ -1,5 +1,5 @@
 import { name as nameHole } from '@cribwright/messages';
-import type { Parsed, SyntaxStatement } from '@cribwright/syntax/internal';
+import { append, type Parsed, type SyntaxStatement } from '@cribwright/syntax/internal';
 import { findUnit } from '@cribwright/units';
 import type { BlockSchema, PropertySchema } from '../bound/block-schema.js';
 import type { BoundBlock, Declaration } from '../bound/bound-file.js';
@@ -208,7 +208,7 @@ class Shaper {
     if (!first || !last) return;
     const keywordSpan = { start: first.start, end: last.end };
     const head = readHead(kind, s.terms.slice(length), keywordSpan);
-    this.shape.problems.push(...head.problems);
+    append(this.shape.problems, head.problems);
     const block: DraftBlock = {
       schema: kind,
       uri: this.shape.uri,

@@ -1,5 +1,5 @@
 import { name } from '@cribwright/messages';
-import type { Span, SyntaxStatement, Term } from '@cribwright/syntax/internal';
+import { append, type Span, type SyntaxStatement, type Term } from '@cribwright/syntax/internal';
 import { findUnit } from '@cribwright/units';
 import { unseenSigns } from '../phrase/unquoted.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
@@ -16,7 +16,7 @@ export function signProblems(s: SyntaxStatement, text: string): readonly Languag
   const terms = remark ? s.terms.slice(0, remark.at) : s.terms;
   const found: LanguageProblem[] = [];
   const seen = { quote: false, hidden: false };
-  for (const [i, t] of terms.entries()) found.push(...termProblems(terms, i, t, text, seen));
+  for (const [i, t] of terms.entries()) append(found, termProblems(terms, i, t, text, seen));
   if (remark) found.push(remark.problem);
   return found;
 }

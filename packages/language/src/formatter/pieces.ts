@@ -1,4 +1,4 @@
-import type { Span, SyntaxStatement, Term } from '@cribwright/syntax/internal';
+import { append, type Span, type SyntaxStatement, type Term } from '@cribwright/syntax/internal';
 
 /** All that a text holds beside white space, in order. */
 export interface TextToken extends Span {
@@ -19,10 +19,11 @@ export function textTokens(text: string, statements: readonly SyntaxStatement[])
   const found: TextToken[] = [];
   let from = 0;
   for (const term of terms) {
-    found.push(...between(text, from, term.start), term);
+    append(found, between(text, from, term.start));
+    found.push(term);
     from = term.end;
   }
-  found.push(...between(text, from, text.length));
+  append(found, between(text, from, text.length));
   return found;
 }
 

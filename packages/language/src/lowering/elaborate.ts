@@ -16,7 +16,7 @@ export interface ElaboratedFile {
 }
 
 /** More than a district has in one file; each takes its time. */
-const mostPlans = 1000;
+const mostPlans = 250;
 
 /** Every plan of a file, those inside sites and lessons too. */
 export function elaborate(file: BoundFile, around: Surroundings): ElaboratedFile {

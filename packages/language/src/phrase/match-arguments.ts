@@ -1,5 +1,5 @@
 import { type List, list, type Message, name as nameHole, term as termOf } from '@cribwright/messages';
-import type { Term } from '@cribwright/syntax/internal';
+import { append, type Term } from '@cribwright/syntax/internal';
 import type { MatchedSpan, Reference } from '../bound/bound-file.js';
 import type { QuantityRule } from '../bound/shape.js';
 import type { Kind } from '../kind/kind.js';
@@ -90,7 +90,7 @@ export function matchArguments(
       problems.push(problem('argument-twice', nameTerm, { text: nameHole(nameTerm.text) }));
     const kind = parameterKinds[parameter?.typeWord ?? ''] ?? { kind: 'part' };
     const read = value(terms, i + 2, kind, scope, text);
-    problems.push(...read.problems);
+    append(problems, read.problems);
     if (read.value.kind === 'unreadable') {
       const from = terms[i + 2];
       const span =
@@ -103,8 +103,8 @@ export function matchArguments(
           problem('argument-wrong', span, { text: nameHole(nameTerm.text), due: dueWord(kind), example }),
         );
     }
-    pieces.push(...read.pieces);
-    references.push(...read.references);
+    append(pieces, read.pieces);
+    append(references, read.references);
     const end = terms[read.next - 1] ?? equals;
     given.push({ name, value: read.value, span: { start: nameTerm.start, end: end.end } });
     i = read.next;
@@ -161,8 +161,8 @@ function value(terms: readonly Term[], at: number, kind: ParameterKind, scope: N
       text.slice(e.span.start, e.span.end),
     );
     problems.push(...read.problems, ...wrong);
-    pieces.push(...read.pieces);
-    references.push(...read.references);
+    append(pieces, read.pieces);
+    append(references, read.references);
     return done(read.next, { kind: 'quantity', expression: read.expression });
   }
   const first = terms[at];

@@ -1,8 +1,9 @@
 import { count, name } from '@cribwright/messages';
-import type { Span, Term } from '@cribwright/syntax/internal';
+import { append, type Span, type Term } from '@cribwright/syntax/internal';
 import { compound, mayFollow, quote } from '@cribwright/units';
 import type { MatchedSpan, Reference } from '../bound/bound-file.js';
 import type { Kind } from '../kind/kind.js';
+import { measuredSupports } from '../kind/support-kinds.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
 import {
@@ -27,7 +28,7 @@ export interface ParsedExpression {
   readonly references: readonly Reference[];
 }
 
-const measurable: readonly Kind[] = ['vehicle', 'crib', 'strut', 'step chock', 'parameter', 'timber', 'pad'];
+const measurable: readonly Kind[] = ['vehicle', 'parameter', 'timber', ...measuredSupports];
 
 /** More than anyone adds up by hand; the tree that a calculation makes must stay shallow. */
 const mostPieces = 200;
@@ -205,10 +206,10 @@ class ExpressionReader {
     }
     const taken = readUnit(this.request, this.at, read.span);
     this.at += taken.length;
-    this.problems.push(...taken.problems);
-    this.pieces.push(...taken.pieces);
+    append(this.problems, taken.problems);
+    append(this.pieces, taken.pieces);
     const { unit } = taken;
-    if (unit) this.problems.push(...pointOfThousands(read.text, read.span, unit));
+    if (unit) append(this.problems, pointOfThousands(read.text, read.span, unit));
     const span = unit ? join(read.span, unit.span) : read.span;
     return { kind: 'number', value: read.value, unit, span };
   }

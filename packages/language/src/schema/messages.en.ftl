@@ -96,6 +96,7 @@ limit--post-slenderness = Greatest slenderness of a timber post: its length over
 limit--push-height = Height at which the side push acts.
 limit--push-margin = The side push that must be held, as a share of the weight.
 limit--steepest-capture = Steepest slope of a captured part.
+limit--sudden-loss-factor = What a sudden loss of a support adds to the load of the others, as a multiple of what a slow loss adds. 1 is a slow loss; 2 is the most for a weight that is let go without a drop.
 limit--stiffness-spread = The factor by which stiffnesses are varied to find the worst case.
 limit--use-limit = Utilization limit: the share of its capacity that any support may carry.
 limit--wedge-travel = The gap that one pair of wedges closes.

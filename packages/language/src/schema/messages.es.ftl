@@ -96,6 +96,7 @@ limit--post-slenderness = Esbeltez máxima de un poste de madera: su largo entre
 limit--push-height = Altura a la que actúa el empuje lateral.
 limit--push-margin = El empuje lateral que se debe resistir, como parte del peso.
 limit--steepest-capture = Pendiente máxima de una parte capturada.
+limit--sudden-loss-factor = Lo que la pérdida repentina de un apoyo añade a la carga de los demás, como múltiplo de lo que añade una pérdida lenta. 1 es una pérdida lenta; 2 es lo más para un peso que se suelta sin caída.
 limit--stiffness-spread = El factor con que se varían las rigideces para hallar el peor caso.
 limit--use-limit = Límite de uso: la parte de su capacidad que puede cargar cualquier apoyo.
 limit--wedge-travel = El espacio que cierra un par de cuñas.

@@ -723,6 +723,16 @@ export interface MessageHoles {
   readonly 'analysis.slow-loads': NoHoles;
   readonly 'analysis.crib-height': NoHoles;
   readonly 'analysis.sound-timber': NoHoles;
+  readonly 'standing.nothing-holds': { readonly vehicle: H['name'] };
+  readonly 'standing.reaches-its-rating': { readonly element: H['phrase'] };
+  readonly 'standing.moves': { readonly vehicle: H['name']; readonly limit: H['quantity'] };
+  readonly 'standing.slides': { readonly vehicle: H['name'] };
+  readonly 'standing.tips': { readonly vehicle: H['name'] };
+  readonly 'standing.when': { readonly case: H['phrase'] };
+  readonly 'standing.balance-in-space': NoHoles;
+  readonly 'standing.pushed-in-space': NoHoles;
+  readonly 'standing.coupling': { readonly vehicle: H['name'] };
+  readonly 'standing.sudden': { readonly factor: H['quantity'] };
   readonly 'figure.width-of-part': { readonly part: H['name'] };
   readonly 'figure.rating-of-part': { readonly part: H['name'] };
   readonly 'figure.overlap-of-part-and-timber': NoHoles;
@@ -1168,6 +1178,7 @@ export interface MessageHoles {
   readonly 'doc.limit--push-height': NoHoles;
   readonly 'doc.limit--push-margin': NoHoles;
   readonly 'doc.limit--steepest-capture': NoHoles;
+  readonly 'doc.limit--sudden-loss-factor': NoHoles;
   readonly 'doc.limit--stiffness-spread': NoHoles;
   readonly 'doc.limit--use-limit': NoHoles;
   readonly 'doc.limit--wedge-travel': NoHoles;
@@ -1518,6 +1529,12 @@ export interface MessageHoles {
   readonly 'figure.timber-of-length': { readonly timber: H['name']; readonly length: H['name'] };
   readonly 'figure.side-resting': NoHoles;
   readonly 'figure.roof-resting': NoHoles;
+  readonly 'figure.volume': NoHoles;
+  readonly 'figure.weight-per-volume': NoHoles;
+  readonly 'figure.pieces-of-timber': NoHoles;
+  readonly 'figure.all-timbers-of-all-courses': NoHoles;
+  readonly 'figure.weight-of-its-timber': NoHoles;
+  readonly 'figure.load-and-weight-of-its-timber': NoHoles;
   readonly 'limit.crossing-stress': NoHoles;
   readonly 'limit.crossing-basis': NoHoles;
   readonly 'limit.crossing-rounding': NoHoles;
@@ -1547,6 +1564,7 @@ export interface MessageHoles {
   readonly 'limit.gross-limit': NoHoles;
   readonly 'limit.egress-width': NoHoles;
   readonly 'limit.post-slenderness': NoHoles;
+  readonly 'limit.sudden-loss-factor': NoHoles;
   readonly 'limit.stiffness-spread': NoHoles;
   readonly 'limit.ground-under-cribs': NoHoles;
   readonly 'panel.waiting': NoHoles;
@@ -1613,6 +1631,7 @@ export interface MessageHoles {
   readonly 'panel.not-run': { readonly count: H['count'] };
   readonly 'panel.warnings': { readonly count: H['count'] };
   readonly 'panel.notes': { readonly count: H['count'] };
+  readonly 'panel.accepted': { readonly count: H['count'] };
   readonly 'acceptance-expired.title': NoHoles;
   readonly 'acceptance-expired.protects': NoHoles;
   readonly 'acceptance-expired.expired': { readonly by: H['name']; readonly rule: H['name']; readonly on: H['phrase']; readonly until: H['name'] };
@@ -1647,6 +1666,9 @@ export interface MessageHoles {
   readonly 'count-mismatch.listed-twice': { readonly unit: H['name']; readonly item: H['phrase']; readonly first: H['count']; readonly second: H['count'] };
   readonly 'count-mismatch.built-twice': { readonly support: H['phrase']; readonly first: H['count']; readonly second: H['count'] };
   readonly 'count-mismatch.first-here': NoHoles;
+  readonly 'coupling-missing.title': NoHoles;
+  readonly 'coupling-missing.protects': NoHoles;
+  readonly 'coupling-missing.not-held': { readonly vehicle: H['name'] };
   readonly 'crew-short.title': NoHoles;
   readonly 'crew-short.protects': NoHoles;
   readonly 'crew-short.short': { readonly needed: H['count']; readonly steps: H['list']; readonly have: H['count'] };
@@ -1806,6 +1828,15 @@ export interface MessageHoles {
   readonly 'lifting-intent.protects': NoHoles;
   readonly 'lifting-intent.lifts': { readonly vehicle: H['name']; readonly upward: H['quantity']; readonly sum: H['calculation']; readonly share: H['quantity']; readonly limit: H['quantity'] };
   readonly 'lifting-intent.follow': { readonly vehicle: H['name'] };
+  readonly 'loss-moves.title': NoHoles;
+  readonly 'loss-moves.protects': NoHoles;
+  readonly 'loss-moves.rolls': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.slides': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.falls': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.moves': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.unsolved': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.worse': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly stage: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.lost-here': NoHoles;
   readonly 'loss-of-support.title': NoHoles;
   readonly 'loss-of-support.protects': NoHoles;
   readonly 'loss-of-support.falls': { readonly loss: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
@@ -1888,6 +1919,14 @@ export interface MessageHoles {
   readonly 'slid-in-unchecked.title': NoHoles;
   readonly 'slid-in-unchecked.protects': NoHoles;
   readonly 'slid-in-unchecked.unchecked': { readonly crib: H['phrase'] };
+  readonly 'stage-moves.title': NoHoles;
+  readonly 'stage-moves.protects': NoHoles;
+  readonly 'stage-moves.rolls': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly grade: H['quantity']; readonly when?: H['message'] };
+  readonly 'stage-moves.slides': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly grade: H['quantity']; readonly when?: H['message'] };
+  readonly 'stage-moves.falls': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'stage-moves.moves': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'stage-moves.unsolved': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'stage-moves.left-out': { readonly vehicles: H['list']; readonly done: H['count']; readonly of: H['count'] };
   readonly 'stage-unsafe.title': NoHoles;
   readonly 'stage-unsafe.protects': NoHoles;
   readonly 'stage-unsafe.falls': { readonly stage: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
@@ -2005,6 +2044,9 @@ export interface MessageHoles {
   readonly 'editor.no-file': NoHoles;
   readonly 'editor.no-plan': NoHoles;
   readonly 'editor.safe': NoHoles;
+  readonly 'editor.safe-else': NoHoles;
+  readonly 'editor.accepted-count': { readonly count: H['count'] };
+  readonly 'editor.accepted': { readonly by: H['name']; readonly until: H['name']; readonly reason: H['name']; readonly message: H['message'] };
   readonly 'editor.not-whole': NoHoles;
   readonly 'editor.dangers': { readonly count: H['count'] };
   readonly 'editor.warnings': { readonly count: H['count'] };
@@ -2073,9 +2115,20 @@ export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
   'language.dimension-clash--subtracted': ['advice'],
   'language.dimension-clash--range': ['advice'],
   'ground-bearing.too-much': ['advice'],
+  'loss-moves.rolls': ['when'],
+  'loss-moves.slides': ['when'],
+  'loss-moves.falls': ['when'],
+  'loss-moves.moves': ['when'],
+  'loss-moves.unsolved': ['when'],
+  'loss-moves.worse': ['when'],
   'part-cannot-bear.may-not-bear': ['remark'],
   'part-cannot-bear.stands-on': ['remark'],
   'push-margin.too-little': ['first'],
+  'stage-moves.rolls': ['when'],
+  'stage-moves.slides': ['when'],
+  'stage-moves.falls': ['when'],
+  'stage-moves.moves': ['when'],
+  'stage-moves.unsolved': ['when'],
   'strut-angle.too-flat': ['advice'],
   'strut-angle.too-steep': ['advice'],
   'strut-head.moves': ['remark'],

@@ -135,6 +135,7 @@ export const rule: Rule = {
   title: term('crib-height.title'),
   family: 'timber and cribs',
   severity: 'danger',
+  judges: 'element',
   protects: term('crib-height.protects'),
   sources: [practice, fromMemory('US Army Corps of Engineers Shoring Operations Guide, section 2')],
   compares: ['height', 'heightLimit'],

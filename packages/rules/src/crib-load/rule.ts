@@ -125,6 +125,7 @@ export const rule: Rule = {
   title: term('crib-load.title'),
   family: 'timber and cribs',
   severity: 'danger',
+  judges: 'plan',
   protects: term('crib-load.protects'),
   sources: [
     practice,

@@ -70,6 +70,7 @@ export const rule: Rule = {
   title: term('ground-bearing.title'),
   family: 'whole system',
   severity: 'danger',
+  judges: 'plan',
   protects: term('ground-bearing.protects'),
   sources: [
     practice,

@@ -147,6 +147,7 @@ export const rule: Rule = {
   title: term('joist-miss.title'),
   family: 'timber and cribs',
   severity: 'danger',
+  judges: 'contact',
   protects: term('joist-miss.protects'),
   sources: [practice],
   compares: ['off', 'joist reach'],

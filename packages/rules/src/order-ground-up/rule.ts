@@ -114,6 +114,8 @@ export const rule: Rule = {
   title: term('order-ground-up.title'),
   family: 'order and crew',
   severity: 'danger',
+  judges: 'plan',
+  readsAlso: ['steps'],
   protects: term('order-ground-up.protects'),
   sources: [practice],
   compares: [],

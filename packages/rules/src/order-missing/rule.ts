@@ -166,6 +166,8 @@ export const rule: Rule = {
   title: term('order-missing.title'),
   family: 'order and crew',
   severity: 'warning',
+  judges: 'plan',
+  readsAlso: ['steps'],
   protects: term('order-missing.protects'),
   sources: [practice],
   compares: [],

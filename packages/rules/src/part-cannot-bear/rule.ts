@@ -86,6 +86,7 @@ export const rule: Rule = {
   title: term('part-cannot-bear.title'),
   family: 'timber and cribs',
   severity: 'danger',
+  judges: 'element',
   protects: term('part-cannot-bear.protects'),
   sources: [practice],
   compares: [],

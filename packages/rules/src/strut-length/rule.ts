@@ -48,6 +48,7 @@ export const rule: Rule = {
   title: term('strut-length.title'),
   family: 'struts and ties',
   severity: 'danger',
+  judges: 'element',
   protects: term('strut-length.protects'),
   sources: [practice],
   compares: ['length', 'longest', 'shortest'],

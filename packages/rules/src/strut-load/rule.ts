@@ -49,6 +49,7 @@ export const rule: Rule = {
   title: term('strut-load.title'),
   family: 'struts and ties',
   severity: 'danger',
+  judges: 'plan',
   protects: term('strut-load.protects'),
   sources: [practice, published('NDS 2018', '3.7.1, for timber posts')],
   compares: ['load', 'capacity', 'use', 'use limit'],

@@ -34,6 +34,7 @@ export const rule: Rule = {
   title: term('strut-lock.title'),
   family: 'struts and ties',
   severity: 'danger',
+  judges: 'element',
   protects: term('strut-lock.protects'),
   sources: [practice],
   compares: [],

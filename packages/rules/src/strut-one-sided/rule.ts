@@ -32,6 +32,7 @@ export const rule: Rule = {
   title: term('strut-one-sided.title'),
   family: 'struts and ties',
   severity: 'warning',
+  judges: 'plan',
   protects: term('strut-one-sided.protects'),
   sources: [practice],
   compares: [],

@@ -57,6 +57,7 @@ export const rule: Rule = {
   title: term('strut-slip.title'),
   family: 'struts and ties',
   severity: 'danger',
+  judges: 'plan',
   protects: term('strut-slip.protects'),
   sources: [published('OpenStax University Physics, volume 1', 'section 6.2, Table 6.1')],
   compares: ['frictionNeeded', 'footFriction'],

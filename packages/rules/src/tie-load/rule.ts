@@ -48,6 +48,7 @@ export const rule: Rule = {
   title: term('tie-load.title'),
   family: 'struts and ties',
   severity: 'danger',
+  judges: 'plan',
   protects: term('tie-load.protects'),
   sources: [practice, published('49 CFR 393.108', 'working load limits of unmarked gear')],
   compares: ['load', 'capacity', 'use', 'use limit'],

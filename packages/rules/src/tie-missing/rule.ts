@@ -38,6 +38,7 @@ export const rule: Rule = {
   title: term('tie-missing.title'),
   family: 'struts and ties',
   severity: 'danger',
+  judges: 'plan',
   protects: term('tie-missing.protects'),
   sources: [practice],
   compares: ['angle'],

@@ -91,6 +91,8 @@ export const rule: Rule = {
   title: term('wheels-unchocked.title'),
   family: 'whole system',
   severity: 'danger',
+  judges: 'plan',
+  readsAlso: ['steps'],
   protects: term('wheels-unchocked.protects'),
   sources: [practice],
   compares: ['grade', 'grade needing chocks'],

@@ -6,6 +6,8 @@ import type { FeatureContext } from './feature-context.js';
 export interface Session extends FeatureContext {
   readonly connection: Connection;
   readonly client: ClientCapabilities;
+  /** Names this run of the server, so that what an earlier one said can be told from what it says. */
+  readonly life: string;
   /** Files of which the client shows a drawing: it asked for their analysis since they were opened. */
   readonly drawn: Set<string>;
   /** Files of which a feature was answered before all was worked out, and what was missing at the most. */

@@ -55,7 +55,7 @@ describe('a fix that is worked out', () => {
       (a) => a.diagnostics?.[0]?.code === 'crib-height',
     );
     expect(actions.map((a) => a.title)).toEqual([
-      'Use 6 courses (height: 38 1/2 in to 21 in). New unsafe findings: crib-reach on crib A',
+      'Use 6 courses (height: 38 1/2 in to 21 in). New unsafe findings: coupling-missing on the trailer, crib-reach on crib A',
     ]);
     expect(actions.some((a) => a.isPreferred)).toBe(false);
   });

@@ -1,5 +1,6 @@
 import type { BoundFile, TextChange } from '@cribwright/language';
 import { list, type Message, message, shown, term } from '@cribwright/messages';
+import { append } from '@cribwright/syntax/internal';
 import { type Checked, clash, isUnsafe, type Problem, type ProblemFix } from '@cribwright/workspace/internal';
 import {
   type CancellationToken,
@@ -157,7 +158,7 @@ export function fixAll(desk: FeatureContext, file: BoundFile, checked: Checked):
     if (!edits || Object.keys(edits).some((uri) => uri !== file.uri)) continue;
     const own = edits[file.uri] ?? [];
     if (own.some((a) => changes.some((b) => clash(a, b)))) continue;
-    changes.push(...own);
+    append(changes, own);
   }
   if (changes.length === 0) return [];
   return [

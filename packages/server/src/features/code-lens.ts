@@ -32,6 +32,7 @@ export const codeLens: Feature = {
   },
 };
 
+/** The lines above plans and supports that say what they carry, in the language and units of the reader. */
 export function lensesOf(
   desk: Pick<FeatureContext, 'locale'> & UnitsChoice,
   file: BoundFile,
@@ -70,8 +71,7 @@ function planTitle(
   { analysis, partial }: PlanReply,
   checked: Checked,
 ): string {
-  const { danger, warning, notRun: couldNotRun } = tally(analysis.findings);
-  const notRun = couldNotRun + (checked.state === 'errors' ? 1 : 0);
+  const { danger, warning, accepted, notRun } = tally(analysis.findings, checked.state === 'errors');
   const held = analysis.expectations.filter((e) => e.held).length;
   const all = analysis.expectations.length;
   const parts = [
@@ -80,10 +80,13 @@ function planTitle(
     ...(warning > 0 ? [message('editor.warnings', { count: countHole(warning) })] : []),
     // Said only when every check ran: silence is no clean bill.
     ...(notRun > 0 ? [message('editor.not-run', { count: countHole(notRun) })] : []),
+    ...(accepted > 0 ? [message('editor.accepted-count', { count: countHole(accepted) })] : []),
     ...(checked.pending
       ? [term(checked.pending === 'loads' ? 'editor.loads-pending' : 'editor.pending')]
       : []),
-    ...(notRun + danger + warning === 0 && !partial && !checked.pending ? [term('editor.safe')] : []),
+    ...(notRun + danger + warning === 0 && !partial && !checked.pending
+      ? [term(accepted > 0 ? 'editor.safe-else' : 'editor.safe')]
+      : []),
     ...(all > 0 ? [message('editor.held-expectations', { held: countHole(held), all: countHole(all) })] : []),
     term('editor.see-drawing'),
   ];

@@ -13,7 +13,11 @@ export const expectations: Feature = {
       ExpectationsRequest,
       async ({ uri }: AnalysisParams): Promise<ExpectationsReply> => {
         const checked = await session.whole(uri, 'push');
-        return { items: checked ? itemsOf(session, uri, checked) : [] };
+        return {
+          life: session.life,
+          version: checked?.version ?? 0,
+          items: checked ? itemsOf(session, uri, checked) : [],
+        };
       },
     );
   },

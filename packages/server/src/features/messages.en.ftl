@@ -37,6 +37,14 @@ moved-on = The text changed after the drawing was made. Try again.
 no-file = The file is no longer there.
 no-plan = There is no plan in this file.
 safe = nothing unsafe found
+safe-else = nothing else unsafe found
+# $count (count)
+accepted-count = { $count } accepted
+# $by (name)
+# $until (name)
+# $reason (name)
+# $message (message)
+accepted = Accepted by { $by } until { $until }. Reason: { $reason }. { $message }
 not-whole = NOT READ WHOLE
 # $count (count)
 dangers = { $count } unsafe

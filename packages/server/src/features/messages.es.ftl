@@ -25,6 +25,9 @@ moved-on = El texto cambió después de hacerse el dibujo. Inténtelo de nuevo.
 no-file = El archivo ya no está.
 no-plan = No hay ningún plan en este archivo.
 safe = no se encontró nada inseguro
+safe-else = no se encontró nada más inseguro
+accepted-count = { $count } aceptados
+accepted = Aceptado por { $by } hasta { $until }. Motivo: { $reason }. { $message }
 not-whole = NO SE LEYÓ COMPLETO
 dangers = { $count ->
      [one] 1 inseguro

@@ -1,5 +1,5 @@
 import type { BoundFile } from '@cribwright/language';
-import { count, message as messageOf, term } from '@cribwright/messages';
+import { count, message as messageOf, name, term } from '@cribwright/messages';
 import type { Checked, Problem } from '@cribwright/workspace/internal';
 import { type Diagnostic, DiagnosticSeverity, DiagnosticTag } from 'vscode-languageserver';
 import type { FeatureContext } from '../context/feature-context.js';
@@ -36,11 +36,23 @@ export function diagnosticOf(desk: FeatureContext, file: BoundFile, problem: Pro
       ? [{ location: { uri, range: rangeOf(home, span) }, message: translate(message, desk.locale, units) }]
       : [];
   });
-  const message = translate(problem.message, desk.locale, units);
   const loud = problem.finding?.couldNotRun === true;
+  const accepted = loud ? undefined : problem.finding?.accepted;
+  const message = translate(
+    accepted === undefined
+      ? problem.message
+      : messageOf('editor.accepted', {
+          by: name(accepted.by),
+          until: name(accepted.until),
+          reason: name(accepted.reason),
+          message: problem.message,
+        }),
+    desk.locale,
+    units,
+  );
   return {
     range: rangeOf(file, problem.span),
-    severity: severities[problem.severity],
+    severity: accepted === undefined ? severities[problem.severity] : DiagnosticSeverity.Information,
     code: problem.code,
     codeDescription: { href: rulePage(problem.code) },
     source: 'cribwright',

@@ -1,3 +1,4 @@
+import { unescaped } from '@cribwright/workspace/internal';
 import type { Feature } from '../context/feature.js';
 import type { Locale } from '../l10n/say.js';
 import { bundledText } from './bundled-files.js';
@@ -15,5 +16,5 @@ export const textDocumentContent: Feature = {
 
 function contentOf(uri: string, locale: Locale): string | undefined {
   const page = /^cribwright:\/rules\/(.+)\.md$/.exec(uri)?.[1];
-  return page === undefined ? bundledText(uri) : rulePageText(decodeURIComponent(page), locale);
+  return page === undefined ? bundledText(uri) : rulePageText(unescaped(page), locale);
 }

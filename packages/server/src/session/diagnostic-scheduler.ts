@@ -24,8 +24,14 @@ export interface DiagnosticTasks<Content> {
   readonly turn: Turn;
   /** Resolves after a time without typing, before long checks begin. */
   readonly idleDelay: () => Promise<void>;
-  /** `undefined` when the file is no longer open. */
-  readonly check: (uri: string) => Promise<DiagnosticReport<Content> | undefined>;
+  /**
+   * `undefined` when the file is no longer open. Stops in the middle where it was overtaken by an edit: what has
+   * many plans must not hold up the file that somebody types in.
+   */
+  readonly check: (
+    uri: string,
+    overtaken: () => boolean,
+  ) => Promise<DiagnosticReport<Content> | 'overtaken' | undefined>;
   /** Resolves after the time that a client needs to draw a layout: a check would compete with it for the processor. */
   readonly layoutDelay: () => Promise<void>;
   /** Shows what there is before the check, where that will take a while. Gives whether it did. */
@@ -72,13 +78,13 @@ export function scheduleDiagnostics<Content>(the: DiagnosticTasks<Content>): Dia
         // Seen first, checked then; a newer edit ends the wait.
         await Promise.race([the.layoutDelay(), nextEdit()]);
         if (overtaken()) {
-          waiting.add(uri);
+          again(uri);
           break;
         }
       }
-      const report = await the.check(uri);
+      const report = await the.check(uri, overtaken);
       // An edit came while files were read: that round speaks of an old text.
-      if (report && overtaken()) waiting.add(uri);
+      if (report === 'overtaken' || (report && overtaken())) again(uri);
       else if (report) offer(uri, report);
       await turned();
     }
@@ -88,6 +94,14 @@ export function scheduleDiagnostics<Content>(the: DiagnosticTasks<Content>): Dia
     running = false;
     if (waiting.size > 0 || overtaken()) return debounced.trigger();
     for (const done of settle.splice(0)) done();
+  }
+
+  /** After those that were touched since: the last touched is checked first. */
+  function again(uri: string): void {
+    if (waiting.has(uri)) return;
+    const later = [...waiting];
+    waiting.clear();
+    for (const one of [uri, ...later]) waiting.add(one);
   }
 
   async function rest(wanted: Pending, overtaken: () => boolean): Promise<void> {
@@ -101,8 +115,8 @@ export function scheduleDiagnostics<Content>(the: DiagnosticTasks<Content>): Dia
         if (overtaken()) return;
       }
       // Somebody else who waited for it may have worked it out meanwhile.
-      const report = await the.check(uri);
-      if (report && !overtaken()) offer(uri, report);
+      const report = await the.check(uri, overtaken);
+      if (report && report !== 'overtaken' && !overtaken()) offer(uri, report);
     }
   }
 

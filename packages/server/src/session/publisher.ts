@@ -4,17 +4,24 @@ import type { Checked } from '@cribwright/workspace/internal';
 import type { Diagnostic } from 'vscode-languageserver';
 import { DiagnosticSeverity } from 'vscode-languageserver';
 import type { Session } from '../context/feature.js';
+import { isOlderVersion } from '../context/older-version.js';
 import { type OpenDocuments, sameUri } from '../context/open-documents.js';
 import { diagnosticsOf } from '../features/publish-diagnostics.js';
 import { inUnitsOf } from '../features/units-for.js';
 import { say as translate } from '../l10n/say.js';
-import { AnalysisChanged, type AnalysisChangedParams, LayoutDrawn } from '../protocol/requests.js';
+import {
+  AnalysisChanged,
+  type AnalysisChangedParams,
+  LayoutDrawn,
+  type SignedAnalysis,
+} from '../protocol/requests.js';
 import type { DiagnosticReport } from './diagnostic-scheduler.js';
 import { ignoreRejection } from './ignore-rejection.js';
+import { inSteps } from './in-steps.js';
 
 export interface Shown {
   readonly diagnostics: readonly Diagnostic[];
-  readonly tally: Omit<AnalysisChangedParams, 'uri' | 'version'>;
+  readonly tally: Omit<AnalysisChangedParams, 'uri' | 'version' | 'life'>;
 }
 
 /** Turns the check of a file into what the client is told: diagnostics with their version, and a tally. */
@@ -39,13 +46,17 @@ export function publisher(session: Session, open: OpenDocuments) {
       ignoreRejection(connection.languages.semanticTokens.refresh());
   }
 
-  async function report(uri: string): Promise<DiagnosticReport<Shown> | undefined> {
-    const document = open.get(uri);
+  async function report(
+    uri: string,
+    overtaken: () => boolean,
+  ): Promise<DiagnosticReport<Shown> | 'overtaken' | undefined> {
+    const document = isOlderVersion(uri) ? undefined : open.get(uri);
     if (!document) return undefined;
     const { version } = document.text;
     try {
       const file = await session.file(uri);
       if (!file) return undefined;
+      if (!(await inSteps(session.workspace.prepare(file.uri), session.pause, overtaken))) return 'overtaken';
       const checked = session.workspace.check(file.uri);
       const diagnostics = diagnosticsOf(session, file, checked);
       const drawn = checked.plans.map(({ analysis }) => numberOf(analysis));
@@ -76,7 +87,12 @@ export function publisher(session: Session, open: OpenDocuments) {
       // What follows is long work: the whole of it must be out before, or its end would wait for that.
       if (found) {
         const plans = found.plans.map((reply) => inUnitsOf(session, reply));
-        await connection.sendNotification(LayoutDrawn, { ...found, plans, uri: document.uri });
+        await connection.sendNotification(LayoutDrawn, {
+          ...found,
+          plans,
+          uri: document.uri,
+          life: session.life,
+        } satisfies SignedAnalysis);
       }
       return found !== undefined;
     } catch {
@@ -91,7 +107,12 @@ export function publisher(session: Session, open: OpenDocuments) {
     send({ uri, version, content: { diagnostics, tally } }: DiagnosticReport<Shown>): void {
       const about = version === undefined ? {} : { version };
       void connection.sendDiagnostics({ uri, ...about, diagnostics: [...diagnostics] });
-      const changed: AnalysisChangedParams = { uri, version: version ?? 0, ...tally };
+      const changed: AnalysisChangedParams = {
+        uri,
+        version: version ?? 0,
+        life: session.life,
+        ...tally,
+      };
       void connection.sendNotification(AnalysisChanged, changed);
       const left = tally.loads ? 'loads' : tally.pending ? 'push' : undefined;
       // Hints and lenses were made of less than is known now.
@@ -107,16 +128,13 @@ export function publisher(session: Session, open: OpenDocuments) {
   };
 }
 
-function tallyOf({ problems, state, pending }: Checked): Shown['tally'] {
-  const { danger, warning, note, notRun } = tally(
-    problems.map(({ severity, finding }) => ({ ...finding, severity })),
-  );
+function tallyOf({ problems, state, pending, plans }: Checked): Shown['tally'] {
   return {
-    danger,
-    warning,
-    note,
-    // Text that cannot be read holds checks that could not run.
-    notRun: notRun + (state === 'errors' && notRun === 0 ? 1 : 0),
+    plans: plans.length,
+    ...tally(
+      problems.map(({ severity, finding }) => ({ ...finding, severity })),
+      state === 'errors',
+    ),
     pending: pending !== undefined,
     ...(pending === 'loads' ? { loads: 'pending' as const } : {}),
   };
@@ -133,5 +151,5 @@ const stopped = (why: string, { locale }: Session): Shown => ({
       message: translate(message('editor.broke', { why: name(why) }), locale),
     },
   ],
-  tally: { danger: 0, warning: 0, note: 0, notRun: 1, pending: false },
+  tally: { plans: 0, danger: 0, warning: 0, note: 0, accepted: 0, notRun: 1, pending: false },
 });

@@ -17,6 +17,7 @@ export function serve(connection: Connection, platform: Platform): void {
     for (const feature of features) feature.serve(session);
     return {
       serverInfo: { name: 'Cribwright' },
+      life: session.life,
       capabilities: capabilities(features, params),
     };
   });

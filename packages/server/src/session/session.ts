@@ -4,10 +4,12 @@ import type { Checked, Pending } from '@cribwright/workspace/internal';
 import type { CancellationToken, Connection, InitializeParams } from 'vscode-languageserver';
 import { LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { Session } from '../context/feature.js';
+import { isOlderVersion } from '../context/older-version.js';
 import { openDocuments, sameUri } from '../context/open-documents.js';
 import { localeOf, longestCheck, readSettings, type Settings } from '../context/settings.js';
 import { debounce } from './debounce.js';
 import { scheduleDiagnostics } from './diagnostic-scheduler.js';
+import { inSteps } from './in-steps.js';
 import type { Platform } from './platform.js';
 import { publisher } from './publisher.js';
 import { watchPlanFiles } from './watch-plan-files.js';
@@ -43,6 +45,8 @@ export function startSession(
     timeLimit: { now: () => performance.now(), over: longestCheck(params.initializationOptions) },
   });
 
+  const pause = () => new Promise<void>((next) => turn(next));
+
   async function file(uri: string): Promise<BoundFile | undefined> {
     const key = sameUri(uri);
     await workspace.load(key);
@@ -52,9 +56,11 @@ export function startSession(
     if (!(await file(uri))) return undefined;
     if (token) {
       // Lets a cancellation that waits come first: an edit has made the question pointless.
-      await new Promise<void>((next) => turn(next));
-      if (token.isCancellationRequested) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'canceled');
+      await pause();
+      if (token.isCancellationRequested) throw canceled();
     }
+    const wanted = () => token?.isCancellationRequested !== true;
+    if (!(await inSteps(workspace.prepare(sameUri(uri)), pause, () => !wanted()))) throw canceled();
     const found = workspace.check(sameUri(uri));
     if (found.pending && session.served.get(found.uri) !== 'loads')
       session.served.set(found.uri, found.pending);
@@ -67,17 +73,33 @@ export function startSession(
   ): Promise<Checked | undefined> {
     if (!(await file(uri))) return undefined;
     for (const _step of workspace.complete(sameUri(uri), wanted)) {
-      await new Promise<void>((next) => turn(next));
-      if (token?.isCancellationRequested) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'canceled');
+      await pause();
+      if (token?.isCancellationRequested) throw canceled();
     }
-    return checked(uri, token);
+    const found = await checked(uri, token);
+    if (found) answered(found);
+    return found;
+  }
+  /** More is worked out than a hint or a lens said: the client asks for these again. */
+  function answered({ uri, pending }: Checked): void {
+    const served = session.served.get(uri);
+    if (served === undefined || served === pending || (served === 'push' && pending === 'loads')) return;
+    session.served.delete(uri);
+    due.trigger();
   }
   const listed = async (): Promise<readonly string[]> =>
     (await Promise.all(folders.map((folder) => files.list(folder, mostFiles)))).flat().map(sameUri);
 
+  const edited = (): readonly string[] =>
+    open
+      .all()
+      .map((d) => sameUri(d.uri))
+      .filter((uri) => !isOlderVersion(uri));
+
   const session: Session = {
     connection,
     client: params.capabilities,
+    life: newLife(),
     workspace,
     drawn: new Set(),
     served: new Map(),
@@ -92,7 +114,7 @@ export function startSession(
     whole,
     async everyFile() {
       known ??= listed();
-      const uris = new Set([...(await known), ...open.all().map((d) => sameUri(d.uri))]);
+      const uris = new Set([...(await known), ...edited()]);
       const found: BoundFile[] = [];
       for (const uri of uris) {
         const each = await file(uri);
@@ -111,7 +133,7 @@ export function startSession(
         // Nothing at once: whoever asks for it pauses after each step.
         timeLimit: { now: () => 0, over: -1 },
       }),
-    pause: () => new Promise<void>((next) => turn(next)),
+    pause,
   };
 
   const { report, layout, send, clear, refresh } = publisher(session, open);
@@ -201,6 +223,13 @@ export function startSession(
   });
   return session;
 }
+
+const canceled = () => new ResponseError(LSPErrorCodes.RequestCancelled, 'canceled');
+
+const newLife = (): string =>
+  [...globalThis.crypto.getRandomValues(new Uint8Array(8))]
+    .map((b) => b.toString(16).padStart(2, '0'))
+    .join('');
 
 const foldersOf = ({ workspaceFolders, rootUri }: InitializeParams): readonly string[] =>
   workspaceFolders?.map((f) => f.uri) ?? (rootUri ? [rootUri] : []);

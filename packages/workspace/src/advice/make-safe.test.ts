@@ -36,7 +36,13 @@ plan "Trailer by the scale house" {
   vehicle trailer : VanTrailer53 {
     brakes set
     cargo 6,000 lb from 4 ft to 48 ft height 72 to 96 in
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor {
+    at -16 ft, center
+    brakes set
+  }
+  chock K2 { under tractor; holds both directions }
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2

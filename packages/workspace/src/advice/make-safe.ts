@@ -18,7 +18,7 @@ export interface SafetyStep {
   readonly on?: Message | Name;
   /** What it does to the figure that the problem is about, where there is one. */
   readonly effect?: Effect;
-  /** How much is unsafe, or could not be checked, before and after. */
+  /** Counts of what is unsafe, or could not be checked, before and after. */
   readonly unsafe: readonly [before: number, after: number];
 }
 

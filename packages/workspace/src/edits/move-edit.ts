@@ -95,11 +95,14 @@ const planar = ({ x, y }: Move['to']): { x?: number; y?: number } => ({
   ...(y === undefined ? {} : { y }),
 });
 
+/** What was dragged, and where to. */
 export interface MoveParams {
   readonly uri: string;
+  /** Of the text that was shown: a count that the editor raises. */
   readonly version: number;
   readonly element: string;
   readonly moves: 'center' | 'base' | 'head' | 'vehicle';
+  /** Plan axes, m. An axis that is left out stays as it is. */
   readonly to: { readonly x?: number; readonly y?: number; readonly z?: number };
   /** Which plan of the file, from 0. Without it, the first that has the element. */
   readonly plan?: number;

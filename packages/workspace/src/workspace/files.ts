@@ -5,6 +5,8 @@ import { URI, Utils } from 'vscode-uri';
 export interface FileSource {
   /** @param within the folder that its real path must lie in, links followed; a source without links has no use for it */
   read(uri: string, within?: string): Promise<FileText>;
+  /** Plan files in a folder, at most so many: of these a path that leads nowhere may have meant one. */
+  list?(folder: string, limit: number): Promise<readonly string[]>;
 }
 
 /** A file that is there and is not read, and why. */
@@ -24,7 +26,9 @@ export type FileText = string | undefined | Unreadable;
 
 /** Where the bundled library is seen to be. Its files are read-only. */
 export const libraryFolder = 'cribwright:/library/';
+/** The address of a file of the bundled library. */
 export const libraryUri = (name: string): string => `${libraryFolder}${name}`;
+/** The text of a file of the bundled library. `undefined` for any other address. */
 export const libraryText = (uri: string): string | undefined =>
   uri.startsWith(libraryFolder) ? library[uri.slice(libraryFolder.length)] : undefined;
 
@@ -74,15 +78,17 @@ const holds = (folder: URI, uri: URI): boolean => {
   );
 };
 
-/** The last part of a file's path. */
-export function fileName(uri: string): string {
-  const last = uri.slice(uri.lastIndexOf('/') + 1);
+/** A part of an address as a person writes it. One that is not escaped right is taken as it stands. */
+export function unescaped(part: string): string {
   try {
-    return decodeURIComponent(last);
+    return decodeURIComponent(part);
   } catch {
-    return last;
+    return part;
   }
 }
+
+/** The last part of a file's path. */
+export const fileName = (uri: string): string => unescaped(uri.slice(uri.lastIndexOf('/') + 1));
 
 /** A file as a `use` line of another names it: beside it, or below a folder that both lie in. */
 export function pathFrom(from: string, uri: string): string {

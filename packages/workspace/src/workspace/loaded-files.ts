@@ -11,7 +11,10 @@ import {
   shapeFile,
 } from '@cribwright/language/internal';
 import type { Figure } from '@cribwright/messages';
+import type { Plan } from '@cribwright/model';
 import { rules } from '@cribwright/rules';
+import { append } from '@cribwright/syntax/internal';
+import { URI } from 'vscode-uri';
 import type { AnalysisReply } from '../reply/plan-reply.js';
 import { Analyses } from './analyses.js';
 import { checkedOf, stateOf, textProblems } from './check.js';
@@ -22,6 +25,9 @@ import { withUnread } from './unread.js';
 import { deepestUse, mostFiles, mostUses, Uses } from './uses.js';
 
 import type { Workspace, WorkspaceOptions } from './workspace.js';
+
+/** Names beyond these are not looked through for one that was meant. */
+const mostListed = 200;
 
 const ruleIds: ReadonlySet<string> = new Set(rules.map((r) => r.id));
 
@@ -37,6 +43,9 @@ export class LoadedFiles implements Workspace {
   /** As each file was bound last, and all that it saw then. */
   private readonly last = new Map<string, { readonly shape: FileShape; readonly seen: readonly unknown[] }>();
 
+  /** Plan files by folder, listed where a `use` line leads nowhere. */
+  private readonly listed = new Map<string, readonly string[]>();
+
   constructor(private readonly options: WorkspaceOptions) {
     this.texts = new Texts(options.files, (uri) => this.forget(uri));
     this.uses = new Uses({
@@ -46,7 +55,7 @@ export class LoadedFiles implements Workspace {
       there: (uri) => this.texts.of(uri) !== undefined,
       unreadable: (uri) => this.texts.unreadable(uri),
       shape: (uri) => this.shape(uri),
-      uris: () => this.uris(),
+      beside: (uri) => this.listed.get(this.rootOf(uri)) ?? [],
     });
     this.analyses = new Analyses(options);
   }
@@ -61,6 +70,7 @@ export class LoadedFiles implements Workspace {
 
   drop(uri: string): void {
     this.last.delete(uri);
+    if (this.listed.size > 0) this.forgetListed();
     this.texts.drop(uri);
   }
 
@@ -71,6 +81,7 @@ export class LoadedFiles implements Workspace {
   async load(uri: string): Promise<void> {
     const seen = new Set([uri]);
     let lookups = 0;
+    let lost = false;
     await this.texts.read(uri, this.rootOf(uri));
     // One file and one use line more than there may be are read: by those `Uses` tells that it is too many.
     for (let depth = 0, layer = [uri]; depth <= deepestUse && layer.length > 0; depth++) {
@@ -78,7 +89,9 @@ export class LoadedFiles implements Workspace {
       for (const one of layer) {
         for (const use of this.texts.usesOf(one).slice(0, mostFiles)) {
           if (seen.size > mostFiles + 1 || ++lookups > mostUses + 1) return;
-          for (const found of await this.firstThere(one, use)) {
+          const there = await this.firstThere(one, use);
+          lost ||= there.length === 0;
+          for (const found of there) {
             if (seen.has(found)) continue;
             seen.add(found);
             next.push(found);
@@ -87,6 +100,7 @@ export class LoadedFiles implements Workspace {
       }
       layer = next;
     }
+    if (lost) await this.list(this.rootOf(uri));
   }
 
   bound(uri: string): BoundFile | undefined {
@@ -127,14 +141,23 @@ export class LoadedFiles implements Workspace {
     );
   }
 
+  *prepare(uri: string): Generator<void> {
+    if (this.checks.has(uri)) return;
+    // Asked anew after each step: an edit may have come between.
+    for (let i = 0; i < this.plansOf(uri).length; i++) {
+      const plan = this.plansOf(uri)[i];
+      if (plan) this.analyses.of(plan, placeOf(uri, i));
+      yield;
+    }
+  }
+
   *complete(uri: string, wanted: Pending): Generator<void, boolean> {
     let worked = false;
-    // Asked anew after each step: an edit may have come between.
     const advance = (i: number) => {
-      const plan = this.check(uri).plans[i]?.plan;
+      const plan = this.plansOf(uri)[i];
       return plan !== undefined && this.analyses.advance(plan, placeOf(uri, i), wanted);
     };
-    for (let i = 0; i < this.check(uri).plans.length; i++) {
+    for (let i = 0; i < this.plansOf(uri).length; i++) {
       while (advance(i)) {
         worked = true;
         yield;
@@ -198,6 +221,12 @@ export class LoadedFiles implements Workspace {
     };
   }
 
+  /** The plans of a file as it stands. */
+  private plansOf(uri: string): readonly Plan[] {
+    const file = this.bound(uri);
+    return file ? this.elaborated(file).plans.map(({ plan }) => plan) : [];
+  }
+
   private elaborated(file: BoundFile): ElaboratedFile {
     const known = this.made.get(file.uri);
     if (known) return known;
@@ -222,6 +251,19 @@ export class LoadedFiles implements Workspace {
       if (this.texts.unreadable(candidate) !== undefined) break;
     }
     return [];
+  }
+
+  private async list(folder: string): Promise<void> {
+    if (this.listed.has(folder)) return;
+    const found = (await this.options.files.list?.(folder, mostListed)) ?? [];
+    this.listed.set(folder, found.map((uri) => URI.parse(uri).toString()).sort());
+  }
+
+  /** A file came or went: what a path that leads nowhere may have meant is another. */
+  private forgetListed(): void {
+    this.listed.clear();
+    for (const [uri, { uses }] of [...this.shapes])
+      if (uses.some(({ target }) => target === undefined)) this.forget(uri);
   }
 
   private rootOf(uri: string): string {
@@ -263,7 +305,7 @@ export class LoadedFiles implements Workspace {
     if (text === undefined || !parsed) return undefined;
     const shape = shapeFile(uri, text, parsed);
     this.shapes.set(uri, shape);
-    shape.problems.push(...this.uses.resolve(shape));
+    append(shape.problems, this.uses.resolve(shape));
     return shape;
   }
 

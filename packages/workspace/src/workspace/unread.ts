@@ -3,7 +3,7 @@ import type { Elaborated } from '@cribwright/language/internal';
 import { type ElaboratedFile, planBlocks, problem } from '@cribwright/language/internal';
 import { count, name } from '@cribwright/messages';
 import type { Plan } from '@cribwright/model';
-import type { Span } from '@cribwright/syntax/internal';
+import { append, type Span } from '@cribwright/syntax/internal';
 import { settled, unreadParts } from './consequences.js';
 import { fileName } from './files.js';
 import { rangeOf } from './lines.js';
@@ -70,8 +70,8 @@ function faultsFrom(uris: readonly string[], seen: Set<string>, from: ReadFrom):
     if (seen.has(uri)) continue;
     seen.add(uri);
     const file = from.bound(uri);
-    if (file) faults.push(...faultsIn(file, undefined));
-    queue.push(...from.targets(uri));
+    if (file) append(faults, faultsIn(file, undefined));
+    append(queue, from.targets(uri));
   }
   return faults;
 }

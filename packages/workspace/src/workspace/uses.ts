@@ -7,9 +7,11 @@ import type { Span } from '@cribwright/syntax/internal';
 import { closest } from '@cribwright/units';
 import { fileName, pathFrom, resolveUse, type Unreadable } from './files.js';
 
-/** How deep files may use each other, how many one file may draw in, and how many use lines all of them may have. */
+/** How deep files may use each other: a count of files. */
 export const deepestUse = 16;
+/** How many files one file may draw in. */
 export const mostFiles = 400;
+/** How many `use` lines all of them may have together. */
 export const mostUses = 2_000;
 /** Rings that are told by name in one file. Each costs a search. */
 const mostRings = 20;
@@ -21,7 +23,8 @@ export interface UsesSource {
   /** Why a file that is there was not read. */
   unreadable(uri: string): Unreadable['unreadable'] | undefined;
   shape(uri: string): FileShape | undefined;
-  uris(): readonly string[];
+  /** Plan files in the folder that a file belongs to, in one order always. */
+  beside(uri: string): readonly string[];
 }
 
 /** Which file uses which, and what is wrong with that. */
@@ -143,13 +146,12 @@ export class Uses {
       if (why !== undefined) return problem(unreadable[why], span, { path: name(path) });
     }
     const names = Object.keys(library).map((n) => `library/${n}`);
-    const loaded = this.source
-      .uris()
-      .slice(0, 200)
+    // Not those that happen to be loaded: what is said of a text must not hang on what was opened before.
+    const others = [...new Set([...this.closure(from), ...this.source.beside(from)])]
       .filter((uri) => uri !== from)
       .map((uri) => pathFrom(from, uri));
-    const sameName = [...names, ...loaded].find((p) => p.endsWith(`/${fileName(path)}`));
-    const near = sameName ?? closest(path, names) ?? closest(path, loaded);
+    const sameName = [...names, ...others].find((p) => p.endsWith(`/${fileName(path)}`));
+    const near = sameName ?? closest(path, names) ?? closest(path, others);
     return near === undefined
       ? problem('use-not-found', span, { path: name(path) })
       : problem(

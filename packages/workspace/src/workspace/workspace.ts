@@ -22,6 +22,10 @@ export interface Workspace {
   load(uri: string): Promise<void>;
   /** Read and bound; `undefined` where there is no such file, or it was not loaded. Never throws. */
   bound(uri: string): BoundFile | undefined;
+  /**
+   * Works out what `check` is to say, plan by plan, and stops after each, so that a file with many plans holds nobody up.
+   */
+  prepare(uri: string): Generator<void>;
   /** The answer for a file within the time limit: see `timeLimit`. */
   check(uri: string): Checked;
   /**
@@ -43,6 +47,7 @@ export interface Workspace {
   surroundings(uri: string): Surroundings;
 }
 
+/** Where a workspace reads files from, and how its checks run. */
 export interface WorkspaceOptions extends AnalysesSettings {
   readonly files: FileSource;
   /** Opened folders. Imports stay inside them; with none, inside the file's own folder. */

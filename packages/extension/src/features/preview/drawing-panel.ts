@@ -1,6 +1,8 @@
 import type { FromPanel, ToPanel } from '@cribwright/preview';
+import type { Signed, SignedAnalysis } from '@cribwright/server/protocol';
 import type { AnalysisReply } from '@cribwright/workspace';
 import * as vscode from 'vscode';
+import { Lapse } from '../../session/lapse.js';
 import { readerWords } from '../../session/reader-words.js';
 import type { Session } from '../../session/session.js';
 import { changeText } from './change-text.js';
@@ -19,7 +21,7 @@ export class DrawingPanel {
   /** A locked panel stays with its file; one that is not follows the editor. */
   locked = false;
   private uri: vscode.Uri | undefined;
-  private drawable: Drawable | undefined;
+  private drawable: (Drawable & Signed) | undefined;
   /** What is drawn where the file is only a proposal, that the server does not know. */
   private given: AnalysisReply | undefined;
   private readonly looks = new Map<string, Looking>();
@@ -29,13 +31,21 @@ export class DrawingPanel {
   private wanted: { readonly format: string; readonly made: (data: string) => void } | undefined;
   private pageIsUp = false;
   private readonly up = new vscode.EventEmitter<void>();
+  private readonly lapse = new Lapse(
+    // What is only proposed is of no text that could change.
+    () => this.given !== undefined || this.holds(),
+    () => this.tellOutdated(),
+  );
 
   constructor(
     readonly panel: vscode.WebviewPanel,
     private readonly session: Session,
   ) {
     panel.webview.onDidReceiveMessage((message: FromPanel) => void this.hear(message));
-    panel.onDidDispose(() => this.up.dispose());
+    panel.onDidDispose(() => {
+      this.up.dispose();
+      this.lapse.stop();
+    });
     loadPage(panel.webview, session.context.extensionUri, panelWords(readerWords()));
   }
 
@@ -49,6 +59,7 @@ export class DrawingPanel {
     this.uri = uri;
     this.lit = undefined;
     this.name();
+    this.lapse.look();
     await Promise.all([this.refresh(), this.whenUp()]);
   }
 
@@ -65,27 +76,37 @@ export class DrawingPanel {
     if (!uri) return;
     const question = ++this.asked;
     if (this.given !== undefined) {
-      this.drawable = joined(undefined, { ...this.given, uri: uri.toString() });
+      this.drawable = { ...joined(undefined, { ...this.given, uri: uri.toString() }), life: '' };
       return this.post();
     }
     try {
       await vscode.workspace.openTextDocument(uri);
       const reply = await this.session.server.analysis({ uri: uri.toString() });
       if (question !== this.asked) return;
-      this.drawable = joined(this.drawable, { ...reply, uri: uri.toString() });
-      this.post();
+      this.take(reply, uri);
     } catch (error) {
       if (question === this.asked) this.say(error instanceof Error ? error.message : String(error));
     }
   }
 
+  /** The text of what is drawn, or the server that checks it, has changed. */
+  textChanged(): void {
+    this.lapse.look();
+  }
+
   /** Draws how the plans lie now, before their checks have run. An answer to an older question is dropped. */
-  layout(reply: AnalysisReply): void {
-    const uri = this.uri?.toString();
-    if (uri === undefined || (this.drawable?.uri === uri && reply.version < this.drawable.version)) return;
+  layout(reply: SignedAnalysis): void {
+    const { uri } = this;
+    if (!uri || (this.drawable?.uri === uri.toString() && reply.version < this.drawable.version)) return;
     this.asked++;
-    this.drawable = joined(this.drawable, { ...reply, uri });
+    this.take(reply, uri);
+  }
+
+  private take(reply: SignedAnalysis, uri: vscode.Uri): void {
+    const { life } = reply;
+    this.drawable = { ...joined(this.drawable, { ...reply, uri: uri.toString() }), life };
     this.post();
+    this.lapse.look();
   }
 
   /** Lights the shape of an element, and makes it the one that close-ups show. */
@@ -116,7 +137,8 @@ export class DrawingPanel {
   seen() {
     const plan = this.plan();
     const pending = this.drawable?.pending === true;
-    return plan && this.uri ? { plan, looking: this.looking(), uri: this.uri, pending } : undefined;
+    const outdated = this.holds() ? undefined : this.session.verdicts.why();
+    return plan && this.uri ? { plan, looking: this.looking(), uri: this.uri, pending, outdated } : undefined;
   }
 
   /** Has the page make a picture of what it shows, as base64. */
@@ -133,7 +155,8 @@ export class DrawingPanel {
       this.pageIsUp = true;
       this.up.fire();
       this.turns.forget();
-      return this.post();
+      this.post();
+      return this.tellOutdated();
     }
     if (!this.uri || message.uri !== this.uri.toString()) return;
     switch (message.kind) {
@@ -210,6 +233,19 @@ export class DrawingPanel {
       );
       if (this.pageIsUp) this.send(this.turns.next(message));
     }
+  }
+
+  /** Whether what is drawn is of the text as it stands. Before anything was drawn there is nothing to hold. */
+  private holds(): boolean {
+    const { uri, drawable } = this;
+    if (!uri || !drawable) return true;
+    return drawable.uri === uri.toString() && this.session.verdicts.holds(uri, drawable);
+  }
+
+  /** The page must not show as a verdict what is none any more. */
+  private tellOutdated(): void {
+    const text = this.lapse.lapsed ? this.session.verdicts.why() : undefined;
+    this.send({ kind: 'outdated', uri: this.uri?.toString() ?? '', text });
   }
 
   private send(message: ToPanel): void {

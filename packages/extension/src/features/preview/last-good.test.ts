@@ -17,6 +17,7 @@ it('shows a whole reading as it is', () => {
   expect(joined(undefined, good)).toEqual({
     uri,
     version: 1,
+    errors: false,
     plans: good.plans,
     pending: false,
     stale: undefined,

@@ -15,6 +15,8 @@ export interface Drawable {
   readonly plans: readonly DrawnPlan[];
   /** A heavy check is still being worked out. */
   readonly pending: boolean;
+  /** The text has errors: some check could not run. */
+  readonly errors: boolean;
   /** Why what is drawn is not all that is written. */
   readonly stale: 'last good' | 'as far as read' | undefined;
 }
@@ -25,6 +27,7 @@ export interface Drawable {
  */
 export const joined = (before: Drawable | undefined, reply: AnalysisReply): Drawable => {
   const { uri, version, pending } = reply;
+  const errors = reply.state === 'errors';
   const kept = before?.uri === uri ? before.plans : [];
   // What did not change is the same object as before: then it is not drawn again.
   const plans = reply.plans.map((p, i) => {
@@ -33,12 +36,13 @@ export const joined = (before: Drawable | undefined, reply: AnalysisReply): Draw
     const places = p.analysis.unchecked === true ? (kept[i]?.places ?? {}) : p.places;
     return plan === p.plan && places === p.places ? p : { ...p, plan, places };
   });
-  if (reply.state !== 'errors') return { uri, version, pending, plans, stale: undefined };
+  if (!errors) return { uri, version, pending, errors, plans, stale: undefined };
   if (plans.length === 0) {
     return {
       uri,
       version,
       pending,
+      errors,
       plans: kept.map((plan) => ({ ...plan, old: true as const })),
       stale: kept.length > 0 ? 'last good' : undefined,
     };
@@ -49,12 +53,13 @@ export const joined = (before: Drawable | undefined, reply: AnalysisReply): Draw
   }));
   const drawn = pairs.map(({ plan, good }) => good ?? plan);
   if (drawn.every(({ partial }) => !partial) && pairs.some(({ plan }) => plan.partial)) {
-    return { uri, version, pending, plans: drawn, stale: 'last good' };
+    return { uri, version, pending, errors, plans: drawn, stale: 'last good' };
   }
   return {
     uri,
     version,
     pending,
+    errors,
     plans: drawn,
     stale: pairs.some(({ plan }) => plan.partial) ? 'as far as read' : undefined,
   };

@@ -80,13 +80,23 @@ export const preview: Feature = (session) => {
     server.onLayout((reply) => {
       for (const drawing of showing(reply.uri)) drawing.layout(reply);
     }),
+    session.verdicts.onDidChangeServer(() => {
+      for (const drawing of panels) drawing.textChanged();
+    }),
+    vscode.workspace.onDidChangeTextDocument(({ document: { uri } }) => {
+      for (const drawing of showing(uri.toString())) drawing.textChanged();
+    }),
+    vscode.workspace.onDidCloseTextDocument(({ uri }) => {
+      // The drawing stays, and so must the checks of its text.
+      for (const drawing of showing(uri.toString())) void drawing.refresh();
+    }),
     vscode.window.onDidChangeActiveTextEditor((editor) => {
       if (editor?.document.languageId !== 'cribwright') return;
       const { uri } = editor.document;
       if (uri.scheme === proposalScheme) return;
       const drawing = following();
       if (drawing && drawing.shows !== uri.toString()) void drawing.show(uri);
-      if (!drawing && opensByItself()) void open(uri);
+      if (!drawing) openByItself();
     }),
     vscode.workspace.onDidChangeConfiguration((change) => {
       if (!change.affectsConfiguration('cribwright')) return;
@@ -95,6 +105,12 @@ export const preview: Feature = (session) => {
     }),
     followCursor(server, () => panels),
   );
+
+  /** Where the user asked for it. A drawing of an earlier window that is being restored is there as a tab already. */
+  const openByItself = (): void => {
+    if (planInView() !== undefined && opensByItself() && !hasTab()) void open();
+  };
+  openByItself();
 
   const setLock = (locked: boolean): void => {
     const drawing = active();
@@ -119,6 +135,11 @@ export const preview: Feature = (session) => {
 
 const opensByItself = (): boolean =>
   vscode.workspace.getConfiguration('cribwright').get('preview.openWithPlan', false);
+
+const hasTab = (): boolean =>
+  vscode.window.tabGroups.all
+    .flatMap(({ tabs }) => tabs)
+    .some(({ input }) => input instanceof vscode.TabInputWebview && input.viewType.endsWith(viewType));
 
 const planInView = (): vscode.Uri | undefined =>
   [vscode.window.activeTextEditor, ...vscode.window.visibleTextEditors].find(

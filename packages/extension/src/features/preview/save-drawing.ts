@@ -21,6 +21,12 @@ export const saveDrawing = async (
     void vscode.window.showInformationMessage(vscode.l10n.t('Open the drawing of a plan first.'));
     return undefined;
   }
+  if (seen.outdated !== undefined) {
+    void vscode.window.showWarningMessage(
+      vscode.l10n.t('The drawing was not saved: it is not of the text as it stands. {0}', seen.outdated),
+    );
+    return undefined;
+  }
   const format = formats.find((f) => f === given) ?? (await pickFormat());
   if (!format) return undefined;
   const { plan, looking, uri, pending } = seen;

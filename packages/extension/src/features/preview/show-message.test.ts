@@ -10,6 +10,7 @@ const drawable = (...plans: (typeof trailerOnCar)[]): Drawable => ({
   uri,
   version: 7,
   plans: plans.map((plan) => ({ plan, analysis: analyze(plan), places: {}, partial: false, unread: [] })),
+  errors: false,
   stale: undefined,
   pending: false,
 });
@@ -43,13 +44,34 @@ it('counts what is unsafe, and does not count what a reviewer accepted', () => {
       },
     })),
   };
-  expect(showMessage(accepted, firstLook, undefined).tally.danger).toBe(0);
+  const { tally } = showMessage(accepted, firstLook, undefined);
+  expect(tally.danger).toBe(0);
+  expect(tally.parts.map(({ text }) => text)).toEqual([`${tallFindings(one)} accepted`]);
+});
+
+/** Findings that somebody may accept: a check that could not run is none. */
+const tallFindings = ({ plans }: Drawable): number =>
+  plans.flatMap(({ analysis }) => analysis.findings).filter((f) => f.couldNotRun !== true).length;
+
+it('counts a check that could not run where the text has errors, in whichever part of it', () => {
+  const partial = { ...drawable(trailerOnCar), errors: true };
+  const [plan] = partial.plans;
+  const clean = {
+    ...partial,
+    plans: plan ? [{ ...plan, analysis: { ...plan.analysis, findings: [] } }] : [],
+  };
+  const { tally } = showMessage(clean, firstLook, 'the text has errors');
+  expect(tally.parts.map(({ text }) => text)).toEqual(['1 check could not run']);
 });
 
 it('says of a plan whose checks have not run that it is not checked, and keeps what was chosen', () => {
   const plans = [{ plan: tallCrib, analysis: unchecked(tallCrib), places: {}, partial: false, unread: [] }];
   const look = { plan: 0, choice: { ...firstLook.choice, stage: 1, lost: 'car gives way' } };
-  const show = showMessage({ uri, version: 8, plans, stale: undefined, pending: true }, look, undefined);
+  const show = showMessage(
+    { uri, version: 8, plans, errors: false, stale: undefined, pending: true },
+    look,
+    undefined,
+  );
   expect(show.tally).toMatchObject({ danger: 0, pending: true, unchecked: true });
   expect(show.losses).toBeUndefined();
   expect(show.scenes[0]?.choice).toEqual(look.choice);

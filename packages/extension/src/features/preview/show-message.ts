@@ -70,7 +70,7 @@ export const showMessage = (
       name,
       kind,
     })),
-    tally: { ...tallyOf(reply, words), pending, ...(unchecked ? { unchecked } : {}) },
+    tally: { ...tallyOf(reply, drawable.errors, words), pending, ...(unchecked ? { unchecked } : {}) },
     words: panelWords(words),
     stale,
   };
@@ -99,13 +99,14 @@ const within = ({ analysis }: PlanReply, choice: ViewChoice): ViewChoice => {
   };
 };
 
-const tallyOf = (reply: PlanReply | undefined, words: Words): Show['tally'] => {
-  const { danger, warning, note, notRun } = tally(reply?.analysis.findings ?? []);
+const tallyOf = (reply: PlanReply | undefined, errors: boolean, words: Words): Show['tally'] => {
+  const { danger, warning, note, accepted, notRun } = tally(reply?.analysis.findings ?? [], errors);
   const counted = [
     { level: 'danger', id: 'panel.unsafe', of: danger },
     { level: 'warning', id: 'panel.not-run', of: notRun },
     { level: 'warning', id: 'panel.warnings', of: warning },
     { level: 'note', id: 'panel.notes', of: note },
+    { level: 'note', id: 'panel.accepted', of: accepted },
   ] as const;
   const parts = counted
     .filter(({ of }) => of > 0)

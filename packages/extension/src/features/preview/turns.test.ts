@@ -10,6 +10,7 @@ const message = (uri: string, plan = trailerOnCar) =>
       uri,
       version: 1,
       plans: [{ plan, analysis: unchecked(plan), places: {}, partial: false, unread: [] }],
+      errors: false,
       stale: undefined,
       pending: true,
     },

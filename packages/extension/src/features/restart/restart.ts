@@ -5,7 +5,8 @@ import type { Feature } from '../../session/session.js';
 export const restart: Feature = ({ context, client }) => {
   context.subscriptions.push(
     vscode.commands.registerCommand('cribwright.restart', async () => {
-      await client.stop();
+      // One that ended by itself cannot be stopped any more.
+      if (client.needsStop()) await client.stop();
       await client.start();
     }),
     vscode.commands.registerCommand('cribwright.showLog', () => client.outputChannel.show()),

@@ -1,44 +1,65 @@
 import { term } from '@cribwright/messages';
 import type { AnalysisChangedParams } from '@cribwright/server/protocol';
 import * as vscode from 'vscode';
+import { isEdited } from '../../session/edited.js';
+import { Lapse } from '../../session/lapse.js';
 import { readerWords } from '../../session/reader-words.js';
 import type { Feature } from '../../session/session.js';
 import { type Standing, standingOf } from './standing.js';
 
 /** The worst finding of the plan being edited, in the status bar. A click goes to it. */
-export const status: Feature = ({ context, server }) => {
+export const status: Feature = ({ context, server, verdicts }) => {
   const counts = new Map<string, AnalysisChangedParams>();
   const item = vscode.window.createStatusBarItem('cribwright.status', vscode.StatusBarAlignment.Left, 50);
   item.name = vscode.l10n.t('Worst finding');
-  item.command = 'cribwright.goToWorst';
 
-  const show = (): void => {
+  const plan = (): vscode.TextDocument | undefined => {
     const document = vscode.window.activeTextEditor?.document;
-    if (document?.languageId !== 'cribwright') {
+    return document?.languageId === 'cribwright' && isEdited(document.uri) ? document : undefined;
+  };
+  const holds = (): boolean => {
+    const document = plan();
+    return document === undefined || verdicts.holds(document.uri, counts.get(document.uri.toString()));
+  };
+  const show = (): void => {
+    const document = plan();
+    if (!document) {
       item.hide();
       return;
     }
     const found = vscode.languages.getDiagnostics(document.uri);
-    const standing = standingOf(counts.get(document.uri.toString()), found.map(seen));
+    const known = lapse.lapsed ? undefined : counts.get(document.uri.toString());
+    const standing = standingOf(known ?? (verdicts.stopped ? 'not checked' : 'waiting'), found.map(seen));
+    const notChecked = standing.kind === 'not checked';
     item.text = `${icons[standing.kind]} ${words(standing)}`;
-    item.tooltip = [standing.worst, readerWords().message(term('caution.text'))].filter(Boolean).join('\n\n');
+    item.tooltip = [notChecked ? verdicts.why() : standing.worst, readerWords().message(term('caution.text'))]
+      .filter(Boolean)
+      .join('\n\n');
+    item.command = notChecked ? 'cribwright.restart' : 'cribwright.goToWorst';
     item.backgroundColor =
-      standing.kind === 'danger' ? new vscode.ThemeColor('statusBarItem.errorBackground') : undefined;
+      standing.kind === 'danger' || notChecked
+        ? new vscode.ThemeColor('statusBarItem.errorBackground')
+        : undefined;
     item.show();
   };
+  const lapse = new Lapse(holds, show);
 
   context.subscriptions.push(
     item,
+    new vscode.Disposable(() => lapse.stop()),
     server.onAnalysis((params) => {
       counts.set(vscode.Uri.parse(params.uri).toString(), params);
+      lapse.look();
       show();
     }),
+    verdicts.onDidChangeServer(() => lapse.look()),
+    vscode.workspace.onDidChangeTextDocument(() => lapse.look()),
     vscode.workspace.onDidCloseTextDocument(({ uri }) => counts.delete(uri.toString())),
-    vscode.window.onDidChangeActiveTextEditor(show),
+    vscode.window.onDidChangeActiveTextEditor(() => lapse.restart()),
     vscode.languages.onDidChangeDiagnostics(show),
     vscode.commands.registerCommand('cribwright.goToWorst', goToWorst),
   );
-  show();
+  lapse.restart();
 };
 
 const icons: Readonly<Record<Standing['kind'], string>> = {
@@ -47,7 +68,10 @@ const icons: Readonly<Record<Standing['kind'], string>> = {
   warning: '$(warning)',
   unread: '$(circle-slash)',
   waiting: '$(loading~spin)',
+  accepted: '$(info)',
   clear: '$(check)',
+  'no plan': '$(dash)',
+  'not checked': '$(circle-slash)',
 };
 
 const words = ({ kind, count }: Standing): string => {
@@ -64,8 +88,14 @@ const words = ({ kind, count }: Standing): string => {
       return vscode.l10n.t('cannot be read');
     case 'waiting':
       return vscode.l10n.t('checking');
+    case 'accepted':
+      return vscode.l10n.t('{0} accepted, nothing else unsafe found', count);
     case 'clear':
       return vscode.l10n.t('nothing unsafe found');
+    case 'no plan':
+      return vscode.l10n.t('no plan in this file');
+    case 'not checked':
+      return vscode.l10n.t('Not checked');
   }
 };
 

@@ -3,7 +3,7 @@ import type { Feature } from '../../session/session.js';
 import { planFiles } from './plan-files.js';
 
 /** What plans expect of themselves (`expect safe`, `expect crib-height on A`), in the Testing view. */
-export const testing: Feature = ({ context, server }) => {
+export const testing: Feature = ({ context, server, verdicts }) => {
   const controller = vscode.tests.createTestController('cribwright', vscode.l10n.t('Plans'));
   context.subscriptions.push(controller);
 
@@ -18,13 +18,14 @@ export const testing: Feature = ({ context, server }) => {
 
   /** Lists what a file expects, and gives back each with its answer. A file that expects nothing is not shown. */
   const read = async (file: vscode.TestItem) => {
-    const { items } = await server.expectations({ uri: file.id });
-    const answers = items.map((expectation) => {
+    const said = await server.expectations({ uri: file.id });
+    const uri = vscode.Uri.parse(file.id);
+    const answers = said.items.map((expectation) => {
       const child = controller.createTestItem(`${file.id}#${expectation.id}`, expectation.label, file.uri);
       const { start, end } = expectation.range;
       child.range = new vscode.Range(start.line, start.character, end.line, end.character);
       child.description = expectation.plan;
-      return { child, expectation };
+      return { child, expectation, holds: () => verdicts.holdsOrClosed(uri, said) };
     });
     file.children.replace(answers.map(({ child }) => child));
     if (answers.length === 0) controller.items.delete(file.id);
@@ -51,10 +52,11 @@ export const testing: Feature = ({ context, server }) => {
     const record = controller.createTestRun(request);
     for (const file of files.values()) {
       try {
-        for (const { child, expectation } of await read(file)) {
+        for (const { child, expectation, holds } of await read(file)) {
           if (!wanted(child, file)) continue;
           record.started(child);
-          if (expectation.held) record.passed(child);
+          if (!holds()) record.errored(child, new vscode.TestMessage(verdicts.why()));
+          else if (expectation.held) record.passed(child);
           else record.failed(child, failure(expectation.why, child));
         }
       } catch (error) {
@@ -64,11 +66,22 @@ export const testing: Feature = ({ context, server }) => {
     record.end();
   };
 
+  /** What passed was of the text before, or of what it uses. */
+  const invalidate = (): void => controller.invalidateTestResults();
+  const onDisk = vscode.workspace.createFileSystemWatcher('**/*.crib');
   controller.createRunProfile(vscode.l10n.t('Check'), vscode.TestRunProfileKind.Run, run, true);
   context.subscriptions.push(
+    onDisk,
+    onDisk.onDidChange(invalidate),
+    onDisk.onDidCreate(invalidate),
+    onDisk.onDidDelete(invalidate),
+    verdicts.onDidChangeServer(invalidate),
+    vscode.workspace.onDidChangeTextDocument(({ document, contentChanges }) => {
+      if (document.languageId === 'cribwright' && contentChanges.length > 0) invalidate();
+    }),
     server.onAnalysis(({ uri }) => {
       const file = controller.items.get(vscode.Uri.parse(uri).toString());
-      if (file) void read(file);
+      if (file) read(file).catch(invalidate);
     }),
   );
 };

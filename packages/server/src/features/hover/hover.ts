@@ -8,6 +8,7 @@ import { rules } from '@cribwright/rules';
 import type { Span } from '@cribwright/syntax/internal';
 import { findUnit, inSystem, readQuantity, show, usualUnit } from '@cribwright/units';
 import type { PlanReply } from '@cribwright/workspace';
+import { fileName } from '@cribwright/workspace/internal';
 import type { CancellationToken, Hover } from 'vscode-languageserver';
 import { nameAt } from '../../context/at-cursor.js';
 import type { Feature } from '../../context/feature.js';
@@ -231,8 +232,6 @@ const contactFigures = (support: SupportResult): readonly Figure[] =>
 
 const lineText = (home: BoundFile | undefined, { start, end }: Span): string =>
   home?.text.slice(start, end).split(/\r\n|\r|\n/)[0] ?? '';
-
-const fileName = (uri: string): string => decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
 
 /** The comment lines right above a declaration: its author's own words on it. */
 function commentAbove(home: BoundFile, start: number): readonly string[] {
