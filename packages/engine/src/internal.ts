@@ -37,6 +37,15 @@ export {
 export { busiest } from './order/timeline.js';
 export { pushContact } from './push/push-contacts.js';
 export { towardWords } from './push/toward-words.js';
+export { anchorFix } from './remedies/anchor-fix.js';
+export { type CaptureOption, captureOptions } from './remedies/capture-options.js';
+export { captureFixes, moveClearFix, standingBuildFix } from './remedies/crib-fixes.js';
+export { freeName } from './remedies/free-name.js';
+export { gearFixes } from './remedies/gear-fixes.js';
+export { chockInSteps, workInSteps } from './remedies/step-edits.js';
+export { captureStep, lockStep, stepAfter, stepBefore, stepFor } from './remedies/step-fixes.js';
+export { mirrorFix, strapFixes } from './remedies/strut-fixes.js';
+export { twinFixes } from './remedies/twin-fix.js';
 export { at } from './resting/at.js';
 export { assumptions } from './results/assumptions.js';
 export { beforeLoads, noLoads } from './results/before-loads.js';

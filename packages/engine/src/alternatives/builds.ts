@@ -85,6 +85,23 @@ function* bestFirst(c: CribWorking, w: Workings, stock: readonly Stock[]): Gener
       .sort((a, b) => a.use - b.use);
 }
 
+/**
+ * Every build of a crib, at its place and under what it captures, that reaches and stands within its height limit,
+ * whatever it carries: the fewest timbers first.
+ */
+export function buildsThatStand(c: CribWorking, w: Workings): readonly Crib[] {
+  return stockOf(w.plan)
+    .flatMap(({ timber, count }) =>
+      candidates(c, dressed(timber, w.plan.policy), w).flatMap((crib) => {
+        const placed = placeCrib(crib, w.placed.around);
+        if (count !== undefined && placed.timbers > count) return [];
+        return judged(placed, c, 0, w) === undefined ? [] : [placed];
+      }),
+    )
+    .sort((a, b) => a.timbers - b.timbers)
+    .map((placed) => placed.crib);
+}
+
 /** Load of the most loaded contact, N. `undefined` where any is not known: nothing is offered on a guess. */
 function worstContact(c: CribWorking, w: Workings): number | undefined {
   const loads = cribUse(c, w).contacts.flatMap((u) => (u === undefined ? [] : [u.load.value?.high]));

@@ -1,6 +1,6 @@
 import type { Workings } from '@cribwright/engine';
 import { elementMessage } from '@cribwright/engine';
-import { clash, lengthInside, nearPairs } from '@cribwright/engine/internal';
+import { clash, lengthInside, moveClearFix, nearPairs } from '@cribwright/engine/internal';
 import { message, shown, term } from '@cribwright/messages';
 import type { ElementId, Extent, PlacedPlan, SupportKind } from '@cribwright/model';
 import { exactly, measured } from '@cribwright/model';
@@ -26,6 +26,9 @@ function report(key: Key, first: ElementId, second: ElementId, depth: number, w:
     }),
     figures: [figure],
     related: [{ at: { element: second }, message: term('crib-clash.other-here') }],
+    fixes: w.plan.cribs
+      .filter((c) => c.id === first || c.id === second)
+      .flatMap((crib) => moveClearFix(crib, w)),
   };
 }
 

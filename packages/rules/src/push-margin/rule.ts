@@ -1,7 +1,16 @@
-import type { Workings } from '@cribwright/engine';
-import type { VehicleRose } from '@cribwright/engine/internal';
-import { nameOf, towardWords } from '@cribwright/engine/internal';
+import type { Fix, Workings } from '@cribwright/engine';
+import {
+  anchorFix,
+  mirrorFix,
+  nameOf,
+  opposite,
+  strapFixes,
+  towardWords,
+  twinFixes,
+  type VehicleRose,
+} from '@cribwright/engine/internal';
 import { calculation, message, name, shown, shownBeside, term } from '@cribwright/messages';
+import type { Ref } from '@cribwright/model';
 import { exceeds } from '@cribwright/units';
 import { fromMemory, practice, published, type Rule, type RuleFinding } from '../definition/rule.js';
 
@@ -51,8 +60,18 @@ function judge(w: Workings, { vehicle, rose }: VehicleRose): RuleFinding | undef
         ? []
         : [{ at: limit.ref, message: message('push-margin.set-here', { limit: shown(limit) }) }]),
     ],
+    fixes: [...fixesFor(least.givesFirst?.ref, w), ...anchorFix(vehicle, least.angle, w)],
     governs: least.share.governs ?? towardWords(least.angle),
   };
+}
+
+/** Where the base of a strut slides first, straps to it; else what struts that stand alone lack on the other side, or more. */
+function fixesFor(first: Ref | undefined, w: Workings): readonly Fix[] {
+  const strut = w.plan.struts.find((s) => s.id === first?.element && first.property === 'base');
+  const alone = w.plan.struts.filter((s) => opposite(s, w.plan, w.vehicles) === undefined);
+  const [any] = w.plan.struts;
+  if (strut !== undefined) return [...strapFixes(strut, w), ...twinFixes(strut, w)];
+  return alone.length > 0 || any === undefined ? alone.flatMap((s) => mirrorFix(s, w)) : twinFixes(any, w);
 }
 
 export const rule: Rule = {

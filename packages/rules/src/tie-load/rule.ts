@@ -1,7 +1,7 @@
 import type { Workings } from '@cribwright/engine';
 import { elementMessage } from '@cribwright/engine';
 import type { TieWorking } from '@cribwright/engine/internal';
-import { tieUse } from '@cribwright/engine/internal';
+import { gearFixes, tieUse } from '@cribwright/engine/internal';
 import { calculation, message, shown, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { practice, published, type Rule, type RuleFinding } from '../definition/rule.js';
@@ -16,6 +16,7 @@ function overload(t: TieWorking, w: Workings): RuleFinding | undefined {
   const beside = shownBeside(load, t.capacity);
   const governs = load.governs ?? term('figure.as-built');
   const base = {
+    fixes: gearFixes(tie, w.plan),
     subject,
     at: subject,
     figures: [load, t.capacity, use],

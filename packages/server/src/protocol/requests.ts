@@ -95,6 +95,39 @@ export interface ElementAtReply {
   readonly ref: Ref | undefined;
 }
 
+/**
+ * Client to server: look for changes that make the plans of a file safe, each tried by the checks. Changes nothing.
+ * Takes seconds; a client may cancel it.
+ */
+export const MakeSafeRequest = 'cribwright/makeSafe';
+export interface MakeSafeParams {
+  readonly uri: string;
+}
+export interface MakeSafeReply {
+  /** Of the text that was looked at: for another one nothing here is meant. */
+  readonly version: number;
+  /** In one sentence, what was found. */
+  readonly summary: string;
+  /** The changes in order, in the words of the session. */
+  readonly steps: readonly {
+    readonly title: string;
+    /** `crib-height on crib A` */
+    readonly rule: string;
+    /** `height limit: 24 in to 48 in` */
+    readonly effect: string | undefined;
+    /** How much is unsafe or not checked. */
+    readonly unsafe: string;
+  }[];
+  /** What is unsafe after all of them, or could not be checked. */
+  readonly left: readonly string[];
+  /** The whole text of each file that changes. */
+  readonly texts: Readonly<Record<string, string>>;
+  /** The same as one edit. */
+  readonly edit: WorkspaceEdit;
+  /** The plans with it, to be drawn. */
+  readonly analysis: AnalysisReply;
+}
+
 /** Client to server: run the expectations of a file, for the Testing view. */
 export const ExpectationsRequest = 'cribwright/expectations';
 /** Each `expect` line of the file, whether it held, and why not. */

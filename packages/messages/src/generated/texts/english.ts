@@ -166,7 +166,6 @@ compare--limit-changed = limit changed
 compare--limit = { $policy }, { $limit }
 fix--nothing-to-do = Nothing unsafe was found. Nothing was changed.
 fix--step = { $number }. { $title }
-fix--unsafe = unsafe or not checked: { $before } → { $after }
 fix--left = STILL UNSAFE
 fix--no-fix =
     { $count ->
@@ -773,6 +772,30 @@ push--assume-between = No friction is counted between one vehicle and another.
 push--assume-lying = A vehicle that lies on the ground rests on the corners of its outline, and they do not fold. Supports beside it grip no better than its own metal: no load can be counted on to move there.
 push--assume-kingpin = A kingpin whose tractor is not in the plan is held sideways by tire friction under its own load, and not lengthwise.
 push--assume-friction = Friction is at the low end of its range.
+remedy--strap-across = Strap the bases of { $strut } and { $other } together
+remedy--strap-to-part = Strap the base of { $strut } to the { $part } of the { $vehicle }
+remedy--strap-to-anchor = Strap the base of { $strut } to { $anchor }
+remedy--mirror-strut = Set strut { $new } on the other side, opposite { $strut }, and strap their bases together
+remedy--move = Move { $support } to { $place }
+remedy--capture = Put { $support } under the { $parts } of the { $vehicle }
+remedy--build = Build crib { $crib } { $layout } of { $timber }, { $courses } courses
+remedy--step-after = Do step { $step } after step { $other }
+remedy--step-before = Do step { $step } before step { $other }
+remedy--step-for = Add { $support } to the steps
+remedy--step-lock = Lock { $support } in the steps
+remedy--step-capture = Add a step that stabilizes the { $vehicle } with { $supports }
+remedy--use-gear = Use { $gear } for { $support }
+remedy--twin-front =
+    { $count ->
+        [one] Set one more strut, { $struts }, like { $like }, { $far } farther to the front
+       *[other] Set { $count } more struts, { $struts }, like { $like }, { $far } farther to the front
+    }
+remedy--twin-rear =
+    { $count ->
+        [one] Set one more strut, { $struts }, like { $like }, { $far } farther to the rear
+       *[other] Set { $count } more struts, { $struts }, like { $like }, { $far } farther to the rear
+    }
+remedy--strap-vehicle = Strap the { $vehicle } to an anchor { $anchor } that holds { $holds }, { $toward }: find one, such as a rig or a bollard
 range--lightest = lightest
 range--heaviest = heaviest
 range--center-front = center farthest to its front
@@ -1137,6 +1160,9 @@ language--vehicle-size = Size of { $vehicle } not stated, so it cannot be checke
 language--vehicle-weight = { $vehicle } has no axles and no weight, so it cannot be checked. Use a type that has axles, or state its weight and center.
 language--value-unknown = { $text } cannot be calculated: a number in it cannot be read, a name in it is not known, its units do not match, or it divides by zero.
 language--value-unknown--member = { $text } does not exist.
+language--value-unknown--turned = { $vehicle } stands across. Measure from the front of the main vehicle instead.
+language--value-unknown--circle = { $text } is placed by this one. State one of the two places by itself.
+language--value-unknown--no-point = { $text } is no single place along the vehicle. Measure from an axle, a kingpin, landing gear, or a support of this plan.
 language--not-in-plan = Not read, so the checks leave it out: { $what }. The plan is NOT fully checked.
 language--not-in-plan--cargo = the cargo
 language--not-in-plan--cab = the cab
@@ -1180,7 +1206,7 @@ doc--chock = Wheel chocks.
 doc--chock--holds = The direction in which it keeps the wheels from rolling.
 doc--chock--under = The vehicle and axle of the chocked wheels.
 doc--crib = A box crib: crossed courses of timber from the ground, or from a frame, up to a part that may bear.
-doc--crib--at = The center of the crib: back from the front of the main vehicle, and to which side.
+doc--crib--at = The center of the crib: back from the front of the main vehicle, and to which side. Also as measured on scene: 4 ft from the rear, 6 ft ahead of axle 2, 3 ft behind kingpin, 2 ft behind crib B by its name.
 doc--crib--base = Whether the bottom course is filled solid. It counts as a course.
 doc--crib--captures = The parts that its top supports. With two parts, the first takes the outer pair of contacts and the second the inner pair.
 doc--crib--courses = Number of courses, with the base course. A course is also called a layer or tier.
@@ -1964,7 +1990,9 @@ ground-bearing--foot-unknown = Ground under { $support }: base plate size not kn
 ground-bearing--use-pad = Use a pad of at least { $pad }.
 ground-bearing--state-size = State the size of the base plate.
 ground-bearing--state-size-or-use-pad = State the size of the base plate, or use a pad of at least { $pad }.
-ground-bearing--fix-pad = Use a pad of { $size }
+ground-bearing--fix-pad = Use a { $material } pad of { $size }
+ground-bearing--timber = timber
+ground-bearing--steel = steel
 ground-bearing--surface-here = The allowable bearing is set here.
 ground-bearing--edge = Ground under { $support }: the load is off the middle of the base. Edge pressure { $edge }, { $pressure } on the area that bears. Allowable bearing of { $surface } is { $allowable }. Center the load, or use a wider base.
 ground-bearing--pad-material = Pad { $pad } under { $support }: material not stated. How far it spreads the load is not known. Write \`material timber\`, \`plywood\` or \`steel\`. This check has not passed.
@@ -1978,7 +2006,6 @@ joist-miss--at-center = { $back }, center
 joist-miss--at-driver-side = { $back }, driver side { $off }
 joist-miss--at-passenger-side = { $back }, passenger side { $off }
 joist-miss--look-again = No place nearby puts every contact under its part. Try another layout.
-joist-miss--fix-move = Move the crib to { $place }
 lifting-intent--title = Lift not stated
 lifting-intent--protects = Stabilizing is not lifting. A lifted vehicle shifts its load and can slide off its supports.
 lifting-intent--lifts = Supports under the { $vehicle } push up with { $upward } in total ({ $sum }), { $share } of its weight. The limit without a lift is { $limit }. Set the supports snug, or write \`lift intended\`.
@@ -2118,7 +2145,7 @@ strut-lock--title = Strut without a mechanical lock
 strut-lock--protects = A strut held only by oil or air comes down when a seal or a hose fails.
 strut-lock--no-lock = Strut { $strut }: lock not stated. Pin it, or set its lock collar, before anyone relies on it.
 strut-lock--pump-only = Strut { $strut } is held by its pump alone. A leak lets it down. Pin it, or set its lock collar.
-strut-lock--fix-pin = Pin the strut
+strut-lock--fix-pin = Pin strut { $strut }
 strut-one-sided--title = Struts on one side only
 strut-one-sided--protects = Struts on one side only can push a vehicle over to the other side.
 strut-one-sided--driver-only = The { $vehicle } has struts on the driver side ({ $struts }) and none on the passenger side. Set struts on the passenger side too.
@@ -2145,7 +2172,6 @@ tie-missing--protects = A leaning strut pushes its own base out. Without a strap
 tie-missing--untied = Strut { $strut }: base not strapped. At { $angle } the load pushes the base out. { $advice }
 tie-missing--tie-across = Run a strap from its base to the base of { $other }.
 tie-missing--tie-somewhere = Run a strap from its base to the base of a strut on the other side, or to an anchor.
-tie-missing--fix-tie = Strap the bases of { $strut } and { $other } together
 tipping--title = Vehicle tips over under a small push
 tipping--protects = A vehicle with a high center of gravity near the edge of its supports tips over under a push or when its load shifts.
 tipping--tips = The { $vehicle } tips over { $toward } under a side push of { $share } of its weight ({ $sum }). The policy requires { $limit }. Set struts on both sides, or set supports farther out.
@@ -2185,6 +2211,7 @@ editor--governs = Governs: { $governs }
 editor--about = { $text } is { $other }
 editor--declared-in = in { $where }
 editor--fix-all = Fix everything that has one safe answer
+editor--make-safe = Make This Plan Safe
 editor--could-not-run = This check did not run, so nothing here shows that the plan is safe.
 editor--broke = The checks of this file stopped: { $why }. Do not rely on what is shown. Please report it.
 editor--more =
@@ -2217,14 +2244,44 @@ editor--warnings =
 editor--not-run = { $count } not checked
 editor--other-build = Build { $crib } { $layout } of { $timber }, { $courses } courses: { $timbers } timbers, { $use } of capacity used
 editor--rule-on = { $rule } on { $on }
+editor--fix-effect = { $fix } ({ $effect })
 editor--fix-raises = { $fix }. New unsafe findings: { $what }
 editor--fix-remains = { $fix }. Not enough by itself
 editor--pending = side push and worst loads not calculated yet
 editor--loads-pending = loads not calculated yet
 editor--see-drawing = See drawing
 editor--held-expectations = { $held } of { $all } expectations met
+editor--place-ways = { $ways }.
+editor--place-from-front = { $far } back from the front
+editor--place-from-rear = { $far } forward from the rear
+editor--place-ahead-of-front = { $far } ahead of the front
+editor--place-behind-rear = { $far } behind the rear
+editor--place-ahead-of-axle = { $far } ahead of { $axle }
+editor--place-behind-axle = { $far } behind { $axle }
 `,
-  workspace: `edit--not-here = { $element } is not in this plan's own text. Change it where it is written.
+  workspace: `advice--nothing-to-do = Nothing unsafe was found. There is nothing to change.
+advice--no-fix =
+    { $count ->
+        [one] No fix that the checks offer helps. 1 finding is left. Change the plan by hand.
+       *[other] No fix that the checks offer helps. { $count } findings are left. Change the plan by hand.
+    }
+advice--all-safe =
+    { $count ->
+        [one] 1 change leaves nothing unsafe. Look at it before you apply it.
+       *[other] { $count } changes leave nothing unsafe. Look at them before you apply them.
+    }
+advice--some-left =
+    { $count ->
+        [one] 1 change helps.
+       *[other] { $count } changes help.
+    } { $left ->
+        [one] 1 finding is still unsafe: change the plan by hand.
+       *[other] { $left } findings are still unsafe: change the plan by hand.
+    }
+advice--effect = { $label }: { $before } to { $after }
+advice--rule-on = { $rule } on { $on }
+advice--unsafe = unsafe or not checked: { $before } → { $after }
+edit--not-here = { $element } is not in this plan's own text. Change it where it is written.
 edit--no-body = { $element } has no lines of its own to change.
 edit--from-pattern = { $element } comes from a pattern. Change the pattern, or write the support out in the plan.
 edit--calculated = { $value } is calculated from other values, so it cannot be dragged. Change it in the text.
@@ -2233,6 +2290,7 @@ edit--range = { $value } is a range, so it cannot be dragged. Change it in the t
 edit--no-place = { $element } has no line that gives its position. Write one to drag it.
 edit--unreadable = The line that gives the position of { $element } cannot be read. Fix it first.
 edit--cannot-move = { $element } cannot be dragged that way.
+edit--no-step = { $element } is not a step of this plan's own text. Change the order of the steps by hand.
 lesson--exercise = Exercise { $number }
 lesson--width = width
 lesson--work-out = Calculate the { $figure } of { $on }.

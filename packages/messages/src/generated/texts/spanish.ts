@@ -166,7 +166,6 @@ compare--limit-changed = límite cambiado
 compare--limit = { $policy }, { $limit }
 fix--nothing-to-do = No se encontró nada inseguro. No se cambió nada.
 fix--step = { $number }. { $title }
-fix--unsafe = inseguro o sin verificar: { $before } → { $after }
 fix--left = SIGUE INSEGURO
 fix--no-fix =
     { $count ->
@@ -777,6 +776,30 @@ push--assume-between = No se cuenta rozamiento entre un vehículo y otro.
 push--assume-lying = Un vehículo echado en el suelo descansa en las esquinas de su contorno, que no se doblan. Los apoyos a su lado no agarran mejor que su propio metal: no se puede contar con que la carga pase a ellos.
 push--assume-kingpin = Un kingpin cuyo tractor no está en el plan queda sujeto de lado por el rozamiento de los neumáticos bajo su propia carga, y a lo largo no.
 push--assume-friction = El rozamiento está en el extremo bajo de su intervalo.
+remedy--strap-across = Amarrar entre sí las bases de { $strut } y { $other }
+remedy--strap-to-part = Amarrar la base de { $strut } a { $part } de { $vehicle }
+remedy--strap-to-anchor = Amarrar la base de { $strut } a { $anchor }
+remedy--mirror-strut = Poner el puntal { $new } del otro lado, frente a { $strut }, y amarrar entre sí sus bases
+remedy--move = Mover { $support } a { $place }
+remedy--capture = Poner { $support } bajo { $parts } de { $vehicle }
+remedy--build = Armar el crib { $crib }: { $layout } de { $timber }, { $courses } hiladas
+remedy--step-after = Hacer el paso { $step } después del paso { $other }
+remedy--step-before = Hacer el paso { $step } antes del paso { $other }
+remedy--step-for = Añadir { $support } a los pasos
+remedy--step-lock = Trabar { $support } en los pasos
+remedy--step-capture = Añadir un paso que estabilice { $vehicle } con { $supports }
+remedy--use-gear = Usar { $gear } para { $support }
+remedy--twin-front =
+    { $count ->
+        [one] Poner un puntal más, { $struts }, igual que { $like }, { $far } más hacia el frente
+       *[other] Poner { $count } puntales más, { $struts }, iguales que { $like }, { $far } más hacia el frente
+    }
+remedy--twin-rear =
+    { $count ->
+        [one] Poner un puntal más, { $struts }, igual que { $like }, { $far } más hacia atrás
+       *[other] Poner { $count } puntales más, { $struts }, iguales que { $like }, { $far } más hacia atrás
+    }
+remedy--strap-vehicle = Amarrar { $vehicle } a un anclaje { $anchor } que aguante { $holds }, { $toward }: búsquelo, por ejemplo un camión de rescate o un bolardo
 range--lightest = con su menor peso
 range--heaviest = con su mayor peso
 range--center-front = el centro lo más hacia el frente
@@ -1141,6 +1164,9 @@ language--vehicle-size = No se ha dicho el tamaño de { $vehicle }, así que no 
 language--vehicle-weight = { $vehicle } no tiene ejes ni peso, así que no se puede comprobar. Use un tipo con ejes, o diga su peso y su centro.
 language--value-unknown = { $text } no se puede calcular: no se puede leer un número, no se conoce un nombre, sus unidades no concuerdan, o divide entre cero.
 language--value-unknown--member = { $text } no existe.
+language--value-unknown--turned = { $vehicle } está atravesado. Mida desde el frente del vehículo principal.
+language--value-unknown--circle = El lugar de { $text } se da a partir de este. Dé uno de los dos lugares por sí mismo.
+language--value-unknown--no-point = { $text } no es un solo lugar a lo largo del vehículo. Mida desde un eje, un perno rey, las patas de apoyo o un apoyo de este plan.
 language--not-in-plan = No se pudo leer, así que queda fuera de las comprobaciones: { $what }. El plan NO está comprobado entero.
 language--not-in-plan--cargo = la carga
 language--not-in-plan--cab = la cabina
@@ -1184,7 +1210,7 @@ doc--chock = Calzas de rueda.
 doc--chock--holds = La dirección en que impide que las ruedas rueden.
 doc--chock--under = El vehículo y el eje de las ruedas calzadas.
 doc--crib = Un crib de caja: hiladas de madera cruzadas desde el suelo, o desde un bastidor, hasta una parte que puede apoyar.
-doc--crib--at = El centro del crib: hacia atrás desde el frente del vehículo principal, y hacia qué lado.
+doc--crib--at = El centro del crib: hacia atrás desde el frente del vehículo principal, y hacia qué lado. También como se mide en el lugar, en las palabras del plan: from the rear (desde atrás), ahead of axle 2 (delante del eje 2), behind kingpin (detrás del perno rey), behind B (detrás del crib B).
 doc--crib--base = Si la hilada de abajo va llena. Cuenta como hilada.
 doc--crib--captures = Las partes que sostiene su cara superior. Con dos partes, la primera toma el par de contactos de afuera y la segunda el de adentro.
 doc--crib--courses = Número de hiladas, con la de la base.
@@ -1972,7 +1998,9 @@ ground-bearing--foot-unknown = Suelo bajo { $support }: tamaño de la placa base
 ground-bearing--use-pad = Use una placa de al menos { $pad }.
 ground-bearing--state-size = Escriba el tamaño de la placa base.
 ground-bearing--state-size-or-use-pad = Escriba el tamaño de la placa base, o use una placa de al menos { $pad }.
-ground-bearing--fix-pad = Usar una placa de { $size }
+ground-bearing--fix-pad = Usar una placa de { $material } de { $size }
+ground-bearing--timber = madera
+ground-bearing--steel = acero
 ground-bearing--surface-here = La capacidad admisible se fija aquí.
 ground-bearing--edge = Suelo bajo { $support }: la carga está fuera del centro de la base. Presión en el borde { $edge }, { $pressure } en el área que apoya. La capacidad admisible de { $surface } es { $allowable }. Centre la carga o use una base más ancha.
 ground-bearing--pad-material = Placa { $pad } bajo { $support }: material no indicado. No se sabe cuánto reparte la carga. Escriba \`material timber\`, \`plywood\` o \`steel\`. Esta comprobación no se da por buena.
@@ -1986,7 +2014,6 @@ joist-miss--at-center = { $back }, centro
 joist-miss--at-driver-side = { $back }, lado del conductor { $off }
 joist-miss--at-passenger-side = { $back }, lado del acompañante { $off }
 joist-miss--look-again = Ningún lugar cercano pone todos los contactos bajo su parte. Pruebe otro arreglo.
-joist-miss--fix-move = Mover el crib a { $place }
 lifting-intent--title = Levantamiento no declarado
 lifting-intent--protects = Estabilizar no es levantar. Un vehículo levantado mueve su carga y puede resbalar de sus apoyos.
 lifting-intent--lifts = Los apoyos bajo { $vehicle } empujan hacia arriba con { $upward } en total ({ $sum }), { $share } de su peso. El límite sin levantamiento es { $limit }. Ponga los apoyos ajustados, o escriba \`lift intended\`.
@@ -2126,7 +2153,7 @@ strut-lock--title = Puntal sin seguro mecánico
 strut-lock--protects = Un puntal sostenido solo por aceite o aire baja cuando falla un sello o una manguera.
 strut-lock--no-lock = Puntal { $strut }: seguro sin anotar. Póngale el pasador, o apriete su collar de seguro, antes de que alguien confíe en él.
 strut-lock--pump-only = Al puntal { $strut } lo sostiene solo su bomba. Una fuga lo baja. Póngale el pasador, o apriete su collar de seguro.
-strut-lock--fix-pin = Poner el pasador al puntal
+strut-lock--fix-pin = Poner el pasador al puntal { $strut }
 strut-one-sided--title = Puntales de un solo lado
 strut-one-sided--protects = Los puntales de un solo lado pueden empujar el vehículo hasta volcarlo hacia el otro.
 strut-one-sided--driver-only = { $vehicle } tiene puntales en el lado del conductor ({ $struts }) y ninguno en el lado del acompañante. Ponga puntales también en el lado del acompañante.
@@ -2153,7 +2180,6 @@ tie-missing--protects = Un puntal inclinado empuja su propia base hacia afuera. 
 tie-missing--untied = Puntal { $strut }: base sin amarrar. A { $angle } la carga empuja la base hacia afuera. { $advice }
 tie-missing--tie-across = Tienda una correa de su base a la base de { $other }.
 tie-missing--tie-somewhere = Tienda una correa de su base a la base de un puntal del otro lado, o a un anclaje.
-tie-missing--fix-tie = Amarrar entre sí las bases de { $strut } y { $other }
 tipping--title = El vehículo vuelca con un empuje pequeño
 tipping--protects = Un vehículo con un centro de gravedad alto y cerca del borde de sus apoyos vuelca con un empujón, o cuando su carga se mueve.
 tipping--tips = { $vehicle } vuelca { $toward } con un empuje lateral de { $share } de su peso ({ $sum }). La norma exige { $limit }. Ponga puntales en ambos lados, o apoyos más afuera.
@@ -2193,6 +2219,7 @@ editor--governs = Determina: { $governs }
 editor--about = { $text } son { $other }
 editor--declared-in = en { $where }
 editor--fix-all = Corregir todo lo que tiene una sola respuesta segura
+editor--make-safe = Hacer seguro este plan
 editor--could-not-run = Esta comprobación no se hizo: nada aquí indica que el plan sea seguro.
 editor--broke = Las comprobaciones de este archivo se detuvieron: { $why }. No confíe en lo que se muestra. Por favor, avise.
 editor--more =
@@ -2229,14 +2256,44 @@ editor--warnings =
 editor--not-run = { $count } sin comprobar
 editor--other-build = Armar { $crib } { $layout } de { $timber }, { $courses } hiladas: { $timbers } maderos, { $use } de su capacidad en uso
 editor--rule-on = { $rule } en { $on }
+editor--fix-effect = { $fix } ({ $effect })
 editor--fix-raises = { $fix }. Nuevos hallazgos inseguros: { $what }
 editor--fix-remains = { $fix }. No basta por sí solo
 editor--pending = empuje lateral y cargas peores aún sin calcular
 editor--loads-pending = cargas aún sin calcular
 editor--see-drawing = Ver el dibujo
 editor--held-expectations = { $held } de { $all } expectativas cumplidas
+editor--place-ways = { $ways }.
+editor--place-from-front = { $far } hacia atrás desde el frente
+editor--place-from-rear = { $far } hacia adelante desde la parte trasera
+editor--place-ahead-of-front = { $far } delante del frente
+editor--place-behind-rear = { $far } detrás de la parte trasera
+editor--place-ahead-of-axle = { $far } delante de { $axle }
+editor--place-behind-axle = { $far } detrás de { $axle }
 `,
-  workspace: `edit--not-here = { $element } no está en el texto de este plan. Cámbielo donde está escrito.
+  workspace: `advice--nothing-to-do = No se encontró nada inseguro. No hay nada que cambiar.
+advice--no-fix =
+    { $count ->
+        [one] Ningún arreglo de los que las verificaciones ofrecen ayuda. Queda 1 hallazgo. Cambie el plan a mano.
+       *[other] Ningún arreglo de los que las verificaciones ofrecen ayuda. Quedan { $count } hallazgos. Cambie el plan a mano.
+    }
+advice--all-safe =
+    { $count ->
+        [one] 1 cambio no deja nada inseguro. Mírelo antes de aplicarlo.
+       *[other] { $count } cambios no dejan nada inseguro. Mírelos antes de aplicarlos.
+    }
+advice--some-left =
+    { $count ->
+        [one] 1 cambio ayuda.
+       *[other] { $count } cambios ayudan.
+    } { $left ->
+        [one] Queda 1 hallazgo inseguro: cambie el plan a mano.
+       *[other] Quedan { $left } hallazgos inseguros: cambie el plan a mano.
+    }
+advice--effect = { $label }: de { $before } a { $after }
+advice--rule-on = { $rule } en { $on }
+advice--unsafe = inseguro o sin verificar: { $before } → { $after }
+edit--not-here = { $element } no está en el texto de este plan. Cámbielo donde está escrito.
 edit--no-body = { $element } no tiene líneas propias que cambiar.
 edit--from-pattern = { $element } viene de un patrón. Cambie el patrón, o escriba el apoyo en el plan.
 edit--calculated = { $value } se calcula a partir de otros valores, así que no se puede arrastrar. Cámbielo en el texto.
@@ -2245,6 +2302,7 @@ edit--range = { $value } es un intervalo, así que no se puede arrastrar. Cámbi
 edit--no-place = { $element } no tiene una línea que diga dónde está. Escríbala para arrastrarlo.
 edit--unreadable = No se puede leer la línea que dice dónde está { $element }. Corríjala primero.
 edit--cannot-move = { $element } no se puede arrastrar así.
+edit--no-step = { $element } no es un paso del texto de este plan. Cambie a mano el orden de los pasos.
 lesson--exercise = Ejercicio { $number }
 lesson--width = ancho
 lesson--work-out = Calcule este valor de { $on }: { $figure }.
