@@ -7,6 +7,7 @@ export const rule: Rule = {
   title: term('coupling-missing.title'),
   family: 'whole system',
   severity: 'danger',
+  judges: 'plan',
   protects: term('coupling-missing.protects'),
   sources: [practice],
   compares: ['vehicles that carry the kingpin', 'supports under the front'],

@@ -85,6 +85,8 @@ export const rule: Rule = {
   title: term('loss-moves.title'),
   family: 'whole system',
   severity: 'danger',
+  judges: 'plan',
+  readsAlso: ['steps'],
   protects: term('loss-moves.protects'),
   sources: [practice],
   compares: ['forces that are left to hold each vehicle', 'weight, grade and tool loads'],

@@ -86,6 +86,8 @@ export const rule: Rule = {
   title: term('stage-moves.title'),
   family: 'whole system',
   severity: 'danger',
+  judges: 'plan',
+  readsAlso: ['steps'],
   protects: term('stage-moves.protects'),
   sources: [
     practice,
