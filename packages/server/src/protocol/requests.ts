@@ -36,7 +36,7 @@ export const AnalysisChanged = 'cribwright/analysisChanged';
 /** Of which file, at which version of its text, and how many findings of each severity: all numbers are counts. */
 export interface AnalysisChangedParams extends Signed {
   readonly uri: string;
-  /** Version of the text that was checked. */
+  /** Version of the text that was checked: a count that the editor raises. */
   readonly version: number;
   /** Plans in the file. Where there is none, nothing was checked, and nothing is good. */
   readonly plans: number;
@@ -132,7 +132,7 @@ export interface MakeSafeReply {
 export const ExpectationsRequest = 'cribwright/expectations';
 /** Each `expect` line of the file, whether it held, and why not. */
 export interface ExpectationsReply extends Signed {
-  /** Version of the text that was checked. */
+  /** Version of the text that was checked: a count that the editor raises. */
   readonly version: number;
   readonly items: readonly {
     readonly id: string;
