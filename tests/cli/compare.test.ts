@@ -6,7 +6,7 @@ import { caution } from '@cribwright/engine';
 import { Ajv } from 'ajv';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { bundled } from '../bundled.js';
-import { root, runCommand } from './command.js';
+import { root, runCommand, runHere } from './command.js';
 
 let command = '';
 beforeAll(async () => {
@@ -52,8 +52,9 @@ function repository() {
   git('add', '-A');
   git('commit', '-q', '-m', 'Plans as they were');
   return {
+    folder,
     git,
-    run: (...args: string[]) => runCommand(command, args, { cwd: folder }),
+    run: (...args: string[]) => runHere(args, { cwd: folder }),
     edit: (path: string, change: (text: string) => string) => {
       const full = join(folder, path);
       const [before, after] = [readFileSync(full, 'utf8')].flatMap((text) => [text, change(text)]);
@@ -84,7 +85,7 @@ const rows = (blocks: readonly Block[], within = ''): readonly string[] =>
 const json = (out: string): Compared => JSON.parse(out) as Compared;
 
 describe('compare, over a branch of a colleague', () => {
-  it('names what changed in meaning and nothing else', () => {
+  it('names what changed in meaning and nothing else', async () => {
     const { git, run, edit, move } = repository();
     git('switch', '-q', '-c', 'colleague');
     // Lowers a crib.
@@ -112,7 +113,7 @@ describe('compare, over a branch of a colleague', () => {
     git('add', '-A');
     git('commit', '-q', '-m', 'Work of a colleague');
 
-    const { code, out } = run('compare', 'main', 'colleague', '--format', 'json');
+    const { code, out } = await run('compare', 'main', 'colleague', '--format', 'json');
     const found = json(out);
     const plan = 'plan Car under the bottom rail of a loaded van trailer';
     const told = rows(found.changes);
@@ -120,7 +121,7 @@ describe('compare, over a branch of a colleague', () => {
       `${plan} / crib A: courses 11 -> courses 9`,
       `${plan} / crib RearPassenger: was D`,
       `${plan} / strap T2: removed`,
-      `${plan} / steps: 9 tension T1, T2 crew 2 takes 2 min -> 9 tension T1 crew 2 takes 2 min`,
+      `${plan} / steps: 10 tension T1, T2 crew 2 takes 2 min -> 10 tension T1 crew 2 takes 2 min`,
       'policy Alder Ridge County: use limit 90 % source invented -> use limit 95 % source invented',
     ]);
     expect(told.filter((r) => r.includes('was in'))).toEqual([
@@ -134,27 +135,29 @@ describe('compare, over a branch of a colleague', () => {
     expect(new Set(looser)).toEqual(new Set(['use limit']));
   });
 
-  it('ends with 0 and says so where only layout and comments changed', () => {
-    const { run, edit } = repository();
+  it('ends with 0 and says so where only layout and comments changed', async () => {
+    const { folder, run, edit } = repository();
     edit('plans/trailer-on-car.crib', (t) => `// A note.\n\n${t}`);
-    const { code, out } = run('compare', 'main');
+    const ended = await run('compare', 'main');
+    expect(runCommand(command, ['compare', 'main'], { cwd: folder })).toEqual(ended);
+    const { code, out } = ended;
     expect(code).toBe(0);
     expect(out).toContain('Nothing changed in meaning.');
     expect(out.trimEnd().endsWith(caution)).toBe(true);
   });
 
-  it('ends with 2 where a revision, a file or a folder is not there, and says which', () => {
+  it('ends with 2 where a revision, a file or a folder is not there, and says which', async () => {
     const { run } = repository();
-    const { code, err } = run('compare', 'no-such-branch');
+    const { code, err } = await run('compare', 'no-such-branch');
     expect(code).toBe(2);
     expect(err).toContain('no-such-branch: There is no such file, folder or git revision.');
     // A word that git would take for an option is a name like any other.
-    expect(run('compare', 'main', 'gone.crib').code).toBe(2);
+    expect((await run('compare', 'main', 'gone.crib')).code).toBe(2);
   });
 
-  it('compares two files whatever they are called, and two folders', () => {
+  it('compares two files whatever they are called, and two folders', async () => {
     const { run } = repository();
-    const files = run(
+    const files = await run(
       'compare',
       'plans/trailer-on-car.crib',
       'plans/trailer-on-car-faulty.crib',
@@ -163,13 +166,13 @@ describe('compare, over a branch of a colleague', () => {
     );
     expect(json(files.out).changes.every((b) => b.movedFrom === undefined)).toBe(true);
     expect(files.code).toBe(1);
-    const folders = run('compare', 'plans', 'plans', '-f', 'json');
+    const folders = await run('compare', 'plans', 'plans', '-f', 'json');
     expect(json(folders.out)).toMatchObject({ exit: 0, changes: [], plans: [] });
   });
 });
 
 describe('compare, in every form', () => {
-  it('keeps its JSON schema', () => {
+  it('keeps its JSON schema', async () => {
     const { run, edit } = repository();
     edit('plans/trailer-on-car.crib', (t) => t.replace('courses   11', 'courses   9'));
     const schemas = ['check', 'compare'].map(
@@ -177,36 +180,36 @@ describe('compare, in every form', () => {
         JSON.parse(readFileSync(join(root, `packages/cli/schema/${name}.schema.json`), 'utf8')) as object,
     );
     const ajv = new Ajv({ schemas, allowUnionTypes: true });
-    const value: unknown = JSON.parse(run('compare', 'main', '-f', 'json').out);
+    const value: unknown = JSON.parse((await run('compare', 'main', '-f', 'json')).out);
     const fits = ajv.validate('urn:cribwright:compare:1', value);
     expect(ajv.errors ?? []).toEqual([]);
     expect(fits).toBe(true);
   });
 
-  it('says the same in Markdown, on a page with both drawings, and in Spanish', () => {
+  it('says the same in Markdown, on a page with both drawings, and in Spanish', async () => {
     const { run, edit } = repository();
     edit('plans/trailer-on-car.crib', (t) => t.replace('courses   11', 'courses   9'));
-    const markdown = run('compare', 'main', '-f', 'markdown').out;
+    const markdown = (await run('compare', 'main', '-f', 'markdown')).out;
     expect(markdown).toContain('`courses 11 → 9`');
     expect(markdown).toMatch(/\*\*DANGER\*\* `crib-reach`/);
-    const page = run('compare', 'main', '-f', 'html').out;
+    const page = (await run('compare', 'main', '-f', 'html')).out;
     expect(page.match(/<svg /g)).toHaveLength(2);
     expect(page).toContain('courses 11 → 9');
     expect(page).toContain('.plan-0-after [data-key="crib/A"]{outline');
-    const spanish = run('compare', 'main', '-l', 'es').out;
+    const spanish = (await run('compare', 'main', '-l', 'es')).out;
     expect(spanish).toContain('Cambios de main a los archivos de aquí');
     expect(spanish).toContain('sin peligro encontrado → INSEGURO');
   });
 
-  it('lets no sign of a plan become part of Markdown or of a page', () => {
+  it('lets no sign of a plan become part of Markdown or of a page', async () => {
     const { run, edit } = repository();
     const title = 'x | `y` <b>@all</b> [z](u) \\*';
     edit('plans/trailer-on-car.crib', (t) =>
       t.replace(/plan "[^"]*"/, `plan "${title}"`).replace('courses   11', 'courses   9'),
     );
-    const page = run('compare', 'main', '-f', 'html').out;
+    const page = (await run('compare', 'main', '-f', 'html')).out;
     expect(page).not.toContain('<b>');
-    const markdown = run('compare', 'main', '-f', 'markdown').out;
+    const markdown = (await run('compare', 'main', '-f', 'markdown')).out;
     expect(markdown).not.toContain('<b>');
     expect(markdown).not.toContain('[z](u)');
     expect(markdown).not.toContain(' @all');

@@ -117,8 +117,8 @@ it('says in the editor and for programs what was derived, whatever the plan says
       const checked = desk.workspace.check(file.uri);
       const hints = hintsOf(desk, file, checked, { start: 0, end: text.length }).map((h) => String(h.label));
       expectShown(hints[0] ?? '', crib.height, 'hint beside the crib');
-      const lenses = lensesOf(desk, file, checked).map((l) => l.command?.title ?? '');
-      expectShown(lenses[1] ?? '', crib.height, 'lens above the crib');
+      const lens = lensesOf(desk, file, checked).find((l) => l.command?.arguments?.[1] === 'crib/A');
+      expectShown(lens?.command?.title ?? '', crib.height, 'lens above the crib');
 
       const report = JSON.parse(jsonReport(await readPlans(['-'], text)));
       const figures = (name: string) =>

@@ -38,8 +38,12 @@ const wordsOf = (catalog: string): readonly string[] =>
     .replace(/\{ (?:\$[\w-]+(?: ->)?|"[^"]*") ?\}?|^ +\*?\[\w+\]/gm, '')
     .toLowerCase()
     .match(/\p{L}{3,}/gu) ?? [];
-const spanishWords = new Set(wordsOf(spanishTexts()));
-const terms = new Set(wordsOf(englishTexts()).filter((word) => !keys.has(word) && !spanishWords.has(word)));
+const spanishWords = new Set(wordsOf(Object.values(spanishTexts()).join('')));
+const terms = new Set(
+  wordsOf(Object.values(englishTexts()).join('')).filter(
+    (word) => !keys.has(word) && !spanishWords.has(word),
+  ),
+);
 
 /** What stays as somebody wrote it: the comments of the examples. */
 const comments = new Set(

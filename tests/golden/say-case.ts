@@ -5,6 +5,9 @@ import { settings } from './settings.js';
 
 const folder = 'file:///alder-ridge';
 
+/** Rules that run only where the pushes are asked for. */
+const withPushes = ['coupling-missing', 'loss-moves', 'push-margin', 'stage-moves'];
+
 /** What is said of a case: each problem with its line, its range underlined, its words, and what each fix makes. */
 export async function sayCase(c: Case, source: 'text' | 'plan', code: string): Promise<string> {
   const setting = settings[c.inside];
@@ -18,7 +21,7 @@ export async function sayCase(c: Case, source: 'text' | 'plan', code: string): P
     files: { read: async (u) => texts.get(u) },
     folders: [folder],
     today: '2026-11-25',
-    push: code === 'push-margin',
+    push: withPushes.includes(code),
   });
   await workspace.load(uri);
   const { problems } = workspace.check(uri);

@@ -17,10 +17,15 @@ export class Refusal extends Error {
 
 export type Client = Awaited<ReturnType<typeof startServer>>;
 
-/** Starts the language server over stdio and speaks to it in raw frames. */
-export async function startServer() {
+/**
+ * Starts the language server over stdio and speaks to it in raw frames.
+ *
+ * @param file another server, to be compared with ours
+ */
+export async function startServer(file?: string) {
+  const server = file ?? (await bundled('server'));
   // As the extension starts it: much of what an edit makes is thrown away at the next.
-  const child = spawn(process.execPath, ['--max-semi-space-size=64', await bundled('server'), '--stdio'], {
+  const child = spawn(process.execPath, ['--max-semi-space-size=64', server, '--stdio'], {
     stdio: ['pipe', 'pipe', 'pipe'],
   });
   const received: Message[] = [];

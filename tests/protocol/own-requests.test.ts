@@ -2,12 +2,13 @@ import type {
   EditReply,
   ElementAtReply,
   ExpectationsReply,
+  MakeSafeReply,
   RulePageReply,
 } from '@cribwright/server/protocol';
 import type { AnalysisReply } from '@cribwright/workspace';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Client, startServer } from './client.js';
-import { positionOf, samplePlan } from './sample-plan.js';
+import { faultyPlan, positionOf, samplePlan } from './sample-plan.js';
 
 let server: Client;
 let last = 0;
@@ -41,6 +42,30 @@ function after(text: string, uri: string, reply: EditReply): string {
     text,
   );
 }
+
+describe('cribwright/makeSafe', () => {
+  it('gives the changes that leave nothing unsafe, with what each does, and changes nothing itself', async () => {
+    const text = faultyPlan;
+    const uri = opened(text);
+    const reply = await server.request<MakeSafeReply>('cribwright/makeSafe', { uri });
+    expect(reply.version).toBe(1);
+    expect(reply.left).toEqual([]);
+    expect(reply.steps.length).toBeGreaterThan(0);
+    expect(reply.steps.every((s) => s.title !== '' && / on /.test(s.rule) && /→/.test(s.unsafe))).toBe(true);
+    expect(reply.summary).toMatch(/nothing unsafe/);
+    expect(after(text, uri, { edit: reply.edit })).toBe(reply.texts[uri]);
+    const [plan] = reply.analysis.plans;
+    expect(plan?.analysis.findings.filter((f) => f.severity === 'danger' || f.couldNotRun)).toEqual([]);
+    expect(await server.request<AnalysisReply>('cribwright/analysis', { uri })).toMatchObject({ version: 1 });
+  });
+
+  it('says of a file that is not there that it is not', async () => {
+    const uri = 'file:///alder-ridge/none.crib';
+    const reply = await server.request<MakeSafeReply>('cribwright/makeSafe', { uri });
+    expect(reply).toMatchObject({ steps: [], texts: {}, edit: { changes: {} } });
+    expect(reply.summary).not.toBe('');
+  });
+});
 
 describe('cribwright/analysis', () => {
   it('gives the plan, its figures, and where each line stands', async () => {

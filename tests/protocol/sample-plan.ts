@@ -36,6 +36,30 @@ plan "Car under the bottom rail of a loaded van trailer" {
 }
 `;
 
+/** A crib that does not reach, and wheels that nobody chocks: the fixes that are offered make it safe. */
+export const faultyPlan = `use "library/vehicles.crib"
+
+plan "Trailer by the scale house" {
+  ground { surface asphalt; grade 1 % toward rear }
+  vehicle trailer : VanTrailer53 {
+    brakes set
+    cargo 6,000 lb from 4 ft to 48 ft height 72 to 96 in
+  }
+  crib A {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    base      solid
+    courses   8
+    wedges    4 pairs
+    at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  steps {
+    1  build  A  crew 2  takes 5 min
+  }
+}
+`;
+
 /** Line and character of the first place where `words` stand, `more` characters further on. */
 export function positionOf(text: string, words: string, more = 0): { line: number; character: number } {
   const offset = text.indexOf(words) + more;

@@ -1,8 +1,17 @@
+import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { drawScene, fieldSheet, firstChoice, svgOf, viewsOf } from '@cribwright/drawing';
+import type { Analysis } from '@cribwright/engine';
 import { schema } from '@cribwright/language';
 import { shippedPolicy } from '@cribwright/model';
-import { type Checked, lessonsIn, openWorkspace } from '@cribwright/workspace';
+import {
+  type Checked,
+  lessonsIn,
+  openWorkspace,
+  type PlanReply,
+  type Workspace,
+} from '@cribwright/workspace';
+
 import { expect, it } from 'vitest';
 import { keyOf, type Line, linesOf, variantsOf } from './variants.js';
 
@@ -16,17 +25,13 @@ interface Shown {
   readonly outputs: Iterable<string>;
 }
 
-// One workspace for all: the checks of a plan that a change leaves as it is are not run again.
-const workspace = openWorkspace({
-  files: { read: async () => undefined },
-  folders: [],
-  today: '2026-05-01',
-  push: false,
-});
+/** One workspace for all texts: the checks of a plan that a change leaves as it is are not run again. */
+const open = (push: boolean): Workspace =>
+  openWorkspace({ files: { read: async () => undefined }, folders: [], today: '2026-05-01', push });
 let version = 0;
 
 /** Reads the text and gives all that a person is shown of it. */
-async function shown(text: string): Promise<Shown> {
+async function shown(text: string, workspace: Workspace): Promise<Shown> {
   workspace.put(href, text, ++version);
   await workspace.load(href);
   const file = workspace.bound(href);
@@ -40,22 +45,43 @@ async function shown(text: string): Promise<Shown> {
 }
 
 function* outputsOf({ plans }: Checked, lessons: () => unknown): Generator<string> {
-  // That a limit was changed, and what follows from that finding alone, is no reader of the limit.
-  const aside = ['policy-loosened', 'expectation-unmet'];
-  yield JSON.stringify(
-    plans.map(({ analysis: { expectations: _, ...analysis } }) => ({
-      ...analysis,
-      findings: analysis.findings.filter((f) => !aside.includes(f.rule)),
-      supports: analysis.supports.map(({ worst: _, ...support }) => support),
-    })),
-  );
+  yield plans.map((p) => once(p, 'analysis')).join();
   yield JSON.stringify(plans.map(({ analysis }) => analysis.expectations));
   yield JSON.stringify(lessons());
-  yield plans.map(({ plan, analysis }) => fieldSheet(plan, analysis)).join();
-  for (const { plan, analysis } of plans)
-    for (const { id } of viewsOf(plan, analysis))
-      yield svgOf(drawScene(plan, analysis, { ...firstChoice, view: id }));
+  yield plans.map((p) => once(p, 'sheet')).join();
+  for (const p of plans) yield once(p, 'views');
 }
+
+/** What a person is shown of one plan. */
+const of = {
+  analysis: ({ analysis: { expectations: _, ...analysis } }) =>
+    JSON.stringify({
+      ...analysis,
+      findings: analysis.findings.filter((f) => !aside.includes(f.rule)),
+      supports: analysis.supports.map(({ worst: __, ...support }) => support),
+    }),
+  sheet: ({ plan, analysis }) => fieldSheet(plan, analysis),
+  views: ({ plan, analysis }) =>
+    viewsOf(plan, analysis)
+      .map(({ id }) => svgOf(drawScene(plan, analysis, { ...firstChoice, view: id })))
+      .join(),
+} as const satisfies Readonly<Record<string, (plan: PlanReply) => string>>;
+
+/** That a limit was changed, and what follows from that finding alone, is no reader of the limit. */
+const aside: readonly string[] = ['policy-loosened', 'expectation-unmet'];
+
+/** Its digest. The same plan with the same analysis shows the same: it is drawn once. */
+function once(reply: PlanReply, output: keyof typeof of): string {
+  const known = drawn.get(reply.analysis) ?? new Map<string, string>();
+  drawn.set(reply.analysis, known);
+  const key = `${output} ${digest(JSON.stringify(reply.plan))}`;
+  const before = known.get(key) ?? digest(of[output](reply));
+  known.set(key, before);
+  return before;
+}
+
+const drawn = new WeakMap<Analysis, Map<string, string>>();
+const digest = (text: string): string => createHash('sha256').update(text).digest('hex');
 
 /** Outputs of the text as it is, worked out once. */
 class Base {
@@ -86,94 +112,42 @@ const all = schema.flatMap((block) =>
 );
 
 /** Those of the properties that no change of their lines showed to a person. */
-async function unread(wanted: readonly string[]): Promise<readonly string[]> {
-  const open = new Set(wanted);
+async function unread(wanted: readonly string[], push: boolean): Promise<readonly string[]> {
+  const left = new Set(wanted);
+  const workspace = open(push);
   const text = readFileSync(new URL(href), 'utf8');
-  const base = new Base(await shown(text));
+  const base = new Base(await shown(text, workspace));
   for (const line of base.shown.lines) {
-    if (!open.has(line.key)) continue;
+    if (!left.has(line.key)) continue;
     const most = line.property.key in shippedPolicy.limits ? 1 : Number.POSITIVE_INFINITY;
     for (const variant of variantsOf(text, line)) {
-      const other = await shown(variant);
+      const other = await shown(variant, workspace);
       if (other.wrong !== base.shown.wrong || !base.differsFrom(other, most)) continue;
-      open.delete(line.key);
+      left.delete(line.key);
       break;
     }
   }
-  return [...open];
+  return [...left];
 }
 
-/**
- * The plans here do not depend on them, as on what only a push reads, or nothing reads them yet, as the source of a part.
- * A new property may not be put here: make the list shorter, never longer.
- */
-const notShownYet: readonly string[] = [
-  'plan: units',
-  'plan: crew',
-  'plan: lift intended',
+/** What only the side push reads, which takes long. */
+const bySidePush: readonly string[] = [
   'load: on',
   'load: at',
   'load: force',
   'load: toward',
-  'vehicle type: no',
-  'vehicle type: weight',
-  'vehicle: no',
-  'vehicle: heading',
-  'vehicle: rests on',
-  'vehicle: coupled to',
-  'rails: may not bear',
-  'rails: moves',
-  'rails: carries',
-  'rails: source',
-  'joists: may not bear',
-  'joists: moves',
-  'joists: carries',
-  'joists: source',
-  'area: may not bear',
-  'area: moves',
-  'area: carries',
-  'area: source',
-  'points: may not bear',
-  'points: moves',
-  'points: source',
-  'crib: base',
-  'crib: top',
-  'step chock: captures',
-  'step chock: stands on',
-  'strut: preload',
-  'strap: to',
-  'chain: to',
-  'wire rope: from',
-  'wire rope: to',
-  'species: modulus perpendicular',
-  'species: modulus parallel',
-  'species: density',
-  'species: source',
-  'cargo type: source',
-  'strut type: post',
-  'policy: crossing basis',
-  'policy: height ratio some contacts',
-  'policy: most overhang',
-  'policy: steepest capture',
-  'policy: most strut angle',
   'policy: push margin',
   'policy: push height',
-  'policy: use limit',
-  'policy: friction timber on timber',
-  'policy: friction timber on metal',
-  'policy: dressed size of 8x8',
-  'policy: axle limit single',
-  'policy: axle limit tandem',
-  'policy: gross limit',
-  'policy: post slenderness',
-  'policy: stiffness spread',
-  'policy: ground under cribs',
-  'cache: staffing',
-  'exercise: plan',
 ];
 
 it('shows a person something else when a property of the language is changed', async () => {
   expect(all.length).toBeGreaterThan(150);
-  expect(notShownYet.filter((key) => !all.includes(key))).toEqual([]);
-  expect(await unread(all.filter((key) => !notShownYet.includes(key)))).toEqual([]);
+  expect(bySidePush.filter((key) => !all.includes(key))).toEqual([]);
+  expect(await unread(bySidePush, true)).toEqual([]);
+  expect(
+    await unread(
+      all.filter((key) => !bySidePush.includes(key)),
+      false,
+    ),
+  ).toEqual([]);
 });

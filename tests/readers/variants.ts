@@ -35,6 +35,13 @@ const others: readonly (readonly [RegExp, string])[] = [
   [/\bpassenger side\b/, 'driver side'],
   [/\bforward\b/, 'rearward'],
   [/\bload +S1\b/, 'S2'],
+  [/\bS2 base\b/, 'S2 head'],
+  [/\bPickets\b/, 'Stakes'],
+  [/\bStand\b/, 'Again'],
+  [/\blesser\b/, 'species'],
+  [/\bdry\b/, 'green'],
+  [/\bmay give way\b/, 'by pressure'],
+  [/\bBlock4x4\b/, 'Block6x6'],
 ];
 
 /** Ways to say something else in a line: without it, another number, another word or name. */

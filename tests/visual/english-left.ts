@@ -15,9 +15,11 @@ const catalogWords = (catalog: string): ReadonlySet<string> =>
     ),
   );
 
-const spanish = catalogWords(spanishTexts());
+const spanish = catalogWords(Object.values(spanishTexts()).join(''));
 /** Words of the English catalog that are in no Spanish one. */
-export const english = new Set([...catalogWords(englishTexts())].filter((w) => !spanish.has(w)));
+export const english = new Set(
+  [...catalogWords(Object.values(englishTexts()).join(''))].filter((w) => !spanish.has(w)),
+);
 
 /** Names that the plan gives: its own, and those of what it takes from libraries. They are the same in each language. */
 const named = new Set([

@@ -7,6 +7,7 @@ export interface Caution {
   readonly text: string;
 }
 
+/** The limits of the tool in the language of `words`. */
 export const cautionIn = (words: Words): Caution => ({
   heading: words.message(term('caution.heading')),
   text: words.message(term('caution.text')),

@@ -1,4 +1,4 @@
-export { type Build, buildsFor, type Stock, stockOf } from './alternatives/builds.js';
+export { type Build, bestBuildFor, buildsFor, type Stock, stockOf } from './alternatives/builds.js';
 export type {
   Analysis,
   BodyResult,
@@ -68,6 +68,10 @@ export type {
 } from './resting/system.js';
 export { unchecked } from './results/unchecked.js';
 export type { Vector } from './space/vectors.js';
+/**
+ * One quasi-static model in space for vehicles, cribs taken as stacks, struts and ties: what stands, what a loss does,
+ * how hard a push is held. SI. What it assumes stands in `statics/README.md`.
+ */
 export * as statics from './statics/index.js';
 export type { AnalyzeOptions } from './supports/support-workings.js';
 export { bearingLengthFactor, wetServiceFactor } from './timber/bearing-factors.js';

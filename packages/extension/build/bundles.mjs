@@ -1,6 +1,8 @@
 // What is bundled, and how. The tests bundle by the same options.
 import { fileURLToPath } from 'node:url';
+import { noNotebooks } from './no-notebooks.mjs';
 import { packedTexts } from './packed-texts.mjs';
+import { smallLodash } from './small-lodash.mjs';
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 
@@ -15,7 +17,10 @@ const oneCopyOfTypes = {
   'vscode-languageserver-types': fileURLToPath(import.meta.resolve('vscode-languageserver-types')),
 };
 
-/** What is built, by name. */
+/** Packages whose words a server never says: it sends what they say as data, and they make the words. */
+const notOfServers = ['drawing', 'preview', 'cli'];
+
+/** What is built, by name. `leftOut`: packages whose words do not go in. `plugins`: further ones. */
 export const bundles = {
   extension: {
     ...nodeTarget,
@@ -34,12 +39,16 @@ export const bundles = {
     ...nodeTarget,
     entryPoints: ['packages/server/src/main.ts'],
     outfile: 'packages/server/dist/server.cjs',
+    leftOut: notOfServers,
+    plugins: [noNotebooks],
   },
   'server.worker': {
     ...workerTarget,
     format: 'iife',
     entryPoints: ['packages/server/src/main-browser.ts'],
     outfile: 'packages/server/dist/server.worker.js',
+    leftOut: notOfServers,
+    plugins: [noNotebooks],
   },
   panel: {
     platform: 'browser',
@@ -56,6 +65,7 @@ export const bundles = {
     ...nodeTarget,
     entryPoints: ['packages/cli/src/main.ts'],
     outfile: 'packages/cli/dist/cribwright.cjs',
+    plugins: [noNotebooks],
   },
 };
 
@@ -65,16 +75,20 @@ export const bundles = {
  * @param {keyof typeof bundles} name
  * @returns {import('esbuild').BuildOptions}
  */
-export const bundleOptions = (name) => ({
-  absWorkingDir: root,
-  alias: oneCopyOfTypes,
-  bundle: true,
-  conditions: ['source'],
-  // Grammar self-checks of the parser are for its authors, and need a newer Node than ours.
-  define: { 'process.env.NODE_ENV': '"production"' },
-  loader: { '.crib': 'text', '.md': 'text' },
-  legalComments: 'none',
-  logLevel: 'warning',
-  plugins: [packedTexts],
-  ...bundles[name],
-});
+export const bundleOptions = (name) => {
+  const { leftOut = [], plugins = [], ...options } = bundles[name];
+  return {
+    absWorkingDir: root,
+    alias: oneCopyOfTypes,
+    bundle: true,
+    charset: 'utf8',
+    conditions: ['source'],
+    // Grammar self-checks of the parser are for its authors, and need a newer Node than ours.
+    define: { 'process.env.NODE_ENV': '"production"' },
+    loader: { '.crib': 'text', '.md': 'text' },
+    legalComments: 'none',
+    logLevel: 'warning',
+    plugins: [packedTexts(leftOut), smallLodash, ...plugins],
+    ...options,
+  };
+};

@@ -1,4 +1,5 @@
 import { inflateSync } from 'fflate';
-import { oncePacked } from './once-packed.mjs';
+import { oncePacked, withIdsOf } from './once-packed.mjs';
 
 export const unpack = oncePacked((bytes) => inflateSync(bytes));
+export const withIds = withIdsOf(unpack);

@@ -1,4 +1,5 @@
-import { inflateRawSync } from 'node:zlib';
-import { oncePacked } from './once-packed.mjs';
+import { brotliDecompressSync } from 'node:zlib';
+import { oncePacked, withIdsOf } from './once-packed.mjs';
 
-export const unpack = oncePacked((bytes) => inflateRawSync(bytes));
+export const unpack = oncePacked((bytes) => brotliDecompressSync(bytes));
+export const withIds = withIdsOf(unpack);

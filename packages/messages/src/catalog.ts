@@ -6,7 +6,7 @@ import { spanishTexts } from './generated/texts/spanish.js';
 
 type Format = (id: string, holes: Readonly<Record<string, string | number>>) => string | undefined;
 
-/** The messages of a language, as Fluent text. */
+/** The messages of a language, as Fluent text, by package. A bundle may hold those of some packages alone. */
 const catalogs = { en: englishTexts, es: spanishTexts };
 
 const known = new Map<string, Format>();
@@ -16,7 +16,8 @@ export function catalogFor(locale: keyof typeof catalogs): Format {
   const before = known.get(locale);
   if (before !== undefined) return before;
   const bundle = new FluentBundle(locale === 'en' ? 'en-US' : locale, { useIsolating: false });
-  for (const error of bundle.addResource(new FluentResource(catalogs[locale]()))) fault(error.message);
+  for (const text of Object.values(catalogs[locale]()))
+    for (const error of bundle.addResource(new FluentResource(text))) fault(error.message);
   const format: Format = (id, holes) => {
     const pattern = bundle.getMessage(id.replace('.', '--'))?.value;
     if (pattern == null) return undefined;

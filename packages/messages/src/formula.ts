@@ -1,6 +1,6 @@
 import type { Range } from './values/values.js';
 
-/** A formula as a tree. Groups keep the parentheses that its author wrote. */
+/** A formula as a tree. Groups keep the parentheses that its author wrote. Numbers are in SI, or have no unit. */
 export type Expression =
   | { readonly kind: 'number'; readonly value: number }
   | { readonly kind: 'input'; readonly name: string }

@@ -13,13 +13,26 @@ import type {
   Range,
 } from './values/values.js';
 
+/** A name from a plan: it is the same in every language. */
 export const name = (text: string): Name => ({ kind: 'name', text });
+/** A count, or the number of a thing, without a unit. It picks the plural. */
 export const count = (n: number): Count => ({ kind: 'count', count: n });
+/**
+ * Several things in a row, joined as the language joins them.
+ *
+ * @param join the last two by `and` or by `or`
+ */
 export const list = (items: readonly Hole[], join: List['join'] = 'and'): List => ({
   kind: 'list',
   items,
   join,
 });
+/**
+ * A quantity with its unit, printed in the system of the reader.
+ *
+ * @param value in SI, a range or exact; `undefined` prints as not known
+ * @param rounding which way the last digit may move: never toward danger
+ */
 export const quantity = (
   kind: QuantityKind,
   value: Range | number | undefined,
@@ -41,7 +54,9 @@ export function holesOf(words: Phrase): readonly Hole[] {
       return Object.values(words.holes);
   }
 }
+/** A figure with its calculation written out, step by step. */
 export const calculation = (figure: Figure): Calculation => ({ kind: 'calculation', figure });
+/** A figure by its name and its value. */
 export const inWords = (figure: Figure): FigureHole => ({ kind: 'figure', figure });
 
 type ShownFigure = Pick<Figure, 'value' | 'quantity' | 'rounding' | 'source'>;
@@ -55,7 +70,11 @@ export const shown = (f: ShownFigure): Quantity => ({
   ...(f.source.kind === 'computed' ? {} : { stated: true }),
 });
 
-/** One number as a figure of that kind would print it. */
+/**
+ * One number as a figure of that kind would print it.
+ *
+ * @param value in SI, of the quantity of the figure
+ */
 export const shownAs = (f: ShownFigure, value: number): Quantity =>
   shown({ ...f, value: { low: value, high: value } });
 

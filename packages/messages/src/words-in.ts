@@ -2,7 +2,7 @@ import type { System } from '@cribwright/units';
 import { catalogFor } from './catalog.js';
 import { fault } from './faults.js';
 import { showFigureValue, showQuantity } from './show-quantity.js';
-import type { Figure, FigureSource, Hole, List, Phrase, Quantity } from './values/values.js';
+import type { Figure, FigureSource, Hole, List, Message, Phrase, Quantity } from './values/values.js';
 import { writeCalculation } from './write-calculation.js';
 import { writeSource } from './write-source.js';
 
@@ -50,9 +50,19 @@ function makeWords(locale: Locale, units: System): Words {
     return [id, ...Object.values(holes)].join(' ');
   };
 
+  /** What is said once is said again after the next edit, most of it word for word. */
+  const said = new WeakMap<Message, string>();
   const message = (m: Phrase): string => {
     if (m.kind === 'name') return m.text;
     if (m.kind === 'list') return list(m);
+    const before = said.get(m);
+    if (before !== undefined) return before;
+    const text = written(m);
+    said.set(m, text);
+    return text;
+  };
+
+  const written = (m: Message): string => {
     const holes: Record<string, string | number> = {};
     for (const [name, content] of Object.entries(m.holes))
       holes[name] = content.kind === 'count' ? content.count : hole(content);

@@ -7,7 +7,7 @@ export { type PlanPoint, type Point3, stepToPlan, toPlan, toVehicle } from './pl
 export { band, type Extent, type Outline, rectangle } from './placed/outline.js';
 export { crossings as crossmemberPlaces, partNamed, pieces } from './placed/part-place.js';
 export { type Placed, type PlacedPlan, place } from './placed/place.js';
-export { chockedAxle } from './placed/place-chock.js';
+export type { PlacedChock } from './placed/place-chock.js';
 export type { PlacedCrib } from './placed/place-crib.js';
 export type { PlacedPad } from './placed/place-pad.js';
 export { type PlacedStepChock, stepChockSize } from './placed/place-step-chock.js';
@@ -63,9 +63,10 @@ export type {
   StrutGear,
   Support,
   SupportKind,
+  SupportOf,
   Tie,
   Timber,
 } from './plan/support.js';
-export { supportsOf } from './plan/supports-of.js';
+export { byKind, type PerSupportKind, supportsOf } from './plan/supports-of.js';
 export type { Axle, Cab, Cargo, Part, Vehicle, VehicleContact, VehiclePosition } from './plan/vehicle.js';
 export { limitKinds } from './policy/limit.js';

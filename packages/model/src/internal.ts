@@ -13,6 +13,8 @@ export {
   share,
   span,
   stress,
+  unitWeight,
+  volume,
 } from './figure/units-of.js';
 export { contactsOf, covers } from './placed/contacts.js';
 export { padUnder } from './placed/pad-under.js';
@@ -21,5 +23,6 @@ export { placeCrib } from './placed/place-crib.js';
 export { placeStrut } from './placed/place-strut.js';
 export { placeTie } from './placed/place-tie.js';
 export { lies, posedCenter } from './placed/posed.js';
+export { sourceOfPart } from './placed/source-of-part.js';
 export { undersideSlope } from './placed/underside.js';
 export { limitFigure, limitValue, limitWord } from './policy/limit.js';

@@ -1,8 +1,9 @@
 import type { SentScene, ViewChoice, ViewId } from '@cribwright/drawing';
 import type { PanelWords } from './panel-words.js';
 
-/** Everything the panel and its host say to each other. Each message names the file it speaks of. */
+// Everything the panel and its host say to each other. Each message names the file it speaks of.
 
+/** What the host tells the panel. Numbers are counts: versions of the text, plans from 0, findings. */
 export type ToPanel =
   | {
       readonly kind: 'show';
@@ -50,6 +51,7 @@ export type ToPanel =
   | { readonly kind: 'light'; readonly uri: string; readonly element: string | undefined }
   | { readonly kind: 'say'; readonly uri: string; readonly text: string };
 
+/** What the panel tells its host. Places are in plan axes, m; versions of the text and plans are counted from 0. */
 export type FromPanel =
   /** The panel has no drawing, or not the one that was built upon. */
   | { readonly kind: 'ready' }
@@ -95,8 +97,11 @@ export type FromPanel =
 /** Survives a reload of the window. */
 export interface PanelState {
   readonly uri: string;
+  /** Which plan of the file, from 0. */
   readonly plan: number;
   readonly choice: ViewChoice;
+  /** Ratio to the size at which the whole drawing fits. */
   readonly zoom: number;
+  /** How far the drawing is moved, px. */
   readonly pan: { readonly x: number; readonly y: number };
 }

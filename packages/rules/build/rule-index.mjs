@@ -5,7 +5,17 @@ import { fileURLToPath } from 'node:url';
 const rules = new URL('../src/', import.meta.url);
 const target = new URL('generated/rule-index.ts', rules);
 /** Folders beside those of the rules. */
-const others = new Set(['analysis', 'crib', 'definition', 'generated', 'loss', 'pages', 'strut', 'testing']);
+const others = new Set([
+  'analysis',
+  'crib',
+  'definition',
+  'generated',
+  'loss',
+  'pages',
+  'standing',
+  'strut',
+  'testing',
+]);
 
 export const ruleFolders = () =>
   readdirSync(rules, { withFileTypes: true })

@@ -1,5 +1,6 @@
 export { lensesOf } from './features/code-lens.js';
 export { rulePageText } from './features/rule-page-text.js';
+export { type FolderEntry, type Folders, type PlanFiles, planFilesIn } from './files/plan-files.js';
 export {
   AnalysisChanged,
   type AnalysisChangedParams,
@@ -30,5 +31,5 @@ export {
   type RulePageReply,
   RulePageRequest,
 } from './protocol/requests.js';
-export { isPlanFile, passedOver } from './session/files.js';
+export { diskFolders } from './session/disk-folders.js';
 export { decodePlan, mostBytes, readPlanFile } from './session/plan-file.js';

@@ -22,6 +22,15 @@ const { status } = spawnSync(
   { stdio: 'inherit', cwd: root },
 );
 process.exitCode = status ?? 1;
+// The grammar is loaded without the services of an editor, which nothing here needs.
+const [, grammar = ''] = made;
+writeFileSync(
+  grammar,
+  readFileSync(grammar, 'utf8').replace(
+    "import { loadGrammarFromJson } from 'langium';",
+    "import { loadGrammarFromJson } from '../load-grammar.js';",
+  ),
+);
 if (process.argv.includes('--check')) {
   for (const [i, path] of made.entries()) {
     if (readFileSync(path, 'utf8') === before[i]) continue;

@@ -8,6 +8,8 @@ type Token = LexerResult['tokens'][number];
 export interface LayoutReport {
   readonly diagnostics: [];
   readonly issues: readonly LayoutIssue[];
+  /** How many there were before the layout pass. */
+  readonly tokens: number;
 }
 
 const kinds: Readonly<Record<string, LayoutToken['kind']>> = { '{': 'open', '}': 'close', END: 'end' };
@@ -25,7 +27,7 @@ export class LayoutLexer extends DefaultLexer {
     const raw = super.tokenize(plain);
     this.markUnits(raw.tokens);
     const { made, issues } = layOut(raw.tokens.map((token) => seen(this.braced(token))));
-    const report: LayoutReport = { diagnostics: [], issues };
+    const report: LayoutReport = { diagnostics: [], issues, tokens: raw.tokens.length };
     const tokens = made.map((m) => ('token' in m ? m.token.token : this.invent(m.make, m.at)));
     // Nobody reads comments from the tree, and sorting very many into it takes far too long.
     return { tokens, hidden: [], errors: raw.errors, report };

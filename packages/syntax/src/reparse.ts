@@ -1,5 +1,5 @@
 import { deepest, longest } from './layout.js';
-import { type Parsed, parse } from './parse.js';
+import { counted, type Parsed, parse, tokensAtMost } from './parse.js';
 import type { SyntaxStatement, Term } from './syntax.js';
 
 interface Edit {
@@ -12,17 +12,18 @@ interface Edit {
 }
 
 /**
- * Reads a text that was edited, anew only where it was: the innermost block around the edit. What stands before it is
- * kept, what stands after it moves along. Comes to the same as reading all of it.
+ * Reads a text that was edited, anew only where it was: the innermost block around the edit, or else what stands at the
+ * edit between two blocks. What stands before it is kept, what stands after it moves along. Comes to the same as reading
+ * all of it.
  */
 export function reparse(before: { readonly text: string; readonly parsed: Parsed }, text: string): Parsed {
-  return inside(before.text, before.parsed, text) ?? parse(text);
+  // Where braces do not balance, what a brace closes hangs on the rest of the text.
+  if (before.parsed.issues.length > 0) return parse(text);
+  const edit = editOf(before.text, text);
+  return inside(before.parsed, text, edit) ?? between(before, text, edit) ?? parse(text);
 }
 
-function inside(old: string, parsed: Parsed, text: string): Parsed | undefined {
-  // Where braces do not balance, what a brace closes hangs on the rest of the text.
-  if (parsed.issues.length > 0 || text.length > longest) return undefined;
-  const edit = editOf(old, text);
+function inside(parsed: Parsed, text: string, edit: Edit): Parsed | undefined {
   const found = around(parsed.statements, edit, 0);
   if (!found) return undefined;
   const { statement, depth } = found;
@@ -32,7 +33,60 @@ function inside(old: string, parsed: Parsed, text: string): Parsed | undefined {
   if (alone.end !== statement.end + edit.by - statement.start || depth + depthOf(alone) > deepest)
     return undefined;
   const now = moved(alone, statement.start);
-  return { statements: spliced(parsed.statements, statement, now, edit.by), issues: [] };
+  return joined(parsed, again, spliced(parsed.statements, statement, now, edit.by));
+}
+
+/** An edit outside of all blocks, or of a block's first line: the statements that it touches are read anew. */
+function between(
+  before: { readonly text: string; readonly parsed: Parsed },
+  text: string,
+  edit: Edit,
+): Parsed | undefined {
+  const { statements } = before.parsed;
+  const touched = statements.findIndex((s) => s.end >= edit.start);
+  const head = touched < 0 ? statements : statements.slice(0, touched);
+  const behind = statements.findIndex((s) => s.start > edit.end);
+  const tail = behind < 0 ? [] : statements.slice(behind);
+  const [last, next] = [head.at(-1), tail[0]];
+  const from = last?.end ?? 0;
+  const part = text.slice(from, (next?.start ?? before.text.length) + edit.by);
+  // Such a comment may end anywhere.
+  if (part.includes('/*') || part.includes('*/')) return undefined;
+  const again = parse(part);
+  const read = again.statements;
+  if (again.issues.length > 0) return undefined;
+  if (last && (!restOfLine.test(part) || goesOn(last) || !beginsAnew(read[0]))) return undefined;
+  if (next && (!startsLine(part, last !== undefined) || goesOn(read.at(-1)) || !beginsAnew(next)))
+    return undefined;
+  return joined(before.parsed, again, [
+    ...head,
+    ...read.map((s) => moved(s, from)),
+    ...tail.map((s) => moved(s, edit.by)),
+  ]);
+}
+
+/** The end of a line behind a statement. */
+const restOfLine = /^[ \t]*(?:\/\/[^\r\n]*)?[\r\n]/;
+
+/** A comma at the end of a line joins the next one to it. */
+const goesOn = (s: SyntaxStatement | undefined): boolean =>
+  s !== undefined && !s.body && s.terms.at(-1)?.text === ',';
+
+/** What starts with a word belongs to no statement before it, as a brace does that stands alone. */
+const beginsAnew = (s: SyntaxStatement | undefined): boolean =>
+  s === undefined || s.terms[0]?.kind === 'word';
+
+/** Whether what follows the text stands first in its line; `within` where something stands before the text. */
+function startsLine(text: string, within: boolean): boolean {
+  let end = text.length;
+  while (end > 0 && (text[end - 1] === ' ' || text[end - 1] === '\t')) end--;
+  return end === 0 ? !within : text[end - 1] === '\n' || text[end - 1] === '\r';
+}
+
+/** `undefined` where there may be too many tokens by now: that is told of the whole text. */
+function joined(before: Parsed, again: Parsed, statements: readonly SyntaxStatement[]): Parsed | undefined {
+  const most = tokensAtMost(before) + tokensAtMost(again);
+  return most > longest ? undefined : counted({ statements, issues: [] }, most);
 }
 
 function editOf(old: string, text: string): Edit {

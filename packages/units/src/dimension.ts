@@ -5,6 +5,7 @@
  */
 export type Dimension = (typeof dimensions)[number];
 
+/** Every dimension, each once. */
 export const dimensions = [
   'length',
   'force',

@@ -1,7 +1,7 @@
 import type { Dimension } from './dimension.js';
 import type { Quantity } from './quantity.js';
 
-/** Standard gravity, m/s², exact (NIST SP 811 (2008), 3rd CGPM 1901). */
+/** Standard gravity in SI: m/s², exact (NIST SP 811 (2008), 3rd CGPM 1901). */
 export const STANDARD_GRAVITY = 9.80665;
 
 /** Weight in N of a mass in kg at standard gravity. */

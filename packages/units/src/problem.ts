@@ -8,8 +8,9 @@ export interface QuantityProblem {
     | 'unit-order'
     | 'dimension-wrong'
     | 'text-after';
-  /** Offsets in the text: from, and just past. */
+  /** Offset in the text of the first character that is wrong: counted from 0. */
   readonly from: number;
+  /** Offset just past the last one. */
   readonly to: number;
   /** Which fault of a number it is, for readers who have words of their own for it. */
   readonly number?: NumberFault;
@@ -21,6 +22,7 @@ export interface QuantityProblem {
   readonly fix?: string;
 }
 
+/** What is wrong with the number of a quantity. */
 export type NumberFault =
   | 'not a number'
   | 'comma'
@@ -39,6 +41,7 @@ export interface OrderFault {
   readonly most: number;
 }
 
+/** What was read, or why it could not be. */
 export type Reading<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly problem: QuantityProblem };

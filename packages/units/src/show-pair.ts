@@ -2,6 +2,7 @@ import { compare } from './compare.js';
 import type { Dimension } from './dimension.js';
 import { type ShowOptions, show, shownValue } from './show.js';
 
+/** A value and its limit as they are printed, each with its unit. */
 export interface ShownPair {
   readonly value: string;
   readonly limit: string;
@@ -13,8 +14,10 @@ const MOST_DIGITS = 9;
 /**
  * A value and its limit, printed so that the reader sees the same order as the numbers have: a demand above its
  * capacity never prints as under or equal, and one below never prints as above. Digits are added only where needed.
+ * `value` and `limit` are in SI.
  *
- * @param limit `most`: the value must not be above it (a load and a capacity). `least`: not below (an overhang).
+ * @param options `limit` is `most` where the value must not be above it (a load and a capacity), `least` where it must
+ *   not be below it (an overhang)
  */
 export function showPair(
   value: number,

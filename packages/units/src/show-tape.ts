@@ -8,6 +8,7 @@ const inch = 0.0254;
 /** A US tape is marked in sixteenths of an inch. */
 const marks = 16;
 
+/** How a length is printed as a tape reads. */
 export interface TapeOptions {
   /** Which way the last mark may move; never toward danger. */
   readonly rounding: Rounding;
@@ -54,8 +55,8 @@ export function showTapeRange(
 }
 
 /**
- * A length and its limit as a tape reads, in the order in which they are. Where both fall on one mark, decimals tell
- * them apart.
+ * A length and its limit, m, as a tape reads, in the order in which they are. Where both fall on one mark, decimals
+ * tell them apart.
  */
 export function showTapePair(
   value: number,

@@ -7,6 +7,7 @@ import type { Unit } from './unit.js';
 
 export type { Rounding } from './rounding.js';
 
+/** How a number is printed. */
 export interface ShowOptions {
   /**
    * Which way the last digit may move: a demand or a height `up`, a capacity or a limit `down`, so that rounding
@@ -94,7 +95,7 @@ function feetAndInches(value: number, options: ShowOptions): string {
   return `${inches < 0 ? '-' : ''}${words.filter((w) => w !== '').join(' ')}`;
 }
 
-/** Digits in groups of three: `24,000`. No trailing zeros, no exponent, no minus zero. */
+/** Digits in groups of three: `24,000`. No trailing zeros, no exponent, no minus zero. The number has no unit here. */
 export function group(value: number): string {
   if (!Number.isFinite(value)) return 'not known';
   if (Math.abs(value) < 1e-9) return '0';

@@ -1,6 +1,6 @@
 import { type Dimension, describe, dimensions } from './dimension.js';
 
-/** Exponents of a quantity in the four things that quantities here are made of. */
+/** Exponents of a quantity in the four things that quantities here are made of. Exponents have no unit. */
 export interface Vector {
   readonly length: number;
   readonly mass: number;
@@ -36,17 +36,24 @@ const vectors: Readonly<Record<Dimension, Vector>> = {
 /** The vector of a plain number. */
 export const plain: Vector = vectors.ratio;
 
+/** The exponents of a dimension. */
 export const vectorOf = (dimension: Dimension): Vector => vectors[dimension];
 
+/** Whether two quantities may be added. */
 export const sameVector = (a: Vector, b: Vector): boolean =>
   a.length === b.length && a.mass === b.mass && a.time === b.time && a.angle === b.angle;
 
+/** The exponents of a product. */
 export const multiply = (a: Vector, b: Vector): Vector =>
   vector(a.length + b.length, a.mass + b.mass, a.time + b.time, a.angle + b.angle);
 
+/** The exponents of a quotient, a ÷ b. */
 export const divide = (a: Vector, b: Vector): Vector => multiply(a, power(b, -1));
 
-/** A power of a quantity. Half powers are right for square roots: `power(area, 0.5)` is a length. */
+/**
+ * A power of a quantity; `n` is the exponent and has no unit. Half powers are right for square roots: `power(area,
+ * 0.5)` is a length.
+ */
 export const power = (a: Vector, n: number): Vector => {
   const times = (exponent: number) => (exponent === 0 ? 0 : exponent * n);
   return vector(times(a.length), times(a.mass), times(a.time), times(a.angle));

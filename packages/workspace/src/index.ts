@@ -1,3 +1,4 @@
+export type { Effect } from './advice/effect.js';
 export { makeSafe, type SafetyPlan, type SafetyStep } from './advice/make-safe.js';
 export { compareVersions } from './compare/compare-versions.js';
 export type {

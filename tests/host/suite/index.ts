@@ -3,6 +3,7 @@ import './typing.js';
 import './editor.js';
 import './panel.js';
 import './mouse.js';
+import './make-safe.js';
 import './truthful.js';
 import { runMocha } from './run-mocha.js';
 

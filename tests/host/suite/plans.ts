@@ -46,6 +46,11 @@ export const paintings = async () => {
   onDidDraw((drawn) => seen.push(drawn));
   return {
     seen,
+    /** Waits until the panel has painted a file, whatever its version. */
+    at: (uri: vscode.Uri): Promise<Drawn> =>
+      until(`the drawing of ${uri.toString()}`, onDidDraw, () =>
+        seen.findLast((d) => d.uri === uri.toString()),
+      ),
     /** Waits until the panel has painted a document as it now is, with what its checks say. */
     of: (
       document: vscode.TextDocument,

@@ -1,8 +1,8 @@
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { count, message, term, type Words } from '@cribwright/messages';
+import { count, message, name, shown, term, type Words } from '@cribwright/messages';
 import { readPlanFile } from '@cribwright/server';
-import { makeSafe, openWorkspace, type SafetyPlan } from '@cribwright/workspace';
+import { type Effect, makeSafe, openWorkspace, type SafetyPlan } from '@cribwright/workspace';
 import { findCribFiles, shortPath } from '../files/crib-files.js';
 import { folderOf } from '../files/folder-of.js';
 import { readText } from '../files/read-text.js';
@@ -29,7 +29,7 @@ export const fix: CommandPart = {
       .action(async (paths: string[], options: Options) => {
         const { words } = speechOf(options);
         const paint = paintFor(io, io.env);
-        const found = findCribFiles(io.cwd, paths);
+        const found = await findCribFiles(io.cwd, paths);
         let code: 0 | 1 | 2 = 0;
         const worst = (other: 1 | 2): void => {
           code = other > code ? other : code;
@@ -89,6 +89,9 @@ async function planFor(io: Io, path: string, text: string): Promise<SafetyPlan> 
   for (let step = work.next(); ; step = work.next()) if (step.done === true) return step.value;
 }
 
+const effectWords = ({ label, before, after }: Effect) =>
+  message('advice.effect', { label, before: shown(before), after: shown(after) });
+
 function stepsText(
   path: string,
   { steps, left, expectations }: SafetyPlan,
@@ -98,10 +101,11 @@ function stepsText(
   const lines = [
     paint('strong', printable(path)),
     ...(steps.length + left.length === 0 ? [`  ${words.message(term('fix.nothing-to-do'))}`] : []),
-    ...steps.flatMap(({ problem, title, unsafe: [before, after] }, i) => [
-      `  ${words.message(message('fix.step', { number: count(i + 1), title }))}  ${paint('quiet', problem.code)}`,
+    ...steps.flatMap(({ problem, title, on, effect, unsafe: [before, after] }, i) => [
+      `  ${words.message(message('fix.step', { number: count(i + 1), title }))}  ${paint('quiet', on === undefined ? problem.code : printable(words.message(message('advice.rule-on', { rule: name(problem.code), on }))))}`,
       `     ${printable(words.message(problem.message))}`,
-      `     ${paint('good', words.message(message('fix.unsafe', { before: count(before), after: count(after) })))}`,
+      ...(effect === undefined ? [] : [`     ${paint('good', words.message(effectWords(effect)))}`]),
+      `     ${paint('good', words.message(message('advice.unsafe', { before: count(before), after: count(after) })))}`,
     ]),
     ...left.map(
       (p) =>

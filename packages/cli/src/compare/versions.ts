@@ -86,7 +86,7 @@ const readSide = (io: Io, side: Side, within: string): Promise<LoadedSide> =>
 
 /** Paths are relative to the folder; those of a file that was named by itself are empty, whatever it is called. */
 async function readDisk(io: Io, path: string): Promise<LoadedSide> {
-  const found = findCribFiles(io.cwd, [path]);
+  const found = await findCribFiles(io.cwd, [path]);
   const isFile = existsSync(path) && statSync(path).isFile();
   const base = isFile ? path : realpathSync(path);
   const texts = new Map<string, string>();

@@ -1,7 +1,8 @@
-import { mkdirSync, mkdtempSync, readdirSync, symlinkSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { english } from '@cribwright/messages/testing';
+import { diskFolders } from '@cribwright/server';
 import { describe, expect, it } from 'vitest';
 import { type Found, findCribFiles, shortPath } from './crib-files.js';
 
@@ -22,25 +23,25 @@ for (const name of [
 }
 mkdirSync(join(folder, 'bare'));
 
-it('takes a folder for every plan file in it, sorted', () => {
-  const found = findCribFiles(folder, ['.']);
+it('takes a folder for every plan file in it, sorted', async () => {
+  const found = await findCribFiles(folder, ['.']);
   expect(pathsOf(folder, found)).toEqual(['plans/a.crib', 'plans/b.crib', 'plans/deep/c.crib']);
   expect(found.missing).toEqual([]);
 });
 
-it('takes a named file whatever its ending, and each file once', () => {
-  const found = findCribFiles(folder, ['notes.txt', 'plans/a.crib', 'plans/a.crib']);
+it('takes a named file whatever its ending, and each file once', async () => {
+  const found = await findCribFiles(folder, ['notes.txt', 'plans/a.crib', 'plans/a.crib']);
   expect(pathsOf(folder, found)).toEqual(['notes.txt', 'plans/a.crib']);
 });
 
-it('says which paths lead nowhere', () => {
-  expect(missingOf(findCribFiles(folder, ['gone.crib', 'bare']))).toEqual([
+it('says which paths lead nowhere', async () => {
+  expect(missingOf(await findCribFiles(folder, ['gone.crib', 'bare']))).toEqual([
     { path: 'gone.crib', why: 'there is no such file or folder' },
     { path: 'bare', why: 'it has no .crib file' },
   ]);
 });
 
-it('keeps the whole path of what lies outside', () => {
+it('keeps the whole path of what lies outside', async () => {
   expect(shortPath(join(folder, 'plans'), join(folder, 'notes.txt'))).toBe(join(folder, 'notes.txt'));
 });
 
@@ -53,21 +54,21 @@ describe('links', () => {
   symlinkSync(linked, join(linked, 'here', 'round'));
   symlinkSync(linked, join(linked, 'here', 'folder.crib'));
 
-  it('to a plan in the same workspace are followed, and run in no circle', () => {
-    const found = findCribFiles(linked, ['.']);
+  it('to a plan in the same workspace are followed, and run in no circle', async () => {
+    const found = await findCribFiles(linked, ['.']);
     expect(pathsOf(linked, found)).toEqual(['here/a.crib', 'shared/b.crib']);
     expect(found.missing).toEqual([]);
-    expect(pathsOf(linked, findCribFiles(linked, ['here']))).toEqual(['here/a.crib']);
+    expect(pathsOf(linked, await findCribFiles(linked, ['here']))).toEqual(['here/a.crib']);
   });
 
-  it('that lead outside, nowhere, or back to themselves are reported and passed over', () => {
+  it('that lead outside, nowhere, or back to themselves are reported and passed over', async () => {
     const bad = mkdtempSync(join(tmpdir(), 'cribwright-bad-'));
     writeFileSync(join(bad, 'good.crib'), '');
     symlinkSync('/etc/passwd', join(bad, 'system.crib'));
     symlinkSync(join(folder, 'plans/a.crib'), join(bad, 'far.crib'));
     symlinkSync(join(bad, 'gone'), join(bad, 'broken.crib'));
     symlinkSync(join(bad, 'loop.crib'), join(bad, 'loop.crib'));
-    const found = findCribFiles(bad, ['.']);
+    const found = await findCribFiles(bad, ['.']);
     expect(pathsOf(bad, found)).toEqual(['good.crib']);
     const why = Object.fromEntries(missingOf(found).map((m) => [m.path, m.why]));
     expect(Object.keys(why).sort()).toEqual(['broken.crib', 'far.crib', 'loop.crib', 'system.crib']);
@@ -77,28 +78,31 @@ describe('links', () => {
     expect(why['loop.crib']).toBe('it is a link that leads back to itself');
   });
 
-  it('that were named by themselves stop nothing else', () => {
+  it('that were named by themselves stop nothing else', async () => {
     const bad = mkdtempSync(join(tmpdir(), 'cribwright-bad-'));
     writeFileSync(join(bad, 'good.crib'), '');
     symlinkSync(join(bad, 'loop'), join(bad, 'loop'));
-    const found = findCribFiles(bad, ['loop', 'good.crib']);
+    const found = await findCribFiles(bad, ['loop', 'good.crib']);
     expect(pathsOf(bad, found)).toEqual(['good.crib']);
     expect(missingOf(found)).toEqual([{ path: 'loop', why: 'it is a link that leads back to itself' }]);
   });
 });
 
-it('reports a folder that may not be looked into, and goes on with the others', () => {
+it('reports a folder that may not be looked into, and goes on with the others', async () => {
   const denied = Object.assign(new Error('EACCES: permission denied'), { code: 'EACCES' });
-  const found = findCribFiles(folder, ['.'], (at) => {
-    if (at.endsWith('deep')) throw denied;
-    return readdirSync(at, { withFileTypes: true });
-  });
+  const found = await findCribFiles(folder, ['.'], (within) => ({
+    ...diskFolders(within),
+    list: async (at) => {
+      if (at.endsWith('deep')) throw denied;
+      return await diskFolders(within).list(at);
+    },
+  }));
   expect(pathsOf(folder, found)).toEqual(['plans/a.crib', 'plans/b.crib']);
   expect(missingOf(found)).toEqual([{ path: 'plans/deep', why: 'there is no permission to open it' }]);
 });
 
-it('hands on what is neither file nor folder, so that its reader says why it cannot be read', () => {
-  expect(findCribFiles(folder, ['/dev/null'])).toEqual({
+it('hands on what is neither file nor folder, so that its reader says why it cannot be read', async () => {
+  expect(await findCribFiles(folder, ['/dev/null'])).toEqual({
     files: [{ path: '/dev/null', within: undefined }],
     missing: [],
   });

@@ -1,7 +1,7 @@
-import { type Dirent, readdirSync, realpathSync, statSync } from 'node:fs';
+import { realpathSync, statSync } from 'node:fs';
 import { isAbsolute, join, relative, resolve, sep } from 'node:path';
 import { type Phrase, term } from '@cribwright/messages';
-import { isPlanFile, passedOver } from '@cribwright/server';
+import { diskFolders, type Folders, planFilesIn } from '@cribwright/server';
 import { folderOf } from './folder-of.js';
 import { systemWords, unreadableWords } from './unreadable-words.js';
 
@@ -23,15 +23,15 @@ interface Missing {
   readonly why: Phrase;
 }
 
-/** Lists a folder. A test hands in one that fails. */
-export type ListFolder = (folder: string) => readonly Dirent[];
-const listFolder: ListFolder = (folder) => readdirSync(folder, { withFileTypes: true });
-
 /**
  * The plan files that the paths name. A folder stands for every `.crib` file in it, at any depth; a link to a file is
  * followed where it stays inside, a link to a folder is not: it may run in circles. One bad entry stops nothing else.
  */
-export function findCribFiles(cwd: string, paths: readonly string[], list: ListFolder = listFolder): Found {
+export async function findCribFiles(
+  cwd: string,
+  paths: readonly string[],
+  foldersOf: (within: string) => Folders = diskFolders,
+): Promise<Found> {
   const files = new Map<string, FoundFile>();
   const missing: Missing[] = [];
   for (const path of paths) {
@@ -41,11 +41,16 @@ export function findCribFiles(cwd: string, paths: readonly string[], list: ListF
       if (stat === undefined) missing.push({ path, why: unreadableWords.gone });
       else if (!stat.isDirectory()) files.set(full, { path: full, within: undefined });
       else {
-        const inside = cribFilesIn(full, rootOf(full, cwd), cwd, list);
-        missing.push(...inside.missing);
-        if (inside.files.length + inside.missing.length === 0)
+        const within = rootOf(full, cwd);
+        const inside = await planFilesIn(full, foldersOf(within));
+        for (const { address, why } of inside.failed)
+          missing.push({
+            path: shortPath(cwd, address),
+            why: why === 'outside' ? unreadableWords.outside : systemWords(why),
+          });
+        if (inside.files.length + inside.failed.length === 0)
           missing.push({ path, why: term('cli.no-plan-file') });
-        for (const file of inside.files) if (!files.has(file.path)) files.set(file.path, file);
+        for (const file of inside.files) if (!files.has(file)) files.set(file, { path: file, within });
       }
     } catch (error) {
       missing.push({ path, why: systemWords(error) });
@@ -57,43 +62,6 @@ export function findCribFiles(cwd: string, paths: readonly string[], list: ListF
 /** What the links in a folder may reach. A folder that was named by itself is taken where it really is. */
 const rootOf = (folder: string, cwd: string): string =>
   folderOf(join(realpathSync(folder), 'any.crib'), realpathSync(cwd));
-
-function cribFilesIn(folder: string, within: string, cwd: string, list: ListFolder): Found {
-  const files: FoundFile[] = [];
-  const missing: Missing[] = [];
-  const add = (found: Found): void => {
-    files.push(...found.files);
-    missing.push(...found.missing);
-  };
-  let entries: readonly Dirent[];
-  try {
-    entries = list(folder);
-  } catch (error) {
-    return { files, missing: [{ path: shortPath(cwd, folder), why: systemWords(error) }] };
-  }
-  for (const entry of entries) {
-    const path = join(folder, entry.name);
-    if (entry.isDirectory()) {
-      if (!passedOver(entry.name)) add(cribFilesIn(path, within, cwd, list));
-    } else if (isPlanFile(entry.name)) add(planAt(path, entry, within, cwd));
-  }
-  return { files, missing };
-}
-
-/** A plan file, or a link to one inside the folder. A link to a folder is left out. */
-function planAt(path: string, entry: Dirent, within: string, cwd: string): Found {
-  const bad = (why: Phrase): Found => ({ files: [], missing: [{ path: shortPath(cwd, path), why }] });
-  try {
-    if (entry.isSymbolicLink()) {
-      const real = realpathSync(path);
-      if (statSync(real).isDirectory()) return { files: [], missing: [] };
-      if (isOutside(realpathSync(within), real)) return bad(unreadableWords.outside);
-    } else if (!entry.isFile()) return { files: [], missing: [] };
-    return { files: [{ path, within }], missing: [] };
-  } catch (error) {
-    return bad(systemWords(error));
-  }
-}
 
 /** Whether a path lies outside a folder. */
 const isOutside = (folder: string, path: string): boolean => {

@@ -16,7 +16,7 @@ export const standardInput = '-';
 
 /** Reads and checks the files that the paths name. Never throws on what is in them. */
 export async function readReport(io: Io, paths: readonly string[]): Promise<CheckReport> {
-  const named = findCribFiles(
+  const named = await findCribFiles(
     io.cwd,
     paths.filter((p) => p !== standardInput),
   );

@@ -4,9 +4,6 @@ nothing-to-do = Nothing unsafe was found. Nothing was changed.
 # $number (count)
 # $title (phrase)
 step = { $number }. { $title }
-# $before (count)
-# $after (count)
-unsafe = unsafe or not checked: { $before } → { $after }
 left = STILL UNSAFE
 # $count (count)
 no-fix =

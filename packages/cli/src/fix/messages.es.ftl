@@ -1,6 +1,5 @@
 nothing-to-do = No se encontró nada inseguro. No se cambió nada.
 step = { $number }. { $title }
-unsafe = inseguro o sin verificar: { $before } → { $after }
 left = SIGUE INSEGURO
 no-fix =
     { $count ->

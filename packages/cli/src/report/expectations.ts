@@ -17,7 +17,7 @@ export function surprises(plan: PlanReport): readonly LocatedFinding[] {
   );
 }
 
-/** 0: as expected. 1: not. 2: a file could not be read, or a check could not run. */
+/** The exit code, without a unit. 0: as expected. 1: not. 2: a file could not be read, or a check could not run. */
 export function expectationsHeld(report: CheckReport): ExitCode {
   if (report.unreadable.length > 0) return 2;
   const plans = report.files.flatMap((f) => f.plans);

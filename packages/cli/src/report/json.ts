@@ -22,6 +22,7 @@ export const schemaId = 'urn:cribwright:check:1';
 export const jsonReport = (report: CheckReport, speech: Speech = plainSpeech): string =>
   `${JSON.stringify(jsonValue(report, speech), null, 2)}\n`;
 
+/** The report for programs as plain data. Each figure has its value in the unit that it names. */
 export const jsonValue = (report: CheckReport, speech: Speech = plainSpeech) => ({
   schema: schemaId,
   tool: { name: 'cribwright', version },

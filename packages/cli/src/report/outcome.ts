@@ -30,8 +30,9 @@ export const hasErrors = (report: CheckReport): boolean =>
   isPartial(report) || report.files.some((f) => f.problems.some((p) => p.severity === 'danger'));
 
 /**
- * 0: nothing unsafe was found, every check ran and every plan was read whole. 1: something is unsafe, or the text has
- * errors. 2: a file could not be read, or a check could not run and nothing worse was found.
+ * The exit code, without a unit. 0: nothing unsafe was found, every check ran and every plan was read whole. 1:
+ * something is unsafe, or the text has errors. 2: a file could not be read, or a check could not run and nothing worse
+ * was found.
  */
 export function exitCode(report: CheckReport): ExitCode {
   const t = tally(report);

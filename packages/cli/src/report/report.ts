@@ -13,6 +13,7 @@ export interface CheckReport {
   readonly unreadable: readonly { readonly path: string; readonly why: Phrase }[];
 }
 
+/** What was found in one file. */
 export interface FileReport {
   /** As a person would type it: relative to the folder the command runs in. */
   readonly path: string;
@@ -32,6 +33,7 @@ export interface LocatedProblem {
   readonly fixes: readonly TextFix[];
 }
 
+/** What was found in one plan. */
 export interface PlanReport {
   readonly title: string;
   readonly reply: PlanReply;

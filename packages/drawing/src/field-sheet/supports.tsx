@@ -5,6 +5,7 @@ import type { Figure } from '@cribwright/messages';
 import { message, name, term, type Words } from '@cribwright/messages';
 import type { Plan } from '@cribwright/model';
 import type { JSX } from 'preact';
+import { thingKinds } from '../space/thing-kinds.js';
 import { sayIn } from '../text/say.js';
 import { lockWords } from '../words/lock-words.js';
 
@@ -31,8 +32,7 @@ export function Supports({
   readonly analysis: Analysis;
   readonly words: Words;
 }): JSX.Element {
-  // Chocks and pads stand in the order of work and among the materials; they carry no figure of their own.
-  const shown = analysis.supports.filter((s) => s.kind !== 'chock' && s.kind !== 'pad');
+  const shown = analysis.supports.filter((s) => thingKinds[s.kind].inSupportTable);
   const heads = columns.map(({ title }) => words.message(title));
   return (
     <table>

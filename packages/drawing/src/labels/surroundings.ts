@@ -2,6 +2,7 @@ import { type Box, boundsOf } from '../scene/bounds.js';
 import type { Item } from '../scene/scene.js';
 import { foundIn, textBoxes, walk } from '../scene/walk.js';
 import type { ThingKind } from '../space/thing.js';
+import { thingKinds } from '../space/thing-kinds.js';
 
 /** Thin lines of measures and leaders, as boxes that labels had better not cross. */
 export const thinLines: (items: readonly Item[]) => readonly Box[] = foundIn((item) =>
@@ -13,7 +14,7 @@ export const thinLines: (items: readonly Item[]) => readonly Box[] = foundIn((it
  * a strap or a pair of chocks, which enclose a lot that is free.
  */
 export function shapeBoxes(item: Item, kind: ThingKind): readonly Box[] {
-  if (kind !== 'strut' && kind !== 'tie' && kind !== 'chock') return [boundsOf(item)];
+  if (thingKinds[kind].room === 'one box') return [boundsOf(item)];
   return [...walk([item])].flatMap((i) =>
     i.kind === 'group' ? [] : i.kind === 'line' ? straight(i) : [boundsOf(i)],
   );

@@ -1,6 +1,7 @@
 import type { Scene } from '../scene/scene.js';
 import { paletteOf, type ThemeName } from '../svg/palette.js';
 
+/** How a PDF is laid out: letter paper and the light theme unless said otherwise. */
 export interface PdfOptions {
   readonly paper?: 'letter' | 'a4';
   readonly theme?: ThemeName;

@@ -13,6 +13,7 @@ import { margin, sheetWidth, type } from '../sheet/sizes.js';
 import { rightRoom, type Station, stationsBelow, stationsRight } from '../sheet/stations.js';
 import type { Looking } from '../space/project.js';
 import type { Thing } from '../space/thing.js';
+import { thingKinds } from '../space/thing-kinds.js';
 import { middleOf, nearestPiece } from '../space/thing-places.js';
 import { describe } from '../words/describe.js';
 import { centers } from './center-of-gravity.js';
@@ -155,9 +156,7 @@ export function drawElevation(look: Look, e: Elevation): Scene {
 
 /** Far supports first, then bodies, then near supports, and ties over all. */
 const rank = ({ thing, far }: { thing: Thing; far: boolean }): number =>
-  far
-    ? 0
-    : { vehicle: 1, chock: 2, pad: 2, crib: 3, 'step chock': 3, strut: 4, tie: 5, egress: 6 }[thing.kind];
+  far ? 0 : thingKinds[thing.kind].side;
 
 const groundLine = (box: Box, y: number): Item => ({
   kind: 'group',
@@ -178,7 +177,7 @@ const groundLine = (box: Box, y: number): Item => ({
 function labelsOf(drawn: readonly { thing: Thing; far: boolean; box: Box }[], look: Look) {
   const taken = new Set<string>();
   return drawn
-    .filter((d) => d.thing.kind !== 'pad')
+    .filter((d) => thingKinds[d.thing.kind].named !== 'nowhere')
     .flatMap((d) => {
       if (taken.has(d.thing.id)) return [];
       const same = drawn.filter(

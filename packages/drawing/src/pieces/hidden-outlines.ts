@@ -3,6 +3,7 @@ import type { Item, SheetPoint } from '../scene/scene.js';
 import type { Solid } from '../scene/solid.js';
 import { outline, pointsOf } from '../space/project.js';
 import type { Thing } from '../space/thing.js';
+import { thingKinds } from '../space/thing-kinds.js';
 import type { Placing } from './place-on-sheet.js';
 
 /**
@@ -22,7 +23,7 @@ export function hiddenOutlines(
     return [
       group(
         `hidden ${thing.id}`,
-        thing.kind === 'crib' || thing.kind === 'step chock'
+        thingKinds[thing.kind].hidden === 'outline'
           ? [polygon('outline', 'ghost', own, 'none', dashed)]
           : thing.solids.map((solid) => edge(solid, placing)),
         { ref: thing.ref },

@@ -4,7 +4,8 @@ import { message, name, term } from '@cribwright/messages';
 import type { Label } from '../labels/label.js';
 import { gravest, type Look, notChecked } from '../look/look.js';
 import type { Box } from '../scene/bounds.js';
-import type { Thing, ThingKind } from '../space/thing.js';
+import type { Thing } from '../space/thing.js';
+import { thingKinds } from '../space/thing-kinds.js';
 import { drawnName } from '../text/drawn-name.js';
 import { moreWords } from '../text/more-words.js';
 import type { Say } from '../text/say.js';
@@ -122,7 +123,7 @@ function linesFor(thing: Thing, look: Look): readonly string[] {
     const body = look.analysis.bodies.find((b) => b.vehicle === thing.id);
     return body === undefined ? [] : [say.figure(body.weight)];
   }
-  if (look.unchecked) return carries[thing.kind] ? [say.message(notChecked)] : [];
+  if (look.unchecked) return thingKinds[thing.kind].carries ? [say.message(notChecked)] : [];
   const figures = look.support(thing.id)?.figures ?? {};
   const lines: string[] = [];
   const moment = momentShown(look);
@@ -139,18 +140,6 @@ function linesFor(thing: Thing, look: Look): readonly string[] {
   }
   return lines;
 }
-
-/** What carries a load, and is checked for it. */
-const carries: Readonly<Record<ThingKind, boolean>> = {
-  crib: true,
-  'step chock': true,
-  strut: true,
-  tie: true,
-  chock: false,
-  pad: false,
-  vehicle: false,
-  egress: false,
-};
 
 /** What all contacts of an element carry together in one case, N; `undefined` where it has none in it. */
 export function loadOn(element: string, moment: LoadCase) {

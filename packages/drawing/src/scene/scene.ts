@@ -70,11 +70,13 @@ export interface Frame {
   readonly down: { readonly axis: 'x' | 'y' | 'z'; readonly origin: number; readonly scale: number };
 }
 
+/** A place on the sheet, mm from its top left corner, `y` downward. */
 export interface SheetPoint {
   readonly x: number;
   readonly y: number;
 }
 
+/** One shape of a drawing. Places and widths in mm on the sheet. */
 export type Item =
   | {
       readonly kind: 'group';

@@ -36,6 +36,7 @@ export const viewsOf = (
     .filter((v) => v.offered(plan, analysis) || waits(v, plan, analysis, pending))
     .map((v) => ({ ...v, name: words.message(v.name), shows: words.message(v.shows) }));
 
+/** The view of an id. `undefined` where there is none. */
 export const viewNamed = (id: ViewId): View | undefined => views.find((v) => v.id === id);
 
 /**

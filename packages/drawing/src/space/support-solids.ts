@@ -1,12 +1,10 @@
 import {
   type Axle,
-  type Chock,
-  chockedAxle,
+  type PlacedChock,
   type PlacedPad,
   type PlacedStepChock,
   type PlacedStrut,
   type PlacedTie,
-  type Plan,
   poseOf,
   stepChockSize,
   type Vehicle,
@@ -68,11 +66,8 @@ export function stepChockSolids({ chock, base }: PlacedStepChock): readonly Soli
 }
 
 /** Wedge-shaped blocks against the wheels of the axle that is chocked, on both sides. */
-export function chockSolids(chock: Chock, plan: Plan): readonly Solid[] {
-  const vehicle = plan.vehicles.find((v) => v.id === chock.vehicle);
-  if (vehicle === undefined) return [];
-  const axle = chockedAxle(chock, vehicle);
-  if (axle === undefined) return [];
+export function chockSolids({ chock, vehicle, axle }: PlacedChock): readonly Solid[] {
+  if (vehicle === undefined || axle === undefined) return [];
   const ways = chock.ways === 'both' ? [-1, 1] : chock.ways === 'forward' ? [-1] : [1];
   return [-1, 1].flatMap((side) => ways.map((way) => wheelChock(vehicle, axle, side, way)));
 }

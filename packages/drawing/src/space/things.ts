@@ -1,5 +1,5 @@
 import { term } from '@cribwright/messages';
-import { type Plan, place } from '@cribwright/model';
+import { type Plan, place, type SupportKind } from '@cribwright/model';
 import { inch } from '@cribwright/units';
 import type { Drag } from '../scene/scene.js';
 import { remembered } from '../sharing/remembered.js';
@@ -46,6 +46,41 @@ function workOut(plan: Plan): readonly Thing[] {
   const placed = place(plan);
   const around = [plan.display, plan.policy, ...plan.vehicles, ...plan.pads];
   const supports = [...around, ...plan.cribs, ...plan.struts];
+  // In this order they are drawn.
+  const supportThings: Readonly<Record<SupportKind, () => readonly Thing[]>> = {
+    pad: () => placed.pads.all.map((p) => thingOf(p.pad, supports, () => made(p.pad, 'pad', padSolids(p)))),
+    chock: () =>
+      plan.chocks.map((c, i) =>
+        thingOf(c, around, () => made(c, 'chock', solidsOf(placed.chocks.all[i], chockSolids))),
+      ),
+    crib: () =>
+      plan.cribs.map((c, i) =>
+        thingOf(c, around, () =>
+          made(c, 'crib', solidsOf(placed.cribs.all[i], cribSolids), drag(c.id, 'center', c.at)),
+        ),
+      ),
+    'step chock': () =>
+      plan.stepChocks.map((c, i) =>
+        thingOf(c, around, () =>
+          made(
+            c,
+            'step chock',
+            solidsOf(placed.stepChocks.all[i], stepChockSolids),
+            drag(c.id, 'center', c.at),
+          ),
+        ),
+      ),
+    strut: () =>
+      plan.struts.map((s, i) =>
+        thingOf(s, around, () =>
+          made(s, 'strut', solidsOf(placed.struts.all[i], strutSolids), drag(s.id, 'base', s.foot)),
+        ),
+      ),
+    tie: () =>
+      plan.ties.map((t, i) =>
+        thingOf(t, supports, () => made(t, 'tie', solidsOf(placed.ties.all[i], tieSolids))),
+      ),
+  };
   return [
     ...placed.vehicles.all
       .map((body) => ({ v: body.given, body }))
@@ -62,31 +97,7 @@ function workOut(plan: Plan): readonly Thing[] {
               : drag(v.id, 'vehicle', v.at),
         })),
       ),
-    ...placed.pads.all.map((p) => thingOf(p.pad, supports, () => made(p.pad, 'pad', padSolids(p)))),
-    ...plan.chocks.map((c) => thingOf(c, around, () => made(c, 'chock', chockSolids(c, plan)))),
-    ...plan.cribs.map((c, i) =>
-      thingOf(c, around, () =>
-        made(c, 'crib', solidsOf(placed.cribs.all[i], cribSolids), drag(c.id, 'center', c.at)),
-      ),
-    ),
-    ...plan.stepChocks.map((c, i) =>
-      thingOf(c, around, () =>
-        made(
-          c,
-          'step chock',
-          solidsOf(placed.stepChocks.all[i], stepChockSolids),
-          drag(c.id, 'center', c.at),
-        ),
-      ),
-    ),
-    ...plan.struts.map((s, i) =>
-      thingOf(s, around, () =>
-        made(s, 'strut', solidsOf(placed.struts.all[i], strutSolids), drag(s.id, 'base', s.foot)),
-      ),
-    ),
-    ...plan.ties.map((t, i) =>
-      thingOf(t, supports, () => made(t, 'tie', solidsOf(placed.ties.all[i], tieSolids))),
-    ),
+    ...Object.values(supportThings).flatMap((things) => things()),
   ];
 }
 

@@ -7,8 +7,10 @@ export interface Ink {
   readonly light: string;
 }
 
+/** The themes that a drawing can be made in. */
 export type ThemeName = 'light' | 'dark' | 'high contrast' | 'high contrast light';
 
+/** The colors of a theme, as `#rrggbb`. */
 export interface Palette {
   readonly name: ThemeName;
   readonly paper: string;
@@ -153,6 +155,8 @@ export const highContrastLight: Palette = contrast(
   '#4e5860',
 );
 
+/** The colors of every theme. */
 export const palettes: readonly Palette[] = [light, dark, highContrast, highContrastLight];
 
+/** The colors of a theme; those of the light one where there is no such theme. */
 export const paletteOf = (name: ThemeName): Palette => palettes.find((p) => p.name === name) ?? light;

@@ -18,6 +18,7 @@ import { heading, sheet } from '../sheet/sheet.js';
 import { margin, sheetWidth, type } from '../sheet/sizes.js';
 import { fromCorner, pointsOf } from '../space/project.js';
 import type { Thing } from '../space/thing.js';
+import { thingKinds } from '../space/thing-kinds.js';
 import { middleOf, nearnessOf } from '../space/thing-places.js';
 import { shortName } from '../text/short-name.js';
 import { describe } from '../words/describe.js';
@@ -45,7 +46,7 @@ export const view: View = {
       .map((thing) => ({ thing, rank: rank(thing, look), near: fromCorner.near(middleOf(thing)) }))
       .sort((a, b) => a.rank - b.rank || a.near - b.near)
       .map(({ thing }) => ({ thing, item: inSpace(thing, look, placing) }));
-    const solid = look.things.filter((t) => t.solids.length > 0 && t.kind !== 'pad');
+    const solid = look.things.filter((t) => t.solids.length > 0 && thingKinds[t.kind].named !== 'nowhere');
     const hidden = hiddenOutlines(
       solid.filter((t) => t.kind !== 'vehicle' && rank(t, look) === 0),
       solid.filter((t) => t.kind === 'vehicle'),
@@ -55,7 +56,7 @@ export const view: View = {
     const boxes = drawn.map((d) => ({ thing: d.thing, box: boundsOf(d.item) }));
     const placed = placeLabels(
       boxes
-        .filter((b) => b.thing.kind !== 'pad')
+        .filter((b) => thingKinds[b.thing.kind].named !== 'nowhere')
         .map((b) => ({
           ...labelFor(b.thing, look, b.box),
           ...(b.thing.kind === 'vehicle' ? { inside: inner(b.box) } : {}),
@@ -105,7 +106,7 @@ export const view: View = {
 const labeled = (thing: Thing, look: Look) => {
   const { badge } = labelFor(thing, look, around([{ x: 0, y: 0 }]));
   return {
-    ...(thing.kind === 'pad' || thing.kind === 'chock' ? {} : { label: shortName(thing.name) }),
+    ...(thingKinds[thing.kind].named === 'everywhere' ? { label: shortName(thing.name) } : {}),
     ...(badge === undefined ? {} : { worst: badge }),
   };
 };

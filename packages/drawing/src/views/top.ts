@@ -25,20 +25,9 @@ import { margin, sheetWidth } from '../sheet/sizes.js';
 import { rightRoom, stationsBelow, stationsRight } from '../sheet/stations.js';
 import { fromAbove } from '../space/project.js';
 import type { Thing } from '../space/thing.js';
+import { thingKinds } from '../space/thing-kinds.js';
 import { describe } from '../words/describe.js';
 import type { View } from './view.js';
-
-/** What is drawn first lies below. */
-const fromBelow: Readonly<Record<Thing['kind'], number>> = {
-  vehicle: 0,
-  pad: 1,
-  chock: 2,
-  crib: 3,
-  'step chock': 4,
-  tie: 5,
-  strut: 6,
-  egress: 7,
-};
 
 /** Seen from above; bodies are drawn as if one could see through them. */
 export const view: View = {
@@ -67,7 +56,7 @@ export const view: View = {
     const vehicles = look.things.filter((t) => t.kind === 'vehicle');
     const things = look.things
       .filter((t) => t.kind !== 'egress')
-      .toSorted((a, b) => fromBelow[a.kind] - fromBelow[b.kind]);
+      .toSorted((a, b) => thingKinds[a.kind].above - thingKinds[b.kind].above);
     const drawn = things.flatMap((thing) => {
       const one = drawThing(thing, look, placing, {
         through: thing.kind === 'vehicle',
@@ -118,7 +107,7 @@ export const view: View = {
       ...sides,
       ...stations.items,
     ];
-    const named = drawn.filter(({ thing }) => thing.kind !== 'pad');
+    const named = drawn.filter(({ thing }) => thingKinds[thing.kind].named !== 'nowhere');
     const placed = placeLabels(
       named.map(({ thing, box: own }) => ({
         ...labelFor(thing, look, own),

@@ -1,7 +1,7 @@
 import { fir4x4, fir6x6, inch, trailerOnCar } from '@cribwright/model/testing';
 import { describe, expect, it } from 'vitest';
 import { workingsOf } from '../derived/workings.js';
-import { buildsFor, stockOf } from './builds.js';
+import { bestBuildFor, buildsFor, stockOf } from './builds.js';
 
 const w = workingsOf(trailerOnCar);
 const a = w.cribs().find((c) => c.crib.name === 'A');
@@ -14,6 +14,10 @@ describe('design help', () => {
     expect(found[0]?.crib).toMatchObject({ courses: 11, layout: { lengthwise: 2, crosswise: 2 } });
     expect(found.map((b) => b.timbers)).toEqual([...found.map((b) => b.timbers)].sort((x, y) => x - y));
     expect(found.length).toBeGreaterThan(1);
+  });
+
+  it('gives the first of these without the others', () => {
+    expect(bestBuildFor(a, w)).toEqual(buildsFor(a, w)[0]);
   });
 
   it('offers only what reaches, stands and carries', () => {

@@ -1,6 +1,6 @@
 import type { Figure } from '@cribwright/messages';
 import type { Crib, PlacedCrib, Plan, Timber } from '@cribwright/model';
-import { contactWidths, dressed } from '@cribwright/model';
+import { contactWidths, dressed, timberCount } from '@cribwright/model';
 import { placeCrib } from '@cribwright/model/internal';
 import { type CribWorking, cribWorking } from '../crib/crib-working.js';
 import type { Workings } from '../derived/workings.js';
@@ -9,14 +9,14 @@ import { cribUse } from '../use/crib-use.js';
 /** One way to build a crib at its place, with what it comes to. */
 export interface Build {
   readonly crib: Crib;
-  /** Pieces of timber. */
+  /** How many pieces of timber it takes: a count. */
   readonly timbers: number;
   readonly height: Figure;
   readonly heightLimit: Figure;
   readonly capacity: Figure;
   /**
-   * Worst contact's load over its capacity. More contacts than now are not counted on to take a share: where the load
-   * comes down beside one of them, they do not.
+   * Load over capacity at the worst contact: a ratio, over 1 where it is too much. More contacts than now are not
+   * counted on to take a share: where the load comes down beside one of them, they do not.
    */
   readonly use: number;
 }
@@ -50,25 +50,56 @@ const sides = [2, 3, 4] as const;
  *
  * The load is the one worked out for the crib as it is. A stiffer build draws more: check the plan again with it.
  */
-export function buildsFor(
+export const buildsFor = (
   c: CribWorking,
   w: Workings,
   stock: readonly Stock[] = stockOf(w.plan),
-): readonly Build[] {
+): readonly Build[] => [...bestFirst(c, w, stock)];
+
+/** The first of `buildsFor`, without working out those after it; `undefined` where there is none. */
+export function bestBuildFor(c: CribWorking, w: Workings): Build | undefined {
+  for (const build of bestFirst(c, w, stockOf(w.plan))) return build;
+  return undefined;
+}
+
+/** One number of timbers after the other, so that whoever wants the fewest works out no more than these. */
+function* bestFirst(c: CribWorking, w: Workings, stock: readonly Stock[]): Generator<Build> {
   const worst = worstContact(c, w);
-  if (worst === undefined) return [];
+  if (worst === undefined) return;
   const limit = w.limit('use limit').value?.low ?? 1;
-  return stock
+  const byTimbers = new Map<number, Crib[]>();
+  for (const { timber, count } of stock)
+    for (const crib of candidates(c, dressed(timber, w.plan.policy), w)) {
+      const timbers = timberCount(crib);
+      if (count !== undefined && timbers > count) continue;
+      const same = byTimbers.get(timbers);
+      if (same) same.push(crib);
+      else byTimbers.set(timbers, [crib]);
+    }
+  for (const [timbers, cribs] of [...byTimbers].sort(([a], [b]) => a - b))
+    yield* cribs
+      .flatMap((crib) => {
+        const build = judged(placeCrib(crib, w.placed.around), c, worst, w);
+        return build === undefined || build.use > limit + 1e-9 ? [] : [{ ...build, timbers }];
+      })
+      .sort((a, b) => a.use - b.use);
+}
+
+/**
+ * Every build of a crib, at its place and under what it captures, that reaches and stands within its height limit,
+ * whatever it carries: the fewest timbers first.
+ */
+export function buildsThatStand(c: CribWorking, w: Workings): readonly Crib[] {
+  return stockOf(w.plan)
     .flatMap(({ timber, count }) =>
       candidates(c, dressed(timber, w.plan.policy), w).flatMap((crib) => {
         const placed = placeCrib(crib, w.placed.around);
-        const { timbers } = placed;
-        if (count !== undefined && timbers > count) return [];
-        const build = judged(placed, c, worst, w);
-        return build === undefined || build.use > limit + 1e-9 ? [] : [{ ...build, timbers }];
+        if (count !== undefined && placed.timbers > count) return [];
+        return judged(placed, c, 0, w) === undefined ? [] : [placed];
       }),
     )
-    .sort((a, b) => a.timbers - b.timbers || a.use - b.use);
+    .sort((a, b) => a.timbers - b.timbers)
+    .map((placed) => placed.crib);
 }
 
 /** Load of the most loaded contact, N. `undefined` where any is not known: nothing is offered on a guess. */

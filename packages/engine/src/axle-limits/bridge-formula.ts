@@ -14,9 +14,13 @@ const TANDEM_SPREAD = 8;
 const EXCEPTION_LENGTH = 36;
 const STEP = 500;
 
+/** Weights that the law allows. */
 export interface AxleLimits {
+  /** One axle, lb. */
   readonly single: number;
+  /** Two axles that count as a tandem, together, lb. */
   readonly tandem: number;
+  /** The whole vehicle, lb. */
   readonly gross: number;
 }
 
@@ -34,9 +38,11 @@ export function bridgeFormula(length: number, axles: number): number {
   return Math.ceil(raw / STEP - 0.5 - 1e-9) * STEP;
 }
 
-/** An axle as the formula sees it: place along the vehicle in ft, load in lb. */
+/** An axle as the formula sees it. */
 export interface AxleLoad {
+  /** Along the vehicle, ft. */
   readonly at: number;
+  /** lb */
   readonly load: number;
 }
 

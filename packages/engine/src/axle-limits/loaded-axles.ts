@@ -8,8 +8,10 @@ import { inch } from '@cribwright/units';
  * what was typed, so the crash itself does not matter here.
  */
 
+import type { SourceNote } from '@cribwright/messages';
 import type { ElementId, Part, Plan, Ref, Vehicle, VehicleContact } from '@cribwright/model';
 import { add, exactly, type Interval, toVehicle } from '@cribwright/model';
+import { sourceOfPart } from '@cribwright/model/internal';
 import { cargoCenter } from '../mass/body-mass.js';
 
 /** An axle, or a kingpin that hands its load to the vehicle in front. Vehicle axes, N. */
@@ -18,6 +20,8 @@ export interface Carrier {
   readonly name: string;
   readonly at: number;
   readonly empty: Interval;
+  /** Where what it carries empty comes from. */
+  readonly source: SourceNote;
   /** What it carries of each cargo at its heaviest, with the cargo's center at its foremost and rearmost. */
   readonly shares: readonly Share[];
   readonly axle: boolean;
@@ -146,6 +150,7 @@ export function emptyCarriers(vehicle: Vehicle): readonly Carrier[] {
     name: a.name,
     at: a.x,
     empty: a.emptyLoad,
+    source: a.emptyLoadSource ?? vehicle.source,
     shares: [],
     axle: true,
     ref: a.ref,
@@ -159,6 +164,7 @@ export function emptyCarriers(vehicle: Vehicle): readonly Carrier[] {
             name: p.name,
             at: (p.from + p.to) / 2,
             empty: p.carries.emptyLoad,
+            source: sourceOfPart({ part: p, vehicle }, 'carries'),
             shares: [],
             axle: false,
             ref: p.ref,

@@ -2,7 +2,7 @@ import type { Figure } from '@cribwright/messages';
 import { term } from '@cribwright/messages';
 import type { Crib, PlacedCrib } from '@cribwright/model';
 import { computed, exactly, given } from '@cribwright/model';
-import { length } from '@cribwright/model/internal';
+import { length, sourceOfPart } from '@cribwright/model/internal';
 import { undersideOf } from './underside-of.js';
 
 export const baseFigure = ({ crib, base }: PlacedCrib): Figure =>
@@ -22,7 +22,7 @@ export function gapFigure(placed: PlacedCrib, height: Figure, base: Figure): Fig
       ref: captures?.part.ref,
     }),
     placed.captured,
-    captures?.vehicle.source ?? { kind: 'unknown' },
+    captures === undefined ? { kind: 'unknown' } : sourceOfPart(captures, 'height'),
   );
   const shims = given(
     length('shims', term('figure.shims'), 'down', {

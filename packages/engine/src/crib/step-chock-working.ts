@@ -2,7 +2,7 @@ import type { Figure } from '@cribwright/messages';
 import { term } from '@cribwright/messages';
 import type { Met, PlacedStepChock, StepChock } from '@cribwright/model';
 import { computed, exactly, given, measured } from '@cribwright/model';
-import { force, length } from '@cribwright/model/internal';
+import { force, length, sourceOfPart } from '@cribwright/model/internal';
 import { inch } from '@cribwright/units';
 import { undersideOf } from './underside-of.js';
 
@@ -25,7 +25,7 @@ export function stepChockWorking(placed: PlacedStepChock): StepChockWorking {
       ref: meets?.part.ref,
     }),
     placed.captured,
-    meets?.vehicle.source ?? { kind: 'unknown' },
+    meets === undefined ? { kind: 'unknown' } : sourceOfPart(meets, 'height'),
   );
   const height = measured(
     length('height', term('figure.height-of-the-step-that-meets-it'), 'down', { ref: { element: chock.id } }),

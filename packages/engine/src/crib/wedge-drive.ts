@@ -6,19 +6,21 @@
 export interface Wedge {
   /** From the flat face to the sloped one, rad, from 0 to less than a right angle. */
   readonly taper: number;
-  /** On the sloped face. */
+  /** Friction on the sloped face: a ratio of forces. */
   readonly slopeFriction: number;
-  /** On the flat face, which is square to the load. */
+  /** Friction on the flat face, which is square to the load: a ratio of forces. */
   readonly flatFriction: number;
 }
 
 /** Two equal wedges, thin end over thin end of the other: sloped faces together, flat faces out. */
 export interface WedgePair {
+  /** Of each wedge, rad, from 0 to less than a right angle. */
   readonly taper: number;
-  /** Between the two. */
+  /** Friction between the two: a ratio of forces. */
   readonly slopeFriction: number;
-  /** On what the pair stands on, and on what it carries. */
+  /** Friction on what the pair stands on: a ratio of forces. */
   readonly lowerFriction: number;
+  /** Friction on what it carries: a ratio of forces. */
   readonly upperFriction: number;
 }
 
@@ -34,8 +36,8 @@ export function driveForce(wedge: Wedge, load: number): number {
 }
 
 /**
- * Push that keeps one wedge from slipping back out: load × (tan(taper − φ slope) − μ flat). Below zero it stays by
- * itself, and that much pull draws it.
+ * Push that keeps one wedge from slipping back out, in the unit of `load`: load × (tan(taper − φ slope) − μ flat).
+ * Below zero it stays by itself, and that much pull draws it.
  */
 export const keepForce = (wedge: Wedge, load: number): number =>
   load * (tan(wedge.taper - atan(wedge.slopeFriction)) - wedge.flatFriction);
@@ -44,6 +46,7 @@ export const keepForce = (wedge: Wedge, load: number): number =>
 export const steepestTaper = (wedge: Omit<Wedge, 'taper'>): number =>
   atan(wedge.slopeFriction) + atan(wedge.flatFriction);
 
+/** Whether one wedge stays in by friction alone, with no push on it. */
 export const staysByItself = (wedge: Wedge): boolean => wedge.taper <= steepestTaper(wedge);
 
 /**
@@ -56,7 +59,10 @@ export const slippingWedge = (pair: WedgePair): Wedge => ({
   flatFriction: min(pair.lowerFriction, pair.upperFriction),
 });
 
-/** Push at each end of a pair, both at once, against what its own flat face rubs on. */
+/**
+ * Push at each end of a pair, both at once, against what its own flat face rubs on, in the unit of `load`. Endless
+ * where friction holds it whatever the push.
+ */
 export const pairDriveForces = (
   pair: WedgePair,
   load: number,

@@ -1,8 +1,8 @@
 import type { Plan } from '@cribwright/model';
 import { planPushSystem } from '../push/plan-push-system.js';
-import { withoutLoads } from '../push/push-rose.js';
 import type { Push, PushSystem } from '../push/push-system.js';
 import type { RestingSystem } from '../resting/system.js';
+import { withoutLoads } from '../side-push/push-rose.js';
 import { workingsOf } from './workings.js';
 
 /** The finished system of a plan as plain resting systems, at the heavy end: for measuring, and for other solvers. */

@@ -11,7 +11,10 @@ import { stagesOf } from '../loss/stage-results.js';
 import { bodyMass } from '../mass/body-mass.js';
 import { materialsOf } from '../materials/materials.js';
 import { timelineOf } from '../order/timeline.js';
-import { type PushRose, pushRose } from '../push/push-rose.js';
+import { pushRosesSteps, type VehicleRose } from '../side-push/push-rose.js';
+import { standingSteps } from '../standing/run-standing.js';
+import type { Standing } from '../standing/standing.js';
+import { withStandingLoads } from '../standing/standing-loads.js';
 import { type Stepwise, stepwise } from '../stepwise/stepwise.js';
 import { strutWorking } from '../strut/strut-working.js';
 import { tieWorking } from '../strut/tie-working.js';
@@ -30,8 +33,10 @@ export interface Workings extends LoadWorkings {
   /** How it all rests, stage by stage and loss by loss; `stages` is the same for the views. */
   readonly resting: Stepwise<LossWorking>;
   readonly stages: () => readonly StageResult[];
-  /** How hard a push it holds, or why that is not known. Heavy: worked out when asked for. */
-  readonly push: () => PushRose;
+  /** How it all stands in space, stage by stage, loss by loss. Heavy: asked for with the pushes alone. */
+  readonly standing: Stepwise<Standing>;
+  /** How hard a push each vehicle holds, or why that is not known; the main vehicle first. Heavy. */
+  readonly pushes: Stepwise<readonly VehicleRose[]>;
 }
 
 /** Runs `make` at most once. */
@@ -43,6 +48,13 @@ export function once<T>(make: () => T): () => T {
   };
 }
 
+/**
+ * All that can be worked out of a plan. Nothing is until it is first asked for; each part is worked out once.
+ *
+ * @param given as the language or a program gives it; it is placed here
+ * @param options without `today` no acceptance runs out
+ * @throws the parts that hang on a load throw when they are asked for, where `options.loads` is false
+ */
 export function workingsOf(given: Plan, options: AnalyzeOptions = {}): Workings {
   const placed = place(given);
   const { plan } = placed;
@@ -51,6 +63,7 @@ export function workingsOf(given: Plan, options: AnalyzeOptions = {}): Workings 
     if (options.loads === false) throw new LoadsLater();
     return lossWorkingSteps(w);
   });
+  const standing = stepwise(() => standingSteps(w));
   const w: Workings = {
     plan,
     placed,
@@ -66,9 +79,13 @@ export function workingsOf(given: Plan, options: AnalyzeOptions = {}): Workings 
     timeline: once(() => timelineOf(plan)),
     materials: once(() => materialsOf(plan)),
     resting,
-    push: once(() => pushRose(w)),
+    standing,
+    pushes: stepwise(() => pushRosesSteps(w)),
     stages: once(() => stagesOf(w, resting())),
-    loads: once(() => governingLoads(w, resting())),
+    loads: once(() => {
+      const upright = governingLoads(w, resting());
+      return options.push === true ? withStandingLoads(w, upright, standing()) : upright;
+    }),
   };
   return w;
 }

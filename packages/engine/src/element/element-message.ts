@@ -1,11 +1,11 @@
 import { count, type Message, message, type Name, name } from '@cribwright/messages';
 import {
   type Axle,
+  byKind,
   type Chock,
   type ElementId,
+  type PerSupportKind,
   type Plan,
-  type Support,
-  type SupportKind,
   supportsOf,
   type Tie,
 } from '@cribwright/model';
@@ -17,22 +17,9 @@ export function elementMessage(plan: Plan, id: ElementId): Message | Name {
   const vehicle = plan.vehicles.find((v) => v.id === id);
   if (vehicle !== undefined) return message('element.vehicle', { name: name(vehicle.name) });
   const support = supportsOf(plan).find((s) => s.id === id);
-  if (support !== undefined) return supportWords(support);
+  if (support !== undefined) return byKind(support, supportWords);
   const way = plan.egress.find((e) => e.id === id);
   return way === undefined ? name(id.replace('/', ' ')) : message('element.egress', { name: name(way.name) });
-}
-
-const supports = {
-  crib: 'element.crib',
-  'step chock': 'element.step-chock',
-  strut: 'element.strut',
-  pad: 'element.pad',
-} as const satisfies Readonly<Record<Exclude<SupportKind, 'tie' | 'chock'>, string>>;
-
-function supportWords(support: Support): Message {
-  if (support.kind === 'tie') return tieWords(support);
-  if (support.kind === 'chock') return chockWords(support);
-  return message(supports[support.kind], { name: name(support.name) });
 }
 
 const ties = {
@@ -50,6 +37,15 @@ const chockWords = (chock: Chock): Message => {
   return step === undefined
     ? message('element.chock', { name: name(chock.name) })
     : message('element.chocks-of-step', { step: name(step) });
+};
+
+const supportWords: PerSupportKind<Message> = {
+  crib: (crib) => message('element.crib', { name: name(crib.name) }),
+  'step chock': (chock) => message('element.step-chock', { name: name(chock.name) }),
+  strut: (strut) => message('element.strut', { name: name(strut.name) }),
+  tie: tieWords,
+  chock: chockWords,
+  pad: (pad) => message('element.pad', { name: name(pad.name) }),
 };
 
 /** `axle 2`. A name of another form as it is. */

@@ -8,6 +8,7 @@ import type { PlanEdit, Ref } from '@cribwright/model';
  */
 export type Severity = 'danger' | 'warning' | 'note';
 
+/** Something that a rule found on a plan. */
 export interface Finding {
   /** The rule's id, `crib-height`. */
   readonly rule: string;

@@ -2,27 +2,33 @@ import type { Figure } from '@cribwright/messages';
 import { inWords, type List, message, name, term } from '@cribwright/messages';
 import type { ElementId } from '@cribwright/model';
 import { computed, exactly, given, measured } from '@cribwright/model';
-import { area, force, length, over, pressure, ratio, times } from '@cribwright/model/internal';
+import { area, force, length, over, plus, pressure, ratio, times } from '@cribwright/model/internal';
 import type { GroundResult } from '../analysis/analysis.js';
 import type { CribWorking } from '../crib/crib-working.js';
 import type { StrutWorking } from '../strut/strut-working.js';
 import type { LoadShares } from '../supports/governing-load.js';
 import type { LoadWorkings } from '../supports/load-workings.js';
+import type { BearingKind } from '../supports/support-points.js';
 import { sizeSource } from '../timber/size-source.js';
 import { unknownLoad } from '../use/crib-use.js';
 import { edgeFactor, effectiveShare } from './eccentric.js';
+import { ownWeight } from './own-weight.js';
 import { type Footprint, padSpread } from './pad-spread.js';
 
+/** What supports of each kind press the ground with. */
+const onGround: Readonly<Record<BearingKind, (w: LoadWorkings) => readonly GroundResult[]>> = {
+  crib: (w) => w.cribs().flatMap((c) => cribOnGround(c, w) ?? []),
+  // How large its base is, a plan does not say.
+  'step chock': () => [],
+  strut: (w) => w.struts().map((s) => footOnGround(s, w)),
+};
+
 /**
- * What the ground carries under each crib and strut base: pressure = load ÷ bearing area. An open base bears on its
+ * What the ground carries under each crib and strut base: pressure = (load + weight of the crib's timber) ÷ bearing area. An open base bears on its
  * timbers, a solid one on its outline, a pad as far as it carries in bending. A load off the middle bears on less of it.
  */
-export function groundResults(w: LoadWorkings): readonly GroundResult[] {
-  return [
-    ...w.cribs().flatMap((c) => cribOnGround(c, w) ?? []),
-    ...w.struts().map((s) => footOnGround(s, w)),
-  ];
-}
+export const groundResults = (w: LoadWorkings): readonly GroundResult[] =>
+  Object.values(onGround).flatMap((results) => results(w));
 
 function cribOnGround(c: CribWorking, w: LoadWorkings): GroundResult | undefined {
   const { crib } = c;
@@ -80,28 +86,43 @@ interface Load {
   readonly y: number;
 }
 
+/** The timber of a crib comes on the ground too. */
+const withOwn = (load: Figure, own: Figure): Figure =>
+  computed(
+    force('load', term('figure.load-and-weight-of-its-timber'), 'up', { governs: load.governs }),
+    plus(load.value, own.value),
+    '{load} + {own}',
+    { load, own },
+  );
+
 /**
  * The case in which a crib presses hardest. The most load and the one farthest off its middle may be two cases: every
- * case is tried, each at the place in the ranges where the crib carries most.
+ * case is tried, each at the place in the ranges where the crib carries most. The crib's own timber bears in the middle:
+ * it adds load, and brings the load nearer to the middle. Each case is tried with it and without, and the harder counts.
  */
 function hardest(c: CribWorking, load: Figure, cases: readonly LoadShares[], base: Base): Load {
+  const own = ownWeight(c.crib);
   let worst: (Load & { readonly pressure: number }) | undefined;
   for (const { contacts, governs } of cases) {
     const total = contacts.reduce((sum, k) => sum + k.force, 0);
     if (!(total > 0)) continue;
-    const off = (pick: (k: { readonly x: number; readonly y: number }) => number) =>
+    const moment = (pick: (k: { readonly x: number; readonly y: number }) => number) =>
       contacts.reduce((sum, k) => {
         const at = c.contacts.find((o) => `${c.crib.id}#${o.number}` === k.id);
         return sum + (at === undefined ? 0 : k.force * (pick(at) - pick(c.crib.at)));
-      }, 0) / total;
-    const [x, y] = [off((k) => k.x), off((k) => k.y)];
-    const pressure = total / effectiveShare({ x, y, length: base.length, width: base.width });
-    if (worst !== undefined && !(pressure > worst.pressure * (1 + 1e-9))) continue;
-    const same = load.value !== undefined && Math.abs(load.value.high - total) <= 1e-9 * total;
-    const of = same ? load : balanced(total, governs);
-    worst = { load: of, x, y, pressure };
+      }, 0);
+    const [along, across] = [moment((k) => k.x), moment((k) => k.y)];
+    for (const weight of [own.value?.high ?? 0, 0]) {
+      const all = total + weight;
+      const [x, y] = [along / all, across / all];
+      const pressure = all / effectiveShare({ x, y, length: base.length, width: base.width });
+      if (worst !== undefined && !(pressure > worst.pressure * (1 + 1e-9))) continue;
+      const same = load.value !== undefined && Math.abs(load.value.high - total) <= 1e-9 * total;
+      const of = same ? load : balanced(total, governs);
+      worst = { load: weight === 0 ? of : withOwn(of, own), x, y, pressure };
+    }
   }
-  return load.value === undefined || worst === undefined ? { load, x: 0, y: 0 } : worst;
+  return load.value === undefined || worst === undefined ? { load: withOwn(load, own), x: 0, y: 0 } : worst;
 }
 
 function baseArea({ crib, placed }: CribWorking): Figure {

@@ -6,12 +6,17 @@
  * `starts[j + 1]`, those of the equations first.
  */
 export interface LinearProgram {
+  /** How many of the first rows are equations. */
   readonly equalities: number;
+  /** How many columns there are. */
   readonly count: number;
+  /** Where the entries of each column begin; one more than there are columns. */
   readonly starts: Int32Array;
   readonly rows: Int32Array;
   readonly values: Float64Array;
+  /** The column whose amount is maximized, from 0. */
   readonly objective: number;
+  /** Right side of each row, in the unit of that row. */
   readonly right: Float64Array;
   readonly limits: LimitRows;
 }

@@ -1,5 +1,6 @@
 import { count, type Message, message, term } from '@cribwright/messages';
 import type { ElementId, Plan, Step } from '@cribwright/model';
+import { supportsOf } from '@cribwright/model';
 import { stepWords } from '../order/step-words.js';
 
 /** What stands after a step, before anything is worked out about it. */
@@ -51,12 +52,7 @@ export function buildingStages(plan: Plan): readonly BuildingStage[] {
 const changes = ({ action }: Step): boolean =>
   action !== 'remove' && action !== 'size up' && action !== 'check';
 
-const allSupports = (plan: Plan): ReadonlySet<ElementId> =>
-  new Set(
-    [plan.cribs, plan.stepChocks, plan.struts, plan.ties, plan.chocks, plan.pads].flatMap((kind) =>
-      kind.map((s) => s.id),
-    ),
-  );
+const allSupports = (plan: Plan): ReadonlySet<ElementId> => new Set(supportsOf(plan).map((s) => s.id));
 
 /** `chock trailer` puts in all of its chocks. */
 const chocksOf = (plan: Plan, step: Step): readonly ElementId[] =>

@@ -4,7 +4,7 @@ import { limitValue } from '@cribwright/model/internal';
 import { originalSupports } from '../supports/original-supports.js';
 import { placedSupports } from '../supports/placed-supports.js';
 import { planBodies } from '../supports/plan-bodies.js';
-import { strutPoints, strutStands } from '../supports/strut-points.js';
+import { strutStands } from '../supports/strut-points.js';
 import type { SupportPoint } from '../supports/support-points.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
 import { type BuildingStage, buildingStages } from './building.js';
@@ -45,9 +45,7 @@ export interface ComponentRun {
 /** In steps: stops after each place tried in the ranges. */
 export function* lossWorkingSteps(w: SupportWorkings): Generator<void, LossWorking> {
   const { bodies, unknown } = planBodies(w.plan, w.masses());
-  const points = [...originalSupports(w.plan), ...placedSupports(w), ...strutPoints(w)].filter(
-    (p) => p.stiffness >= softest,
-  );
+  const points = [...originalSupports(w.plan), ...placedSupports(w)].filter((p) => p.stiffness >= softest);
   const stages = buildingStages(w.plan);
   const losses = lossesOf(w.plan, points);
   const standing = new Map(stages.map((s) => [s, new Set(s.standing)]));

@@ -1,8 +1,9 @@
 import { type Message, message, name } from '@cribwright/messages';
 import type { Plan, Ref } from '@cribwright/model';
+import { supportsOf } from '@cribwright/model';
 import { limitWord } from '@cribwright/model/internal';
 import { axleWords, elementMessage } from '../element/element-message.js';
-import type { SupportPoint } from '../supports/support-points.js';
+import type { BearingKind, SupportPoint } from '../supports/support-points.js';
 
 /** Something that may give way: what was there before the crew, or the ground under what they put in. */
 export interface Loss {
@@ -33,8 +34,7 @@ export function lossesOf(plan: Plan, points: readonly SupportPoint[]): readonly 
       .map(single),
     ...airSprungAxles(plan, points),
     ...airSprungCabs(plan, points),
-    ...points.filter((p) => p.kind === 'strut').map((p) => footGround(plan, p)),
-    ...(limitWord(plan.policy, 'ground under cribs') === 'may give way' ? cribGround(plan, points) : []),
+    ...Object.values(groundUnder).flatMap((under) => under(plan, points)),
   ];
 }
 
@@ -100,20 +100,35 @@ const footGround = (plan: Plan, p: SupportPoint): Loss => ({
 });
 
 /** A crib goes with all of its contacts on the ground; one that stands on a vehicle goes with that. */
-const cribGround = (plan: Plan, points: readonly SupportPoint[]): readonly Loss[] =>
-  [...plan.cribs, ...plan.stepChocks].flatMap(({ id }) => {
-    const own = idsOf(points, (p) => p.element === id && p.lower === 'ground');
-    return own.length === 0
-      ? []
-      : [
-          {
-            id: `${id}/ground`,
-            title: message('loss.ground-under', { support: elementMessage(plan, id) }),
-            ref: { element: id, property: 'stands on' },
-            points: own,
-          },
-        ];
-  });
+const groundOf =
+  (kind: BearingKind) =>
+  (plan: Plan, points: readonly SupportPoint[]): readonly Loss[] => {
+    if (limitWord(plan.policy, 'ground under cribs') !== 'may give way') return [];
+    return supportsOf(plan)
+      .filter((s) => s.kind === kind)
+      .flatMap(({ id }) => {
+        const own = idsOf(points, (p) => p.element === id && p.lower === 'ground');
+        return own.length === 0
+          ? []
+          : [
+              {
+                id: `${id}/ground`,
+                title: message('loss.ground-under', { support: elementMessage(plan, id) }),
+                ref: { element: id, property: 'stands on' },
+                points: own,
+              },
+            ];
+      });
+  };
+
+/** The ground under supports of each kind, where it may give way. */
+const groundUnder: Readonly<
+  Record<BearingKind, (plan: Plan, points: readonly SupportPoint[]) => readonly Loss[]>
+> = {
+  strut: (plan, points) => points.filter((p) => p.kind === 'strut').map((p) => footGround(plan, p)),
+  crib: groundOf('crib'),
+  'step chock': groundOf('step chock'),
+};
 
 const idsOf = (points: readonly SupportPoint[], wanted: (p: SupportPoint) => boolean): readonly string[] =>
   points.filter(wanted).map((p) => p.id);

@@ -1,8 +1,8 @@
-import type { Figure } from '@cribwright/messages';
+import type { Figure, SourceNote } from '@cribwright/messages';
 import { inWords, type Message, message, term, name as verbatim } from '@cribwright/messages';
-import type { Cargo, Vehicle } from '@cribwright/model';
+import type { Cargo, Ref, Vehicle } from '@cribwright/model';
 import { add, computed, exactly, given, type Interval, measured } from '@cribwright/model';
-import { force, place, posedCenter } from '@cribwright/model/internal';
+import { force, place, posedCenter, sourceOfPart, unitWeight, volume } from '@cribwright/model/internal';
 import { type Weighed, weightedMean } from './weighted-mean.js';
 
 /** Weight and center of gravity of a whole vehicle, cargo included; cab too. Vehicle axes. */
@@ -34,16 +34,12 @@ export const cargoOffset = ({ offset, shifts }: Cargo, { width }: Pick<Vehicle, 
 
 /** What carries the empty vehicle, with the load it carries: axles, a kingpin, landing gear. */
 function emptyShares(vehicle: Vehicle): readonly Share[] {
-  const figure = (key: string, load: Interval, ref: Vehicle['axles'][number]['ref']) =>
-    given(
-      force(key, message('figure.empty', { carrier: verbatim(key) }), 'up', { ref }),
-      load,
-      vehicle.source,
-    );
+  const figure = (key: string, load: Interval, ref: Ref, source: SourceNote) =>
+    given(force(key, message('figure.empty', { carrier: verbatim(key) }), 'up', { ref }), load, source);
   const axles = vehicle.axles.map((a) => ({
     weight: a.emptyLoad,
     at: exactly(a.x),
-    figure: figure(a.name, a.emptyLoad, a.ref),
+    figure: figure(a.name, a.emptyLoad, a.ref, a.emptyLoadSource ?? vehicle.source),
   }));
   const parts = vehicle.parts.flatMap((p) => {
     const load = p.carries?.emptyLoad;
@@ -53,7 +49,7 @@ function emptyShares(vehicle: Vehicle): readonly Share[] {
           {
             weight: load,
             at: exactly(p.form === 'points' ? p.from : (p.from + p.to) / 2),
-            figure: figure(p.name, load, p.ref),
+            figure: figure(p.name, load, p.ref, sourceOfPart({ part: p, vehicle }, 'carries')),
           },
         ];
   });
@@ -72,20 +68,36 @@ const sumOf = (figures: readonly Figure[]) => ({
 export function emptyWeight(vehicle: Vehicle): Figure {
   const head = force('emptyWeight', term('figure.empty-weight'), 'up');
   if (vehicle.statedWeight !== undefined)
-    return given({ ...head, ref: { element: vehicle.id, property: 'weight' } }, vehicle.statedWeight, {
-      kind: 'stated',
-    });
+    return given(
+      { ...head, ref: { element: vehicle.id, property: 'weight' } },
+      vehicle.statedWeight,
+      vehicle.statedWeightSource ?? { kind: 'stated' },
+    );
   const shares = emptyShares(vehicle);
   const { formula, inputs } = sumOf(shares.map((s) => s.figure));
   return computed(head, total(shares), formula, inputs);
 }
 
+/** What a load weighs: as stated, or by how much there is of what. */
+function cargoWeight({ name, weight, byVolume, ref }: Cargo): Figure {
+  const head = force('cargo', verbatim(name), 'up', { ref });
+  if (byVolume === undefined) return given(head, weight, { kind: 'stated' });
+  return computed(head, weight, '{volume} × {unitWeight}', {
+    volume: given(volume('volume', term('figure.volume'), 'up', { ref }), byVolume.volume, {
+      kind: 'stated',
+    }),
+    unitWeight: given(
+      unitWeight('unitWeight', term('figure.weight-per-volume'), 'up'),
+      byVolume.unitWeight,
+      byVolume.source,
+    ),
+  });
+}
+
 /** Weight and center of gravity with all cargo, over the box of weights and places. */
 export function bodyMass(vehicle: Vehicle): BodyMass {
   const empty = emptyWeight(vehicle);
-  const cargo = vehicle.cargo.map((c) =>
-    given(force('cargo', verbatim(c.name), 'up', { ref: c.ref }), c.weight, { kind: 'stated' }),
-  );
+  const cargo = vehicle.cargo.map(cargoWeight);
   const all = [empty, ...cargo];
   const { formula, inputs } = sumOf(all);
   const weight = computed(

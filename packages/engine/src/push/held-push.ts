@@ -1,10 +1,11 @@
-import { program } from './program.js';
+import { type Counted, program } from './program.js';
 import { withForces } from './program-forces.js';
 import type { Program } from './push-program.js';
 import type { Push, PushSystem } from './push-system.js';
 import { type Answer, solveProgram } from './solve-program.js';
 import { type Gives, whatGives } from './what-gives.js';
 
+/** How hard a push in one direction the system holds. */
 export type HeldPush =
   | {
       readonly kind: 'holds';
@@ -15,6 +16,7 @@ export type HeldPush =
       readonly gives: Gives | undefined;
       /** Bounded from above by a motion that was checked. */
       readonly proven: boolean;
+      /** Largest force left over in the equations of equilibrium, as a share of all weight. */
       readonly residual: number;
     }
   /** Proven: no forces within friction and capacities hold it in this direction, however small the push. */
@@ -37,10 +39,11 @@ export function heldPush(system: PushSystem, push: Push): HeldPush {
  */
 export function* heldPushes(
   cases: Iterable<{ readonly system: PushSystem; readonly push: Push }>,
+  counted: Counted = 'resisting',
 ): Generator<HeldPush> {
   let before: { readonly p: Program; readonly found: Answer } | undefined;
   for (const { system, push } of cases) {
-    const p = before === undefined ? program(system, push) : withForces(before.p, system, push);
+    const p = before === undefined ? program(system, push, counted) : withForces(before.p, system, push);
     const state = before?.found.most === undefined ? undefined : before.found.state;
     const found = solveProgram(p.lp, state);
     const held = read(system, push, p, found);

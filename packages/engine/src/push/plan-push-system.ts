@@ -1,4 +1,5 @@
 import type { Anchor, Point3 } from '@cribwright/model';
+import { limitValue } from '@cribwright/model/internal';
 import type { Component, JointCorner } from '../loss/components.js';
 import { gravityOn } from '../mass/gravity.js';
 import { leastFootFriction } from '../strut/foot-friction.js';
@@ -8,7 +9,8 @@ import { gripUnder, pushContact, stacksOf } from './push-contacts.js';
 import type { PushStrut, PushSystem, PushTie, TieEnd } from './push-system.js';
 
 /**
- * A plan's system, as it stands at a stage, ready to be pushed.
+ * A plan's system, as it stands at a stage, ready to be pushed. Of a capacity or a rating the share counts that the
+ * policy lets be used.
  *
  * @param working whether the declared tool loads are on.
  */
@@ -33,18 +35,26 @@ export function planPushSystem(
         ];
   });
   const known = new Set(bodies.map((b) => b.id));
-  const struts = strutsOf(w, standing).filter((s) => known.has(s.body));
+  const part = limitValue(w.plan.policy, 'use limit')?.low ?? 1;
+  const struts = strutsOf(w, standing)
+    .filter((s) => known.has(s.body))
+    .map((s) => ({ ...s, capacity: s.capacity * part }));
   const footed = new Set(struts.map((s) => s.id));
   return {
     bodies,
-    contacts: there.filter((p) => p.kind !== 'strut').map((p) => pushContact(p, standing, w)),
+    contacts: there
+      .filter((p) => p.kind !== 'strut')
+      .map((p) => pushContact(p, standing, w))
+      .map((c) => (c.capacity === undefined ? c : { ...c, capacity: c.capacity * part })),
     stacks: stacksOf(there, w),
     struts,
-    ties: tiesOf(w, standing).filter((t) =>
-      [t.from, t.to].every((e) =>
-        e.kind === 'foot' ? footed.has(e.strut) : e.kind === 'ground' || known.has(e.body),
-      ),
-    ),
+    ties: tiesOf(w, standing)
+      .filter((t) =>
+        [t.from, t.to].every((e) =>
+          e.kind === 'foot' ? footed.has(e.strut) : e.kind === 'ground' || known.has(e.body),
+        ),
+      )
+      .map((t) => ({ ...t, rating: t.rating * part })),
     loads: working
       ? w.plan.toolLoads.flatMap((l) =>
           known.has(l.on)

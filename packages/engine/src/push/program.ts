@@ -20,20 +20,25 @@ import { fillForces, pushEntries } from './program-forces.js';
 import type { Limit, Program } from './push-program.js';
 import type { Push, PushContact, PushStrut, PushSystem, PushTie, TieEnd } from './push-system.js';
 
+/** Which struts and ties a push may count on. */
+export type Counted = 'resisting' | 'all';
+
 /** More than this share of all weight is not looked for. */
 const mostLookedFor = 10;
 
 /**
- * No borrowed preload: a strut that would push its body the way it is being pushed, and a tie to the ground that
- * would pull it that way, are left out. Two of them could otherwise squeeze each other for friction that nobody
- * put in.
+ * @param counted `resisting`: no borrowed preload. A strut that would push its body the way it is being pushed, and a
+ * tie to the ground that would pull it that way, are left out. Two of them could otherwise squeeze each other for
+ * friction that nobody put in. `all`: every strut and tie, which is a bound from above and no more.
  */
-export function program(system: PushSystem, push: Push): Program {
+export function program(system: PushSystem, push: Push, counted: Counted = 'resisting'): Program {
   const places = [...system.contacts.map((c) => c.at), ...system.struts.flatMap((s) => [s.head, s.foot])];
   const origin = middle(places);
   const length = Math.max(...places.map((p) => size(minus(p, origin))), 1e-9);
   const force = system.bodies.reduce((sum, b) => sum + b.weight, 0) || 1;
-  const struts = system.struts.filter((s) => resists(toward(s.foot, s.head), push) && s.capacity > 0);
+  const struts = system.struts.filter(
+    (s) => (counted === 'all' || resists(toward(s.foot, s.head), push)) && s.capacity > 0,
+  );
   const tied = struts.filter((s) => system.ties.some((t) => isAtFoot(t, s.id)));
   const rowOf = new Map(system.bodies.map((b, i) => [b.id, 6 * i]));
   tied.forEach((s, i) => {
@@ -54,7 +59,7 @@ export function program(system: PushSystem, push: Push): Program {
       putOnFoot(build.to, rowsOf(build.frame, footOf(s.id)), ray);
       endColumn(build.to);
     }
-  for (const t of system.ties) addTie(build, t, system, push);
+  for (const t of system.ties) addTie(build, t, system, counted === 'all' ? undefined : push);
   const { to, limits } = build;
   const objective = to.columns;
   // Room for the push; what stands in it comes with the forces. Its bound stays.
@@ -147,10 +152,11 @@ function addStrut(build: Build, s: PushStrut, tied: boolean): void {
   endColumn(to);
 }
 
-function addTie(build: Build, t: PushTie, system: PushSystem, push: Push): void {
+function addTie(build: Build, t: PushTie, system: PushSystem, push: Push | undefined): void {
   const { to, frame } = build;
   const [a, b] = [endAt(t.from, system), endAt(t.to, system)];
-  if (a === undefined || b === undefined || !(t.rating > 0) || borrows(t, a, b, push)) return;
+  if (a === undefined || b === undefined || !(t.rating > 0)) return;
+  if (push !== undefined && borrows(t, a, b, push)) return;
   if ([t.from, t.to].some((e) => e.kind === 'foot' && !frame.rowOf.has(footOf(e.strut)))) return;
   const pull = toward(a, b);
   const pulls = (e: TieEnd, place: Vector, sign: number) => {

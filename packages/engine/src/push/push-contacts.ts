@@ -1,6 +1,6 @@
 import { type Message, term } from '@cribwright/messages';
 import type { Vehicle } from '@cribwright/model';
-import { chockedAxle, stepToPlan } from '@cribwright/model';
+import { stepToPlan } from '@cribwright/model';
 import { lies, limitValue } from '@cribwright/model/internal';
 import type { SupportPoint } from '../supports/support-points.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
@@ -91,8 +91,8 @@ function rolling(p: SupportPoint, standing: readonly string[], w: SupportWorking
   const vehicle = w.vehicles.get(p.element);
   const axle = vehicle?.axles.find((a) => p.group === `${vehicle.id}/${a.id}`);
   if (vehicle === undefined || axle === undefined) return undefined;
-  const chocks = w.plan.chocks.filter(
-    (c) => c.vehicle === vehicle.id && standing.includes(c.id) && chockedAxle(c, vehicle)?.id === axle.id,
+  const chocks = w.placed.chocks.all.flatMap(({ chock, axle: held }) =>
+    chock.vehicle === vehicle.id && standing.includes(chock.id) && held?.id === axle.id ? [chock] : [],
   );
   return {
     along: forward(vehicle),

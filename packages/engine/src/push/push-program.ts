@@ -15,6 +15,7 @@ export interface Limit {
  */
 export interface Program extends Frame {
   readonly lp: LinearProgram;
+  /** How many equations there are. */
   readonly rows: number;
   readonly limits: readonly Limit[];
   /** N for one unit of force. */

@@ -19,9 +19,12 @@ export interface PushSystem {
   readonly gravity: Vector;
 }
 
+/** A rigid body with the weight that acts at its center of gravity. */
 export interface PushBody {
   readonly id: string;
+  /** N, above zero. */
   readonly weight: number;
+  /** m */
   readonly center: Vector;
 }
 
@@ -30,8 +33,9 @@ export interface PushContact {
   readonly id: string;
   readonly upper: string;
   readonly lower: string | 'ground';
+  /** m */
   readonly at: Vector;
-  /** Friction over normal force. */
+  /** Friction over normal force: a ratio, not below zero. */
   readonly friction: number;
   /** A wheel: what keeps it from rolling either way along `along` (length 1, level). */
   readonly rolls?: { readonly along: Vector; readonly heldForward: boolean; readonly heldBack: boolean };
@@ -47,28 +51,35 @@ export interface Stack {
   readonly contacts: readonly string[];
   /** Height from base to top, m. */
   readonly height: number;
-  /** Outer lines of the base. */
+  /** Outer lines of the base, m. */
   readonly base: { readonly x: readonly [number, number]; readonly y: readonly [number, number] };
 }
 
+/** A strut that is locked: it pushes along itself, and its foot slides where friction and ties do not hold it. */
 export interface PushStrut {
   readonly id: string;
   readonly body: string;
+  /** m, as is its foot. */
   readonly head: Vector;
   readonly foot: Vector;
+  /** Friction over normal force at the foot: a ratio. */
   readonly footFriction: number;
+  /** Along the strut, N. Zero where it is not known. */
   readonly capacity: number;
 }
 
+/** Where a tie ends: on a body, at the foot of a strut, or at an anchor in the ground. Places in m. */
 export type TieEnd =
   | { readonly kind: 'body'; readonly body: string; readonly at: Vector }
   | { readonly kind: 'foot'; readonly strut: string }
   | { readonly kind: 'ground'; readonly at: Vector };
 
+/** A strap, chain or wire rope: it pulls, and never pushes. */
 export interface PushTie {
   readonly id: string;
   readonly from: TieEnd;
   readonly to: TieEnd;
+  /** Working load limit, or what an anchor holds where that is less, N. Zero where it is not known. */
   readonly rating: number;
 }
 

@@ -9,12 +9,14 @@ export interface RestingSystem {
   readonly springs: readonly Spring[];
 }
 
+/** A rigid body with its weight. */
 export interface RestingBody {
   readonly id: string;
   /** N, with whatever else weighs on it. */
   readonly weight: number;
   /** Center of gravity, m. */
   readonly x: number;
+  /** m */
   readonly y: number;
 }
 
@@ -23,7 +25,9 @@ export interface Spring {
   readonly id: string;
   readonly upper: string;
   readonly lower: string | 'ground';
+  /** Where it acts, plan axes, m. */
   readonly x: number;
+  /** m */
   readonly y: number;
   /** N/m, above zero. */
   readonly stiffness: number;
@@ -48,10 +52,12 @@ export interface Motion {
   readonly alongY: number;
 }
 
+/** How a system rests, with the closing of each spring, m; or that it falls, or that neither was found. */
 export type Rest =
   /** With the closing of each spring, m. */
   (Rests & { readonly closings: Float64Array }) | Exclude<Outcome, Rests>;
 
+/** The forces of a system that rests, N. */
 export type Rests = Extract<Outcome, { readonly kind: 'rests' }>;
 
 /** What came out: one of many that are worked out of the same system. */

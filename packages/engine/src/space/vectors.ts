@@ -12,6 +12,9 @@ export function middle(places: readonly Vector[]): Vector {
   return { x: mid((p) => p.x), y: mid((p) => p.y), z: mid((p) => p.z) };
 }
 
+/**
+ * A place in m, a force in N or a direction without a unit, in plan axes: x to the rear, y to the passenger side, z up.
+ */
 export interface Vector {
   readonly x: number;
   readonly y: number;

@@ -23,6 +23,12 @@ interface Action {
   readonly force: Vector;
 }
 
+/**
+ * How far forces are out of balance with the loads of a scene, N and N·m, and how far they are not allowed. Summed
+ * apart from the solver.
+ *
+ * @param extra loads on top of those of the scene: a push
+ */
 export function imbalanceOf(
   scene: Scene,
   state: State,

@@ -13,6 +13,7 @@ export interface Forces {
   readonly ties: readonly AxialForce[];
 }
 
+/** What a contact carries, N. */
 export interface ContactForce {
   readonly id: string;
   /** Along the normal, 0 or more. */
@@ -21,12 +22,13 @@ export interface ContactForce {
   readonly friction: Vector;
 }
 
+/** What a strut or a tie carries along itself, N, 0 or more. */
 export interface AxialForce {
   readonly id: string;
   readonly force: number;
 }
 
-/** Over 1 is over the rating. */
+/** Force over rating: a ratio. Over 1 is over the rating. */
 export interface Use {
   readonly id: string;
   readonly use: number;

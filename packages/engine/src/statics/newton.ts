@@ -1,6 +1,7 @@
 import { residual, tangent, tangentInto } from './assemble.js';
 import { BlockSystem } from './block-system.js';
 import { linksAt } from './link-law.js';
+import { LinksAlong } from './links-along.js';
 import { solveDense } from './lu.js';
 import type { Model } from './model.js';
 
@@ -21,6 +22,9 @@ const nearlyBalanced = 3e-8;
 const iterations = 25;
 const boundedIterations = 60;
 const rounds = 30;
+const searches = 40;
+/** Of the slope at the beginning, where a search along a line may end. */
+const levelEnough = 0.05;
 
 /**
  * One implicit over-damped step: finds q with R(q) + push * P - c (q - from) = 0, from the q that is given.
@@ -75,6 +79,7 @@ class Step {
   private readonly way: Float64Array;
   private readonly tried: Float64Array;
   private readonly blocks: BlockSystem;
+  private readonly apart: LinksAlong;
   private off = 0;
 
   constructor(
@@ -91,6 +96,7 @@ class Step {
     this.next = new Float64Array(this.size);
     this.way = new Float64Array(this.size);
     this.blocks = blocksOf(model, border);
+    this.apart = new LinksAlong(model.links.length);
   }
 
   goTo(q: Float64Array, push: number): void {
@@ -141,35 +147,42 @@ class Step {
 
   /** Goes along the way to where the energy is about lowest: it is convex, so its slope changes sign once. */
   private lowest(): boolean {
-    const start = this.slope(0);
-    if (!(start < 0)) return false;
-    let high = 1;
-    let atHigh = this.slope(high);
-    while (atHigh > 0 && high > 1e-14) {
-      const next = this.slope(high / 8);
-      if (next <= 0) break;
-      high /= 8;
-      atHigh = next;
+    const { model, q, way, from, c, apart } = this;
+    apart.along(model, q, way);
+    let [work, moved, square] = [0, 0, 0];
+    for (let j = 0; j < model.unknowns; j++) {
+      const w = way[j] as number;
+      work += (model.load[j] as number) * w;
+      moved += ((q[j] as number) - (from[j] as number)) * w;
+      square += w * w;
     }
-    let low = atHigh > 0 ? high / 8 : high;
-    let atLow = this.slope(low);
-    for (let i = 0; i < 12 && atHigh > 0 && Math.abs(atLow) > 1e-3 * Math.abs(start); i++) {
-      const middle = low + (high - low) * Math.min(0.9, Math.max(0.1, atLow / (atLow - atHigh)));
-      const at = this.slope(middle);
-      if (at > 0) [high, atHigh] = [middle, at];
-      else [low, atLow] = [middle, at];
+    // Of the energy, a part of the way on.
+    const slope = (part: number) => c * (moved + part * square) - work - apart.work(model, part);
+    const start = slope(0);
+    if (!(start < 0)) return false;
+    const atEnd = slope(1);
+    if (atEnd <= 0) return this.take(1, () => true);
+    // False position: of an end that stays, half the slope is counted (Illinois).
+    let [low, atLow, high, atHigh] = [0, start, 1, atEnd];
+    let stays = 0;
+    for (let i = 0; i < searches && high > 1e-14; i++) {
+      const part = low + (high - low) * Math.min(0.95, atLow / (atLow - atHigh));
+      const at = slope(part);
+      if (at > 0) {
+        [high, atHigh] = [part, at];
+        if (stays > 0) atLow /= 2;
+        stays = 1;
+      } else {
+        [low, atLow] = [part, at];
+        if (stays < 0) atHigh /= 2;
+        stays = -1;
+      }
+      if (Math.abs(at) <= levelEnough * -start) {
+        low = part;
+        break;
+      }
     }
     return this.take(low, () => true);
-  }
-
-  /** Of the energy, a part of the way on. */
-  private slope(part: number): number {
-    const n = this.model.unknowns;
-    for (let j = 0; j < n; j++) this.tried[j] = (this.q[j] as number) + part * (this.way[j] as number);
-    this.balance(this.tried, 0, this.next);
-    let sum = 0;
-    for (let j = 0; j < n; j++) sum -= (this.next[j] as number) * (this.way[j] as number);
-    return sum;
   }
 
   private balance(at: Float64Array, push: number, out: Float64Array): number {

@@ -6,6 +6,7 @@ import type { State } from './state.js';
 /** What became of a scene that was let go. Reasons are ids and numbers; words are made elsewhere. */
 export type Outcome = Rests | Falls | NotProven | NotSolved;
 
+/** It came to rest, in balance within the tolerance and within the movement limit. */
 export interface Rests {
   readonly kind: 'rests';
   readonly state: State;
@@ -41,13 +42,16 @@ export interface NotSolved {
   readonly reason: NotSolvedReason;
 }
 
+/** Why there is no answer: a scene that cannot be, no convergence, or forces that do not balance. */
 export type NotSolvedReason =
   | { readonly kind: 'unsound scene'; readonly problems: readonly SceneProblem[] }
   | { readonly kind: 'no convergence' }
   | {
       readonly kind: 'out of balance';
-      /** N, N·m. */
+      /** N */
       readonly force: number;
+      /** N·m */
       readonly moment: number;
+      /** N by which a force is not allowed. */
       readonly inadmissible: number;
     };

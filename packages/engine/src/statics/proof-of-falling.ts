@@ -47,21 +47,20 @@ export function* proofOfFalling(scene: Scene, state: State): Generator<void, Mot
 function* nearest(model: Model): Generator<void, Float64Array> {
   const n = model.unknowns;
   const columns: Float64Array[] = [];
+  const orthogonal = new Orthogonal(model.load, n);
   let weights: number[] = [];
   const left = Float64Array.from(model.load);
   for (let round = 0; round < rounds; round++) {
     yield;
     const added = mostHelpful(model, left);
     if (added === undefined) break;
+    // Alike to rounding with those in use.
+    if (!orthogonal.add(added)) return left;
     columns.push(added);
     weights.push(0);
     // Least squares over the columns in use; a column that would pull is let go (Lawson and Hanson).
     for (;;) {
-      const wanted = leastSquares(columns, model.load, n);
-      if (wanted === undefined) {
-        columns.pop();
-        return left;
-      }
+      const wanted = orthogonal.weights();
       if (wanted.every((w) => w > 0)) {
         weights = wanted;
         break;
@@ -72,11 +71,14 @@ function* nearest(model: Model): Generator<void, Float64Array> {
         if (w <= 0) part = Math.min(part, old / (old - w));
       }
       weights = weights.map((old, i) => old + part * ((wanted[i] ?? 0) - old));
+      const gone = weights.findIndex((w) => w <= 1e-14);
       for (let i = columns.length - 1; i >= 0; i--) {
         if ((weights[i] ?? 0) > 1e-14) continue;
         columns.splice(i, 1);
         weights.splice(i, 1);
       }
+      orthogonal.keep(Math.max(0, gone));
+      if (!columns.slice(Math.max(0, gone)).every((column) => orthogonal.add(column))) return left;
       if (columns.length === 0) break;
     }
     left.set(model.load);
@@ -134,34 +136,56 @@ function workOf(model: Model, motion: Float64Array): number {
 }
 
 /**
- * Weights w, of any sign, with load + sum of w_i column_i as small as can be, by orthogonalization (done twice, so
- * that columns that are nearly alike stay apart). `undefined` where they are alike to rounding.
+ * Weights w, of any sign, with load + sum of w_i column_i as small as can be, by orthogonalization (done twice, so that
+ * columns that are nearly alike stay apart). Columns are added one by one, and what was done for the first stays.
  */
-function leastSquares(columns: readonly Float64Array[], load: Float64Array, n: number): number[] | undefined {
-  const k = columns.length;
-  const basis: Float64Array[] = [];
-  const upper = new Float64Array(k * k);
-  for (const [j, column] of columns.entries()) {
+class Orthogonal {
+  private readonly basis: Float64Array[] = [];
+  /** Of each column its parts along the basis, and then its length beside it. */
+  private readonly parts: Float64Array[] = [];
+
+  constructor(
+    private readonly load: Float64Array,
+    private readonly n: number,
+  ) {}
+
+  /** @returns false, and nothing is added, where it is alike to rounding with the others. */
+  add(column: Float64Array): boolean {
+    const { basis, n } = this;
     const v = Float64Array.from(column);
+    const parts = new Float64Array(basis.length + 1);
     const before = norm(v);
     for (let pass = 0; pass < 2; pass++)
       for (const [i, e] of basis.entries()) {
         const part = product(e, v, n);
-        upper[i * k + j] = (upper[i * k + j] as number) + part;
+        parts[i] = (parts[i] as number) + part;
         for (let r = 0; r < n; r++) v[r] = (v[r] as number) - part * (e[r] as number);
       }
     const after = norm(v);
-    if (!(after > 1e-11 * before)) return undefined;
-    upper[j * k + j] = after;
+    if (!(after > 1e-11 * before)) return false;
+    parts[basis.length] = after;
     basis.push(v.map((x) => x / after));
+    this.parts.push(parts);
+    return true;
   }
-  const weights = basis.map((e) => -product(e, load, n));
-  for (let i = k - 1; i >= 0; i--) {
-    let sum = weights[i] as number;
-    for (let j = i + 1; j < k; j++) sum -= (upper[i * k + j] as number) * (weights[j] as number);
-    weights[i] = sum / (upper[i * k + i] as number);
+
+  /** Forgets all but the first columns. */
+  keep(first: number): void {
+    this.basis.length = first;
+    this.parts.length = first;
   }
-  return weights;
+
+  weights(): number[] {
+    const { basis, parts, load, n } = this;
+    const weights = basis.map((e) => -product(e, load, n));
+    for (let i = basis.length - 1; i >= 0; i--) {
+      let sum = weights[i] as number;
+      for (let j = i + 1; j < basis.length; j++)
+        sum -= ((parts[j] as Float64Array)[i] as number) * (weights[j] as number);
+      weights[i] = sum / ((parts[i] as Float64Array)[i] as number);
+    }
+    return weights;
+  }
 }
 
 function product(a: Float64Array, b: Float64Array, n: number): number {

@@ -14,6 +14,7 @@ import { dot, minus, times } from './vector.js';
 /** How hard a push is held, and what ends it. */
 export type PushResult = Held | NotSolved;
 
+/** A push that was followed to its end. */
 export interface Held {
   readonly kind: 'held';
   /** N: the greatest push that was held on the way, in balance and within ratings and the movement limit. */
@@ -33,6 +34,7 @@ export interface Held {
   readonly imbalance: { readonly force: number; readonly moment: number };
 }
 
+/** What ends a push. */
 export type PushEnd =
   /** It moves on without a greater push: it slides or tips. `sliding` are contacts that slip, `open` those that lift. */
   | {

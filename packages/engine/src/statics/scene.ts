@@ -17,6 +17,7 @@ export interface Scene {
   readonly movementLimit: number;
 }
 
+/** A place or a movement in m, a force in N or a direction without a unit; z up. */
 export interface Vector {
   readonly x: number;
   readonly y: number;
@@ -57,7 +58,7 @@ export interface Contact {
   readonly at: Vector;
   /** Length 1, from lower to upper: the way the contact pushes the upper one. */
   readonly normal: Vector;
-  /** Friction over normal force, 0 or more: the least of the surfaces that meet here. */
+  /** Friction over normal force, a ratio, 0 or more: the least of the surfaces that meet here. */
   readonly friction: number;
   /** N/m along the normal. */
   readonly stiffness: number;

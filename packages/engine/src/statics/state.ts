@@ -15,6 +15,7 @@ export interface State {
   readonly ties: readonly AxialState[];
 }
 
+/** How far a body has moved and turned. */
 export interface BodyState {
   readonly presence: Presence;
   /** m, of the center of gravity, since the start. */
@@ -23,11 +24,13 @@ export interface BodyState {
   readonly turned: Vector;
 }
 
+/** How far a foot has moved, m. */
 export interface FootState {
   readonly presence: Presence;
   readonly moved: Vector;
 }
 
+/** Where a contact was when it was placed, and the friction in it. */
 export interface ContactState {
   readonly presence: Presence;
   /** m: its closing when it was placed. Only what it has closed since counts. */
@@ -38,6 +41,7 @@ export interface ContactState {
   readonly friction: Vector;
 }
 
+/** Where a strut or a tie was when it was placed. */
 export interface AxialState {
   readonly presence: Presence;
   /** m: its shortening (a strut) or stretching (a tie) when it was placed. */

@@ -4,22 +4,27 @@ import { inch, poundForce } from '@cribwright/units';
 import type { CribWorking } from '../crib/crib-working.js';
 import { carries, type StepChockWorking } from '../crib/step-chock-working.js';
 import { crossingStiffness } from '../crib/stiffness.js';
-import { bodyOfPart, type SupportPoint } from './support-points.js';
+import { strutPoints } from './strut-points.js';
+import { type BearingKind, bodyOfPart, type SupportPoint } from './support-points.js';
 import type { SupportWorkings } from './support-workings.js';
 
-/**
- * What the crew's cribs and step chocks hold, contact by contact. Contacts that meet nothing are left out, and so
- * is a crib that cannot reach what it should hold: air carries nothing.
- */
-export function placedSupports(w: SupportWorkings): readonly SupportPoint[] {
-  return [
-    ...w
+/** Where supports of each kind hold a body up. */
+const pointsOf: Readonly<Record<BearingKind, (w: SupportWorkings) => readonly SupportPoint[]>> = {
+  crib: (w) =>
+    w
       .cribs()
       .filter(reaches)
       .flatMap((c) => cribPoints(c, w)),
-    ...w.stepChocks().flatMap((c) => stepChockPoint(c, w)),
-  ];
-}
+  'step chock': (w) => w.stepChocks().flatMap((c) => stepChockPoint(c, w)),
+  strut: strutPoints,
+};
+
+/**
+ * What the crew's supports hold, contact by contact. Contacts that meet nothing are left out, and so is a crib that
+ * cannot reach what it should hold: air carries nothing.
+ */
+export const placedSupports = (w: SupportWorkings): readonly SupportPoint[] =>
+  Object.values(pointsOf).flatMap((points) => points(w));
 
 /** What a step chock gives is not published in general: a setting, from memory, of 30,000 lb an inch. */
 const stepChockStiffness = (30_000 * poundForce) / inch;

@@ -1,6 +1,9 @@
 import type { Message } from '@cribwright/messages';
-import type { ElementId, Part, Ref, Strut, Vehicle } from '@cribwright/model';
+import type { ElementId, Part, Ref, Strut, SupportKind, Vehicle } from '@cribwright/model';
 import { inch, poundForce } from '@cribwright/units';
+
+/** Supports that hold a body up. A tie only pulls, chocks keep a wheel from rolling, a pad spreads the load of another. */
+export type BearingKind = Exclude<SupportKind, 'tie' | 'chock' | 'pad'>;
 
 /** A place where one body rests on another or on the ground, as a one-way spring. Plan axes, SI. */
 export interface SupportPoint {
@@ -9,7 +12,7 @@ export interface SupportPoint {
   /** The element that it belongs to, and that is lost when it gives way. */
   readonly element: ElementId;
   readonly label: Message;
-  readonly kind: 'tire' | 'part' | 'body' | 'vehicle' | 'cab mount' | 'crib' | 'step chock' | 'strut';
+  readonly kind: 'tire' | 'part' | 'body' | 'vehicle' | 'cab mount' | BearingKind;
   /** There before the crew. */
   readonly original: boolean;
   /** Points that are lost together: an axle's air springs, both tires of a pair. */

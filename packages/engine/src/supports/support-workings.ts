@@ -6,6 +6,7 @@ import type { BodyMass } from '../mass/body-mass.js';
 import type { StrutWorking } from '../strut/strut-working.js';
 import type { TieWorking } from '../strut/tie-working.js';
 
+/** How much of an analysis to work out, and for which day. */
 export interface AnalyzeOptions {
   /** ISO date of the reader's day, for acceptances that run out. The engine has no clock. */
   readonly today?: string;

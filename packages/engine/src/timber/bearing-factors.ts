@@ -10,5 +10,8 @@ import { inch } from '@cribwright/units';
 export const bearingLengthFactor = (bearing: number, toEnd: number): number =>
   bearing > 0 && bearing < 6 * inch && toEnd >= 3 * inch - 1e-9 ? (bearing + 0.375 * inch) / bearing : 1;
 
-/** Wet service factor for bearing perpendicular to grain of sawn lumber. NDS Supplement 2018, Table 4A. */
+/**
+ * Wet service factor for bearing perpendicular to grain of sawn lumber: a ratio, 0.67 or 1. NDS Supplement 2018, Table
+ * 4A.
+ */
 export const wetServiceFactor = (wet: boolean): number => (wet ? 0.67 : 1);

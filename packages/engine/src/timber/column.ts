@@ -6,8 +6,9 @@
 /** `c` of NDS 3.7.1.5 for sawn lumber. */
 const SAWN = 0.8;
 
-/** Slenderness that NDS 3.7.1.4 allows in service; while erecting it allows 75. */
+/** Slenderness that NDS 3.7.1.4 allows in service: a ratio. */
 export const MOST_SLENDER = 50;
+/** Slenderness that NDS 3.7.1.4 allows while erecting: a ratio. */
 export const MOST_SLENDER_ERECTING = 75;
 
 /** `le / d`: length between braced points over the section's depth in the way it would bend. NDS 3.7.1.3. */
@@ -63,7 +64,12 @@ export const strutFailureLoad = (
     ? Math.min(eulerLoad(section.modulus, section.inertia, length), section.yield * section.area)
     : section.yield * section.area;
 
-/** Area and second moment of a round tube. */
+/**
+ * Area, m², and second moment of area, m⁴, of a round tube.
+ *
+ * @param outer outer radius, m
+ * @param inner inner radius, m; less than the outer one
+ */
 export const tube = (outer: number, inner: number): { readonly area: number; readonly inertia: number } => ({
   area: Math.PI * (outer ** 2 - inner ** 2),
   inertia: (Math.PI / 4) * (outer ** 4 - inner ** 4),

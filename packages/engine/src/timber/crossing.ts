@@ -18,8 +18,10 @@ import { bearingLengthFactor, wetServiceFactor } from './bearing-factors.js';
 import { sizeSource } from './size-source.js';
 
 /**
- * Stress allowed perpendicular to grain at a crossing. The policy says which: the flat rule, the species' own value
+ * Stress allowed perpendicular to grain at a crossing, Pa. The policy says which: the flat rule, the species' own value
  * (NDS: Fc⊥ × wet service × bearing length), or the lesser of the two.
+ *
+ * @param overhang of the timber past the crossing, m
  */
 export function crossingStress(timber: Timber, overhang: number, policy: Policy): Figure {
   const flat = limitFigure(policy, 'crossing stress');
@@ -36,7 +38,11 @@ export function crossingStress(timber: Timber, overhang: number, policy: Policy)
   );
 }
 
-/** NDS 2018, section 3.10.2 and 3.10.4: Fc⊥′ = Fc⊥ × CM × Cb. Load duration does not apply to it. */
+/**
+ * NDS 2018, section 3.10.2 and 3.10.4: Fc⊥′ = Fc⊥ × CM × Cb, Pa. Load duration does not apply to it.
+ *
+ * @param overhang of the timber past the crossing, m
+ */
 export function speciesStress(timber: Timber, overhang: number): Figure {
   const reference = given(
     stress(

@@ -2,7 +2,7 @@ import type { Figure } from '@cribwright/messages';
 import { message, name, term } from '@cribwright/messages';
 import type { Met, Policy } from '@cribwright/model';
 import { computed, exactly, given } from '@cribwright/model';
-import { area, force, length, limitFigure, times } from '@cribwright/model/internal';
+import { area, force, length, limitFigure, sourceOfPart, times } from '@cribwright/model/internal';
 import type { CribWorking } from '../crib/crib-working.js';
 import { crossingStress } from '../timber/crossing.js';
 import { sizeSource } from '../timber/size-source.js';
@@ -28,7 +28,7 @@ export function partBearing(
       ref: part.ref,
     }),
     exactly(part.width),
-    vehicle.source,
+    sourceOfPart({ part, vehicle }, 'width'),
   );
   const timberWidth = given(
     length('timberWidth', term('figure.dressed-width'), 'down', { ref: timber.ref }),
@@ -68,5 +68,5 @@ export const partRating = ({ part, vehicle }: Pick<Met, 'part' | 'vehicle'>): Fi
           ref: part.ref,
         }),
         exactly(part.rating),
-        vehicle.source,
+        sourceOfPart({ part, vehicle }, 'rating'),
       );

@@ -46,13 +46,17 @@ function tension(
   return { low: at(load.low, angle.high), high: at(load.high, angle.low) };
 }
 
-/** The greatest pull on a tie over the bases that it holds, with its pretension, beside its rating. */
+/**
+ * The greatest pull on a tie over the bases that it holds, and what the model in space puts on it, with its pretension,
+ * beside its rating.
+ */
 export function tieUse(t: TieWorking, w: LoadWorkings): { readonly load: Figure; readonly use: Figure } {
   const pulls = [t.tie.from, t.tie.to].flatMap((end) => {
     const s = end.kind === 'strut base' ? w.struts().find((k) => k.strut.id === end.strut) : undefined;
     return s === undefined ? [] : [footTension(s, t.tie, w)];
   });
-  const load = total(pulls, t.tie);
+  const held = w.loads().get(t.tie.id)?.load;
+  const load = total(held === undefined ? pulls : [...pulls, held], t.tie);
   return { load, use: useOf(load, t.capacity) };
 }
 

@@ -7,6 +7,7 @@ import type {
 import { ListFolderRequest, ReadFileRequest } from '@cribwright/server/protocol';
 import * as vscode from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
+import { entriesOf } from './entries-of.js';
 
 /** Reads files for a server in a worker, which has none of its own. A file that cannot be read is `undefined`. */
 export const answerFileRequests = (client: BaseLanguageClient): vscode.Disposable =>
@@ -21,15 +22,9 @@ export const answerFileRequests = (client: BaseLanguageClient): vscode.Disposabl
       }
     }),
     client.onRequest(ListFolderRequest, async ({ uri }: ListFolderParams): Promise<ListFolderReply> => {
-      const folder = vscode.Uri.parse(uri);
       try {
-        const entries = await vscode.workspace.fs.readDirectory(folder);
-        return {
-          entries: entries.map(([name, type]) => ({
-            uri: vscode.Uri.joinPath(folder, name).toString(),
-            kind: type & vscode.FileType.Directory ? 'folder' : 'file',
-          })),
-        };
+        const entries = await entriesOf(vscode.Uri.parse(uri));
+        return { entries: entries.map(({ address, kind }) => ({ uri: address, kind })) };
       } catch {
         return { entries: [] };
       }

@@ -9,6 +9,8 @@ import type {
   ElementAtParams,
   ElementAtReply,
   ExpectationsReply,
+  MakeSafeParams,
+  MakeSafeReply,
   RulePageParams,
   RulePageReply,
   SignedAnalysis,
@@ -22,6 +24,7 @@ import {
   ElementAtRequest,
   ExpectationsRequest,
   LayoutDrawn,
+  MakeSafeRequest,
   MoveRequest,
   RulePageRequest,
 } from '@cribwright/server/protocol';
@@ -34,6 +37,8 @@ export interface Server {
   readonly analysis: (params: AnalysisParams) => Promise<SignedAnalysis>;
   readonly edit: (params: EditParams) => Promise<EditReply>;
   readonly move: (params: MoveParams) => Promise<EditReply>;
+  /** Takes seconds. Rejects where the token was canceled. */
+  readonly makeSafe: (params: MakeSafeParams, token: vscode.CancellationToken) => Promise<MakeSafeReply>;
   readonly rulePage: (params: RulePageParams) => Promise<RulePageReply>;
   readonly elementAt: (params: ElementAtParams) => Promise<ElementAtReply>;
   readonly expectations: (params: AnalysisParams) => Promise<ExpectationsReply>;
@@ -60,14 +65,15 @@ export const serverOf = (
   );
   const ask =
     <Params, Reply>(method: string) =>
-    async (params: Params): Promise<Reply> => {
+    async (params: Params, token?: vscode.CancellationToken): Promise<Reply> => {
       await started;
-      return client.sendRequest<Reply>(method, params);
+      return client.sendRequest<Reply>(method, params, token);
     };
   return {
     analysis: ask(AnalysisRequest),
     edit: ask(EditRequest),
     move: ask(MoveRequest),
+    makeSafe: ask(MakeSafeRequest),
     rulePage: ask(RulePageRequest),
     elementAt: ask(ElementAtRequest),
     expectations: ask(ExpectationsRequest),

@@ -7,6 +7,7 @@ import type { BlockSchema, PropertySchema } from './block-schema.js';
 /** One file, read, matched against the schema and with its names resolved. Plain data; never changes. */
 export interface BoundFile {
   readonly uri: string;
+  /** A count that the editor raises with each edit. */
   readonly version: number;
   readonly text: string;
   readonly statements: readonly SyntaxStatement[];
@@ -32,6 +33,7 @@ export interface BoundUse {
   readonly target: string | undefined;
 }
 
+/** One block, matched against the schema: its head, its lines and the blocks in it. */
 export interface BoundBlock {
   readonly schema: BlockSchema;
   readonly uri: string;

@@ -1,3 +1,5 @@
+import type { SupportKind } from '@cribwright/model';
+
 /** Everything that can be named and referred to. A reference says which kinds it will take. */
 export type Kind =
   | 'plan'
@@ -22,12 +24,7 @@ export type Kind =
   | 'vehicle'
   | 'part'
   | 'axle'
-  | 'crib'
-  | 'step chock'
-  | 'strut'
-  | 'tie'
-  | 'chock'
-  | 'pad'
+  | SupportKind
   | 'anchor'
   | 'load'
   | 'egress'

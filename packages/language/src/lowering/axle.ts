@@ -38,6 +38,7 @@ export function axleOf(w: Lowering, vehicle: string, blocks: readonly BoundBlock
     name,
     x,
     emptyLoad: load,
+    ...(empty ? { emptyLoadSource: w.source(empty.values, [empty.block]) } : {}),
     track: wide,
     tiresEachSide: each === 1 ? 1 : 2,
     suspension,

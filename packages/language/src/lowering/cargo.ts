@@ -1,4 +1,4 @@
-import type { Cargo, Interval } from '@cribwright/model';
+import { type Cargo, type Interval, scale } from '@cribwright/model';
 import { STANDARD_GRAVITY } from '@cribwright/units';
 import type { BoundBlock } from '../bound/bound-file.js';
 import { problemMessage } from '../problems/problem-message.js';
@@ -19,9 +19,12 @@ export function cargoOf(w: Lowering, vehicle: string, chain: readonly BoundBlock
     const typeBlock = type?.block;
     const ref = { element: vehicle, property: 'cargo' };
     w.placeLine(vehicle, line, uri);
-    const weight = values.weight
-      ? w.interval(values.weight, at0, uri, 'force')
-      : weightByVolume(w, w.interval(values.volume, at0, uri, 'volume'), typeBlock);
+    const byVolume = values.weight
+      ? undefined
+      : volumeOf(w, w.interval(values.volume, at0, uri, 'volume'), typeBlock);
+    const weight = byVolume
+      ? timesBoth(byVolume.volume, byVolume.unitWeight)
+      : w.interval(values.weight, at0, uri, 'force');
     const from = w.number(values.from, at0, uri, 'length');
     const to = w.number(values.to, at0, uri, 'length');
     if (!weight || from === undefined || to === undefined) {
@@ -45,6 +48,7 @@ export function cargoOf(w: Lowering, vehicle: string, chain: readonly BoundBlock
         offset: offset ? mirrored(offset, side) : { low: 0, high: 0 },
         height: w.interval(values.height, at0, uri, 'length'),
         shifts,
+        ...(byVolume ? { byVolume } : {}),
         ref,
       },
     ];
@@ -54,18 +58,21 @@ export function cargoOf(w: Lowering, vehicle: string, chain: readonly BoundBlock
 const mirrored = (i: Interval, side: string | undefined): Interval =>
   side === 'driver side' ? { low: -i.high, high: -i.low } : i;
 
-function weightByVolume(
+/** How much there is of it, and what that weighs. */
+function volumeOf(
   w: Lowering,
   volume: Interval | undefined,
   type: BoundBlock | undefined,
-): Interval | undefined {
+): Cargo['byVolume'] | undefined {
   const said = type && w.propertyOf(type, cargoTypeProperties.density);
   const density = w.density(said?.values.density, at0, said?.block.uri ?? '');
-  return (
-    volume &&
-    density && {
-      low: volume.low * density.low * STANDARD_GRAVITY,
-      high: volume.high * density.high * STANDARD_GRAVITY,
-    }
-  );
+  if (!volume || !said || !density) return undefined;
+  return {
+    volume,
+    unitWeight: scale(density, STANDARD_GRAVITY),
+    source: w.source(said.values, [said.block]),
+  };
 }
+
+/** Both above zero. */
+const timesBoth = (a: Interval, b: Interval): Interval => ({ low: a.low * b.low, high: a.high * b.high });

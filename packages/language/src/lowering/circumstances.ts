@@ -3,8 +3,10 @@ import type { Egress, SizeUpItem, WorkingLoad } from '@cribwright/model';
 import type { BoundBlock } from '../bound/bound-file.js';
 import { problem } from '../problems/problem.js';
 import { egressProperties, loadProperties, sizeUpProperties } from '../schema/plan.js';
+import { alongOf } from './along.js';
 import { outermost as at0 } from './expansion.js';
 import type { Lowering } from './lowering.js';
+import type { LoweringContext } from './lowering-context.js';
 import { notInPlan } from './not-in-plan.js';
 import { sideways } from './sideways.js';
 
@@ -17,13 +19,14 @@ const directions = {
   down: { x: 0, y: 0, z: -1 },
 } as const;
 
-export function loadOf(w: Lowering, block: BoundBlock): WorkingLoad | undefined {
+export function loadOf(m: LoweringContext, block: BoundBlock): WorkingLoad | undefined {
+  const { w } = m;
   const id = `load/${block.name ?? ''}`;
   w.placeBlock(id, block);
   const p = loadProperties;
   const at = w.propertyOf(block, p.at)?.values;
   const on = w.idOf(w.propertyOf(block, p.on)?.values.vehicle, at0);
-  const x = w.number(at?.back, at0, block.uri, 'length');
+  const x = alongOf(m, at, block.uri);
   const force = w.interval(w.propertyOf(block, p.force)?.values.force, at0, block.uri, 'force');
   const toward = w.propertyOf(block, p.toward)?.values.toward.text;
   if (!block.name || !on || x === undefined || !force || !toward) {
@@ -54,13 +57,14 @@ export function loadOf(w: Lowering, block: BoundBlock): WorkingLoad | undefined 
   };
 }
 
-export function egressOf(w: Lowering, block: BoundBlock, usual: unknown): Egress | undefined {
+export function egressOf(m: LoweringContext, block: BoundBlock, usual: unknown): Egress | undefined {
+  const { w } = m;
   const id = `egress/${block.name ?? ''}`;
   w.placeBlock(id, block);
   const p = egressProperties;
   const spots = [...w.propertiesOf(block, p.from).slice(0, 1), ...w.propertiesOf(block, p.to)];
   const points = spots.flatMap(({ values }) => {
-    const x = w.number(values.back, at0, block.uri, 'length');
+    const x = alongOf(m, values, block.uri);
     const offset = w.number(values.offset, at0, block.uri, 'length') ?? 0;
     return x === undefined ? [] : [{ x, y: sideways(values.side?.text, offset) }];
   });

@@ -29,3 +29,10 @@ export interface Elaborated {
   /** The property if it is written, else the element, else the plan's title. */
   placeOf(ref: Ref): TextPlace;
 }
+
+/** Finds the property if it is written, else the element, else the plan's title. */
+export const placeFinder =
+  (places: ReadonlyMap<string, TextPlace>, block: BoundBlock, text: string): Elaborated['placeOf'] =>
+  (ref) =>
+    (ref.property === undefined ? undefined : places.get(`${ref.element}#${ref.property}`)) ??
+    places.get(ref.element) ?? { uri: block.uri, span: block.headSpan, text, block };

@@ -44,9 +44,8 @@ function newTimber(w: Lowering, block: BoundBlock, length: number): Timber | und
   const modulusAcross = value(speciesProperties.modulusAcross);
   const modulusAlong = value(speciesProperties.modulusAlong);
   const modulusMin = value(speciesProperties.modulusMin);
-  const density =
-    species &&
-    w.density(w.propertyOf(species, speciesProperties.density)?.values.value, at0, species.uri)?.high;
+  const dense = species && w.propertyOf(species, speciesProperties.density);
+  const density = species && w.density(dense?.values.value, at0, species.uri)?.high;
   if (
     !size ||
     !species ||
@@ -77,6 +76,7 @@ function newTimber(w: Lowering, block: BoundBlock, length: number): Timber | und
     parallelToGrain,
     wet: w.propertyOf(block, timberProperties.wet) !== undefined,
     density,
+    ...(dense ? { densitySource: w.source(dense.values, [species]) } : {}),
     source: strength ? w.source(strength.values, [species]) : { kind: 'unknown' },
     ...(dressed ? { dressedSource: w.source(dressed.values, [block]) } : {}),
     ref: { element: id },

@@ -91,8 +91,20 @@ export function partOf(
     moves,
     ...(rating === undefined ? {} : { rating }),
     ...(carries ? { carries } : {}),
+    sources: sourcesOf(w, blocks),
     ref,
   };
+}
+
+/** Where each number comes from: as its own line says, else as its block does, else as the vehicle does. */
+function sourcesOf(w: Lowering, blocks: readonly BoundBlock[]): NonNullable<Part['sources']> {
+  const { height, width, rating, carries } = partProperties;
+  const of = (line: typeof height | typeof width | typeof rating | typeof carries) => {
+    const said = w.propertyOf(blocks, line as typeof height);
+    return said && w.source(said.values, [said.block]);
+  };
+  const found = { height: of(height), width: of(width), rating: of(rating), carries: of(carries) };
+  return Object.fromEntries(Object.entries(found).filter(([, source]) => source !== undefined));
 }
 
 function carriesOf(w: Lowering, blocks: readonly BoundBlock[]): Part['carries'] | undefined {

@@ -1,5 +1,6 @@
 import { count as countHole, name, term } from '@cribwright/messages';
 import type { BoundBlock } from '../bound/bound-file.js';
+import { isSupportKind } from '../kind/support-kinds.js';
 import { type LanguageProblem, problem } from '../problems/problem.js';
 import { stepLine } from '../schema/steps.js';
 
@@ -12,17 +13,6 @@ export const planSize = {
   /** In one vehicle: axles and parts together, with those of its types. */
   'parts of a vehicle': 100,
 } as const;
-
-const supportBlocks: ReadonlySet<string> = new Set([
-  'crib',
-  'step chock',
-  'strut',
-  'strap',
-  'chain',
-  'wire rope',
-  'chock',
-  'pad',
-]);
 
 /**
  * What is too many in a plan to be checked together, each told at the plan's title.
@@ -39,7 +29,7 @@ export function sizeProblems(
   const blocks = (keyword: string) => plan.blocks.filter((b) => b.schema.keyword === keyword);
   const steps = blocks('steps').flatMap((b) => b.properties.filter((p) => p.schema === stepLine));
   const supports = [plan, ...patterns].reduce(
-    (sum, { blocks: own }) => sum + own.filter((b) => supportBlocks.has(b.schema.keyword)).length,
+    (sum, { blocks: own }) => sum + own.filter((b) => isSupportKind(b.schema.declares)).length,
     0,
   );
   const parts = blocks('vehicle').map((v) => ({

@@ -14,7 +14,7 @@ import { egressOf, loadOf, sizeUpOf } from './circumstances.js';
 import { contactsOf } from './contacts.js';
 import { cribOf } from './crib.js';
 import { cribFigure } from './crib-figure.js';
-import type { Elaborated } from './elaborated.js';
+import { type Elaborated, placeFinder } from './elaborated.js';
 import { type Expansion, outermost } from './expansion.js';
 import { acceptancesOf, expectationsOf } from './expectation.js';
 import { Lowering } from './lowering.js';
@@ -172,8 +172,8 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
     steps: stepped.steps,
     crews,
     units,
-    toolLoads: blocks('load').flatMap((b) => loadOf(w, b) ?? []),
-    egress: blocks('egress').flatMap((b) => egressOf(w, b, policy.limits['egress width'].value) ?? []),
+    toolLoads: blocks('load').flatMap((b) => loadOf(own, b) ?? []),
+    egress: blocks('egress').flatMap((b) => egressOf(own, b, policy.limits['egress width'].value) ?? []),
     sizeUp: blocks('size up').flatMap((b) => sizeUpOf(w, b)),
     expectations: expectationsOf(w, block),
     acceptances: acceptancesOf(w, block),
@@ -190,9 +190,7 @@ export function elaboratePlan(block: BoundBlock, around: Surroundings): Elaborat
     text,
     partial: w.partial,
     unread: [],
-    placeOf: (ref) =>
-      (ref.property === undefined ? undefined : places.get(`${ref.element}#${ref.property}`)) ??
-      places.get(ref.element) ?? { uri: block.uri, span: block.headSpan, text, block },
+    placeOf: placeFinder(places, block, text),
   };
   const valuesOf = (d: Declaration): readonly Figure[] => {
     if (d.scope === block) return [calculatedValue(d, w.names(at0)) ?? []].flat();

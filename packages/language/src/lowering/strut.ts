@@ -14,6 +14,7 @@ import type { BoundBlock } from '../bound/bound-file.js';
 import type { Yields } from '../bound/shape.js';
 import { problem } from '../problems/problem.js';
 import { anchorProperties, chockProperties, strutProperties, tieProperties } from '../schema/strut.js';
+import { alongOf } from './along.js';
 import type { PropertyValue } from './lowering.js';
 import type { LoweringContext } from './lowering-context.js';
 import { strutGearOf, tieGearOf } from './material.js';
@@ -65,7 +66,7 @@ function headOf(
   const { w, placedVehicles: cast, within } = m;
   const v = said.values;
   const placed = cast.part(w, v.vehicle, v.part, within);
-  const x = w.number(v.back, within, uri, 'length');
+  const x = alongOf(m, v, uri, placed?.vehicle, said.line.block ? [said.line.block] : []);
   if (!placed || x === undefined) return undefined;
   const offset = w.number(v.offset, within, uri, 'length');
   const y = v.centerd
@@ -104,7 +105,7 @@ function footOf(
     const step = vehicle ? stepToPlan(vehicle, aside) : aside;
     return { x: head.x + step.x, y: head.y + step.y, ...rest };
   }
-  const x = w.number(v.back, within, uri, 'length');
+  const x = alongOf(m, v, uri, cast.vehicle(head.vehicle), said.line.block ? [said.line.block] : []);
   if (x === undefined) return undefined;
   const offset = w.number(v.offset, within, uri, 'length');
   const y = v.centerd ? 0 : offset === undefined ? head.y : sideways(v.side?.text, offset);
@@ -149,11 +150,8 @@ export function tieOf(m: LoweringContext, block: BoundBlock): Tie | undefined {
   };
 }
 
-function anchorOf(
-  { w, placedVehicles: cast, within }: LoweringContext,
-  v: AnchorValues,
-  uri: string,
-): Anchor | undefined {
+function anchorOf(m: LoweringContext, v: AnchorValues, uri: string): Anchor | undefined {
+  const { w, placedVehicles: cast, within } = m;
   if (v.strut) {
     const strut = w.idOf(v.strut, within);
     return strut === undefined
@@ -164,7 +162,7 @@ function anchorOf(
     const found = w.resolve(v.anchor, within);
     const block = found?.target.block;
     const at = block && w.propertyOf(block, anchorProperties.at);
-    const x = block && w.number(at?.values.back, within, block.uri, 'length');
+    const x = block && alongOf(m, at?.values, block.uri, cast.main, [block]);
     if (!found || !block || !at || x === undefined) return undefined;
     const offset = w.number(at.values.offset, within, block.uri, 'length') ?? 0;
     const holds = w.propertyOf(block, anchorProperties.holds);
@@ -180,7 +178,8 @@ function anchorOf(
   if (!placed) return undefined;
   const { vehicle, part } = placed;
   const offset = w.number(v.offset, within, uri, 'length');
-  const x = w.number(v.back, within, uri, 'length') ?? middle(placed);
+  const x = v.back ? alongOf(m, v, uri, vehicle) : middle(placed);
+  if (x === undefined) return undefined;
   const y = v.centerd
     ? 0
     : offset === undefined

@@ -2,6 +2,7 @@ import { name } from '@cribwright/messages';
 import type { Yields } from '../bound/shape.js';
 import { problem } from '../problems/problem.js';
 import type { cribProperties } from '../schema/crib.js';
+import { alongOf } from './along.js';
 import type { PropertyValue } from './lowering.js';
 import type { LoweringContext } from './lowering-context.js';
 import { acrossOf, memberAt, type PlacedPart } from './placed-vehicles.js';
@@ -11,12 +12,13 @@ type PlaceValues = Yields<typeof cribProperties.at>;
 
 /** Where a support stands: by a place, near a crossmember, or under a part. */
 export function supportPlace(
-  { w, placedVehicles: cast, within }: LoweringContext,
+  m: LoweringContext,
   said: PropertyValue<PlaceValues> | undefined,
   uri: string,
   captured: PlacedPart | undefined,
 ): { readonly x: number; readonly y: number } | undefined {
   if (!said) return undefined;
+  const { w, placedVehicles: cast, within } = m;
   const v = said.values;
   const offset = w.number(v.offset, within, uri, 'length');
   const across = (under: PlacedPart | undefined): number => {
@@ -35,7 +37,7 @@ export function supportPlace(
     }
     return { x, y: across(captured ?? part) };
   }
-  const x = w.number(v.back, within, uri, 'length');
+  const x = alongOf(m, v, uri, cast.main, said.line.block ? [said.line.block] : []);
   if (x === undefined) return undefined;
   if (v.underPart) {
     const part = cast.part(w, v.underVehicle, v.underPart, within);

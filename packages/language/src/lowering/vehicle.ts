@@ -91,7 +91,9 @@ export function vehicleOf(w: Lowering, block: BoundBlock): Vehicle | undefined {
     },
     heading: headingOf(w, block),
     position: positionOf(w, block),
-    ...(statedWeight ? { statedWeight } : {}),
+    ...(statedWeight && stated
+      ? { statedWeight, statedWeightSource: w.source(stated.values, [stated.block]) }
+      : {}),
     ...(center?.x
       ? { statedCenter: { x: center.x, y: center.y, z: center.z ?? { low: 0, high: height } } }
       : {}),

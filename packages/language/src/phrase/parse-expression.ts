@@ -3,6 +3,7 @@ import { append, type Span, type Term } from '@cribwright/syntax/internal';
 import { compound, mayFollow, quote } from '@cribwright/units';
 import type { MatchedSpan, Reference } from '../bound/bound-file.js';
 import type { Kind } from '../kind/kind.js';
+import { measuredSupports } from '../kind/support-kinds.js';
 import { type LanguageProblem, problem, replace } from '../problems/problem.js';
 import { problemMessage } from '../problems/problem-message.js';
 import {
@@ -27,7 +28,7 @@ export interface ParsedExpression {
   readonly references: readonly Reference[];
 }
 
-const measurable: readonly Kind[] = ['vehicle', 'crib', 'strut', 'step chock', 'parameter', 'timber', 'pad'];
+const measurable: readonly Kind[] = ['vehicle', 'parameter', 'timber', ...measuredSupports];
 
 /** More than anyone adds up by hand; the tree that a calculation makes must stay shallow. */
 const mostPieces = 200;

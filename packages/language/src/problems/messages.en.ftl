@@ -558,6 +558,12 @@ vehicle-weight = { $vehicle } has no axles and no weight, so it cannot be checke
 value-unknown = { $text } cannot be calculated: a number in it cannot be read, a name in it is not known, its units do not match, or it divides by zero.
 # $text (name)
 value-unknown--member = { $text } does not exist.
+# $vehicle (name)
+value-unknown--turned = { $vehicle } stands across. Measure from the front of the main vehicle instead.
+# $text (name)
+value-unknown--circle = { $text } is placed by this one. State one of the two places by itself.
+# $text (name)
+value-unknown--no-point = { $text } is no single place along the vehicle. Measure from an axle, a kingpin, landing gear, or a support of this plan.
 # $what (text)
 not-in-plan = Not read, so the checks leave it out: { $what }. The plan is NOT fully checked.
 not-in-plan--cargo = the cargo

@@ -17,6 +17,7 @@ export interface LanguageProblem {
   readonly related: readonly { readonly uri: string; readonly span: Span; readonly message: Message }[];
 }
 
+/** A change that would put a problem of the text right. */
 export interface TextFix {
   readonly title: Message;
   readonly edits: readonly TextChange[];

@@ -1,7 +1,7 @@
 import { term } from '@cribwright/messages';
 import { property } from '../bound/block-schema.js';
+import { supportKinds } from '../kind/support-kinds.js';
 import { date, reference, rule, sequence, text, word } from '../phrase/pattern.js';
-import { supportKinds } from './expect.js';
 
 export const accept = property(
   'accept',

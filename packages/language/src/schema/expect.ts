@@ -1,6 +1,6 @@
 import { term } from '@cribwright/messages';
-import type { SupportKind } from '@cribwright/model';
 import { property } from '../bound/block-schema.js';
+import { supportKinds } from '../kind/support-kinds.js';
 import {
   choice,
   count,
@@ -13,17 +13,6 @@ import {
   sequence,
   word,
 } from '../phrase/pattern.js';
-
-/** Every kind of support, by the word that names it in a plan. */
-const supports: { readonly [K in SupportKind]: K } = {
-  crib: 'crib',
-  'step chock': 'step chock',
-  strut: 'strut',
-  tie: 'tie',
-  chock: 'chock',
-  pad: 'pad',
-};
-export const supportKinds = Object.values(supports);
 
 /** Figures of a support that a plan may name. */
 export const figureNames = [

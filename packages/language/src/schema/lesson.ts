@@ -1,7 +1,8 @@
 import { term } from '@cribwright/messages';
 import { type BlockSchema, property } from '../bound/block-schema.js';
+import { supportKinds } from '../kind/support-kinds.js';
 import { choice, count, either, optional, reference, sequence, text, word } from '../phrase/pattern.js';
-import { figureNames, supportKinds } from './expect.js';
+import { figureNames } from './expect.js';
 
 export const exerciseProperties = {
   plan: property('plan', reference('plan', 'plan'), {

@@ -3,6 +3,7 @@ import {
   choice,
   either,
   flag,
+  group,
   optional,
   part,
   quantity,
@@ -42,6 +43,33 @@ export const across = either(
 );
 export const place = sequence(optional(flag('near', 'near')), quantity('back', 'length'), andThen(across));
 
+/**
+ * How far along, as a crew measures it: back from the front of the main vehicle where nothing else is said, or from its
+ * rear, or ahead of and behind an axle, a kingpin or another support.
+ */
+export const along = sequence(
+  quantity('back', 'length'),
+  optional(
+    either(
+      choice('fromEnd', 'from the front', 'from the rear'),
+      sequence(
+        choice('way', 'ahead of', 'behind'),
+        group(
+          'datum',
+          either(
+            sequence(optional(reference('vehicle', 'vehicle')), reference('axle', 'axle')),
+            sequence(optional(reference('vehicle', 'vehicle')), part('part', 'vehicle')),
+            reference('beside', 'crib', 'step chock', 'strut', 'anchor'),
+          ),
+        ),
+      ),
+    ),
+  ),
+);
+
+/** `6 ft ahead of axle 4, driver side 2 ft` */
+export const placeAlong = sequence(optional(flag('near', 'near')), along, andThen(across));
+
 /** A place that may also be said by a part: `near joist 14, driver side 2 ft`, `under trailer rail near 20 ft` */
 export const supportPlace = either(
   sequence(word('near'), part('member'), quantity('memberNumber', 'count', { atLeast: 1 }), andThen(across)),
@@ -53,7 +81,7 @@ export const supportPlace = either(
     quantity('back', 'length'),
     andThen(choice('side', ...sides)),
   ),
-  place,
+  placeAlong,
 );
 
 /** Center of weight: `18 ft to 20 ft back, 4 ft high` */
@@ -70,7 +98,7 @@ export const center = either(
 /** Where a strap or chain is anchored. */
 export const anchor = either(
   sequence(reference('strut', 'strut'), choice('end', 'base', 'head')),
-  sequence(reference('vehicle', 'vehicle'), part('part', 'vehicle'), optional(place)),
+  sequence(reference('vehicle', 'vehicle'), part('part', 'vehicle'), optional(placeAlong)),
   reference('anchor', 'anchor'),
 );
 

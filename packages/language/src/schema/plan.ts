@@ -16,6 +16,7 @@ import {
 } from '../phrase/pattern.js';
 import { accept } from './accept.js';
 import { expectation } from './expect.js';
+import { along } from './phrases.js';
 
 export const planProperties = {
   policy: property('policy', reference('policy', 'policy'), {
@@ -150,7 +151,7 @@ export const loadProperties = {
   at: property(
     'at',
     sequence(
-      quantity('back', 'length'),
+      along,
       optional(
         sequence(symbol(','), choice('side', 'driver side', 'passenger side'), quantity('offset', 'length')),
       ),
@@ -192,7 +193,7 @@ export const load: BlockSchema = {
 };
 
 const spot = sequence(
-  quantity('back', 'length'),
+  along,
   optional(
     sequence(symbol(','), choice('side', 'driver side', 'passenger side'), quantity('offset', 'length')),
   ),

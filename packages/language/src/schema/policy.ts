@@ -182,6 +182,12 @@ export const limits: Readonly<Record<PolicyKey, LimitKind>> = {
     doc: term('doc.limit--post-slenderness'),
     example: '50',
   },
+  'sudden loss factor': {
+    dimensions: ratio,
+    atLeast: 1,
+    doc: term('doc.limit--sudden-loss-factor'),
+    example: '2',
+  },
   'stiffness spread': {
     dimensions: ratio,
     atLeast: 1,

@@ -1,5 +1,6 @@
 import { term } from '@cribwright/messages';
 import { type BlockSchema, property } from '../bound/block-schema.js';
+import { supportKinds } from '../kind/support-kinds.js';
 import {
   anyOrder,
   choice,
@@ -14,7 +15,6 @@ import {
   text,
   word,
 } from '../phrase/pattern.js';
-import { supportKinds } from './expect.js';
 
 /** Seconds: one day. Longer is a slip of the keyboard, and would make a time line that nobody can read. */
 const longestStep = 86_400;

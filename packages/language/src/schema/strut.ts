@@ -13,7 +13,7 @@ import {
   sequence,
   word,
 } from '../phrase/pattern.js';
-import { anchor, andThen, place } from './phrases.js';
+import { anchor, andThen, placeAlong } from './phrases.js';
 
 export const strutProperties = {
   head: property(
@@ -22,7 +22,7 @@ export const strutProperties = {
       optional(reference('vehicle', 'vehicle')),
       part('part', 'vehicle'),
       optional(word('near', 'at')),
-      place,
+      placeAlong,
       andThen(sequence(quantity('high', 'length', { range: true }), word('high'))),
     ),
     {
@@ -34,7 +34,7 @@ export const strutProperties = {
   foot: property(
     'base',
     sequence(
-      either(sequence(quantity('out', 'length'), word('out')), sequence(word('at'), place)),
+      either(sequence(quantity('out', 'length'), word('out')), sequence(word('at'), placeAlong)),
       andThen(sequence(word('on pad'), reference('pad', 'pad'))),
     ),
     {
@@ -107,7 +107,7 @@ export const chain = tie('chain', 'chain type', term('doc.chain'), 'Chain70_3_8i
 export const wireRope = tie('wire rope', 'wire rope type', term('doc.wire-rope'), 'WireRope_1_2in');
 
 export const anchorProperties = {
-  at: property('at', place, {
+  at: property('at', placeAlong, {
     doc: term('doc.anchor--at'),
     example: 'at 26 ft, driver side 14 ft',
     required: true,

@@ -131,7 +131,6 @@ export interface MessageHoles {
   readonly 'compare.limit': { readonly policy: H['name']; readonly limit: H['name'] };
   readonly 'fix.nothing-to-do': NoHoles;
   readonly 'fix.step': { readonly number: H['count']; readonly title: H['phrase'] };
-  readonly 'fix.unsafe': { readonly before: H['count']; readonly after: H['count'] };
   readonly 'fix.left': NoHoles;
   readonly 'fix.no-fix': { readonly count: H['count'] };
   readonly 'fix.all-safe': { readonly count: H['count'] };
@@ -692,6 +691,22 @@ export interface MessageHoles {
   readonly 'push.assume-lying': NoHoles;
   readonly 'push.assume-kingpin': NoHoles;
   readonly 'push.assume-friction': NoHoles;
+  readonly 'remedy.strap-across': { readonly strut: H['name']; readonly other: H['name'] };
+  readonly 'remedy.strap-to-part': { readonly strut: H['name']; readonly part: H['name']; readonly vehicle: H['name'] };
+  readonly 'remedy.strap-to-anchor': { readonly strut: H['name']; readonly anchor: H['name'] };
+  readonly 'remedy.mirror-strut': { readonly new: H['name']; readonly strut: H['name'] };
+  readonly 'remedy.move': { readonly support: H['phrase']; readonly place: H['name'] };
+  readonly 'remedy.capture': { readonly support: H['phrase']; readonly parts: H['list']; readonly vehicle: H['name'] };
+  readonly 'remedy.build': { readonly crib: H['name']; readonly layout: H['name']; readonly timber: H['phrase']; readonly courses: H['count'] };
+  readonly 'remedy.step-after': { readonly step: H['count']; readonly other: H['count'] };
+  readonly 'remedy.step-before': { readonly step: H['count']; readonly other: H['count'] };
+  readonly 'remedy.step-for': { readonly support: H['phrase'] };
+  readonly 'remedy.step-lock': { readonly support: H['phrase'] };
+  readonly 'remedy.step-capture': { readonly vehicle: H['name']; readonly supports: H['list'] };
+  readonly 'remedy.use-gear': { readonly gear: H['name']; readonly support: H['phrase'] };
+  readonly 'remedy.twin-front': { readonly count: H['count']; readonly struts: H['list']; readonly like: H['list']; readonly far: H['quantity'] };
+  readonly 'remedy.twin-rear': { readonly count: H['count']; readonly struts: H['list']; readonly like: H['list']; readonly far: H['quantity'] };
+  readonly 'remedy.strap-vehicle': { readonly vehicle: H['name']; readonly anchor: H['name']; readonly holds: H['quantity']; readonly toward: H['phrase'] };
   readonly 'range.lightest': NoHoles;
   readonly 'range.heaviest': NoHoles;
   readonly 'range.center-front': NoHoles;
@@ -708,6 +723,16 @@ export interface MessageHoles {
   readonly 'analysis.slow-loads': NoHoles;
   readonly 'analysis.crib-height': NoHoles;
   readonly 'analysis.sound-timber': NoHoles;
+  readonly 'standing.nothing-holds': { readonly vehicle: H['name'] };
+  readonly 'standing.reaches-its-rating': { readonly element: H['phrase'] };
+  readonly 'standing.moves': { readonly vehicle: H['name']; readonly limit: H['quantity'] };
+  readonly 'standing.slides': { readonly vehicle: H['name'] };
+  readonly 'standing.tips': { readonly vehicle: H['name'] };
+  readonly 'standing.when': { readonly case: H['phrase'] };
+  readonly 'standing.balance-in-space': NoHoles;
+  readonly 'standing.pushed-in-space': NoHoles;
+  readonly 'standing.coupling': { readonly vehicle: H['name'] };
+  readonly 'standing.sudden': { readonly factor: H['quantity'] };
   readonly 'figure.width-of-part': { readonly part: H['name'] };
   readonly 'figure.rating-of-part': { readonly part: H['name'] };
   readonly 'figure.overlap-of-part-and-timber': NoHoles;
@@ -1041,6 +1066,9 @@ export interface MessageHoles {
   readonly 'language.vehicle-weight': { readonly vehicle: H['name'] };
   readonly 'language.value-unknown': { readonly text: H['name'] };
   readonly 'language.value-unknown--member': { readonly text: H['name'] };
+  readonly 'language.value-unknown--turned': { readonly vehicle: H['name'] };
+  readonly 'language.value-unknown--circle': { readonly text: H['name'] };
+  readonly 'language.value-unknown--no-point': { readonly text: H['name'] };
   readonly 'language.not-in-plan': { readonly what: H['text'] };
   readonly 'language.not-in-plan--cargo': NoHoles;
   readonly 'language.not-in-plan--cab': NoHoles;
@@ -1150,6 +1178,7 @@ export interface MessageHoles {
   readonly 'doc.limit--push-height': NoHoles;
   readonly 'doc.limit--push-margin': NoHoles;
   readonly 'doc.limit--steepest-capture': NoHoles;
+  readonly 'doc.limit--sudden-loss-factor': NoHoles;
   readonly 'doc.limit--stiffness-spread': NoHoles;
   readonly 'doc.limit--use-limit': NoHoles;
   readonly 'doc.limit--wedge-travel': NoHoles;
@@ -1500,6 +1529,12 @@ export interface MessageHoles {
   readonly 'figure.timber-of-length': { readonly timber: H['name']; readonly length: H['name'] };
   readonly 'figure.side-resting': NoHoles;
   readonly 'figure.roof-resting': NoHoles;
+  readonly 'figure.volume': NoHoles;
+  readonly 'figure.weight-per-volume': NoHoles;
+  readonly 'figure.pieces-of-timber': NoHoles;
+  readonly 'figure.all-timbers-of-all-courses': NoHoles;
+  readonly 'figure.weight-of-its-timber': NoHoles;
+  readonly 'figure.load-and-weight-of-its-timber': NoHoles;
   readonly 'limit.crossing-stress': NoHoles;
   readonly 'limit.crossing-basis': NoHoles;
   readonly 'limit.crossing-rounding': NoHoles;
@@ -1529,6 +1564,7 @@ export interface MessageHoles {
   readonly 'limit.gross-limit': NoHoles;
   readonly 'limit.egress-width': NoHoles;
   readonly 'limit.post-slenderness': NoHoles;
+  readonly 'limit.sudden-loss-factor': NoHoles;
   readonly 'limit.stiffness-spread': NoHoles;
   readonly 'limit.ground-under-cribs': NoHoles;
   readonly 'panel.waiting': NoHoles;
@@ -1630,6 +1666,9 @@ export interface MessageHoles {
   readonly 'count-mismatch.listed-twice': { readonly unit: H['name']; readonly item: H['phrase']; readonly first: H['count']; readonly second: H['count'] };
   readonly 'count-mismatch.built-twice': { readonly support: H['phrase']; readonly first: H['count']; readonly second: H['count'] };
   readonly 'count-mismatch.first-here': NoHoles;
+  readonly 'coupling-missing.title': NoHoles;
+  readonly 'coupling-missing.protects': NoHoles;
+  readonly 'coupling-missing.not-held': { readonly vehicle: H['name'] };
   readonly 'crew-short.title': NoHoles;
   readonly 'crew-short.protects': NoHoles;
   readonly 'crew-short.short': { readonly needed: H['count']; readonly steps: H['list']; readonly have: H['count'] };
@@ -1769,7 +1808,9 @@ export interface MessageHoles {
   readonly 'ground-bearing.use-pad': { readonly pad: H['quantity'] };
   readonly 'ground-bearing.state-size': NoHoles;
   readonly 'ground-bearing.state-size-or-use-pad': { readonly pad: H['quantity'] };
-  readonly 'ground-bearing.fix-pad': { readonly size: H['name'] };
+  readonly 'ground-bearing.fix-pad': { readonly size: H['name']; readonly material: H['message'] };
+  readonly 'ground-bearing.timber': NoHoles;
+  readonly 'ground-bearing.steel': NoHoles;
   readonly 'ground-bearing.surface-here': NoHoles;
   readonly 'ground-bearing.edge': { readonly support: H['phrase']; readonly edge: H['quantity']; readonly pressure: H['quantity']; readonly allowable: H['quantity']; readonly surface: H['name'] };
   readonly 'ground-bearing.pad-material': { readonly pad: H['name']; readonly support: H['phrase'] };
@@ -1783,11 +1824,19 @@ export interface MessageHoles {
   readonly 'joist-miss.at-driver-side': { readonly back: H['quantity']; readonly off: H['quantity'] };
   readonly 'joist-miss.at-passenger-side': { readonly back: H['quantity']; readonly off: H['quantity'] };
   readonly 'joist-miss.look-again': NoHoles;
-  readonly 'joist-miss.fix-move': { readonly place: H['name'] };
   readonly 'lifting-intent.title': NoHoles;
   readonly 'lifting-intent.protects': NoHoles;
   readonly 'lifting-intent.lifts': { readonly vehicle: H['name']; readonly upward: H['quantity']; readonly sum: H['calculation']; readonly share: H['quantity']; readonly limit: H['quantity'] };
   readonly 'lifting-intent.follow': { readonly vehicle: H['name'] };
+  readonly 'loss-moves.title': NoHoles;
+  readonly 'loss-moves.protects': NoHoles;
+  readonly 'loss-moves.rolls': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.slides': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.falls': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.moves': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.unsolved': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.worse': { readonly loss: H['phrase']; readonly what: H['phrase']; readonly stage: H['phrase']; readonly when?: H['message'] };
+  readonly 'loss-moves.lost-here': NoHoles;
   readonly 'loss-of-support.title': NoHoles;
   readonly 'loss-of-support.protects': NoHoles;
   readonly 'loss-of-support.falls': { readonly loss: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
@@ -1870,6 +1919,14 @@ export interface MessageHoles {
   readonly 'slid-in-unchecked.title': NoHoles;
   readonly 'slid-in-unchecked.protects': NoHoles;
   readonly 'slid-in-unchecked.unchecked': { readonly crib: H['phrase'] };
+  readonly 'stage-moves.title': NoHoles;
+  readonly 'stage-moves.protects': NoHoles;
+  readonly 'stage-moves.rolls': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly grade: H['quantity']; readonly when?: H['message'] };
+  readonly 'stage-moves.slides': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly grade: H['quantity']; readonly when?: H['message'] };
+  readonly 'stage-moves.falls': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'stage-moves.moves': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'stage-moves.unsolved': { readonly stage: H['phrase']; readonly what: H['phrase']; readonly when?: H['message'] };
+  readonly 'stage-moves.left-out': { readonly vehicles: H['list']; readonly done: H['count']; readonly of: H['count'] };
   readonly 'stage-unsafe.title': NoHoles;
   readonly 'stage-unsafe.protects': NoHoles;
   readonly 'stage-unsafe.falls': { readonly stage: H['phrase']; readonly end: H['phrase']; readonly vehicle: H['text']; readonly when: H['phrase'] };
@@ -1906,7 +1963,7 @@ export interface MessageHoles {
   readonly 'strut-lock.protects': NoHoles;
   readonly 'strut-lock.no-lock': { readonly strut: H['name'] };
   readonly 'strut-lock.pump-only': { readonly strut: H['name'] };
-  readonly 'strut-lock.fix-pin': NoHoles;
+  readonly 'strut-lock.fix-pin': { readonly strut: H['name'] };
   readonly 'strut-one-sided.title': NoHoles;
   readonly 'strut-one-sided.protects': NoHoles;
   readonly 'strut-one-sided.driver-only': { readonly vehicle: H['name']; readonly struts: H['list'] };
@@ -1933,7 +1990,6 @@ export interface MessageHoles {
   readonly 'tie-missing.untied': { readonly strut: H['name']; readonly angle: H['quantity']; readonly advice: H['message'] };
   readonly 'tie-missing.tie-across': { readonly other: H['name'] };
   readonly 'tie-missing.tie-somewhere': NoHoles;
-  readonly 'tie-missing.fix-tie': { readonly strut: H['name']; readonly other: H['name'] };
   readonly 'tipping.title': NoHoles;
   readonly 'tipping.protects': NoHoles;
   readonly 'tipping.tips': { readonly vehicle: H['text']; readonly toward: H['phrase']; readonly share: H['quantity']; readonly sum: H['calculation']; readonly limit: H['quantity'] };
@@ -1972,6 +2028,7 @@ export interface MessageHoles {
   readonly 'editor.about': { readonly text: H['name']; readonly other: H['name'] };
   readonly 'editor.declared-in': { readonly where: H['name'] };
   readonly 'editor.fix-all': NoHoles;
+  readonly 'editor.make-safe': NoHoles;
   readonly 'editor.could-not-run': NoHoles;
   readonly 'editor.broke': { readonly why: H['name'] };
   readonly 'editor.more': { readonly count: H['count'] };
@@ -1996,12 +2053,27 @@ export interface MessageHoles {
   readonly 'editor.not-run': { readonly count: H['count'] };
   readonly 'editor.other-build': { readonly crib: H['name']; readonly layout: H['name']; readonly timber: H['name']; readonly courses: H['count']; readonly timbers: H['count']; readonly use: H['quantity'] };
   readonly 'editor.rule-on': { readonly rule: H['name']; readonly on: H['phrase'] };
+  readonly 'editor.fix-effect': { readonly fix: H['message']; readonly effect: H['message'] };
   readonly 'editor.fix-raises': { readonly fix: H['message']; readonly what: H['list'] };
   readonly 'editor.fix-remains': { readonly fix: H['message'] };
   readonly 'editor.pending': NoHoles;
   readonly 'editor.loads-pending': NoHoles;
   readonly 'editor.see-drawing': NoHoles;
   readonly 'editor.held-expectations': { readonly held: H['count']; readonly all: H['count'] };
+  readonly 'editor.place-ways': { readonly ways: H['list'] };
+  readonly 'editor.place-from-front': { readonly far: H['quantity'] };
+  readonly 'editor.place-from-rear': { readonly far: H['quantity'] };
+  readonly 'editor.place-ahead-of-front': { readonly far: H['quantity'] };
+  readonly 'editor.place-behind-rear': { readonly far: H['quantity'] };
+  readonly 'editor.place-ahead-of-axle': { readonly far: H['quantity']; readonly axle: H['name'] };
+  readonly 'editor.place-behind-axle': { readonly far: H['quantity']; readonly axle: H['name'] };
+  readonly 'advice.nothing-to-do': NoHoles;
+  readonly 'advice.no-fix': { readonly count: H['count'] };
+  readonly 'advice.all-safe': { readonly count: H['count'] };
+  readonly 'advice.some-left': { readonly count: H['count']; readonly left: H['count'] };
+  readonly 'advice.effect': { readonly label: H['phrase']; readonly before: H['quantity']; readonly after: H['quantity'] };
+  readonly 'advice.rule-on': { readonly rule: H['name']; readonly on: H['text'] };
+  readonly 'advice.unsafe': { readonly before: H['count']; readonly after: H['count'] };
   readonly 'edit.not-here': { readonly element: H['name'] };
   readonly 'edit.no-body': { readonly element: H['name'] };
   readonly 'edit.from-pattern': { readonly element: H['name'] };
@@ -2011,6 +2083,7 @@ export interface MessageHoles {
   readonly 'edit.no-place': { readonly element: H['name'] };
   readonly 'edit.unreadable': { readonly element: H['name'] };
   readonly 'edit.cannot-move': { readonly element: H['name'] };
+  readonly 'edit.no-step': { readonly element: H['name'] };
   readonly 'lesson.exercise': { readonly number: H['count'] };
   readonly 'lesson.width': NoHoles;
   readonly 'lesson.work-out': { readonly figure: H['text']; readonly on: H['text'] };
@@ -2042,9 +2115,20 @@ export const optionalHoles: Readonly<Record<string, readonly string[]>> = {
   'language.dimension-clash--subtracted': ['advice'],
   'language.dimension-clash--range': ['advice'],
   'ground-bearing.too-much': ['advice'],
+  'loss-moves.rolls': ['when'],
+  'loss-moves.slides': ['when'],
+  'loss-moves.falls': ['when'],
+  'loss-moves.moves': ['when'],
+  'loss-moves.unsolved': ['when'],
+  'loss-moves.worse': ['when'],
   'part-cannot-bear.may-not-bear': ['remark'],
   'part-cannot-bear.stands-on': ['remark'],
   'push-margin.too-little': ['first'],
+  'stage-moves.rolls': ['when'],
+  'stage-moves.slides': ['when'],
+  'stage-moves.falls': ['when'],
+  'stage-moves.moves': ['when'],
+  'stage-moves.unsolved': ['when'],
   'strut-angle.too-flat': ['advice'],
   'strut-angle.too-steep': ['advice'],
   'strut-head.moves': ['remark'],

@@ -16,4 +16,5 @@ export interface HoleKinds {
   readonly text: Message | Name;
 }
 
+/** The holes of a message that has none. */
 export type NoHoles = Readonly<Record<never, never>>;

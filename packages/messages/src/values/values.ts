@@ -33,6 +33,7 @@ export interface Count {
 /** A number with its kind. `undefined` says that it is not known. */
 export interface Quantity {
   readonly kind: 'quantity';
+  /** In the SI unit of its kind, see `QuantityKind`. */
   readonly value: Range | undefined;
   readonly quantity: QuantityKind;
   /** Which way the last printed digit may move: demands up, limits down. */
@@ -44,6 +45,7 @@ export interface Quantity {
    * are added until they do.
    */
   readonly beside?: {
+    /** In SI, as the quantity itself. */
     readonly value: number;
     /** Whether this quantity is the limit of the two, and whether the limit is the most or the least allowed. */
     readonly side: 'demand' | 'limit';
@@ -63,6 +65,7 @@ export interface FigureHole {
   readonly figure: Figure;
 }
 
+/** Several things in a row. */
 export interface List {
   readonly kind: 'list';
   readonly items: readonly Hole[];

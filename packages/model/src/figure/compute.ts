@@ -3,11 +3,13 @@ import { type Formula, holesOf, type Phrase } from '@cribwright/messages';
 import type { Interval } from '../plan/interval.js';
 import type { Ref } from '../plan/ref.js';
 
+/** What a figure is called and how it is shown, before its value is known. */
 export interface Head {
   readonly key: string;
   readonly label: Phrase;
   readonly quantity: Figure['quantity'];
   readonly rounding: Figure['rounding'];
+  /** The unit that it is shown in, by its id, where that is not the usual one of its quantity. */
   readonly unit?: string | undefined;
   readonly ref?: Ref | undefined;
   readonly governs?: Phrase | undefined;

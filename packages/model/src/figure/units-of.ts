@@ -28,3 +28,5 @@ export const duration = head('duration');
 export const share = head('share');
 export const ratio = head('ratio');
 export const count = head('count');
+export const volume = head('volume');
+export const unitWeight = head('unit weight');

@@ -384,6 +384,18 @@ export const shippedPolicy: Policy = {
       },
       "loosened": false
     },
+    "sudden loss factor": {
+      "key": "sudden loss factor",
+      "value": 1,
+      "source": {
+        "kind": "common practice"
+      },
+      "ref": {
+        "element": "policy/Shipped",
+        "property": "sudden loss factor"
+      },
+      "loosened": false
+    },
     "stiffness spread": {
       "key": "stiffness spread",
       "value": 2,

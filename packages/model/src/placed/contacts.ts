@@ -14,6 +14,7 @@ export interface Contact extends Crossing {
   readonly loaded: boolean;
 }
 
+/** A part that a contact of a crib was given to meet, and whether it does. */
 export interface Met {
   readonly capture: Capture;
   readonly vehicle: Vehicle;

@@ -27,7 +27,11 @@ export function rectangle(middle: PlanPoint, length: number, width: number, angl
   }));
 }
 
-/** A band of some width about a straight line. */
+/**
+ * A band about a straight line. Plan axes, m.
+ *
+ * @param width m, half to each side
+ */
 export const band = (from: PlanPoint, to: PlanPoint, width: number): Outline =>
   rectangle(
     { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 },

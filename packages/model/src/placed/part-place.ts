@@ -128,5 +128,6 @@ function centerLine(part: Part, { from, to }: Piece, p: PlanPoint): PlanPoint {
   }
 }
 
+/** The part of a vehicle by its id, else by its name. `undefined` where it has no such part. */
 export const partNamed = (vehicle: Vehicle, name: string): Part | undefined =>
   vehicle.parts.find((p) => p.id === name) ?? vehicle.parts.find((p) => p.name === name);

@@ -39,6 +39,7 @@ export interface PlacedWheel {
   readonly extent: Extent;
 }
 
+/** Places a vehicle as it lies: upright, pitched, on its side or on its roof. Plan axes, m. */
 export function placeVehicle(given: Vehicle): PlacedVehicle {
   const vehicle = posed(given);
   const long = vehicle.parts.filter((p) => p.form !== 'points').map((p) => p.height.low);

@@ -1,8 +1,9 @@
 import type { Plan } from '../plan/plan.js';
 import type { ElementId } from '../plan/ref.js';
-import type { StrutGear, Timber } from '../plan/support.js';
+import type { StrutGear, SupportKind, Timber } from '../plan/support.js';
 import type { Around } from './base.js';
 import { dressed } from './dressed.js';
+import { type PlacedChock, placeChock } from './place-chock.js';
 import { type PlacedCrib, placeCrib } from './place-crib.js';
 import { type PlacedPad, placePad } from './place-pad.js';
 import { type PlacedStepChock, placeStepChock } from './place-step-chock.js';
@@ -22,9 +23,20 @@ export interface PlacedPlan {
   readonly stepChocks: Placed<PlacedStepChock>;
   readonly struts: Placed<PlacedStrut>;
   readonly ties: Placed<PlacedTie>;
+  readonly chocks: Placed<PlacedChock>;
   readonly pads: Placed<PlacedPad>;
   /** What placing one more support at hand of these needs to know. */
   readonly around: Around;
+}
+
+/** What a support of each kind becomes once it is placed. */
+interface PlacedSupport {
+  readonly crib: PlacedCrib;
+  readonly 'step chock': PlacedStepChock;
+  readonly strut: PlacedStrut;
+  readonly tie: PlacedTie;
+  readonly chock: PlacedChock;
+  readonly pad: PlacedPad;
 }
 
 /** Elements of one kind, in the order of the plan, and by their id. */
@@ -55,30 +67,43 @@ function placeNew(given: Plan): PlacedPlan {
     (s) => placeStrut(s, plan.pads),
     (s) => s.strut.id,
   );
-  return {
-    plan,
-    vehicles,
-    cribs: placedBy(
+  const supports: { readonly [K in SupportKind]: Placed<PlacedSupport[K]> } = {
+    crib: placedBy(
       plan.cribs,
       (c) => placeCrib(c, around),
       (c) => c.crib.id,
     ),
-    stepChocks: placedBy(
+    'step chock': placedBy(
       plan.stepChocks,
       (c) => placeStepChock(c, around),
       (c) => c.chock.id,
     ),
-    struts,
-    ties: placedBy(
+    strut: struts,
+    tie: placedBy(
       plan.ties,
       (t) => placeTie(t, { vehicles: lying, struts: struts.byId }),
       (t) => t.tie.id,
     ),
-    pads: placedBy(
+    chock: placedBy(
+      plan.chocks,
+      (c) => placeChock(c, lying),
+      (c) => c.chock.id,
+    ),
+    pad: placedBy(
       plan.pads,
       (p) => placePad(p, plan),
       (p) => p.pad.id,
     ),
+  };
+  return {
+    plan,
+    vehicles,
+    cribs: supports.crib,
+    stepChocks: supports['step chock'],
+    struts: supports.strut,
+    ties: supports.tie,
+    chocks: supports.chock,
+    pads: supports.pad,
     around,
   };
 }

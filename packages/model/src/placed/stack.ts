@@ -4,16 +4,19 @@ import type { Crib } from '../plan/support.js';
 export interface Crossing {
   /** From 1, front to rear and driver to passenger side. */
   readonly number: number;
+  /** m */
   readonly x: number;
+  /** m */
   readonly y: number;
-  /** Which crosswise timber it lies on from the front, and which lengthwise one from the driver side; from 0. */
+  /** Which crosswise timber it lies on from the front: counted from 0. */
   readonly row: number;
+  /** Which lengthwise timber it lies on from the driver side: counted from 0. */
   readonly column: number;
 }
 
 /** One course of a crib. */
 export interface Course {
-  /** 1 is the lowest. */
+  /** Counted from 1, the lowest. */
   readonly number: number;
   readonly runs: 'lengthwise' | 'crosswise';
   /** Laid side by side, without gaps. */
@@ -110,10 +113,10 @@ export function coursesOf(crib: Crib): readonly Course[] {
   });
 }
 
-/** Pieces of timber in the course that lies on the base. */
+/** How many pieces of timber lie in the course on the base: a count. */
 export const baseTimbers = (crib: Crib): number => (wholeCourses(crib) === 0 ? 0 : timbersIn(crib, 0));
 
-/** Pieces of timber in a crib. */
+/** How many pieces of timber a crib takes: a count. */
 export function timberCount(crib: Crib): number {
   const whole = wholeCourses(crib);
   if (whole === 0) return 0;

@@ -57,9 +57,10 @@ export interface Plan {
  */
 export type UnreadPart = 'size up' | 'steps' | 'vehicle' | 'rest';
 
+/** What the scene stands on. */
 export interface Ground {
   readonly surface: Surface;
-  /** Rise over run, never below zero; `toward` is the way that falls. */
+  /** Rise over run, a ratio, never below zero; `toward` is the way that falls. */
   readonly grade: number;
   readonly toward: 'front' | 'rear' | 'driver side' | 'passenger side';
   /** What nobody said of the grade, so that the checks take it as level, or as falling to the rear. */
@@ -69,20 +70,27 @@ export interface Ground {
   readonly ref: Ref;
 }
 
+/** A kind of ground. Friction is a ratio of forces. */
 export interface Surface {
   readonly name: string;
   /** Allowable bearing, Pa. `undefined` when unknown: never taken as zero and never as enough. */
   readonly bearing: number | undefined;
   readonly bearingSource: SourceNote;
+  /** Of a tire on it: a ratio of forces. */
   readonly frictionTire: Interval;
+  /** Of timber on it: a ratio of forces. */
   readonly frictionTimber: Interval;
   readonly frictionSource: SourceNote;
-  /** Of a vehicle's own metal that lies on it. `undefined` when unknown: never taken as zero and never as enough. */
+  /**
+   * Of a vehicle's own metal that lies on it: a ratio of forces. `undefined` when unknown: never taken as zero and
+   * never as enough.
+   */
   readonly frictionBody?: Interval | undefined;
   readonly frictionBodySource?: SourceNote;
   readonly ref: Ref;
 }
 
+/** What a step does, as the language spells it. */
 export type StepAction =
   | 'size up'
   | 'chock'
@@ -95,22 +103,28 @@ export type StepAction =
   | 'check'
   | 'remove';
 
+/** One step of the order of work. */
 export interface Step {
   readonly id: ElementId;
+  /** As the plan numbers it, from 1. */
   readonly number: number;
   readonly action: StepAction;
   readonly targets: readonly ElementId[];
   /** Cribs and chocks by which a vehicle is captured. */
   readonly with: readonly ElementId[];
   readonly after: readonly ElementId[];
+  /** How many people it takes. `undefined` where the plan does not say. */
   readonly crew: number | undefined;
+  /** How long it takes, s. `undefined` where the plan does not say. */
   readonly takes: Interval | undefined;
   readonly note?: string;
   readonly ref: Ref;
 }
 
+/** People at the scene. A plan may have several crews. */
 export interface Crew {
   readonly name: string;
+  /** A count. */
   readonly people: number;
 }
 
@@ -118,11 +132,13 @@ export interface Crew {
 export interface RespondingUnit {
   readonly id: ElementId;
   readonly name: string;
+  /** A count. `undefined` where the cache does not say. */
   readonly people: number | undefined;
   readonly carries: readonly StockItem[];
   readonly ref: Ref;
 }
 
+/** So many pieces of one thing that a unit carries. */
 export interface StockItem {
   readonly kind:
     | 'timber'
@@ -136,9 +152,11 @@ export interface StockItem {
     | 'shim';
   /** The name that plans use: `Fir4x4`, `Strut4to8ft`. */
   readonly item: string;
+  /** Of timber and pads, m. */
   readonly length?: number;
   /** Of timber: what it is, so that design help can build with it. */
   readonly timber?: Timber;
+  /** How many there are. */
   readonly count: number;
   readonly ref: Ref;
 }
@@ -148,20 +166,27 @@ export interface WorkingLoad {
   readonly id: ElementId;
   readonly name: string;
   readonly on: ElementId;
+  /** Where it acts, plan axes, m. */
   readonly at: { readonly x: number; readonly y: number; readonly z: number };
+  /** N, not below zero. */
   readonly force: Interval;
+  /** Which way it pushes the vehicle: plan axes, length 1, no unit. */
   readonly direction: { readonly x: number; readonly y: number; readonly z: number };
   readonly ref: Ref;
 }
 
+/** A way out for patients and crews that must stay clear. */
 export interface Egress {
   readonly id: ElementId;
   readonly name: string;
+  /** Along its middle, in order, plan axes, m. */
   readonly points: readonly { readonly x: number; readonly y: number }[];
+  /** Clear width, m. */
   readonly width: number;
   readonly ref: Ref;
 }
 
+/** What the officer found at the size-up, in his or her own words. */
 export interface SizeUpItem {
   readonly item:
     | 'fuel'
@@ -177,6 +202,7 @@ export interface SizeUpItem {
   readonly ref: Ref;
 }
 
+/** What a plan expects of its own analysis: nothing unsafe, a finding, or a figure. */
 export type Expectation =
   | { readonly kind: 'safe'; readonly ref: Ref }
   | { readonly kind: 'finding'; readonly rule: string; readonly on: ElementId | undefined; readonly ref: Ref }
@@ -184,13 +210,16 @@ export type Expectation =
       readonly kind: 'figure';
       readonly figure: string;
       readonly on: ElementId;
+      /** Of a crib, counted from 1. `undefined` asks for the whole support. */
       readonly contact: number | undefined;
+      /** In SI. */
       readonly value: Interval;
-      /** `about` allows this share either way. */
+      /** `about` allows this share either way; 0 allows none. */
       readonly within: number;
       readonly ref: Ref;
     };
 
+/** A finding that a named person accepts, with a reason, until a day. */
 export interface Acceptance {
   readonly id: ElementId;
   readonly rule: string;

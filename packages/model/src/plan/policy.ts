@@ -52,9 +52,11 @@ export type PolicyKey =
   | 'gross limit'
   | 'egress width' //               m
   | 'post slenderness' //           NDS 3.7.1.4
+  | 'sudden loss factor' //         what a sudden loss adds to a support, over what a slow one adds
   | 'stiffness spread' //           factor by which stiffnesses are varied to see what it changes
   | 'ground under cribs'; //        'by pressure' | 'may give way'
 
+/** The limits that a department sets, all of them: what one does not say it takes over from those it extends. */
 export interface Policy {
   readonly id: string;
   readonly name: string;

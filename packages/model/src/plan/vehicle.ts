@@ -21,6 +21,7 @@ export interface Vehicle {
   readonly position: VehiclePosition;
   /** Empty weight and center, where stated. Otherwise they follow from the axle loads. */
   readonly statedWeight?: Interval;
+  readonly statedWeightSource?: SourceNote;
   readonly statedCenter?: { readonly x: Interval; readonly y: Interval; readonly z: Interval };
   /** Height of the empty center of gravity, where the axles give the rest. */
   readonly emptyCenterHeight: Interval | undefined;
@@ -33,19 +34,26 @@ export interface Vehicle {
   readonly source: SourceNote;
 }
 
+/** How a vehicle lies. The angle of a pitched one in rad; nose down is above zero. */
 export type VehiclePosition =
   | { readonly kind: 'upright' }
-  /** Nose down is positive, rad. */
   | { readonly kind: 'pitched'; readonly angle: number }
   | { readonly kind: 'on its side'; readonly side: 'driver' | 'passenger' }
   | { readonly kind: 'on its roof' };
 
+/** An axle with its wheels, in the axes of its vehicle. */
 export interface Axle {
   readonly id: string;
   readonly name: string;
+  /** From the front of the vehicle, m. */
   readonly x: number;
+  /** What the axle carries of the empty vehicle, N. */
   readonly emptyLoad: Interval;
+  /** Left out, it comes from where the rest of the vehicle does. */
+  readonly emptyLoadSource?: SourceNote;
+  /** From the middle of the tires on one side to the middle of those on the other, m. */
   readonly track: number;
+  /** A count. */
   readonly tiresEachSide: 1 | 2;
   readonly suspension: 'air' | 'spring' | 'rigid';
   /** Of one wheel end: tire and suspension in series, N/m. */
@@ -90,38 +98,59 @@ export interface Part {
     /** All points of the part together, empty, N. With it a trailer's weight follows from axles and kingpin. */
     readonly emptyLoad?: Interval;
   };
+  /** Where its numbers come from. What is left out comes from where the rest of the vehicle does. */
+  readonly sources?: Readonly<Partial<Record<'height' | 'width' | 'rating' | 'carries', SourceNote>>>;
   readonly ref: Ref;
 }
 
+/** What a vehicle carries, in the axes of that vehicle. */
 export interface Cargo {
   readonly id: string;
   readonly name: string;
+  /** N */
   readonly weight: Interval;
   /**
-   * Lengthwise extent, from the vehicle's front. Unless `center` is given, the center lies in the middle third:
-   * a load that fills its length and thins out evenly from one end to nothing at the other has it at a third.
+   * Lengthwise extent from the vehicle's front, m. Unless `center` is given, the center lies in the middle third: a
+   * load that fills its length and thins out evenly from one end to nothing at the other has it at a third.
    */
   readonly from: number;
+  /** m */
   readonly to: number;
+  /** Of its center of gravity from the vehicle's front, m. */
   readonly center?: Interval;
+  /** Of its center of gravity off the middle, m, passenger side above zero. */
   readonly offset: Interval;
+  /** Of its center of gravity above the ground, m. `undefined` where nobody stated it. */
   readonly height: Interval | undefined;
   /** Liquid, or loose, or hung: may move. */
   readonly shifts: boolean;
+  /** Where the weight follows from how much there is: volume, m³, and weight per volume, N/m³, with its source. */
+  readonly byVolume?: {
+    readonly volume: Interval;
+    readonly unitWeight: Interval;
+    readonly source: SourceNote;
+  };
   readonly ref: Ref;
 }
 
 /** A cab on its own mounts: rests on the frame in front, on springs behind. */
 export interface Cab {
+  /** Lengthwise extent from the front of the vehicle, m. */
   readonly from: number;
+  /** m */
   readonly to: number;
+  /** N */
   readonly weight: Interval;
+  /** From the front of the vehicle, and above the ground, m. */
   readonly center: { readonly x: Interval; readonly z: Interval };
   readonly mounts: readonly {
     readonly name: string;
+    /** From the front of the vehicle, m. */
     readonly x: number;
+    /** Off the middle of the vehicle, m, passenger side above zero. */
     readonly offsets: readonly number[];
     readonly spring: 'air' | 'spring' | 'rigid';
+    /** Of one mount, N/m. */
     readonly stiffness: number;
   }[];
   readonly ref: Ref;

@@ -40,6 +40,7 @@ export const limitKinds: Readonly<
   'gross limit': { kind: 'force', safer: 'neither' },
   'egress width': { kind: 'length', safer: 'higher' },
   'post slenderness': { kind: 'ratio', safer: 'lower' },
+  'sudden loss factor': { kind: 'ratio', safer: 'higher' },
   'stiffness spread': { kind: 'ratio', safer: 'higher' },
   'ground under cribs': { kind: 'word', safer: 'neither' },
 };

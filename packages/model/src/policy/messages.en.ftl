@@ -30,5 +30,6 @@ axle-limit-tandem = axle limit tandem
 gross-limit = gross limit
 egress-width = egress width
 post-slenderness = post slenderness
+sudden-loss-factor = sudden loss factor
 stiffness-spread = stiffness spread
 ground-under-cribs = ground under cribs

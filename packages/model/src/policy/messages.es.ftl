@@ -29,5 +29,6 @@ axle-limit-tandem = límite de un tándem
 gross-limit = límite de peso total
 egress-width = ancho de salida
 post-slenderness = esbeltez del poste
+sudden-loss-factor = factor de pérdida repentina
 stiffness-spread = margen de rigidez
 ground-under-cribs = suelo bajo los cribs

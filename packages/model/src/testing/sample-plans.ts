@@ -3,15 +3,13 @@ import type { Plan } from '../plan/plan.js';
 import { foot, inch, minute } from './measures.js';
 import { bearsOn, carCribs, planOf, side, sizedUp, step } from './plan-of.js';
 import { chock, crib, strap, strut } from './sample-supports.js';
-import { straightTruck, tractor } from './sample-trucks.js';
-import { sedan, vanTrailer } from './sample-vehicles.js';
+import { sedan, straightTruck, tractor, vanTrailer } from './sample-vehicles.js';
 
 export * from './measures.js';
 export { asphalt, gripping, planOf, step } from './plan-of.js';
 export * from './sample-policy.js';
 export * from './sample-supports.js';
 export * from './sample-timber.js';
-export * from './sample-trucks.js';
 export * from './sample-vehicles.js';
 
 /** A loaded semi-trailer held by cribs and A-frame struts, a car crosswise beneath its driver-side rail. */

@@ -24,6 +24,7 @@ export const rule: Rule = {
   title: term('acceptance-expired.title'),
   family: 'policy and review',
   severity: 'warning',
+  judges: 'element',
   protects: term('acceptance-expired.protects'),
   sources: [practice],
   compares: [],

@@ -31,6 +31,7 @@ export const rule: Rule = {
   title: term('air-spring-free.title'),
   family: 'whole system',
   severity: 'danger',
+  judges: 'plan',
   protects: term('air-spring-free.protects'),
   sources: [practice],
   compares: ['supports under the cab'],

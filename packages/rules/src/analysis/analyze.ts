@@ -7,7 +7,6 @@ import {
   expectationResults,
   inOneGo,
   noLoads,
-  pushRoseSteps,
   supportResults,
 } from '@cribwright/engine/internal';
 import type { Plan } from '@cribwright/model';
@@ -27,17 +26,16 @@ export const analyze = (plan: Plan, options: AnalyzeOptions = {}): Analysis =>
  */
 export function* analyzeInSteps(plan: Plan, options: AnalyzeOptions = {}): Generator<void, Analysis> {
   const w = workingsOf(plan, options);
-  let push = w.push;
   try {
     if (options.loads !== false) yield* w.resting.steps();
     if (options.push === true) {
-      const rose = yield* pushRoseSteps(w);
-      push = () => rose;
+      yield* w.standing.steps();
+      yield* w.pushes.steps();
     }
   } catch {
     // The rules that read these fail on their own, and say so.
   }
-  return yield* analysisOf({ ...w, push });
+  return yield* analysisOf(w);
 }
 
 function* analysisOf(w: Workings): Generator<void, Analysis> {
@@ -67,10 +65,10 @@ function* analysisOf(w: Workings): Generator<void, Analysis> {
   };
 }
 
-/** The push rose where it could be worked out. Where not, the rule that reads it says why. */
+/** The push rose of the main vehicle where it could be worked out. Where not, the rule that reads it says why. */
 function pushOf(w: Workings): Analysis['push'] {
-  const rose = w.push();
-  return 'why' in rose ? undefined : rose;
+  const rose = w.pushes()[0]?.rose;
+  return rose === undefined || 'why' in rose ? undefined : rose;
 }
 
 /** Results that break are left out; the rule that needs the same part has already said so as a finding. */

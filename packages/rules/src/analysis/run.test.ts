@@ -13,6 +13,7 @@ const broken: Rule = {
   title: term('crib-height.title'),
   family: 'whole system',
   severity: 'note',
+  judges: 'plan',
   protects: term('crib-height.protects'),
   sources: [],
   compares: [],

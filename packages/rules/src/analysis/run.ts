@@ -14,7 +14,7 @@ export const runRules = (rules: readonly Rule[], w: Workings): readonly Finding[
 /** The same, and stops after each rule. Before the loads are there, rules that hang on them are left out. */
 export function* runRulesInSteps(rules: readonly Rule[], w: Workings): Generator<void, readonly Finding[]> {
   const found: Finding[] = [];
-  for (const rule of rules.filter((r) => r.phase === undefined && !isWithheld(r.id, w.plan))) {
+  for (const rule of rules.filter((r) => r.phase === undefined && !isWithheld(r, w.plan))) {
     found.push(...runOne(rule, w, []));
     yield;
   }

@@ -1,12 +1,14 @@
 import { expect, it } from 'vitest';
 import { rules } from '../generated/rule-index.js';
-import { isWithheld, ofOneContact, ofOneElement, ofSteps } from './withheld.js';
+import { isWithheld as isRuleWithheld } from './withheld.js';
 
 const ids = rules.map((r) => r.id);
 
-it('names only rules that there are', () => {
-  expect([...ofOneContact, ...ofOneElement, ...ofSteps].filter((id) => !ids.includes(id))).toEqual([]);
-});
+function isWithheld(id: string, plan: Parameters<typeof isRuleWithheld>[1]): boolean {
+  const rule = rules.find((r) => r.id === id);
+  if (rule === undefined) throw new Error(`there is no rule ${id}`);
+  return isRuleWithheld(rule, plan);
+}
 
 it('runs every rule on a plan that was read whole', () => {
   expect(ids.filter((id) => isWithheld(id, {}))).toEqual([]);

@@ -136,6 +136,7 @@ export const rule: Rule = {
   title: term('axle-overweight.title'),
   family: 'plausibility',
   severity: 'warning',
+  judges: 'plan',
   protects: term('axle-overweight.protects'),
   sources: [published(law), published('23 U.S.C. 127(a)', 'two consecutive sets of tandem axles')],
   compares: ['groupLoad', 'groupLimit'],

@@ -38,6 +38,8 @@ export const rule: Rule = {
   title: term('cache-short.title'),
   family: 'stock',
   severity: 'warning',
+  judges: 'plan',
+  readsAlso: ['steps'],
   protects: term('cache-short.protects'),
   sources: [practice],
   compares: ['needed', 'carried'],

@@ -22,6 +22,8 @@ export const rule: Rule = {
   title: term('cache-unknown.title'),
   family: 'stock',
   severity: 'note',
+  judges: 'plan',
+  readsAlso: ['steps'],
   protects: term('cache-unknown.protects'),
   sources: [practice],
   compares: [],

@@ -59,6 +59,8 @@ export const rule: Rule = {
   title: term('count-mismatch.title'),
   family: 'stock',
   severity: 'warning',
+  judges: 'element',
+  readsAlso: ['steps'],
   protects: term('count-mismatch.protects'),
   sources: [practice],
   compares: [],

@@ -49,6 +49,8 @@ export const rule: Rule = {
   title: term('crew-short.title'),
   family: 'order and crew',
   severity: 'warning',
+  judges: 'plan',
+  readsAlso: ['steps'],
   protects: term('crew-short.protects'),
   sources: [practice],
   compares: ['crewPeak', 'people'],

@@ -85,6 +85,7 @@ export const rule: Rule = {
   title: term('crib-alignment.title'),
   family: 'timber and cribs',
   severity: 'warning',
+  judges: 'contact',
   protects: term('crib-alignment.protects'),
   sources: [practice],
   compares: ['off', 'contact alignment', 'slope', 'steepest capture'],

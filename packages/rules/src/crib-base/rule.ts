@@ -62,6 +62,7 @@ export const rule: Rule = {
   title: term('crib-base.title'),
   family: 'timber and cribs',
   severity: 'warning',
+  judges: 'element',
   protects: term('crib-base.protects'),
   sources: [practice],
   compares: ['pressure'],

@@ -1,8 +1,8 @@
 import type { Workings } from '@cribwright/engine';
 import { elementMessage } from '@cribwright/engine';
-import { clash, lengthInside, nearPairs } from '@cribwright/engine/internal';
+import { clash, lengthInside, moveClearFix, nearPairs } from '@cribwright/engine/internal';
 import { message, shown, term } from '@cribwright/messages';
-import type { ElementId, Extent } from '@cribwright/model';
+import type { ElementId, Extent, PlacedPlan, SupportKind } from '@cribwright/model';
 import { exactly, measured } from '@cribwright/model';
 import { length } from '@cribwright/model/internal';
 import { practice, type Rule, type RuleFinding } from '../definition/rule.js';
@@ -26,8 +26,21 @@ function report(key: Key, first: ElementId, second: ElementId, depth: number, w:
     }),
     figures: [figure],
     related: [{ at: { element: second }, message: term('crib-clash.other-here') }],
+    fixes: w.plan.cribs
+      .filter((c) => c.id === first || c.id === second)
+      .flatMap((crib) => moveClearFix(crib, w)),
   };
 }
+
+/** What takes up its place alone. A strut is a line, and is looked at by itself; a tie goes around; a pad lies beneath. */
+const solidSupports: Readonly<Record<SupportKind, (placed: PlacedPlan) => readonly Extent[]>> = {
+  crib: ({ cribs }) => cribs.all.map((c) => c.extent),
+  'step chock': ({ stepChocks }) => stepChocks.all.map((c) => c.extent),
+  strut: () => [],
+  tie: () => [],
+  chock: () => [],
+  pad: () => [],
+};
 
 /** Pairs of cribs and step chocks. */
 const supports = (w: Workings, solids: readonly Extent[]): readonly RuleFinding[] =>
@@ -80,7 +93,10 @@ function struts(w: Workings, cribs: readonly Extent[]): readonly RuleFinding[] {
 function check(w: Workings): readonly RuleFinding[] {
   const cribs = w.placed.cribs.all.map((c) => c.extent);
   return [
-    ...supports(w, [...cribs, ...w.placed.stepChocks.all.map((c) => c.extent)]),
+    ...supports(
+      w,
+      Object.values(solidSupports).flatMap((of) => of(w.placed)),
+    ),
     ...vehicles(w, cribs),
     ...struts(w, cribs),
     ...vehiclesClash(w),
@@ -92,6 +108,7 @@ export const rule: Rule = {
   title: term('crib-clash.title'),
   family: 'timber and cribs',
   severity: 'danger',
+  judges: 'plan',
   protects: term('crib-clash.protects'),
   sources: [practice],
   compares: ['depth'],

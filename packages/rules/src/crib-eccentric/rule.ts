@@ -61,6 +61,7 @@ export const rule: Rule = {
   title: term('crib-eccentric.title'),
   family: 'timber and cribs',
   severity: 'note',
+  judges: 'contact',
   protects: term('crib-eccentric.protects'),
   sources: [
     practice,

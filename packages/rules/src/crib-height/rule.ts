@@ -1,5 +1,6 @@
 import type { Fix, Workings } from '@cribwright/engine';
 import type { CribWorking } from '@cribwright/engine/internal';
+import { standingBuildFix } from '@cribwright/engine/internal';
 import {
   calculation,
   count,
@@ -28,7 +29,7 @@ function tooHigh(c: CribWorking, w: Workings): RuleFinding | undefined {
   const courses = mostCourses(may, crib.timber.depth);
   const loaded = loadedMessage(c);
   const [ratio] = c.heightLimit.inputs;
-  const fixes = [captureAll(c, w), fewerCourses(c, courses)].flat();
+  const fixes = [captureAll(c, w), fewerCourses(c, courses), standingBuildFix(c, w)].flat();
   return {
     subject: { element: crib.id },
     at: { element: crib.id, property: 'courses' },
@@ -134,6 +135,7 @@ export const rule: Rule = {
   title: term('crib-height.title'),
   family: 'timber and cribs',
   severity: 'danger',
+  judges: 'element',
   protects: term('crib-height.protects'),
   sources: [practice, fromMemory('US Army Corps of Engineers Shoring Operations Guide, section 2')],
   compares: ['height', 'heightLimit'],

@@ -90,6 +90,7 @@ export const rule: Rule = {
   title: term('crib-layout.title'),
   family: 'timber and cribs',
   severity: 'danger',
+  judges: 'element',
   protects: term('crib-layout.protects'),
   sources: [practice],
   compares: ['width'],

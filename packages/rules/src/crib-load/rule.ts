@@ -1,5 +1,5 @@
 import type { Fix, Workings } from '@cribwright/engine';
-import { buildsFor } from '@cribwright/engine';
+import { bestBuildFor } from '@cribwright/engine';
 import type { CribWorking } from '@cribwright/engine/internal';
 import { cribUse, sizeText, type Use } from '@cribwright/engine/internal';
 import { calculation, count, message, name, quantity, shown, shownBeside, term } from '@cribwright/messages';
@@ -86,7 +86,7 @@ function overload(c: CribWorking, w: Workings): RuleFinding | undefined {
 
 /** The build of the fewest timbers that would carry it, from what is there. Its load is checked anew once it stands. */
 function stronger(c: CribWorking, w: Workings): readonly Fix[] {
-  const build = buildsFor(c, w)[0];
+  const build = bestBuildFor(c, w);
   if (build === undefined) return [];
   const { crib } = build;
   const was = c.crib;
@@ -125,6 +125,7 @@ export const rule: Rule = {
   title: term('crib-load.title'),
   family: 'timber and cribs',
   severity: 'danger',
+  judges: 'plan',
   protects: term('crib-load.protects'),
   sources: [
     practice,

@@ -50,6 +50,7 @@ export const rule: Rule = {
   title: term('crib-mixed-timber.title'),
   family: 'timber and cribs',
   severity: 'note',
+  judges: 'element',
   protects: term('crib-mixed-timber.protects'),
   sources: [practice],
   compares: [],

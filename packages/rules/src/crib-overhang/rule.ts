@@ -59,6 +59,7 @@ export const rule: Rule = {
   title: term('crib-overhang.title'),
   family: 'timber and cribs',
   severity: 'danger',
+  judges: 'element',
   protects: term('crib-overhang.protects'),
   sources: [practice, published('Rescue Systems 1 (California State Fire Training)', 'chapter 30')],
   compares: ['overhang', 'least overhang', 'most overhang'],

@@ -44,6 +44,7 @@ export const rule: Rule = {
   title: term('crib-packing.title'),
   family: 'timber and cribs',
   severity: 'danger',
+  judges: 'plan',
   protects: term('crib-packing.protects'),
   sources: [practice],
   compares: ['shims', 'most shims', 'packing', 'most packing'],

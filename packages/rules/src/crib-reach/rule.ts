@@ -147,6 +147,7 @@ export const rule: Rule = {
   title: term('crib-reach.title'),
   family: 'timber and cribs',
   severity: 'danger',
+  judges: 'contact',
   protects: term('crib-reach.protects'),
   sources: [practice],
   compares: ['gap', 'closes'],

@@ -61,6 +61,7 @@ export const rule: Rule = {
   title: term('crib-wedge.title'),
   family: 'timber and cribs',
   severity: 'warning',
+  judges: 'contact',
   protects: term('crib-wedge.protects'),
   sources: [practice],
   compares: ['pairs', 'closes', 'wedge travel'],

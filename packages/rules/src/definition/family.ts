@@ -11,6 +11,7 @@ export const families = [
   'policy and review',
 ] as const;
 
+/** What a rule is about. */
 export type Family = (typeof families)[number];
 
 /** The heading of a family in the list of rules. */

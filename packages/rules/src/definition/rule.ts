@@ -20,6 +20,13 @@ export interface Rule {
   /** What it protects against, in one sentence. */
   readonly protects: Message;
   readonly sources: readonly SourceNote[];
+  /**
+   * What it judges by: what is written of one element, the vehicle that the element meets too, or the whole plan. A rule
+   * does not run where part of that could not be read.
+   */
+  readonly judges: 'element' | 'contact' | 'plan';
+  /** What it reads beyond vehicles, supports and ground. It does not run where that could not be read. */
+  readonly readsAlso?: readonly ('steps' | 'size up')[];
   /** The figures that it compares, by name, as on its page. */
   readonly compares: readonly string[];
   /** `found` is what the other rules found; only a rule of the `review` phase, which runs last, gets it. */

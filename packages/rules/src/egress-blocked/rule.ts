@@ -2,7 +2,7 @@ import type { Workings } from '@cribwright/engine';
 import { elementMessage } from '@cribwright/engine';
 import { overlap } from '@cribwright/engine/internal';
 import { message, name, shownBeside, term } from '@cribwright/messages';
-import type { Egress, ElementId } from '@cribwright/model';
+import type { Egress, ElementId, PlacedPlan, SupportKind } from '@cribwright/model';
 import { band, type Extent, exactly, given, type Outline } from '@cribwright/model';
 import { length } from '@cribwright/model/internal';
 import { exceeds } from '@cribwright/units';
@@ -21,19 +21,22 @@ const pathOf = (way: Egress): readonly Outline[] =>
     return from === undefined ? [] : [band(from, to, way.width)];
   });
 
-/** Struts and ties seen from above, as thin bands, as high as they reach. */
-function lines(w: Workings): readonly Extent[] {
-  const struts = w.placed.struts.all.map(({ extent }) => ({
-    ...extent,
-    high: Math.max(stepOver * 2, extent.high),
-  }));
-  const ties = w.placed.ties.all.flatMap(({ tie, from, to }) =>
-    from === undefined || to === undefined
-      ? []
-      : [{ element: tie.id, outline: band(from, to, 0.05), low: 0, high: stepOver * 2 }],
-  );
-  return [...struts, ...ties];
-}
+/** What supports of each kind take up. Struts and ties as thin bands, as high as they reach. */
+const extents: Readonly<Record<SupportKind, (placed: PlacedPlan) => readonly Extent[]>> = {
+  crib: ({ cribs }) => cribs.all.map((c) => c.extent),
+  'step chock': ({ stepChocks }) => stepChocks.all.map((c) => c.extent),
+  strut: ({ struts }) =>
+    struts.all.map(({ extent }) => ({ ...extent, high: Math.max(stepOver * 2, extent.high) })),
+  tie: ({ ties }) =>
+    ties.all.flatMap(({ tie, from, to }) =>
+      from === undefined || to === undefined
+        ? []
+        : [{ element: tie.id, outline: band(from, to, 0.05), low: 0, high: stepOver * 2 }],
+    ),
+  // It lies against a wheel, within the outline of its vehicle.
+  chock: () => [],
+  pad: ({ pads }) => pads.all.flatMap((p) => p.extent ?? []),
+};
 
 function check(w: Workings): readonly RuleFinding[] {
   const { plan, placed } = w;
@@ -43,10 +46,8 @@ function check(w: Workings): readonly RuleFinding[] {
       ? []
       : [{ subject: plan.ref, at: plan.ref, severity: 'note', message: term('egress-blocked.none') }];
   const solids = [
-    ...placed.cribs.all.map((c) => c.extent),
-    ...placed.stepChocks.all.map((c) => c.extent),
+    ...Object.values(extents).flatMap((of) => of(placed)),
     ...placed.vehicles.all.filter((v) => v.given.position.kind === 'upright').map((v) => v.extent),
-    ...lines(w),
   ].filter(inPath);
   return plan.egress.flatMap((way) => [...blocked(way, solids, w), ...narrow(way, w)]);
 }
@@ -100,6 +101,7 @@ export const rule: Rule = {
   title: term('egress-blocked.title'),
   family: 'order and crew',
   severity: 'danger',
+  judges: 'plan',
   protects: term('egress-blocked.protects'),
   sources: [practice],
   compares: ['width', 'egress width'],

@@ -9,6 +9,7 @@ export const rule: Rule = {
   title: term('expectation-unmet.title'),
   family: 'policy and review',
   severity: 'danger',
+  judges: 'element',
   protects: term('expectation-unmet.protects'),
   sources: [practice],
   compares: [],

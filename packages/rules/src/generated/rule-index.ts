@@ -6,6 +6,7 @@ import { rule as axleOverweight } from '../axle-overweight/rule.js';
 import { rule as cacheShort } from '../cache-short/rule.js';
 import { rule as cacheUnknown } from '../cache-unknown/rule.js';
 import { rule as countMismatch } from '../count-mismatch/rule.js';
+import { rule as couplingMissing } from '../coupling-missing/rule.js';
 import { rule as crewShort } from '../crew-short/rule.js';
 import { rule as cribAlignment } from '../crib-alignment/rule.js';
 import { rule as cribBase } from '../crib-base/rule.js';
@@ -26,6 +27,7 @@ import { rule as gradeSlide } from '../grade-slide/rule.js';
 import { rule as groundBearing } from '../ground-bearing/rule.js';
 import { rule as joistMiss } from '../joist-miss/rule.js';
 import { rule as liftingIntent } from '../lifting-intent/rule.js';
+import { rule as lossMoves } from '../loss-moves/rule.js';
 import { rule as lossOfSupport } from '../loss-of-support/rule.js';
 import { rule as orderGroundUp } from '../order-ground-up/rule.js';
 import { rule as orderMissing } from '../order-missing/rule.js';
@@ -36,6 +38,7 @@ import { rule as postSlender } from '../post-slender/rule.js';
 import { rule as pushMargin } from '../push-margin/rule.js';
 import { rule as sizeUpMissing } from '../size-up-missing/rule.js';
 import { rule as slidInUnchecked } from '../slid-in-unchecked/rule.js';
+import { rule as stageMoves } from '../stage-moves/rule.js';
 import { rule as stageUnsafe } from '../stage-unsafe/rule.js';
 import { rule as strutAngle } from '../strut-angle/rule.js';
 import { rule as strutHead } from '../strut-head/rule.js';
@@ -61,6 +64,7 @@ export const rules: readonly Rule[] = [
   cacheShort,
   cacheUnknown,
   countMismatch,
+  couplingMissing,
   crewShort,
   cribAlignment,
   cribBase,
@@ -81,6 +85,7 @@ export const rules: readonly Rule[] = [
   groundBearing,
   joistMiss,
   liftingIntent,
+  lossMoves,
   lossOfSupport,
   orderGroundUp,
   orderMissing,
@@ -91,6 +96,7 @@ export const rules: readonly Rule[] = [
   pushMargin,
   sizeUpMissing,
   slidInUnchecked,
+  stageMoves,
   stageUnsafe,
   strutAngle,
   strutHead,

@@ -188,6 +188,7 @@ export const rule: Rule = {
   title: term('geometry-impossible.title'),
   family: 'plausibility',
   severity: 'danger',
+  judges: 'element',
   protects: term('geometry-impossible.protects'),
   sources: [practice],
   compares: [],

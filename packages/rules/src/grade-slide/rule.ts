@@ -146,6 +146,7 @@ export const rule: Rule = {
   title: term('grade-slide.title'),
   family: 'whole system',
   severity: 'danger',
+  judges: 'plan',
   protects: term('grade-slide.protects'),
   sources: [
     practice,

@@ -27,7 +27,10 @@ state-size = State the size of the base plate.
 state-size-or-use-pad = State the size of the base plate, or use a pad of at least { $pad }.
 
 # $size (name) - as the plan will read
-fix-pad = Use a pad of { $size }
+# $material (message)
+fix-pad = Use a { $material } pad of { $size }
+timber = timber
+steel = steel
 
 surface-here = The allowable bearing is set here.
 

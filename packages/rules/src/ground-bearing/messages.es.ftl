@@ -6,7 +6,9 @@ foot-unknown = Suelo bajo { $support }: tamaño de la placa base desconocido, pr
 use-pad = Use una placa de al menos { $pad }.
 state-size = Escriba el tamaño de la placa base.
 state-size-or-use-pad = Escriba el tamaño de la placa base, o use una placa de al menos { $pad }.
-fix-pad = Usar una placa de { $size }
+fix-pad = Usar una placa de { $material } de { $size }
+timber = madera
+steel = acero
 surface-here = La capacidad admisible se fija aquí.
 
 edge = Suelo bajo { $support }: la carga está fuera del centro de la base. Presión en el borde { $edge }, { $pressure } en el área que apoya. La capacidad admisible de { $surface } es { $allowable }. Centre la carga o use una base más ancha.

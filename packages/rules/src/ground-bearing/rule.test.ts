@@ -35,9 +35,9 @@ describe('ground-bearing', () => {
     expect(finding?.severity).toBe('danger');
     const [edit] = finding?.fixes[0]?.edits ?? [];
     const text = edit?.kind === 'insert' ? edit.text : '';
-    const [, long, wide] = /size ([\d.]+) in by ([\d.]+) in/.exec(text) ?? [];
-    const [, thick] = /thickness ([\d.]+) in/.exec(text) ?? [];
-    const material = /material (timber|steel)/.exec(text)?.[1] as 'timber' | 'steel';
+    const [, long, wide] = /size +([\d.]+) in by ([\d.]+) in/.exec(text) ?? [];
+    const [, thick] = /thickness +([\d.]+) in/.exec(text) ?? [];
+    const material = /material +(timber|steel)/.exec(text)?.[1] as 'timber' | 'steel';
     const pad = {
       kind: 'pad',
       id: 'pad/P1',
@@ -59,6 +59,31 @@ describe('ground-bearing', () => {
       message: { id: 'ground-bearing.pad-material' },
       at: { element: 'pad/P1' },
     });
+  });
+
+  it('offers a larger pad in place of one that is too small', () => {
+    const pad = {
+      kind: 'pad',
+      id: 'pad/P1',
+      name: 'P1',
+      length: 24 * inch,
+      width: 24 * inch,
+      thickness: 1 * inch,
+      material: 'steel',
+      under: a,
+      ref: { element: 'pad/P1' },
+    } as const;
+    const [finding] = onA(on(400 * psf, { pads: [pad] }));
+    expect(finding?.severity).toBe('danger');
+    const edits = finding?.fixes[0]?.edits ?? [];
+    expect(edits.map((e) => e.kind === 'set' && `${e.at.element} ${e.at.property}`)).toEqual([
+      'pad/P1 size',
+      'pad/P1 thickness',
+      'pad/P1 material',
+    ]);
+    const [, long, wide] =
+      /([\d.]+) in by ([\d.]+) in/.exec(edits[0]?.kind === 'set' ? edits[0].text : '') ?? [];
+    expect(Number(long) * Number(wide)).toBeGreaterThan(24 * 24);
   });
 
   it('does not pass ground of which nobody knows what it bears', () =>

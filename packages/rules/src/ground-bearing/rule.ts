@@ -1,10 +1,10 @@
-import type { Fix, GroundResult, Workings } from '@cribwright/engine';
+import type { GroundResult, Workings } from '@cribwright/engine';
 import { elementMessage } from '@cribwright/engine';
-import { padSpread, sizeText } from '@cribwright/engine/internal';
 import { calculation, message, name, shown, shownBeside, term } from '@cribwright/messages';
-import { exceeds, inch, showPair } from '@cribwright/units';
+import { exceeds } from '@cribwright/units';
 import { fromMemory, practice, published, type Rule, type RuleFinding } from '../definition/rule.js';
 import { edgePressed, padUnstated } from './pad-and-edge.js';
+import { padFix } from './pad-fix.js';
 
 function judge(g: GroundResult, w: Workings): RuleFinding | undefined {
   const { surface } = w.plan.ground;
@@ -65,73 +65,12 @@ function judge(g: GroundResult, w: Workings): RuleFinding | undefined {
   };
 }
 
-/** kg/m³: timber that is wet, from memory; steel from memory. */
-const density = { timber: 640, steel: 7850 } as const;
-/** The heaviest pad that is offered, kg: 100 lb for each of four people, common practice, no source. */
-const heaviest = 181;
-
-/**
- * A pad of timbers that would do, or of steel where timbers do not reach that far: the thinnest that carries its own
- * overhang, and no heavier than a crew lifts. Its sides are rounded up to the next 6 in or 100 mm.
- */
-function padFix(g: GroundResult, w: Workings): readonly Fix[] {
-  const needed = g.padNeeded?.value?.high;
-  const pressure = g.load.value;
-  if (needed === undefined || pressure === undefined || w.plan.pads.some((p) => p.under === g.element))
-    return [];
-  const us = w.plan.display === 'us';
-  const module = us ? 6 * inch : 0.1;
-  const up = (side: number) => Math.ceil(side / module - 1e-9) * module;
-  const foot = g.footprint;
-  const least = { lengthwise: up(foot.lengthwise), crosswise: up(foot.crosswise) };
-  const square = up(Math.sqrt(needed));
-  const tries = [
-    ...[3.5, 5.5].map((t) => ({
-      material: 'timber' as const,
-      thickness: t * inch,
-      length: Math.max(least.lengthwise, up(needed / Math.max(foot.crosswise, inch))),
-      width: least.crosswise,
-    })),
-    ...[0.5, 1, 1.5].map((t) => ({
-      material: 'steel' as const,
-      thickness: t * inch,
-      length: Math.max(least.lengthwise, square),
-      width: Math.max(least.crosswise, square),
-    })),
-  ];
-  const fits = tries.find((t) => {
-    if (t.length * t.width * t.thickness * density[t.material] > heaviest) return false;
-    const pad = { kind: 'pad', id: '', name: '', under: g.element, ref: { element: '' }, ...t } as const;
-    return (padSpread(pad, foot, g.allowable).area.value?.low ?? 0) >= needed - 1e-9;
-  });
-  if (fits === undefined) return [];
-  const unit = us ? 'in' : 'mm';
-  const size = (v: number) => showPair(v, v, 'length', unit).value;
-  const shown = `${size(fits.length)} by ${size(fits.width)}`;
-  const names = new Set(w.plan.pads.map((p) => p.name));
-  let number = w.plan.pads.length + 1;
-  while (names.has(`P${number}`)) number++;
-  const under = g.element.split('/')[1] ?? g.element;
-  return [
-    {
-      title: message('ground-bearing.fix-pad', { size: name(shown) }),
-      edits: [
-        {
-          kind: 'insert',
-          into: w.plan.ref,
-          text: `pad P${number} {\n  size ${shown}\n  thickness ${sizeText(fits.thickness, w.plan.display, 'down')}\n  material ${fits.material}\n  under ${under}\n}`,
-        },
-      ],
-      safe: false,
-    },
-  ];
-}
-
 export const rule: Rule = {
   id: 'ground-bearing',
   title: term('ground-bearing.title'),
   family: 'whole system',
   severity: 'danger',
+  judges: 'plan',
   protects: term('ground-bearing.protects'),
   sources: [
     practice,

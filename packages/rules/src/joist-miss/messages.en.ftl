@@ -30,6 +30,3 @@ at-driver-side = { $back }, driver side { $off }
 at-passenger-side = { $back }, passenger side { $off }
 
 look-again = No place nearby puts every contact under its part. Try another layout.
-
-# $place (name) - as the plan will read
-fix-move = Move the crib to { $place }

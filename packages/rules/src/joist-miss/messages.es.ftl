@@ -8,4 +8,3 @@ at-center = { $back }, centro
 at-driver-side = { $back }, lado del conductor { $off }
 at-passenger-side = { $back }, lado del acompañante { $off }
 look-again = Ningún lugar cercano pone todos los contactos bajo su parte. Pruebe otro arreglo.
-fix-move = Mover el crib a { $place }

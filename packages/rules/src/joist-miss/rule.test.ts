@@ -16,7 +16,7 @@ describe('joist-miss', () => {
     expect(english(finding?.message)).toContain('contact 2 misses the joists by 4 1/4 in.');
     expect(english(finding?.message)).toContain('The limit is 2 in.');
     expect(finding?.fixes[0]?.edits[0]).toMatchObject({
-      kind: 'set',
+      kind: 'place',
       at: { element: 'crib/A', property: 'at' },
     });
   });

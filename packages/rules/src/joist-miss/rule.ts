@@ -1,6 +1,7 @@
 import type { Fix, Workings } from '@cribwright/engine';
+import { elementMessage } from '@cribwright/engine';
 import type { CribWorking } from '@cribwright/engine/internal';
-import { placeText } from '@cribwright/engine/internal';
+import { captureFixes, placeText } from '@cribwright/engine/internal';
 import { count, type Message, message, name, quantity, shown, shownAs, term } from '@cribwright/messages';
 import type { Contact, Met, PlanPoint } from '@cribwright/model';
 import { exactly, measured } from '@cribwright/model';
@@ -18,6 +19,7 @@ function misses(c: CribWorking, w: Workings): readonly RuleFinding[] {
         at: subject,
         message: message('joist-miss.nothing', { crib: name(crib.name) }),
         figures: [],
+        fixes: captureFixes(crib, w),
       },
     ];
   const missed = c.contacts.flatMap((contact) => {
@@ -59,7 +61,7 @@ function report(c: CribWorking, contact: Contact, met: Met, w: Workings, fit: Fi
     }),
     figures: [off, reach],
     related: [{ at: met.capture.ref, message: message('joist-miss.to-meet', { part: name(met.part.name) }) }],
-    fixes: fit === undefined ? [] : [fit.fix],
+    fixes: fit === undefined ? captureFixes(crib, w) : [fit.fix],
   };
 }
 
@@ -98,8 +100,8 @@ function nearestFit(c: CribWorking, w: Workings): Fit | undefined {
   return {
     place: placeMessage(at),
     fix: {
-      title: message('joist-miss.fix-move', { place: name(text) }),
-      edits: [{ kind: 'set', at: { element: c.crib.id, property: 'at' }, text }],
+      title: message('remedy.move', { support: elementMessage(w.plan, c.crib.id), place: name(text) }),
+      edits: [{ kind: 'place', at: { element: c.crib.id, property: 'at' }, from: c.crib.at, to: at, text }],
       safe: false,
     },
   };
@@ -145,6 +147,7 @@ export const rule: Rule = {
   title: term('joist-miss.title'),
   family: 'timber and cribs',
   severity: 'danger',
+  judges: 'contact',
   protects: term('joist-miss.protects'),
   sources: [practice],
   compares: ['off', 'joist reach'],

@@ -92,6 +92,8 @@ export const rule: Rule = {
   title: term('lifting-intent.title'),
   family: 'whole system',
   severity: 'warning',
+  judges: 'plan',
+  readsAlso: ['steps'],
   protects: term('lifting-intent.protects'),
   sources: [practice],
   compares: ['share'],

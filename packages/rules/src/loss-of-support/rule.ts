@@ -39,6 +39,8 @@ export const rule: Rule = {
   title: term('loss-of-support.title'),
   family: 'whole system',
   severity: 'danger',
+  judges: 'plan',
+  readsAlso: ['steps'],
   protects: term('loss-of-support.protects'),
   sources: [practice],
   compares: ['center of gravity', 'place of the supports that are left'],

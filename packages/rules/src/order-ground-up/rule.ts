@@ -1,6 +1,14 @@
 import type { Fix, Workings } from '@cribwright/engine';
 import { elementMessage } from '@cribwright/engine';
-import { nameOf, orderGraph, putIn, stepsHolding } from '@cribwright/engine/internal';
+import {
+  captureStep,
+  nameOf,
+  orderGraph,
+  putIn,
+  stepAfter,
+  stepBefore,
+  stepsHolding,
+} from '@cribwright/engine/internal';
 import { count, message, name, term } from '@cribwright/messages';
 import type { ElementId, Step } from '@cribwright/model';
 import { practice, type Rule, type RuleFinding } from '../definition/rule.js';
@@ -27,24 +35,26 @@ function tooEarly(
   w: Workings,
 ): RuleFinding {
   const fixes: Fix[] =
-    first === undefined || orderGraph(w.plan).before(early.id, first.id)
-      ? []
-      : [
-          {
-            title: message('order-ground-up.fix-after', {
-              step: count(early.number),
-              first: count(first.number),
-            }),
-            edits: [
-              {
-                kind: 'set',
-                at: { element: early.id, property: 'after' },
-                text: `${first.number}`,
-              },
-            ],
-            safe: false,
-          },
-        ];
+    first === undefined
+      ? neverHeld(lower, early, w)
+      : orderGraph(w.plan).before(early.id, first.id)
+        ? [stepAfter(early, first)]
+        : [
+            {
+              title: message('order-ground-up.fix-after', {
+                step: count(early.number),
+                first: count(first.number),
+              }),
+              edits: [
+                {
+                  kind: 'set',
+                  at: { element: early.id, property: 'after' },
+                  text: `${first.number}`,
+                },
+              ],
+              safe: false,
+            },
+          ];
   const names = { lower: name(nameOf(w, lower)), upper: name(nameOf(w, upper)) };
   return {
     subject: { element: upper },
@@ -70,6 +80,11 @@ function tooEarly(
   };
 }
 
+const neverHeld = (lower: ElementId, early: Step, { plan }: Workings): Fix[] => {
+  const vehicle = plan.vehicles.find((v) => v.id === lower);
+  return vehicle === undefined ? [] : [...captureStep(vehicle, early, plan)];
+};
+
 /** A pad comes before what stands on it. */
 function padsFirst(w: Workings): readonly RuleFinding[] {
   const { plan } = w;
@@ -88,6 +103,7 @@ function padsFirst(w: Workings): readonly RuleFinding[] {
           support: elementMessage(plan, pad.under),
           pad: name(pad.name),
         }),
+        fixes: [stepBefore(laid, built)],
       },
     ];
   });
@@ -98,6 +114,8 @@ export const rule: Rule = {
   title: term('order-ground-up.title'),
   family: 'order and crew',
   severity: 'danger',
+  judges: 'plan',
+  readsAlso: ['steps'],
   protects: term('order-ground-up.protects'),
   sources: [practice],
   compares: [],

@@ -1,6 +1,16 @@
 import type { Workings } from '@cribwright/engine';
 import { elementMessage } from '@cribwright/engine';
-import { holders, type OrderGraph, orderGraph, putIn, stepsPutting } from '@cribwright/engine/internal';
+import {
+  holders,
+  lockStep,
+  type OrderGraph,
+  orderGraph,
+  putIn,
+  stepAfter,
+  stepBefore,
+  stepFor,
+  stepsPutting,
+} from '@cribwright/engine/internal';
 import { count, list, message, term } from '@cribwright/messages';
 import type { ElementId, Plan, Step } from '@cribwright/model';
 import { practice, type Rule, type RuleFinding } from '../definition/rule.js';
@@ -22,6 +32,7 @@ const unbuilt: Find = ({ plan }) => {
       subject: { element: s.id },
       at: { element: s.id },
       message: message('order-missing.no-step', { support: elementMessage(plan, s.id) }),
+      fixes: stepFor(s, plan),
     }));
 };
 
@@ -67,6 +78,7 @@ const chocksFirst: Find = ({ plan }, graph) =>
               vehicle: elementMessage(plan, vehicle.id),
               first: count(first.number),
             }),
+            fixes: [stepBefore(first, early)],
           },
         ];
   });
@@ -90,6 +102,7 @@ const bothEnds: Find = ({ plan }, graph) =>
             tie: elementMessage(plan, tie.id),
             support: elementMessage(plan, id),
           }),
+          fixes: [stepAfter(tight, set)],
         },
       ];
     });
@@ -105,7 +118,14 @@ const locks: Find = ({ plan }, graph) => {
     const subject = { element: strut.id };
     if (lock === undefined)
       return anyLocks
-        ? [{ subject, at: subject, message: message('order-missing.never-locked', { support }) }]
+        ? [
+            {
+              subject,
+              at: subject,
+              message: message('order-missing.never-locked', { support }),
+              fixes: lockStep(strut, plan),
+            },
+          ]
         : [];
     const check = doing(plan, 'check', strut.id) ?? doing(plan, 'check', strut.head.vehicle);
     return check === undefined || !graph.before(check.id, lock.id)
@@ -119,6 +139,7 @@ const locks: Find = ({ plan }, graph) => {
               support,
               first: count(lock.number),
             }),
+            fixes: [stepBefore(lock, check)],
           },
         ];
   });
@@ -145,6 +166,8 @@ export const rule: Rule = {
   title: term('order-missing.title'),
   family: 'order and crew',
   severity: 'warning',
+  judges: 'plan',
+  readsAlso: ['steps'],
   protects: term('order-missing.protects'),
   sources: [practice],
   compares: [],

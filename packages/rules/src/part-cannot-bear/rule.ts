@@ -1,5 +1,6 @@
 import type { Workings } from '@cribwright/engine';
 import { elementMessage } from '@cribwright/engine';
+import { captureFixes } from '@cribwright/engine/internal';
 import { list, message, name, type Phrase, term } from '@cribwright/messages';
 import type { Capture } from '@cribwright/model';
 import { partNamed } from '@cribwright/model';
@@ -51,6 +52,9 @@ function badPart(b: Bearing, capture: Capture, w: Workings): RuleFinding | undef
     vehicle: name(vehicle.name),
     advice,
   };
+  // What lies over it comes first: the part of the same vehicle that may bear may be somewhere else.
+  const crib = w.plan.cribs.find((c) => c.id === b.element);
+  const above = crib === undefined ? [] : captureFixes(crib, w);
   const bearing = vehicle.parts.filter((p) => p.mayBear);
   const only = bearing.length === 1 ? bearing[0] : undefined;
   return {
@@ -65,8 +69,8 @@ function badPart(b: Bearing, capture: Capture, w: Workings): RuleFinding | undef
           }),
     related: [],
     fixes:
-      only === undefined || b.captures.length > 1
-        ? []
+      above.length > 0 || only === undefined || b.captures.length > 1
+        ? above
         : [
             {
               title: message('part-cannot-bear.fix-part', { part: name(only.name) }),
@@ -82,6 +86,7 @@ export const rule: Rule = {
   title: term('part-cannot-bear.title'),
   family: 'timber and cribs',
   severity: 'danger',
+  judges: 'element',
   protects: term('part-cannot-bear.protects'),
   sources: [practice],
   compares: [],

@@ -147,6 +147,7 @@ export const rule: Rule = {
   title: term('part-load.title'),
   family: 'timber and cribs',
   severity: 'danger',
+  judges: 'plan',
   protects: term('part-load.protects'),
   sources: [practice, published('NDS 2018', '3.10.2, 3.10.4')],
   compares: ['load', 'rating', 'bears', 'asBuilt'],

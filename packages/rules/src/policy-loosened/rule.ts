@@ -44,6 +44,7 @@ export const rule: Rule = {
   title: term('policy-loosened.title'),
   family: 'policy and review',
   severity: 'warning',
+  judges: 'element',
   protects: term('policy-loosened.protects'),
   sources: [practice],
   compares: [],

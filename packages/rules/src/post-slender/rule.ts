@@ -50,6 +50,7 @@ export const rule: Rule = {
   title: term('post-slender.title'),
   family: 'struts and ties',
   severity: 'danger',
+  judges: 'element',
   protects: term('post-slender.protects'),
   sources: [fromMemory('NDS 2018, 3.7.1.4: slenderness at most 50 in service, 75 while erecting')],
   compares: ['slenderness', 'post slenderness'],

@@ -39,6 +39,8 @@ export const rule: Rule = {
   title: term('size-up-missing.title'),
   family: 'order and crew',
   severity: 'warning',
+  judges: 'plan',
+  readsAlso: ['size up'],
   protects: term('size-up-missing.protects'),
   sources: [practice],
   compares: [],

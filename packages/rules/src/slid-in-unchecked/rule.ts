@@ -31,6 +31,7 @@ export const rule: Rule = {
   title: term('slid-in-unchecked.title'),
   family: 'order and crew',
   severity: 'warning',
+  judges: 'plan',
   protects: term('slid-in-unchecked.protects'),
   sources: [practice],
   compares: [],

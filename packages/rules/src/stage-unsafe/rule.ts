@@ -54,6 +54,8 @@ export const rule: Rule = {
   title: term('stage-unsafe.title'),
   family: 'order and crew',
   severity: 'danger',
+  judges: 'plan',
+  readsAlso: ['steps'],
   protects: term('stage-unsafe.protects'),
   sources: [practice],
   compares: ['center of gravity', 'place of the supports after each step'],

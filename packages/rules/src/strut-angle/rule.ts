@@ -120,6 +120,7 @@ export const rule: Rule = {
   title: term('strut-angle.title'),
   family: 'struts and ties',
   severity: 'danger',
+  judges: 'element',
   protects: term('strut-angle.protects'),
   sources: [practice, fromMemory('US Army Corps of Engineers Shoring Operations Guide, section 2')],
   compares: ['angle', 'least strut angle', 'most strut angle'],

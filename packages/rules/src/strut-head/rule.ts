@@ -63,6 +63,7 @@ export const rule: Rule = {
   title: term('strut-head.title'),
   family: 'struts and ties',
   severity: 'danger',
+  judges: 'contact',
   protects: term('strut-head.protects'),
   sources: [practice],
   compares: ['off'],

@@ -1,11 +1,12 @@
-import type { StrutWorking } from '@cribwright/engine/internal';
+import type { Workings } from '@cribwright/engine';
+import { gearFixes, type StrutWorking } from '@cribwright/engine/internal';
 import { calculation, message, name, shown, shownBeside, term } from '@cribwright/messages';
 import { exactly, given } from '@cribwright/model';
 import { length } from '@cribwright/model/internal';
 import { exceeds } from '@cribwright/units';
 import { practice, type Rule, type RuleFinding } from '../definition/rule.js';
 
-function misfit(s: StrutWorking): RuleFinding | undefined {
+function misfit(s: StrutWorking, w: Workings): RuleFinding | undefined {
   const { gear } = s.strut;
   const value = s.length.value;
   if (value === undefined) return undefined;
@@ -35,6 +36,7 @@ function misfit(s: StrutWorking): RuleFinding | undefined {
       ? message('strut-length.too-long', { ...shared, longest: beside.limit })
       : message('strut-length.too-short', { ...shared, shortest: shown(limit) }),
     figures: [s.length, limit],
+    fixes: gearFixes(s.strut, w.plan),
     ...(value.low === value.high
       ? {}
       : { governs: long ? term('figure.the-high-end-of-the-head') : term('figure.the-low-end-of-the-head') }),
@@ -46,8 +48,9 @@ export const rule: Rule = {
   title: term('strut-length.title'),
   family: 'struts and ties',
   severity: 'danger',
+  judges: 'element',
   protects: term('strut-length.protects'),
   sources: [practice],
   compares: ['length', 'longest', 'shortest'],
-  check: (w) => w.struts().flatMap((s) => misfit(s) ?? []),
+  check: (w) => w.struts().flatMap((s) => misfit(s, w) ?? []),
 };

@@ -1,6 +1,6 @@
 import type { Workings } from '@cribwright/engine';
 import type { StrutWorking } from '@cribwright/engine/internal';
-import { strutUse } from '@cribwright/engine/internal';
+import { gearFixes, strutUse, twinFixes } from '@cribwright/engine/internal';
 import { message, name, shown, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { practice, published, type Rule, type RuleFinding } from '../definition/rule.js';
@@ -16,10 +16,14 @@ function overload(s: StrutWorking, w: Workings): RuleFinding | undefined {
   const shared = { strut: name(strut.name), load: beside.demand, length: shown(s.length) };
   const figures = [load, s.capacity, use];
   const governs = load.governs ?? term('figure.as-built');
-  const base = { subject, at: subject, figures, ...(load.governs === undefined ? {} : { governs }) };
+  const stronger = gearFixes(strut, w.plan);
+  const fixes = [...stronger, ...twinFixes(strut, w)];
+  const base = { subject, at: subject, figures, fixes, ...(load.governs === undefined ? {} : { governs }) };
   if (s.capacity.value === undefined)
     return {
       ...base,
+      // More of what nobody knows the strength of is no help.
+      fixes: stronger,
       severity: 'warning',
       couldNotRun: true,
       message: message('strut-load.no-rating', shared),
@@ -45,6 +49,7 @@ export const rule: Rule = {
   title: term('strut-load.title'),
   family: 'struts and ties',
   severity: 'danger',
+  judges: 'plan',
   protects: term('strut-load.protects'),
   sources: [practice, published('NDS 2018', '3.7.1, for timber posts')],
   compares: ['load', 'capacity', 'use', 'use limit'],

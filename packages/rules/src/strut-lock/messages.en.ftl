@@ -7,4 +7,6 @@ no-lock = Strut { $strut }: lock not stated. Pin it, or set its lock collar, bef
 # $strut (name)
 pump-only = Strut { $strut } is held by its pump alone. A leak lets it down. Pin it, or set its lock collar.
 
-fix-pin = Pin the strut
+
+# $strut (name)
+fix-pin = Pin strut { $strut }

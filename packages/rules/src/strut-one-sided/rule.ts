@@ -1,5 +1,5 @@
 import type { Workings } from '@cribwright/engine';
-import { sideOf } from '@cribwright/engine/internal';
+import { mirrorFix, sideOf } from '@cribwright/engine/internal';
 import { list, message, name, term } from '@cribwright/messages';
 import type { Vehicle } from '@cribwright/model';
 import { practice, type Rule, type RuleFinding } from '../definition/rule.js';
@@ -23,6 +23,7 @@ function oneSided(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
         'plain',
       ),
     }),
+    fixes: mirrorFix(first, w),
   };
 }
 
@@ -31,6 +32,7 @@ export const rule: Rule = {
   title: term('strut-one-sided.title'),
   family: 'struts and ties',
   severity: 'warning',
+  judges: 'plan',
   protects: term('strut-one-sided.protects'),
   sources: [practice],
   compares: [],

@@ -1,7 +1,7 @@
 import type { Workings } from '@cribwright/engine';
 import { elementMessage } from '@cribwright/engine';
 import type { StrutWorking } from '@cribwright/engine/internal';
-import { footFriction, holdsFoot, tiesAtFoot } from '@cribwright/engine/internal';
+import { footFriction, holdsFoot, strapFixes, tiesAtFoot } from '@cribwright/engine/internal';
 import { calculation, message, name, shown, shownBeside, term } from '@cribwright/messages';
 import { computed } from '@cribwright/model';
 import { each, ratio } from '@cribwright/model/internal';
@@ -36,6 +36,7 @@ function slides(s: StrutWorking, w: Workings): RuleFinding | undefined {
         sum: calculation(needed),
       }),
       figures,
+      fixes: strapFixes(strut, w),
     };
   }
   if (ties.some((t) => holdsFoot(t, strut, w.plan))) return undefined;
@@ -47,6 +48,7 @@ function slides(s: StrutWorking, w: Workings): RuleFinding | undefined {
       tie: elementMessage(w.plan, first.id),
     }),
     figures,
+    fixes: strapFixes(strut, w),
   };
 }
 
@@ -55,6 +57,7 @@ export const rule: Rule = {
   title: term('strut-slip.title'),
   family: 'struts and ties',
   severity: 'danger',
+  judges: 'plan',
   protects: term('strut-slip.protects'),
   sources: [published('OpenStax University Physics, volume 1', 'section 6.2, Table 6.1')],
   compares: ['frictionNeeded', 'footFriction'],

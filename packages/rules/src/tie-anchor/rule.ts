@@ -78,6 +78,7 @@ export const rule: Rule = {
   title: term('tie-anchor.title'),
   family: 'struts and ties',
   severity: 'danger',
+  judges: 'plan',
   protects: term('tie-anchor.protects'),
   sources: [practice],
   compares: ['load', 'holds'],

@@ -1,7 +1,7 @@
 import type { Workings } from '@cribwright/engine';
 import { elementMessage } from '@cribwright/engine';
 import type { TieWorking } from '@cribwright/engine/internal';
-import { tieUse } from '@cribwright/engine/internal';
+import { gearFixes, tieUse } from '@cribwright/engine/internal';
 import { calculation, message, shown, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { practice, published, type Rule, type RuleFinding } from '../definition/rule.js';
@@ -16,6 +16,7 @@ function overload(t: TieWorking, w: Workings): RuleFinding | undefined {
   const beside = shownBeside(load, t.capacity);
   const governs = load.governs ?? term('figure.as-built');
   const base = {
+    fixes: gearFixes(tie, w.plan),
     subject,
     at: subject,
     figures: [load, t.capacity, use],
@@ -47,6 +48,7 @@ export const rule: Rule = {
   title: term('tie-load.title'),
   family: 'struts and ties',
   severity: 'danger',
+  judges: 'plan',
   protects: term('tie-load.protects'),
   sources: [practice, published('49 CFR 393.108', 'working load limits of unmarked gear')],
   compares: ['load', 'capacity', 'use', 'use limit'],

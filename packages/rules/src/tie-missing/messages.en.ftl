@@ -10,7 +10,3 @@ untied = Strut { $strut }: base not strapped. At { $angle } the load pushes the 
 tie-across = Run a strap from its base to the base of { $other }.
 
 tie-somewhere = Run a strap from its base to the base of a strut on the other side, or to an anchor.
-
-# $strut (name)
-# $other (name)
-fix-tie = Strap the bases of { $strut } and { $other } together

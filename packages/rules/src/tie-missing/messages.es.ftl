@@ -3,4 +3,3 @@ protects = Un puntal inclinado empuja su propia base hacia afuera. Sin correa la
 untied = Puntal { $strut }: base sin amarrar. A { $angle } la carga empuja la base hacia afuera. { $advice }
 tie-across = Tienda una correa de su base a la base de { $other }.
 tie-somewhere = Tienda una correa de su base a la base de un puntal del otro lado, o a un anclaje.
-fix-tie = Amarrar entre sí las bases de { $strut } y { $other }

@@ -15,13 +15,22 @@ it('offers the strap to the strut across', () => {
       into: { element: 'plan' },
       text: 'strap T2 : RatchetStrap4in { from S3 base to S4 base }',
     },
+    // The step that tightens the other strap tightens this one too.
+    { kind: 'append', at: { element: 'step/8' }, text: 'T2' },
   ]);
 });
 
-it('offers none where there is no strut across', () => {
+it('offers a strut across where there is none, and the part above', () => {
   const [first] = check(rule, hastyTrailer);
   expect(english(first?.message)).toContain('to an anchor');
-  expect(first?.fixes).toEqual([]);
+  const texts = first?.fixes.map((f) => f.edits.flatMap((e) => (e.kind === 'insert' ? [e.text] : [])));
+  expect(texts?.[0]?.[0]).toMatch(
+    /^strut S4 : Strut4to8ft \{\n {2}head {2}trailer rail near 14 ft, passenger side/,
+  );
+  expect(texts?.[0]?.[1]).toMatch(/from S1 base to S4 base/);
+  expect(texts?.[1]).toEqual([
+    expect.stringMatching(/^strap T1 : \w+ \{ from S1 base to trailer rail 14 ft, driver side 4 ft 1 in \}$/),
+  ]);
 });
 
 // OpenStax University Physics 1, section 6.2: a base stays by friction where 1 ÷ tan θ ≤ μ: with 0.95, 40 in up and

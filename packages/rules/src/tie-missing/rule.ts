@@ -1,8 +1,7 @@
-import type { Fix, Workings } from '@cribwright/engine';
+import type { Workings } from '@cribwright/engine';
 import type { StrutWorking } from '@cribwright/engine/internal';
-import { leastFootFriction, opposite, tiesAtFoot } from '@cribwright/engine/internal';
+import { leastFootFriction, opposite, strapFixes, tiesAtFoot } from '@cribwright/engine/internal';
 import { message, name, shown, term } from '@cribwright/messages';
-import type { Strut } from '@cribwright/model';
 import { practice, type Rule, type RuleFinding } from '../definition/rule.js';
 
 function untied(s: StrutWorking, w: Workings): RuleFinding | undefined {
@@ -23,7 +22,7 @@ function untied(s: StrutWorking, w: Workings): RuleFinding | undefined {
       advice: across,
     }),
     figures: [s.angle],
-    fixes: other === undefined ? [] : [tieFix(strut, other, w)],
+    fixes: strapFixes(strut, w),
   };
 }
 
@@ -34,29 +33,12 @@ function frictionHolds({ angle, strut }: StrutWorking, w: Workings): boolean {
   return Math.cos(flattest) <= leastFootFriction(strut, w.plan) * Math.sin(flattest);
 }
 
-function tieFix(strut: Strut, other: Strut, w: Workings): Fix {
-  const names = new Set(w.plan.ties.map((t) => t.name));
-  let number = w.plan.ties.length + 1;
-  while (names.has(`T${number}`)) number++;
-  const gear = w.plan.ties[0]?.gear.name ?? 'RatchetStrap2in';
-  return {
-    title: message('tie-missing.fix-tie', { strut: name(strut.name), other: name(other.name) }),
-    edits: [
-      {
-        kind: 'insert',
-        into: w.plan.ref,
-        text: `strap T${number} : ${gear} { from ${strut.name} base to ${other.name} base }`,
-      },
-    ],
-    safe: false,
-  };
-}
-
 export const rule: Rule = {
   id: 'tie-missing',
   title: term('tie-missing.title'),
   family: 'struts and ties',
   severity: 'danger',
+  judges: 'plan',
   protects: term('tie-missing.protects'),
   sources: [practice],
   compares: ['angle'],

@@ -38,12 +38,26 @@ function judge(w: Workings, t: TippingEdge): RuleFinding | undefined {
   };
 }
 
-/** Vehicles that stand free. Where struts stand, the push on all sides is the check (push-margin). */
+/** Whether a strap, a chain or a wire rope of the finished plan ends at a vehicle or at the head of its strut. */
+const isTied = ({ plan, resting }: Workings, vehicle: string): boolean =>
+  plan.ties.some(
+    (tie) =>
+      resting().stages.at(-1)?.standing.includes(tie.id) === true &&
+      [tie.from, tie.to].some(
+        (end) =>
+          (end.kind === 'vehicle part' && end.vehicle === vehicle) ||
+          (end.kind === 'strut head' &&
+            plan.struts.find((s) => s.id === end.strut)?.head.vehicle === vehicle),
+      ),
+  );
+
+/** Vehicles that stand free. Where struts or ties hold one, the push on all sides is the check (push-margin). */
 export const rule: Rule = {
   id: 'tipping',
   title: term('tipping.title'),
   family: 'whole system',
   severity: 'danger',
+  judges: 'plan',
   protects: term('tipping.protects'),
   sources: [
     practice,
@@ -58,7 +72,8 @@ export const rule: Rule = {
       const there = part.component.points.filter((_, i) => last.there[i] === true);
       return part.component.bodies.flatMap((body) => {
         const own = there.filter((p) => p.upper === body.id);
-        if (body.id !== body.vehicle || own.some((p) => p.kind === 'strut')) return [];
+        if (body.id !== body.vehicle || own.some((p) => p.kind === 'strut') || isTied(w, body.vehicle))
+          return [];
         const edge = tippingEdge(body, own);
         const found = edge === undefined ? undefined : judge(w, edge);
         return found === undefined ? [] : [found];

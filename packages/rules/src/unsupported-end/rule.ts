@@ -16,6 +16,7 @@ export const rule: Rule = {
   title: term('unsupported-end.title'),
   family: 'whole system',
   severity: 'danger',
+  judges: 'plan',
   protects: term('unsupported-end.protects'),
   sources: [
     practice,

@@ -31,6 +31,7 @@ export const rule: Rule = {
   title: term('upper-on-unstable-lower.title'),
   family: 'whole system',
   severity: 'danger',
+  judges: 'plan',
   protects: term('upper-on-unstable-lower.protects'),
   sources: [practice],
   compares: [],

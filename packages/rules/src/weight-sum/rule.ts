@@ -26,15 +26,13 @@ function differs(vehicle: Vehicle): readonly RuleFinding[] {
   const stated = given(
     force('statedWeight', term('figure.weight-as-written'), 'nearest', { ref }),
     statedWeight,
-    {
-      kind: 'stated',
-    },
+    vehicle.statedWeightSource ?? { kind: 'stated' },
   );
   const parts = carriers.map((c) =>
     given(
       force('carried', message('figure.empty', { carrier: name(c.name) }), 'nearest', { ref: c.ref }),
       c.empty,
-      vehicle.source,
+      c.source,
     ),
   );
   const total = computed(
@@ -77,6 +75,7 @@ export const rule: Rule = {
   title: term('weight-sum.title'),
   family: 'plausibility',
   severity: 'warning',
+  judges: 'plan',
   protects: term('weight-sum.protects'),
   sources: [practice],
   compares: ['statedWeight', 'carriedSum'],

@@ -1,4 +1,5 @@
 import type { Fix, Workings } from '@cribwright/engine';
+import { chockInSteps, freeName } from '@cribwright/engine/internal';
 import { message, name, shown, term } from '@cribwright/messages';
 import type { ElementId, Vehicle } from '@cribwright/model';
 import { exactly, given } from '@cribwright/model';
@@ -64,25 +65,23 @@ function unchocked(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
 }
 
 function chockFix(vehicle: Vehicle, w: Workings): Fix {
-  const one = w.plan.chocks.find((c) => c.vehicle === vehicle.id);
-  const names = new Set(w.plan.chocks.map((c) => c.name));
-  let number = w.plan.chocks.length + 1;
-  while (names.has(`K${number}`)) number++;
+  // Those of a step have no block of their own to change.
+  const one = w.plan.chocks.find((c) => c.vehicle === vehicle.id && !c.name.startsWith('step '));
+  const inSteps = one === undefined ? chockInSteps(w.plan, vehicle.name) : [];
   return {
     title: message('wheels-unchocked.fix-chock', { vehicle: name(vehicle.name) }),
-    edits: [
-      one === undefined
-        ? {
-            kind: 'insert',
-            into: w.plan.ref,
-            text: `chock K${number} {\n  under ${vehicle.name}\n  holds both directions\n}`,
-          }
-        : {
-            kind: 'set',
-            at: { element: one.id, property: 'holds' },
-            text: 'both directions',
-          },
-    ],
+    edits:
+      one !== undefined
+        ? [{ kind: 'set', at: { element: one.id, property: 'holds' }, text: 'both directions' }]
+        : inSteps.length > 0
+          ? inSteps
+          : [
+              {
+                kind: 'insert',
+                into: w.plan.ref,
+                text: `chock ${freeName('K', w.plan.chocks)} {\n  under ${vehicle.name}\n  holds both directions\n}`,
+              },
+            ],
     safe: false,
   };
 }
@@ -92,6 +91,8 @@ export const rule: Rule = {
   title: term('wheels-unchocked.title'),
   family: 'whole system',
   severity: 'danger',
+  judges: 'plan',
+  readsAlso: ['steps'],
   protects: term('wheels-unchocked.protects'),
   sources: [practice],
   compares: ['grade', 'grade needing chocks'],

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { CodeActionTriggerKind } from 'vscode-languageserver';
 import { rangeOf, spanOf } from '../context/positions.js';
 import { atCursor } from '../testing/context-of.js';
-import { fixAll, quickFixes } from './code-action.js';
+import { fixAll, makeSafeAction, quickFixes } from './code-action.js';
 import { otherBuilds } from './other-builds.js';
 
 async function opened(text: string, mark: string) {
@@ -37,14 +37,25 @@ describe('a fix that is worked out', () => {
     .replace('courses   14', 'base      solid\n    courses   11\n    overhang  4 in\n    wedges    4 pairs')
     .replace('21 ft, driver side 3 ft 4 in', '20 ft 6 in, driver side 3 ft 6.75 in');
 
-  it('says what else it makes unsafe, comes after those that do not, and is not preferred', async () => {
+  it('says what it does, and is not shown where another does not trade one danger for the next', async () => {
     const { desk, file, checked, range } = await opened(tall, 'courses   11');
     const actions = (await quickFixes(desk, file, checked, range)).filter(
       (a) => a.diagnostics?.[0]?.code === 'crib-height',
     );
     expect(actions.map((a) => a.title)).toEqual([
-      'Capture all 4 contacts: rail, joists',
-      'Use 6 courses. New unsafe findings: crib-reach on crib A',
+      'Capture all 4 contacts: rail, joists (height limit: 24 in to 48 in)',
+    ]);
+    expect(actions.some((a) => a.isPreferred)).toBe(false);
+  });
+
+  it('says what else it makes unsafe where nothing better is at hand', async () => {
+    const alone = tall.replace('20 ft 6 in, driver side 3 ft 6.75 in', '20 ft, driver side 3 ft 6.75 in');
+    const { desk, file, checked, range } = await opened(alone, 'courses   11');
+    const actions = (await quickFixes(desk, file, checked, range)).filter(
+      (a) => a.diagnostics?.[0]?.code === 'crib-height',
+    );
+    expect(actions.map((a) => a.title)).toEqual([
+      'Use 6 courses (height: 38 1/2 in to 21 in). New unsafe findings: coupling-missing on the trailer, crib-reach on crib A',
     ]);
     expect(actions.some((a) => a.isPreferred)).toBe(false);
   });
@@ -74,7 +85,9 @@ describe('a fix that is worked out', () => {
     const start = tall.indexOf('courses   11');
     const range = rangeOf(file, { start, end: start + 1 });
     const titles = (checked ? await quickFixes(desk, file, checked, range) : []).map((a) => a.title);
-    expect(titles).toContain('Usar 6 hiladas. Nuevos hallazgos inseguros: crib-reach en crib A');
+    expect(
+      titles.some((t) => t.startsWith('Capturar los 4 contactos: rail, joists (límite de altura: de')),
+    ).toBe(true);
   });
 
   it('is not tried out, nor preferred, at a step of the cursor', async () => {
@@ -144,4 +157,23 @@ it('offers other ways to build a crib, each of which holds', async () => {
 it('offers no other builds outside a crib', async () => {
   const { desk, file, checked } = await opened(trailerPlan, 'ground');
   expect(await otherBuilds(desk, file, checked, trailerPlan.indexOf('ground') + 2)).toEqual([]);
+});
+
+describe('Make This Plan Safe', () => {
+  it('is offered on the first line of a plan in which something is unsafe', async () => {
+    const { desk, file, checked } = await opened(trailerPlan, 'crib');
+    const [action, ...more] = makeSafeAction(desk, file, checked, trailerPlan.indexOf('plan "') + 2);
+    expect(more).toEqual([]);
+    expect(action).toMatchObject({
+      title: 'Make This Plan Safe',
+      command: { command: 'cribwright.makeSafe', arguments: [file.uri] },
+    });
+    expect(makeSafeAction(desk, file, checked, trailerPlan.indexOf('courses'))).toEqual([]);
+  });
+
+  it('is not offered where nothing is', async () => {
+    const { desk, file, checked } = await opened('plan "x" {\n}\n', 'plan');
+    const safe = { ...checked, problems: [] };
+    expect(makeSafeAction(desk, file, safe, 2)).toEqual([]);
+  });
 });

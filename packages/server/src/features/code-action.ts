@@ -1,7 +1,7 @@
 import type { BoundFile, TextChange } from '@cribwright/language';
-import { list, type Message, message, term } from '@cribwright/messages';
+import { list, type Message, message, shown, term } from '@cribwright/messages';
 import { append } from '@cribwright/syntax/internal';
-import { type Checked, clash, type Problem, type ProblemFix } from '@cribwright/workspace/internal';
+import { type Checked, clash, isUnsafe, type Problem, type ProblemFix } from '@cribwright/workspace/internal';
 import {
   type CancellationToken,
   type CodeAction,
@@ -15,8 +15,11 @@ import type { Feature } from '../context/feature.js';
 import type { FeatureContext } from '../context/feature-context.js';
 import { offsetAt, spanOf } from '../context/positions.js';
 import { say as translate } from '../l10n/say.js';
+import { makeSafeCommand } from './code-lens.js';
+import { plansIn } from './edit.js';
 import { type FixProof, fixProofs } from './fix-proof.js';
 import { otherBuildKind, otherBuilds } from './other-builds.js';
+import { replyOf } from './plan-around.js';
 import { diagnosticOf } from './publish-diagnostics.js';
 import { unitsOfProblem } from './units-for.js';
 import { workspaceEdit } from './workspace-edit.js';
@@ -26,7 +29,9 @@ export const fixAllKind = `${CodeActionKind.SourceFixAll}.cribwright`;
 /** `textDocument/codeAction`: fixes for one finding, and one action for all that have a single safe answer. */
 export const codeAction: Feature = {
   offers: () => ({
-    codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, fixAllKind, otherBuildKind] },
+    codeActionProvider: {
+      codeActionKinds: [CodeActionKind.QuickFix, fixAllKind, otherBuildKind, makeSafeKind],
+    },
   }),
   serve(session) {
     session.connection.onCodeAction(async ({ textDocument, range, context }, token) => {
@@ -40,6 +45,7 @@ export const codeAction: Feature = {
           ? await quickFixes(session, file, checked, range, { context, token })
           : []),
         ...(wanted(fixAllKind) ? fixAll(session, file, checked) : []),
+        ...(wanted(makeSafeKind) ? makeSafeAction(session, file, checked, offsetAt(file, range.start)) : []),
         // A search: made when someone asks, not at every step of the cursor.
         ...(wanted(otherBuildKind) && asked(context)
           ? await otherBuilds(session, file, checked, offsetAt(file, range.start), token)
@@ -49,13 +55,33 @@ export const codeAction: Feature = {
   },
 };
 
+/** A kind of its own, so that it can be asked for alone. */
+export const makeSafeKind = `${CodeActionKind.RefactorRewrite}.cribwright.makeSafe`;
+
+/** On the first line of a plan in which something is unsafe: the search is made by the command, not here. */
+export function makeSafeAction(
+  desk: Pick<FeatureContext, 'locale'>,
+  file: BoundFile,
+  checked: Checked,
+  offset: number,
+): CodeAction[] {
+  const plan = plansIn(file.blocks).find(
+    ({ span, bodySpan }) => span.start <= offset && offset <= (bodySpan?.start ?? span.end),
+  );
+  const reply = plan && replyOf(file, checked, plan);
+  if (reply === undefined || !checked.problems.some((p) => p.plan === reply.plan.title && isUnsafe(p)))
+    return [];
+  const title = translate(term('editor.make-safe'), desk.locale);
+  return [{ title, kind: makeSafeKind, command: { title, command: makeSafeCommand, arguments: [file.uri] } }];
+}
+
 const asked = ({ only, triggerKind }: CodeActionContext): boolean =>
   only !== undefined || triggerKind === CodeActionTriggerKind.Invoked;
 
 /**
  * Worked out from the file itself, not from what the client sends: on save it sends nothing. Where somebody asked,
- * each is tried out first, and says what else it would make unsafe; at a step of the cursor none is, and none is
- * preferred.
+ * each is tried out first: it says what it does to the figure in question, and what helps nothing is left out. At a step
+ * of the cursor none is tried, and none is preferred.
  */
 export async function quickFixes(
   desk: FeatureContext,
@@ -85,10 +111,17 @@ function fixesOf(
   const diagnostics: Diagnostic[] = [diagnosticOf(desk, file, problem)];
   const tried = problem.fixes.map((fix) => ({ fix, proof: proofs?.get(fix) }));
   const holds = (proof: FixProof | undefined) => proof?.remains === false && proof.raises.length === 0;
+  // What helps nothing is not shown; what trades one danger for another, only where there is nothing better.
+  const anyHolds = tried.some(({ proof }) => holds(proof));
+  const shows = ({ proof }: (typeof tried)[number]) =>
+    proofs === undefined ||
+    problem.finding === undefined ||
+    (proof !== undefined && (holds(proof) || (!anyHolds && (!proof.remains || proof.nearer))));
   // A fix of the text has nothing to prove: it makes readable what was not.
   const preferred = ({ proof }: (typeof tried)[number]) =>
     proofs !== undefined && tried.length === 1 && (problem.finding === undefined || holds(proof));
-  return [...tried]
+  return tried
+    .filter(shows)
     .sort((a, b) => Number(holds(b.proof)) - Number(holds(a.proof)))
     .map((one) => ({
       title: translate(titleOf(one.fix.title, one.proof), desk.locale, unitsOfProblem(desk, problem)),
@@ -101,9 +134,20 @@ function fixesOf(
 
 function titleOf(fix: Message, proof: FixProof | undefined): Message {
   if (proof === undefined) return fix;
-  const { raises, remains } = proof;
-  if (raises.length > 0) return message('editor.fix-raises', { fix, what: list(raises, 'plain') });
-  return remains ? message('editor.fix-remains', { fix }) : fix;
+  const { raises, remains, effect } = proof;
+  const does =
+    effect === undefined
+      ? fix
+      : message('editor.fix-effect', {
+          fix,
+          effect: message('advice.effect', {
+            label: effect.label,
+            before: shown(effect.before),
+            after: shown(effect.after),
+          }),
+        });
+  if (raises.length > 0) return message('editor.fix-raises', { fix: does, what: list(raises, 'plain') });
+  return remains ? message('editor.fix-remains', { fix: does }) : does;
 }
 
 /** The first safe fix of each problem, as far as they do not touch one another. */

@@ -16,6 +16,9 @@ import { type UnitsChoice, unitsFor } from './units-for.js';
 /** The client's command that opens the drawing. Arguments: the file, the element. */
 const openDrawing = 'cribwright.openPreview';
 
+/** The client's command that looks for changes that make a file's plans safe. Argument: the file. */
+export const makeSafeCommand = 'cribwright.makeSafe';
+
 /** `textDocument/codeLens`: above a plan what its checks found, above a support its load and use. */
 export const codeLens: Feature = {
   offers: () => ({ codeLensProvider: {} }),
@@ -29,6 +32,7 @@ export const codeLens: Feature = {
   },
 };
 
+/** The lines above plans and supports that say what they carry, in the language and units of the reader. */
 export function lensesOf(
   desk: Pick<FeatureContext, 'locale'> & UnitsChoice,
   file: BoundFile,
@@ -45,7 +49,20 @@ export function lensesOf(
       const support = reply.analysis.supports.find((s) => s.id === block.elementId);
       return support ? [lens(block, supportTitle(support, desk.locale, unitsFor(desk, reply)))] : [];
     });
-    return [lens(plan, planTitle(desk, reply, checked)), ...supports];
+    const unsafe = tally(reply.analysis.findings);
+    const safe: CodeLens = {
+      range: firstLine(file, plan),
+      command: {
+        title: translate(term('editor.make-safe'), desk.locale),
+        command: makeSafeCommand,
+        arguments: [file.uri],
+      },
+    };
+    return [
+      lens(plan, planTitle(desk, reply, checked)),
+      ...(unsafe.danger + unsafe.notRun > 0 ? [safe] : []),
+      ...supports,
+    ];
   });
 }
 

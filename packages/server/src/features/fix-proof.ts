@@ -4,6 +4,9 @@ import { type Message, message as messageOf, type Name, name } from '@cribwright
 import {
   applyChanges,
   type Checked,
+  type Effect,
+  effectOf,
+  isNearer,
   isUnsafe,
   type Problem,
   problemName,
@@ -17,10 +20,14 @@ export interface FixProof {
   readonly remains: boolean;
   /** What was not unsafe before, and then is: `crib-reach on crib A`. */
   readonly raises: readonly (Message | Name)[];
+  /** What it does to the figure that the finding is about. */
+  readonly effect: Effect | undefined;
+  /** It is found still, and is nearer to its limit. */
+  readonly nearer: boolean;
 }
 
 /** More fixes than this are not tried out for one question. */
-const most = 12;
+const most = 24;
 
 /**
  * Tries the fixes of findings out on a copy, each by itself, and checks the plan again: when somebody asks for them,
@@ -73,6 +80,8 @@ function compared(problem: Problem, before: Checked, after: Checked): FixProof {
   return {
     remains: like(after) >= like(before),
     raises: distinct(fresh.map((p) => wordsOf(p, after))),
+    effect: effectOf(problem, after),
+    nearer: isNearer(problem, after.problems),
   };
 }
 

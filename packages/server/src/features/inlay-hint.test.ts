@@ -34,7 +34,8 @@ it('shows hints of the lines asked for only', async () => {
 
 it('tells above a plan what is unsafe, and above a crib its figures', async () => {
   const { desk, file, checked } = await opened();
-  const [plan, crib] = lensesOf(desk, file, checked);
+  const [plan, safe, crib] = lensesOf(desk, file, checked);
+  expect(safe?.command).toMatchObject({ command: 'cribwright.makeSafe', arguments: [file.uri] });
   expect(plan?.range.start.line).toBe(lineOf('plan "'));
   expect(plan?.command?.title).toMatch(/\d+ unsafe/);
   expect(crib?.range.start.line).toBe(lineOf('crib A'));

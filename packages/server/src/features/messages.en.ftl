@@ -11,6 +11,7 @@ about = { $text } is { $other }
 # $where (name)
 declared-in = in { $where }
 fix-all = Fix everything that has one safe answer
+make-safe = Make This Plan Safe
 could-not-run = This check did not run, so nothing here shows that the plan is safe.
 # $why (name)
 broke = The checks of this file stopped: { $why }. Do not rely on what is shown. Please report it.
@@ -65,6 +66,9 @@ other-build = Build { $crib } { $layout } of { $timber }, { $courses } courses: 
 # $on (phrase)
 rule-on = { $rule } on { $on }
 # $fix (message)
+# $effect (message)
+fix-effect = { $fix } ({ $effect })
+# $fix (message)
 # $what (list)
 fix-raises = { $fix }. New unsafe findings: { $what }
 # $fix (message)
@@ -75,3 +79,19 @@ see-drawing = See drawing
 # $held (count)
 # $all (count)
 held-expectations = { $held } of { $all } expectations met
+# $ways (list)
+place-ways = { $ways }.
+# $far (quantity)
+place-from-front = { $far } back from the front
+# $far (quantity)
+place-from-rear = { $far } forward from the rear
+# $far (quantity)
+place-ahead-of-front = { $far } ahead of the front
+# $far (quantity)
+place-behind-rear = { $far } behind the rear
+# $far (quantity)
+# $axle (name)
+place-ahead-of-axle = { $far } ahead of { $axle }
+# $far (quantity)
+# $axle (name)
+place-behind-axle = { $far } behind { $axle }

@@ -33,6 +33,25 @@ async function moved(change: [string, string], move: Pick<MoveParams, 'element' 
 const same: [string, string] = ['§', '§'];
 const place = '21 ft, driver side 3 ft 4 in';
 
+describe('a crib that is measured from something else', () => {
+  const crib = (x: number) => ({ element: 'crib/A', moves: 'center' as const, to: { x: x * ft } });
+  const at = (along: string): [string, string] => [place, `${along}, driver side 3 ft 4 in`];
+
+  it('keeps what it is measured from, and changes the distance to it', async () => {
+    // The trailer is 53 ft long: 32 ft from its rear is 21 ft back.
+    expect(await moved(at('32 ft from the rear'), crib(22.5))).toBe(
+      'at        30 ft 6 in from the rear, driver side 3 ft 4 in',
+    );
+    expect(await moved(at('18 ft behind kingpin'), crib(22.5))).toBe(
+      'at        19 ft 6 in behind kingpin, driver side 3 ft 4 in',
+    );
+  });
+
+  it('is not moved past what it is ahead of', async () => {
+    expect(await moved(at('1 ft ahead of kingpin'), crib(30))).toMatch(/cannot be dragged that way/);
+  });
+});
+
 describe('a crib', () => {
   const crib = (to: MoveParams['to']) => ({ element: 'crib/A', moves: 'center' as const, to });
   it('goes back and across in feet and inches', async () => {

@@ -18,6 +18,7 @@ import { formatting } from '../features/formatting/formatting.js';
 import { onTypeFormatting } from '../features/formatting/on-type-formatting.js';
 import { hover } from '../features/hover/hover.js';
 import { inlayHint } from '../features/inlay-hint.js';
+import { makeSafe } from '../features/make-safe.js';
 import { move } from '../features/move.js';
 import { references } from '../features/references.js';
 import { rename } from '../features/rename.js';
@@ -51,6 +52,7 @@ export const features: readonly Feature[] = [
   onTypeFormatting,
   hover,
   inlayHint,
+  makeSafe,
   move,
   references,
   rename,

@@ -1,4 +1,5 @@
 import type { Connection } from 'vscode-languageserver';
+import { type Folders, planFilesIn } from '../files/plan-files.js';
 import {
   type ListFolderParams,
   type ListFolderReply,
@@ -7,7 +8,7 @@ import {
   type ReadFileReply,
   ReadFileRequest,
 } from '../protocol/requests.js';
-import { type Files, isPlanFile, passedOver } from './files.js';
+import type { Files } from './files.js';
 
 /** Files that only the client can reach: in a browser, or on a virtual file system. */
 export function askedFiles(connection: Connection): Files {
@@ -19,26 +20,20 @@ export function askedFiles(connection: Connection): Files {
       return undefined;
     }
   };
-  const entries = async (uri: string) =>
-    (await ask<ListFolderParams, ListFolderReply>(ListFolderRequest, { uri }))?.entries ?? [];
-
+  const folders: Folders = {
+    list: async (uri) =>
+      ((await ask<ListFolderParams, ListFolderReply>(ListFolderRequest, { uri }))?.entries ?? []).map(
+        (entry) => ({
+          name: entry.uri.slice(entry.uri.lastIndexOf('/') + 1),
+          address: entry.uri,
+          kind: entry.kind,
+        }),
+      ),
+    // The client says of a link what it leads to.
+    follow: async () => 'other',
+  };
   return {
     read: async (uri) => (await ask<ReadFileParams, ReadFileReply>(ReadFileRequest, { uri }))?.text,
-    async list(folder, limit) {
-      const found: string[] = [];
-      const folders = [folder];
-      const seen = new Set(folders);
-      for (let next = folders.shift(); next !== undefined && found.length < limit; next = folders.shift()) {
-        for (const { uri, kind } of await entries(next)) {
-          const name = uri.slice(uri.lastIndexOf('/') + 1);
-          if (kind === 'file' && isPlanFile(name) && found.length < limit) found.push(uri);
-          if (kind === 'folder' && !passedOver(name) && !seen.has(uri)) {
-            seen.add(uri);
-            folders.push(uri);
-          }
-        }
-      }
-      return found;
-    },
+    list: async (folder, limit) => (await planFilesIn(folder, folders, limit)).files,
   };
 }

@@ -5,8 +5,3 @@ export interface Files extends FileSource {
   /** The plan files under a folder whose real paths lie in it too, at most `limit` of them. */
   list(folder: string, limit: number): Promise<readonly string[]>;
 }
-
-/** Folders that hold no plans and may be huge. */
-export const passedOver = (name: string): boolean => name.startsWith('.') || name === 'node_modules';
-
-export const isPlanFile = (name: string): boolean => name.endsWith('.crib');

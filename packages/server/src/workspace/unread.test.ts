@@ -148,7 +148,7 @@ describe('what a plan could not read', () => {
     };
     const marked = withUnread(
       { ...bound, problems: [] },
-      { plans: [silent], problems: [], valuesAt: () => [] },
+      { plans: [silent], problems: [], parts: [], valuesAt: () => [] },
       { bound: () => undefined, targets: () => [], always: [] },
     );
     expect(marked.problems).toMatchObject([

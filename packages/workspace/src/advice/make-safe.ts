@@ -1,8 +1,12 @@
-import type { Message } from '@cribwright/messages';
+import { elementMessage } from '@cribwright/engine';
+import { formatted } from '@cribwright/language/internal';
+import type { Message, Name } from '@cribwright/messages';
 import { applyChanges } from '../edits/apply-changes.js';
 import { clash } from '../edits/clash.js';
 import type { Checked, Problem, ProblemFix } from '../workspace/checked.js';
 import type { Workspace } from '../workspace/workspace.js';
+import { type Effect, effectOf } from './effect.js';
+import { isNearer } from './is-nearer.js';
 import { isUnsafe, problemName } from './unsafe-problem.js';
 
 /** One change on the way to a safe plan. */
@@ -10,7 +14,11 @@ export interface SafetyStep {
   /** What it puts right. */
   readonly problem: Problem;
   readonly title: Message;
-  /** How much is unsafe, or could not be checked, before and after. */
+  /** What it is about: `crib A`. A line of the text is about nothing. */
+  readonly on?: Message | Name;
+  /** What it does to the figure that the problem is about, where there is one. */
+  readonly effect?: Effect;
+  /** Counts of what is unsafe, or could not be checked, before and after. */
   readonly unsafe: readonly [before: number, after: number];
 }
 
@@ -23,6 +31,8 @@ export interface SafetyPlan {
   readonly left: readonly Problem[];
   /** `expect` lines that do not hold: they named faults that are gone, or hold no longer for another reason. */
   readonly expectations: readonly Problem[];
+  /** All that is known of the file with these texts: to be drawn. */
+  readonly after: Checked | undefined;
 }
 
 /** More steps than this are not taken: a plan that needs them is written anew. */
@@ -31,34 +41,43 @@ const mostSteps = 40;
 const mostPairs = 40;
 /** As many steps in a row as may leave the count as it is: a danger may hide another. */
 const mostLevel = 4;
+/** As many times as the search goes back to another fix that seemed as good. */
+const mostReturns = 6;
 
 interface Candidate {
   readonly problem: Problem;
   readonly fix: ProblemFix;
 }
 
-interface Tried {
+/** Where a search stands: what was done, and what that comes to. */
+interface Way {
+  /** The last fixes of it. */
   readonly taken: readonly Candidate[];
+  readonly steps: readonly SafetyStep[];
   readonly texts: ReadonlyMap<string, string>;
-  readonly after: readonly Problem[];
+  /** With the fixes as they are for these texts. */
+  readonly left: readonly Problem[];
+  /** Steps in a row that left the count as it was. */
+  readonly level: number;
 }
 
 /** The workspace while fixes are tried on it. */
 interface Bench {
   readonly textOf: (uri: string) => string;
+  /** Puts these texts, and the own ones of all other files. */
   readonly put: (texts: ReadonlyMap<string, string>) => void;
-  /** What is unsafe now, the push included. */
-  readonly check: () => readonly Problem[];
-  readonly expectations: () => readonly Problem[];
+  /** All that is checked now, the push included; `undefined` where more than `most` is unsafe without it already. */
+  readonly check: (most?: number) => Generator<void, Checked | undefined>;
 }
 
 /**
  * Looks for fixes that make a file's plans safe. Each is tried on the workspace, and the one after which the least is
  * unsafe is taken. A fix may bring to light what another fault hid, so that the count may stay as it is for a few
- * steps; the answer ends where the least was unsafe. Where no single fix helps, pairs are tried. What a plan expects of
- * itself is not counted: it is no danger, and changes with what is mended.
+ * steps; the answer ends where the least was unsafe. Where no single fix helps, pairs are tried, and then other fixes
+ * that seemed as good before. What a plan expects of itself is not counted: it is no danger, and changes with what is
+ * mended. A text that is laid out as the formatter lays it out is laid out again.
  *
- * Yields between trials, so that a caller may stop it. The workspace has its own texts again at the end.
+ * Yields between the steps of each trial, so that a caller may stop it. The workspace has its own texts again at the end.
  */
 export function* makeSafe(workspace: Workspace, uri: string): Generator<void, SafetyPlan> {
   const own = new Map<string, string>();
@@ -66,96 +85,171 @@ export function* makeSafe(workspace: Workspace, uri: string): Generator<void, Sa
   const bench: Bench = {
     textOf: (file) => workspace.bound(file)?.text ?? '',
     put: (texts) => {
-      for (const [file, text] of texts) {
-        if (!own.has(file)) own.set(file, bench.textOf(file));
-        workspace.put(file, text, ++version);
+      for (const file of texts.keys()) if (!own.has(file)) own.set(file, bench.textOf(file));
+      for (const [file, before] of own) {
+        const text = texts.get(file) ?? before;
+        if (text !== bench.textOf(file)) workspace.put(file, text, ++version);
       }
     },
-    check: () => {
-      for (const _step of workspace.complete(uri, 'push'));
-      return unsafeOf(workspace.check(uri));
+    *check(most) {
+      yield* workspace.complete(uri, 'loads');
+      if (most !== undefined && unsafeOf(workspace.check(uri)).length > most) return undefined;
+      yield* workspace.complete(uri, 'push');
+      return workspace.check(uri);
     },
-    expectations: () => workspace.check(uri).problems.filter(isExpectation),
+  };
+  const laidOut = (file: string): boolean => {
+    const bound = workspace.bound(file);
+    return bound !== undefined && formatted(bound) === bound.text;
   };
   try {
-    return yield* search(bench);
+    const found = yield* search(bench);
+    bench.put(new Map());
+    const tidy = new Set([...found.texts.keys()].filter(laidOut));
+    bench.put(found.texts);
+    const texts = [...found.texts].map(([file, text]) => {
+      const bound = workspace.bound(file);
+      return [file, bound !== undefined && tidy.has(file) ? formatted(bound) : text] as const;
+    });
+    bench.put(new Map(texts));
+    const after = yield* bench.check();
+    return {
+      steps: found.steps,
+      texts: Object.fromEntries(texts),
+      left: after === undefined ? found.left : unsafeOf(after),
+      expectations: after?.problems.filter(isExpectation) ?? [],
+      after,
+    };
   } finally {
-    for (const [file, text] of own) workspace.put(file, text, ++version);
+    bench.put(new Map());
   }
 }
 
-function* search(bench: Bench): Generator<void, SafetyPlan> {
-  const texts = new Map<string, string>();
-  const steps: SafetyStep[] = [];
-  let left = bench.check();
-  let best: SafetyPlan = { steps: [], texts: {}, left, expectations: bench.expectations() };
-  const seen = new Set<string>([stateOf(texts)]);
-  for (let level = 0; left.length > 0 && steps.length < mostSteps && level <= mostLevel; ) {
-    const found = yield* better(bench, left, (changed) => seen.has(stateOf(new Map([...texts, ...changed]))));
-    if (found === undefined) break;
-    bench.put(found.texts);
-    for (const [file, text] of found.texts) texts.set(file, text);
-    seen.add(stateOf(texts));
-    const before = left.length;
-    left = bench.check();
-    for (const { problem, fix } of found.taken)
-      steps.push({ problem, title: fix.title, unsafe: [before, left.length] });
-    level = left.length < best.left.length ? 0 : level + 1;
-    if (left.length < best.left.length)
-      best = {
-        steps: [...steps],
-        texts: Object.fromEntries(texts),
-        left,
-        expectations: bench.expectations(),
-      };
-    yield;
+function* search(bench: Bench): Generator<void, Way> {
+  const start: Way = {
+    taken: [],
+    steps: [],
+    texts: new Map(),
+    left: unsafeOf(yield* bench.check()),
+    level: 0,
+  };
+  let best = start;
+  const seen = new Set<string>([stateOf(start.texts)]);
+  /** Ways that were not gone, as good as those that were when they were left; the latest last. */
+  const others: Way[] = [];
+  let returns = 0;
+  for (let way: Way | undefined = start; way !== undefined; ) {
+    if (way.left.length < best.left.length) best = way;
+    if (best.left.length === 0) return best;
+    const next: readonly Way[] =
+      way.steps.length < mostSteps && way.level <= mostLevel ? yield* onward(bench, way, seen) : [];
+    const [first, ...rest] = next;
+    // As good as the first, and so worth going back to; those that leave more are not.
+    others.push(...rest.filter((o) => o.left.length === first?.left.length).reverse());
+    if (first === undefined && ++returns > mostReturns) break;
+    way = first === undefined ? others.pop() : yield* withMore(bench, first, rest);
+    if (way !== undefined) seen.add(stateOf(way.texts));
   }
   return best;
 }
 
 const stateOf = (texts: ReadonlyMap<string, string>): string => JSON.stringify([...texts].sort());
 
-/**
- * The single fix, or else the pair of fixes, after which the least is unsafe: less than now, or as much where what the
- * fix is for is gone.
- *
- * @param known whether it was tried before where these texts lead to
- */
-function* better(
-  bench: Bench,
-  now: readonly Problem[],
-  known: (texts: ReadonlyMap<string, string>) => boolean,
-): Generator<void, Tried | undefined> {
-  const singles = now.flatMap((problem) => problem.fixes.map((fix) => ({ problem, fix })));
-  let best: Tried | undefined;
-  const attempt = (taken: readonly Candidate[]): void => {
-    const texts = changed(taken, bench.textOf);
-    if (texts === undefined || known(texts)) return;
-    const before = new Map([...texts.keys()].map((file) => [file, bench.textOf(file)]));
-    bench.put(texts);
-    const after = bench.check();
-    bench.put(before);
-    const mended = taken.every(({ problem }) => countOf(after, problem) < countOf(now, problem));
-    if (after.length > now.length || (after.length === now.length && !mended)) return;
-    if (best === undefined || after.length < best.after.length) best = { taken, texts, after };
+/** Where single fixes lead, or else pairs: the least unsafe first. */
+function* onward(bench: Bench, way: Way, seen: ReadonlySet<string>): Generator<void, readonly Way[]> {
+  const found: Way[] = [];
+  const met = new Set(seen);
+  const attempt = function* (taken: readonly Candidate[]): Generator<void, void> {
+    const texts = textsWith(bench, way, taken);
+    if (texts === undefined || met.has(stateOf(texts))) return;
+    met.add(stateOf(texts));
+    const tried = yield* triedOn(bench, way, taken, texts);
+    if (tried !== undefined && helps(tried, way.left)) found.push(tried);
   };
+  const singles = way.left.flatMap((problem) => problem.fixes.map((fix) => ({ problem, fix })));
   for (const single of singles) {
-    attempt([single]);
+    yield* attempt([single]);
     yield;
   }
-  if (best !== undefined) return best;
   let pairs = 0;
-  for (const [i, one] of singles.entries()) {
+  for (const [i, one] of found.length > 0 ? [] : singles.entries()) {
     for (const two of singles.slice(i + 1)) {
       if (one.problem === two.problem || ++pairs > mostPairs) continue;
-      attempt([one, two]);
+      yield* attempt([one, two]);
       yield;
     }
   }
-  return best;
+  return found.sort((a, b) => a.left.length - b.left.length);
 }
 
-/** The texts with both fixes; `undefined` where they touch the same place, or change nothing. */
+/** The way on with what else helped from the same place, as far as it helps still: most faults have nothing to do with each other. */
+function* withMore(bench: Bench, first: Way, rest: readonly Way[]): Generator<void, Way> {
+  let way = first;
+  for (const other of rest) {
+    const taken = other.taken.flatMap(({ problem, fix }) => {
+      const now = way.left.find((p) => problemName(p) === problemName(problem));
+      const same = now?.fixes.find((f) => JSON.stringify(f.title) === JSON.stringify(fix.title));
+      return now === undefined || same === undefined ? [] : [{ problem: now, fix: same }];
+    });
+    if (taken.length < other.taken.length) continue;
+    const texts = textsWith(bench, way, taken);
+    const tried = texts && (yield* triedOn(bench, way, taken, texts));
+    yield;
+    if (tried !== undefined && tried.left.length < way.left.length) way = tried;
+  }
+  return way;
+}
+
+function textsWith(
+  bench: Bench,
+  way: Way,
+  taken: readonly Candidate[],
+): ReadonlyMap<string, string> | undefined {
+  bench.put(way.texts);
+  const changes = changed(taken, bench.textOf);
+  return changes && new Map([...way.texts, ...changes]);
+}
+
+/** What fixes come to; `undefined` where more is unsafe with them. */
+function* triedOn(
+  bench: Bench,
+  way: Way,
+  taken: readonly Candidate[],
+  texts: ReadonlyMap<string, string>,
+): Generator<void, Way | undefined> {
+  bench.put(texts);
+  const checked = yield* bench.check(way.left.length);
+  if (checked === undefined) return undefined;
+  const left = unsafeOf(checked);
+  const steps = taken.map(({ problem, fix }): SafetyStep => {
+    const effect = effectOf(problem, checked);
+    const plan = checked.plans.find((p) => p.plan.title === problem.plan)?.plan;
+    return {
+      problem,
+      title: fix.title,
+      ...(plan && problem.finding ? { on: elementMessage(plan, problem.finding.subject.element) } : {}),
+      ...(effect === undefined ? {} : { effect }),
+      unsafe: [way.left.length, left.length],
+    };
+  });
+  return {
+    taken,
+    steps: [...way.steps, ...steps],
+    texts,
+    left,
+    level: left.length < way.left.length ? 0 : way.level + 1,
+  };
+}
+
+/** Less is unsafe than now; or as much, where what each fix is for is gone or nearer to its limit. */
+const helps = ({ taken, left: after }: Way, now: readonly Problem[]): boolean =>
+  after.length < now.length ||
+  (after.length === now.length &&
+    taken.every(
+      ({ problem }) => countOf(after, problem) < countOf(now, problem) || isNearer(problem, after),
+    ));
+
+/** The texts with all of these fixes; `undefined` where they touch the same place, or change nothing. */
 function changed(
   taken: readonly Candidate[],
   textOf: (uri: string) => string,
@@ -175,8 +269,8 @@ function changed(
 const isExpectation = ({ code }: Problem): boolean => code === 'expectation-unmet';
 
 /** What a plan expects of itself is no danger. */
-const unsafeOf = ({ problems }: Checked): readonly Problem[] =>
-  problems.filter((p) => isUnsafe(p) && !isExpectation(p));
+const unsafeOf = (checked: Checked | undefined): readonly Problem[] =>
+  (checked?.problems ?? []).filter((p) => isUnsafe(p) && !isExpectation(p));
 
 const countOf = (problems: readonly Problem[], one: Problem): number =>
   problems.filter((p) => problemName(p) === problemName(one)).length;

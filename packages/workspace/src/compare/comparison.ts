@@ -131,6 +131,7 @@ export interface Version {
   readonly files: readonly VersionFile[];
 }
 
+/** A file of a version, with its text. */
 export interface VersionFile {
   readonly path: string;
   readonly bound: BoundFile;

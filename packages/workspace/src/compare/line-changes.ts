@@ -1,6 +1,6 @@
 import type { BoundBlock, BoundProperty } from '@cribwright/language';
+import { commonRun } from '../edits/common-run.js';
 import { rangeOf } from '../workspace/lines.js';
-import { commonRun } from './common-run.js';
 import type { LineChange } from './comparison.js';
 import { lineMeaning, lineText } from './line-text.js';
 import type { Pair } from './match-blocks.js';

@@ -1,4 +1,5 @@
 import type { BoundBlock, TextChange } from '@cribwright/language';
+import { marginBefore } from './margin-before.js';
 
 /**
  * Puts a line or a block into a block's braces, indented and lined up as its neighbors are. `undefined` where it
@@ -32,10 +33,38 @@ export function insertInto(
     const end = endOfLine(text, last.span.end);
     return { changes: [{ span: { start: end, end }, text: `${eol}${written}` }] };
   }
+  const among = isBlock ? amongBlocks(text, block, lines) : undefined;
+  // Behind the line that closes the plan it would be outside.
+  if (among !== undefined && among.at < body.end)
+    return {
+      changes: [
+        { span: { start: among.at, end: among.at }, text: `${eol}${among.apart ? eol : ''}${written}` },
+      ],
+    };
   const close = text.lastIndexOf('}', body.end - 1);
-  const start = text.slice(0, close).replace(/[ \t]*$/, '').length;
+  const start = close - marginBefore(text, close).length;
   const gap = isBlock && block.blocks.length + block.properties.length > 0 ? eol : '';
   return { changes: [{ span: { start, end: start }, text: `${gap}${written}${eol}` }] };
+}
+
+/** What a plan says last: the supports come before it. */
+const closing: ReadonlySet<string> = new Set(['egress', 'steps', 'accept', 'expect']);
+
+/** Behind the last block of its kind; else before what a plan says last. `apart`: with an empty line between. */
+function amongBlocks(
+  text: string,
+  block: BoundBlock,
+  lines: string,
+): { readonly at: number; readonly apart: boolean } | undefined {
+  const like = block.blocks.findLast((b) => lines.startsWith(`${b.schema.keyword} `));
+  if (like !== undefined) return { at: endOfLine(text, like.span.end), apart: false };
+  const within = [
+    ...block.blocks.map((b) => ({ keyword: b.schema.keyword, span: b.span })),
+    ...block.properties.map((p) => ({ keyword: p.schema.key, span: p.span })),
+  ].sort((a, b) => a.span.start - b.span.start);
+  const next = within.findIndex(({ keyword }) => closing.has(keyword));
+  const previous = within[next - 1];
+  return previous === undefined ? undefined : { at: endOfLine(text, previous.span.end), apart: true };
 }
 
 const endOfLine = (text: string, from: number): number => {
@@ -47,7 +76,7 @@ const endOfLine = (text: string, from: number): number => {
 function indentOf(text: string, block: BoundBlock): string {
   const neighbor = block.properties[0]?.span.start ?? block.blocks[0]?.span.start;
   const at = neighbor ?? block.span.start;
-  const margin = /[ \t]*$/.exec(text.slice(0, at))?.[0] ?? '';
+  const margin = marginBefore(text, at);
   return neighbor === undefined ? `${margin}  ` : margin;
 }
 

@@ -19,3 +19,5 @@ no-place = { $element } has no line that gives its position. Write one to drag i
 unreadable = The line that gives the position of { $element } cannot be read. Fix it first.
 # $element (name)
 cannot-move = { $element } cannot be dragged that way.
+# $element (name)
+no-step = { $element } is not a step of this plan's own text. Change the order of the steps by hand.

@@ -10,3 +10,4 @@ range = { $value } es un intervalo, así que no se puede arrastrar. Cámbielo en
 no-place = { $element } no tiene una línea que diga dónde está. Escríbala para arrastrarlo.
 unreadable = No se puede leer la línea que dice dónde está { $element }. Corríjala primero.
 cannot-move = { $element } no se puede arrastrar así.
+no-step = { $element } no es un paso del texto de este plan. Cambie a mano el orden de los pasos.

@@ -1,8 +1,10 @@
 import type { BoundProperty, TextChange } from '@cribwright/language';
 import type { Expression, MatchedSpan, WrittenQuantity } from '@cribwright/language/internal';
+import { withUnitWords } from '@cribwright/language/internal';
 import type { Message } from '@cribwright/messages';
 import { message, name } from '@cribwright/messages';
 import type { Span } from '@cribwright/syntax/internal';
+import { readQuantity } from '@cribwright/units';
 import { writeLength } from './write-length.js';
 
 export type Moved = { readonly changes: readonly TextChange[] } | { readonly refused: Message };
@@ -15,6 +17,7 @@ export function placeChanges(
   text: string,
   line: BoundProperty,
   to: { readonly x?: number; readonly y?: number },
+  from?: Along,
 ): Moved {
   const values = line.match?.values;
   const back = values?.back as WrittenQuantity | undefined;
@@ -26,9 +29,11 @@ export function placeChanges(
   }
   const changes: TextChange[] = [];
   if (to.x !== undefined) {
-    if (to.x < 0)
+    const measured = values.way !== undefined || values.fromEnd !== undefined;
+    const far = measured ? farFrom(text, back, to.x, from) : to.x;
+    if (far === undefined || far < 0)
       return { refused: message('edit.cannot-move', { element: name(line.block?.name ?? line.key) }) };
-    const change = lengthChange(text, back, to.x);
+    const change = lengthChange(text, back, far);
     if ('refused' in change) return change;
     changes.push(...change.changes);
   }
@@ -38,6 +43,25 @@ export function placeChanges(
     changes.push(...change.changes);
   }
   return { changes };
+}
+
+/** Where something is that is measured from something else than the front, and which way its distance grows. */
+export interface Along {
+  /** Along the plan, m, as the text has it now. */
+  readonly x: number;
+  /** 1 where a longer distance is farther back, -1 where it is farther ahead. */
+  readonly grows: 1 | -1;
+}
+
+/** The distance to write so that it comes to a place; `undefined` where that is not known. */
+function farFrom(
+  text: string,
+  { span }: WrittenQuantity,
+  x: number,
+  from: Along | undefined,
+): number | undefined {
+  const read = readQuantity(withUnitWords(text.slice(span.start, span.end)));
+  return from === undefined || !read.ok ? undefined : read.value.value + from.grows * (x - from.x);
 }
 
 export function lengthChange(text: string, { expression, span }: WrittenQuantity, meters: number): Moved {

@@ -84,6 +84,7 @@ function finishAnswer(
     : { kind: 'finish', subject: name, leaveOut, key };
 }
 
+/** The key of an exercise, as it was worked out from its plan. */
 export type Answer =
   | { readonly kind: 'figure'; readonly figure: Figure }
   | { readonly kind: 'faults'; readonly findings: readonly Finding[] }

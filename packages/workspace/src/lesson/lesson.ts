@@ -18,12 +18,14 @@ export interface Lesson {
   readonly exercises: readonly Exercise[];
 }
 
+/** One exercise of a lesson, with its key. */
 export interface Exercise {
   readonly name: Message | Name;
   /** The plan it is about, where that could be read. Its units are those of the answer. */
   readonly plan: PlanReply | undefined;
   readonly ask: Message | Name;
   readonly hints: readonly string[];
+  /** How many points it is worth. `undefined` where the lesson does not say. */
   readonly points: number | undefined;
   readonly answer: Answer;
 }

@@ -2,9 +2,10 @@ import type { Analysis } from '@cribwright/engine';
 import type { TextRange, Unread } from '@cribwright/language';
 import type { Plan } from '@cribwright/model';
 
+/** All that is known of the plans in one file. */
 export interface AnalysisReply {
   readonly uri: string;
-  /** Version of the text that the reply speaks of. */
+  /** Version of the text that the reply speaks of: a count that the editor raises. */
   readonly version: number;
   /** `errors`: the text has errors; plans that could still be read are given, as far as they were read. */
   readonly state: 'good' | 'errors' | 'no plan';
@@ -13,6 +14,7 @@ export interface AnalysisReply {
   readonly pending: boolean;
 }
 
+/** A plan, what its checks say, and where its elements stand in the text. */
 export interface PlanReply {
   readonly plan: Plan;
   readonly analysis: Analysis;

@@ -27,28 +27,61 @@ interface Begun {
   spent: number;
 }
 
-/** As many supports as are remembered, over all plans: some steps back, for who undoes what was typed. */
+/** As many supports as are remembered beside those of the plans of today: some steps back, for who undoes what was typed. */
 const most = 500;
 
 /**
- * Remembers analyses by the value of the plan, so that an edit in a comment works nothing out anew. Does what is
- * heavy in steps, and drops what was begun for a plan that is no longer asked about. A plan goes by its place: the
- * file, and which of its plans.
+ * Remembers analyses by the value of the plan, so that an edit in a comment, or of the title, works nothing out anew.
+ * Does what is heavy in steps, and drops what was begun for a plan that is no longer asked about. A plan goes by its
+ * place: the file, and which of its plans.
  */
 export class Analyses {
-  private readonly known = new Map<string, Known>();
+  private readonly kept = new Map<string, Known>();
   private readonly begun = new Map<string, Begun>();
   /** Places at which the loads took long the last time. */
   private readonly slow = new Set<string>();
   private readonly keys = new WeakMap<Plan, string>();
+  /** The keys of the plans that each file holds now: these are not forgotten, however many they are. */
+  private readonly held = new Map<string, readonly string[]>();
+  private allHeld: ReadonlySet<string> = new Set();
+  private readonly titled = new WeakMap<Analysis, Map<string, Analysis>>();
 
   constructor(private readonly settings: AnalysesSettings) {}
 
+  /** Says which plans a file holds now. */
+  hold(uri: string, plans: readonly Plan[]): void {
+    if (plans.length === 0) this.held.delete(uri);
+    else
+      this.held.set(
+        uri,
+        plans.map((plan) => this.key(plan)),
+      );
+    this.allHeld = new Set([...this.held.values()].flat());
+  }
+
   /** The best answer within the time limit. Without `timeLimit` that is everything. */
   of(plan: Plan, place: string): Known {
+    const { analysis, pending } = this.untitled(plan, place);
+    return { analysis: this.withTitle(analysis, plan.title), pending };
+  }
+
+  /** What is known of a plan without working anything out. */
+  known(plan: Plan): Analysis | undefined {
+    const found = this.kept.get(this.key(plan));
+    return found && this.withTitle(found.analysis, plan.title);
+  }
+
+  /** Of the same plan under whatever title it had when it was analyzed. */
+  private untitled(plan: Plan, place: string): Known {
     const key = this.key(plan);
-    const known = this.known.get(key);
-    if (known) return this.remember(key, known);
+    const known = this.kept.get(key);
+    if (known) {
+      if (this.allHeld.has(key)) return known;
+      // The last one asked for is the last to be forgotten.
+      this.kept.delete(key);
+      this.kept.set(key, known);
+      return known;
+    }
     const { timeLimit, push = false } = this.settings;
     if (!timeLimit)
       return this.remember(key, {
@@ -71,7 +104,7 @@ export class Analyses {
 
   /** Whether `of` would work out something, and not all of it at once. */
   waits(plan: Plan, place: string): boolean {
-    return this.settings.timeLimit !== undefined && this.slow.has(place) && !this.known.has(this.key(plan));
+    return this.settings.timeLimit !== undefined && this.slow.has(place) && !this.kept.has(this.key(plan));
   }
 
   /** Whether the loads of a plan at this place took long the last time. */
@@ -81,7 +114,7 @@ export class Analyses {
 
   /** One step further with what is pending, as far as is wanted. `false` where nothing is left to do. */
   advance(plan: Plan, place: string, wanted: Pending): boolean {
-    const { pending } = this.of(plan, place);
+    const { pending } = this.untitled(plan, place);
     if (pending === undefined || (wanted === 'loads' && pending === 'push')) return false;
     this.step(this.begin(plan, place, pending), place);
     return true;
@@ -118,23 +151,32 @@ export class Analyses {
     else this.slow.delete(place);
   }
 
-  /** Equal for plans that come to the same, on the same day. */
+  /** The same object each time: who drew it knows by that whether to draw it again. */
+  private withTitle(analysis: Analysis, title: string): Analysis {
+    if (analysis.plan.title === title) return analysis;
+    const others = this.titled.get(analysis) ?? new Map<string, Analysis>();
+    const made = others.get(title) ?? { ...analysis, plan: { ...analysis.plan, title } };
+    this.titled.set(analysis, others.set(title, made));
+    return made;
+  }
+
+  /** Equal for plans that come to the same, on the same day. No check reads the title. */
   private key(plan: Plan): string {
     const known = this.keys.get(plan);
     if (known?.startsWith(`${this.settings.today ?? ''} `)) return known;
-    const key = `${this.settings.today ?? ''} ${JSON.stringify(plan)}`;
+    const key = `${this.settings.today ?? ''} ${JSON.stringify({ ...plan, title: '' })}`;
     this.keys.set(plan, key);
     return key;
   }
 
   private remember(key: string, made: Known): Known {
-    this.known.delete(key);
-    this.known.set(key, made);
-    let kept = 0;
-    for (const { analysis } of this.known.values()) kept += weight(analysis);
-    for (const [oldest, { analysis }] of this.known) {
-      if (kept <= most || oldest === key) break;
-      this.known.delete(oldest);
+    this.kept.delete(key);
+    this.kept.set(key, made);
+    const spare = [...this.kept].filter(([other]) => other !== key && !this.allHeld.has(other));
+    let kept = spare.reduce((sum, [, { analysis }]) => sum + weight(analysis), 0);
+    for (const [oldest, { analysis }] of spare) {
+      if (kept <= most) break;
+      this.kept.delete(oldest);
       kept -= weight(analysis);
     }
     return made;

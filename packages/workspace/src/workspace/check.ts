@@ -1,4 +1,4 @@
-import type { Analysis } from '@cribwright/engine';
+import type { Analysis, Finding } from '@cribwright/engine';
 import type { BoundFile, LanguageProblem, TextChange } from '@cribwright/language';
 import type { Elaborated, ElaboratedFile, Surroundings } from '@cribwright/language/internal';
 import type { Plan } from '@cribwright/model';
@@ -7,7 +7,7 @@ import { planEditChanges } from '../edits/plan-edit-changes.js';
 import { lessonProblems } from '../lesson/lesson-problems.js';
 import type { PlanReply } from '../reply/plan-reply.js';
 import type { Known } from './analyses.js';
-import type { Checked, Problem } from './checked.js';
+import type { Checked, Problem, ProblemFix } from './checked.js';
 import { rangeOf } from './lines.js';
 
 /** A file as it was read and made into plans, and what its plans come to. */
@@ -49,10 +49,20 @@ export const stateOf = (errors: number, plans: number): Checked['state'] =>
   errors > 0 ? 'errors' : plans === 0 ? 'no plan' : 'good';
 
 function planReply({ plan, places, partial, unread }: Elaborated, analysis: Analysis): PlanReply {
-  const placesOut = Object.fromEntries(
-    [...places].map(([key, { uri, span, text }]) => [key, { uri, range: rangeOf(text, span) }]),
-  );
-  return { plan, analysis, places: placesOut, partial, unread };
+  let written: PlanReply['places'] | undefined;
+  return {
+    plan,
+    analysis,
+    // After most edits nobody asks for these.
+    get places() {
+      written ??= Object.fromEntries(
+        [...places].map(([key, { uri, span, text }]) => [key, { uri, range: rangeOf(text, span) }]),
+      );
+      return written;
+    },
+    partial,
+    unread,
+  };
 }
 
 const textProblem = (p: LanguageProblem, { uri, text }: BoundFile): Problem => ({
@@ -90,6 +100,8 @@ function findings(uri: string, made: Elaborated, reply: PlanReply): readonly Pro
             },
           ];
     const related = finding.related.map(({ at, message }) => ({ ...pick(made.placeOf(at)), message }));
+    // After most edits nobody asks for these.
+    let fixes: readonly ProblemFix[] | undefined;
     return {
       code: finding.rule,
       source: 'plan' as const,
@@ -97,15 +109,21 @@ function findings(uri: string, made: Elaborated, reply: PlanReply): readonly Pro
       message: finding.message,
       span: (here ?? made.placeOf(made.plan.ref)).span,
       related: [...far, ...related],
-      fixes: finding.fixes.flatMap((fix) => {
-        const changes = planEditChanges({ block: made.block, text: made.text }, fix.edits);
-        return 'refused' in changes ? [] : [{ title: fix.title, safe: fix.safe, edits: changes.changes }];
-      }),
+      get fixes() {
+        fixes ??= fixesOf(finding, made);
+        return fixes;
+      },
       finding,
       plan: made.plan.title,
       units: made.plan.display,
     };
   });
 }
+
+const fixesOf = ({ fixes }: Finding, { block, text }: Elaborated): readonly ProblemFix[] =>
+  fixes.flatMap(({ title, safe, edits }) => {
+    const changes = planEditChanges({ block, text }, edits);
+    return 'refused' in changes ? [] : [{ title, safe, edits: changes.changes }];
+  });
 
 const pick = ({ uri, span }: { uri: string; span: Span }) => ({ uri, span });

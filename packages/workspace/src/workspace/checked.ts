@@ -8,6 +8,7 @@ import type { AnalysisReply, PlanReply } from '../reply/plan-reply.js';
 /** Everything that is known of one file: what is wrong with its text, and what the checks say of its plans. */
 export interface Checked {
   readonly uri: string;
+  /** Of the text: a count that the editor raises with each edit. */
   readonly version: number;
   readonly state: AnalysisReply['state'];
   readonly problems: readonly Problem[];
@@ -19,8 +20,10 @@ export interface Checked {
   readonly pending: Pending | undefined;
 }
 
+/** What is not worked out yet: every load and what hangs on one, or the push alone. */
 export type Pending = 'loads' | 'push';
 
+/** Something to tell a person at a place in a file: of the text, or a finding on a plan. */
 export interface Problem {
   /** Of a text problem its code, of a finding its rule. */
   readonly code: string;
@@ -37,6 +40,7 @@ export interface Problem {
   readonly units?: System;
 }
 
+/** Changes of files that would put a problem right, by the addresses of the files. */
 export interface ProblemFix {
   readonly title: Message;
   readonly safe: boolean;

@@ -26,7 +26,9 @@ export type FileText = string | undefined | Unreadable;
 
 /** Where the bundled library is seen to be. Its files are read-only. */
 export const libraryFolder = 'cribwright:/library/';
+/** The address of a file of the bundled library. */
 export const libraryUri = (name: string): string => `${libraryFolder}${name}`;
+/** The text of a file of the bundled library. `undefined` for any other address. */
 export const libraryText = (uri: string): string | undefined =>
   uri.startsWith(libraryFolder) ? library[uri.slice(libraryFolder.length)] : undefined;
 

@@ -27,6 +27,7 @@ export function positionOf(text: string, offset: number): Position {
   return { line: low, character: offset - (starts[low] ?? 0) };
 }
 
+/** Lines and characters of a span, counted from 0. */
 export const rangeOf = (text: string, { start, end }: Span): Range => ({
   start: positionOf(text, start),
   end: positionOf(text, end),

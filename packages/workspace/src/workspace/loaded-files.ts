@@ -4,6 +4,7 @@ import { library } from '@cribwright/language';
 import type { FileShape, Kind, Surroundings } from '@cribwright/language/internal';
 import {
   bindFile,
+  type ElaboratedBefore,
   type ElaboratedFile,
   earlier,
   elaborate,
@@ -41,6 +42,8 @@ export class LoadedFiles implements Workspace {
   private readonly checks = new Map<string, Checked>();
   /** As each file was bound last, and all that it saw then. */
   private readonly last = new Map<string, { readonly shape: FileShape; readonly seen: readonly unknown[] }>();
+  /** The same of the plans made of it. */
+  private readonly lastMade = new Map<string, ElaboratedBefore & { readonly seen: readonly unknown[] }>();
 
   /** Plan files by folder, listed where a `use` line leads nowhere. */
   private readonly listed = new Map<string, readonly string[]>();
@@ -69,6 +72,8 @@ export class LoadedFiles implements Workspace {
 
   drop(uri: string): void {
     this.last.delete(uri);
+    this.lastMade.delete(uri);
+    this.analyses.hold(uri, []);
     if (this.listed.size > 0) this.forgetListed();
     this.texts.drop(uri);
   }
@@ -110,8 +115,7 @@ export class LoadedFiles implements Workspace {
     if (!shape || !text) return undefined;
     const seen = this.seenAtAll(uri);
     const last = this.last.get(uri);
-    const same = last?.seen.length === seen.length && last.seen.every((s, i) => s === seen[i]);
-    const before = last && same ? earlier(last.shape, shape) : undefined;
+    const before = last && sameList(last.seen, seen) ? earlier(last.shape, shape) : undefined;
     const file = bindFile(shape, text.version, this.surroundings(uri), before);
     this.last.set(uri, { shape, seen });
     const rings = this.uses.rings(uri, shape);
@@ -122,7 +126,7 @@ export class LoadedFiles implements Workspace {
 
   check(uri: string): Checked {
     const known = this.checks.get(uri);
-    if (known && !this.isBehind(uri, known)) return known;
+    if (known && !this.isBehind(known)) return known;
     const file = this.bound(uri);
     if (!file) return nothingChecked(uri);
     const checked = checkedOf(file, this.elaborated(file), this.surroundings(uri), (plan, i) =>
@@ -133,11 +137,9 @@ export class LoadedFiles implements Workspace {
   }
 
   /** Whether more is known by now, as where another file holds the same plan. */
-  private isBehind(uri: string, { pending, plans }: Checked): boolean {
+  private isBehind({ pending, plans }: Checked): boolean {
     if (pending === undefined) return false;
-    return plans.some(
-      ({ plan, analysis }, i) => this.analyses.of(plan, placeOf(uri, i)).analysis !== analysis,
-    );
+    return plans.some(({ plan, analysis }) => (this.analyses.known(plan) ?? analysis) !== analysis);
   }
 
   *prepare(uri: string): Generator<void> {
@@ -232,12 +234,21 @@ export class LoadedFiles implements Workspace {
     // What other files say is read through their bound lines, so they must be bound too.
     if (file.lets.length > 0 || planBlocks(file.blocks).length > 0)
       for (const other of [...this.uses.closure(file.uri), ...prelude.map(libraryUri)]) this.bound(other);
-    const made = withUnread(file, elaborate(file, this.surroundings(file.uri)), {
+    const seen = this.seenAtAll(file.uri);
+    const last = this.lastMade.get(file.uri);
+    const before = last && sameList(last.seen, seen) ? last : undefined;
+    const alone = elaborate(file, this.surroundings(file.uri), before);
+    this.lastMade.set(file.uri, { file, parts: alone.parts, seen });
+    const made = withUnread(file, alone, {
       bound: (uri) => this.bound(uri),
       targets: (uri) => this.uses.targets(uri),
       always: prelude.map(libraryUri),
     });
     this.made.set(file.uri, made);
+    this.analyses.hold(
+      file.uri,
+      made.plans.map(({ plan }) => plan),
+    );
     return made;
   }
 
@@ -318,6 +329,9 @@ export class LoadedFiles implements Workspace {
     this.uses.forget(uri);
   }
 }
+
+const sameList = (a: readonly unknown[], b: readonly unknown[]): boolean =>
+  a.length === b.length && a.every((one, i) => one === b[i]);
 
 /** By which the analyses know a plan from one edit to the next. */
 const placeOf = (uri: string, index: number): string => `${uri}#${index}`;

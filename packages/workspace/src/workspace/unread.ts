@@ -41,14 +41,16 @@ export function withUnread(file: BoundFile, elaborated: ElaboratedFile, from: Re
   }));
   const used = byUse.flatMap(({ faults }) => faults);
   const always = faultsFrom(from.always, seen, from);
-  const own = (span: Span) => blocks.find((b) => holds(b.span, span));
+  const home = homeIn(file);
+  const ownFaults = faultsOf(file);
+  const whole = new Map([undefined, ...blocks].map((plan) => [plan, ownFaults(plan).length === 0]));
   const problems = elaborated.problems.flatMap((p) =>
-    used.length + faultsIn(file, own(p.span)).length > 0 ? settled(p) : [p],
+    used.length === 0 && whole.get(home(p.span)) === true ? [p] : settled(p),
   );
   // What follows from an error comes after the errors themselves.
-  const follows = { ...file, problems };
+  const followFaults = faultsOf({ ...file, problems });
   const plans = elaborated.plans.map((made) => {
-    const told = [...faultsIn(file, made.block), ...used, ...faultsIn(follows, made.block)];
+    const told = [...ownFaults(made.block), ...used, ...followFaults(made.block)];
     return marked(made, told, always);
   });
   const told = byUse.flatMap(({ use, faults }) =>
@@ -77,13 +79,32 @@ function faultsFrom(uris: readonly string[], seen: Set<string>, from: ReadFrom):
 }
 
 /** Errors of one file that concern a plan: `own` is its block, where it stands in this file. */
-function faultsIn(file: BoundFile, own: BoundBlock | undefined): readonly Fault[] {
+const faultsIn = (file: BoundFile, own: BoundBlock | undefined): readonly Fault[] => faultsOf(file)(own);
+
+/** Gives for each plan of a file the errors that concern it. */
+function faultsOf(file: BoundFile): (own: BoundBlock | undefined) => readonly Fault[] {
+  const errors = file.problems.filter((p) => p.severity === 'error').map((problem) => ({ file, problem }));
   // A block that stands in the wrong place may have been put where other files see it.
   const mixed = file.brokenLayout || file.problems.some((p) => p.code === 'wrong-place');
-  const others = mixed ? [] : planBlocks(file.blocks).filter((b) => b !== own);
-  return file.problems
-    .filter((p) => p.severity === 'error' && !others.some(({ span }) => holds(span, p.span)))
-    .map((p) => ({ file, problem: p }));
+  if (mixed || errors.length === 0) return () => errors;
+  const home = homeIn(file);
+  const placed = errors.map((fault) => ({ fault, plan: home(fault.problem.span) }));
+  return (own) => placed.flatMap(({ fault, plan }) => (plan === undefined || plan === own ? [fault] : []));
+}
+
+/** Finds the plan of a file in which something stands. */
+function homeIn({ blocks }: Pick<BoundFile, 'blocks'>): (span: Span) => BoundBlock | undefined {
+  const plans = [...planBlocks(blocks)].sort((a, b) => a.span.start - b.span.start);
+  return (span) => {
+    let [low, high] = [0, plans.length];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if ((plans[middle]?.span.start ?? 0) <= span.start) low = middle + 1;
+      else high = middle;
+    }
+    const plan = plans[low - 1];
+    return plan && holds(plan.span, span) ? plan : undefined;
+  };
 }
 
 const holds = (outer: Span, inner: Span): boolean => outer.start <= inner.start && inner.end <= outer.end;

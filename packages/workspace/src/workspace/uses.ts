@@ -7,9 +7,11 @@ import type { Span } from '@cribwright/syntax/internal';
 import { closest } from '@cribwright/units';
 import { fileName, pathFrom, resolveUse, type Unreadable } from './files.js';
 
-/** How deep files may use each other, how many one file may draw in, and how many use lines all of them may have. */
+/** How deep files may use each other: a count of files. */
 export const deepestUse = 16;
+/** How many files one file may draw in. */
 export const mostFiles = 400;
+/** How many `use` lines all of them may have together. */
 export const mostUses = 2_000;
 /** Rings that are told by name in one file. Each costs a search. */
 const mostRings = 20;

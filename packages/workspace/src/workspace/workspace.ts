@@ -47,6 +47,7 @@ export interface Workspace {
   surroundings(uri: string): Surroundings;
 }
 
+/** Where a workspace reads files from, and how its checks run. */
 export interface WorkspaceOptions extends AnalysesSettings {
   readonly files: FileSource;
   /** Opened folders. Imports stay inside them; with none, inside the file's own folder. */

@@ -1,5 +1,6 @@
 import type { FromPanel, ToPanel } from '@cribwright/preview';
 import type { Signed, SignedAnalysis } from '@cribwright/server/protocol';
+import type { AnalysisReply } from '@cribwright/workspace';
 import * as vscode from 'vscode';
 import { Lapse } from '../../session/lapse.js';
 import { readerWords } from '../../session/reader-words.js';
@@ -21,6 +22,8 @@ export class DrawingPanel {
   locked = false;
   private uri: vscode.Uri | undefined;
   private drawable: (Drawable & Signed) | undefined;
+  /** What is drawn where the file is only a proposal, that the server does not know. */
+  private given: AnalysisReply | undefined;
   private readonly looks = new Map<string, Looking>();
   private readonly turns = new Turns();
   private lit: string | undefined;
@@ -29,7 +32,8 @@ export class DrawingPanel {
   private pageIsUp = false;
   private readonly up = new vscode.EventEmitter<void>();
   private readonly lapse = new Lapse(
-    () => this.holds(),
+    // What is only proposed is of no text that could change.
+    () => this.given !== undefined || this.holds(),
     () => this.tellOutdated(),
   );
 
@@ -59,11 +63,22 @@ export class DrawingPanel {
     await Promise.all([this.refresh(), this.whenUp()]);
   }
 
+  /** Draws plans that are only proposed. Nothing can be changed in such a drawing. */
+  async propose(uri: vscode.Uri, reply: AnalysisReply): Promise<void> {
+    this.given = reply;
+    this.drawable = undefined;
+    await this.show(uri);
+  }
+
   /** Asks for the analysis again. An answer that is overtaken by a later question is dropped. */
   async refresh(): Promise<void> {
     const { uri } = this;
     if (!uri) return;
     const question = ++this.asked;
+    if (this.given !== undefined) {
+      this.drawable = { ...joined(undefined, { ...this.given, uri: uri.toString() }), life: '' };
+      return this.post();
+    }
     try {
       await vscode.workspace.openTextDocument(uri);
       const reply = await this.session.server.analysis({ uri: uri.toString() });
@@ -181,6 +196,8 @@ export class DrawingPanel {
 
   private async change(version: number, ask: Parameters<typeof changeText>[3]): Promise<void> {
     if (!this.uri) return;
+    if (this.given !== undefined)
+      return this.say(vscode.l10n.t('This is only proposed. Apply the changes first.'));
     const refused = await changeText(this.session.client, this.uri, version, ask);
     if (refused === undefined) return;
     this.say(refused);
@@ -237,6 +254,10 @@ export class DrawingPanel {
 
   private name(): void {
     const file = this.uri?.path.split('/').pop() ?? '';
+    if (this.given !== undefined) {
+      this.panel.title = vscode.l10n.t('Drawing of {0}, made safe', file);
+      return;
+    }
     this.panel.title = this.locked
       ? vscode.l10n.t('Drawing of {0}, locked', file)
       : vscode.l10n.t('Drawing of {0}', file);

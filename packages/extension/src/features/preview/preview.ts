@@ -1,4 +1,5 @@
 import * as vscode from 'vscode';
+import { proposalScheme } from '../../session/proposal-scheme.js';
 import type { Feature } from '../../session/session.js';
 import { DrawingPanel } from './drawing-panel.js';
 import { followCursor } from './follow-cursor.js';
@@ -92,6 +93,7 @@ export const preview: Feature = (session) => {
     vscode.window.onDidChangeActiveTextEditor((editor) => {
       if (editor?.document.languageId !== 'cribwright') return;
       const { uri } = editor.document;
+      if (uri.scheme === proposalScheme) return;
       const drawing = following();
       if (drawing && drawing.shows !== uri.toString()) void drawing.show(uri);
       if (!drawing) openByItself();
@@ -141,5 +143,5 @@ const hasTab = (): boolean =>
 
 const planInView = (): vscode.Uri | undefined =>
   [vscode.window.activeTextEditor, ...vscode.window.visibleTextEditors].find(
-    (editor) => editor?.document.languageId === 'cribwright',
+    (editor) => editor?.document.languageId === 'cribwright' && editor.document.uri.scheme !== proposalScheme,
   )?.document.uri;

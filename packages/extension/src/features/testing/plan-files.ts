@@ -1,4 +1,6 @@
+import { planFilesIn } from '@cribwright/server/protocol';
 import * as vscode from 'vscode';
+import { entriesOf } from '../../session/entries-of.js';
 
 const most = 2000;
 
@@ -6,15 +8,16 @@ const most = 2000;
  * The plan files of the workspace, up to 2,000. Walks the folders itself: a virtual workspace in a browser has
  * no file search.
  */
-export const planFiles = async (): Promise<readonly vscode.Uri[]> => {
-  const found: vscode.Uri[] = [];
-  const folders = (vscode.workspace.workspaceFolders ?? []).map(({ uri }) => uri);
-  for (let folder = folders.shift(); folder && found.length < most; folder = folders.shift()) {
-    for (const [name, type] of await vscode.workspace.fs.readDirectory(folder)) {
-      const uri = vscode.Uri.joinPath(folder, name);
-      if (type === vscode.FileType.Directory && !/^\.|^node_modules$/.test(name)) folders.push(uri);
-      if (type & vscode.FileType.File && name.endsWith('.crib')) found.push(uri);
-    }
+export async function planFiles(): Promise<readonly vscode.Uri[]> {
+  const found: string[] = [];
+  for (const { uri } of vscode.workspace.workspaceFolders ?? []) {
+    const list = async (folder: string) => await entriesOf(vscode.Uri.parse(folder));
+    const { files } = await planFilesIn(
+      uri.toString(),
+      { list, follow: async () => 'other' },
+      most - found.length,
+    );
+    found.push(...files);
   }
-  return found.slice(0, most);
-};
+  return found.map((uri) => vscode.Uri.parse(uri));
+}

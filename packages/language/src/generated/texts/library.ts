@@ -247,6 +247,11 @@ policy Shipped {
   post slenderness  50    source published "NDS for Wood Construction" "3.7.1.4"
   stiffness spread  2     source common practice
 
+  // A support that goes at once, not slowly, can put up to twice as much more on the others: a weight let go on springs
+  // moves past its rest (Roark, chapter on dynamic stresses, from memory). Shipped as 1: a slow loss. Set 2 where a tire
+  // may burst.
+  sudden loss factor 1  source common practice
+
   // What is lost in turn is what held before the crew came, and the ground under a strut's one foot. The ground under
   // the crew's own cribs is judged by its pressure. On ground that may wash out or thaw: \`may give way\`.
   ground under cribs by pressure  source common practice

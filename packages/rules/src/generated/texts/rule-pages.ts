@@ -751,6 +751,96 @@ plan "Armado una vez" {
 \`\`\`
 `,
   },
+  'coupling-missing': {
+    en: `# coupling-missing: coupling without its other half
+
+## What it protects against
+
+A trailer that is not coupled rests on nothing at its kingpin.
+
+## Calculation
+
+A kingpin carries load only where the plan has the vehicle that it is coupled to. Else the front of the trailer must rest on cribs, struts or landing gear that the plan names. Where it does not, nothing holds it, and the checks for sliding, rolling, tipping and loss of supports do not run.
+
+## Sources
+
+- A coupling has two halves: common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "No tractor" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 { // coupling-missing
+    cargo "freight" 20,000 lb from 4 ft to 48 ft height 6 ft
+  }
+  chock K1 { under trailer; holds both directions }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Coupled" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 {
+    cargo "freight" 20,000 lb from 4 ft to 48 ft height 6 ft
+    coupled to tractor
+  }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
+  chock K1 { under trailer; holds both directions }
+}
+\`\`\`
+`,
+    es: `# coupling-missing: enganche sin su otra mitad
+
+## Contra qué protege
+
+Un remolque que no está enganchado no descansa sobre nada en su kingpin.
+
+## Cálculo
+
+Un kingpin lleva carga solo si el plan tiene el vehículo al que está enganchado. Si no, el frente del remolque debe descansar sobre cribs, puntales o patas de apoyo que el plan nombre. Si no descansa sobre ellos, nada lo sostiene, y no se hacen las comprobaciones de resbalar, rodar, volcar y perder apoyos.
+
+## Fuentes
+
+- Un enganche tiene dos mitades: práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Sin tractor" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 { // coupling-missing
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft height 6 ft
+  }
+  chock K1 { under trailer; holds both directions }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Enganchado" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle trailer : VanTrailer53 {
+    cargo "mercancía" 20,000 lb from 4 ft to 48 ft height 6 ft
+    coupled to tractor
+  }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
+  chock K1 { under trailer; holds both directions }
+}
+\`\`\`
+`,
+  },
   'crew-short': {
     en: `# crew-short: not enough personnel
 
@@ -1782,7 +1872,9 @@ use "library/vehicles.crib"
 plan "A light trailer on the same crib" {
   vehicle trailer : VanTrailer53 {
     cargo "freight" 4,000 lb from 4 ft to 48 ft
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2
@@ -1853,7 +1945,9 @@ use "library/vehicles.crib"
 plan "Un remolque ligero en el mismo crib" {
   vehicle trailer : VanTrailer53 {
     cargo "mercancía" 4,000 lb from 4 ft to 48 ft
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2
@@ -3012,6 +3106,7 @@ A base that sinks on one side tips the load that it holds.
 
 ## Calculation
 
+    load            = load of the supports + weight of the crib's timber
     pressure        = load ÷ area that bears
     area that bears = (length − 2 × load off center) × (width − 2 × load off center)
     pressure        ≤ allowable bearing of the surface
@@ -3019,7 +3114,7 @@ A base that sinks on one side tips the load that it holds.
                     = load ÷ area × 4 ÷ (3 × (1 − 2 × off ÷ side))     if off > side ÷ 6
     pad             = load ÷ share of the base that bears ÷ allowable bearing
 
-An open base bears on its timbers, a solid base on its outline, a pad as far as it spreads the load. The rule checks every case: each lost support and each stage, each at the point in the ranges where the crib carries the most. An edge pressure above the limit is a warning if the area that bears is not overloaded. Example: 1,533 psf over a whole base, load 0.26 of its side off center: 3,198 psf on the area that bears, 4,265 psf at the edge.
+The weight of the timber is its volume × its weight per volume. It bears in the middle of the base. Each case is tried with it and without it, and the higher pressure counts. An open base bears on its timbers, a solid base on its outline, a pad as far as it spreads the load. The rule checks every case: each lost support and each stage, each at the point in the ranges where the crib carries the most. An edge pressure above the limit is a warning if the area that bears is not overloaded. Example: 1,533 psf over a whole base, load 0.26 of its side off center: 3,198 psf on the area that bears, 4,265 psf at the edge.
 
 A pad spreads the load beyond what stands on it, as far as the pad can carry the allowable bearing q in bending and in shear:
 
@@ -3126,6 +3221,7 @@ Una base que se hunde de un lado inclina la carga que sostiene.
 
 ## Cálculo
 
+    carga               = carga de los apoyos + peso de los maderos del crib
     presión             = carga ÷ área que apoya
     área que apoya      = (largo − 2 × carga fuera del centro) × (ancho − 2 × carga fuera del centro)
     presión             ≤ capacidad admisible del suelo
@@ -3133,7 +3229,7 @@ Una base que se hunde de un lado inclina la carga que sostiene.
                         = carga ÷ área × 4 ÷ (3 × (1 − 2 × desvío ÷ lado))     si desvío > lado ÷ 6
     placa               = carga ÷ parte de la base que apoya ÷ capacidad admisible
 
-Una base abierta se apoya en sus maderos, una base sólida en su contorno, una placa hasta donde reparte la carga. La regla comprueba cada caso: cada apoyo perdido y cada etapa, cada uno en el punto de los intervalos donde el crib lleva más. Una presión en el borde sobre el límite es una advertencia si el área que apoya no está sobrecargada. Ejemplo: 1,533 psf sobre una base entera, carga a 0.26 de su lado fuera del centro: 3,198 psf en el área que apoya, 4,265 psf en el borde.
+El peso de los maderos es su volumen × su peso por volumen. Se apoya en el centro de la base. Cada caso se prueba con él y sin él, y cuenta la presión mayor. Una base abierta se apoya en sus maderos, una base sólida en su contorno, una placa hasta donde reparte la carga. La regla comprueba cada caso: cada apoyo perdido y cada etapa, cada uno en el punto de los intervalos donde el crib lleva más. Una presión en el borde sobre el límite es una advertencia si el área que apoya no está sobrecargada. Ejemplo: 1,533 psf sobre una base entera, carga a 0.26 de su lado fuera del centro: 3,198 psf en el área que apoya, 4,265 psf en el borde.
 
 Una placa reparte la carga más allá de lo que está encima hasta donde resiste en flexión y en corte la capacidad admisible q:
 
@@ -3467,6 +3563,134 @@ plan "Apretado" {
     at        19 ft 6 in, driver side 3 ft 6.75 in
     captures  rail, joists
   }
+}
+\`\`\`
+`,
+  },
+  'loss-moves': {
+    en: `# loss-moves: moves if a support gives way
+
+## What it protects against
+
+When a tire, a vehicle beneath or the ground under a strut gives way, thrust, straps and friction must still be in balance.
+
+## Calculation
+
+Each support that was there before the crew, and the ground under each strut base, is taken away in turn. A strap that is tied to a lost base goes with it. Then all forces and moments must balance again:
+
+    at a strut base   load × cos(angle) ≤ strap + friction × load × sin(angle)
+
+What carries nothing is not missed. A closed coupling is taken away too; it seldom lets go, so that is a warning. Of a half-built stage, a loss is reported where the stage before it held the same loss: tried all lightest, all heaviest, and at each end of the ranges where what is lost carries more than in those tried before.
+
+Where vertical forces alone already show that nothing holds the vehicle, loss-of-support says so.
+
+## Sources
+
+- Thrust at a strut base, and supports that go together: common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "A strap that ends at the other base" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle truck : StraightTruck { // loss-moves
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+    no tire at  axle 2, driver side
+  }
+  chock K1 { under truck axle 1; holds both directions }
+  strut S1 : Strut4to8ft {
+    head  truck rail near 22 ft, driver side
+    base  3 ft out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  truck rail near 22 ft, passenger side
+    base  3 ft out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap4in { from S1 base to S2 base }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "On all of its wheels" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle truck : StraightTruck {
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+  }
+  chock K1 { under truck; holds both directions }
+}
+\`\`\`
+`,
+    es: `# loss-moves: se mueve si un apoyo cede
+
+## Contra qué protege
+
+Cuando cede un neumático, un vehículo de abajo o el suelo bajo un puntal, el empuje, las correas y el rozamiento deben seguir en equilibrio.
+
+## Cálculo
+
+Se quita, uno por uno, cada apoyo que estaba antes de llegar el equipo, y el suelo bajo cada base de puntal. Una correa amarrada a una base perdida se va con ella. Después todas las fuerzas y momentos se deben equilibrar otra vez:
+
+    en una base de puntal   carga × cos(ángulo) ≤ correa + rozamiento × carga × sin(ángulo)
+
+Lo que no lleva nada no hace falta. Si las fuerzas verticales solas ya muestran que nada sostiene el vehículo, lo señala loss-of-support.
+
+## Fuentes
+
+- Empuje en una base de puntal, y apoyos que se pierden juntos: práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+use "library/gear.crib"
+use "library/ties.crib"
+
+plan "Una correa que termina en la otra base" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle truck : StraightTruck { // loss-moves
+    cargo   "mercancía" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+    no tire at  axle 2, driver side
+  }
+  chock K1 { under truck axle 1; holds both directions }
+  strut S1 : Strut4to8ft {
+    head  truck rail near 22 ft, driver side
+    base  3 ft out
+    lock  pinned
+  }
+  strut S2 : Strut4to8ft {
+    head  truck rail near 22 ft, passenger side
+    base  3 ft out
+    lock  pinned
+  }
+  strap T1 : RatchetStrap4in { from S1 base to S2 base }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Sobre todas sus ruedas" {
+  ground { surface asphalt; grade 0 % toward rear }
+  vehicle truck : StraightTruck {
+    cargo   "mercancía" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+  }
+  chock K1 { under truck; holds both directions }
 }
 \`\`\`
 `,
@@ -4261,11 +4485,13 @@ use "library/vehicles.crib"
 
 plan "A rail that carries it" {
   vehicle trailer : VanTrailer53 {
-    cargo "freight" 20,000 lb from 4 ft to 48 ft
+    cargo "freight" 4,000 lb from 28 ft to 48 ft
     rails rail {
       rating 25,000 lb
     }
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2
@@ -4273,6 +4499,15 @@ plan "A rail that carries it" {
     courses   11
     wedges    4 pairs
     at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  crib B {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, passenger side 3 ft 6.75 in
     captures  rail, joists
   }
 }
@@ -4357,11 +4592,13 @@ use "library/vehicles.crib"
 
 plan "Un larguero que lo lleva" {
   vehicle trailer : VanTrailer53 {
-    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+    cargo "mercancía" 4,000 lb from 28 ft to 48 ft
     rails rail {
       rating 25,000 lb
     }
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2
@@ -4369,6 +4606,15 @@ plan "Un larguero que lo lleva" {
     courses   11
     wedges    4 pairs
     at        19 ft 6 in, driver side 3 ft 6.75 in
+    captures  rail, joists
+  }
+  crib B {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    overhang  4 in
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, passenger side 3 ft 6.75 in
     captures  rail, joists
   }
 }
@@ -4647,6 +4893,8 @@ Two limits of the method:
 
 A strut without a strap whose base slides adds nothing until its base is strapped.
 
+Each vehicle is pushed, in any order of the text. The linear program gives the most that any balance of forces allows. The model in space pushes slowly and counts friction only for the load that is there: a snug crib that carries nothing adds none. The smaller of the two is shown. Of a capacity the share counts that the policy lets be used. Brakes are not counted. A kingpin with no tractor in the plan holds nothing.
+
 ## Sources
 
 - 10 % of the vertical load, sideways: FEMA Rescue Specialist course, Module 1A.
@@ -4692,7 +4940,10 @@ plan "Chocked, and low" {
   ground { surface asphalt; grade 0 % toward rear }
   vehicle trailer : VanTrailer53 {
     cargo "steel plate" 20,000 lb from 4 ft to 48 ft height 5 ft
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
+  chock K9 { under tractor; holds both directions }
   chock K1 { under trailer; holds both directions }
 }
 \`\`\`
@@ -4725,6 +4976,8 @@ Dos límites del método:
 2. El resultado es el empuje que el sistema _puede_ aguantar: se halló una manera de repartir las fuerzas. El rozamiento seco no garantiza que se repartan así. El margen de la norma cubre esto.
 
 Un puntal sin correa cuya base resbala no añade nada hasta que se amarre su base.
+
+Se empuja cada vehículo, en cualquier orden del texto. El programa lineal da lo más que permite cualquier equilibrio de fuerzas. El modelo en el espacio empuja despacio y cuenta el rozamiento solo de la carga presente: un crib apretado que no lleva nada no añade rozamiento. Se muestra el menor de los dos. De una capacidad cuenta la parte que la norma deja usar. Los frenos no se cuentan. Un kingpin sin tractor en el plan no sostiene nada.
 
 ## Fuentes
 
@@ -4771,7 +5024,10 @@ plan "Calzado, y bajo" {
   ground { surface asphalt; grade 0 % toward rear }
   vehicle trailer : VanTrailer53 {
     cargo "placa de acero" 20,000 lb from 4 ft to 48 ft height 5 ft
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
+  chock K9 { under tractor; holds both directions }
   chock K1 { under trailer; holds both directions }
 }
 \`\`\`
@@ -4996,6 +5252,128 @@ plan "Se revisa el lado lejano" {
   steps {
     1 build A
     2 check A
+  }
+}
+\`\`\`
+`,
+  },
+  'stage-moves': {
+    en: `# stage-moves: rolls, slides or tips at a stage
+
+## What it protects against
+
+A vehicle may roll, slide or tip while supports and chocks are put in or taken out.
+
+## Calculation
+
+Each step that puts something in or takes something out makes a stage. At each stage all forces and moments on every vehicle, every crib and every strut base must balance, with friction no greater than the load that is there allows:
+
+    pull downhill = weight × sin(grade)
+    what holds    = friction × load on the wheels that cannot roll, plus cribs, struts and straps that carry load
+
+A wheel rolls unless a chock stops it that way, or the plan states that the brakes are set. An axle in the front third of a vehicle has no parking brake. A new support starts at zero load, or at its preload. A vehicle that is stated as pitched stands on ground that slopes as much.
+
+The ranges are tried all lightest, all heaviest, and at each end of each vehicle with the others at their heaviest. Bodies are rigid. The forces are exact where statics decides them; how cribs share load follows their stiffness, which is known roughly. What is lost at a stage is checked by loss-moves.
+
+## Sources
+
+- The incline: OpenStax University Physics, volume 1, section 6.2.
+- Brakes by axle, and each stage as a system of its own: common practice, no source.
+
+## Unsafe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Chocks taken out on a grade" {
+  ground { surface asphalt; grade 8 % toward rear }
+  vehicle truck : StraightTruck {
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+  }
+  chock K1 { under truck; holds both directions }
+  steps {
+    1 chock truck
+    2 remove K1 // stage-moves
+    3 chock K1
+  }
+}
+\`\`\`
+
+## Safe
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Chocks left in" {
+  ground { surface asphalt; grade 8 % toward rear }
+  vehicle truck : StraightTruck {
+    cargo   "freight" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+  }
+  chock K1 { under truck; holds both directions }
+  steps {
+    1 chock K1
+  }
+}
+\`\`\`
+`,
+    es: `# stage-moves: rueda, resbala o vuelca en una etapa
+
+## Contra qué protege
+
+Un vehículo puede rodar, resbalar o volcar mientras se ponen o se quitan apoyos y calzas.
+
+## Cálculo
+
+Cada paso que pone o quita algo forma una etapa. En cada etapa se deben equilibrar todas las fuerzas y momentos sobre cada vehículo, cada crib y cada base de puntal, con un rozamiento no mayor que el que permite la carga presente:
+
+    tiro cuesta abajo = peso × sin(pendiente)
+    lo que aguanta    = rozamiento × carga en las ruedas que no pueden rodar, más los cribs, puntales y correas que llevan carga
+
+Una rueda rueda si ninguna calza la detiene en ese sentido, a no ser que el plan indique que los frenos están puestos. Un eje en el tercio delantero de un vehículo no tiene freno de estacionamiento. Un apoyo nuevo empieza sin carga, o con su precarga. Un vehículo que se indica inclinado hacia adelante o hacia atrás está sobre un suelo con esa misma pendiente.
+
+Los intervalos se prueban todos en su menor peso, todos en su mayor peso, y en cada extremo de cada vehículo con los demás en su mayor peso. Los cuerpos son rígidos. Las fuerzas son exactas donde la estática las decide; cómo se reparten la carga los cribs depende de su rigidez, que se conoce solo de forma aproximada. Lo que se pierde en una etapa que no es la última se comprueba solo con fuerzas verticales (stage-unsafe).
+
+## Fuentes
+
+- El plano inclinado: _OpenStax University Physics_, volumen 1, sección 6.2.
+- Frenos por eje, y cada etapa como un sistema aparte: práctica común, sin fuente.
+
+## Inseguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Calzas quitadas en una pendiente" {
+  ground { surface asphalt; grade 8 % toward rear }
+  vehicle truck : StraightTruck {
+    cargo   "mercancía" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+  }
+  chock K1 { under truck; holds both directions }
+  steps {
+    1 chock truck
+    2 remove K1 // stage-moves
+    3 chock K1
+  }
+}
+\`\`\`
+
+## Seguro
+
+\`\`\`crib
+use "library/vehicles.crib"
+
+plan "Calzas que se quedan" {
+  ground { surface asphalt; grade 8 % toward rear }
+  vehicle truck : StraightTruck {
+    cargo   "mercancía" 8,000 lb from 10 ft to 28 ft height 6 ft
+    brakes  released
+  }
+  chock K1 { under truck; holds both directions }
+  steps {
+    1 chock K1
   }
 }
 \`\`\`
@@ -5670,8 +6048,10 @@ use "library/ties.crib"
 
 plan "Rated struts" {
   vehicle trailer : VanTrailer53 {
-    cargo "freight" 20,000 lb from 4 ft to 48 ft
+    cargo "freight" 4,000 lb from 4 ft to 48 ft
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
   strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
     base  3 ft 4 in out
@@ -5738,8 +6118,10 @@ use "library/ties.crib"
 
 plan "Puntales con valor nominal" {
   vehicle trailer : VanTrailer53 {
-    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+    cargo "mercancía" 4,000 lb from 4 ft to 48 ft
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
   strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
     base  3 ft 4 in out
@@ -6359,8 +6741,10 @@ use "library/ties.crib"
 
 plan "A chain" {
   vehicle trailer : VanTrailer53 {
-    cargo "freight" 20,000 lb from 4 ft to 48 ft
+    cargo "freight" 4,000 lb from 4 ft to 48 ft
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
   strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
     base  3 ft 4 in out
@@ -6432,8 +6816,10 @@ use "library/ties.crib"
 
 plan "Una cadena" {
   vehicle trailer : VanTrailer53 {
-    cargo "mercancía" 20,000 lb from 4 ft to 48 ft
+    cargo "mercancía" 4,000 lb from 4 ft to 48 ft
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
   strut S1 : Strut4to8ft {
     head  trailer rail near 14 ft, driver side
     base  3 ft 4 in out
@@ -6597,7 +6983,7 @@ Moments about the line over which it would tip, with a push at the height of the
 
 The distance is to the nearest line between the places that hold the vehicle up. On a grade it is measured from where the weight acts, height × grade downhill of the center of gravity. The height is the high end of its range. The worst combination of the ends of all ranges counts.
 
-The policy sets the push that the vehicle must hold. This check is for vehicles without struts. For vehicles with struts, the rule push-margin checks the push from all sides.
+The policy sets the push that the vehicle must hold. This check is for vehicles without struts and ties. For vehicles with them, the rule push-margin checks the push from all sides.
 
 ## Sources
 
@@ -6655,7 +7041,7 @@ Momentos respecto a la línea sobre la que volcaría, con un empuje a la altura 
 
 La distancia es a la línea más cercana entre los lugares que sostienen el vehículo. En una pendiente se mide desde donde actúa el peso, altura × pendiente cuesta abajo del centro de gravedad. La altura es el extremo alto de su intervalo. Cuenta la peor combinación de los extremos de todos los intervalos.
 
-La norma fija el empuje que el vehículo debe aguantar. Esta comprobación es para vehículos sin puntales. Para vehículos con puntales, la regla push-margin comprueba el empuje desde todos los lados.
+La norma fija el empuje que el vehículo debe aguantar. Esta comprobación es para vehículos sin puntales ni ataduras. Para los que los tienen, la regla push-margin comprueba el empuje desde todos los lados.
 
 ## Fuentes
 

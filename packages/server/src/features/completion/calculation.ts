@@ -1,9 +1,8 @@
-import type { Declaration, Kind } from '@cribwright/language/internal';
+import { type Declaration, type Kind, measuredSupports } from '@cribwright/language/internal';
 import { type Around, names, type Suggestion, suggestionsFor } from './items.js';
 import type { CursorPlace } from './place.js';
 
-const supports: readonly Kind[] = ['crib', 'step chock', 'strut', 'pad'];
-const amounts: readonly Kind[] = ['value', 'parameter', 'vehicle', ...supports];
+const amounts: readonly Kind[] = ['value', 'parameter', 'vehicle', ...measuredSupports];
 
 /**
  * What may stand next in `let gap = trailer rail height - A height`: something with a figure, a part of it, the
@@ -32,7 +31,7 @@ export function calculationSuggestions(
     ];
   const owner = named(last - 1, ['vehicle']);
   const part = owner && around.partsOf(owner).some((d) => d.name === term.text);
-  return part || named(last, supports) ? figures(around) : [];
+  return part || named(last, measuredSupports) ? figures(around) : [];
 }
 
 const figures = (around: Around): readonly Suggestion[] => suggestionsFor({ kind: 'figure' }, around);

@@ -34,6 +34,14 @@ it('says what a name stands for, in its author\u2019s own words, and where', asy
   expect(text).toContain('fleet.crib');
 });
 
+it('gives a place as each crew measures it', async () => {
+  // A trailer of 53 ft, with its kingpin 3 ft back: 21 ft back is 32 ft forward from the rear.
+  const text = await hovered('at        21 ft', 'a<|>t        18 ft behind kingpin');
+  expect(text).toContain('21 ft back from the front');
+  expect(text).toContain('32 ft forward from the rear');
+  expect(text).toMatch(/ft.* ahead of axle \d/);
+});
+
 it('explains a line of a block', async () => {
   expect(await hovered('layout', 'lay<|>out')).toContain('layout 2 by 2');
 });

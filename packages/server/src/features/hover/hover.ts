@@ -20,6 +20,7 @@ import { labelOf } from '../document-symbol.js';
 import { elementAt, planAround } from '../plan-around.js';
 import { rulePage } from '../publish-diagnostics.js';
 import { unitsFor } from '../units-for.js';
+import { placeBothWays } from './place-both-ways.js';
 
 /** `textDocument/hover`: figures with their sums, what a name stands for, what a line means. */
 export const hover: Feature = {
@@ -113,7 +114,11 @@ function aboutLine(
 ): Found {
   const at = elementAt(file, offset);
   const figures = at && plan ? figuresOf(plan, at.element, at.property ?? line.schema.key) : [];
-  const parts = [...other(desk, file, line, offset), ...written(desk, figures, plan)];
+  const parts = [
+    ...other(desk, file, line, offset),
+    ...(at && plan ? placeBothWays(desk, plan, at.element, line.schema.key) : []),
+    ...written(desk, figures, plan),
+  ];
   const onKey = touches(line.keySpan, offset);
   if (onKey || parts.length === 0)
     parts.push(`${plain(translate(line.schema.doc, desk.locale))}\n\n${fenced(line.schema.example)}`);

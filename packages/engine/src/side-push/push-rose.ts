@@ -1,51 +1,88 @@
 import type { Figure } from '@cribwright/messages';
 import { type List, list, type Message, message, term } from '@cribwright/messages';
-import { computed, exactly, given, measured } from '@cribwright/model';
-import { force, length, lies, limitValue, limitWord, share } from '@cribwright/model/internal';
+import type { ElementId, Vehicle } from '@cribwright/model';
+import { exactly, given, measured } from '@cribwright/model';
+import { force, length, lies, limitValue, limitWord } from '@cribwright/model/internal';
 import type { PushResult } from '../analysis/analysis.js';
 import type { JointCorner } from '../loss/components.js';
 import { cornerWords } from '../loss/corner-words.js';
 import type { ComponentRun, LossWorking } from '../loss/loss-working.js';
+import { bodyFriction, whyNoGrip } from '../push/body-friction.js';
+import { givesWords } from '../push/gives-words.js';
+import { type HeldPush, heldPushes } from '../push/held-push.js';
+import { planPushSystem } from '../push/plan-push-system.js';
+import type { Counted } from '../push/program.js';
+import { pushAssumptions } from '../push/push-contacts.js';
+import type { PushSystem } from '../push/push-system.js';
+import { governingCorners } from '../standing/corner-order.js';
+import type { Standing } from '../standing/standing.js';
+import { inOneGo } from '../stepwise/stepwise.js';
 import type { BodyCorner, PlanBody } from '../supports/plan-bodies.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
-import { bodyFriction, whyNoGrip } from './body-friction.js';
-import { givesWords } from './gives-words.js';
-import { type HeldPush, heldPushes } from './held-push.js';
-import { planPushSystem } from './plan-push-system.js';
-import { pushAssumptions } from './push-contacts.js';
-import type { PushSystem } from './push-system.js';
-import { towardWords } from './toward-words.js';
+import { leastOf, shareFigure } from './least-push.js';
+import { lesserPush } from './lesser-push.js';
 
 const directions = 24;
 
-/** The supports of a plan, and how it all rests on them. */
+/** The supports of a plan, how it all rests on them, and how it stands in space. */
 export interface RestingWorkings extends SupportWorkings {
   readonly resting: () => LossWorking;
+  readonly standing: () => Standing;
 }
 
 /** Why the push could not be worked out; or the rose. */
 export type PushRose = { readonly why: Message } | PushResult;
 
-/**
- * How hard a push the finished system holds on the main vehicle, from 24 directions: the least over every corner of
- * the ranges, with the tool loads off and on. The most that can be held is a concave function of the weights, so
- * that no place inside the ranges is worse than all corners.
- */
-export function pushRose(w: RestingWorkings): PushRose {
-  const steps = pushRoseSteps(w);
-  for (let step = steps.next(); ; step = steps.next()) if (step.done === true) return step.value;
+/** One vehicle of the plan and how hard a push it holds. */
+export interface VehicleRose {
+  readonly vehicle: ElementId;
+  readonly rose: PushRose;
 }
 
-/** The same, one direction at a time, for whoever must not be held up. */
-export function* pushRoseSteps(w: RestingWorkings): Generator<void, PushRose> {
-  const set = setUp(w);
+/**
+ * How hard a push the finished plan holds on the main vehicle: by the linear program alone, which is a bound, unless the
+ * pushes are asked for; then by the model in space too.
+ */
+export const pushRose = (w: RestingWorkings): PushRose =>
+  inOneGo(pushRosesSteps(w, w.plan.vehicles.slice(0, 1)))[0]?.rose ?? { why: term('push.weight-not-known') };
+
+/**
+ * How hard a push the finished plan holds on each vehicle, from 24 directions: the least over every corner of the
+ * ranges, with the tool loads off and on. The linear program gives a bound; the model in space says what is held. The
+ * less of the two is the answer, and where either has none there is none. The most that can be held is a concave
+ * function of the weights, so that no place inside the ranges is worse than all corners. Stops after each direction.
+ */
+export function* pushRosesSteps(
+  w: RestingWorkings,
+  vehicles: readonly Vehicle[] = w.plan.vehicles,
+): Generator<void, readonly VehicleRose[]> {
+  const roses: VehicleRose[] = [];
+  for (const vehicle of vehicles) roses.push({ vehicle: vehicle.id, rose: yield* roseSteps(w, vehicle) });
+  return roses;
+}
+
+function* roseSteps(w: RestingWorkings, vehicle: Vehicle): Generator<void, PushRose> {
+  const set = setUp(w, vehicle);
   if ('why' in set) return set;
+  const isAsked = w.options.push === true;
+  const found = (isAsked ? w.standing().groups : [])
+    .flatMap((g) => g.pushes.map((push) => ({ push, group: g.group })))
+    .find(({ push }) => push.vehicle === vehicle.id);
+  // Where the model in space was asked and says nothing, nothing is known.
+  if (found === undefined && isAsked) return { why: term('push.not-solved') };
   const worst: WorstPush[] = [];
   for (let i = 0; i < directions; i++) {
-    worst.push(worstPush(set, (2 * Math.PI * i) / directions));
+    const angle = (2 * Math.PI * i) / directions;
+    const bound = worstPush(set, angle, 'resisting');
+    yield;
+    // No strut that leans the way of the push is counted, and so it may not stand at all. What the model in space has
+    // found is bounded by the program with every strut, at every corner.
+    const held = found?.push.directions[i]?.push ?? 0;
+    worst.push(bound.held.kind === 'cannot stand' && held > 0 ? worstPush(set, angle, 'all') : bound);
     yield;
   }
-  return roseOf(w, set, worst);
+  const rose = roseOf(w, set, worst);
+  return 'why' in rose || found === undefined ? rose : lesserPush(w, rose, found.push, found.group);
 }
 
 interface SetUp {
@@ -70,13 +107,11 @@ interface WorstPush {
   readonly of: Case | undefined;
 }
 
-function setUp(w: RestingWorkings): SetUp | { readonly why: Message } {
-  const vehicle = w.plan.vehicles[0];
+function setUp(w: RestingWorkings, vehicle: Vehicle): SetUp | { readonly why: Message } {
   const resting = w.resting();
-  const part = resting.parts.find((p) => p.component.bodies.some((b) => b.id === vehicle?.id));
-  const body = part?.component.bodies.find((b) => b.id === vehicle?.id);
-  if (vehicle === undefined || part === undefined || body === undefined)
-    return { why: term('push.weight-not-known') };
+  const part = resting.parts.find((p) => p.component.bodies.some((b) => b.id === vehicle.id));
+  const body = part?.component.bodies.find((b) => b.id === vehicle.id);
+  if (part === undefined || body === undefined) return { why: term('push.weight-not-known') };
   const height = pushHeight(w, body);
   if (height.value === undefined || body.centerHeight === undefined)
     return { why: term('push.height-not-known') };
@@ -85,7 +120,10 @@ function setUp(w: RestingWorkings): SetUp | { readonly why: Message } {
   const last = part.stages.at(-1)?.asBuilt;
   const standing = resting.stages.at(-1)?.standing ?? [];
   const there = part.component.points.filter((_, i) => last?.there[i] === true);
-  const cases = withoutLoads(part).flatMap((corner) => {
+  // The main vehicle at every mix of the ranges, the others all lightest and all heaviest: they have the model in space.
+  const all = withoutLoads(part);
+  const corners = vehicle === w.plan.vehicles[0] ? all : governingCorners(part.component).slice(0, 2);
+  const cases = corners.flatMap((corner) => {
     const center = body.corners[corner[part.component.bodies.indexOf(body)] ?? 0];
     return center === undefined
       ? []
@@ -104,7 +142,7 @@ export const withoutLoads = ({ corners, component }: ComponentRun): readonly Joi
   corners.filter((corner) => component.bodies.every((b, i) => b.corners[corner[i] ?? 0]?.working !== true));
 
 /** The case in which least of its own weight is held. */
-function worstPush({ body, height, cases }: SetUp, angle: number): WorstPush {
+function worstPush({ body, height, cases }: SetUp, angle: number, counted: Counted): WorstPush {
   const direction = { x: Math.cos(angle), y: Math.sin(angle), z: 0 };
   const z = height.value?.high ?? 0;
   const pushes = heldPushes(
@@ -112,6 +150,7 @@ function worstPush({ body, height, cases }: SetUp, angle: number): WorstPush {
       system,
       push: { body: body.id, at: { ...(center.center ?? { x: center.x, y: center.y }), z }, direction },
     })),
+    counted,
   );
   let worst: WorstPush | undefined;
   let i = 0;
@@ -156,17 +195,12 @@ function roseOf(
           : { ref: { element: body.vehicle }, how: message('push.nothing-holds', { vehicle: body.name }) },
     };
   });
-  const least = results.reduce((a, b) => ((b.share.value?.low ?? 0) < (a.share.value?.low ?? 0) ? b : a));
   return {
     vehicle: body.vehicle,
     height,
     ...(grip === undefined ? {} : { grip }),
     directions: results,
-    least: {
-      ...least.share,
-      key: 'least',
-      label: message('figure.least-push-held', { toward: towardWords(least.angle) }),
-    },
+    least: leastOf(results),
   };
 }
 
@@ -185,14 +219,6 @@ const shareOf = (held: HeldPush, { center }: Case): number =>
     : held.kind === 'unsolved'
       ? Number.NEGATIVE_INFINITY
       : 0;
-
-const shareFigure = (holds: Figure, weight: Figure, governs: List | undefined): Figure =>
-  computed(
-    share('share', term('figure.share-of-the-weight'), 'down', { governs }),
-    exactly((holds.value?.low ?? 0) / (weight.value?.high ?? 1)),
-    '{holds} ÷ {weight}',
-    { holds, weight },
-  );
 
 /** At the height that the policy sets; of a range the high end, which tips sooner. */
 function pushHeight(w: SupportWorkings, body: PlanBody): Figure {

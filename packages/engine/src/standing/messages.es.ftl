@@ -1,0 +1,10 @@
+nothing-holds = nada sujeta { $vehicle } de este lado
+reaches-its-rating = { $element } llega a su carga nominal
+moves = { $vehicle } se mueve más de { $limit }
+slides = { $vehicle } resbala
+tips = { $vehicle } vuelca
+when = { " " }con { $case }
+balance-in-space = del equilibrio de todas las fuerzas y momentos en el espacio, con rozamiento
+pushed-in-space = el mayor empuje que aguantó al empujar despacio, con el rozamiento de la carga que hay
+coupling = se abre el enganche con { $vehicle }
+sudden = factor de pérdida repentina { $factor }
