@@ -79,7 +79,7 @@ function see(): Seen {
     'an expectation holds': checked.plans.some((p) => p.analysis.expectations.some((e) => e.held)),
     'the log says that all went well': sarif.invocations[0].executionSuccessful,
     'the log has no error': sarif.results.every((r: { level: string }) => r.level !== 'error'),
-    'the lens is clean': lenses.some((l) => l.command?.title.includes('nothing unsafe')),
+    'the lens is clean': lenses.some((l) => /nothing (else )?unsafe/.test(l.command?.title ?? '')),
     'the sheet has no mark': checked.plans.some((p) => !isMarked(p)),
   };
   return {

@@ -3,7 +3,7 @@ import * as vscode from 'vscode';
 import { type BaseLanguageClient, State } from 'vscode-languageclient';
 
 /** What some check said, of which version of a text, by which life of the server. */
-export interface Said extends Signed {
+export interface Statement extends Signed {
   readonly version: number;
 }
 
@@ -34,16 +34,16 @@ export class Verdicts implements vscode.Disposable {
   }
 
   /** Whether it is of the open text as it stands, and whoever said it still follows that text. */
-  holds(uri: vscode.Uri, said: Said | undefined): boolean {
+  holds(uri: vscode.Uri, said: Statement | undefined): boolean {
     return this.isLive(said) && opened(uri)?.version === said.version;
   }
 
   /** The same; a file that is not open was read as it lies on the disk. */
-  holdsOrClosed(uri: vscode.Uri, said: Said): boolean {
+  holdsOrClosed(uri: vscode.Uri, said: Statement): boolean {
     return this.isLive(said) && (opened(uri) === undefined || this.holds(uri, said));
   }
 
-  private isLive(said: Said | undefined): said is Said {
+  private isLive(said: Statement | undefined): said is Statement {
     return said !== undefined && this.life !== undefined && said.life === this.life;
   }
 
