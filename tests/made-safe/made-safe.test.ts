@@ -33,7 +33,6 @@ async function opened(uri: string): Promise<Workspace> {
     files: { read: async (file) => read(file) },
     folders: [examples.href],
     today,
-    push: true,
   });
   await workspace.load(uri);
   return workspace;

@@ -44,7 +44,14 @@ plan "Trailer by the scale house" {
   vehicle trailer : VanTrailer53 {
     brakes set
     cargo 6,000 lb from 4 ft to 48 ft height 72 to 96 in
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor {
+    at      -16 ft, center
+    brakes  set
+  }
+  chock K2 { under tractor axle 2; holds both directions }
+  chock K3 { under tractor axle 3; holds both directions }
   crib A {
     timber    Fir4x4 24 in long
     layout    2 by 2
@@ -54,8 +61,18 @@ plan "Trailer by the scale house" {
     at        19 ft 6 in, driver side 3 ft 6.75 in
     captures  rail, joists
   }
+  crib B {
+    timber    Fir4x4 24 in long
+    layout    2 by 2
+    base      solid
+    courses   11
+    wedges    4 pairs
+    at        19 ft 6 in, passenger side 3 ft 6.75 in
+    captures  rail, joists
+  }
   steps {
-    1  build  A  crew 2  takes 5 min
+    1  chock  tractor both directions  crew 1  takes 1 min
+    2  build  A, B  crew 4  takes 5 min
   }
 }
 `;

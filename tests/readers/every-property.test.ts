@@ -138,6 +138,7 @@ const bySidePush: readonly string[] = [
   'load: toward',
   'policy: push margin',
   'policy: push height',
+  'policy: sudden loss factor',
 ];
 
 it('shows a person something else when a property of the language is changed', async () => {

@@ -2,7 +2,12 @@ import type { Plan } from '@cribwright/model';
 import { englishTexts } from '../../packages/messages/src/generated/texts/english.js';
 import { spanishTexts } from '../../packages/messages/src/generated/texts/spanish.js';
 
-const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/\p{L}{2,}/gu) ?? [];
+/** Words of a text, without the quoted words of the language. */
+const wordsOf = (text: string): readonly string[] =>
+  text
+    .replace(/`[^`\n]*`/g, ' ')
+    .toLowerCase()
+    .match(/\p{L}{2,}/gu) ?? [];
 
 /** The text of a catalog without its ids and holes. The help of the command line names views by their English ids. */
 const catalogWords = (catalog: string): ReadonlySet<string> =>

@@ -3,7 +3,7 @@ import { formatted } from '@cribwright/language/internal';
 import type { Message, Name } from '@cribwright/messages';
 import { applyChanges } from '../edits/apply-changes.js';
 import { clash } from '../edits/clash.js';
-import type { Checked, Problem, ProblemFix } from '../workspace/checked.js';
+import type { Checked, Pending, Problem, ProblemFix } from '../workspace/checked.js';
 import type { Workspace } from '../workspace/workspace.js';
 import { type Effect, effectOf } from './effect.js';
 import { isNearer } from './is-nearer.js';
@@ -18,7 +18,10 @@ export interface SafetyStep {
   readonly on?: Message | Name;
   /** What it does to the figure that the problem is about, where there is one. */
   readonly effect?: Effect;
-  /** Counts of what is unsafe, or could not be checked, before and after. */
+  /**
+   * Counts of what is unsafe, or could not be checked, before and after: without the push as long as anything is unsafe
+   * without it.
+   */
   readonly unsafe: readonly [before: number, after: number];
 }
 
@@ -66,8 +69,8 @@ interface Bench {
   readonly textOf: (uri: string) => string;
   /** Puts these texts, and the own ones of all other files. */
   readonly put: (texts: ReadonlyMap<string, string>) => void;
-  /** All that is checked now, the push included; `undefined` where more than `most` is unsafe without it already. */
-  readonly check: (most?: number) => Generator<void, Checked | undefined>;
+  /** What is checked now, the slow push included or not. `undefined` where more than `most` is unsafe without it. */
+  readonly check: (to: Pending, most?: number) => Generator<void, Checked | undefined>;
 }
 
 /**
@@ -91,10 +94,10 @@ export function* makeSafe(workspace: Workspace, uri: string): Generator<void, Sa
         if (text !== bench.textOf(file)) workspace.put(file, text, ++version);
       }
     },
-    *check(most) {
+    *check(to, most) {
       yield* workspace.complete(uri, 'loads');
       if (most !== undefined && unsafeOf(workspace.check(uri)).length > most) return undefined;
-      yield* workspace.complete(uri, 'push');
+      if (to === 'push') yield* workspace.complete(uri, 'push');
       return workspace.check(uri);
     },
   };
@@ -103,7 +106,7 @@ export function* makeSafe(workspace: Workspace, uri: string): Generator<void, Sa
     return bound !== undefined && formatted(bound) === bound.text;
   };
   try {
-    const found = yield* search(bench);
+    const found = yield* searched(bench);
     bench.put(new Map());
     const tidy = new Set([...found.texts.keys()].filter(laidOut));
     bench.put(found.texts);
@@ -112,7 +115,7 @@ export function* makeSafe(workspace: Workspace, uri: string): Generator<void, Sa
       return [file, bound !== undefined && tidy.has(file) ? formatted(bound) : text] as const;
     });
     bench.put(new Map(texts));
-    const after = yield* bench.check();
+    const after = yield* bench.check('push');
     return {
       steps: found.steps,
       texts: Object.fromEntries(texts),
@@ -125,14 +128,23 @@ export function* makeSafe(workspace: Workspace, uri: string): Generator<void, Sa
   }
 }
 
-function* search(bench: Bench): Generator<void, Way> {
-  const start: Way = {
-    taken: [],
-    steps: [],
-    texts: new Map(),
-    left: unsafeOf(yield* bench.check()),
-    level: 0,
-  };
+const nowhere: Way = { taken: [], steps: [], texts: new Map(), left: [], level: 0 };
+
+/**
+ * First until nothing is unsafe before the push, which is slow, and on from there with it. Where that does not lead out,
+ * with the push from the beginning.
+ */
+function* searched(bench: Bench): Generator<void, Way> {
+  const unpushed = yield* search(bench, 'loads', nowhere);
+  const pushed = yield* search(bench, 'push', unpushed);
+  if (pushed.left.length === 0 || unpushed.steps.length === 0) return pushed;
+  const slow = yield* search(bench, 'push', nowhere);
+  return slow.left.length < pushed.left.length ? slow : pushed;
+}
+
+function* search(bench: Bench, to: Pending, from: Way): Generator<void, Way> {
+  bench.put(from.texts);
+  const start: Way = { ...from, left: unsafeOf(yield* bench.check(to)), level: 0 };
   let best = start;
   const seen = new Set<string>([stateOf(start.texts)]);
   /** Ways that were not gone, as good as those that were when they were left; the latest last. */
@@ -142,12 +154,12 @@ function* search(bench: Bench): Generator<void, Way> {
     if (way.left.length < best.left.length) best = way;
     if (best.left.length === 0) return best;
     const next: readonly Way[] =
-      way.steps.length < mostSteps && way.level <= mostLevel ? yield* onward(bench, way, seen) : [];
+      way.steps.length < mostSteps && way.level <= mostLevel ? yield* onward(bench, to, way, seen) : [];
     const [first, ...rest] = next;
     // As good as the first, and so worth going back to; those that leave more are not.
     others.push(...rest.filter((o) => o.left.length === first?.left.length).reverse());
     if (first === undefined && ++returns > mostReturns) break;
-    way = first === undefined ? others.pop() : yield* withMore(bench, first, rest);
+    way = first === undefined ? others.pop() : yield* withMore(bench, to, first, rest);
     if (way !== undefined) seen.add(stateOf(way.texts));
   }
   return best;
@@ -156,14 +168,19 @@ function* search(bench: Bench): Generator<void, Way> {
 const stateOf = (texts: ReadonlyMap<string, string>): string => JSON.stringify([...texts].sort());
 
 /** Where single fixes lead, or else pairs: the least unsafe first. */
-function* onward(bench: Bench, way: Way, seen: ReadonlySet<string>): Generator<void, readonly Way[]> {
+function* onward(
+  bench: Bench,
+  to: Pending,
+  way: Way,
+  seen: ReadonlySet<string>,
+): Generator<void, readonly Way[]> {
   const found: Way[] = [];
   const met = new Set(seen);
   const attempt = function* (taken: readonly Candidate[]): Generator<void, void> {
     const texts = textsWith(bench, way, taken);
     if (texts === undefined || met.has(stateOf(texts))) return;
     met.add(stateOf(texts));
-    const tried = yield* triedOn(bench, way, taken, texts);
+    const tried = yield* triedOn(bench, to, way, taken, texts);
     if (tried !== undefined && helps(tried, way.left)) found.push(tried);
   };
   const singles = way.left.flatMap((problem) => problem.fixes.map((fix) => ({ problem, fix })));
@@ -183,7 +200,7 @@ function* onward(bench: Bench, way: Way, seen: ReadonlySet<string>): Generator<v
 }
 
 /** The way on with what else helped from the same place, as far as it helps still: most faults have nothing to do with each other. */
-function* withMore(bench: Bench, first: Way, rest: readonly Way[]): Generator<void, Way> {
+function* withMore(bench: Bench, to: Pending, first: Way, rest: readonly Way[]): Generator<void, Way> {
   let way = first;
   for (const other of rest) {
     const taken = other.taken.flatMap(({ problem, fix }) => {
@@ -193,7 +210,7 @@ function* withMore(bench: Bench, first: Way, rest: readonly Way[]): Generator<vo
     });
     if (taken.length < other.taken.length) continue;
     const texts = textsWith(bench, way, taken);
-    const tried = texts && (yield* triedOn(bench, way, taken, texts));
+    const tried = texts && (yield* triedOn(bench, to, way, taken, texts));
     yield;
     if (tried !== undefined && tried.left.length < way.left.length) way = tried;
   }
@@ -213,12 +230,13 @@ function textsWith(
 /** What fixes come to; `undefined` where more is unsafe with them. */
 function* triedOn(
   bench: Bench,
+  to: Pending,
   way: Way,
   taken: readonly Candidate[],
   texts: ReadonlyMap<string, string>,
 ): Generator<void, Way | undefined> {
   bench.put(texts);
-  const checked = yield* bench.check(way.left.length);
+  const checked = yield* bench.check(to, way.left.length);
   if (checked === undefined) return undefined;
   const left = unsafeOf(checked);
   const steps = taken.map(({ problem, fix }): SafetyStep => {
