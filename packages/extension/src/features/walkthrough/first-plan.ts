@@ -12,10 +12,14 @@ plan "My first plan" {
   }
 
   vehicle trailer : VanTrailer53 {
-    cargo  16,000 to 18,000 lb from 4 ft to 48 ft height 72 to 96 in
-    brakes set
+    cargo      6,000 to 8,000 lb from 4 ft to 48 ft height 72 to 96 in
+    brakes     set
+    coupled to tractor
   }
+  vehicle tractor : DayCabTractor { at -16 ft, center }
   chock K1 { under trailer; holds both directions }
+  chock K2 { under tractor axle 2; holds both directions }
+  chock K3 { under tractor axle 3; holds both directions }
 
   size up {
     fuel    "none on the trailer"
@@ -44,9 +48,9 @@ plan "My first plan" {
   }
 
   steps {
-    1  size up trailer  crew 1  takes 2 min
-    2  chock   K1       crew 1  takes 1 min
-    3  build   A, B     crew 4  takes 8 min
+    1  size up trailer     crew 1  takes 2 min
+    2  chock   K1, K2, K3  crew 1  takes 2 min
+    3  build   A, B        crew 4  takes 8 min
   }
 }
 `;
