@@ -17,6 +17,7 @@ export {
   volume,
 } from './figure/units-of.js';
 export { contactsOf, covers } from './placed/contacts.js';
+export { coupledAbove, isCoupling } from './placed/coupling.js';
 export { padUnder } from './placed/pad-under.js';
 export { placeAt } from './placed/part-place.js';
 export { placeCrib } from './placed/place-crib.js';

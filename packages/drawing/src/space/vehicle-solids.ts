@@ -6,6 +6,7 @@ import {
   poseOf,
   type Vehicle,
 } from '@cribwright/model';
+import { isCoupling } from '@cribwright/model/internal';
 import { block, moved, type Solid, tapered } from '../scene/solid.js';
 import { at3 } from '../scene/vector.js';
 import { pointsOf } from './project.js';
@@ -145,7 +146,11 @@ export function partSolids(part: Part, upright: boolean, floor: number): readonl
         block(
           `${part.id} ${i + 1}`,
           'part',
-          at3(part.from - half, y - half, upright && part.carries?.down === true ? 0 : low),
+          at3(
+            part.from - half,
+            y - half,
+            upright && part.carries?.down === true && !isCoupling(part) ? 0 : low,
+          ),
           at3(part.from + half, y + half, Math.max(high, low + 0.05, Number.isFinite(floor) ? floor : 0)),
         ),
       );

@@ -1,12 +1,10 @@
 import type { ElementId } from '@cribwright/model';
 import { toVehicle } from '@cribwright/model';
+import { coupledAbove } from '@cribwright/model/internal';
 import { originalSupports } from '../supports/original-supports.js';
 import { placedSupports } from '../supports/placed-supports.js';
 import { bodyOfPart, type SupportPoint } from '../supports/support-points.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
-
-/** A part that is carried this high, m, sits on another vehicle: a kingpin. Landing gear is carried at its foot. */
-const coupledAbove = 0.75;
 
 /** A kingpin with nothing under it: no vehicle of the plan carries it, so that it holds nothing. */
 export const isLooseCoupling = (p: SupportPoint): boolean =>
