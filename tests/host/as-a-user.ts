@@ -14,7 +14,7 @@ const plan = 'trailer-on-car.crib';
 /** Opens the editor of `npm run editor`, and waits until the first plan stands there with its drawing. */
 const opened = async (page: Page, address: string) => {
   await page.goto(address);
-  await page.locator('.tab.active', { hasText: plan }).waitFor();
+  await page.locator('.tab.active', { hasText: plan }).first().waitFor();
   const hands = panelHands(page);
   await hands.shows?.({ selector: 'svg [data-element="crib/A"]' });
   return { window: workbench(page), hands };
