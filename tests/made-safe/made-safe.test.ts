@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { inOneGo } from '@cribwright/engine/internal';
 import { count, message, name, shown, wordsIn } from '@cribwright/messages';
 import {
   type Checked,
@@ -38,11 +39,6 @@ async function opened(uri: string): Promise<Workspace> {
   return workspace;
 }
 
-function searched(workspace: Workspace, uri: string): SafetyPlan {
-  const work = makeSafe(workspace, uri);
-  for (let step = work.next(); ; step = work.next()) if (step.done === true) return step.value;
-}
-
 function checkedWhole(workspace: Workspace, uri: string): Checked {
   for (const _step of workspace.complete(uri, 'push'));
   return workspace.check(uri);
@@ -78,7 +74,7 @@ describe('examples with faults', () => {
     const uri = new URL(file, plans).href;
     const workspace = await opened(uri);
     const before = read(uri) ?? '';
-    const found = searched(workspace, uri);
+    const found = inOneGo(makeSafe(workspace, uri));
 
     expect(found.left).toEqual([]);
     expect(workspace.bound(uri)?.text).toBe(before);

@@ -1,4 +1,5 @@
 import { statics } from '@cribwright/engine';
+import { inOneGo } from '@cribwright/engine/internal';
 import { randomScene } from '@cribwright/engine/testing/statics';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -16,15 +17,11 @@ beforeAll(async () => {
 const seeds = fc.integer({ min: 0, max: 2 ** 31 - 1 });
 const runs = { numRuns: 120, endOnFailure: true };
 
-function whole<T>(steps: Generator<void, T>): T {
-  for (let step = steps.next(); ; step = steps.next()) if (step.done === true) return step.value;
-}
-
 describe('120 random scenes against the linear program', () => {
   it('never rest where no forces are in balance, and never are said to fall where some are', () => {
     const seen = { rests: 0, falls: 0, 'not proven': 0 };
     const look = (scene: statics.Scene, from: statics.State): statics.State | undefined => {
-      const outcome = whole(statics.settle(scene, from));
+      const outcome = inOneGo(statics.settle(scene, from));
       switch (outcome.kind) {
         case 'rests':
           seen.rests++;
@@ -67,9 +64,9 @@ describe('120 random scenes against the linear program', () => {
     fc.assert(
       fc.property(seeds, (seed) => {
         const { scene, push } = randomScene(seed);
-        const outcome = whole(statics.settle(scene, statics.start(scene)));
+        const outcome = inOneGo(statics.settle(scene, statics.start(scene)));
         if (outcome.kind !== 'rests') return;
-        const result = whole(statics.push(scene, outcome.state, push));
+        const result = inOneGo(statics.push(scene, outcome.state, push));
         if (result.kind !== 'held') throw new Error(JSON.stringify(result));
         const there = [
           ...scene.bodies,

@@ -1,5 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { inOneGo } from '@cribwright/engine/internal';
 import { count, message, name, shown, term, type Words } from '@cribwright/messages';
 import { readPlanFile } from '@cribwright/server';
 import { type Effect, makeSafe, openWorkspace, type SafetyPlan } from '@cribwright/workspace';
@@ -80,13 +81,11 @@ async function planFor(io: Io, path: string, text: string): Promise<SafetyPlan> 
     files: { read: readText },
     folders: [pathToFileURL(folderOf(path, io.cwd)).href],
     today: io.today,
-    push: true,
   });
   const uri = pathToFileURL(path).href;
   workspace.put(uri, text, 1);
   await workspace.load(uri);
-  const work = makeSafe(workspace, uri);
-  for (let step = work.next(); ; step = work.next()) if (step.done === true) return step.value;
+  return inOneGo(makeSafe(workspace, uri));
 }
 
 const effectWords = ({ label, before, after }: Effect) =>

@@ -13,6 +13,7 @@ import {
 } from '@cribwright/workspace/internal';
 import type { CancellationToken } from 'vscode-languageserver';
 import type { FeatureContext } from '../context/feature-context.js';
+import { inSteps } from '../context/in-steps.js';
 
 /** What a fix comes to when the plan is checked again with it. */
 export interface FixProof {
@@ -59,10 +60,7 @@ export async function fixProofs(
     for (const [uri, changes] of touched)
       put(uri, applyChanges(desk.workspace.bound(uri)?.text ?? '', changes));
     await copy.load(file.uri);
-    for (const _step of copy.complete(file.uri, 'loads')) {
-      await desk.pause();
-      if (canceled()) return proofs;
-    }
+    if (!(await inSteps(copy.complete(file.uri, 'loads'), () => desk.pause(), canceled))) return proofs;
     proofs.set(fix, compared(problem, before, copy.check(file.uri)));
     for (const [uri] of touched) put(uri, desk.workspace.bound(uri)?.text ?? '');
   }

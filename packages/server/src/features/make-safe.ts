@@ -4,6 +4,7 @@ import { textChanges } from '@cribwright/workspace/internal';
 import { type CancellationToken, LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { Feature } from '../context/feature.js';
 import type { FeatureContext } from '../context/feature-context.js';
+import { inSteps } from '../context/in-steps.js';
 import { say as translate } from '../l10n/say.js';
 import { type MakeSafeParams, type MakeSafeReply, MakeSafeRequest } from '../protocol/requests.js';
 import { forDrawing } from './for-drawing.js';
@@ -65,12 +66,13 @@ async function searched(
 ): Promise<SafetyPlan> {
   const copy = desk.copyWith(new Map());
   await copy.load(uri);
-  const work = search(copy, uri);
-  for (let step = work.next(); ; step = work.next()) {
-    if (step.done === true) return step.value;
-    await desk.pause();
-    if (token?.isCancellationRequested === true) throw new ResponseError(LSPErrorCodes.RequestCancelled, '');
-  }
+  const found = await inSteps(
+    search(copy, uri),
+    () => desk.pause(),
+    () => token?.isCancellationRequested === true,
+  );
+  if (found === undefined) throw new ResponseError(LSPErrorCodes.RequestCancelled, '');
+  return found.value;
 }
 
 const summaryOf = ({ steps, left }: SafetyPlan) =>

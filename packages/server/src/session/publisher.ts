@@ -4,6 +4,7 @@ import type { Checked } from '@cribwright/workspace/internal';
 import type { Diagnostic } from 'vscode-languageserver';
 import { DiagnosticSeverity } from 'vscode-languageserver';
 import type { Session } from '../context/feature.js';
+import { inSteps } from '../context/in-steps.js';
 import { isOlderVersion } from '../context/older-version.js';
 import { type OpenDocuments, sameUri } from '../context/open-documents.js';
 import { diagnosticsOf } from '../features/publish-diagnostics.js';
@@ -17,7 +18,6 @@ import {
 } from '../protocol/requests.js';
 import type { DiagnosticReport } from './diagnostic-scheduler.js';
 import { ignoreRejection } from './ignore-rejection.js';
-import { inSteps } from './in-steps.js';
 
 export interface Shown {
   readonly diagnostics: readonly Diagnostic[];

@@ -4,12 +4,12 @@ import type { Checked, Pending } from '@cribwright/workspace/internal';
 import type { CancellationToken, Connection, InitializeParams } from 'vscode-languageserver';
 import { LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { Session } from '../context/feature.js';
+import { inSteps } from '../context/in-steps.js';
 import { isOlderVersion } from '../context/older-version.js';
 import { openDocuments, sameUri } from '../context/open-documents.js';
 import { localeOf, longestCheck, readSettings, type Settings } from '../context/settings.js';
 import { debounce } from './debounce.js';
 import { scheduleDiagnostics } from './diagnostic-scheduler.js';
-import { inSteps } from './in-steps.js';
 import type { Platform } from './platform.js';
 import { publisher } from './publisher.js';
 import { watchPlanFiles } from './watch-plan-files.js';
@@ -59,8 +59,8 @@ export function startSession(
       await pause();
       if (token.isCancellationRequested) throw canceled();
     }
-    const wanted = () => token?.isCancellationRequested !== true;
-    if (!(await inSteps(workspace.prepare(sameUri(uri)), pause, () => !wanted()))) throw canceled();
+    const overtaken = () => token?.isCancellationRequested === true;
+    if (!(await inSteps(workspace.prepare(sameUri(uri)), pause, overtaken))) throw canceled();
     const found = workspace.check(sameUri(uri));
     if (found.pending && session.served.get(found.uri) !== 'loads')
       session.served.set(found.uri, found.pending);
@@ -72,10 +72,8 @@ export function startSession(
     token?: CancellationToken,
   ): Promise<Checked | undefined> {
     if (!(await file(uri))) return undefined;
-    for (const _step of workspace.complete(sameUri(uri), wanted)) {
-      await pause();
-      if (token?.isCancellationRequested) throw canceled();
-    }
+    const overtaken = () => token?.isCancellationRequested === true;
+    if (!(await inSteps(workspace.complete(sameUri(uri), wanted), pause, overtaken))) throw canceled();
     const found = await checked(uri, token);
     if (found) answered(found);
     return found;

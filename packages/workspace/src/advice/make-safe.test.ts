@@ -1,3 +1,4 @@
+import { inOneGo } from '@cribwright/engine/internal';
 import { describe, expect, it } from 'vitest';
 import { openWorkspace } from '../workspace/open-workspace.js';
 import { makeSafe, type SafetyPlan } from './make-safe.js';
@@ -12,18 +13,16 @@ function searched(text: string): { plan: SafetyPlan; textAfter: string; unsafeAf
     push: true,
   });
   workspace.put(uri, text, 1);
-  const work = makeSafe(workspace, uri);
-  let step = work.next();
-  while (step.done !== true) step = work.next();
+  const found = inOneGo(makeSafe(workspace, uri));
   const textAfter = workspace.bound(uri)?.text ?? '';
   // What it comes to is checked anew, from its text alone.
-  workspace.put(uri, step.value.texts[uri] ?? text, 2);
+  workspace.put(uri, found.texts[uri] ?? text, 2);
   for (const _step of workspace.complete(uri, 'push'));
   const unsafeAfter = workspace
     .check(uri)
     .problems.filter((p) => p.severity === 'danger' || p.finding?.couldNotRun === true)
     .map((p) => p.code);
-  return { plan: step.value, textAfter, unsafeAfter };
+  return { plan: found, textAfter, unsafeAfter };
 }
 
 const plan = (

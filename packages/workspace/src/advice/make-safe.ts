@@ -81,6 +81,7 @@ interface Bench {
  * mended. A text that is laid out as the formatter lays it out is laid out again.
  *
  * Yields between the steps of each trial, so that a caller may stop it. The workspace has its own texts again at the end.
+ * It asks for the push itself: open the workspace without it, or each trial works it out.
  */
 export function* makeSafe(workspace: Workspace, uri: string): Generator<void, SafetyPlan> {
   const own = new Map<string, string>();

@@ -6,19 +6,22 @@ const budget = 8;
  *
  * @param pause resolves once what waits has been handled
  * @param overtaken asked after each pause: whether nobody wants the outcome any more
- * @returns whether it came to the end
+ * @returns what they come to; `undefined` where they were overtaken
  */
-export async function inSteps(
-  steps: Iterable<void>,
+export async function inSteps<T>(
+  steps: Iterator<void, T>,
   pause: () => Promise<void>,
   overtaken: () => boolean,
-): Promise<boolean> {
+): Promise<{ readonly value: T } | undefined> {
   let begun = performance.now();
-  for (const _step of steps) {
+  for (let step = steps.next(); ; step = steps.next()) {
+    if (step.done === true) return { value: step.value };
     if (performance.now() - begun < budget) continue;
     await pause();
-    if (overtaken()) return false;
+    if (overtaken()) {
+      steps.return?.();
+      return undefined;
+    }
     begun = performance.now();
   }
-  return true;
 }
