@@ -1,10 +1,10 @@
 import type { Anchor, Point3 } from '@cribwright/model';
-import { limitValue } from '@cribwright/model/internal';
 import type { Component, JointCorner } from '../loss/components.js';
 import { gravityOn } from '../mass/gravity.js';
 import { leastFootFriction } from '../strut/foot-friction.js';
 import { bodyOfPart, type SupportPoint } from '../supports/support-points.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
+import { useLimit } from '../use/use-limit.js';
 import { gripUnder, pushContact, stacksOf } from './push-contacts.js';
 import type { PushStrut, PushSystem, PushTie, TieEnd } from './push-system.js';
 
@@ -35,7 +35,7 @@ export function planPushSystem(
         ];
   });
   const known = new Set(bodies.map((b) => b.id));
-  const part = limitValue(w.plan.policy, 'use limit')?.low ?? 1;
+  const part = useLimit(w);
   const struts = strutsOf(w, standing)
     .filter((s) => known.has(s.body))
     .map((s) => ({ ...s, capacity: s.capacity * part }));

@@ -6,6 +6,7 @@ import { gripUnder, pushContact } from '../push/push-contacts.js';
 import type { Body, Contact, Holder, Rolling, Vector } from '../statics/index.js';
 import type { SupportPoint } from '../supports/support-points.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
+import { useLimit } from '../use/use-limit.js';
 import { timberOnPart, underCrib } from './friction.js';
 import { coupledFriction, shearShare, steeringShare, unknownCapacity } from './settings.js';
 import type { Group, SceneChoice } from './standing-scene.js';
@@ -63,7 +64,7 @@ export function slopeUnder(vehicle: Vehicle): Vector {
   return { x: front.x * Math.sin(angle), y: front.y * Math.sin(angle), z: Math.cos(angle) };
 }
 
-export function stepChockContact(p: SupportPoint, w: SupportWorkings, { useLimit }: SceneChoice): Contact {
+export function stepChockContact(p: SupportPoint, w: SupportWorkings): Contact {
   const chock = w.plan.stepChocks.find((s) => s.id === p.element);
   return {
     id: p.id,
@@ -74,7 +75,7 @@ export function stepChockContact(p: SupportPoint, w: SupportWorkings, { useLimit
     friction: Math.min(timberOnPart(w), underCrib(w, p.lower !== 'ground'), gripUnder(p.upper, w)),
     stiffness: p.stiffness,
     shearStiffness: p.stiffness * shearShare,
-    capacity: chock?.capacity === undefined ? unknownCapacity : chock.capacity * useLimit,
+    capacity: chock?.capacity === undefined ? unknownCapacity : chock.capacity * useLimit(w),
   };
 }
 
@@ -85,12 +86,7 @@ export interface CribStack {
   readonly top: readonly Contact[];
 }
 
-export function cribStack(
-  c: CribWorking,
-  group: Group,
-  w: SupportWorkings,
-  { useLimit }: SceneChoice,
-): CribStack | undefined {
+export function cribStack(c: CribWorking, group: Group, w: SupportWorkings): CribStack | undefined {
   const { crib } = c;
   const points = group.points.filter((p) => p.element === crib.id);
   const [first] = points;
@@ -100,7 +96,7 @@ export function cribStack(
   // Two halves in series give the stiffness of the line of crossings.
   const stiffness = 2 * first.stiffness;
   const capacity =
-    c.contactCapacity.value === undefined ? unknownCapacity : c.contactCapacity.value.low * useLimit;
+    c.contactCapacity.value === undefined ? unknownCapacity : c.contactCapacity.value.low * useLimit(w);
   const shared = { normal: up, stiffness, shearStiffness: stiffness * shearShare, capacity };
   const pieces = (crib.courses * (crib.layout.lengthwise + crib.layout.crosswise)) / 2;
   const { width, depth, length, density } = crib.timber;

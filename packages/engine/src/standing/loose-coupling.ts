@@ -10,14 +10,23 @@ import type { SupportWorkings } from '../supports/support-workings.js';
 export const isLooseCoupling = (p: SupportPoint): boolean =>
   p.kind === 'part' && p.lower === 'ground' && p.at.z > coupledAbove;
 
+/** Vehicles with a coupling that nothing in the plan carries. */
+export const looseVehicles = (w: SupportWorkings): ReadonlySet<ElementId> =>
+  new Set(
+    originalSupports(w.plan)
+      .filter(isLooseCoupling)
+      .map((p) => p.upper),
+  );
+
 /**
  * Vehicles with a loose coupling whose center of gravity may lie ahead of, or behind, everything else that holds them.
  * By length alone and without loads, so that it can be said at once. The model in space finds the others.
  */
 export function unheldNoses(w: SupportWorkings): readonly ElementId[] {
+  const loose = looseVehicles(w);
   const original = originalSupports(w.plan);
   return w.plan.vehicles
-    .filter((v) => original.some((p) => p.upper === v.id && isLooseCoupling(p)))
+    .filter((v) => loose.has(v.id))
     .filter((vehicle) => {
       const center = w.masses().get(vehicle.id)?.x.value;
       if (center === undefined) return false;

@@ -1,4 +1,3 @@
-import { limitValue } from '@cribwright/model/internal';
 import { type Outcome, push, type Scene, settle } from '../statics/index.js';
 import type { PlanBody } from '../supports/plan-bodies.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
@@ -26,8 +25,7 @@ export function* readyToPush(
   tools: boolean,
 ): Generator<void, PushReady | undefined> {
   if (state === undefined) return undefined;
-  const useLimit = limitValue(w.plan.policy, 'use limit')?.low ?? 1;
-  const choice = { corner, standing, tools, brakes: false, useLimit };
+  const choice = { corner, standing, tools, brakes: false };
   const scene = withPreloads(sceneOf(w, group, choice).scene, preloads);
   const rest = yield* settle(scene, state);
   return { of: { corner, tools }, scene: { ...scene, movementLimit: pushLimit }, rest };

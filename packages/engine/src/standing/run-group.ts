@@ -65,7 +65,6 @@ export function* runCorner(
   records: readonly StageRecord[],
   everyLoss: boolean,
 ): Generator<void, Finished> {
-  const useLimit = limitValue(w.plan.policy, 'use limit')?.low ?? 1;
   const factor = Math.max(1, limitValue(w.plan.policy, 'sudden loss factor')?.high ?? 1);
   const tools = w.plan.toolLoads.some((l) => group.bodies.some((b) => b.id === l.on));
   let built: Built | undefined;
@@ -74,7 +73,7 @@ export function* runCorner(
   const last = records.length - 1;
   for (const [s, record] of records.entries()) {
     const { stage } = record;
-    const choice: SceneChoice = { corner, standing: stage.standing, tools: false, brakes: true, useLimit };
+    const choice: SceneChoice = { corner, standing: stage.standing, tools: false, brakes: true };
     const standing = sceneOf(w, group, choice);
     const isMine = (id: string) => standing.parts.has(id);
     const now = stage.standing.filter(isMine);

@@ -1,11 +1,10 @@
 import { buildingStages } from '../loss/building.js';
 import { type Loss, lossesOf } from '../loss/losses.js';
-import { originalSupports } from '../supports/original-supports.js';
 import { planBodies } from '../supports/plan-bodies.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
 import { governingCorners } from './corner-order.js';
 import { standingGroups } from './groups.js';
-import { isLooseCoupling } from './loose-coupling.js';
+import { looseVehicles } from './loose-coupling.js';
 import { lossesInSpace } from './losses-in-space.js';
 import { roseOf } from './rose-of.js';
 import { emptyCase, type Finished, runCorner, type StageRecord } from './run-group.js';
@@ -22,11 +21,7 @@ export const fullEffort = 2e7;
 /** Works out how a plan stands. Stops after each load case and each push. */
 export function* standingSteps(w: SupportWorkings, effort = fullEffort): Generator<void, Standing> {
   const { bodies } = planBodies(w.plan, w.masses());
-  const loose = new Set(
-    originalSupports(w.plan)
-      .filter(isLooseCoupling)
-      .map((p) => p.upper),
-  );
+  const loose = looseVehicles(w);
   const groups: StandingGroup[] = [];
   const leftOut: LeftOut[] = [];
   for (const group of standingGroups(w, bodies))
@@ -78,6 +73,6 @@ function* runGroup(
 }
 
 const unknownsOf = (w: SupportWorkings, group: Group): number => {
-  const { scene } = sceneOf(w, group, { corner: [], standing: [], tools: false, brakes: false, useLimit: 1 });
+  const { scene } = sceneOf(w, group, { corner: [], standing: [], tools: false, brakes: false });
   return 6 * scene.bodies.length + 3 * scene.feet.length;
 };

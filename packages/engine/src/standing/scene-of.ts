@@ -11,11 +11,11 @@ import { footOf, strutParts, tiesOf } from './struts-and-ties.js';
  * points. Every support of the plan has its rows, also where it does not stand yet.
  */
 export function sceneOf(w: SupportWorkings, group: Group, choice: SceneChoice): StandingScene {
-  const stacks = w.cribs().flatMap((c) => cribStack(c, group, w, choice) ?? []);
-  const struts = w.struts().flatMap((s) => strutParts(s, group, w, choice) ?? []);
+  const stacks = w.cribs().flatMap((c) => cribStack(c, group, w) ?? []);
+  const struts = w.struts().flatMap((s) => strutParts(s, group, w) ?? []);
   const original = group.points.filter((p) => p.original);
   const stepChocks = group.points.filter((p) => p.kind === 'step chock');
-  const ties = tiesOf(group, new Set(struts.map((s) => s.foot.id)), w, choice);
+  const ties = tiesOf(group, new Set(struts.map((s) => s.foot.id)), w);
   const parts = new Map<string, readonly string[]>([
     ...stacks.map(
       (s) => [s.body.id, [s.body.id, ...s.base.map((b) => b.id), ...s.top.map((t) => t.id)]] as const,
@@ -33,7 +33,7 @@ export function sceneOf(w: SupportWorkings, group: Group, choice: SceneChoice): 
       contacts: [
         ...original.map((p) => originalContact(p, w, choice)),
         ...stacks.flatMap((s) => [...s.base, ...s.top]),
-        ...stepChocks.map((p) => stepChockContact(p, w, choice)),
+        ...stepChocks.map((p) => stepChockContact(p, w)),
         ...struts.map((s) => s.ground),
       ],
       struts: struts.map((s) => s.strut),

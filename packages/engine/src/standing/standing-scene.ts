@@ -14,8 +14,6 @@ export interface SceneChoice {
   readonly tools: boolean;
   /** Whether brakes that the plan states as set stop their wheels. */
   readonly brakes: boolean;
-  /** Share of a capacity that may be used. */
-  readonly useLimit: number;
 }
 
 /** A plan, or the part of it that hangs together, as a scene. The rows are the same for every choice. */

@@ -5,6 +5,7 @@ import { leastFootFriction } from '../strut/foot-friction.js';
 import type { StrutWorking } from '../strut/strut-working.js';
 import { axialStiffness, bodyOfPart } from '../supports/support-points.js';
 import type { SupportWorkings } from '../supports/support-workings.js';
+import { useLimit } from '../use/use-limit.js';
 import { holder } from './contacts.js';
 import { bodyAt } from './groups.js';
 import {
@@ -15,7 +16,7 @@ import {
   stretchAtRating,
   unknownCapacity,
 } from './settings.js';
-import type { Group, SceneChoice } from './standing-scene.js';
+import type { Group } from './standing-scene.js';
 
 export const footOf = (strut: string): string => `${strut}/foot`;
 
@@ -26,12 +27,7 @@ export interface StrutParts {
 }
 
 /** A strut with its foot. One that is not locked, or has no known place, holds nothing and is left out. */
-export function strutParts(
-  s: StrutWorking,
-  group: Group,
-  w: SupportWorkings,
-  { useLimit }: SceneChoice,
-): StrutParts | undefined {
+export function strutParts(s: StrutWorking, group: Group, w: SupportWorkings): StrutParts | undefined {
   const { strut } = s;
   const vehicle = w.vehicles.get(strut.head.vehicle);
   const part = vehicle?.parts.find((p) => p.id === strut.head.part);
@@ -59,19 +55,14 @@ export function strutParts(
       head: { on: holder(body), at: head },
       foot: { on: { kind: 'foot', id: foot }, at },
       stiffness: axialStiffness(strut, length),
-      capacity: s.capacity.value === undefined ? unknownCapacity : s.capacity.value.low * useLimit,
+      capacity: s.capacity.value === undefined ? unknownCapacity : s.capacity.value.low * useLimit(w),
       ...(strut.preload > 0 ? { preload: strut.preload } : {}),
     },
   };
 }
 
 /** Ties with both ends on something that is in the scene. */
-export function tiesOf(
-  group: Group,
-  feet: ReadonlySet<string>,
-  w: SupportWorkings,
-  { useLimit }: SceneChoice,
-): readonly Tie[] {
+export function tiesOf(group: Group, feet: ReadonlySet<string>, w: SupportWorkings): readonly Tie[] {
   const bodies = new Set(group.bodies.map((b) => b.id));
   return w.placed.ties.all.flatMap(({ tie, ...places }): readonly Tie[] => {
     const ends = [endOf(tie.from, places.from, w), endOf(tie.to, places.to, w)];
@@ -94,7 +85,7 @@ export function tiesOf(
         from,
         to,
         stiffness: (tie.gear.rating || ratingForStiffness) / (stretchAtRating[tie.gear.kind] * length),
-        capacity: known ? Math.min(...holds.map((h) => h ?? 0)) * useLimit : unknownCapacity,
+        capacity: known ? Math.min(...holds.map((h) => h ?? 0)) * useLimit(w) : unknownCapacity,
         ...(tie.pretension > 0 ? { pretension: tie.pretension } : {}),
       },
     ];

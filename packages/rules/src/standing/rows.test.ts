@@ -1,6 +1,6 @@
 import { workingsOf } from '@cribwright/engine';
 import { english } from '@cribwright/messages/testing';
-import type { Plan, Vehicle } from '@cribwright/model';
+import { exactly, type Plan, type Vehicle } from '@cribwright/model';
 import {
   chock,
   crib,
@@ -36,6 +36,14 @@ const grip = (plan: Plan, friction: number): Plan => ({
       frictionBody: { low: friction, high: friction },
     },
   },
+});
+
+/** A truck of 20,000 lb, half way between its axles; `aside` is the place of its center to the passenger side, m. */
+const exactTruck = (aside: number): Vehicle => ({
+  ...straightTruck,
+  cargo: [],
+  statedWeight: exactly(20_000 * lb),
+  statedCenter: { x: exactly(14 * foot), y: exactly(aside), z: exactly(4 * foot) },
 });
 
 const onGrade = (plan: Plan, grade: number): Plan => ({
@@ -328,14 +336,7 @@ describe('a tool that pulls sideways', () => {
   // each crib.
   const center = 1.5 * foot;
   const front: Vehicle = {
-    ...straightTruck,
-    cargo: [],
-    statedWeight: { low: 20_000 * lb, high: 20_000 * lb },
-    statedCenter: {
-      x: { low: 14 * foot, high: 14 * foot },
-      y: { low: center, high: center },
-      z: { low: 4 * foot, high: 4 * foot },
-    },
+    ...exactTruck(center),
     axles: straightTruck.axles.map((a) => ({
       ...a,
       missing: a.name === 'axle 1' ? (['driver'] as const) : (['driver', 'passenger'] as const),
@@ -388,16 +389,7 @@ describe('a tool that pulls sideways', () => {
 
 describe('a support that is lost at once', () => {
   // One weight and one place, so that there is one corner and each load is of the same case.
-  const truck: Vehicle = {
-    ...straightTruck,
-    cargo: [],
-    statedWeight: { low: 20_000 * lb, high: 20_000 * lb },
-    statedCenter: {
-      x: { low: 14 * foot, high: 14 * foot },
-      y: { low: 0, high: 0 },
-      z: { low: 4 * foot, high: 4 * foot },
-    },
-  };
+  const truck = exactTruck(0);
   const load = (factor: number, lost: boolean): number => {
     const policy = policyWith('sudden loss factor', factor);
     const w = workingsOf(onAPair(50, { vehicles: [truck], policy }), { push: true });
