@@ -15,7 +15,9 @@ export { carries, type StepChockWorking, snugGap } from './crib/step-chock-worki
 export { crossingStiffness } from './crib/stiffness.js';
 export { wedgeFigures } from './crib/wedge-figures.js';
 export { LoadsLater } from './derived/loads-later.js';
+export { setProperty } from './finding/set-property.js';
 export { edgeFactor, effectiveShare } from './ground/eccentric.js';
+export { gradeFigure } from './ground/grade-figure.js';
 export { padSpread } from './ground/pad-spread.js';
 export { holds } from './loss/case-run.js';
 export { everyMix, jointCorners } from './loss/components.js';
@@ -42,6 +44,7 @@ export { type CaptureOption, captureOptions } from './remedies/capture-options.j
 export { captureFixes, moveClearFix, standingBuildFix } from './remedies/crib-fixes.js';
 export { freeName } from './remedies/free-name.js';
 export { gearFixes } from './remedies/gear-fixes.js';
+export { padText, sidesText } from './remedies/pad-text.js';
 export { chockInSteps, workInSteps } from './remedies/step-edits.js';
 export { captureStep, lockStep, stepAfter, stepBefore, stepFor } from './remedies/step-fixes.js';
 export { mirrorFix, strapFixes } from './remedies/strut-fixes.js';

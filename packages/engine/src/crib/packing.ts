@@ -3,6 +3,7 @@ import { message, name, term } from '@cribwright/messages';
 import { add, computed, exactly, given, measured, type Plan, type Policy } from '@cribwright/model';
 import { length, limitValue, plus } from '@cribwright/model/internal';
 import type { Fix } from '../finding/finding.js';
+import { setProperty } from '../finding/set-property.js';
 import { sizeText } from '../vehicle/place-words.js';
 import type { CribWorking } from './crib-working.js';
 import { type Fit, fitGap } from './fit-gap.js';
@@ -51,11 +52,7 @@ export function fitOf(c: CribWorking, { policy }: Plan): Fit | undefined {
 /** A fix that builds a crib with these courses and shims. */
 export function fixTo(fit: Fit, c: CribWorking, { display }: Plan): Fix {
   const { crib } = c;
-  const set = (property: string, text: string) => ({
-    kind: 'set' as const,
-    at: { element: crib.id, property },
-    text,
-  });
+  const set = (property: string, text: string) => setProperty(crib.id, property, text);
   const up = sizeText(fit.shims, display, 'up');
   const courses = name(String(fit.courses));
   return {

@@ -7,15 +7,10 @@ import type { CribWorking } from '../crib/crib-working.js';
 import type { Workings } from '../derived/workings.js';
 import { elementMessage } from '../element/element-message.js';
 import type { Fix } from '../finding/finding.js';
+import { setProperty } from '../finding/set-property.js';
 import { clash } from '../space/clash.js';
 import { placeText, sizeText } from '../vehicle/place-words.js';
 import { captureOptions } from './capture-options.js';
-
-const set = (element: ElementId, property: string, text: string) => ({
-  kind: 'set' as const,
-  at: { element, property },
-  text,
-});
 
 /** Puts a crib under what lies over it and may bear; of each vehicle one way, as many as asked for. */
 export function captureFixes(crib: Crib, w: Workings, most = 2): readonly Fix[] {
@@ -32,7 +27,7 @@ export function captureFixes(crib: Crib, w: Workings, most = 2): readonly Fix[] 
         ),
         vehicle: name(vehicle.name),
       }),
-      edits: [set(crib.id, 'captures', text)],
+      edits: [setProperty(crib.id, 'captures', text)],
       safe: false,
     }));
 }
@@ -60,9 +55,9 @@ export function standingBuildFix(c: CribWorking, w: Workings): readonly Fix[] {
               courses: count(built.courses),
             }),
       edits: [
-        ...(sameTimber ? [] : [set(crib.id, 'timber', `${timber.name} ${long} long`)]),
-        ...(sameLayout ? [] : [set(crib.id, 'layout', laid)]),
-        ...(built.courses === crib.courses ? [] : [set(crib.id, 'courses', `${built.courses}`)]),
+        ...(sameTimber ? [] : [setProperty(crib.id, 'timber', `${timber.name} ${long} long`)]),
+        ...(sameLayout ? [] : [setProperty(crib.id, 'layout', laid)]),
+        ...(built.courses === crib.courses ? [] : [setProperty(crib.id, 'courses', `${built.courses}`)]),
       ],
       safe: false,
     },

@@ -5,9 +5,11 @@ import type { Workings } from '../derived/workings.js';
 import type { Fix } from '../finding/finding.js';
 import { opposite, tiesAtFoot } from '../strut/pairs.js';
 import { lengthText, placeText } from '../vehicle/place-words.js';
+import { baseOut } from './base-out.js';
 import { freeName } from './free-name.js';
+import { padText } from './pad-text.js';
 import { workInSteps } from './step-edits.js';
-import { padLike } from './twin-fix.js';
+import { strutText } from './strut-text.js';
 
 /**
  * Ways to hold the base of a strut: to the base of the strut across, to an anchor that the plan uses, to a strut that is
@@ -115,19 +117,15 @@ export function mirrorFix(strut: Strut, w: Workings): readonly Fix[] {
   const own = freeName('S', plan.struts);
   const tie = freeName('T', plan.ties);
   const pad = plan.pads.find((p) => p.under === strut.id);
-  const lines = [
-    `head  ${vehicle.name} ${strut.head.part} near ${placeText(across, units)}`,
-    `base  ${lengthText(out, units)} out`,
-    `lock  ${strut.lock === 'collar' ? 'collar' : 'pinned'}`,
-  ];
+  const at = `${vehicle.name} ${strut.head.part} near ${placeText(across, units)}`;
   const insert = (text: string): PlanEdit => ({ kind: 'insert', into: plan.ref, text });
   return [
     {
       title: message('remedy.mirror-strut', { new: name(own), strut: name(strut.name) }),
       edits: [
-        insert(`strut ${own} : ${strut.gear.name} {\n  ${lines.join('\n  ')}\n}`),
+        insert(strutText(strut, own, at, lengthText(out, units))),
         insert(`strap ${tie} : ${strapIn(w)} { from ${strut.name} base to ${own} base }`),
-        ...(pad === undefined ? [] : [insert(padLike(pad, freeName('P', plan.pads), own, units))]),
+        ...(pad === undefined ? [] : [insert(padText(pad, freeName('P', plan.pads), own, units))]),
         ...workInSteps(
           plan,
           [
@@ -143,10 +141,8 @@ export function mirrorFix(strut: Strut, w: Workings): readonly Fix[] {
   ];
 }
 
-/** How far out its base is, where it stands straight out from an upright vehicle. */
-function straightOut({ head, foot }: Strut, vehicle: Vehicle): number | undefined {
-  if (vehicle.position.kind !== 'upright') return undefined;
-  const [top, base] = [toVehicle(vehicle, head), toVehicle(vehicle, foot)];
-  const out = Math.abs(base.y) - Math.abs(top.y);
-  return Math.abs(base.x - top.x) < 0.01 && out > 0 && Math.abs(top.y) > 0.01 ? out : undefined;
-}
+/** How far out its base is, where it stands to a side of an upright vehicle. */
+const straightOut = (strut: Strut, vehicle: Vehicle): number | undefined =>
+  vehicle.position.kind === 'upright' && Math.abs(toVehicle(vehicle, strut.head).y) > 0.01
+    ? baseOut(strut, vehicle)
+    : undefined;

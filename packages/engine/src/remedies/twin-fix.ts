@@ -1,15 +1,18 @@
 import { count, list, message, name, quantity } from '@cribwright/messages';
-import type { Anchor, Pad, Plan, PlanEdit, Strut, Tie } from '@cribwright/model';
-import { isExact, partNamed, stepToPlan, toVehicle } from '@cribwright/model';
+import type { Anchor, Plan, PlanEdit, Strut, Tie } from '@cribwright/model';
+import { isExact, partNamed, stepToPlan } from '@cribwright/model';
 import { placeAt, placeStrut } from '@cribwright/model/internal';
 import { foot } from '@cribwright/units';
 import type { Workings } from '../derived/workings.js';
 import type { Fix } from '../finding/finding.js';
 import { lengthInside } from '../space/through-box.js';
 import { tiesAtFoot } from '../strut/pairs.js';
-import { lengthText, placeText, sizeText } from '../vehicle/place-words.js';
+import { lengthText, placeText } from '../vehicle/place-words.js';
+import { baseOut } from './base-out.js';
 import { freeName } from './free-name.js';
+import { padText } from './pad-text.js';
 import { workInSteps } from './step-edits.js';
+import { strutText } from './strut-text.js';
 
 /** How far along the vehicle another strut is set, m: the first that fits, each way. Common practice, no source. */
 const distances = [8 * foot, 4 * foot, 12 * foot];
@@ -62,13 +65,10 @@ function fits(strut: Strut, along: number, w: Workings): boolean {
   return w.placed.cribs.all.every((c) => !(lengthInside(placed.foot, placed.head, c.extent) > 0));
 }
 
-/** How far out its base is, straight out from its head. */
-function outOf({ head, foot: base }: Strut, w: Workings): number | undefined {
-  const vehicle = w.vehicles.get(head.vehicle);
-  if (vehicle === undefined) return undefined;
-  const [top, below] = [toVehicle(vehicle, head), toVehicle(vehicle, base)];
-  const out = Math.abs(below.y) - Math.abs(top.y);
-  return Math.abs(below.x - top.x) < 0.01 && out > 0 && isExact(head.z) ? out : undefined;
+/** How far out its base is, where that and the height of its head are known. */
+function outOf(strut: Strut, w: Workings): number | undefined {
+  const vehicle = w.vehicles.get(strut.head.vehicle);
+  return vehicle !== undefined && isExact(strut.head.z) ? baseOut(strut, vehicle) : undefined;
 }
 
 function twin(likes: readonly Strut[], along: number, w: Workings): Fix | undefined {
@@ -96,7 +96,7 @@ function twin(likes: readonly Strut[], along: number, w: Workings): Fix | undefi
   for (const s of struts)
     for (const pad of plan.pads.filter((p) => p.under === s.like.id)) {
       const named = freeName('P', [...plan.pads, ...pads]);
-      pads.push({ name: named, text: padLike(pad, named, s.name, plan.display) });
+      pads.push({ name: named, text: padText(pad, named, s.name, plan.display) });
     }
   const insert = (text: string): PlanEdit => ({ kind: 'insert', into: plan.ref, text });
   const names = struts.map((s) => s.name).join(', ');
@@ -114,7 +114,7 @@ function twin(likes: readonly Strut[], along: number, w: Workings): Fix | undefi
       far: quantity('place', Math.abs(along), 'nearest'),
     }),
     edits: [
-      ...struts.map((s) => insert(strutText(s.name, s.moved, w))),
+      ...struts.map((s) => insert(twinText(s.name, s.moved, w))),
       ...ties.map((t) => insert(t.text)),
       ...pads.map((p) => insert(p.text)),
       ...workInSteps(
@@ -153,27 +153,11 @@ function endText(
   return named === undefined ? undefined : `${named} ${end.kind === 'strut base' ? 'base' : 'head'}`;
 }
 
-/** A strut as the plan writes it, with its head's height: it may be another than that of the part. */
-function strutText(own: string, strut: Strut, w: Workings): string {
-  const units = w.plan.display;
+/** With its head's height: it may be another than that of the part. */
+function twinText(own: string, strut: Strut, w: Workings): string {
   const vehicle = w.vehicles.get(strut.head.vehicle)?.name ?? '';
   const { part, z } = strut.head;
-  const lines = [
-    `head  ${vehicle} ${part} near ${placeText(strut.head, units)}, ${lengthText(z.low, units)} high`,
-    `base  ${lengthText(outOf(strut, w) ?? 0, units)} out`,
-    `lock  ${strut.lock === 'collar' ? 'collar' : 'pinned'}`,
-  ];
-  return `strut ${own} : ${strut.gear.name} {\n  ${lines.join('\n  ')}\n}`;
-}
-
-/** A pad of the same size and material under another support. */
-export function padLike(pad: Pad, own: string, under: string, units: Plan['display']): string {
-  const size = (value: number) => sizeText(value, units, 'nearest');
-  const lines = [
-    `size       ${size(pad.length)} by ${size(pad.width)}`,
-    `thickness  ${sizeText(pad.thickness, units, 'down')}`,
-    ...(pad.material === undefined ? [] : [`material   ${pad.material}`]),
-    `under      ${under}`,
-  ];
-  return `pad ${own} {\n  ${lines.join('\n  ')}\n}`;
+  const units = w.plan.display;
+  const head = `${vehicle} ${part} near ${placeText(strut.head, units)}, ${lengthText(z.low, units)} high`;
+  return strutText(strut, own, head, lengthText(outOf(strut, w) ?? 0, units));
 }

@@ -1,7 +1,7 @@
 import type { Fix, Workings } from '@cribwright/engine';
 import { bestBuildFor } from '@cribwright/engine';
 import type { CribWorking } from '@cribwright/engine/internal';
-import { cribUse, sizeText, type Use } from '@cribwright/engine/internal';
+import { cribUse, setProperty, sizeText, type Use } from '@cribwright/engine/internal';
 import { calculation, count, message, name, quantity, shown, shownBeside, term } from '@cribwright/messages';
 import { exceeds } from '@cribwright/units';
 import { practice, published, type Rule, type RuleFinding } from '../definition/rule.js';
@@ -92,11 +92,7 @@ function stronger(c: CribWorking, w: Workings): readonly Fix[] {
   const was = c.crib;
   const layout = `${crib.layout.lengthwise} by ${crib.layout.crosswise}`;
   const long = sizeText(crib.timber.length, w.plan.display, 'nearest');
-  const set = (property: string, text: string) => ({
-    kind: 'set' as const,
-    at: { element: was.id, property },
-    text,
-  });
+  const set = (property: string, text: string) => setProperty(was.id, property, text);
   return [
     {
       title: message('crib-load.fix-build', {

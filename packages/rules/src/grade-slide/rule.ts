@@ -1,6 +1,6 @@
 import type { Workings } from '@cribwright/engine';
 import type { ComponentRun, PlanBody } from '@cribwright/engine/internal';
-import { at, downGrade, holds, pushContact } from '@cribwright/engine/internal';
+import { at, downGrade, gradeFigure, holds, pushContact } from '@cribwright/engine/internal';
 import type { Figure } from '@cribwright/messages';
 import { calculation, message, shown, shownBeside, term } from '@cribwright/messages';
 import { computed, exactly, given, measured, type Vehicle } from '@cribwright/model';
@@ -74,13 +74,7 @@ function holdOf(w: Workings, part: ComponentRun, body: PlanBody): Figure {
 function judge(w: Workings, part: ComponentRun, body: PlanBody): RuleFinding | undefined {
   const { ground } = w.plan;
   if (!w.plan.chocks.some((c) => c.vehicle === body.vehicle)) return undefined;
-  const grade = given(
-    share('grade', term('figure.grade'), 'up', { ref: ground.ref }),
-    exactly(Math.abs(ground.grade)),
-    {
-      kind: 'stated',
-    },
-  );
+  const grade = gradeFigure(ground);
   const weight = measured(
     force('weight', term('figure.weight'), 'up', { governs: term('figure.the-heavy-end') }),
     exactly(Math.max(...body.corners.map((c) => c.weight))),

@@ -1,7 +1,7 @@
 import type { Fix, GroundResult, Workings } from '@cribwright/engine';
-import { freeName, padSpread, sizeText } from '@cribwright/engine/internal';
+import { freeName, padSpread, padText, setProperty, sidesText, sizeText } from '@cribwright/engine/internal';
 import { message, name, term } from '@cribwright/messages';
-import { inch, showPair } from '@cribwright/units';
+import { inch } from '@cribwright/units';
 
 /** kg/m³: timber that is wet, from memory; steel from memory. */
 const density = { timber: 640, steel: 7850 } as const;
@@ -56,34 +56,24 @@ interface Sized {
 }
 
 /** A pad of that size under a support: in place of the one that is there, or a new one. */
-function fixWith({ length, width, thickness, material }: Sized, g: GroundResult, w: Workings): Fix {
-  const { display } = w.plan;
-  const size = (v: number) => showPair(v, v, 'length', display === 'us' ? 'in' : 'mm').value;
-  const shown = `${size(length)} by ${size(width)}`;
-  const thick = sizeText(thickness, display, 'down');
+function fixWith(sized: Sized, g: GroundResult, { plan }: Workings): Fix {
+  const { display } = plan;
+  const sides = sidesText(sized, display);
   const title = message('ground-bearing.fix-pad', {
-    size: name(shown),
-    material: term(`ground-bearing.${material}`),
+    size: name(sides),
+    material: term(`ground-bearing.${sized.material}`),
   });
-  const has = w.plan.pads.find((p) => p.under === g.element);
+  const has = plan.pads.find((p) => p.under === g.element);
   if (has !== undefined) {
-    const set = (property: string, text: string) => ({
-      kind: 'set' as const,
-      at: { element: has.id, property },
-      text,
-    });
+    const set = (property: string, text: string) => setProperty(has.id, property, text);
+    const thick = sizeText(sized.thickness, display, 'down');
     return {
       title,
-      edits: [set('size', shown), set('thickness', thick), set('material', material)],
+      edits: [set('size', sides), set('thickness', thick), set('material', sized.material)],
       safe: false,
     };
   }
-  const lines = [
-    `size       ${shown}`,
-    `thickness  ${thick}`,
-    `material   ${material}`,
-    `under      ${g.element.split('/')[1] ?? g.element}`,
-  ];
-  const text = `pad ${freeName('P', w.plan.pads)} {\n  ${lines.join('\n  ')}\n}`;
-  return { title, edits: [{ kind: 'insert', into: w.plan.ref, text }], safe: false };
+  const under = g.element.split('/')[1] ?? g.element;
+  const text = padText(sized, freeName('P', plan.pads), under, display);
+  return { title, edits: [{ kind: 'insert', into: plan.ref, text }], safe: false };
 }

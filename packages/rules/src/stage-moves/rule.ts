@@ -1,9 +1,7 @@
 import type { Workings } from '@cribwright/engine';
 import type { StandingFailure, StandingGroup, StandingStage } from '@cribwright/engine/internal';
-import { holds, isUnheldNose, nameOf, whatMoved, whenWords } from '@cribwright/engine/internal';
+import { gradeFigure, holds, isUnheldNose, nameOf, whatMoved, whenWords } from '@cribwright/engine/internal';
 import { count, list, message, name, shown, term } from '@cribwright/messages';
-import { exactly, given } from '@cribwright/model';
-import { share } from '@cribwright/model/internal';
 import { practice, published, type Rule, type RuleFinding } from '../definition/rule.js';
 
 /** Whether the vertical model has found at this stage that a vehicle is not held: then its own rules say so. */
@@ -26,11 +24,7 @@ function finding(
   if (failure.kind !== 'rolls' && failure.kind !== 'slides' && isTold(w, element, stage.id)) return undefined;
   const when = whenWords(group.group, failure);
   const holes = { stage: stage.title, what: words, ...(when === undefined ? {} : { when }) };
-  const grade = given(
-    share('grade', term('figure.grade'), 'up', { ref: w.plan.ground.ref }),
-    exactly(Math.abs(w.plan.ground.grade)),
-    { kind: 'stated' },
-  );
+  const grade = gradeFigure(w.plan.ground);
   const subject = { element };
   return {
     subject,

@@ -1,9 +1,7 @@
 import type { Fix, Workings } from '@cribwright/engine';
-import { chockInSteps, freeName } from '@cribwright/engine/internal';
+import { chockInSteps, freeName, gradeFigure } from '@cribwright/engine/internal';
 import { message, name, shown, term } from '@cribwright/messages';
 import type { ElementId, Vehicle } from '@cribwright/model';
-import { exactly, given } from '@cribwright/model';
-import { share } from '@cribwright/model/internal';
 import { practice, type Rule, type RuleFinding } from '../definition/rule.js';
 
 const isUpper = (v: Vehicle, w: Workings) => w.plan.contacts.some((c) => c.upper === v.id && !c.coupled);
@@ -29,11 +27,7 @@ function unchocked(vehicle: Vehicle, w: Workings): RuleFinding | undefined {
   const forward = chocks.some((c) => c.ways !== 'rearward');
   const rearward = chocks.some((c) => c.ways !== 'forward');
   if (forward && rearward) return undefined;
-  const grade = given(
-    share('grade', term('figure.grade'), 'up', { ref: w.plan.ground.ref }),
-    exactly(Math.abs(w.plan.ground.grade)),
-    { kind: 'stated' },
-  );
+  const grade = gradeFigure(w.plan.ground);
   const limit = w.limit('grade needing chocks');
   const steep = Math.abs(w.plan.ground.grade) > (limit.value?.low ?? 0) + 1e-12;
   const missing = !forward && !rearward ? 'either-way' : forward ? 'rearward' : 'forward';
