@@ -1,3 +1,5 @@
+import { scaleHousePlan } from '@cribwright/workspace/testing';
+
 /** A plan whose crib A stands too high for the two contacts it captures. Invented, as all of Alder Ridge County. */
 export const samplePlan = (
   courses = 14,
@@ -37,45 +39,7 @@ plan "Car under the bottom rail of a loaded van trailer" {
 `;
 
 /** A crib that does not reach, and wheels that nobody chocks: the fixes that are offered make it safe. */
-export const faultyPlan = `use "library/vehicles.crib"
-
-plan "Trailer by the scale house" {
-  ground { surface asphalt; grade 1 % toward rear }
-  vehicle trailer : VanTrailer53 {
-    brakes set
-    cargo 6,000 lb from 4 ft to 48 ft height 72 to 96 in
-    coupled to tractor
-  }
-  vehicle tractor : DayCabTractor {
-    at      -16 ft, center
-    brakes  set
-  }
-  chock K2 { under tractor axle 2; holds both directions }
-  chock K3 { under tractor axle 3; holds both directions }
-  crib A {
-    timber    Fir4x4 24 in long
-    layout    2 by 2
-    base      solid
-    courses   8
-    wedges    4 pairs
-    at        19 ft 6 in, driver side 3 ft 6.75 in
-    captures  rail, joists
-  }
-  crib B {
-    timber    Fir4x4 24 in long
-    layout    2 by 2
-    base      solid
-    courses   11
-    wedges    4 pairs
-    at        19 ft 6 in, passenger side 3 ft 6.75 in
-    captures  rail, joists
-  }
-  steps {
-    1  chock  tractor both directions  crew 1  takes 1 min
-    2  build  A, B  crew 4  takes 5 min
-  }
-}
-`;
+export const faultyPlan = scaleHousePlan(8, false);
 
 /** Line and character of the first place where `words` stand, `more` characters further on. */
 export function positionOf(text: string, words: string, more = 0): { line: number; character: number } {

@@ -1,1 +1,1 @@
-export { fleet, pairs, trailerPlan } from './plans.js';
+export { fleet, pairs, scaleHousePlan, trailerPlan } from './plans.js';
